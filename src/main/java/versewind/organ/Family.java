@@ -1,0 +1,51 @@
+package versewind.organ;
+
+import java.util.Locale;
+
+/** The tonal family of a stop. Common practice, no source. */
+public enum Family {
+    /** Open diapasons, montres, prestants, octaves: the chorus. */
+    PRINCIPAL(Pipe.OPEN),
+    /** Open, stopped, harmonic and tapered flutes. */
+    FLUTE(Pipe.OPEN),
+    /** Gambas, violas, salicionals. */
+    STRING(Pipe.OPEN),
+    /** A string or flute tuned a little sharp, drawn with its partner. */
+    CELESTE(Pipe.OPEN),
+    /** Twelfth, nazard, tierce, larigot: one rank at a fifth, third or seventh. */
+    MUTATION(Pipe.OPEN),
+    /** Several high ranks that break back toward the treble. */
+    MIXTURE(Pipe.OPEN),
+    /** A wide compound stop used for melody. */
+    CORNET(Pipe.OPEN),
+    /** Trumpet, trombone, cornopean, bombarde. */
+    CHORUS_REED(Pipe.CONICAL_REED),
+    /** Oboe, clarinet, cromorne, vox humana. */
+    SOLO_REED(Pipe.CONICAL_REED);
+
+    private final Pipe usualPipe;
+
+    Family(Pipe usualPipe) {
+        this.usualPipe = usualPipe;
+    }
+
+    /** The pipe that a stop of this family has when nothing else is said. */
+    public Pipe usualPipe() {
+        return usualPipe;
+    }
+
+    /** Whether this is one of the reeds. */
+    public boolean isReed() {
+        return this == CHORUS_REED || this == SOLO_REED;
+    }
+
+    /** Whether one key sounds several ranks that have a composition. */
+    public boolean isCompound() {
+        return this == MIXTURE || this == CORNET;
+    }
+
+    /** In words: "chorus reed". */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

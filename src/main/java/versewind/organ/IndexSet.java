@@ -1,0 +1,139 @@
+package versewind.organ;
+
+import java.util.Arrays;
+import java.util.PrimitiveIterator;
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
+
+/**
+ * An immutable set of small indices: which of an instrument's stops, couplers or tremulants are drawn. Indices count in
+ * the order of {@link Instrument#stops()}, {@link Instrument#couplers()}, {@link Instrument#tremulants()}.
+ */
+public final class IndexSet {
+
+    /** The set of nothing. */
+    public static final IndexSet EMPTY = new IndexSet(new long[0]);
+
+    private final long[] words;
+
+    private IndexSet(long[] words) {
+        int length = words.length;
+        while (length > 0 && words[length - 1] == 0) {
+            length--;
+        }
+        this.words = length == words.length ? words : Arrays.copyOf(words, length);
+    }
+
+    /** The set of these indices. */
+    public static IndexSet of(int... indices) {
+        return of(IntStream.of(indices));
+    }
+
+    /** The set of these indices. */
+    public static IndexSet of(IntStream indices) {
+        IndexSet set = EMPTY;
+        for (PrimitiveIterator.OfInt each = indices.iterator(); each.hasNext(); ) {
+            set = set.with(each.nextInt());
+        }
+        return set;
+    }
+
+    /** Whether the index is in the set. */
+    public boolean contains(int index) {
+        int word = index >> 6;
+        return word < words.length && (words[word] & (1L << index)) != 0;
+    }
+
+    /** This set and the index. */
+    public IndexSet with(int index) {
+        if (index < 0) {
+            throw new IllegalArgumentException("an index counts from 0");
+        }
+        long[] more = Arrays.copyOf(words, Math.max(words.length, (index >> 6) + 1));
+        more[index >> 6] |= 1L << index;
+        return new IndexSet(more);
+    }
+
+    /** This set without the index. */
+    public IndexSet without(int index) {
+        if (!contains(index)) {
+            return this;
+        }
+        long[] fewer = words.clone();
+        fewer[index >> 6] &= ~(1L << index);
+        return new IndexSet(fewer);
+    }
+
+    /** This set with the index put the other way. */
+    public IndexSet toggled(int index) {
+        return contains(index) ? without(index) : with(index);
+    }
+
+    /** What is in this set and not in the other. */
+    public IndexSet minus(IndexSet other) {
+        long[] rest = words.clone();
+        for (int i = 0; i < Math.min(rest.length, other.words.length); i++) {
+            rest[i] &= ~other.words[i];
+        }
+        return new IndexSet(rest);
+    }
+
+    /** What is in either. */
+    public IndexSet plus(IndexSet other) {
+        long[] both = Arrays.copyOf(words, Math.max(words.length, other.words.length));
+        for (int i = 0; i < other.words.length; i++) {
+            both[i] |= other.words[i];
+        }
+        return new IndexSet(both);
+    }
+
+    /** Number of indices in the set. */
+    public int size() {
+        int size = 0;
+        for (long word : words) {
+            size += Long.bitCount(word);
+        }
+        return size;
+    }
+
+    /** Whether nothing is in the set. */
+    public boolean isEmpty() {
+        return words.length == 0;
+    }
+
+    /** Whether every index of the set is below a limit. */
+    public boolean isBelow(int limit) {
+        return words.length == 0 || 64 * words.length - Long.numberOfLeadingZeros(words[words.length - 1]) <= limit;
+    }
+
+    /** Does something with each index, ascending. */
+    public void forEach(IntConsumer action) {
+        for (int i = 0; i < words.length; i++) {
+            for (long rest = words[i]; rest != 0; rest &= rest - 1) {
+                action.accept(64 * i + Long.numberOfTrailingZeros(rest));
+            }
+        }
+    }
+
+    /** The indices, ascending. */
+    public IntStream stream() {
+        IntStream.Builder builder = IntStream.builder();
+        forEach(builder::add);
+        return builder.build();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof IndexSet set && Arrays.equals(words, set.words);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(words);
+    }
+
+    @Override
+    public String toString() {
+        return Arrays.toString(stream().toArray());
+    }
+}

@@ -1,0 +1,319 @@
+package versewind.organ;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * An organ in its room. A complete value: every name in it is unique where it must be, and every reference leads
+ * somewhere.
+ *
+ * <p>Stops, couplers, tremulants and divisions also have an index, their place in the order of the file; a
+ * {@link Registration} is written in these.
+ */
+public final class Instrument {
+
+    /** The most stops that an instrument can have. */
+    public static final int MOST_STOPS = 300;
+
+    private final String name;
+    private final String place;
+    private final Action action;
+    private final double trimDb;
+    private final List<Division> divisions;
+    private final List<Coupler> couplers;
+    private final List<Tremulant> tremulants;
+    private final Pistons pistons;
+    private final Room room;
+
+    private final List<Knob> stops;
+    private final Map<StopName, Integer> stopByName;
+    private final Map<String, Integer> divisionByName;
+
+    /**
+     * A stop in its place.
+     *
+     * @param division index of its division
+     * @param stop what it is
+     * @param name what plans call it
+     */
+    public record Knob(int division, Stop stop, StopName name) {}
+
+    /**
+     * Puts an instrument together.
+     *
+     * @param name what the organ is called
+     * @param place where it stands
+     * @param action how the keys reach the pallets
+     * @param trimDb how much louder than estimated the whole organ is, in dB, -20 to 20
+     * @param divisions one at least, one of them a manual
+     * @param couplers in the order of their knobs
+     * @param tremulants in the order of their knobs
+     * @param pistons its pistons, {@link Pistons#NONE} for none
+     * @param room where it stands
+     * @throws IllegalArgumentException with a sentence, if the parts do not fit together
+     */
+    public Instrument(
+            String name,
+            String place,
+            Action action,
+            double trimDb,
+            List<Division> divisions,
+            List<Coupler> couplers,
+            List<Tremulant> tremulants,
+            Pistons pistons,
+            Room room) {
+        this.name = name;
+        this.place = place;
+        this.action = action;
+        this.trimDb = trimDb;
+        this.divisions = List.copyOf(divisions);
+        this.couplers = List.copyOf(couplers);
+        this.tremulants = List.copyOf(tremulants);
+        this.pistons = pistons;
+        this.room = room;
+        require(!name.isBlank(), "an instrument needs a name");
+        require(Math.abs(trimDb) <= Stop.WIDEST_TRIM_DB, "a trim lies between -20 and 20 dB");
+
+        this.divisionByName = new LinkedHashMap<>();
+        for (Division division : this.divisions) {
+            require(
+                    divisionByName.put(division.name(), divisionByName.size()) == null,
+                    "two divisions are called \"" + division.name() + "\"");
+        }
+        require(this.divisions.stream().anyMatch(d -> !d.isPedal()), "an instrument has one manual at least");
+        require(this.divisions.stream().filter(Division::isPedal).count() <= 1, "an instrument has one pedal at most");
+
+        this.stops = knobs(this.divisions);
+        require(stops.size() <= MOST_STOPS, "an instrument has 300 stops at most");
+        this.stopByName = new HashMap<>();
+        for (int i = 0; i < stops.size(); i++) {
+            StopName stopName = stops.get(i).name();
+            require(
+                    stopByName.put(stopName, i) == null,
+                    stopName.division() + " has two stops called \"" + stopName.label() + "\"");
+        }
+        checkBorrowing();
+        checkMechanisms();
+    }
+
+    private static List<Knob> knobs(List<Division> divisions) {
+        List<Knob> knobs = new ArrayList<>();
+        for (int d = 0; d < divisions.size(); d++) {
+            Division division = divisions.get(d);
+            for (Stop stop : division.stops()) {
+                knobs.add(new Knob(d, stop, new StopName(division.name(), stop.label())));
+            }
+        }
+        return List.copyOf(knobs);
+    }
+
+    private void checkBorrowing() {
+        for (int i = 0; i < stops.size(); i++) {
+            Set<Integer> seen = new HashSet<>();
+            int at = i;
+            while (stops.get(at).stop().borrowed().isPresent()) {
+                StopName lender = stops.get(at).stop().borrowed().get();
+                require(seen.add(at), stops.get(i).name() + " borrows from itself");
+                Integer next = stopByName.get(lender);
+                require(next != null, stops.get(at).name() + " borrows from \"" + lender + "\", which does not exist");
+                require(
+                        stops.get(next).stop().ranks() == stops.get(at).stop().ranks(),
+                        stops.get(at).name() + " and the stop it borrows from have different numbers of ranks");
+                at = next;
+            }
+        }
+    }
+
+    private void checkMechanisms() {
+        Set<String> names = new HashSet<>();
+        for (Coupler coupler : couplers) {
+            require(names.add(coupler.name()), "two couplers are called \"" + coupler.name() + "\"");
+            requireDivision(coupler.source(), coupler.name());
+            requireDivision(coupler.keyboard(), coupler.name());
+        }
+        names.clear();
+        for (Tremulant tremulant : tremulants) {
+            require(names.add(tremulant.name()), "two tremulants are called \"" + tremulant.name() + "\"");
+            requireDivision(tremulant.division(), tremulant.name());
+        }
+        for (String division : pistons.divisionals().keySet()) {
+            requireDivision(division, "the divisional pistons");
+        }
+    }
+
+    private void requireDivision(String division, String asker) {
+        require(
+                divisionByName.containsKey(division),
+                asker + " names the division \"" + division + "\", which does not exist");
+    }
+
+    private static void require(boolean holds, String sentence) {
+        if (!holds) {
+            throw new IllegalArgumentException(sentence);
+        }
+    }
+
+    /** What the organ is called. */
+    public String name() {
+        return name;
+    }
+
+    /** Where it stands. */
+    public String place() {
+        return place;
+    }
+
+    /** How the keys reach the pallets. */
+    public Action action() {
+        return action;
+    }
+
+    /** How much louder than estimated the whole organ is, in dB. */
+    public double trimDb() {
+        return trimDb;
+    }
+
+    /** Its divisions, in the order of the file. */
+    public List<Division> divisions() {
+        return divisions;
+    }
+
+    /** Its couplers, in the order of the file. */
+    public List<Coupler> couplers() {
+        return couplers;
+    }
+
+    /** Its tremulants, in the order of the file. */
+    public List<Tremulant> tremulants() {
+        return tremulants;
+    }
+
+    /** Its pistons. */
+    public Pistons pistons() {
+        return pistons;
+    }
+
+    /** The room it stands in. */
+    public Room room() {
+        return room;
+    }
+
+    /** All stops, division after division. */
+    public List<Knob> stops() {
+        return stops;
+    }
+
+    /** Index of the stop of this name. */
+    public OptionalInt stop(StopName stopName) {
+        Integer index = stopByName.get(stopName);
+        return index == null ? OptionalInt.empty() : OptionalInt.of(index);
+    }
+
+    /** Index of the division of this name. */
+    public OptionalInt division(String divisionName) {
+        Integer index = divisionByName.get(divisionName);
+        return index == null ? OptionalInt.empty() : OptionalInt.of(index);
+    }
+
+    /** Index of the coupler of this name. */
+    public OptionalInt coupler(String couplerName) {
+        return IntStream.range(0, couplers.size())
+                .filter(i -> couplers.get(i).name().equals(couplerName))
+                .findFirst();
+    }
+
+    /** Index of the tremulant of this name. */
+    public OptionalInt tremulant(String tremulantName) {
+        return IntStream.range(0, tremulants.size())
+                .filter(i -> tremulants.get(i).name().equals(tremulantName))
+                .findFirst();
+    }
+
+    /** Indices of the manual divisions, in the order of the file. */
+    public List<Integer> manualDivisions() {
+        return IntStream.range(0, divisions.size())
+                .filter(i -> !divisions.get(i).isPedal())
+                .boxed()
+                .toList();
+    }
+
+    /** Index of the pedal division, if there is one. */
+    public OptionalInt pedalDivision() {
+        return IntStream.range(0, divisions.size())
+                .filter(i -> divisions.get(i).isPedal())
+                .findFirst();
+    }
+
+    /**
+     * The division on which hymns are led: the one with the strongest principal chorus, which is the one with most
+     * principals, mixtures and chorus reeds; the first of equals. An estimate; common practice, no source.
+     */
+    public int mainDivision() {
+        int main = manualDivisions().get(0);
+        long most = -1;
+        for (int d : manualDivisions()) {
+            long chorus = divisions.get(d).stops().stream()
+                    .filter(Instrument::ofTheChorus)
+                    .count();
+            boolean sooner = chorus > most
+                    || (chorus == most
+                            && divisions.get(main).isEnclosed()
+                            && !divisions.get(d).isEnclosed());
+            if (sooner) {
+                most = chorus;
+                main = d;
+            }
+        }
+        return main;
+    }
+
+    private static boolean ofTheChorus(Stop stop) {
+        return switch (stop.family()) {
+            case PRINCIPAL, MIXTURE, CHORUS_REED -> true;
+            case FLUTE, STRING, CELESTE, MUTATION, CORNET, SOLO_REED -> false;
+        };
+    }
+
+    /** The stop whose pipes a stop plays: itself, or the end of what it borrows from. */
+    public int rankOf(int stop) {
+        int at = stop;
+        Optional<StopName> lender = stops.get(at).stop().borrowed();
+        while (lender.isPresent()) {
+            at = stopByName.get(lender.get());
+            lender = stops.get(at).stop().borrowed();
+        }
+        return at;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Instrument that
+                && name.equals(that.name)
+                && place.equals(that.place)
+                && action == that.action
+                && trimDb == that.trimDb
+                && divisions.equals(that.divisions)
+                && couplers.equals(that.couplers)
+                && tremulants.equals(that.tremulants)
+                && pistons.equals(that.pistons)
+                && room.equals(that.room);
+    }
+
+    @Override
+    public int hashCode() {
+        return name.hashCode() * 31 + divisions.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return name + ", " + place;
+    }
+}

@@ -1,0 +1,40 @@
+package versewind.organ;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * The pistons of an instrument; many have none.
+ *
+ * @param generals number of general pistons, which set the whole organ
+ * @param divisionals number of divisional pistons by the division's name, in the order of the divisions
+ * @param memoryLevels how many sets of registrations the pistons hold; 0 where there are no pistons
+ */
+public record Pistons(int generals, Map<String, Integer> divisionals, int memoryLevels) {
+
+    /** An instrument without pistons. */
+    public static final Pistons NONE = new Pistons(0, Map.of(), 0);
+
+    public Pistons {
+        divisionals = Collections.unmodifiableMap(new LinkedHashMap<>(divisionals));
+        if (generals < 0 || memoryLevels < 0) {
+            throw new IllegalArgumentException("pistons and memory levels are counted from 0");
+        }
+        if (divisionals.values().stream().anyMatch(count -> count < 1)) {
+            throw new IllegalArgumentException("a division with divisional pistons has one at least");
+        }
+        boolean any = generals > 0 || !divisionals.isEmpty();
+        if (any && memoryLevels < 1) {
+            throw new IllegalArgumentException("pistons hold one memory level at least");
+        }
+        if (!any && memoryLevels > 0) {
+            throw new IllegalArgumentException("memory levels need pistons");
+        }
+    }
+
+    /** Whether there are any. */
+    public boolean any() {
+        return memoryLevels > 0;
+    }
+}

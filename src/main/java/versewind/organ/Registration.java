@@ -1,0 +1,88 @@
+package versewind.organ;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * What is drawn at one moment: stops, couplers, tremulants and the position of every box. Written in the indices of one
+ * {@link Instrument}.
+ *
+ * @param stops indices of the stops drawn
+ * @param couplers indices of the couplers drawn
+ * @param tremulants indices of the tremulants drawn
+ * @param boxes a position for every division, in their order; {@link BoxPosition#OPEN} for those without a box
+ */
+public record Registration(IndexSet stops, IndexSet couplers, IndexSet tremulants, List<BoxPosition> boxes) {
+
+    public Registration {
+        boxes = List.copyOf(boxes);
+    }
+
+    /** Nothing drawn, all boxes open. */
+    public static Registration silent(Instrument instrument) {
+        return new Registration(
+                IndexSet.EMPTY,
+                IndexSet.EMPTY,
+                IndexSet.EMPTY,
+                instrument.divisions().stream()
+                        .map(division -> BoxPosition.OPEN)
+                        .toList());
+    }
+
+    /**
+     * Everything that belongs to full organ: all stops but celestes, all unison and octave couplers, no tremulant, all
+     * boxes open. Sub-octave couplers and unison off are left in. Common practice, no source.
+     */
+    public static Registration full(Instrument instrument) {
+        IndexSet stops = IndexSet.of(IntStream.range(0, instrument.stops().size())
+                .filter(i -> instrument.stops().get(i).stop().family() != Family.CELESTE));
+        IndexSet couplers = IndexSet.of(IntStream.range(0, instrument.couplers().size())
+                .filter(i -> switch (instrument.couplers().get(i).kind()) {
+                    case UNISON, OCTAVE -> true;
+                    case SUB_OCTAVE, UNISON_OFF -> false;
+                }));
+        return new Registration(
+                stops, couplers, IndexSet.EMPTY, silent(instrument).boxes());
+    }
+
+    /** Whether it can be drawn on an instrument: every index has its knob, every division its box position. */
+    public boolean fits(Instrument instrument) {
+        return boxes.size() == instrument.divisions().size()
+                && stops.isBelow(instrument.stops().size())
+                && couplers.isBelow(instrument.couplers().size())
+                && tremulants.isBelow(instrument.tremulants().size());
+    }
+
+    /** With one stop put the other way. */
+    public Registration toggleStop(int stop) {
+        return withStops(stops.toggled(stop));
+    }
+
+    /** With one coupler put the other way. */
+    public Registration toggleCoupler(int coupler) {
+        return new Registration(stops, couplers.toggled(coupler), tremulants, boxes);
+    }
+
+    /** With one tremulant put the other way. */
+    public Registration toggleTremulant(int tremulant) {
+        return new Registration(stops, couplers, tremulants.toggled(tremulant), boxes);
+    }
+
+    /** With other stops. */
+    public Registration withStops(IndexSet others) {
+        return new Registration(others, couplers, tremulants, boxes);
+    }
+
+    /** With other couplers. */
+    public Registration withCouplers(IndexSet others) {
+        return new Registration(stops, others, tremulants, boxes);
+    }
+
+    /** With the box of one division in another position. */
+    public Registration withBox(int division, BoxPosition position) {
+        List<BoxPosition> others = new ArrayList<>(boxes);
+        others.set(division, position);
+        return new Registration(stops, couplers, tremulants, others);
+    }
+}

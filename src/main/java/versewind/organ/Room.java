@@ -1,0 +1,93 @@
+package versewind.organ;
+
+import java.util.List;
+
+/**
+ * The room an instrument stands in.
+ *
+ * @param volumeM3 volume in m3, 50 to 500000
+ * @param seats number of seats
+ * @param reverberation what is known of its reverberation
+ * @param distances who sits how far from whom
+ */
+public record Room(double volumeM3, int seats, Reverberation reverberation, Distances distances) {
+
+    public Room {
+        if (!(volumeM3 >= 50 && volumeM3 <= 500_000)) {
+            throw new IllegalArgumentException("a room's volume lies between 50 and 500000 m3");
+        }
+        if (seats < 0 || seats > 50_000) {
+            throw new IllegalArgumentException("a room has 0 to 50000 seats");
+        }
+    }
+
+    /** What is known of the reverberation: times that were measured, or the surfaces they follow from. */
+    public sealed interface Reverberation permits MeasuredTimes, Surfaces {}
+
+    /**
+     * Reverberation times of the empty room.
+     *
+     * @param octaveS time in s for the octaves 125, 250, 500, 1000, 2000, 4000 Hz, 0.1 to 20
+     */
+    public record MeasuredTimes(List<Double> octaveS) implements Reverberation {
+
+        public MeasuredTimes {
+            octaveS = List.copyOf(octaveS);
+            if (octaveS.size() != OCTAVES_HZ.size()) {
+                throw new IllegalArgumentException("reverberation is given for the octaves 125 to 4000 Hz");
+            }
+            if (octaveS.stream().anyMatch(time -> !(time >= 0.1 && time <= 20))) {
+                throw new IllegalArgumentException("a reverberation time lies between 0.1 and 20 s");
+            }
+        }
+    }
+
+    /** The surfaces of the empty room; people are added by their number. */
+    public record Surfaces(List<Surface> list) implements Reverberation {
+
+        public Surfaces {
+            list = List.copyOf(list);
+            if (list.isEmpty()) {
+                throw new IllegalArgumentException("a room without measured times needs its surfaces");
+            }
+        }
+    }
+
+    /**
+     * One surface.
+     *
+     * @param material a material of the table of absorption coefficients
+     * @param areaM2 area in m2
+     */
+    public record Surface(String material, double areaM2) {
+
+        public Surface {
+            if (!(areaM2 > 0 && areaM2 <= 1_000_000)) {
+                throw new IllegalArgumentException("a surface is more than 0 m2");
+            }
+        }
+    }
+
+    /**
+     * Distances in m.
+     *
+     * @param naveM from the organ to the middle of the nave
+     * @param farM from the organ to the singers who are farthest from it
+     * @param choirM from the organ to the place of a choir or a soloist
+     * @param choirToNaveM from a choir or a soloist to the middle of the nave
+     * @param consoleM from the pipes to the organist
+     */
+    public record Distances(double naveM, double farM, double choirM, double choirToNaveM, double consoleM) {
+
+        public Distances {
+            for (double metres : new double[] {naveM, farM, choirM, choirToNaveM, consoleM}) {
+                if (!(metres >= 0.5 && metres <= 300)) {
+                    throw new IllegalArgumentException("a distance lies between 0.5 and 300 m");
+                }
+            }
+        }
+    }
+
+    /** Centres of the octaves in which reverberation is given, in Hz. */
+    public static final List<Integer> OCTAVES_HZ = List.of(125, 250, 500, 1000, 2000, 4000);
+}

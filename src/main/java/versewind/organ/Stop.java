@@ -1,0 +1,97 @@
+package versewind.organ;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One drawable voice of a division.
+ *
+ * @param name what the builder calls it: "Open Diapason"
+ * @param footage its pitch; a mixture or cornet may be without
+ * @param family its tonal family
+ * @param pipe the kind of pipe it is made of
+ * @param ranks pipes a note, 1 to 12; more than one for compound stops
+ * @param composition the pitches of a compound stop, by ascending key; empty where it is not known
+ * @param trimDb how much louder (positive) or softer it is voiced than its family usually is, in dB, -20 to 20
+ * @param enclosure whether it stands where its division stands
+ * @param borrowed the stop whose rank it plays, if it is an extension or a transmission
+ */
+public record Stop(
+        String name,
+        Optional<Footage> footage,
+        Family family,
+        Pipe pipe,
+        int ranks,
+        List<MixtureBreak> composition,
+        double trimDb,
+        Enclosure enclosure,
+        Optional<StopName> borrowed) {
+
+    /** Whether a stop stands where its division stands, or outside its division's box. */
+    public enum Enclosure {
+        AS_ITS_DIVISION,
+        OUTSIDE_THE_BOX
+    }
+
+    private static final List<String> ROMAN =
+            List.of("I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X", "XI", "XII");
+
+    /** The widest trim that a stop, a box or an organ can be given, in dB. */
+    public static final double WIDEST_TRIM_DB = 20;
+
+    public Stop {
+        composition = List.copyOf(composition);
+        require(!name.isBlank(), "a stop needs a name");
+        require(ranks >= 1 && ranks <= ROMAN.size(), "a stop has 1 to 12 ranks");
+        require(pipe.isReed() == family.isReed(), "a " + family.word() + " is not made of " + pipe.word() + " pipes");
+        require(footage.isPresent() || family.isCompound(), "a " + family.word() + " needs a footage");
+        require(
+                ranks == 1 || family.isCompound() || family == Family.CELESTE,
+                "only compound stops have several ranks");
+        require(composition.isEmpty() || family.isCompound(), "only compound stops have a composition");
+        require(Math.abs(trimDb) <= WIDEST_TRIM_DB, "a trim lies between -20 and 20 dB");
+        for (int i = 0; i < composition.size(); i++) {
+            require(composition.get(i).pitches().size() == ranks, "every break of a compound stop has all its ranks");
+            require(
+                    i == 0
+                            || composition.get(i).fromKey()
+                                    > composition.get(i - 1).fromKey(),
+                    "the breaks of a compound stop go upward");
+        }
+    }
+
+    /** A stop of one rank, voiced as its family usually is, standing with its division. */
+    public static Stop of(String name, String footage, Family family, Pipe pipe) {
+        return new Stop(
+                name,
+                Footage.parse(footage),
+                family,
+                pipe,
+                1,
+                List.of(),
+                0,
+                Enclosure.AS_ITS_DIVISION,
+                Optional.empty());
+    }
+
+    /** Its pitch as it stands on the knob: "8", "2 2/3"; ranks in Roman numerals for a compound stop without footage. */
+    public String pitch() {
+        if (footage.isEmpty()) {
+            return ROMAN.get(ranks - 1);
+        }
+        return family.isCompound()
+                ? ROMAN.get(ranks - 1) + " " + footage.get()
+                : footage.get().toString();
+    }
+
+    /** Name and pitch: "Open Diapason 8", "Mixture III". */
+    public String label() {
+        return name + " " + pitch();
+    }
+
+    private static void require(boolean holds, String sentence) {
+        if (!holds) {
+            throw new IllegalArgumentException(sentence);
+        }
+    }
+}

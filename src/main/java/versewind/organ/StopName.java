@@ -1,0 +1,24 @@
+package versewind.organ;
+
+import java.util.Comparator;
+
+/**
+ * A stop named as plans and people name it: by division and by what stands on its knob, "Great", "Open Diapason 8".
+ *
+ * @param division name of the division
+ * @param label name and pitch of the stop, {@link Stop#label()}
+ */
+public record StopName(String division, String label) implements Comparable<StopName> {
+
+    @Override
+    public int compareTo(StopName other) {
+        return Comparator.comparing(StopName::division)
+                .thenComparing(StopName::label)
+                .compare(this, other);
+    }
+
+    @Override
+    public String toString() {
+        return division + ": " + label;
+    }
+}

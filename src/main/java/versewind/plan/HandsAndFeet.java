@@ -1,0 +1,56 @@
+package versewind.plan;
+
+import java.util.Optional;
+
+/**
+ * How hands and feet are laid out.
+ *
+ * @param layout which part is played by what
+ * @param right index of the division on whose keyboard the right hand plays
+ * @param left index of the division on whose keyboard the left hand plays
+ */
+public record HandsAndFeet(Layout layout, int right, int left) {
+
+    /** Which part is played by what. */
+    public enum Layout {
+        /** Soprano and alto in the right hand, tenor in the left, bass on the pedal. */
+        FOUR_PARTS("four parts"),
+        /** Soprano and alto in the right hand, tenor and bass in the left; the feet rest. */
+        MANUALS_ONLY("manuals only"),
+        /** As four parts, but the feet play a manual through its coupler, with no pedal stop drawn. */
+        COUPLED_DOWN("coupled down"),
+        /** Soprano alone in the right hand, alto and tenor in the left, bass on the pedal. */
+        MELODY_SOLOED("melody soloed");
+
+        private final String word;
+
+        Layout(String word) {
+            this.word = word;
+        }
+
+        /** In words. */
+        public String word() {
+            return word;
+        }
+
+        /** Whether the feet play. */
+        public boolean usesPedal() {
+            return this != MANUALS_ONLY;
+        }
+
+        /** The layout of this word, if there is one. */
+        public static Optional<Layout> ofWord(String word) {
+            return Words.find(values(), Layout::word, word);
+        }
+    }
+
+    /** Both hands on one keyboard. */
+    public static HandsAndFeet on(Layout layout, int division) {
+        return new HandsAndFeet(layout, division, division);
+    }
+
+    /** With another layout. */
+    public HandsAndFeet withLayout(Layout other) {
+        return new HandsAndFeet(other, right, left);
+    }
+}

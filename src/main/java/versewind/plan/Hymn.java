@@ -1,0 +1,39 @@
+package versewind.plan;
+
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * A hymn of a service.
+ *
+ * @param number its number in the book; may be blank
+ * @param title its first line or title
+ * @param tune name of the tune
+ * @param metre "8 7 8 7 D"; may be blank
+ * @param key "G", "e minor"; may be blank
+ * @param tempo beats a minute, 20 to 300, if set
+ * @param notes notes for the desk; may be blank
+ * @param verses in the order they are played
+ */
+public record Hymn(
+        String number,
+        String title,
+        String tune,
+        String metre,
+        String key,
+        OptionalInt tempo,
+        String notes,
+        List<Verse> verses) {
+
+    public Hymn {
+        verses = List.copyOf(verses);
+        if (tempo.isPresent() && (tempo.getAsInt() < 20 || tempo.getAsInt() > 300)) {
+            throw new IllegalArgumentException("a tempo is 20 to 300 beats a minute");
+        }
+    }
+
+    /** With other verses. */
+    public Hymn withVerses(List<Verse> others) {
+        return new Hymn(number, title, tune, metre, key, tempo, notes, others);
+    }
+}

@@ -1,0 +1,48 @@
+package versewind.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import versewind.organ.Instrument;
+
+/**
+ * A service planned on an instrument.
+ *
+ * @param heading title, date and people
+ * @param instrument name of the instrument's file, without its ending
+ * @param hymns in the order they are sung
+ */
+public record Plan(Heading heading, String instrument, List<Hymn> hymns) {
+
+    public Plan {
+        hymns = List.copyOf(hymns);
+    }
+
+    /** With another heading. */
+    public Plan withHeading(Heading other) {
+        return new Plan(other, instrument, hymns);
+    }
+
+    /** With other hymns. */
+    public Plan withHymns(List<Hymn> others) {
+        return new Plan(heading, instrument, others);
+    }
+
+    /** With one hymn replaced. */
+    public Plan withHymn(int index, Hymn hymn) {
+        List<Hymn> others = new ArrayList<>(hymns);
+        others.set(index, hymn);
+        return withHymns(others);
+    }
+
+    /** Whether every verse can be played on an instrument: all that is drawn exists, and hands play manuals. */
+    public boolean fits(Instrument organ) {
+        return hymns.stream().flatMap(hymn -> hymn.verses().stream()).allMatch(verse -> fits(verse, organ));
+    }
+
+    private static boolean fits(Verse verse, Instrument organ) {
+        List<Integer> manuals = organ.manualDivisions();
+        return verse.registration().fits(organ)
+                && manuals.contains(verse.hands().right())
+                && manuals.contains(verse.hands().left());
+    }
+}

@@ -1,0 +1,27 @@
+package versewind.plan;
+
+import java.util.Optional;
+
+/** How strongly they sing. */
+public enum Singing {
+    GENTLE("gentle"),
+    ORDINARY("ordinary"),
+    STRONG("strong"),
+    FULL_VOICE("full voice");
+
+    private final String word;
+
+    Singing(String word) {
+        this.word = word;
+    }
+
+    /** In words. */
+    public String word() {
+        return word;
+    }
+
+    /** The strength of this word, if there is one. */
+    public static Optional<Singing> ofWord(String word) {
+        return Words.find(values(), Singing::word, word);
+    }
+}

@@ -1,0 +1,43 @@
+package versewind.plan;
+
+import java.util.Optional;
+
+/** What part of a hymn a verse is. */
+public enum VerseKind {
+    /** The playover. */
+    INTRODUCTION("introduction", "Intro"),
+    VERSE("verse", "Verse"),
+    REFRAIN("refrain", "Refrain"),
+    /** The organ alone between verses. */
+    INTERLUDE("interlude", "Interlude"),
+    LAST_VERSE("last verse", "Last"),
+    AMEN("Amen", "Amen");
+
+    private final String word;
+    private final String usualLabel;
+
+    VerseKind(String word, String usualLabel) {
+        this.word = word;
+        this.usualLabel = usualLabel;
+    }
+
+    /** In words. */
+    public String word() {
+        return word;
+    }
+
+    /** The label that a verse of this kind has when none is typed; a plain verse adds its number. */
+    public String usualLabel() {
+        return usualLabel;
+    }
+
+    /** Whether the organ plays alone. */
+    public boolean isOrganAlone() {
+        return this == INTRODUCTION || this == INTERLUDE;
+    }
+
+    /** The kind of this word, if there is one. */
+    public static Optional<VerseKind> ofWord(String word) {
+        return Words.find(values(), VerseKind::word, word);
+    }
+}
