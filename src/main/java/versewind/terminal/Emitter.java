@@ -1,0 +1,247 @@
+package versewind.terminal;
+
+import static versewind.screen.Frame.SECOND_HALF;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.CharsetEncoder;
+import java.util.Arrays;
+import versewind.screen.Frame;
+import versewind.screen.Style;
+import versewind.screen.Text;
+
+/**
+ * Brings a terminal from the last frame to the next with few bytes and one write.
+ *
+ * <p>A cell is an int: the code point and, in the low byte, the look. The terminal's cells, cursor and look are
+ * remembered, and -1 stands for what is not known of them. Not safe for use by two threads.
+ */
+final class Emitter {
+
+    private static final int UNKNOWN = -1;
+    private static final int BLANK = ' ' << 8;
+    private static final int NOT_ENCODABLE = '?';
+    /** Bytes of the sequence that erases to the end of the line. */
+    private static final int ERASE_BYTES = 3;
+
+    private final OutputStream line;
+    private final Charset charset;
+    private final CharsetEncoder encoder;
+    private final Look[] looks = new Look[Style.values().length];
+    private final int[] lookOfStyle = new int[looks.length];
+    private final StringBuilder out = new StringBuilder(4096);
+
+    private int width;
+    private int height;
+    private int[] shown = {};
+    private int[] wanted = {};
+    private boolean known;
+    private int cursorX;
+    private int cursorY;
+    private int look;
+    private boolean caret;
+
+    Emitter(OutputStream line, Charset charset, Palette palette) {
+        this.line = line;
+        this.charset = charset;
+        this.encoder = charset.newEncoder();
+        for (Style style : Style.values()) {
+            int own = style.ordinal();
+            looks[own] = palette.look(style);
+            lookOfStyle[own] = Arrays.asList(looks).indexOf(looks[own]);
+        }
+    }
+
+    /** Takes nothing for granted any more: the next frame clears the screen and is painted whole. */
+    void forget() {
+        known = false;
+    }
+
+    /** Writes something that is not a frame, after which nothing is known of the terminal. */
+    void send(String sequences) throws IOException {
+        forget();
+        write(sequences);
+    }
+
+    /** Makes the terminal show a frame. Nothing is written if it does already. */
+    void paint(Frame frame) throws IOException {
+        out.setLength(0);
+        if (!known || frame.width() != width || frame.height() != height) {
+            startAfresh(frame.width(), frame.height());
+        }
+        take(frame);
+        for (int y = 0; y < height; y++) {
+            row(y);
+        }
+        caret(frame);
+        if (out.length() > 0) {
+            forget();
+            write(out);
+        }
+        known = true;
+    }
+
+    private void write(CharSequence sequences) throws IOException {
+        line.write(sequences.toString().getBytes(charset));
+        line.flush();
+    }
+
+    private void startAfresh(int columns, int rows) {
+        width = columns;
+        height = rows;
+        shown = new int[columns * rows];
+        wanted = new int[columns * rows];
+        Arrays.fill(shown, BLANK);
+        out.append("\033[m\033[?25l\033[H\033[2J");
+        cursorX = 0;
+        cursorY = 0;
+        look = 0;
+        caret = false;
+    }
+
+    private void take(Frame frame) {
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                int character = whole(frame, x, y);
+                int own = lookOfStyle[frame.style(x, y).ordinal()];
+                boolean plain = character == ' ' && looks[own].isPlainWhenBlank();
+                wanted[y * width + x] = plain ? BLANK : character << 8 | own;
+            }
+        }
+    }
+
+    /** The character of a cell as it can be shown: encodable, and if it is two columns wide then with both. */
+    private int whole(Frame frame, int x, int y) {
+        int character = frame.character(x, y);
+        int lead = character == SECOND_HALF && x > 0 ? frame.character(x - 1, y) : character;
+        boolean wide = Text.columns(lead) == 2;
+        int halfX = character == SECOND_HALF ? x : x + 1;
+        boolean complete = wide && halfX < width && frame.character(halfX, y) == SECOND_HALF;
+        boolean halved = complete ? false : wide || character == SECOND_HALF;
+        return halved || !isEncodable(lead) ? NOT_ENCODABLE : character;
+    }
+
+    private boolean isEncodable(int character) {
+        return character < 0x80 || encoder.canEncode(Character.toString(character));
+    }
+
+    private static boolean isWide(int cell) {
+        return cell != UNKNOWN && Text.columns(cell >>> 8) == 2;
+    }
+
+    private void row(int y) {
+        int start = y * width;
+        if (Arrays.equals(shown, start, start + width, wanted, start, start + width)) {
+            return;
+        }
+        doubtHalves(start);
+        int tail = tail(start);
+        int end = tail == width ? lastChange(start) + 1 : tail;
+        for (int x = 0; x < end; x++) {
+            if (shown[start + x] != wanted[start + x]) {
+                put(x, y);
+            }
+        }
+        if (tail < width) {
+            moveTo(tail, y);
+            changeLook(0);
+            out.append("\033[K");
+            Arrays.fill(shown, start + tail, start + width, BLANK);
+        }
+    }
+
+    /** A character two columns wide is written as a whole or not at all, and so is what replaces half of one. */
+    private void doubtHalves(int start) {
+        for (int i = start; i + 1 < start + width; i++) {
+            boolean pair = isWide(shown[i]) || isWide(wanted[i]);
+            if (pair && (shown[i] != wanted[i] || shown[i + 1] != wanted[i + 1])) {
+                shown[i] = UNKNOWN;
+                shown[i + 1] = UNKNOWN;
+            }
+        }
+    }
+
+    /** The column from which erasing to the end of the line is cheaper than writing blanks, else the width. */
+    private int tail(int start) {
+        int blank = width;
+        while (blank > 0 && wanted[start + blank - 1] == BLANK) {
+            blank--;
+        }
+        int first = blank;
+        while (first < width && shown[start + first] == BLANK) {
+            first++;
+        }
+        return lastChange(start) - first + 1 > ERASE_BYTES ? first : width;
+    }
+
+    private int lastChange(int start) {
+        int x = width - 1;
+        while (x >= 0 && shown[start + x] == wanted[start + x]) {
+            x--;
+        }
+        return x;
+    }
+
+    private void put(int x, int y) {
+        int i = y * width + x;
+        int cell = wanted[i];
+        if (cell >>> 8 == SECOND_HALF) {
+            shown[i] = cell;
+            return;
+        }
+        moveTo(x, y);
+        changeLook(cell & 0xFF);
+        out.appendCodePoint(cell >>> 8);
+        shown[i] = cell;
+        // At the margin, and after a character whose width the terminal may see otherwise, the place is uncertain.
+        boolean certain = x + 1 < width && !isWide(cell);
+        cursorX = certain ? x + 1 : UNKNOWN;
+    }
+
+    private void moveTo(int x, int y) {
+        if (cursorX == x && cursorY == y) {
+            return;
+        }
+        String motion = cursorX == UNKNOWN ? Motion.absolute(x, y) : Motion.cheapest(cursorX, cursorY, x, y);
+        if (isCheaperToRewrite(x, y, motion.length())) {
+            for (int i = y * width + cursorX; i < y * width + x; i++) {
+                out.append((char) (shown[i] >>> 8));
+            }
+        } else {
+            out.append(motion);
+        }
+        cursorX = x;
+        cursorY = y;
+    }
+
+    private boolean isCheaperToRewrite(int x, int y, int bytes) {
+        if (cursorX == UNKNOWN || cursorY != y || x < cursorX || x - cursorX > bytes) {
+            return false;
+        }
+        for (int i = y * width + cursorX; i < y * width + x; i++) {
+            int character = shown[i] >>> 8;
+            boolean sameLook = (shown[i] & 0xFF) == look;
+            if (!sameLook || character < ' ' || character > '~') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void changeLook(int next) {
+        out.append(Look.change(looks[look], looks[next]));
+        look = next;
+    }
+
+    private void caret(Frame frame) {
+        boolean shows = frame.caretX() >= 0;
+        if (shows) {
+            moveTo(frame.caretX(), frame.caretY());
+        }
+        if (shows != caret) {
+            out.append(shows ? "\033[?25h" : "\033[?25l");
+            caret = shows;
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package versewind.terminal;
+
+import com.googlecode.lanterna.input.InputDecoder;
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.Charset;
+import versewind.screen.Input;
+
+/** Reads keys and pastes from the bytes that a terminal sends. */
+final class Keys {
+
+    private final InputDecoder decoder;
+
+    Keys(InputStream bytes, Charset charset) {
+        decoder = new InputDecoder(new InputStreamReader(new PatientInput(bytes), charset));
+        decoder.addProfile(new KeyPatterns());
+    }
+
+    /** Waits for the next input. When the bytes end, or the line breaks, that is a hangup. */
+    Input next() {
+        try {
+            while (true) {
+                KeyStroke stroke = decoder.getNextCharacter(true);
+                if (stroke instanceof KeyPatterns.Decoded decoded) {
+                    return decoded.input();
+                }
+                if (stroke != null && stroke.getKeyType() == KeyType.EOF) {
+                    return new Input.Hangup();
+                }
+            }
+        } catch (IOException lineBroken) {
+            return new Input.Hangup();
+        }
+    }
+}

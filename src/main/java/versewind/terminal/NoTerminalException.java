@@ -1,0 +1,11 @@
+package versewind.terminal;
+
+/** There is no terminal on which the editor could stand; the message is a sentence for the user. */
+public final class NoTerminalException extends Exception {
+
+    private static final long serialVersionUID = 1L;
+
+    NoTerminalException(String reason) {
+        super("Versewind needs a terminal: " + reason + "; `versewind assess PLAN` works without one.");
+    }
+}

@@ -1,0 +1,72 @@
+package versewind.terminal;
+
+import java.util.ArrayList;
+import java.util.List;
+import versewind.screen.Drawing;
+import versewind.screen.Frame;
+import versewind.screen.Input;
+import versewind.screen.Key;
+import versewind.screen.Style;
+
+/** A program that shows every input it gets, the last ones at the bottom. Q ends it, ! throws. */
+public final class Echo {
+
+    private Echo() {}
+
+    public static void main(String[] arguments) throws NoTerminalException {
+        List<String> heard = new ArrayList<>();
+        try (Console console = Console.open()) {
+            Input input = console.size();
+            while (!isEnd(input)) {
+                if (input.equals(new Input.Press(Key.of('!')))) {
+                    throw new IllegalStateException("the bellows are empty");
+                }
+                heard.add(words(input));
+                console.paint(frame(console, heard));
+                input = console.next();
+            }
+            // After a hangup the terminal is gone; what is said here goes where the caller has led the errors.
+            System.err.println("kept " + heard.size() + " after " + words(input));
+        }
+    }
+
+    private static boolean isEnd(Input input) {
+        return input instanceof Input.Hangup || input.equals(new Input.Press(Key.of('Q')));
+    }
+
+    private static Frame frame(Console console, List<String> heard) {
+        Frame frame = new Frame(console.size().columns(), console.size().rows());
+        Drawing.write(frame, 0, 0, "Echo " + (console.utf8() ? "\u2192 UTF-8" : "ASCII"), Style.HEADING);
+        int rows = frame.height() - 2;
+        List<String> last = heard.subList(Math.max(0, heard.size() - rows), heard.size());
+        for (int i = 0; i < last.size(); i++) {
+            Drawing.write(frame, 0, i + 1, last.get(i), Style.TEXT);
+        }
+        int styleX = 20;
+        for (Style style : Style.values()) {
+            Drawing.write(frame, styleX, frame.height() - 1, style.name().substring(0, 3), style);
+            styleX += 4;
+        }
+        return frame;
+    }
+
+    static String words(Input input) {
+        if (input instanceof Input.Press press) {
+            return words(press.key());
+        }
+        if (input instanceof Input.Paste paste) {
+            return "paste<" + paste.text().replace("\n", "|") + ">";
+        }
+        if (input instanceof Input.Resize resize) {
+            return "size<" + resize.columns() + "x" + resize.rows() + ">";
+        }
+        return "hangup";
+    }
+
+    private static String words(Key key) {
+        String name = key.named() == Key.Named.CHARACTER
+                ? Character.toString(key.character())
+                : key.named().name();
+        return "key<" + (key.control() ? "control " : "") + name + ">";
+    }
+}
