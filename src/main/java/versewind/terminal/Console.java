@@ -18,12 +18,14 @@ import versewind.screen.Frame;
 import versewind.screen.Input;
 
 /**
- * The terminal that the program was started in, taken whole while it is open and left as it was found.
+ * The terminal that the program was started in, taken whole while this is open and left as it was found.
  *
  * <p>Keys, pastes, changes of size and the end of it all come through one queue, in the order in which they happened;
- * what was typed before the program stood comes first. When the program is told to end (TERM, HUP, INT), the terminal is
- * put back at once, the queue gives a {@link Input.Hangup}, and the program has a few seconds for its last work; it says
- * that that is done by closing the console.
+ * what was typed before the program stood comes first.
+ *
+ * <p>When the program is told to end (TERM, HUP, INT), the terminal is put back at once, the queue gives a
+ * {@link Input.Hangup}, and the program has a few seconds for its last work. It says that this is done by closing the
+ * console, so nobody may exit without.
  */
 public final class Console implements AutoCloseable {
 
@@ -32,18 +34,26 @@ public final class Console implements AutoCloseable {
     private final Line line;
     private final Model model;
     private final Charset charset;
+    private final Keys keys;
     private final Emitter emitter;
     private final BlockingQueue<Input> inputs = new LinkedBlockingQueue<>();
-    private final CountDownLatch closed = new CountDownLatch(1);
     private final AtomicBoolean hungUp = new AtomicBoolean();
+    private final CountDownLatch closed = new CountDownLatch(1);
+
+    /** Held while the terminal is written to. */
     private final Object screen = new Object();
+    /** Held while a signal is answered, so that the last one has the last word. */
+    private final Object signals = new Object();
+
     private Input.Resize size;
     private boolean standing;
+    private boolean heeding;
 
-    private Console(Line line, Model model, Charset charset, Emitter emitter) {
+    private Console(Line line, Model model, Charset charset, Keys keys, Emitter emitter) {
         this.line = line;
         this.model = model;
         this.charset = charset;
+        this.keys = keys;
         this.emitter = emitter;
         this.size = line.firstSize();
     }
@@ -58,10 +68,11 @@ public final class Console implements AutoCloseable {
         Model model = Model.of(environment);
         Line line = Line.open(environment);
         Charset charset = charset(System.getProperty("native.encoding", ""));
-        OutputStream output = new FileOutputStream(FileDescriptor.out);
-        Console console = new Console(line, model, charset, new Emitter(output, charset, model.palette(environment)));
+        InputStream in = new FileInputStream(FileDescriptor.in);
+        OutputStream out = new FileOutputStream(FileDescriptor.out);
+        Emitter emitter = new Emitter(out, charset, model.palette(environment));
+        Console console = new Console(line, model, charset, new Keys(in, charset), emitter);
         console.stand();
-        console.listen(new FileInputStream(FileDescriptor.in));
         return console;
     }
 
@@ -75,42 +86,12 @@ public final class Console implements AutoCloseable {
     }
 
     private void stand() {
-        Runtime.getRuntime().addShutdownHook(new Thread(this::endFromOutside, "end"));
+        Runtime.getRuntime().addShutdownHook(new EndFromOutside());
         synchronized (screen) {
             standing = true;
             send(model.enter());
         }
-    }
-
-    private void listen(InputStream bytes) {
-        Keys keys = new Keys(bytes, charset);
-        start("keys", () -> {
-            try {
-                for (Input input = keys.next(); !(input instanceof Input.Hangup); input = keys.next()) {
-                    inputs.add(input);
-                }
-            } finally {
-                hangUp();
-            }
-        });
-        start("signals", () -> {
-            Signals.on("WINCH", this::resized);
-            Signals.on("CONT", this::continued);
-            Signals.on("TSTP", () -> {});
-            resizedSinceTheStart();
-        });
-    }
-
-    private static void start(String name, Runnable work) {
-        Thread thread = new Thread(work, name);
-        thread.setDaemon(true);
-        thread.start();
-    }
-
-    private void hangUp() {
-        if (hungUp.compareAndSet(false, true)) {
-            inputs.add(new Input.Hangup());
-        }
+        new KeyReader().start();
     }
 
     /** Waits for what happens next. After a hangup there is nothing more to wait for: it gives hangups for ever. */
@@ -141,6 +122,10 @@ public final class Console implements AutoCloseable {
             } catch (IOException lineBroken) {
                 hangUp();
             }
+            if (!heeding) {
+                heeding = true;
+                new SignalListener().start();
+            }
         }
     }
 
@@ -151,7 +136,7 @@ public final class Console implements AutoCloseable {
         }
     }
 
-    /** Whether the terminal's character set has more than ASCII to draw with. */
+    /** Whether the terminal's character set is UTF-8, so that there is more than ASCII to draw with. */
     public boolean utf8() {
         return charset.equals(StandardCharsets.UTF_8);
     }
@@ -165,56 +150,13 @@ public final class Console implements AutoCloseable {
 
     private void leave() {
         synchronized (screen) {
-            if (standing) {
-                send(model.leave());
-                standing = false;
-                line.restoreModes();
+            if (!standing) {
+                return;
             }
+            send(model.leave());
+            standing = false;
         }
-    }
-
-    private void endFromOutside() {
-        if (closed.getCount() == 0) {
-            return;
-        }
-        leave();
-        hangUp();
-        try {
-            boolean done = closed.await(LAST_WORK_S, TimeUnit.SECONDS);
-            if (!done) {
-                closed.countDown();
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
-    }
-
-    private void resized() {
-        synchronized (screen) {
-            size = line.size(size);
-            emitter.forget();
-            inputs.add(size);
-        }
-    }
-
-    private void resizedSinceTheStart() {
-        synchronized (screen) {
-            Input.Resize now = line.size(size);
-            if (!now.equals(size)) {
-                resized();
-            }
-        }
-    }
-
-    /** After a stop the shell has set its own modes and written on the screen. */
-    private void continued() {
-        synchronized (screen) {
-            if (standing) {
-                line.setModes();
-                send(model.enter());
-                resized();
-            }
-        }
+        line.restoreModes();
     }
 
     private void send(String sequences) {
@@ -222,6 +164,120 @@ public final class Console implements AutoCloseable {
             emitter.send(sequences);
         } catch (IOException lineBroken) {
             hangUp();
+        }
+    }
+
+    private void hangUp() {
+        if (hungUp.compareAndSet(false, true)) {
+            inputs.add(new Input.Hangup());
+        }
+    }
+
+    /** Has the whole screen painted again, at the size that it has now. */
+    private void resized() {
+        synchronized (signals) {
+            Input.Resize now = line.size().orElseGet(this::size);
+            synchronized (screen) {
+                size = now;
+                emitter.forget();
+            }
+            inputs.add(now);
+        }
+    }
+
+    /** After a stop: the shell has set modes of its own and written on the screen. */
+    private void continued() {
+        synchronized (signals) {
+            line.setModes();
+            synchronized (screen) {
+                if (standing) {
+                    send(model.enter());
+                }
+            }
+            resized();
+        }
+    }
+
+    /**
+     * Work beside the program's own. An error of ours in it is told where it can be read, and ends the program as a
+     * dropped line does. These are classes since the first lambda of a program costs its start 30 ms.
+     */
+    private abstract class Worker extends Thread {
+
+        Worker(String name) {
+            super(name);
+            setDaemon(true);
+        }
+
+        abstract void work();
+
+        @Override
+        public final void run() {
+            try {
+                work();
+            } catch (RuntimeException | Error e) {
+                leave();
+                hangUp();
+                throw e;
+            }
+        }
+    }
+
+    private final class KeyReader extends Worker {
+
+        KeyReader() {
+            super("keys");
+        }
+
+        @Override
+        void work() {
+            for (Input input = keys.next(); !(input instanceof Input.Hangup); input = keys.next()) {
+                inputs.add(input);
+            }
+            hangUp();
+        }
+    }
+
+    /** Begins to listen when the first frame is seen, which it would delay. */
+    private final class SignalListener extends Worker {
+
+        SignalListener() {
+            super("signals");
+        }
+
+        @Override
+        void work() {
+            Signals.on("WINCH", Console.this::resized);
+            Signals.on("CONT", Console.this::continued);
+            Signals.on("TSTP", () -> {});
+            Input.Resize painted = size();
+            boolean changed = line.size()
+                    .filter(now -> now.columns() != painted.columns() || now.rows() != painted.rows())
+                    .isPresent();
+            if (changed) {
+                resized();
+            }
+        }
+    }
+
+    private final class EndFromOutside extends Worker {
+
+        EndFromOutside() {
+            super("end");
+        }
+
+        @Override
+        void work() {
+            if (closed.getCount() == 0) {
+                return;
+            }
+            leave();
+            hangUp();
+            try {
+                closed.await(LAST_WORK_S, TimeUnit.SECONDS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
         }
     }
 }

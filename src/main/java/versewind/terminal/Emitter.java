@@ -49,8 +49,16 @@ final class Emitter {
         for (Style style : Style.values()) {
             int own = style.ordinal();
             looks[own] = palette.look(style);
-            lookOfStyle[own] = Arrays.asList(looks).indexOf(looks[own]);
+            lookOfStyle[own] = firstLike(own);
         }
+    }
+
+    private int firstLike(int own) {
+        int like = 0;
+        while (!looks[like].isLike(looks[own])) {
+            like++;
+        }
+        return like;
     }
 
     /** Takes nothing for granted any more: the next frame clears the screen and is painted whole. */

@@ -16,7 +16,7 @@ final class Keys {
 
     Keys(InputStream bytes, Charset charset) {
         decoder = new InputDecoder(new InputStreamReader(new PatientInput(bytes), charset));
-        decoder.addProfile(new KeyPatterns());
+        decoder.addProfile(KeyPattern.ALL);
     }
 
     /** Waits for the next input. When the bytes end, or the line breaks, that is a hangup. */
@@ -24,7 +24,7 @@ final class Keys {
         try {
             while (true) {
                 KeyStroke stroke = decoder.getNextCharacter(true);
-                if (stroke instanceof KeyPatterns.Decoded decoded) {
+                if (stroke instanceof KeyPattern.Decoded decoded) {
                     return decoded.input();
                 }
                 if (stroke != null && stroke.getKeyType() == KeyType.EOF) {

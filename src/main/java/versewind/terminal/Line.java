@@ -2,9 +2,11 @@ package versewind.terminal;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import versewind.screen.Input;
 
 /**
@@ -27,6 +29,7 @@ final class Line {
     private static final String OPENING =
             "[ -t 0 ] && [ -t 1 ] || exit 3; { stty -g && stty size && stty " + MODES + "; } >&2";
     private static final int NOT_A_TERMINAL = 3;
+    private static final int PATIENCE_S = 2;
     private static final int USUAL_COLUMNS = 80;
     private static final int USUAL_ROWS = 24;
 
@@ -71,14 +74,14 @@ final class Line {
         return first;
     }
 
-    /** The size now, or what it was where it cannot be asked. */
-    Input.Resize size(Input.Resize before) {
-        return stty("size").flatMap(Line::size).orElse(before);
+    /** The size now, where it can be asked. */
+    Optional<Input.Resize> size() {
+        return stty("size").flatMap(Line::size);
     }
 
     /** Sets the modes again, after something else has changed them. */
     void setModes() {
-        stty(MODES.split(" "));
+        stty(MODES.split(" ", -1));
     }
 
     /** Puts the modes back as they were found. What the launcher has set it puts back itself. */
@@ -87,16 +90,20 @@ final class Line {
     }
 
     private Optional<String> stty(String... words) {
-        String[] command = new String[words.length + 1];
-        command[0] = "stty";
-        System.arraycopy(words, 0, command, 1, words.length);
+        List<String> command = new ArrayList<>(List.of(words));
+        command.add(0, "stty");
         try {
             Process stty = new ProcessBuilder(command)
                     .redirectInput(ProcessBuilder.Redirect.INHERIT)
                     .redirectError(ProcessBuilder.Redirect.DISCARD)
                     .start();
+            if (!stty.waitFor(PATIENCE_S, TimeUnit.SECONDS)) {
+                // In the background it is stopped, and would stay so.
+                stty.destroyForcibly();
+                return Optional.empty();
+            }
             List<String> answer = lines(stty.getInputStream().readAllBytes());
-            return stty.waitFor() == 0 ? answer.stream().findFirst() : Optional.empty();
+            return stty.exitValue() == 0 ? answer.stream().findFirst() : Optional.empty();
         } catch (IOException lineBroken) {
             return Optional.empty();
         } catch (InterruptedException e) {
@@ -110,22 +117,33 @@ final class Line {
     }
 
     private static Input.Resize size(String answer, Map<String, String> environment) {
-        return size(answer)
-                .orElseGet(() -> new Input.Resize(
-                        number(environment.getOrDefault("COLUMNS", ""), USUAL_COLUMNS),
-                        number(environment.getOrDefault("LINES", ""), USUAL_ROWS)));
+        Optional<Input.Resize> said = size(answer);
+        if (said.isPresent()) {
+            return said.get();
+        }
+        int columns = number(environment.getOrDefault("COLUMNS", ""));
+        int rows = number(environment.getOrDefault("LINES", ""));
+        return new Input.Resize(columns > 0 ? columns : USUAL_COLUMNS, rows > 0 ? rows : USUAL_ROWS);
     }
 
     /** Rows and columns as {@code stty size} says them; a serial line says 0 0, which is none. */
     static Optional<Input.Resize> size(String answer) {
         String[] words = answer.strip().split(" ", 2);
-        int rows = words.length == 2 ? number(words[0], 0) : 0;
-        int columns = words.length == 2 ? number(words[1], 0) : 0;
+        int rows = number(words[0]);
+        int columns = words.length == 2 ? number(words[1]) : 0;
         return rows > 0 && columns > 0 ? Optional.of(new Input.Resize(columns, rows)) : Optional.empty();
     }
 
-    private static int number(String word, int otherwise) {
-        boolean digits = !word.isEmpty() && word.length() <= 4 && word.chars().allMatch(c -> c >= '0' && c <= '9');
-        return digits && !word.startsWith("0") ? Integer.parseInt(word) : otherwise;
+    /** A number of up to four digits, 0 for anything else. */
+    private static int number(String word) {
+        int number = 0;
+        for (int i = 0; i < word.length(); i++) {
+            int digit = word.charAt(i) - '0';
+            if (digit < 0 || digit > 9 || i > 3) {
+                return 0;
+            }
+            number = number * 10 + digit;
+        }
+        return number;
     }
 }

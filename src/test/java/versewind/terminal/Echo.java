@@ -18,7 +18,7 @@ public final class Echo {
         try (Console console = Console.open()) {
             Input input = console.size();
             while (!isEnd(input)) {
-                if (input.equals(new Input.Press(Key.of('!')))) {
+                if (isKey(input, '!')) {
                     throw new IllegalStateException("the bellows are empty");
                 }
                 heard.add(words(input));
@@ -31,7 +31,11 @@ public final class Echo {
     }
 
     private static boolean isEnd(Input input) {
-        return input instanceof Input.Hangup || input.equals(new Input.Press(Key.of('Q')));
+        return input instanceof Input.Hangup || isKey(input, 'Q');
+    }
+
+    private static boolean isKey(Input input, char character) {
+        return input instanceof Input.Press press && press.key().character() == character;
     }
 
     private static Frame frame(Console console, List<String> heard) {
