@@ -15,6 +15,8 @@ enum EscapeSequence {
     CSI,
     /** The same with a first digit, so that a dollar ends it: rxvt's keys with Shift. */
     CSI_NUMBER,
+    /** The same with another first sign: the terminal's answers, which may have a dollar within. */
+    CSI_MARKED,
     /** ESC [ [, after which one letter comes: the Linux console's F1 to F5. */
     CONSOLE,
     /** ESC O, after which digits and a letter come. */
@@ -41,8 +43,9 @@ enum EscapeSequence {
         return switch (this) {
             case NONE, BROKEN -> c == ESC ? ESCAPE : NONE;
             case ESCAPE -> afterEscape(c);
-            case CSI -> c == '[' ? CONSOLE : isDigit(c) ? CSI_NUMBER : afterParameter(c, CSI);
+            case CSI -> c == '[' ? CONSOLE : isDigit(c) ? CSI_NUMBER : afterParameter(c, CSI_MARKED);
             case CSI_NUMBER -> c == '$' ? NONE : afterParameter(c, CSI_NUMBER);
+            case CSI_MARKED -> afterParameter(c, CSI_MARKED);
             case CONSOLE -> isFinal(c) ? NONE : BROKEN;
             case SS3 -> isDigit(c) || c == ';' ? SS3 : c > ' ' && c < 0x7F ? NONE : BROKEN;
             case ANSWER -> isDigit(c) || "!>$+=?".indexOf(c) >= 0 ? STRING : BROKEN;

@@ -92,9 +92,10 @@ enum KeyPattern implements CharacterPattern {
     /** All patterns, in their order. */
     static final KeyDecodingProfile ALL = new All();
 
+    static final String PASTE_BEGINS = "\033[200~";
+    static final String PASTE_ENDS = "\033[201~";
+
     private static final char ESC = 0x1B;
-    private static final String PASTE_BEGINS = "\033[200~";
-    private static final String PASTE_ENDS = "\033[201~";
     private static final KeyStroke MEANINGLESS = new KeyStroke(KeyType.Unknown);
 
     private static final class All implements KeyDecodingProfile {

@@ -15,7 +15,7 @@ final class Keys {
     private final InputDecoder decoder;
 
     Keys(InputStream bytes, Charset charset) {
-        decoder = new InputDecoder(new InputStreamReader(new PatientInput(bytes), charset));
+        decoder = new InputDecoder(new PatientReader(new InputStreamReader(bytes, charset)));
         decoder.addProfile(KeyPattern.ALL);
     }
 
