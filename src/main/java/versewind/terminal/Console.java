@@ -247,9 +247,9 @@ public final class Console implements AutoCloseable {
 
         @Override
         void work() {
-            Signals.on("WINCH", Console.this::resized);
-            Signals.on("CONT", Console.this::continued);
             Signals.on("TSTP", () -> {});
+            Signals.on("CONT", Console.this::continued);
+            Signals.on("WINCH", Console.this::resized);
             Input.Resize painted = size();
             boolean changed = line.size()
                     .filter(now -> now.columns() != painted.columns() || now.rows() != painted.rows())

@@ -13,21 +13,28 @@ public final class Echo {
 
     private Echo() {}
 
-    public static void main(String[] arguments) throws NoTerminalException {
-        List<String> heard = new ArrayList<>();
+    public static void main(String[] arguments) {
         try (Console console = Console.open()) {
-            Input input = console.size();
-            while (!isEnd(input)) {
-                if (isKey(input, '!')) {
-                    throw new IllegalStateException("the bellows are empty");
-                }
-                heard.add(words(input));
-                console.paint(frame(console, heard));
-                input = console.next();
-            }
-            // After a hangup the terminal is gone; what is said here goes where the caller has led the errors.
-            System.err.println("kept " + heard.size() + " after " + words(input));
+            echo(console);
+        } catch (NoTerminalException e) {
+            System.err.println(e.getMessage());
+            System.exit(2);
         }
+    }
+
+    private static void echo(Console console) {
+        List<String> heard = new ArrayList<>();
+        Input input = console.size();
+        while (!isEnd(input)) {
+            if (isKey(input, '!')) {
+                throw new IllegalStateException("the bellows are empty");
+            }
+            heard.add(words(input));
+            console.paint(frame(console, heard));
+            input = console.next();
+        }
+        // After a hangup the terminal is gone; what is said here goes where the caller has led the errors.
+        System.err.println("kept " + heard.size() + " after " + words(input));
     }
 
     private static boolean isEnd(Input input) {

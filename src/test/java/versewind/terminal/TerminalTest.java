@@ -1,0 +1,213 @@
+package versewind.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The whole way: a shell, the launcher, Java, a terminal. */
+class TerminalTest {
+
+    private static final Duration PATIENCE = Duration.ofSeconds(30);
+
+    @TempDir
+    static Path installation;
+
+    private static Installed installed;
+
+    @TempDir
+    Path folder;
+
+    private Pane pane;
+
+    @BeforeAll
+    static void install() throws IOException, URISyntaxException {
+        assumeTrue(Pane.isPossible(), "tmux is not here, so no terminal can be played");
+        installed = Installed.in(installation);
+    }
+
+    @BeforeEach
+    void open() throws IOException {
+        pane = new Pane(folder);
+    }
+
+    @AfterEach
+    void close() throws IOException {
+        pane.close();
+        installed.processes("java").forEach(TerminalTest::awaitEnd);
+    }
+
+    @Test
+    void every_key_is_heard_and_also_what_was_typed_before_the_program_stood() throws IOException {
+        start("");
+        pane.type("a", "b", "Up");
+        pane.await("Echo \u2192 UTF-8");
+        pane.type("C-c", "C-z", "C-s", "C-q", "C-\\", "C-d", "C-v", "C-o", "C-y");
+        pane.type("BTab", "F1", "F12", "Home", "DC", "Escape", "\u00E9");
+        pane.await(keys("a", "b", "UP", "control c", "control z", "control s", "control q", "control \\"));
+        pane.await(keys("control \\", "control d", "control v", "control o", "control y", "BACK_TAB"));
+        pane.await(keys("BACK_TAB", "F1", "F12", "HOME", "DELETE", "ESCAPE", "\u00E9"));
+    }
+
+    private static String keys(String... names) {
+        return "key<" + String.join(">\nkey<", names) + ">";
+    }
+
+    @Test
+    void a_change_of_size_is_heard_without_a_key() throws IOException {
+        startAndWait();
+        pane.resize(70, 20);
+        pane.await("size<70x20>");
+    }
+
+    @Test
+    void a_paste_is_heard_as_one() throws IOException {
+        startAndWait();
+        pane.paste("Quintadena\n16");
+        pane.await("paste<Quintadena|16>");
+    }
+
+    @Test
+    void the_terminal_is_left_as_it_was_found() throws IOException {
+        startAndWait();
+        pane.type("Q");
+        pane.await("status=0");
+        assertLeftAsFound();
+    }
+
+    @Test
+    void an_error_is_told_where_it_can_be_read() throws IOException {
+        start("");
+        pane.await("Echo");
+        pane.type("!");
+        pane.await("status=1");
+        assertThat(pane.screen().replace("\n", "")).contains("IllegalStateException: the bellows are empty");
+        assertLeftAsFound();
+    }
+
+    @Test
+    void a_killed_java_leaves_the_terminal_as_it_was_found() throws IOException {
+        startAndWait();
+        signal("KILL", installed.processes("java").findAny().orElseThrow().pid());
+        pane.await("status=137");
+        assertLeftAsFound();
+    }
+
+    @Test
+    void whoever_is_told_to_end_leaves_the_terminal_and_does_the_last_work() throws IOException {
+        startAndWait();
+        signal("TERM", launcher());
+        pane.await("status=143");
+        assertThat(errors()).startsWith("kept 1 after hangup");
+        assertLeftAsFound();
+    }
+
+    @Test
+    void a_closed_window_gives_time_for_the_last_work() throws IOException {
+        startAndWait();
+        ProcessHandle java = installed.processes("java").findAny().orElseThrow();
+        pane.close();
+        awaitEnd(java);
+        assertThat(errors()).startsWith("kept 1 after hangup");
+    }
+
+    private static void awaitEnd(ProcessHandle process) {
+        process.onExit().orTimeout(PATIENCE.toSeconds(), TimeUnit.SECONDS).join();
+    }
+
+    @Test
+    void a_stopped_program_comes_back_with_its_modes_and_its_screen() throws IOException {
+        startAndWait();
+        pane.resize(79, 24);
+        pane.await("size<79x24>");
+        signal("STOP", -launcher());
+        pane.await("Stopped");
+        // This shell has no modes of its own, and Enter is no line end to it in those that it is left with.
+        pane.type("stty sane; fg", "C-j");
+        pane.await(screen -> !screen.contains("Stopped"));
+        pane.await("Echo");
+        pane.type("C-z", "x");
+        pane.await("key<control z>\nkey<x>");
+        pane.type("Q");
+        pane.await(screen -> !screen.contains("Echo"));
+        assertThat(pane.state("alternate_on")).isEqualTo("0");
+    }
+
+    @Test
+    void to_be_asked_to_stop_does_no_harm() throws IOException {
+        startAndWait();
+        signal("TSTP", -launcher());
+        pane.type("x");
+        pane.await("key<x>");
+    }
+
+    @Test
+    void a_dumb_terminal_is_refused_and_left_alone() throws IOException {
+        start("env TERM=dumb");
+        pane.await("status=2");
+        assertThat(pane.screen().replace("\n", "")).contains("Versewind needs a terminal: TERM is dumb");
+        assertLeftAsFound();
+    }
+
+    @Test
+    void without_colours_there_are_none_and_without_utf_8_there_is_ascii() throws IOException {
+        start("env NO_COLOR=1 LC_ALL=C");
+        pane.await("Echo ASCII");
+        pane.type("Q");
+        pane.await("status=0");
+    }
+
+    /** Starts the program behind a word or two of shell, with its errors on the screen. */
+    private void start(String before) throws IOException {
+        pane.command(line(before, ""));
+    }
+
+    /** Starts the program with its errors in a file and waits until it stands. */
+    private void startAndWait() throws IOException {
+        pane.command(line("", "2>errors"));
+        pane.await("Echo");
+    }
+
+    private static String line(String before, String after) {
+        return "stty -g >before; " + before + " '" + installed.link() + "' " + after
+                + "; echo status=$?; stty -g >after; echo o''ver";
+    }
+
+    private void assertLeftAsFound() throws IOException {
+        pane.await("over");
+        assertThat(Files.readString(folder.resolve("after"))).isEqualTo(Files.readString(folder.resolve("before")));
+        assertThat(pane.screen()).contains("stty -g >before").doesNotContain("Echo \u2192");
+        assertThat(pane.state("alternate_on")).isEqualTo("0");
+        assertThat(pane.state("cursor_flag")).isEqualTo("1");
+        assertThat(pane.state("wrap_flag")).isEqualTo("1");
+    }
+
+    private String errors() throws IOException {
+        return Files.readString(folder.resolve("errors"));
+    }
+
+    private static long launcher() {
+        long java = installed.processes("java").findAny().orElseThrow().pid();
+        return ProcessHandle.of(java)
+                .flatMap(ProcessHandle::parent)
+                .orElseThrow()
+                .pid();
+    }
+
+    private static void signal(String name, long process) throws IOException {
+        Process kill = new ProcessBuilder("kill", "-s", name, "--", Long.toString(process))
+                .inheritIO()
+                .start();
+        assertThat(kill.onExit().join().exitValue()).isZero();
+    }
+}
