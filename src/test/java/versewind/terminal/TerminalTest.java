@@ -160,6 +160,36 @@ class TerminalTest {
     }
 
     @Test
+    void a_command_that_prints_finds_the_terminal_as_ever_and_the_editor_finds_it_set() throws IOException {
+        Path java = Files.createDirectories(folder.resolve("java/bin")).resolve("java");
+        Files.writeString(java, "#!/bin/sh\nstty -a </dev/tty | grep -o '[^ ]*icanon' | sed 's/^/has /'\n");
+        Files.writeString(folder.resolve("java/release"), "JAVA_VERSION=\"17\"\n");
+        assertThat(java.toFile().setExecutable(true)).isTrue();
+        for (String command : new String[] {"assess", "--help", "assess plan.json"}) {
+            pane.command("clear; JAVA_HOME=java '" + installed.link() + "' " + command);
+            pane.await("has icanon");
+        }
+        for (String command : new String[] {"", "edit", "desk", "plan.json", "plans/plan"}) {
+            pane.command("clear; JAVA_HOME=java '" + installed.link() + "' " + command);
+            pane.await("has -icanon");
+        }
+    }
+
+    @Test
+    void without_the_launcher_the_terminal_is_left_as_found_too() throws IOException {
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        String program = "'" + java + "' -cp '" + installed.folder() + "/lib/*' " + Echo.class.getName();
+        pane.command("stty -g >before; " + program + " 2>errors; echo status=$?; stty -g >after; echo o''ver");
+        pane.await("Echo \u2192");
+        pane.type("C-c", "C-z");
+        pane.await(keys("control c", "control z"));
+        signal("TERM", installed.processes("java").findAny().orElseThrow().pid());
+        pane.await("status=143");
+        assertThat(errors()).startsWith("kept 3 after hangup");
+        assertLeftAsFound();
+    }
+
+    @Test
     void without_colours_there_are_none_and_without_utf_8_there_is_ascii() throws IOException {
         start("env NO_COLOR=1 LC_ALL=C");
         pane.await("Echo ASCII");

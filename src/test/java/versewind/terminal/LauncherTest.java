@@ -1,0 +1,184 @@
+package versewind.terminal;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The launcher where no terminal is, with Javas that only tell how they were called. */
+class LauncherTest {
+
+    private record Ended(int status, String out, String err) {}
+
+    @TempDir
+    Path parent;
+
+    private Installed installed;
+
+    @BeforeEach
+    void install() throws IOException, URISyntaxException {
+        assumeTrue(File.separatorChar == '/', "the launcher is for systems with a POSIX shell");
+        installed = Installed.in(parent);
+    }
+
+    @Test
+    void arguments_and_the_end_are_passed_on_unchanged() throws Exception {
+        Ended ended = run(javaOf("17.0.15"), "assess", "All Saints.json", "*", "");
+        assertThat(ended.status()).isEqualTo(7);
+        assertThat(ended.out()).endsWith(Echo.class.getName() + "\nassess\nAll Saints.json\n*\n\n");
+        assertThat(ended.err()).isEmpty();
+    }
+
+    @Test
+    void the_libraries_are_named_one_by_one_beside_the_program() throws Exception {
+        String lib = installed.folder() + "/lib/";
+        String lanterna;
+        try (var files = Files.list(Path.of(lib))) {
+            lanterna = files.map(Path::toString)
+                    .filter(file -> file.contains("lanterna"))
+                    .findAny()
+                    .orElseThrow();
+        }
+        assertThat(run(javaOf("21"), "assess").out())
+                .contains("-cp\n" + lanterna + ":" + lib + "versewind.jar\n")
+                .contains("-XX:+UseSerialGC\n");
+    }
+
+    @Test
+    void a_java_that_is_too_old_is_named() throws Exception {
+        Path old = javaOf("11.0.2");
+        assertThat(run(old))
+                .isEqualTo(new Ended(
+                        2, "", "versewind: Java 17 or later is needed, and " + old + "/bin/java is Java 11.0.2.\n"));
+        assertThat(run(javaOf("1.8.0_402")).err()).contains("is Java 1.8.0_402.");
+    }
+
+    @Test
+    void a_java_without_a_release_file_is_asked() throws Exception {
+        Path java = javaOf("17");
+        Files.delete(java.resolve("release"));
+        assertThat(run(java, "assess").status()).as("it says that it is 17.0.1").isEqualTo(7);
+    }
+
+    @Test
+    void without_java_there_is_a_sentence() throws Exception {
+        assertThat(run(Map.of("JAVA_HOME", "", "PATH", parent.toString()), script(), "assess"))
+                .isEqualTo(new Ended(
+                        2,
+                        "",
+                        "versewind: Java 17 or later is needed, and neither JAVA_HOME nor PATH leads to any.\n"));
+    }
+
+    @Test
+    void java_is_also_found_in_the_path() throws Exception {
+        String path = javaOf("17") + "/bin:" + System.getenv("PATH");
+        assertThat(run(Map.of("JAVA_HOME", "", "PATH", path), installed.link(), "assess")
+                        .status())
+                .isEqualTo(7);
+    }
+
+    @Test
+    void the_archive_is_used_only_by_the_java_that_made_it_and_where_it_was_made() throws Exception {
+        Path java = javaOf("17.0.15");
+        Ended made = run(java, "--archive", "assess", "x");
+        assertThat(made.status()).as(made.err()).isZero();
+        String use = "-XX:SharedArchiveFile=" + installed.folder() + "/lib/versewind.jsa\n";
+        assertThat(run(java, "assess").out()).contains(use);
+        assertThat(run(javaOf("17.0.16"), "assess").out()).doesNotContain("SharedArchiveFile");
+        Path moved = Files.move(installed.folder(), parent.resolve("elsewhere"));
+        assertThat(run(Map.of("JAVA_HOME", java.toString()), moved.resolve("bin/versewind"), "assess")
+                        .out())
+                .contains("-Xshare:auto")
+                .doesNotContain("SharedArchiveFile");
+    }
+
+    @Test
+    void a_java_that_makes_no_archive_leaves_none_behind() throws Exception {
+        Path java = javaOf("17.0.15");
+        Files.writeString(java.resolve("bin/java"), "#!/bin/sh\nexit 134\n");
+        Ended ended = run(java, "--archive");
+        assertThat(ended.status()).isEqualTo(2);
+        assertThat(ended.err()).contains("makes no archive");
+        try (var files = Files.list(installed.folder().resolve("lib"))) {
+            assertThat(files.map(Path::toString)).noneMatch(file -> file.contains(".jsa"));
+        }
+    }
+
+    @Test
+    void this_java_makes_an_archive_and_starts_from_it_without_a_word() throws Exception {
+        Map<String, String> environment = Map.of("JAVA_HOME", System.getProperty("java.home"), "TERM", "dumb");
+        Ended made = run(environment, installed.link(), "--archive");
+        assertThat(made).isEqualTo(new Ended(0, "", "kept 3 after hangup\n"));
+        Ended refused = run(environment, installed.link());
+        assertThat(refused.status()).isEqualTo(2);
+        assertThat(refused.out()).isEmpty();
+        assertThat(refused.err())
+                .startsWith("Versewind needs a terminal: TERM is dumb")
+                .hasLineCount(1);
+    }
+
+    @Test
+    void where_nobody_looks_the_editor_is_refused_with_a_sentence() throws Exception {
+        Map<String, String> environment = Map.of("JAVA_HOME", System.getProperty("java.home"), "TERM", "xterm");
+        assertThat(run(environment, installed.link()))
+                .isEqualTo(new Ended(
+                        2,
+                        "",
+                        "Versewind needs a terminal: the input or the output is none;"
+                                + " `versewind assess PLAN` works without one.\n"));
+    }
+
+    /** A Java of a version that prints the words it is called with, makes the archive it is told to, and ends with 7. */
+    private Path javaOf(String version) throws IOException {
+        Path home = parent.resolve("java " + version);
+        Path java = Files.createDirectories(home.resolve("bin")).resolve("java");
+        Files.writeString(java, """
+                #!/bin/sh
+                [ "$1" = -version ] && echo 'openjdk version "17.0.1" 2021-10-19' >&2
+                for word; do
+                  case $word in -XX:ArchiveClassesAtExit=*) echo archive >"${word#*=}" ;; esac
+                  printf '%s\\n' "$word"
+                done
+                exit 7
+                """);
+        assertThat(java.toFile().setExecutable(true)).isTrue();
+        Files.writeString(home.resolve("release"), "IMPLEMENTOR=\"X\"\nJAVA_VERSION=\"" + version + "\"\n");
+        Files.writeString(
+                home.resolve("release"), "JAVA_RUNTIME_VERSION=\"" + version + "+6\"\n", StandardOpenOption.APPEND);
+        return home;
+    }
+
+    private Path script() {
+        return installed.folder().resolve("bin/versewind");
+    }
+
+    private Ended run(Path javaHome, String... arguments) throws Exception {
+        return run(Map.of("JAVA_HOME", javaHome.toString()), installed.link(), arguments);
+    }
+
+    private static Ended run(Map<String, String> environment, Path launcher, String... arguments) throws Exception {
+        List<String> command = new ArrayList<>(List.of(launcher.toString()));
+        command.addAll(List.of(arguments));
+        ProcessBuilder builder = new ProcessBuilder(command);
+        builder.environment().putAll(environment);
+        Process process = builder.start();
+        process.getOutputStream().close();
+        String out = new String(process.getInputStream().readAllBytes(), UTF_8);
+        String err = new String(process.getErrorStream().readAllBytes(), UTF_8);
+        assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
+        return new Ended(process.exitValue(), out, err);
+    }
+}
