@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.CharsetEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import versewind.screen.Frame;
 import versewind.screen.Style;
@@ -28,6 +29,7 @@ final class Emitter {
     private final OutputStream line;
     private final Charset charset;
     private final CharsetEncoder encoder;
+    private final boolean unicode;
     private final Look[] looks = new Look[Style.values().length];
     private final int[] lookOfStyle = new int[looks.length];
     private final StringBuilder out = new StringBuilder(4096);
@@ -46,6 +48,7 @@ final class Emitter {
         this.line = line;
         this.charset = charset;
         this.encoder = charset.newEncoder();
+        this.unicode = charset.equals(StandardCharsets.UTF_8);
         for (Style style : Style.values()) {
             int own = style.ordinal();
             looks[own] = palette.look(style);
@@ -131,7 +134,8 @@ final class Emitter {
     }
 
     private boolean isEncodable(int character) {
-        return character < 0x80 || encoder.canEncode(Character.toString(character));
+        boolean always = character < 0x80 || (unicode && (character < 0xD800 || character > 0xDFFF));
+        return always || encoder.canEncode(Character.toString(character));
     }
 
     private static boolean isWide(int cell) {

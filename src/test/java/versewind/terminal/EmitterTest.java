@@ -99,6 +99,14 @@ class EmitterTest {
     }
 
     @Test
+    void behind_a_wide_character_the_column_is_named_for_terminals_that_see_its_width_otherwise() throws IOException {
+        Frame frame = new Frame(WIDTH, HEIGHT);
+        Drawing.write(frame, 0, 0, "漢x", Style.TEXT);
+        emitter.paint(frame);
+        assertThat(screen.toString(StandardCharsets.UTF_8)).endsWith("漢\033[;3Hx");
+    }
+
+    @Test
     void half_a_wide_character_is_never_left_behind() throws IOException {
         String[] rows = {"漢字漢字x", "x漢字漢字", "ab漢cd字", "漢xx漢字", "xx字漢x漢", "", "字"};
         for (String from : rows) {
