@@ -42,6 +42,25 @@ final class Reverberation {
     }
 
     /**
+     * Absorption area of surfaces in m2, the sum of area times coefficient.
+     *
+     * @param areasM2 area of each surface in m2
+     * @param coefficients absorption coefficient of each surface, 0 or more; measured ones may pass 1
+     */
+    static double surfaceAbsorptionM2(double[] areasM2, double[] coefficients) {
+        requireCoefficients(areasM2, coefficients);
+        double sum = 0;
+        for (int surface = 0; surface < areasM2.length; surface++) {
+            requirePositive(areasM2[surface], "a surface");
+            if (!(coefficients[surface] >= 0)) {
+                throw new IllegalArgumentException("surfaces take sound away and add none: " + coefficients[surface]);
+            }
+            sum += areasM2[surface] * coefficients[surface];
+        }
+        return sum;
+    }
+
+    /**
      * Absorption area of the air in m2, 4 m V.
      *
      * @param attenuationPerM power attenuation m in Np/m, see {@link AirTable}
@@ -76,15 +95,19 @@ final class Reverberation {
      * @param airM2 absorption area of the air in m2
      */
     static double millingtonS(double volumeM3, double[] areasM2, double[] coefficients, double airM2) {
-        if (areasM2.length != coefficients.length) {
-            throw new IllegalArgumentException("every surface needs its absorption coefficient");
-        }
+        requireCoefficients(areasM2, coefficients);
         double sum = airM2;
         for (int surface = 0; surface < areasM2.length; surface++) {
             double absorptionM2 = coefficients[surface] * areasM2[surface];
             sum -= areasM2[surface] * Math.log1p(-RoomConstant.meanAbsorption(areasM2[surface], absorptionM2));
         }
         return sabineS(volumeM3, sum);
+    }
+
+    private static void requireCoefficients(double[] areasM2, double[] coefficients) {
+        if (areasM2.length != coefficients.length) {
+            throw new IllegalArgumentException("every surface needs its absorption coefficient");
+        }
     }
 
     /** Refuses what is not more than nothing. */

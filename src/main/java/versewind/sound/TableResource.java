@@ -1,0 +1,35 @@
+package versewind.sound;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The tables that lie beside this package: comma-separated, lines of sources beginning with #, then a line of heads. */
+final class TableResource {
+
+    private TableResource() {}
+
+    /** The rows of a table without its heads, each split into its fields. */
+    static List<List<String>> rows(String name) {
+        InputStream stream = TableResource.class.getResourceAsStream(name);
+        if (stream == null) {
+            throw new IllegalStateException("the table " + name + " is missing from the program");
+        }
+        try (BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
+            List<List<String>> rows = new ArrayList<>();
+            for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+                if (!line.startsWith("#") && !line.isBlank()) {
+                    rows.add(List.of(line.split(",", -1)));
+                }
+            }
+            return rows.subList(1, rows.size());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException("the table " + name + " cannot be read", unreadable);
+        }
+    }
+}
