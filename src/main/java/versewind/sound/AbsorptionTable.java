@@ -50,8 +50,10 @@ public final class AbsorptionTable {
             if (absorption.size() != OCTAVES_HZ.size()) {
                 throw new IllegalArgumentException(name + " needs " + OCTAVES_HZ.size() + " octaves");
             }
-            if (absorption.stream().anyMatch(value -> !(value >= 0 && value <= 2))) {
-                throw new IllegalArgumentException(name + " has an absorption that is not between 0 and 2");
+            for (double value : absorption) {
+                if (!(value >= 0 && value <= 2)) {
+                    throw new IllegalArgumentException(name + " has an absorption that is not between 0 and 2");
+                }
             }
         }
     }

@@ -29,15 +29,18 @@ final class AirTable {
         this.rows = rows;
     }
 
-    private record Row(double temperatureC, double humidityFrom, double humidityTo, List<Double> perKm) {}
+    private record Row(double temperatureC, double humidityTo, List<Double> perKm) {}
 
     /** Reads the table. */
     static AirTable load() {
         List<Row> rows = new ArrayList<>();
         for (List<String> written : TableResource.rows("air.csv")) {
-            List<Double> numbers = written.stream().map(Double::valueOf).toList();
-            rows.add(new Row(
-                    numbers.get(0), numbers.get(1), numbers.get(2), numbers.subList(FIRST_VALUE, numbers.size())));
+            List<Double> numbers = new ArrayList<>();
+            for (String number : written) {
+                numbers.add(Double.valueOf(number));
+            }
+            List<Double> perKm = List.copyOf(numbers.subList(FIRST_VALUE, numbers.size()));
+            rows.add(new Row(numbers.get(0), numbers.get(2), perKm));
         }
         return new AirTable(List.copyOf(rows));
     }
@@ -66,9 +69,11 @@ final class AirTable {
     }
 
     private Row row(double temperatureC, double humidityPercent) {
-        return rows.stream()
-                .filter(row -> row.temperatureC == temperatureC && humidityPercent <= row.humidityTo)
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException("the table of air has no row for " + temperatureC + " C"));
+        for (Row row : rows) {
+            if (row.temperatureC == temperatureC && humidityPercent <= row.humidityTo) {
+                return row;
+            }
+        }
+        throw new IllegalStateException("the table of air has no row for " + temperatureC + " C");
     }
 }

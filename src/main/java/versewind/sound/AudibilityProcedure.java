@@ -82,6 +82,10 @@ public final class AudibilityProcedure {
         return importance[band];
     }
 
+    double[] importance() {
+        return importance;
+    }
+
     /** Spectrum level of speech at normal effort, 1 m in front of the lips, in dB. */
     public double normalSpeechDb(int band) {
         return normalSpeechDb[band];

@@ -35,6 +35,8 @@ public final class BandAudibility {
 
     private static final double RANGE_DB = 30;
     private static final double PEAK_DB = 15;
+    private static final double COVERED = ThirdOctaves.power(-PEAK_DB);
+    private static final double CLEAR = ThirdOctaves.power(RANGE_DB - PEAK_DB);
 
     private static final double LN_2 = Math.log(2);
     private static final double LN_5 = Math.log(5);
@@ -45,12 +47,11 @@ public final class BandAudibility {
     private final int bands;
     private final double[] frequencyDb;
     private final double[] internalNoiseDb;
-    private final double[] targetDb;
+    private final double[] internalPower;
+    private final double[] targetPower;
     private final double[] noisePower;
-    private final double[] selfPower;
     private final double[] maskingPower;
     private final double[] raised;
-    private final double[] disturbanceDb;
     private final double[] audibility;
 
     /** For normal hearing. */
@@ -69,16 +70,16 @@ public final class BandAudibility {
         requireBands(hearingThresholdDb);
         frequencyDb = new double[bands];
         internalNoiseDb = new double[bands];
-        targetDb = new double[bands];
+        internalPower = new double[bands];
+        targetPower = new double[bands];
         noisePower = new double[bands];
-        selfPower = new double[bands];
         maskingPower = new double[bands];
         raised = new double[bands];
-        disturbanceDb = new double[bands];
         audibility = new double[bands];
         for (int band = 0; band < bands; band++) {
             frequencyDb[band] = ThirdOctaves.levelDb(procedure.centreHz(band));
             internalNoiseDb[band] = procedure.internalNoiseDb(band) + hearingThresholdDb[band];
+            internalPower[band] = ThirdOctaves.power(internalNoiseDb[band]);
         }
     }
 
@@ -92,9 +93,8 @@ public final class BandAudibility {
         requireBands(target);
         requireBands(noise);
         for (int band = 0; band < bands; band++) {
-            targetDb[band] = target[band];
+            targetPower[band] = ThirdOctaves.power(target[band]);
             noisePower[band] = ThirdOctaves.power(noise[band]);
-            selfPower[band] = ThirdOctaves.power(target[band]) * SELF_MASKING;
         }
         judge();
     }
@@ -112,9 +112,8 @@ public final class BandAudibility {
         for (int band = 0; band < bands; band++) {
             int third = band + FIRST_THIRD_OCTAVE;
             double perHz = 1 / ThirdOctaves.bandwidthHz(third);
-            targetDb[band] = ThirdOctaves.levelDb(target[third] * perHz);
+            targetPower[band] = target[third] * perHz;
             noisePower[band] = masker[third] * perHz;
-            selfPower[band] = target[third] * perHz * SELF_MASKING;
         }
         judge();
     }
@@ -126,16 +125,27 @@ public final class BandAudibility {
             case UPWARD -> spreadMasking();
         }
         for (int band = 0; band < bands; band++) {
-            disturbanceDb[band] = Math.max(maskingDb(band), internalNoiseDb[band]);
-            double share = (targetDb[band] - disturbanceDb[band] + PEAK_DB) / RANGE_DB;
-            audibility[band] = Math.max(0, Math.min(1, share));
+            audibility[band] = share(targetPower[band] / Math.max(maskingPower[band], internalPower[band]));
         }
     }
 
+    /** (10 lg(ratio) + 15)/30 between 0 and 1; no logarithm where the bounds decide. */
+    private static double share(double ratio) {
+        if (ratio <= COVERED) {
+            return 0;
+        }
+        return ratio >= CLEAR ? 1 : (ThirdOctaves.levelDb(ratio) + PEAK_DB) / RANGE_DB;
+    }
+
+    /** B as a power: the greater of the noise and what the target masks of itself. */
+    private double maskerPower(int band) {
+        return Math.max(noisePower[band], targetPower[band] * SELF_MASKING);
+    }
+
     private void spreadMasking() {
-        maskingPower[0] = Math.max(noisePower[0], selfPower[0]);
+        maskingPower[0] = maskerPower(0);
         for (int masker = 0; masker < bands - 1; masker++) {
-            double power = Math.max(noisePower[masker], selfPower[masker]);
+            double power = maskerPower(masker);
             double levelDb = ThirdOctaves.levelDb(power);
             if (levelDb < NO_MASKING_DB) {
                 continue;
@@ -180,7 +190,7 @@ public final class BandAudibility {
 
     /** D, equivalent disturbance spectrum level in dB: the greater of masking and internal noise. */
     public double disturbanceDb(int band) {
-        return disturbanceDb[band];
+        return Math.max(maskingDb(band), internalNoiseDb[band]);
     }
 
     /** K, 0 where the band is wholly covered, 1 where it stands clear. */
@@ -190,22 +200,23 @@ public final class BandAudibility {
 
     /** L, level distortion factor: less than 1 where the target is more than 10 dB above normal speech. */
     public double levelDistortion(int band) {
-        double share = 1 - (targetDb[band] - procedure.normalSpeechDb(band) - 10) / 160;
+        double targetDb = ThirdOctaves.levelDb(targetPower[band]);
+        double share = 1 - (targetDb - procedure.normalSpeechDb(band) - 10) / 160;
         return Math.max(0, Math.min(1, share));
     }
 
     /** The speech intelligibility index with the standard's importance for average speech, 0 to 1. */
     public double index() {
-        double sum = 0;
-        for (int band = 0; band < bands; band++) {
-            sum += procedure.importance(band) * audibility[band] * levelDistortion(band);
-        }
-        return sum;
+        return weighted(procedure.importance());
     }
 
-    /** The speech intelligibility index with another importance, whose sum is 1. */
+    /** The speech intelligibility index with another importance, one a band, whose sum is 1. */
     public double index(double[] importance) {
         requireBands(importance);
+        return weighted(importance);
+    }
+
+    private double weighted(double[] importance) {
         double sum = 0;
         for (int band = 0; band < bands; band++) {
             sum += importance[band] * audibility[band] * levelDistortion(band);

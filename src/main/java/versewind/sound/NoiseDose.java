@@ -9,7 +9,7 @@ import java.util.Optional;
  * <p>A caution and no assessment: an assessment needs a measurement and people licensed to make it, and local rules come
  * first. Levels are A-weighted in dB.
  *
- * <p>Source: NIOSH publication 98-126 (1998), 1.1; ISO 9612:2009, 9 (tasks of a day), read through a public
+ * <p>Source: NIOSH publication 98-126 (1998), 1.1; ISO 9612:2009, 9 (the parts of a day), read through a public
  * implementation; Directive 2003/10/EC, Article 3; ITU-T H.870 (safe listening of WHO and ITU).
  *
  * <p>Differences: levels below 80 dB(A) count too, where NIOSH leaves them out: the cautious side, by less than 0.04 of a

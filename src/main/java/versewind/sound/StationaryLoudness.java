@@ -123,7 +123,7 @@ public final class StationaryLoudness {
     public void computePower(double[] bandPower) {
         if (!isWithinRange(bandPower)) {
             throw new IllegalArgumentException(
-                    "the loudness of ISO 532-1 is defined only while no third-octave band to 250 Hz passes 120 dB");
+                    "the loudness of ISO 532-1 needs a number in every band, and none above 120 dB in those to 250 Hz");
         }
         int group = 0;
         double sum = 0;

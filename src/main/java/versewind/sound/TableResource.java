@@ -1,9 +1,7 @@
 package versewind.sound;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -16,18 +14,21 @@ final class TableResource {
 
     /** The rows of a table without its heads, each split into its fields. */
     static List<List<String>> rows(String name) {
-        InputStream stream = TableResource.class.getResourceAsStream(name);
-        if (stream == null) {
-            throw new IllegalStateException("the table " + name + " is missing from the program");
-        }
-        try (BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
-            List<List<String>> rows = new ArrayList<>();
-            for (String line = reader.readLine(); line != null; line = reader.readLine()) {
-                if (!line.startsWith("#") && !line.isBlank()) {
-                    rows.add(List.of(line.split(",", -1)));
-                }
+        List<List<String>> rows = new ArrayList<>();
+        for (String line : text(name).split("\n", -1)) {
+            if (!line.startsWith("#") && !line.isBlank()) {
+                rows.add(List.of(line.strip().split(",", -1)));
             }
-            return rows.subList(1, rows.size());
+        }
+        return List.copyOf(rows.subList(1, rows.size()));
+    }
+
+    private static String text(String name) {
+        try (InputStream stream = TableResource.class.getResourceAsStream(name)) {
+            if (stream == null) {
+                throw new IllegalStateException("the table " + name + " is missing from the program");
+            }
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException unreadable) {
             throw new UncheckedIOException("the table " + name + " cannot be read", unreadable);
         }

@@ -93,6 +93,19 @@ final class BandAudibilityTest {
         assertThat(audibility.internalNoiseDb(5)).isEqualTo(-7.1);
     }
 
+    @ParameterizedTest
+    @CsvFileSource(resources = "/published/ansi_s3_5_tables.csv", useHeadersInDisplayName = true)
+    void the_tables_are_the_standards(
+            String name, int band, double centreHz, double importance, double normalSpeechDb, double internalNoiseDb) {
+        AudibilityProcedure procedure =
+                name.equals("octave") ? AudibilityProcedure.OCTAVE : AudibilityProcedure.THIRD_OCTAVE;
+
+        assertThat(procedure.centreHz(band)).isEqualTo(centreHz);
+        assertThat(procedure.importance(band)).isEqualTo(importance);
+        assertThat(procedure.normalSpeechDb(band)).isEqualTo(normalSpeechDb);
+        assertThat(procedure.internalNoiseDb(band)).isEqualTo(internalNoiseDb);
+    }
+
     @Test
     void importance_adds_up_to_one() {
         for (AudibilityProcedure procedure :

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -62,6 +63,7 @@ final class StationaryLoudnessTest {
         assertThat(loudness.phon()).isEqualTo(phon, within(0.001));
     }
 
+    /** Signals 1 and 3 are printed to 0.0001 sone/Bark, signal 5 to 0.001: half of that and the rounding of the levels. */
     @ParameterizedTest
     @CsvFileSource(resources = "/published/iso532_1_loudness.csv", useHeadersInDisplayName = true)
     void every_sample_of_the_specific_loudness_is_the_standards(int signal, String name) {
@@ -72,7 +74,7 @@ final class StationaryLoudnessTest {
         for (int sample = 0; sample < specific.length; sample++) {
             assertThat(specific[sample])
                     .as("at %.1f Bark", (sample + 1) / 10.0)
-                    .isEqualTo(expected[sample], within(0.001));
+                    .isEqualTo(expected[sample], within(signal == 5 ? 6e-4 : 6e-5));
         }
     }
 
@@ -86,10 +88,14 @@ final class StationaryLoudnessTest {
                 .isEqualTo(sone, within(Math.max(0.05 * sone, 0.1)));
     }
 
-    /** One sone is a tone of 1 kHz at 40 dB by definition; the method is known to read 0.5 to 1 % above it. */
+    /** By definition; the skirts of the standard's filters are part of it, for without them it reads less. */
     @Test
     void a_tone_of_1_khz_at_40_db_is_one_sone() {
-        assertThat(computed(Field.FREE, tone(ONE_KHZ, 40)).sone()).isEqualTo(1, within(0.02));
+        double[] bare = silence();
+        bare[ONE_KHZ] = 40;
+
+        assertThat(computed(Field.FREE, tone(ONE_KHZ, 40)).sone()).isEqualTo(1, within(0.001));
+        assertThat(computed(Field.FREE, bare).sone()).isLessThan(0.99);
     }
 
     @Test
@@ -201,6 +207,21 @@ final class StationaryLoudnessTest {
         assertThat(loudness.sone()).isEqualTo(computed(Field.DIFFUSE, levels(5)).sone());
     }
 
+    /** Also at whole levels, where a level can stand exactly on the border of a range. */
+    @ParameterizedTest
+    @EnumSource
+    void reckoned_in_powers_it_is_what_the_standard_reckons_in_levels(Field field) {
+        Random random = new Random(532);
+        for (int trial = 0; trial < 2000; trial++) {
+            double[] levels = random.doubles(ThirdOctaves.COUNT, -20, 120).toArray();
+            if (trial % 2 == 0) {
+                Arrays.setAll(levels, band -> Math.rint(levels[band]));
+            }
+            double inLevels = LoudnessInLevels.sone(field, levels);
+            assertThat(computed(field, levels).sone()).isEqualTo(inLevels, within(1e-12 * inLevels));
+        }
+    }
+
     @Test
     void the_field_matters_in_the_treble_and_not_in_the_bass() {
         double[] bass = silence();
@@ -224,7 +245,7 @@ final class StationaryLoudnessTest {
                 .isFalse();
         assertThatThrownBy(() -> computed(Field.FREE, levels))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("passes 120 dB");
+                .hasMessageContaining("none above 120 dB in those to 250 Hz");
     }
 
     @Test
