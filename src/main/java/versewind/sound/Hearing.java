@@ -1,0 +1,73 @@
+package versewind.sound;
+
+/**
+ * One pair of ears: how loud a sound is to them, and how well they hear one beside another. Used again and again by one
+ * thread; nothing here allocates.
+ */
+final class Hearing {
+
+    /** Where ISO 532-1 ends, 120 dB in the bands to 250 Hz; a louder band is taken as that loud. */
+    private static final double LOUDEST_LOW_POWER = ThirdOctaves.power(120);
+
+    private static final int LOW_BANDS = 11;
+    private static final int FIRST_WEIGHED = BandAudibility.FIRST_THIRD_OCTAVE;
+
+    private final StationaryLoudness loudness = new StationaryLoudness(Field.DIFFUSE);
+    private final BandAudibility audibility = new BandAudibility(AudibilityProcedure.THIRD_OCTAVE);
+    private final double[] within = new double[ThirdOctaves.COUNT];
+    private final double[] weights = new double[ThirdOctaves.COUNT];
+
+    /** Hears a sound; {@link #sone} and {@link #phon} then tell how loud it is. */
+    void listen(double[] power) {
+        System.arraycopy(power, 0, within, 0, within.length);
+        for (int band = 0; band < LOW_BANDS; band++) {
+            within[band] = Math.min(within[band], LOUDEST_LOW_POWER * (1 - 1e-9));
+        }
+        loudness.computePower(within);
+    }
+
+    double sone() {
+        return loudness.sone();
+    }
+
+    double phon() {
+        return loudness.phon();
+    }
+
+    /**
+     * Margin in dB of the words of a voice beside an organ: the index of ANSI S3.5-1997 with the standard's importance
+     * for speech.
+     */
+    double wordsDb(double[] voice, double[] organ) {
+        audibility.computePower(voice, organ);
+        return BandAudibility.marginDb(audibility.index());
+    }
+
+    /**
+     * Margin in dB of music beside another sound: the audible share of its own loudness. Each band counts with the core
+     * loudness (ISO 532-1) that the music has there by itself; bands that share one core loudness share it evenly, but
+     * 160 Hz, the lowest band that can be judged, stands for all three of its own. An estimate.
+     */
+    double musicDb(double[] music, double[] other) {
+        listen(music);
+        for (int band = FIRST_WEIGHED; band < ThirdOctaves.COUNT; band++) {
+            weights[band] = loudness.core(StationaryLoudness.coreOf(band)) * SHARE_OF_CORE[band];
+        }
+        audibility.computePower(music, other);
+        return BandAudibility.marginDb(audibility.shareAudible(weights));
+    }
+
+    private static final double[] SHARE_OF_CORE = new double[ThirdOctaves.COUNT];
+
+    static {
+        for (int band = FIRST_WEIGHED; band < ThirdOctaves.COUNT; band++) {
+            int sharing = 0;
+            for (int other = FIRST_WEIGHED; other < ThirdOctaves.COUNT; other++) {
+                if (StationaryLoudness.coreOf(other) == StationaryLoudness.coreOf(band)) {
+                    sharing++;
+                }
+            }
+            SHARE_OF_CORE[band] = 1.0 / sharing;
+        }
+    }
+}

@@ -1,0 +1,117 @@
+package versewind.sound;
+
+import versewind.organ.Room;
+
+/**
+ * What a room does to the sound of an organ and of singers.
+ *
+ * <p>Absorption area A of the empty room, by octave: from reverberation times where they were measured, A = 0.161 V/T;
+ * else from the surfaces and the air by Sabine. Every person adds the absorption of one who stands. Measured times hold
+ * for 125 Hz to 4 kHz; below, that of 125 Hz is used, and above, that of 4 kHz with the air's further absorption.
+ *
+ * <p>Level at a seat: beyond the critical distance by Barron's revised theory, with the reverberation time of the room as
+ * it is filled; nearer, the classical direct and diffuse field. Sources radiate alike to all sides.
+ *
+ * <p>Range: with measured times within 1 dB; from surfaces within 1 to 2.3 dB (Carvalho, 41 churches, 1995). Air at 15 C
+ * and 60 % humidity, an estimate.
+ *
+ * <p>Checked against: {@code RoomSoundTest}.
+ */
+final class RoomSound {
+
+    private static final double DIRECTIVITY = 1;
+    private static final double AIR_C = 15;
+    private static final double AIR_HUMIDITY_PERCENT = 60;
+    private static final String PERSON = "audience standing per person";
+
+    /** Octaves are counted as in {@link ThirdOctaves#octaveOf}; 125 Hz is the first that the tables have. */
+    private static final int FIRST_OCTAVE = ThirdOctaves.octaveOf(BandAudibility.FIRST_THIRD_OCTAVE);
+
+    private final Room room;
+    private final double[] emptyM2 = new double[ThirdOctaves.COUNT];
+    private final double[] personM2 = new double[ThirdOctaves.COUNT];
+
+    RoomSound(Room room) {
+        this.room = room;
+        AbsorptionTable table = AbsorptionTable.load();
+        double[] empty = emptyM2(table);
+        AbsorptionTable.Material person = material(table, PERSON);
+        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
+            int octave = Math.max(0, Math.min(empty.length - 1, ThirdOctaves.octaveOf(band) - FIRST_OCTAVE));
+            emptyM2[band] = empty[octave];
+            personM2[band] = person.absorption().get(octave);
+        }
+    }
+
+    private double[] emptyM2(AbsorptionTable table) {
+        double[] air = AirTable.load().attenuationPerM(AIR_C, AIR_HUMIDITY_PERCENT);
+        double[] absorption = new double[air.length];
+        for (int octave = 0; octave < air.length; octave++) {
+            absorption[octave] = room.reverberation() instanceof Room.MeasuredTimes times
+                    ? measuredM2(times, octave, air)
+                    : surfacesM2(table, (Room.Surfaces) room.reverberation(), octave, air);
+        }
+        return absorption;
+    }
+
+    private double measuredM2(Room.MeasuredTimes times, int octave, double[] air) {
+        int last = Room.OCTAVES_HZ.size() - 1;
+        double knownM2 =
+                Reverberation.absorptionM2(room.volumeM3(), times.octaveS().get(Math.min(octave, last)));
+        double furtherAir = octave > last ? air[octave] - air[last] : 0;
+        return knownM2 + Reverberation.airAbsorptionM2(room.volumeM3(), furtherAir);
+    }
+
+    private double surfacesM2(AbsorptionTable table, Room.Surfaces surfaces, int octave, double[] air) {
+        double sum = Reverberation.airAbsorptionM2(room.volumeM3(), air[octave]);
+        for (Room.Surface surface : surfaces.list()) {
+            sum += surface.areaM2()
+                    * material(table, surface.material()).absorption().get(octave);
+        }
+        return sum;
+    }
+
+    private static AbsorptionTable.Material material(AbsorptionTable table, String name) {
+        return table.material(name)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "the room has a surface of \"" + name + "\", which the table of absorption does not have"));
+    }
+
+    /** Absorption area in m2 of a band with a number of people in the room. */
+    double absorptionM2(int band, int people) {
+        return emptyM2[band] + people * personM2[band];
+    }
+
+    /** What reaches the seats with a number of people in the room. */
+    Seats seats(int people) {
+        double[] reverberant = new double[ThirdOctaves.COUNT];
+        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
+            reverberant[band] = DiffuseField.reverberantPerM2(absorptionM2(band, people));
+        }
+        Room.Distances distances = room.distances();
+        return new Seats(
+                heardAt(distances.naveM(), people),
+                heardAt(distances.choirM(), people),
+                heardAt(distances.choirToNaveM(), people),
+                reverberant,
+                distances);
+    }
+
+    private double[] heardAt(double distanceM, int people) {
+        double[] heard = new double[ThirdOctaves.COUNT];
+        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
+            heard[band] = ThirdOctaves.power(levelDb(distanceM, absorptionM2(band, people)));
+        }
+        return heard;
+    }
+
+    /** Level in dB at a distance, for a sound power level of 0 dB, with an absorption area in m2. */
+    private double levelDb(double distanceM, double absorptionM2) {
+        if (distanceM <= DiffuseField.criticalDistanceM(DIRECTIVITY, absorptionM2)) {
+            return DiffuseField.levelDb(0, DIRECTIVITY, distanceM, absorptionM2);
+        }
+        double timeS = Reverberation.sabineS(room.volumeM3(), absorptionM2);
+        return BarronRevisedTheory.at(room.volumeM3(), timeS, DIRECTIVITY, distanceM)
+                .levelDb(0);
+    }
+}

@@ -1,0 +1,106 @@
+package versewind.sound;
+
+import java.util.List;
+import versewind.plan.Singing;
+
+/**
+ * An estimate of the sound of people who sing.
+ *
+ * <p>One voice: the standard's spectrum of speech at 1 m, its octaves spread evenly over their thirds, plus 8 dB to make
+ * it a sound power. Gentle singing has the effort "normal", ordinary "raised", strong midway from raised to "loud", full
+ * voice "loud". A trained soloist sings with half a step more effort and 4 dB more power: strong is "loud" and 4 dB,
+ * ordinary midway from raised to loud and 4 dB. N voices have N times the power.
+ *
+ * <p>Of those present a share of 0.8 sings. At a seat among N singers there is the diffuse field of the others, (N - 1)
+ * 4/A, and the direct sound of the neighbours, (n/2) ln(R/r0), the integral of n/(4 pi r^2) over a disc: n = 1.1 singers
+ * a m2, r0 = 0.7 m, R = (N/(pi n))^0.5.
+ *
+ * <p>Range: 4 dB. No published level of hymn singing a head was found.
+ *
+ * <p>Source: voices.csv, spectra of ANSI S3.5-1997; levels of singing are an estimate.
+ *
+ * <p>Checked against: {@code SingersTest}.
+ */
+final class Singers {
+
+    /** Share of those present who sing. */
+    static final double SHARE_SINGING = 0.8;
+
+    /** Voices of a small choir whose number is not given. */
+    static final int USUAL_CHOIR = 16;
+
+    private static final double POWER_OVER_1_M_DB = 8;
+    private static final double SINGERS_PER_M2 = 1.1;
+    private static final double NEAREST_M = 0.7;
+    private static final double TRAINED_EFFORT = 0.5;
+    private static final double TRAINED_DB = 4;
+    private static final double THIRD_OF_OCTAVE_DB = ThirdOctaves.levelDb(3);
+    private static final int FIRST_OCTAVE = 2;
+
+    private Singers() {}
+
+    /** Sound power of one voice of a congregation or choir, re 1 pW, by band. */
+    static double[] voice(Singing singing) {
+        return voice(effort(singing), 0);
+    }
+
+    /** Sound power of a trained soloist, re 1 pW, by band. */
+    static double[] soloist(Singing singing) {
+        return voice(effort(singing) + TRAINED_EFFORT, TRAINED_DB);
+    }
+
+    /** Effort in the standard's steps: 0 normal, 1 raised, 2 loud, 3 shout. */
+    private static double effort(Singing singing) {
+        return switch (singing) {
+            case GENTLE -> 0;
+            case ORDINARY -> 1;
+            case STRONG -> 1.5;
+            case FULL_VOICE -> 2;
+        };
+    }
+
+    private static double[] voice(double effort, double moreDb) {
+        double[] power = new double[ThirdOctaves.COUNT];
+        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
+            int octave = ThirdOctaves.octaveOf(band) - FIRST_OCTAVE;
+            if (octave >= 0 && octave < Table.OCTAVES) {
+                double levelDb = Table.levelDb(effort, octave) - THIRD_OF_OCTAVE_DB;
+                power[band] = ThirdOctaves.power(levelDb + POWER_OVER_1_M_DB + moreDb);
+            }
+        }
+        return power;
+    }
+
+    /** How many of a congregation sing; one at least. */
+    static int singing(int present) {
+        return Math.max(1, (int) Math.round(SHARE_SINGING * present));
+    }
+
+    /**
+     * Mean-square pressure at a seat among singers, of all the others, re (20 uPa)^2 for a sound power of 1 pW a singer.
+     *
+     * @param singers how many sing, the listener among them
+     * @param reverberantPerM2 4/A of the band
+     */
+    static double amongPerM2(int singers, double reverberantPerM2) {
+        double edgeM = Math.sqrt(singers / (Math.PI * SINGERS_PER_M2));
+        double neighbours = Math.max(0, SINGERS_PER_M2 / 2 * Math.log(edgeM / NEAREST_M));
+        return (singers - 1) * reverberantPerM2 + neighbours;
+    }
+
+    private static final class Table {
+        private static final List<List<String>> ROWS = TableResource.rows("voices.csv");
+        private static final int OCTAVES = ROWS.get(0).size() - 1;
+
+        private static double levelDb(double effort, int octave) {
+            int below = (int) Math.floor(effort);
+            double share = effort - below;
+            double lowDb = cell(below, octave);
+            return share == 0 ? lowDb : lowDb + share * (cell(below + 1, octave) - lowDb);
+        }
+
+        private static double cell(int row, int octave) {
+            return Double.parseDouble(ROWS.get(row).get(1 + octave));
+        }
+    }
+}

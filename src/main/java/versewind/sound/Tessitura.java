@@ -1,0 +1,83 @@
+package versewind.sound;
+
+import java.util.List;
+import versewind.organ.Division;
+
+/**
+ * How often each part sounds each key, averaged over many hymns in four parts: the share of the part's sounding time.
+ *
+ * <p>A bass that lies above the top of a short pedal is played an octave lower. Common practice, no source.
+ *
+ * <p>Range: keys 36 to 81, as MIDI note numbers.
+ *
+ * <p>Source: tessitura.csv, counted in the JSB Chorales data set.
+ *
+ * <p>Checked against: {@code TessituraTest}, means and standard deviations of the four parts.
+ */
+final class Tessitura {
+
+    /** The lowest key that a part sounds, the bottom C. */
+    static final int LOWEST_KEY = Division.BOTTOM_KEY;
+
+    private static final int OCTAVE = 12;
+
+    private final double[][] shares;
+
+    private Tessitura(double[][] shares) {
+        this.shares = shares;
+    }
+
+    /** The tessitura of hymns on an instrument whose pedal goes up to a key. */
+    static Tessitura overPedalTo(int topPedalKey) {
+        List<List<String>> rows = TableResource.rows("tessitura.csv");
+        double[][] shares = new double[Part.values().length][rows.size()];
+        for (List<String> row : rows) {
+            int key = Integer.parseInt(row.get(0));
+            for (Part part : Part.values()) {
+                int sounded = part == Part.BASS_ON_PEDAL ? lowered(key, topPedalKey) : key;
+                shares[part.ordinal()][sounded - LOWEST_KEY] += Double.parseDouble(row.get(1 + column(part)));
+            }
+        }
+        for (double[] part : shares) {
+            normalise(part);
+        }
+        return new Tessitura(shares);
+    }
+
+    private static int column(Part part) {
+        return switch (part) {
+            case SOPRANO -> 0;
+            case ALTO -> 1;
+            case TENOR -> 2;
+            case BASS_IN_HAND, BASS_ON_PEDAL -> 3;
+        };
+    }
+
+    private static int lowered(int key, int top) {
+        int lowered = key;
+        while (lowered > top) {
+            lowered -= OCTAVE;
+        }
+        return lowered;
+    }
+
+    private static void normalise(double[] part) {
+        double sum = 0;
+        for (double share : part) {
+            sum += share;
+        }
+        for (int i = 0; i < part.length; i++) {
+            part[i] /= sum;
+        }
+    }
+
+    /** The highest key that a part sounds. */
+    int highestKey() {
+        return LOWEST_KEY + shares[0].length - 1;
+    }
+
+    /** Share of its time, 0 to 1, in which a part sounds a key; all shares of a part sum to 1. */
+    double share(Part part, int key) {
+        return shares[part.ordinal()][key - LOWEST_KEY];
+    }
+}
