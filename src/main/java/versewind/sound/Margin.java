@@ -1,6 +1,7 @@
 package versewind.sound;
 
 import java.util.OptionalDouble;
+import versewind.plan.Mode;
 
 /**
  * How far what should be heard stands above what disturbs it.
@@ -29,8 +30,9 @@ public record Margin(Kind kind, OptionalDouble db, Verdict verdict) {
     /** The organ alone. */
     static final Margin NONE = new Margin(Kind.ORGAN_ALONE, OptionalDouble.empty(), Verdict.ORGAN_ALONE);
 
-    static Margin of(Kind kind, double db) {
-        return new Margin(kind, OptionalDouble.of(db), Verdict.of(kind, db));
+    static Margin of(Mode mode, double db) {
+        Verdict verdict = Thresholds.verdict(mode, db);
+        return new Margin(verdict.kind(), OptionalDouble.of(db), verdict);
     }
 
     /** A margin that needs no number: what should be heard, or what would disturb it, is silent. */

@@ -1,6 +1,5 @@
 package versewind.sound;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import versewind.organ.BoxPosition;
-import versewind.organ.Division;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
@@ -29,17 +28,20 @@ public final class OrganSound {
     private static final double MS_PER_MINUTE = 60_000;
 
     private final Instrument organ;
-    private final Keys keys;
-    private final Pipework pipework;
+    private final OrganPower power;
     private final RoomSound room;
-    private final List<Optional<Shutters>> shutters;
+    private final Hearing hearing = new Hearing();
+    private final Map<Integer, Filled> rooms = new HashMap<>();
     private final double[][] voices = new double[Singing.values().length][];
     private final double[][] soloists = new double[Singing.values().length][];
-    private final Map<Integer, Filled> rooms = new HashMap<>();
-    private final double[] softest = new double[ThirdOctaves.COUNT];
-    private final double[] full = new double[ThirdOctaves.COUNT];
+    private final double[] softest;
+    private final double[] full;
 
-    private final Scratch scratch;
+    private final double[] inNave = new double[ThirdOctaves.COUNT];
+    private final double[] amongSingers = new double[ThirdOctaves.COUNT];
+    private final double[] singing = new double[ThirdOctaves.COUNT];
+    private final double[] melodyInNave = new double[ThirdOctaves.COUNT];
+    private final double[] aside = new double[ThirdOctaves.COUNT];
 
     /** The room with a number of people in it, and how loud the softest and the fullest of the organ is there. */
     private record Filled(Seats seats, double softestPhon, double fullPhon) {
@@ -48,45 +50,16 @@ public final class OrganSound {
         }
     }
 
-    /** What is overwritten by every estimate. */
-    private static final class Scratch {
-        private final int[] received;
-        private final double[][] melodyByPlace;
-        private final double[][] restByPlace;
-        private final double[] melody = new double[ThirdOctaves.COUNT];
-        private final double[] rest = new double[ThirdOctaves.COUNT];
-        private final double[] organ = new double[ThirdOctaves.COUNT];
-        private final double[] nave = new double[ThirdOctaves.COUNT];
-        private final double[] there = new double[ThirdOctaves.COUNT];
-        private final double[] singing = new double[ThirdOctaves.COUNT];
-        private final Hearing hearing = new Hearing();
-
-        Scratch(int divisions) {
-            received = new int[divisions];
-            melodyByPlace = new double[1 + divisions][ThirdOctaves.COUNT];
-            restByPlace = new double[1 + divisions][ThirdOctaves.COUNT];
-        }
-    }
-
     private OrganSound(Instrument organ) {
         this.organ = organ;
-        int topPedalKey = organ.divisions().stream()
-                .filter(Division::isPedal)
-                .mapToInt(Division::topKey)
-                .findFirst()
-                .orElse(Integer.MAX_VALUE);
-        keys = new Keys(organ);
-        pipework = new Pipework(organ, Tessitura.overPedalTo(topPedalKey));
+        power = new OrganPower(organ);
         room = new RoomSound(organ.room());
-        shutters = organ.divisions().stream()
-                .map(division -> division.box().map(Shutters::new))
-                .toList();
-        scratch = new Scratch(organ.divisions().size());
-        for (Singing singing : Singing.values()) {
-            voices[singing.ordinal()] = Singers.voice(singing);
-            soloists[singing.ordinal()] = Singers.soloist(singing);
+        for (Singing strength : Singing.values()) {
+            voices[strength.ordinal()] = Singers.voice(strength);
+            soloists[strength.ordinal()] = Singers.soloist(strength);
         }
-        findExtremes();
+        softest = softest();
+        full = full();
     }
 
     /**
@@ -104,63 +77,34 @@ public final class OrganSound {
         return organ;
     }
 
-    private void findExtremes() {
+    /** Sound power of the softest stop of the manuals, all four parts, box closed. */
+    private double[] softest() {
         Seats seats = room.seats(0);
-        double softestPhon = Double.POSITIVE_INFINITY;
+        double[] found = new double[ThirdOctaves.COUNT];
+        double foundPhon = Double.POSITIVE_INFINITY;
+        List<BoxPosition> closed =
+                organ.divisions().stream().map(division -> BoxPosition.CLOSED).toList();
         for (int stop = 0; stop < organ.stops().size(); stop++) {
             int division = organ.stops().get(stop).division();
             if (organ.divisions().get(division).isPedal()) {
                 continue;
             }
-            Registration alone = closed(Registration.silent(organ).toggleStop(stop));
-            sound(alone, HandsAndFeet.on(HandsAndFeet.Layout.MANUALS_ONLY, division));
-            seats.organInNave(scratch.organ, scratch.there);
-            double phon = phon(scratch.there);
-            if (phon < softestPhon) {
-                softestPhon = phon;
-                System.arraycopy(scratch.organ, 0, softest, 0, softest.length);
+            Registration alone = new Registration(IndexSet.of(stop), IndexSet.EMPTY, IndexSet.EMPTY, closed);
+            power.compute(alone, HandsAndFeet.on(HandsAndFeet.Layout.MANUALS_ONLY, division));
+            double phon = phonInNave(seats, power.all());
+            if (phon < foundPhon) {
+                foundPhon = phon;
+                found = power.all().clone();
             }
         }
+        return found;
+    }
+
+    /** Sound power of full organ, both hands on the main division. */
+    private double[] full() {
         HandsAndFeet both = HandsAndFeet.on(HandsAndFeet.Layout.FOUR_PARTS, organ.mainDivision());
-        sound(Registration.full(organ), both);
-        System.arraycopy(scratch.organ, 0, full, 0, full.length);
-    }
-
-    private Registration closed(Registration registration) {
-        return new Registration(
-                registration.stops(),
-                registration.couplers(),
-                registration.tremulants(),
-                organ.divisions().stream().map(division -> BoxPosition.CLOSED).toList());
-    }
-
-    /** Sets the sound power of the melody, of the rest and of the whole organ, out of the boxes, re 1 pW. */
-    private void sound(Registration drawn, HandsAndFeet hands) {
-        for (int place = 0; place < scratch.restByPlace.length; place++) {
-            Arrays.fill(scratch.melodyByPlace[place], 0);
-            Arrays.fill(scratch.restByPlace[place], 0);
-        }
-        keys.route(hands, drawn.couplers(), scratch.received);
-        pipework.speak(drawn.stops(), scratch.received, scratch.melodyByPlace, scratch.restByPlace);
-        comeOut(drawn, scratch.melodyByPlace, scratch.melody);
-        comeOut(drawn, scratch.restByPlace, scratch.rest);
-        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-            scratch.organ[band] = scratch.melody[band] + scratch.rest[band];
-        }
-    }
-
-    private void comeOut(Registration drawn, double[][] byPlace, double[] sum) {
-        System.arraycopy(byPlace[Pipework.OUTSIDE], 0, sum, 0, sum.length);
-        for (int division = 0; division < shutters.size(); division++) {
-            if (shutters.get(division).isPresent()) {
-                double[] passed =
-                        shutters.get(division).get().passed(drawn.boxes().get(division));
-                double[] inside = byPlace[1 + division];
-                for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-                    sum[band] += inside[band] * passed[band];
-                }
-            }
-        }
+        power.compute(Registration.full(organ), both);
+        return power.all().clone();
     }
 
     /**
@@ -174,67 +118,61 @@ public final class OrganSound {
         Assembly people = Assembly.of(verse, servicePeople);
         Filled filled = filled(people.present());
         Seats seats = filled.seats();
-        sound(verse.registration(), verse.hands());
-        seats.organAmong(people.place(), scratch.organ, scratch.there);
-        OptionalDouble amongDba = dbA(scratch.there);
-        seats.singing(people, voice(verse), scratch.singing);
-        seats.organInNave(scratch.organ, scratch.nave);
-        Margin margin = margin(verse, seats, people);
+        power.compute(verse.registration(), verse.hands());
+        seats.organInNave(power.all(), inNave);
+        seats.organAmong(people.place(), power.all(), amongSingers);
+        seats.singing(people, voice(verse), singing);
+        Margin margin = margin(verse, people, seats);
 
-        OptionalDouble organDba = dbA(scratch.nave);
-        boolean silent = organDba.isEmpty();
-        double phon = phon(scratch.nave);
+        hearing.listen(inNave);
+        double phon = hearing.phon();
+        boolean silent = power.isSilent();
         double lagMs = seats.lagMs(people.place());
         return new Estimate(
-                organDba,
-                silent ? 0 : scratch.hearing.sone(),
+                dbA(inNave),
+                silent ? 0 : hearing.sone(),
                 silent ? OptionalDouble.empty() : OptionalDouble.of(phon),
                 silent ? Optional.empty() : Optional.of(filled.dynamic(phon)),
-                amongDba,
+                dbA(amongSingers),
                 people.singers(),
-                dbA(scratch.singing),
+                dbA(singing),
                 margin,
                 lagMs,
                 tempo.isPresent()
                         ? OptionalDouble.of(lagMs * tempo.getAsInt() / MS_PER_MINUTE)
                         : OptionalDouble.empty(),
-                BandLevels.of(scratch.nave));
+                BandLevels.of(inNave));
     }
 
-    private Margin margin(Verse verse, Seats seats, Assembly people) {
-        boolean silent = ThirdOctaves.aWeightedPower(scratch.organ) == 0;
+    private Margin margin(Verse verse, Assembly people, Seats seats) {
         if (verse.mode() == Mode.MELODY_SOLOED) {
             return soloLine(seats);
         }
-        if (people.singers() == 0) {
+        if (!verse.isSung()) {
             return Margin.NONE;
         }
         return switch (people.place()) {
             case IN_THE_NAVE ->
-                silent
+                power.isSilent()
                         ? Margin.of(Verdict.LOST)
-                        : Margin.of(Margin.Kind.LEAD, scratch.hearing.musicDb(scratch.there, scratch.singing));
+                        : Margin.of(verse.mode(), hearing.musicDb(amongSingers, singing));
             case AT_THE_CHOIR ->
-                silent
-                        ? Margin.of(Verdict.CLEAR)
-                        : Margin.of(Margin.Kind.VOICE, scratch.hearing.wordsDb(scratch.singing, scratch.nave));
+                power.isSilent() ? Margin.of(Verdict.CLEAR) : Margin.of(verse.mode(), hearing.wordsDb(singing, inNave));
         };
     }
 
     private Margin soloLine(Seats seats) {
-        if (ThirdOctaves.aWeightedPower(scratch.melody) == 0) {
+        if (power.isMelodySilent()) {
             return Margin.of(Verdict.BURIED);
         }
-        seats.organInNave(scratch.melody, scratch.there);
-        seats.organInNave(scratch.rest, scratch.singing);
-        double db = scratch.hearing.musicDb(scratch.there, scratch.singing);
-        Arrays.fill(scratch.singing, 0);
-        return Margin.of(Margin.Kind.SOLO_LINE, db);
+        seats.organInNave(power.melody(), melodyInNave);
+        seats.organInNave(power.rest(), aside);
+        return Margin.of(Mode.MELODY_SOLOED, hearing.musicDb(melodyInNave, aside));
     }
 
     private double[] voice(Verse verse) {
-        int singing = verse.singing().ordinal();
-        return verse.mode() == Mode.SOLO_VOICE ? soloists[singing] : voices[singing];
+        int strength = verse.singing().ordinal();
+        return verse.mode() == Mode.SOLO_VOICE ? soloists[strength] : voices[strength];
     }
 
     private Filled filled(int people) {
@@ -246,19 +184,17 @@ public final class OrganSound {
 
     private Filled fill(int people) {
         Seats seats = room.seats(people);
-        seats.organInNave(softest, scratch.there);
-        double softestPhon = phon(scratch.there);
-        seats.organInNave(full, scratch.there);
-        return new Filled(seats, softestPhon, phon(scratch.there));
+        return new Filled(seats, phonInNave(seats, softest), phonInNave(seats, full));
     }
 
-    private double phon(double[] power) {
-        scratch.hearing.listen(power);
-        return scratch.hearing.phon();
+    private double phonInNave(Seats seats, double[] soundPower) {
+        seats.organInNave(soundPower, aside);
+        hearing.listen(aside);
+        return hearing.phon();
     }
 
-    private static OptionalDouble dbA(double[] power) {
-        double weighted = ThirdOctaves.aWeightedPower(power);
+    private static OptionalDouble dbA(double[] heard) {
+        double weighted = ThirdOctaves.aWeightedPower(heard);
         return weighted > 0 ? OptionalDouble.of(ThirdOctaves.levelDb(weighted)) : OptionalDouble.empty();
     }
 }

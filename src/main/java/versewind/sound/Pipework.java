@@ -25,6 +25,11 @@ final class Pipework {
     /** Where pipes stand that are in no box. */
     static final int OUTSIDE = 0;
 
+    /** Where pipes stand that are in the box of a division, by its index. */
+    static int inBox(int division) {
+        return 1 + division;
+    }
+
     private static final int OCTAVE_SEMITONES = 12;
 
     private final int[] divisionOfStop;
@@ -169,7 +174,7 @@ final class Pipework {
 
         private int placeOf(int rank) {
             Instrument.Knob knob = organ.stops().get(rank);
-            return division(rank).encloses(knob.stop()) ? 1 + knob.division() : OUTSIDE;
+            return division(rank).encloses(knob.stop()) ? inBox(knob.division()) : OUTSIDE;
         }
 
         private double[] pipe(int rank, int key) {

@@ -1,6 +1,5 @@
 package versewind.sound;
 
-import java.util.List;
 import versewind.organ.BoxPosition;
 import versewind.organ.SwellBox;
 
@@ -29,7 +28,7 @@ final class Shutters {
     Shutters(SwellBox box) {
         passed = new double[BoxPosition.values().length][ThirdOctaves.COUNT];
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-            double closedDb = Math.max(0, Table.closedLossDb(ThirdOctaves.centreHz(band)) - box.trimDb());
+            double closedDb = Math.max(0, Table.closedLossDb(band) - box.trimDb());
             for (BoxPosition position : BoxPosition.values()) {
                 double lossDb = lossDb(closedDb, position.opening()) + OPEN_LOSS_DB;
                 passed[position.ordinal()][band] = ThirdOctaves.power(-lossDb);
@@ -50,29 +49,17 @@ final class Shutters {
         return ThirdOctaves.levelDb((through + q) / through / (1 + q));
     }
 
+    /** The table begins with 31.5 Hz, the middle third of the first octave, and goes up by octaves. */
     private static final class Table {
-        private static final List<List<String>> ROWS = TableResource.rows("swell_box.csv");
+        private static final double[] LOSS_DB = TableResource.rows("swell_box.csv").stream()
+                .mapToDouble(row -> Double.parseDouble(row.get(1)))
+                .toArray();
 
-        private static double closedLossDb(double frequencyHz) {
-            double belowHz = hz(0);
-            double belowDb = db(0);
-            for (int i = 0; i < ROWS.size(); i++) {
-                if (hz(i) >= frequencyHz) {
-                    double share = hz(i) == belowHz ? 0 : Math.log(frequencyHz / belowHz) / Math.log(hz(i) / belowHz);
-                    return belowDb + share * (db(i) - belowDb);
-                }
-                belowHz = hz(i);
-                belowDb = db(i);
-            }
-            return belowDb;
-        }
-
-        private static double hz(int row) {
-            return Double.parseDouble(ROWS.get(row).get(0));
-        }
-
-        private static double db(int row) {
-            return Double.parseDouble(ROWS.get(row).get(1));
+        private static double closedLossDb(int band) {
+            double octave = Math.max(0, Math.min(LOSS_DB.length - 1, (band - 1) / 3.0));
+            int below = (int) octave;
+            int above = Math.min(LOSS_DB.length - 1, below + 1);
+            return LOSS_DB[below] + (octave - below) * (LOSS_DB[above] - LOSS_DB[below]);
         }
     }
 }

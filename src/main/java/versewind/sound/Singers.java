@@ -85,7 +85,7 @@ final class Singers {
     static double amongPerM2(int singers, double reverberantPerM2) {
         double edgeM = Math.sqrt(singers / (Math.PI * SINGERS_PER_M2));
         double neighbours = Math.max(0, SINGERS_PER_M2 / 2 * Math.log(edgeM / NEAREST_M));
-        return (singers - 1) * reverberantPerM2 + neighbours;
+        return Math.max(0, singers - 1) * reverberantPerM2 + neighbours;
     }
 
     private static final class Table {
