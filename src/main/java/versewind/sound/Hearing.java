@@ -6,10 +6,6 @@ package versewind.sound;
  */
 final class Hearing {
 
-    /** Where ISO 532-1 ends, 120 dB in the bands to 250 Hz; a louder band is taken as that loud. */
-    private static final double LOUDEST_LOW_POWER = ThirdOctaves.power(120);
-
-    private static final int LOW_BANDS = 11;
     private static final int FIRST_WEIGHED = BandAudibility.FIRST_THIRD_OCTAVE;
 
     private final StationaryLoudness loudness = new StationaryLoudness(Field.DIFFUSE);
@@ -17,11 +13,14 @@ final class Hearing {
     private final double[] within = new double[ThirdOctaves.COUNT];
     private final double[] weights = new double[ThirdOctaves.COUNT];
 
-    /** Hears a sound; {@link #sone} and {@link #phon} then tell how loud it is. */
+    /**
+     * Hears a sound; {@link #sone} and {@link #phon} then tell how loud it is. A band that is louder than ISO 532-1 goes
+     * is taken as loud as it goes.
+     */
     void listen(double[] power) {
         System.arraycopy(power, 0, within, 0, within.length);
-        for (int band = 0; band < LOW_BANDS; band++) {
-            within[band] = Math.min(within[band], LOUDEST_LOW_POWER * (1 - 1e-9));
+        for (int band = 0; band < LoudnessTables.LOW_BANDS; band++) {
+            within[band] = Math.min(within[band], StationaryLoudness.LOW_LIMIT_POWER);
         }
         loudness.computePower(within);
     }

@@ -19,6 +19,8 @@ import versewind.organ.Stop;
  * are counted twice; this is rare.
  *
  * <p>A borrowed stop is the rank of its lender: its trim, its recipe and the place where its pipes stand are the lender's.
+ *
+ * <p>Checked against: {@code PipeworkTest}.
  */
 final class Pipework {
 

@@ -30,7 +30,8 @@ public final class StationaryLoudness {
 
     private static final double MINIMUM_PHON = 3;
     private static final double LOW_LIMIT_DB = 120;
-    private static final double LOW_LIMIT_POWER = ThirdOctaves.power(LOW_LIMIT_DB);
+    /** The most power in a band to 250 Hz for which the method is defined. */
+    static final double LOW_LIMIT_POWER = ThirdOctaves.power(LOW_LIMIT_DB);
 
     /** Keeps the samples at whole tenths of a Bark on the lower side of a band's limit, as the standard does. */
     private static final double LIMIT_MARGIN_BARK = 0.0001;
