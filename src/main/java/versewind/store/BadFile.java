@@ -1,0 +1,79 @@
+package versewind.store;
+
+import java.nio.file.Path;
+import java.util.OptionalInt;
+
+/**
+ * A file that cannot be read as what it should be: where, what is wrong, what to do.
+ *
+ * <p>Its message is made for the person at the desk: {@code plans/x.json, line 14, hymns[1].verses[2].drawn: the organ
+ * has no stop "Open Diapson 8" in Great. Did you mean "Open Diapason 8"?}
+ */
+public final class BadFile extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    private final String file;
+    private final int line;
+    private final String place;
+    private final String problem;
+    private final String remedy;
+
+    private BadFile(String file, int line, String place, String problem, String remedy) {
+        super(message(file, line, place, problem, remedy), null, false, false);
+        this.file = file;
+        this.line = line;
+        this.place = place;
+        this.problem = problem;
+        this.remedy = remedy;
+    }
+
+    /** At a line and a field. */
+    static BadFile at(Path file, int line, String place, String problem, String remedy) {
+        return new BadFile(file.normalize().toString(), line, place, problem, remedy);
+    }
+
+    /** The file as a whole: not there, not readable, a folder. */
+    static BadFile whole(Path file, String problem, String remedy) {
+        return whole(file.normalize().toString(), problem, remedy);
+    }
+
+    /** What was asked for as a whole, under the name it was asked for. */
+    static BadFile whole(String file, String problem, String remedy) {
+        return new BadFile(file, 0, "", problem, remedy);
+    }
+
+    private static String message(String file, int line, String place, String problem, String remedy) {
+        return file
+                + (line > 0 ? ", line " + line : "")
+                + (place.isEmpty() ? "" : ", " + place)
+                + ": "
+                + problem
+                + ". "
+                + remedy;
+    }
+
+    /** The file. */
+    public String file() {
+        return file;
+    }
+
+    /** The line, counted from 1; empty where the file was not read at all. */
+    public OptionalInt line() {
+        return line > 0 ? OptionalInt.of(line) : OptionalInt.empty();
+    }
+
+    /** The field, "hymns[1].verses[2].drawn", lists counted from 0; "" for the file as a whole. */
+    public String place() {
+        return place;
+    }
+
+    /** What is wrong, without a full stop. */
+    public String problem() {
+        return problem;
+    }
+
+    /** What to do, a whole sentence. */
+    public String remedy() {
+        return remedy;
+    }
+}

@@ -1,0 +1,25 @@
+package versewind.store;
+
+import java.time.Instant;
+import versewind.organ.Instrument;
+import versewind.plan.Plan;
+
+/** Work on a plan that was kept beside it before it was saved. */
+public sealed interface Draft {
+
+    /**
+     * Work that can be taken up again.
+     *
+     * @param plan the plan as it was left
+     * @param instrument the instrument it is made for
+     * @param kept when it was kept
+     */
+    record Kept(Plan plan, Instrument instrument, Instant kept) implements Draft {}
+
+    /**
+     * Work that cannot be read; it stays where it is until it is dropped.
+     *
+     * @param why what is wrong with it
+     */
+    record Unreadable(BadFile why) implements Draft {}
+}

@@ -1,0 +1,40 @@
+package versewind.store;
+
+import java.nio.ByteBuffer;
+import java.util.Optional;
+
+/**
+ * What a file held when it was read or written, to see whether somebody else has changed it since. Two fingerprints are
+ * equal exactly when the files were, byte for byte.
+ */
+public final class Fingerprint {
+
+    /** That there was no file. */
+    public static final Fingerprint NO_FILE = new Fingerprint(Optional.empty());
+
+    private final Optional<ByteBuffer> contents;
+
+    private Fingerprint(Optional<ByteBuffer> contents) {
+        this.contents = contents;
+    }
+
+    /** Of a file with these contents. Plans are small: keeping them costs less than a hash that could be mistaken. */
+    static Fingerprint of(byte[] contents) {
+        return new Fingerprint(Optional.of(ByteBuffer.wrap(contents.clone())));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Fingerprint that && contents.equals(that.contents);
+    }
+
+    @Override
+    public int hashCode() {
+        return contents.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return contents.map(bytes -> bytes.remaining() + " bytes").orElse("no file");
+    }
+}

@@ -1,0 +1,47 @@
+package versewind.store;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import versewind.organ.Division;
+
+/**
+ * The names of keys, as organ builders write them after Helmholtz: C to B for the bottom octave of a manual, then c to
+ * b, c1 to b1 and so on; sharps as "c#1". Common practice, no source.
+ */
+final class KeyName {
+    private static final List<String> NOTES = List.of("C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B");
+
+    /** The highest key that has a name: the top of the widest manual. */
+    static final int HIGHEST = Division.BOTTOM_KEY + 72;
+
+    private KeyName() {}
+
+    /**
+     * The name of a key.
+     *
+     * @param key MIDI note number, 36 to 108
+     */
+    static String of(int key) {
+        if (key < Division.BOTTOM_KEY || key > HIGHEST) {
+            throw new IllegalArgumentException("the keys of an organ are the MIDI notes 36 to 108, not " + key);
+        }
+        int above = key - Division.BOTTOM_KEY;
+        String note = NOTES.get(above % 12);
+        int octave = above / 12;
+        return switch (octave) {
+            case 0 -> note;
+            case 1 -> note.toLowerCase(Locale.ROOT);
+            default -> note.toLowerCase(Locale.ROOT) + (octave - 1);
+        };
+    }
+
+    /** The key of a name, as a MIDI note number, if there is one. */
+    static Optional<Integer> parse(String name) {
+        return IntStream.rangeClosed(Division.BOTTOM_KEY, HIGHEST)
+                .filter(key -> of(key).equals(name))
+                .boxed()
+                .findFirst();
+    }
+}

@@ -1,0 +1,266 @@
+package versewind.store;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import versewind.organ.Instrument;
+import versewind.plan.Plan;
+
+/**
+ * A folder with instruments in {@code instruments/} and plans in {@code plans/}, one file each, named by its id.
+ *
+ * <p>A plan may also lie elsewhere: its instrument is looked for in {@code ../instruments/} beside its own folder first,
+ * then in this folder's.
+ */
+public final class Library {
+    private static final String INSTRUMENTS = "instruments";
+
+    private final Disk disk;
+    private final SafeFile safe;
+    private final Shelf plans;
+    private final Shelf instruments;
+
+    /** The library in a folder, which may be empty or not there yet. */
+    public Library(Path folder) {
+        this(folder, new SystemDisk());
+    }
+
+    Library(Path folder, Disk disk) {
+        this.disk = disk;
+        this.safe = new SafeFile(disk);
+        this.plans = new Shelf(folder.resolve("plans"), disk, "plan");
+        this.instruments = new Shelf(folder.resolve(INSTRUMENTS), disk, "organ");
+    }
+
+    /** The plans, by their ids; also those of which there is only unsaved work. Reads the head of each file only. */
+    public List<PlanEntry> plans() throws BadFile {
+        Map<String, PlanEntry> byId = new TreeMap<>();
+        for (Path file : plans.files()) {
+            Optional<String> drafted = Drafts.idOf(file);
+            String id = drafted.orElseGet(() -> Shelf.idOf(file));
+            if (Format.isId(id) && !byId.containsKey(id)) {
+                Path plan = plans.path(id);
+                Path draft = Drafts.pathOf(plan);
+                boolean unsaved = disk.exists(draft);
+                Map<String, String> head = Head.of(disk.exists(plan) ? plan : draft);
+                byId.put(id, new PlanEntry(id, plan, head.getOrDefault("title", id), date(head), unsaved));
+            }
+        }
+        return List.copyOf(byId.values());
+    }
+
+    /** The instruments, by their ids. Reads the head of each file only. */
+    public List<InstrumentEntry> instruments() throws BadFile {
+        List<InstrumentEntry> entries = new ArrayList<>();
+        for (Path file : instruments.files()) {
+            String id = Shelf.idOf(file);
+            if (Format.isId(id)) {
+                Map<String, String> head = Head.of(file);
+                entries.add(
+                        new InstrumentEntry(id, file, head.getOrDefault("name", id), head.getOrDefault("place", "")));
+            }
+        }
+        return List.copyOf(entries);
+    }
+
+    /**
+     * Opens a plan of this library, or one that lies elsewhere.
+     *
+     * @param idOrPath "harvest", or the path of a file: "plans/harvest.json"
+     */
+    public OpenPlan openPlan(String idOrPath) throws BadFile {
+        return openPlan(plans.find(idOrPath));
+    }
+
+    /** Opens the plan in a file. Where there is only unsaved work, it is the plan. */
+    public OpenPlan openPlan(Path path) throws BadFile {
+        Path draftPath = Drafts.pathOf(path);
+        if (!disk.exists(path) && disk.exists(draftPath)) {
+            PlanReader.Read read = readPlan(draftPath);
+            return new OpenPlan(read.plan(), read.instrument(), path, Fingerprint.NO_FILE, draftOf(path));
+        }
+        byte[] bytes = FileBytes.read(disk, path);
+        PlanReader.Read read = PlanReader.read(path, bytes, id -> instrumentOf(path, id));
+        Optional<Draft> draft = draftOf(path).filter(each -> !isSame(each, read.plan()));
+        return new OpenPlan(read.plan(), read.instrument(), path, Fingerprint.of(bytes), draft);
+    }
+
+    /**
+     * Opens an instrument of this library, or one that lies elsewhere.
+     *
+     * @param idOrPath "marlow-fen", or the path of a file: "instruments/marlow-fen.json"
+     */
+    public Instrument openInstrument(String idOrPath) throws BadFile {
+        return readInstrument(instruments.find(idOrPath));
+    }
+
+    /**
+     * A plan that has no file yet; nothing is written until it is saved.
+     *
+     * @param id from {@link #freePlanId}
+     */
+    public OpenPlan newPlan(String id, Plan plan, Instrument instrument) {
+        return new OpenPlan(plan, instrument, plans.path(id), Fingerprint.NO_FILE, Optional.empty());
+    }
+
+    /**
+     * Saves a plan to its file, and drops the work that was kept beside it.
+     *
+     * @throws IllegalArgumentException if the plan is not made for its instrument
+     */
+    public SaveOutcome savePlan(OpenPlan open, WhenChanged whenChanged) {
+        byte[] bytes = PlanWriter.bytes(open.plan(), open.instrument());
+        SaveOutcome outcome = save(open, bytes, whenChanged);
+        if (outcome instanceof SaveOutcome.Saved) {
+            dropDraft(open.path());
+        }
+        return outcome;
+    }
+
+    private SaveOutcome save(OpenPlan open, byte[] bytes, WhenChanged whenChanged) {
+        Path path = open.path();
+        if (bytes.length > JsonTree.LARGEST_FILE) {
+            return new SaveOutcome.NotSaved(path, "The plan is larger than 8 MB. Shorten its notes.");
+        }
+        return switch (whenChanged) {
+            case REFUSE -> safe.save(path, bytes, now -> now.equals(open.fingerprint()), SafeFile.Durability.FORCED);
+            case OVERWRITE -> {
+                if (disk.exists(path)) {
+                    try {
+                        readPlan(path);
+                    } catch (BadFile unreadable) {
+                        yield new SaveOutcome.NotSaved(
+                                path,
+                                "What is there now cannot be read, and is left as it is. Save under another name.");
+                    }
+                }
+                yield safe.save(path, bytes, now -> true, SafeFile.Durability.FORCED);
+            }
+        };
+    }
+
+    /**
+     * Writes an instrument to a new file of this library.
+     *
+     * @param id from {@link #freeInstrumentId}
+     */
+    public SaveOutcome saveNewInstrument(String id, Instrument instrument) {
+        return safe.save(
+                instruments.path(id),
+                InstrumentWriter.bytes(instrument),
+                Fingerprint.NO_FILE::equals,
+                SafeFile.Durability.FORCED);
+    }
+
+    /** Keeps unsaved work beside a plan's file, in place of what was kept before. Fast: does not wait for the medium. */
+    public SaveOutcome keepDraft(OpenPlan open) {
+        try {
+            setAsideUnreadable(open.path());
+        } catch (IOException trouble) {
+            return new SaveOutcome.NotSaved(Drafts.pathOf(open.path()), SafeFile.sentence(trouble));
+        }
+        return safe.save(
+                Drafts.pathOf(open.path()),
+                PlanWriter.bytes(open.plan(), open.instrument()),
+                now -> true,
+                SafeFile.Durability.QUICK);
+    }
+
+    /** Work that cannot be read may still be saved by hand: it gets another name rather than being written over. */
+    private void setAsideUnreadable(Path path) throws IOException {
+        if (draftOf(path).filter(Draft.Unreadable.class::isInstance).isEmpty()) {
+            return;
+        }
+        int number = 1;
+        while (disk.exists(Drafts.asidePathOf(path, number))) {
+            number++;
+        }
+        disk.move(Drafts.pathOf(path), Drafts.asidePathOf(path, number));
+    }
+
+    /** The unsaved work that was kept beside a plan's file. */
+    public Optional<Draft> draftOf(Path path) {
+        Path draft = Drafts.pathOf(path);
+        if (!disk.exists(draft)) {
+            return Optional.empty();
+        }
+        try {
+            PlanReader.Read read = readPlan(draft);
+            return Optional.of(new Draft.Kept(read.plan(), read.instrument(), disk.modified(draft)));
+        } catch (BadFile why) {
+            return Optional.of(new Draft.Unreadable(why));
+        } catch (IOException gone) {
+            return Optional.empty();
+        }
+    }
+
+    /** Takes away the unsaved work that was kept beside a plan's file, if there is any. */
+    public void dropDraft(Path path) {
+        try {
+            disk.delete(Drafts.pathOf(path));
+        } catch (IOException cannot) {
+            // Work that is left over is offered again the next time; that is better than to stop here.
+            return;
+        }
+    }
+
+    /** An id for a new plan of this title: ASCII, lower case, hyphens, and no other plan's. */
+    public String freePlanId(String title) {
+        return plans.freeId(title);
+    }
+
+    /** An id for a new instrument of this name: ASCII, lower case, hyphens, and no other instrument's. */
+    public String freeInstrumentId(String name) {
+        return instruments.freeId(name);
+    }
+
+    private PlanReader.Read readPlan(Path path) throws BadFile {
+        return PlanReader.read(path, FileBytes.read(disk, path), id -> instrumentOf(path, id));
+    }
+
+    private Instrument readInstrument(Path path) throws BadFile {
+        return InstrumentReader.read(path, FileBytes.read(disk, path));
+    }
+
+    private Instrument instrumentOf(Path plan, Found id) throws BadFile {
+        Path sibling = plan.resolveSibling("..").resolve(INSTRUMENTS).normalize();
+        Shelf beside = new Shelf(sibling, disk, "organ");
+        for (Shelf each : List.of(beside, instruments)) {
+            if (disk.exists(each.path(id.text()))) {
+                return readInstrument(each.path(id.text()));
+            }
+        }
+        Set<Path> places = new LinkedHashSet<>();
+        Set<String> ids = new TreeSet<>();
+        for (Shelf each : List.of(beside, instruments)) {
+            places.add(each.path(id.text()).toAbsolutePath().normalize());
+            ids.addAll(each.ids());
+        }
+        throw id.bad(
+                "the instrument " + Quoted.text(id.text()) + " is missing: there is no "
+                        + places.stream().map(Path::toString).collect(Collectors.joining(" and no ")),
+                Nearest.sentence(id.text(), ids, "The instruments there are"));
+    }
+
+    private static boolean isSame(Draft draft, Plan plan) {
+        return draft instanceof Draft.Kept kept && kept.plan().equals(plan);
+    }
+
+    private static Optional<LocalDate> date(Map<String, String> head) {
+        try {
+            return Optional.ofNullable(head.get("date")).map(LocalDate::parse);
+        } catch (DateTimeException noDate) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,60 @@
+package versewind.store;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What somebody probably meant who typed a name that does not exist. */
+final class Nearest {
+    private static final int LONGEST = 80;
+
+    private Nearest() {}
+
+    /**
+     * A sentence that helps: the name that was probably meant, or those there are.
+     *
+     * @param typed what was typed
+     * @param names the names that exist
+     * @param otherwise how a sentence with the names begins: "Great has"
+     */
+    static String sentence(String typed, Collection<String> names, String otherwise) {
+        Optional<String> near = to(typed, names);
+        if (near.isPresent()) {
+            return "Did you mean " + Quoted.text(near.get()) + "?";
+        }
+        return names.isEmpty() ? otherwise + " none." : otherwise + " " + Quoted.names(List.copyOf(names)) + ".";
+    }
+
+    /** The name that differs least, if it differs by no more than a third of its letters. */
+    static Optional<String> to(String typed, Collection<String> names) {
+        if (typed.length() > LONGEST) {
+            return Optional.empty();
+        }
+        return names.stream()
+                .filter(name -> name.length() <= LONGEST
+                        && distance(typed, name) <= Math.max(1, Math.min(typed.length(), name.length()) / 3))
+                .min(Comparator.comparingInt(name -> distance(typed, name)));
+    }
+
+    /** Levenshtein's distance, without regard to capitals. */
+    static int distance(String one, String other) {
+        String a = one.toLowerCase(Locale.ROOT);
+        String b = other.toLowerCase(Locale.ROOT);
+        int[] above = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            above[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int[] row = new int[b.length() + 1];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int replaced = above[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                row[j] = Math.min(replaced, Math.min(above[j], row[j - 1]) + 1);
+            }
+            above = row;
+        }
+        return above[b.length()];
+    }
+}

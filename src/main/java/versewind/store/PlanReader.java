@@ -1,0 +1,111 @@
+package versewind.store;
+
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Pattern;
+import versewind.organ.Instrument;
+import versewind.plan.Heading;
+import versewind.plan.Hymn;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+
+/** Reads a plan's file, and the instrument it names. */
+final class PlanReader {
+    private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+
+    private PlanReader() {}
+
+    /** Finds the instrument that a plan names. */
+    @FunctionalInterface
+    interface Instruments {
+        /**
+         * The instrument of a name.
+         *
+         * @param id where the name was found, a valid one
+         */
+        Instrument find(Found id) throws BadFile;
+    }
+
+    /** A plan and the instrument it is made for. */
+    record Read(Plan plan, Instrument instrument) {}
+
+    /**
+     * Reads a plan.
+     *
+     * @param file its name, for the sentence if it is wrong
+     * @param bytes what is in it
+     * @param instruments where its instrument is found
+     */
+    static Read read(Path file, byte[] bytes, Instruments instruments) throws BadFile {
+        Found root = JsonTree.read(file, bytes);
+        Format.check(root);
+        Fields fields = root.fields("format", "title", "date", "instrument", "people", "notes", "hymns");
+        Heading heading = heading(fields);
+        String id = instrumentId(fields.at("instrument"));
+        List<Found> list = fields.at("hymns").items();
+        Instrument instrument = instruments.find(fields.at("instrument"));
+        List<Hymn> hymns = new ArrayList<>();
+        for (Found each : list) {
+            hymns.add(hymn(each, new VerseReader(instrument)));
+        }
+        return new Read(new Plan(heading, id, hymns), instrument);
+    }
+
+    private static Heading heading(Fields fields) throws BadFile {
+        String title = fields.text("title");
+        Optional<Found> found = fields.find("date");
+        Optional<LocalDate> date = found.isPresent() ? Optional.of(date(found.get())) : Optional.empty();
+        int people = fields.at("people").whole();
+        String notes = fields.textOrBlank("notes");
+        return fields.at("people").make(() -> new Heading(title, date, people, notes));
+    }
+
+    private static LocalDate date(Found found) throws BadFile {
+        String written = found.text();
+        if (DATE.matcher(written).matches()) {
+            try {
+                return LocalDate.parse(written);
+            } catch (DateTimeException notADay) {
+                // The sentence below tells it better than the exception.
+            }
+        }
+        throw found.bad(Quoted.text(written) + " is no date", "Write it like \"2026-10-04\", year, month, day.");
+    }
+
+    private static String instrumentId(Found found) throws BadFile {
+        String id = found.text();
+        if (!Format.isId(id)) {
+            throw found.bad(
+                    Quoted.text(id) + " is not the name of an instrument's file",
+                    "Write the name of the file in the folder instruments, without its folder and without \".json\".");
+        }
+        return id;
+    }
+
+    private static Hymn hymn(Found found, VerseReader reader) throws BadFile {
+        Fields fields = found.fields("number", "title", "tune", "metre", "key", "tempo", "notes", "verses");
+        String number = fields.textOrBlank("number");
+        String title = fields.text("title");
+        String tune = fields.textOrBlank("tune");
+        String metre = fields.textOrBlank("metre");
+        String key = fields.textOrBlank("key");
+        OptionalInt tempo = optionalWhole(fields, "tempo");
+        String notes = fields.textOrBlank("notes");
+        List<Verse> verses = new ArrayList<>();
+        for (Found each : fields.at("verses").items()) {
+            verses.add(reader.verse(each));
+        }
+        return fields.near("tempo").make(() -> new Hymn(number, title, tune, metre, key, tempo, notes, verses));
+    }
+
+    /** A whole number that may be left out. */
+    static OptionalInt optionalWhole(Fields fields, String name) throws BadFile {
+        Optional<Found> found = fields.find(name);
+        return found.isPresent() ? OptionalInt.of(found.get().whole()) : OptionalInt.empty();
+    }
+}

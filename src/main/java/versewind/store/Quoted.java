@@ -1,0 +1,40 @@
+package versewind.store;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Puts what stands in a file into a sentence, so that neither its length nor a control character spoils the screen. */
+final class Quoted {
+    private static final int LONGEST = 60;
+    private static final int LONGEST_PLAIN = 200;
+    private static final int MOST_NAMES = 8;
+
+    private Quoted() {}
+
+    /** In quotation marks. */
+    static String text(String text) {
+        return '"' + shortened(text, LONGEST) + '"';
+    }
+
+    /** As it is. */
+    static String plain(String text) {
+        return shortened(text, LONGEST_PLAIN);
+    }
+
+    /** Some names in quotation marks, parted by commas. */
+    static String names(List<String> names) {
+        String some = names.stream().limit(MOST_NAMES).map(Quoted::text).collect(Collectors.joining(", "));
+        return names.size() > MOST_NAMES ? some + " and " + (names.size() - MOST_NAMES) + " more" : some;
+    }
+
+    private static String shortened(String text, int longest) {
+        StringBuilder kept = new StringBuilder();
+        text.codePoints()
+                .limit(longest)
+                .map(c -> Character.isISOControl(c) || Character.getType(c) == Character.FORMAT ? ' ' : c)
+                .forEach(kept::appendCodePoint);
+        return text.codePointCount(0, text.length()) > longest
+                ? kept.append("...").toString()
+                : kept.toString();
+    }
+}

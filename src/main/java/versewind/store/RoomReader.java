@@ -1,0 +1,65 @@
+package versewind.store;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import versewind.organ.Room;
+
+/** Reads the room of an instrument. */
+final class RoomReader {
+    private static final String[] OCTAVES =
+            Room.OCTAVES_HZ.stream().map(String::valueOf).toArray(String[]::new);
+
+    private RoomReader() {}
+
+    static Room room(Found found) throws BadFile {
+        Fields fields = found.fields("volume", "seats", "reverberation", "surfaces", "distances");
+        double volumeM3 = fields.at("volume").number();
+        int seats = fields.at("seats").whole();
+        Room.Reverberation reverberation = reverberation(fields);
+        Room.Distances distances = distances(fields.at("distances"));
+        return found.make(() -> new Room(volumeM3, seats, reverberation, distances));
+    }
+
+    private static Room.Reverberation reverberation(Fields fields) throws BadFile {
+        Optional<Found> times = fields.find("reverberation");
+        Optional<Found> surfaces = fields.find("surfaces");
+        if (times.isPresent() == surfaces.isPresent()) {
+            throw (surfaces.isPresent() ? surfaces.get() : fields.object())
+                    .bad(
+                            "a room has either measured times or surfaces",
+                            "Write \"reverberation\" or \"surfaces\", one of the two.");
+        }
+        return times.isPresent() ? measured(times.get()) : surfaces(surfaces.get());
+    }
+
+    private static Room.Reverberation measured(Found found) throws BadFile {
+        Fields fields = found.fields(OCTAVES);
+        List<Double> octaveS = new ArrayList<>();
+        for (String octave : OCTAVES) {
+            octaveS.add(fields.at(octave).number());
+        }
+        return found.make(() -> new Room.MeasuredTimes(octaveS));
+    }
+
+    private static Room.Reverberation surfaces(Found found) throws BadFile {
+        List<Room.Surface> list = new ArrayList<>();
+        for (Found each : found.items()) {
+            Fields fields = each.fields("material", "area");
+            String material = fields.name("material");
+            double areaM2 = fields.at("area").number();
+            list.add(each.make(() -> new Room.Surface(material, areaM2)));
+        }
+        return found.make(() -> new Room.Surfaces(list));
+    }
+
+    private static Room.Distances distances(Found found) throws BadFile {
+        Fields fields = found.fields("nave", "far", "choir", "choir to nave", "console");
+        double naveM = fields.at("nave").number();
+        double farM = fields.at("far").number();
+        double choirM = fields.at("choir").number();
+        double choirToNaveM = fields.at("choir to nave").number();
+        double consoleM = fields.at("console").number();
+        return found.make(() -> new Room.Distances(naveM, farM, choirM, choirToNaveM, consoleM));
+    }
+}

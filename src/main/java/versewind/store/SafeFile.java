@@ -1,0 +1,151 @@
+package versewind.store;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.FileSystemLoopException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Writes a file so that, whenever the program or the computer stops, the file is the old or the new one: everything goes
+ * into a temporary file beside it, is forced to the medium, and takes the file's name in one step.
+ */
+final class SafeFile {
+
+    /** Whether to wait until the medium has everything. */
+    enum Durability {
+        FORCED,
+        /** For what is written often and may be lost: whole or not there, but not necessarily on the medium yet. */
+        QUICK
+    }
+
+    private static final String ENDING = ".saving";
+    private static final Pattern TEMPORARY = Pattern.compile("\\..+\\.(\\d{1,18})-\\d+" + Pattern.quote(ENDING));
+    private static final AtomicLong COUNTER = new AtomicLong();
+
+    /** One save at a time, so that a temporary file of this program is always a leftover. */
+    private static final Object TURN = new Object();
+
+    private final Disk disk;
+
+    SafeFile(Disk disk) {
+        this.disk = disk;
+    }
+
+    /**
+     * Replaces or makes a file.
+     *
+     * @param file its name; a symbolic link is followed
+     * @param bytes what it holds then
+     * @param mayReplace asked at the last moment about what is there now
+     * @param durability whether to wait for the medium
+     */
+    SaveOutcome save(Path file, byte[] bytes, Predicate<Fingerprint> mayReplace, Durability durability) {
+        synchronized (TURN) {
+            try {
+                return replace(file, bytes, mayReplace, durability);
+            } catch (IOException trouble) {
+                return new SaveOutcome.NotSaved(file, sentence(trouble));
+            }
+        }
+    }
+
+    private SaveOutcome replace(Path file, byte[] bytes, Predicate<Fingerprint> mayReplace, Durability durability)
+            throws IOException {
+        Path target = disk.follow(file.toAbsolutePath());
+        Path folder = target.getParent();
+        disk.makeFolder(folder);
+        clean(target);
+        boolean there = disk.exists(target);
+        if (there && !disk.isWritable(target)) {
+            throw new AccessDeniedException(target.toString());
+        }
+        Path temporary = target.resolveSibling(temporaryName(target));
+        try {
+            disk.create(temporary, there ? Optional.of(target) : Optional.empty());
+            disk.write(temporary, bytes);
+            if (durability == Durability.FORCED) {
+                disk.force(temporary);
+            }
+            if (!mayReplace.test(fingerprint(target))) {
+                disk.delete(temporary);
+                return new SaveOutcome.ChangedOnDisk(file);
+            }
+            disk.move(temporary, target);
+        } catch (IOException trouble) {
+            deleteAfter(temporary, trouble);
+            throw trouble;
+        }
+        if (durability == Durability.FORCED) {
+            forceFolder(folder);
+        }
+        return new SaveOutcome.Saved(file, Fingerprint.of(bytes));
+    }
+
+    private Fingerprint fingerprint(Path target) throws IOException {
+        return disk.exists(target) ? Fingerprint.of(disk.read(target, JsonTree.LARGEST_FILE + 1)) : Fingerprint.NO_FILE;
+    }
+
+    /** The file has its name already; a file system that cannot force a folder is no reason to call it unsaved. */
+    private void forceFolder(Path folder) {
+        try {
+            disk.forceFolder(folder);
+        } catch (IOException cannot) {
+            return;
+        }
+    }
+
+    private void deleteAfter(Path temporary, IOException trouble) {
+        try {
+            disk.delete(temporary);
+        } catch (IOException more) {
+            trouble.addSuppressed(more);
+        }
+    }
+
+    /** Takes away what a program that was stopped in the middle of saving has left behind. */
+    private void clean(Path target) throws IOException {
+        for (Path each : disk.list(target.getParent())) {
+            if (isLeftover(target, each.getFileName().toString())) {
+                disk.delete(each);
+            }
+        }
+    }
+
+    private static String prefix(Path target) {
+        return "." + target.getFileName() + ".";
+    }
+
+    private static String temporaryName(Path target) {
+        return prefix(target) + ProcessHandle.current().pid() + "-" + COUNTER.incrementAndGet() + ENDING;
+    }
+
+    private static boolean isLeftover(Path target, String name) {
+        Matcher matcher = TEMPORARY.matcher(name);
+        if (!matcher.matches() || !name.startsWith(prefix(target))) {
+            return false;
+        }
+        long writer = Long.parseLong(matcher.group(1));
+        return writer == ProcessHandle.current().pid()
+                || ProcessHandle.of(writer).isEmpty();
+    }
+
+    /** What went wrong, as a sentence. */
+    static String sentence(IOException trouble) {
+        if (trouble instanceof AccessDeniedException) {
+            return "The file or its folder is protected against writing. Save under another name.";
+        }
+        if (trouble instanceof FileSystemLoopException) {
+            return "The file is a link that leads back to itself. Save under another name.";
+        }
+        String reason = trouble instanceof FileSystemException system && system.getReason() != null
+                ? system.getReason()
+                : String.valueOf(trouble.getMessage());
+        return "The disk refuses: " + Quoted.plain(reason) + ". Make room, or save in another place.";
+    }
+}

@@ -1,0 +1,152 @@
+package versewind.store;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import versewind.organ.BoxPosition;
+import versewind.organ.Coupler;
+import versewind.organ.Division;
+import versewind.organ.IndexSet;
+import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.organ.Stop;
+import versewind.organ.StopName;
+import versewind.organ.Tremulant;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.Mode;
+import versewind.plan.Singing;
+import versewind.plan.Verse;
+import versewind.plan.VerseKind;
+
+/** Reads the verses of a plan for one instrument. */
+final class VerseReader {
+    private final Instrument instrument;
+
+    VerseReader(Instrument instrument) {
+        this.instrument = instrument;
+    }
+
+    Verse verse(Found found) throws BadFile {
+        Fields fields = found.fields(
+                "kind",
+                "label",
+                "mode",
+                "singing",
+                "people",
+                "hands",
+                "right",
+                "left",
+                "drawn",
+                "couplers",
+                "boxes",
+                "tremulants",
+                "piston",
+                "note");
+        VerseKind kind = fields.at("kind").choice(List.of(VerseKind.values()), VerseKind::word);
+        String label = fields.text("label");
+        Mode mode = fields.at("mode").choice(List.of(Mode.values()), Mode::word);
+        Singing singing = fields.at("singing").choice(List.of(Singing.values()), Singing::word);
+        OptionalInt people = PlanReader.optionalWhole(fields, "people");
+        HandsAndFeet hands = hands(fields);
+        Registration registration = registration(fields);
+        String piston = fields.textOrBlank("piston");
+        String note = fields.textOrBlank("note");
+        return fields.near("people")
+                .make(() -> new Verse(kind, label, mode, singing, people, hands, registration, piston, note));
+    }
+
+    private HandsAndFeet hands(Fields fields) throws BadFile {
+        HandsAndFeet.Layout layout =
+                fields.at("hands").choice(List.of(HandsAndFeet.Layout.values()), HandsAndFeet.Layout::word);
+        return new HandsAndFeet(layout, manual(fields.at("right")), manual(fields.at("left")));
+    }
+
+    private int manual(Found found) throws BadFile {
+        int division = division(found, found.text());
+        if (instrument.divisions().get(division).isPedal()) {
+            throw found.bad("a hand cannot play the pedal", "Name the division of a manual.");
+        }
+        return division;
+    }
+
+    private Registration registration(Fields fields) throws BadFile {
+        List<String> couplers =
+                instrument.couplers().stream().map(Coupler::name).toList();
+        List<String> tremulants =
+                instrument.tremulants().stream().map(Tremulant::name).toList();
+        Registration drawn = new Registration(
+                stops(fields.at("drawn")),
+                knobs(fields.items("couplers"), couplers, "coupler"),
+                knobs(fields.items("tremulants"), tremulants, "tremulant"),
+                Registration.silent(instrument).boxes());
+        for (Map.Entry<String, Found> entry : fields.entries("boxes").entrySet()) {
+            Found found = entry.getValue();
+            int division = division(found, entry.getKey());
+            if (!instrument.divisions().get(division).isEnclosed()) {
+                throw found.bad(Quoted.plain(entry.getKey()) + " does not stand in a box", "Leave out its position.");
+            }
+            drawn = drawn.withBox(division, found.choice(List.of(BoxPosition.values()), BoxPosition::word));
+        }
+        return drawn;
+    }
+
+    private IndexSet stops(Found found) throws BadFile {
+        List<Integer> drawn = new ArrayList<>();
+        for (Map.Entry<String, Found> entry : found.entries().entrySet()) {
+            Division division = instrument.divisions().get(division(entry.getValue(), entry.getKey()));
+            Set<String> seen = new HashSet<>();
+            for (Found each : entry.getValue().items()) {
+                String label = each.text();
+                OptionalInt stop = instrument.stop(new StopName(division.name(), label));
+                if (stop.isEmpty()) {
+                    throw each.bad(
+                            "the organ has no stop " + Quoted.text(label) + " in " + Quoted.plain(division.name()),
+                            Nearest.sentence(
+                                    label,
+                                    division.stops().stream().map(Stop::label).toList(),
+                                    Quoted.plain(division.name()) + " has"));
+                }
+                requireOnce(seen, label, each);
+                drawn.add(stop.getAsInt());
+            }
+        }
+        return IndexSet.of(drawn.stream().mapToInt(Integer::intValue));
+    }
+
+    private static IndexSet knobs(List<Found> found, List<String> names, String thing) throws BadFile {
+        List<Integer> drawn = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        for (Found each : found) {
+            String name = each.text();
+            if (!names.contains(name)) {
+                throw each.bad(
+                        "the organ has no " + thing + " " + Quoted.text(name),
+                        Nearest.sentence(name, names, "The " + thing + "s are"));
+            }
+            requireOnce(seen, name, each);
+            drawn.add(names.indexOf(name));
+        }
+        return IndexSet.of(drawn.stream().mapToInt(Integer::intValue));
+    }
+
+    private static void requireOnce(Set<String> seen, String name, Found found) throws BadFile {
+        if (!seen.add(name)) {
+            throw found.bad(Quoted.text(name) + " stands here twice", "Take one of the two out.");
+        }
+    }
+
+    private int division(Found found, String name) throws BadFile {
+        OptionalInt division = instrument.division(name);
+        if (division.isEmpty()) {
+            List<String> names =
+                    instrument.divisions().stream().map(Division::name).toList();
+            throw found.bad(
+                    "the organ has no division " + Quoted.text(name),
+                    Nearest.sentence(name, names, "The divisions are"));
+        }
+        return division.getAsInt();
+    }
+}
