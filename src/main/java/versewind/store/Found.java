@@ -16,27 +16,13 @@ import java.util.function.Supplier;
  * @param place the field, "divisions[0].stops[3]"
  * @param node the value
  */
-record Found(Path file, String place, Node node) {
+record Found(Path file, Place place, Node node) {
 
     private static final int LARGEST_WHOLE = 1_000_000_000;
 
-    /** The place of a field. */
-    static String below(String place, String name) {
-        String plain = Quoted.plain(name);
-        if (plain.chars().allMatch(c -> c < 128 && Character.isLetterOrDigit(c)) && !plain.isEmpty()) {
-            return place.isEmpty() ? plain : place + "." + plain;
-        }
-        return place + "[" + Quoted.text(name) + "]";
-    }
-
-    /** The place of an item of a list, counted from 0. */
-    static String below(String place, int index) {
-        return place + "[" + index + "]";
-    }
-
     /** That this value is wrong. */
     BadFile bad(String problem, String remedy) {
-        return BadFile.at(file, node.line(), place, problem, remedy);
+        return BadFile.at(file, node.line(), place.toString(), problem, remedy);
     }
 
     private BadFile wants(String kind, String remedy) {
@@ -46,7 +32,8 @@ record Found(Path file, String place, Node node) {
     /** The fields of an object, none but these. */
     Fields fields(String... known) throws BadFile {
         List<String> names = Arrays.asList(known);
-        for (Map.Entry<String, Found> entry : entries().entrySet()) {
+        Map<String, Found> entries = entries();
+        for (Map.Entry<String, Found> entry : entries.entrySet()) {
             if (!names.contains(entry.getKey())) {
                 throw entry.getValue()
                         .bad(
@@ -54,7 +41,7 @@ record Found(Path file, String place, Node node) {
                                 Nearest.sentence(entry.getKey(), names, "The fields here are"));
             }
         }
-        return new Fields(this, entries());
+        return new Fields(this, entries);
     }
 
     /** The values of an object by their names, whatever these are. */
@@ -63,7 +50,9 @@ record Found(Path file, String place, Node node) {
             throw wants("an object", "Write it in braces { }.");
         }
         Map<String, Found> entries = new LinkedHashMap<>();
-        fields.byName().forEach((name, value) -> entries.put(name, new Found(file, below(place, name), value)));
+        for (Map.Entry<String, Node> field : fields.byName().entrySet()) {
+            entries.put(field.getKey(), new Found(file, place.field(field.getKey()), field.getValue()));
+        }
         return entries;
     }
 
@@ -74,7 +63,7 @@ record Found(Path file, String place, Node node) {
         }
         List<Found> found = new ArrayList<>();
         for (Node item : items.list()) {
-            found.add(new Found(file, below(place, found.size()), item));
+            found.add(new Found(file, place.item(found.size()), item));
         }
         return found;
     }

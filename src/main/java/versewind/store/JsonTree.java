@@ -66,12 +66,12 @@ final class JsonTree {
             JsonTree tree = new JsonTree(file, parser);
             try {
                 parser.nextToken();
-                Node root = tree.node("", tree.line());
+                Node root = tree.node(Place.ROOT, tree.line());
                 if (parser.nextToken() != null) {
                     throw BadFile.at(
                             file, tree.line(), "", "something follows after the end", "Take out what follows.");
                 }
-                return new Found(file, "", root);
+                return new Found(file, Place.ROOT, root);
             } catch (JsonProcessingException broken) {
                 throw tree.broken(broken);
             }
@@ -99,7 +99,7 @@ final class JsonTree {
         return parser.currentTokenLocation().getLineNr();
     }
 
-    private Node node(String place, int line) throws IOException, BadFile {
+    private Node node(Place place, int line) throws IOException, BadFile {
         JsonToken token = parser.currentToken();
         return switch (token) {
             case START_OBJECT -> fields(place, line);
@@ -114,19 +114,19 @@ final class JsonTree {
         };
     }
 
-    private Node fields(String place, int line) throws IOException, BadFile {
+    private Node fields(Place place, int line) throws IOException, BadFile {
         Map<String, Node> byName = new LinkedHashMap<>();
         while (parser.nextToken() == JsonToken.FIELD_NAME) {
             String name = parser.currentName();
             int nameLine = line();
-            String below = Found.below(place, name);
+            Place below = place.field(name);
             parser.nextToken();
             Node earlier = byName.put(name, node(below, nameLine));
             if (earlier != null) {
                 throw BadFile.at(
                         file,
                         nameLine,
-                        below,
+                        below.toString(),
                         "this field stands here twice, first in line " + earlier.line(),
                         "Take one of the two out.");
             }
@@ -134,10 +134,10 @@ final class JsonTree {
         return new Node.Fields(line, byName);
     }
 
-    private Node items(String place, int line) throws IOException, BadFile {
+    private Node items(Place place, int line) throws IOException, BadFile {
         List<Node> list = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            list.add(node(Found.below(place, list.size()), line()));
+            list.add(node(place.item(list.size()), line()));
         }
         return new Node.Items(line, list);
     }

@@ -16,6 +16,10 @@ final class KeyName {
     /** The highest key that has a name: the top of the widest manual. */
     static final int HIGHEST = Division.BOTTOM_KEY + 72;
 
+    private static final List<String> KEYS = IntStream.rangeClosed(Division.BOTTOM_KEY, HIGHEST)
+            .mapToObj(KeyName::of)
+            .toList();
+
     private KeyName() {}
 
     /**
@@ -39,9 +43,7 @@ final class KeyName {
 
     /** The key of a name, as a MIDI note number, if there is one. */
     static Optional<Integer> parse(String name) {
-        return IntStream.rangeClosed(Division.BOTTOM_KEY, HIGHEST)
-                .filter(key -> of(key).equals(name))
-                .boxed()
-                .findFirst();
+        int key = KEYS.indexOf(name);
+        return key < 0 ? Optional.empty() : Optional.of(Division.BOTTOM_KEY + key);
     }
 }
