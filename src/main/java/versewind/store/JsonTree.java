@@ -104,7 +104,7 @@ final class JsonTree {
         return switch (token) {
             case START_OBJECT -> fields(place, line);
             case START_ARRAY -> items(place, line);
-            case VALUE_STRING -> new Node.Text(line, parser.getText());
+            case VALUE_STRING -> text(place, line, parser.getText());
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Node.Numeral(line, Double.parseDouble(parser.getText()));
             case VALUE_TRUE -> new Node.Truth(line, true);
             case VALUE_FALSE -> new Node.Truth(line, false);
@@ -112,6 +112,14 @@ final class JsonTree {
             case END_OBJECT, END_ARRAY, FIELD_NAME, VALUE_EMBEDDED_OBJECT, NOT_AVAILABLE ->
                 throw new IllegalStateException("a parser of texts gives no value of " + token);
         };
+    }
+
+    private Node text(Place place, int line, String value) throws BadFile {
+        if (value.codePoints().anyMatch(c -> Character.getType(c) == Character.SURROGATE)) {
+            throw BadFile.at(
+                    file, line, place.toString(), "half of a character stands here", "Write the whole character.");
+        }
+        return new Node.Text(line, value);
     }
 
     private Node fields(Place place, int line) throws IOException, BadFile {

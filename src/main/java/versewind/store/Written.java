@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 
 /** How texts and numbers are written in JSON. Source: RFC 8259, sections 6 and 7. */
 final class Written {
+    private static final char NO_CHARACTER = '\uFFFD';
+
     private Written() {}
 
     /** A number as short as it can be: 6000, 1.5. */
@@ -17,7 +19,7 @@ final class Written {
         return number.contains(".") ? number : number + ".0";
     }
 
-    /** A text in quotation marks. Half a surrogate pair is escaped, as UTF-8 has no bytes for it. */
+    /** A text in quotation marks. Half a surrogate pair, which is no character, becomes U+FFFD. */
     static String text(String value) {
         StringBuilder out = new StringBuilder("\"");
         value.codePoints().forEach(c -> {
@@ -28,7 +30,9 @@ final class Written {
                 case '\r' -> out.append("\\r");
                 case '\t' -> out.append("\\t");
                 default -> {
-                    if (Character.isISOControl(c) || Character.getType(c) == Character.SURROGATE) {
+                    if (Character.getType(c) == Character.SURROGATE) {
+                        out.append(NO_CHARACTER);
+                    } else if (Character.isISOControl(c)) {
                         out.append(String.format("\\u%04x", c));
                     } else {
                         out.appendCodePoint(c);
