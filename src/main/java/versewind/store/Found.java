@@ -99,7 +99,7 @@ record Found(Path file, Place place, Node node) {
     int whole() throws BadFile {
         double number = number();
         if (number != Math.rint(number)) {
-            throw wants("a whole number", "Write it without a fraction.");
+            throw bad("this has to be a whole number", "Write it without a fraction.");
         }
         if (Math.abs(number) > LARGEST_WHOLE) {
             throw bad("this number is far too large", "Write a number that can be.");

@@ -15,7 +15,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Turns the bytes of a JSON file into {@link Node}s, or says where it is broken. */
 final class JsonTree {
@@ -41,6 +43,7 @@ final class JsonTree {
             .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
             .build();
 
+    private static final Pattern CHARACTER_CODE = Pattern.compile(" \\(code \\d+( / 0x[0-9a-f]+)?\\)");
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     private final Path file;
@@ -174,7 +177,13 @@ final class JsonTree {
                 file,
                 line,
                 "",
-                "this is not JSON: " + Quoted.plain(broken.getOriginalMessage()),
+                "this is not JSON: " + told(broken.getOriginalMessage()),
                 "Look for a comma, a quotation mark or a bracket, here or a line above.");
+    }
+
+    /** The parser's own words, without the numbers of characters that it adds. */
+    private static String told(String message) {
+        String words = Quoted.plain(CHARACTER_CODE.matcher(message).replaceAll(""));
+        return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 }

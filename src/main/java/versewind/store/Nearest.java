@@ -9,6 +9,7 @@ import java.util.Optional;
 /** What somebody probably meant who typed a name that does not exist. */
 final class Nearest {
     private static final int LONGEST = 80;
+    private static final int FEWEST_BEGUN = 3;
 
     private Nearest() {}
 
@@ -27,15 +28,21 @@ final class Nearest {
         return names.isEmpty() ? otherwise + " none." : otherwise + " " + Quoted.names(List.copyOf(names)) + ".";
     }
 
-    /** The name that differs least, if it differs by no more than a third of its letters. */
+    /** The name that differs least, if it differs by no more than two letters in five, or else the one begun. */
     static Optional<String> to(String typed, Collection<String> names) {
         if (typed.length() > LONGEST) {
             return Optional.empty();
         }
-        return names.stream()
-                .filter(name -> name.length() <= LONGEST
-                        && distance(typed, name) <= Math.max(1, Math.min(typed.length(), name.length()) / 3))
+        Optional<String> nearest = names.stream()
+                .filter(name -> name.length() <= LONGEST && distance(typed, name) <= bound(typed, name))
                 .min(Comparator.comparingInt(name -> distance(typed, name)));
+        return nearest.or(() -> names.stream()
+                .filter(name -> typed.length() >= FEWEST_BEGUN && name.startsWith(typed))
+                .findFirst());
+    }
+
+    private static int bound(String typed, String name) {
+        return Math.max(1, 2 * Math.min(typed.length(), name.length()) / 5);
     }
 
     /** Levenshtein's distance, without regard to capitals. */

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 final class Quoted {
     private static final int LONGEST = 60;
     private static final int LONGEST_PLAIN = 200;
-    private static final int MOST_NAMES = 8;
+    private static final int MOST_NAMES = 12;
 
     private Quoted() {}
 

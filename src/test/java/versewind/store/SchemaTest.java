@@ -1,0 +1,103 @@
+package versewind.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import com.networknt.schema.ValidationMessage;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import versewind.organ.Instrument;
+
+class SchemaTest {
+    private static final JsonSchema INSTRUMENT = schema("instrument");
+    private static final JsonSchema PLAN = schema("plan");
+
+    private static JsonSchema schema(String name) {
+        try (InputStream in = Library.class.getResourceAsStream("/versewind/schema/" + name + ".schema.json")) {
+            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                    .getSchema(in);
+        } catch (IOException missing) {
+            throw new IllegalStateException(missing);
+        }
+    }
+
+    private static Set<ValidationMessage> objections(JsonSchema schema, String text) {
+        return schema.validate(
+                text, InputFormat.JSON, context -> context.getExecutionConfig().setFormatAssertionsEnabled(true));
+    }
+
+    private static String text(byte[] bytes) {
+        return new String(bytes, StandardCharsets.UTF_8);
+    }
+
+    static List<Path> instruments() {
+        return Shipped.instruments();
+    }
+
+    static List<Path> plans() {
+        return Shipped.plans();
+    }
+
+    static Stream<BrokenFiles.Broken> plansOfWrongShape() {
+        return BrokenFiles.plans().stream().filter(SchemaTest::isOfWrongShape);
+    }
+
+    static Stream<BrokenFiles.Broken> organsOfWrongShape() {
+        return BrokenFiles.organs().stream().filter(SchemaTest::isOfWrongShape);
+    }
+
+    private static boolean isOfWrongShape(BrokenFiles.Broken broken) {
+        return broken.seen() == BrokenFiles.Seen.BY_THE_SCHEMA;
+    }
+
+    @ParameterizedTest
+    @MethodSource("instruments")
+    void an_instrument_that_comes_with_the_program_is_valid(Path file) throws IOException {
+        assertThat(objections(INSTRUMENT, Files.readString(file))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("plans")
+    void a_plan_that_comes_with_the_program_is_valid(Path file) throws IOException {
+        assertThat(objections(PLAN, Files.readString(file))).isEmpty();
+    }
+
+    @Test
+    void whatever_is_written_is_valid() {
+        for (int seed = 0; seed < 100; seed++) {
+            RandomWorks works = new RandomWorks(seed);
+            Instrument instrument = works.instrument();
+
+            assertThat(objections(INSTRUMENT, text(InstrumentWriter.bytes(instrument))))
+                    .as("seed %d", seed)
+                    .isEmpty();
+            assertThat(objections(PLAN, text(PlanWriter.bytes(works.plan(instrument), instrument))))
+                    .as("seed %d", seed)
+                    .isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("plansOfWrongShape")
+    void a_plan_of_the_wrong_shape_is_refused_by_the_schema_as_by_the_reader(BrokenFiles.Broken broken) {
+        assertThat(objections(PLAN, broken.text())).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("organsOfWrongShape")
+    void an_instrument_of_the_wrong_shape_is_refused_by_the_schema_as_by_the_reader(BrokenFiles.Broken broken) {
+        assertThat(objections(INSTRUMENT, broken.text())).isNotEmpty();
+    }
+}
