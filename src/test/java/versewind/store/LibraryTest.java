@@ -1,0 +1,245 @@
+package versewind.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import versewind.plan.Plan;
+
+class LibraryTest {
+
+    @TempDir
+    Path folder;
+
+    private Path plans;
+    private Path instruments;
+    private Library library;
+
+    @BeforeEach
+    void a_library_with_one_organ_and_one_plan() throws IOException {
+        plans = Files.createDirectory(folder.resolve("plans"));
+        instruments = Files.createDirectory(folder.resolve("instruments"));
+        Files.writeString(instruments.resolve("nether-wick.json"), SmallOrgan.FILE);
+        Files.writeString(plans.resolve("lent.json"), SmallOrgan.PLAN);
+        library = new Library(folder);
+    }
+
+    private static Plan entitled(Plan plan, String title) {
+        return plan.withHeading(new versewind.plan.Heading(
+                title,
+                plan.heading().date(),
+                plan.heading().people(),
+                plan.heading().notes()));
+    }
+
+    private static SaveOutcome save(Library library, OpenPlan open) {
+        return library.savePlan(open, WhenChanged.REFUSE);
+    }
+
+    @Test
+    void plans_are_listed_with_title_and_date_even_if_the_rest_cannot_be_read() throws BadFile, IOException {
+        Files.writeString(plans.resolve("broken.json"), "{\"title\": \"Half a plan\", \"hymns\": [{{{");
+        Files.writeString(plans.resolve("empty.json"), "");
+        Files.writeString(plans.resolve("notes.txt"), "not a plan");
+        Files.writeString(plans.resolve(".lent.json.12-1.saving"), "left over");
+
+        assertThat(library.plans())
+                .containsExactly(
+                        new PlanEntry("broken", plans.resolve("broken.json"), "Half a plan", Optional.empty(), false),
+                        new PlanEntry("empty", plans.resolve("empty.json"), "empty", Optional.empty(), false),
+                        new PlanEntry(
+                                "lent",
+                                plans.resolve("lent.json"),
+                                "Second Sunday of Lent",
+                                Optional.of(LocalDate.of(2027, 2, 21)),
+                                false));
+    }
+
+    @Test
+    void instruments_are_listed_with_name_and_place() throws BadFile {
+        assertThat(library.instruments())
+                .containsExactly(new InstrumentEntry(
+                        "nether-wick", instruments.resolve("nether-wick.json"), "St Osyn", "Nether Wick"));
+    }
+
+    @Test
+    void a_library_that_is_not_there_yet_is_empty() throws BadFile {
+        Library none = new Library(folder.resolve("none"));
+
+        assertThat(none.plans()).isEmpty();
+        assertThat(none.instruments()).isEmpty();
+    }
+
+    @Test
+    void a_plan_opens_by_its_id_and_by_its_path_with_its_instrument() throws BadFile {
+        OpenPlan byId = library.openPlan("lent");
+        OpenPlan byPath = new Library(Path.of("nowhere"))
+                .openPlan(plans.resolve("lent.json").toString());
+
+        assertThat(byId.plan()).isEqualTo(SmallOrgan.readPlan(SmallOrgan.PLAN).plan());
+        assertThat(byId.instrument()).isEqualTo(SmallOrgan.organ());
+        assertThat(byId.draft()).isEmpty();
+        assertThat(byPath).isEqualTo(byId);
+    }
+
+    @Test
+    void a_plan_that_lies_elsewhere_finds_its_instrument_in_the_library() throws BadFile, IOException {
+        Path elsewhere = Files.writeString(folder.resolve("copy.json"), SmallOrgan.PLAN);
+
+        assertThat(library.openPlan(elsewhere).instrument()).isEqualTo(SmallOrgan.organ());
+    }
+
+    @Test
+    void an_id_that_does_not_exist_is_told_with_those_that_do() {
+        assertThatExceptionOfType(BadFile.class)
+                .isThrownBy(() -> library.openPlan("lend"))
+                .withMessage(plans + ": there is no \"lend\" here. Did you mean \"lent\"?");
+        assertThatExceptionOfType(BadFile.class)
+                .isThrownBy(() -> library.openInstrument("../etc"))
+                .withMessage("../etc: there is no such file. "
+                        + "Look for it in another folder, or restore it from a copy.");
+        assertThatExceptionOfType(BadFile.class)
+                .isThrownBy(() -> library.openPlan("a\0b"))
+                .withMessage(plans + ": there is no \"a b\" here. There are \"lent\".");
+        assertThatExceptionOfType(BadFile.class)
+                .isThrownBy(() -> library.openPlan("a\0b.json"))
+                .withMessage("a b.json: no file can have this name. Look for what was meant.");
+    }
+
+    @Test
+    void an_instrument_that_is_missing_is_told_with_the_places_where_it_was_looked_for() throws IOException {
+        Path other = Files.createDirectories(folder.resolve("other/plans")).resolve("lent.json");
+        Files.writeString(other, SmallOrgan.with(SmallOrgan.PLAN, "nether-wick", "nether-wyck"));
+
+        assertThatExceptionOfType(BadFile.class)
+                .isThrownBy(() -> library.openPlan(other))
+                .withMessage(other + ", line 5, instrument: the instrument \"nether-wyck\" is missing: there is no "
+                        + folder.resolve("other/instruments/nether-wyck.json") + " and no "
+                        + instruments.resolve("nether-wyck.json") + ". Did you mean \"nether-wick\"?");
+    }
+
+    @Test
+    void a_mistake_in_the_instrument_of_a_plan_is_told_in_the_instruments_file() throws IOException {
+        Path file = instruments.resolve("nether-wick.json");
+        Files.writeString(file, SmallOrgan.with(SmallOrgan.FILE, "\"seats\": 160", "\"seats\": true"));
+
+        assertThatExceptionOfType(BadFile.class)
+                .isThrownBy(() -> library.openPlan("lent"))
+                .withMessage(file + ", line 8, room.seats: this has to be a number, but it is true. "
+                        + "Write it as a number, without quotation marks.");
+    }
+
+    @Test
+    void a_folder_a_missing_file_and_one_that_is_too_large_are_told_so() throws IOException {
+        Path large = Files.write(plans.resolve("large.json"), new byte[JsonTree.LARGEST_FILE + 1]);
+
+        assertThatExceptionOfType(BadFile.class)
+                .isThrownBy(() -> library.openPlan(plans))
+                .withMessage(plans + ": this is a folder. Name a file in it.");
+        assertThatExceptionOfType(BadFile.class)
+                .isThrownBy(() -> library.openPlan(Path.of("/")))
+                .withMessage("/: this is a folder. Name a file in it.");
+        assertThatExceptionOfType(BadFile.class)
+                .isThrownBy(() -> library.openPlan(plans.resolve("none.json")))
+                .withMessage(plans.resolve("none.json")
+                        + ": there is no such file. Look for it in another folder, or restore it from a copy.");
+        assertThatExceptionOfType(BadFile.class)
+                .isThrownBy(() -> library.openPlan(large))
+                .withMessage(large + ": the file is larger than 8 MB. Look whether it is the file you mean.");
+    }
+
+    @Test
+    void a_plan_is_saved_again_and_again() throws BadFile {
+        OpenPlan open = library.openPlan("lent");
+        for (String title : List.of("One", "Two", "Three")) {
+            OpenPlan changed = open.with(entitled(open.plan(), title));
+            SaveOutcome outcome = save(library, changed);
+
+            assertThat(outcome).isInstanceOf(SaveOutcome.Saved.class);
+            open = changed.after((SaveOutcome.Saved) outcome);
+            assertThat(library.openPlan("lent")).isEqualTo(open);
+        }
+    }
+
+    @Test
+    void a_plan_that_somebody_else_has_changed_is_not_written_over_unless_told_so() throws BadFile, IOException {
+        OpenPlan open = library.openPlan("lent");
+        OpenPlan mine = open.with(entitled(open.plan(), "Mine"));
+        save(library, open.with(entitled(open.plan(), "Theirs")));
+
+        assertThat(save(library, mine)).isEqualTo(new SaveOutcome.ChangedOnDisk(open.path()));
+        assertThat(library.openPlan("lent").plan().heading().title()).isEqualTo("Theirs");
+
+        assertThat(library.savePlan(mine, WhenChanged.OVERWRITE)).isInstanceOf(SaveOutcome.Saved.class);
+        assertThat(library.openPlan("lent").plan().heading().title()).isEqualTo("Mine");
+    }
+
+    @Test
+    void a_plan_that_somebody_else_has_taken_away_is_not_written_unless_told_so() throws BadFile, IOException {
+        OpenPlan open = library.openPlan("lent");
+        Files.delete(open.path());
+
+        assertThat(save(library, open)).isEqualTo(new SaveOutcome.ChangedOnDisk(open.path()));
+        assertThat(open.path()).doesNotExist();
+
+        assertThat(library.savePlan(open, WhenChanged.OVERWRITE)).isInstanceOf(SaveOutcome.Saved.class);
+        assertThat(open.path()).hasContent(SmallOrgan.PLAN);
+    }
+
+    @Test
+    void a_file_that_cannot_be_read_is_never_written_over() throws BadFile, IOException {
+        OpenPlan open = library.openPlan("lent");
+        Files.writeString(open.path(), "half of somebody's work");
+
+        assertThat(save(library, open)).isEqualTo(new SaveOutcome.ChangedOnDisk(open.path()));
+        assertThat(library.savePlan(open, WhenChanged.OVERWRITE))
+                .isEqualTo(new SaveOutcome.NotSaved(
+                        open.path(),
+                        "What is there now cannot be read, and is left as it is. Save under another name."));
+        assertThat(open.path()).hasContent("half of somebody's work");
+    }
+
+    @Test
+    void a_new_plan_is_written_when_it_is_saved_and_not_over_another() throws BadFile {
+        OpenPlan lent = library.openPlan("lent");
+        String id = library.freePlanId("Harvest: All Souls' (evening)");
+        OpenPlan fresh = library.newPlan(id, entitled(lent.plan(), "Harvest"), lent.instrument());
+
+        assertThat(id).isEqualTo("harvest-all-souls-evening");
+        assertThat(fresh.path()).doesNotExist();
+        assertThat(save(library, fresh)).isInstanceOf(SaveOutcome.Saved.class);
+        assertThat(library.openPlan(id).plan()).isEqualTo(fresh.plan());
+        assertThat(save(library, fresh)).isEqualTo(new SaveOutcome.ChangedOnDisk(fresh.path()));
+        assertThat(library.freePlanId("Harvest, All Souls Evening")).isEqualTo("harvest-all-souls-evening-2");
+    }
+
+    @Test
+    void a_plan_for_another_instrument_is_a_mistake_of_the_program() throws BadFile {
+        OpenPlan open = library.openPlan("lent");
+        OpenPlan misfit = new OpenPlan(
+                open.plan(), new RandomWorks(1).instrument(), open.path(), open.fingerprint(), Optional.empty());
+
+        assertThatIllegalArgumentException().isThrownBy(() -> save(library, misfit));
+        assertThat(open.path()).hasContent(SmallOrgan.PLAN);
+    }
+
+    @Test
+    void a_new_instrument_is_written_but_not_over_another() throws BadFile {
+        SaveOutcome first = library.saveNewInstrument(library.freeInstrumentId("St Osyn"), SmallOrgan.organ());
+
+        assertThat(first).isInstanceOf(SaveOutcome.Saved.class);
+        assertThat(library.openInstrument("st-osyn")).isEqualTo(SmallOrgan.organ());
+        assertThat(library.saveNewInstrument("st-osyn", SmallOrgan.organ()))
+                .isEqualTo(new SaveOutcome.ChangedOnDisk(instruments.resolve("st-osyn.json")));
+        assertThat(library.freeInstrumentId("St. Osyn")).isEqualTo("st-osyn-2");
+    }
+}

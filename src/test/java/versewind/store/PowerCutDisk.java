@@ -1,0 +1,232 @@
+package versewind.store;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/**
+ * A disk in memory that stops at a given step, and tells everything that may be on the medium then.
+ *
+ * <p>What is written is on the medium for sure only after it was forced: a file's contents after {@link #force}, a name
+ * after {@link #forceFolder}. Names reach it in the order they were changed. What was not forced may be there, be empty,
+ * or be half there.
+ */
+final class PowerCutDisk implements Disk {
+
+    /** The end of the program; nothing in it catches this. */
+    static final class PowerCut extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+    }
+
+    private static final class Contents {
+        private byte[] now = new byte[0];
+        private Optional<byte[]> forced = Optional.empty();
+    }
+
+    /** What happens at the step at which the disk stops. */
+    private interface Stop {
+        void happen() throws IOException;
+    }
+
+    private final Map<Path, Contents> names = new TreeMap<>();
+    private final Map<Path, Contents> durableNames = new TreeMap<>();
+    private final List<Consumer<Map<Path, Contents>>> changes = new ArrayList<>();
+    private final Set<Path> protectedFiles = new LinkedHashSet<>();
+    private final Stop stop;
+    private int stepsLeft;
+    private boolean stopped;
+
+    private PowerCutDisk(Map<Path, byte[]> files, int steps, Stop stop) {
+        files.forEach((path, bytes) -> {
+            Contents contents = new Contents();
+            contents.now = bytes;
+            contents.forced = Optional.of(bytes);
+            names.put(path, contents);
+        });
+        durableNames.putAll(names);
+        this.stepsLeft = steps;
+        this.stop = stop;
+    }
+
+    /** A disk that works. */
+    static PowerCutDisk working(Map<Path, byte[]> files) {
+        return new PowerCutDisk(files, Integer.MAX_VALUE, () -> {});
+    }
+
+    /** A disk on which the power is cut after a number of steps. */
+    static PowerCutDisk cutAfter(int steps, Map<Path, byte[]> files) {
+        return new PowerCutDisk(files, steps, () -> {
+            throw new PowerCut();
+        });
+    }
+
+    /** A disk that refuses one step, after a number of others. */
+    static PowerCutDisk refusingAfter(int steps, Map<Path, byte[]> files) {
+        return new PowerCutDisk(files, steps, () -> {
+            throw new IOException("No space left on device");
+        });
+    }
+
+    PowerCutDisk protecting(Path file) {
+        protectedFiles.add(file);
+        return this;
+    }
+
+    boolean hasStopped() {
+        return stopped;
+    }
+
+    /** What the programs on the computer see. */
+    Map<Path, byte[]> seen() {
+        return state(names, contents -> contents.now);
+    }
+
+    /** Everything that may be on the medium if the power goes now. */
+    List<Map<Path, byte[]>> possible() {
+        List<Map<Path, byte[]>> states = new ArrayList<>();
+        for (int reached = 0; reached <= changes.size(); reached++) {
+            Map<Path, Contents> there = new TreeMap<>(durableNames);
+            changes.subList(0, reached).forEach(change -> change.accept(there));
+            states.add(state(there, contents -> contents.now));
+            states.add(state(there, contents -> contents.forced.orElseGet(() -> new byte[0])));
+            states.add(state(
+                    there,
+                    contents -> Arrays.equals(contents.forced.orElse(null), contents.now)
+                            ? contents.now
+                            : half(contents.now)));
+        }
+        return states;
+    }
+
+    private static byte[] half(byte[] bytes) {
+        return Arrays.copyOf(bytes, bytes.length / 2);
+    }
+
+    private static Map<Path, byte[]> state(
+            Map<Path, Contents> names, java.util.function.Function<Contents, byte[]> bytesOf) {
+        Map<Path, byte[]> state = new TreeMap<>();
+        names.forEach((path, contents) -> state.put(path, bytesOf.apply(contents)));
+        return state;
+    }
+
+    private void step() throws IOException {
+        if (stepsLeft-- == 0) {
+            stopped = true;
+            stop.happen();
+        }
+    }
+
+    private void change(Consumer<Map<Path, Contents>> change) {
+        change.accept(names);
+        changes.add(change);
+    }
+
+    private Contents at(Path file) throws IOException {
+        Optional<Contents> contents = Optional.ofNullable(names.get(file));
+        Supplier<IOException> missing = () -> new NoSuchFileException(file.toString());
+        return contents.orElseThrow(missing);
+    }
+
+    @Override
+    public boolean exists(Path file) {
+        return names.containsKey(file);
+    }
+
+    @Override
+    public boolean isWritable(Path file) {
+        return !protectedFiles.contains(file);
+    }
+
+    @Override
+    public byte[] read(Path file, int limit) throws IOException {
+        step();
+        byte[] all = at(file).now;
+        return Arrays.copyOf(all, Math.min(limit, all.length));
+    }
+
+    @Override
+    public Instant modified(Path file) throws IOException {
+        step();
+        at(file);
+        return Instant.EPOCH;
+    }
+
+    @Override
+    public List<Path> list(Path folder) throws IOException {
+        step();
+        return names.keySet().stream()
+                .filter(path -> folder.equals(path.getParent()))
+                .toList();
+    }
+
+    @Override
+    public void makeFolder(Path folder) throws IOException {
+        step();
+    }
+
+    @Override
+    public Path follow(Path file) throws IOException {
+        step();
+        return file;
+    }
+
+    @Override
+    public void create(Path file, Optional<Path> like) throws IOException {
+        step();
+        if (names.containsKey(file)) {
+            throw new FileAlreadyExistsException(file.toString());
+        }
+        Contents contents = new Contents();
+        change(there -> there.put(file, contents));
+    }
+
+    @Override
+    public void write(Path file, byte[] bytes) throws IOException {
+        step();
+        at(file).now = half(bytes);
+        step();
+        at(file).now = bytes.clone();
+    }
+
+    @Override
+    public void force(Path file) throws IOException {
+        step();
+        at(file).forced = Optional.of(at(file).now);
+    }
+
+    @Override
+    public void move(Path from, Path to) throws IOException {
+        step();
+        Contents contents = at(from);
+        change(there -> {
+            there.remove(from);
+            there.put(to, contents);
+        });
+    }
+
+    @Override
+    public void forceFolder(Path folder) throws IOException {
+        step();
+        durableNames.clear();
+        durableNames.putAll(names);
+        changes.clear();
+    }
+
+    @Override
+    public void delete(Path file) throws IOException {
+        step();
+        change(there -> there.remove(file));
+    }
+}
