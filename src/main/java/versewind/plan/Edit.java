@@ -1,0 +1,212 @@
+package versewind.plan;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * A change of a plan, as a value. Applied to a plan it gives another; its inverse, applied to that, gives the first plan
+ * again.
+ */
+public sealed interface Edit {
+
+    /** The plan after the change. */
+    Plan apply(Plan plan);
+
+    /**
+     * The change that takes this one back.
+     *
+     * @param before the plan to which this change is applied
+     */
+    Edit inverse(Plan before);
+
+    /** Where in the plan the change can be seen. */
+    Place place();
+
+    /** Other title, date, people or notes of the service. */
+    record SetHeading(Heading heading) implements Edit {
+        @Override
+        public Plan apply(Plan plan) {
+            return plan.withHeading(heading);
+        }
+
+        @Override
+        public Edit inverse(Plan before) {
+            return new SetHeading(before.heading());
+        }
+
+        @Override
+        public Place place() {
+            return Place.START;
+        }
+    }
+
+    /** Another hymn in the place of one. */
+    record SetHymn(int hymn, Hymn value) implements Edit {
+        @Override
+        public Plan apply(Plan plan) {
+            return plan.withHymn(hymn, value);
+        }
+
+        @Override
+        public Edit inverse(Plan before) {
+            return new SetHymn(hymn, before.hymns().get(hymn));
+        }
+
+        @Override
+        public Place place() {
+            return new Place(hymn, 0);
+        }
+    }
+
+    /** A hymn put in before the one at an index, or at the end. */
+    record InsertHymn(int hymn, Hymn value) implements Edit {
+        @Override
+        public Plan apply(Plan plan) {
+            return plan.withHymns(inserted(plan.hymns(), hymn, value));
+        }
+
+        @Override
+        public Edit inverse(Plan before) {
+            return new RemoveHymn(hymn);
+        }
+
+        @Override
+        public Place place() {
+            return new Place(hymn, 0);
+        }
+    }
+
+    /** A hymn taken out. */
+    record RemoveHymn(int hymn) implements Edit {
+        @Override
+        public Plan apply(Plan plan) {
+            return plan.withHymns(removed(plan.hymns(), hymn));
+        }
+
+        @Override
+        public Edit inverse(Plan before) {
+            return new InsertHymn(hymn, before.hymns().get(hymn));
+        }
+
+        @Override
+        public Place place() {
+            return new Place(hymn, 0);
+        }
+    }
+
+    /** Two neighbouring hymns change places: the one at the index and the one after it. */
+    record SwapHymns(int hymn) implements Edit {
+        @Override
+        public Plan apply(Plan plan) {
+            return plan.withHymns(swapped(plan.hymns(), hymn));
+        }
+
+        @Override
+        public Edit inverse(Plan before) {
+            return this;
+        }
+
+        @Override
+        public Place place() {
+            return new Place(hymn, 0);
+        }
+    }
+
+    /** Another verse in the place of one. */
+    record SetVerse(int hymn, int verse, Verse value) implements Edit {
+        @Override
+        public Plan apply(Plan plan) {
+            List<Verse> verses = new ArrayList<>(plan.hymns().get(hymn).verses());
+            verses.set(verse, value);
+            return withVerses(plan, hymn, verses);
+        }
+
+        @Override
+        public Edit inverse(Plan before) {
+            return new SetVerse(hymn, verse, before.hymns().get(hymn).verses().get(verse));
+        }
+
+        @Override
+        public Place place() {
+            return new Place(hymn, verse);
+        }
+    }
+
+    /** A verse put in before the one at an index, or at the end. */
+    record InsertVerse(int hymn, int verse, Verse value) implements Edit {
+        @Override
+        public Plan apply(Plan plan) {
+            return withVerses(plan, hymn, inserted(plan.hymns().get(hymn).verses(), verse, value));
+        }
+
+        @Override
+        public Edit inverse(Plan before) {
+            return new RemoveVerse(hymn, verse);
+        }
+
+        @Override
+        public Place place() {
+            return new Place(hymn, verse);
+        }
+    }
+
+    /** A verse taken out. */
+    record RemoveVerse(int hymn, int verse) implements Edit {
+        @Override
+        public Plan apply(Plan plan) {
+            return withVerses(plan, hymn, removed(plan.hymns().get(hymn).verses(), verse));
+        }
+
+        @Override
+        public Edit inverse(Plan before) {
+            return new InsertVerse(
+                    hymn, verse, before.hymns().get(hymn).verses().get(verse));
+        }
+
+        @Override
+        public Place place() {
+            return new Place(hymn, verse);
+        }
+    }
+
+    /** Two neighbouring verses change places: the one at the index and the one after it. */
+    record SwapVerses(int hymn, int verse) implements Edit {
+        @Override
+        public Plan apply(Plan plan) {
+            return withVerses(plan, hymn, swapped(plan.hymns().get(hymn).verses(), verse));
+        }
+
+        @Override
+        public Edit inverse(Plan before) {
+            return this;
+        }
+
+        @Override
+        public Place place() {
+            return new Place(hymn, verse);
+        }
+    }
+
+    private static Plan withVerses(Plan plan, int hymn, List<Verse> verses) {
+        return plan.withHymn(hymn, plan.hymns().get(hymn).withVerses(verses));
+    }
+
+    private static <T> List<T> inserted(List<T> list, int index, T value) {
+        List<T> longer = new ArrayList<>(list);
+        longer.add(index, value);
+        return longer;
+    }
+
+    private static <T> List<T> removed(List<T> list, int index) {
+        List<T> shorter = new ArrayList<>(list);
+        shorter.remove(index);
+        return shorter;
+    }
+
+    private static <T> List<T> swapped(List<T> list, int index) {
+        List<T> swapped = new ArrayList<>(list);
+        Collections.swap(swapped, index, index + 1);
+        return swapped;
+    }
+}
