@@ -253,23 +253,23 @@ public final class Instrument {
     }
 
     /**
-     * The division on which hymns are led: the one with the strongest principal chorus, which is the one with most
-     * principals, mixtures and chorus reeds; the first of equals. An estimate; common practice, no source.
+     * The division on which hymns are led: of the manual divisions outside a box, or of all where every one stands in a
+     * box, the one with most principals, mixtures and chorus reeds; the first of equals. An estimate; common practice, no
+     * source.
      */
     public int mainDivision() {
-        int main = manualDivisions().get(0);
+        List<Integer> open = manualDivisions().stream()
+                .filter(division -> !divisions.get(division).isEnclosed())
+                .toList();
+        int main = -1;
         long most = -1;
-        for (int d : manualDivisions()) {
-            long chorus = divisions.get(d).stops().stream()
+        for (int division : open.isEmpty() ? manualDivisions() : open) {
+            long chorus = divisions.get(division).stops().stream()
                     .filter(Instrument::ofTheChorus)
                     .count();
-            boolean sooner = chorus > most
-                    || (chorus == most
-                            && divisions.get(main).isEnclosed()
-                            && !divisions.get(d).isEnclosed());
-            if (sooner) {
+            if (chorus > most) {
                 most = chorus;
-                main = d;
+                main = division;
             }
         }
         return main;

@@ -74,13 +74,10 @@ public record Stop(
                 Optional.empty());
     }
 
-    /** Its pitch as it stands on the knob: "8", "2 2/3"; ranks in Roman numerals for a compound stop without footage. */
+    /** Its pitch as it stands on the knob: "8", "2 2/3"; for a compound stop its ranks, "III". */
     public String pitch() {
-        if (footage.isEmpty()) {
-            return ROMAN.get(ranks - 1);
-        }
-        return family.isCompound()
-                ? ROMAN.get(ranks - 1) + " " + footage.get()
+        return family.isCompound() || footage.isEmpty()
+                ? ROMAN.get(ranks - 1)
                 : footage.get().toString();
     }
 
