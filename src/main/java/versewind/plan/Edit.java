@@ -133,58 +133,32 @@ public sealed interface Edit {
         }
     }
 
-    /** A verse put in before the one at an index, or at the end. */
-    record InsertVerse(int hymn, int verse, Verse value) implements Edit {
+    /**
+     * Other verses of a hymn: some put in, taken out, moved or changed together.
+     *
+     * @param hymn index of the hymn
+     * @param seenAt index of the verse where the change can be seen
+     * @param verses all verses of the hymn after the change
+     */
+    record SetVerses(int hymn, int seenAt, List<Verse> verses) implements Edit {
+
+        public SetVerses {
+            verses = List.copyOf(verses);
+        }
+
         @Override
         public Plan apply(Plan plan) {
-            return withVerses(plan, hymn, inserted(plan.hymns().get(hymn).verses(), verse, value));
+            return withVerses(plan, hymn, verses);
         }
 
         @Override
         public Edit inverse(Plan before) {
-            return new RemoveVerse(hymn, verse);
+            return new SetVerses(hymn, seenAt, before.hymns().get(hymn).verses());
         }
 
         @Override
         public Place place() {
-            return new Place(hymn, verse);
-        }
-    }
-
-    /** A verse taken out. */
-    record RemoveVerse(int hymn, int verse) implements Edit {
-        @Override
-        public Plan apply(Plan plan) {
-            return withVerses(plan, hymn, removed(plan.hymns().get(hymn).verses(), verse));
-        }
-
-        @Override
-        public Edit inverse(Plan before) {
-            return new InsertVerse(
-                    hymn, verse, before.hymns().get(hymn).verses().get(verse));
-        }
-
-        @Override
-        public Place place() {
-            return new Place(hymn, verse);
-        }
-    }
-
-    /** Two neighbouring verses change places: the one at the index and the one after it. */
-    record SwapVerses(int hymn, int verse) implements Edit {
-        @Override
-        public Plan apply(Plan plan) {
-            return withVerses(plan, hymn, swapped(plan.hymns().get(hymn).verses(), verse));
-        }
-
-        @Override
-        public Edit inverse(Plan before) {
-            return this;
-        }
-
-        @Override
-        public Place place() {
-            return new Place(hymn, verse);
+            return new Place(hymn, seenAt);
         }
     }
 

@@ -72,6 +72,6 @@ public record History(Plan plan, Plan saved, Trail done, Trail undone) {
 
     /** Whether the plan differs from what was last saved. */
     public boolean isUnsaved() {
-        return plan != saved && !plan.equals(saved);
+        return !plan.equals(saved);
     }
 }

@@ -6,10 +6,10 @@ import java.util.Optional;
 public enum VerseKind {
     /** The playover. */
     INTRODUCTION("introduction", "Intro"),
-    VERSE("verse", "Verse"),
-    REFRAIN("refrain", "Refrain"),
+    VERSE("verse", "V"),
+    REFRAIN("refrain", "Refr"),
     /** The organ alone between verses. */
-    INTERLUDE("interlude", "Interlude"),
+    INTERLUDE("interlude", "Inter"),
     LAST_VERSE("last verse", "Last"),
     AMEN("Amen", "Amen");
 
