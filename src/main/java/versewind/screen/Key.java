@@ -55,4 +55,30 @@ public record Key(Named named, int character, boolean control) {
     public static Key of(Named named) {
         return new Key(named, 0, false);
     }
+
+    /** As it is written for people: "Ctrl-S", "Page Down", "Space". */
+    public String name() {
+        if (control) {
+            return "Ctrl-" + Character.toString(Character.toUpperCase(character));
+        }
+        return switch (named) {
+            case CHARACTER -> character == ' ' ? "Space" : Character.toString(character);
+            case PAGE_UP -> "Page Up";
+            case PAGE_DOWN -> "Page Down";
+            case BACK_TAB -> "Shift-Tab";
+            case ESCAPE -> "Esc";
+            case UP -> "Up";
+            case DOWN -> "Down";
+            case LEFT -> "Left";
+            case RIGHT -> "Right";
+            case HOME -> "Home";
+            case END -> "End";
+            case ENTER -> "Enter";
+            case TAB -> "Tab";
+            case BACKSPACE -> "Backspace";
+            case DELETE -> "Delete";
+            case INSERT -> "Insert";
+            case F1, F2, F3, F4, F5, F6, F7, F8, F9, F10, F11, F12 -> named.name();
+        };
+    }
 }

@@ -129,6 +129,13 @@ public final class Console implements AutoCloseable {
         }
     }
 
+    /** Forgets what the terminal shows, so that the next frame is painted whole. */
+    public void repaint() {
+        synchronized (screen) {
+            emitter.forget();
+        }
+    }
+
     /** The terminal's columns and rows now, in the form in which a change of them is told. */
     public Input.Resize size() {
         synchronized (screen) {

@@ -1,0 +1,151 @@
+package versewind.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import versewind.plan.Edit;
+import versewind.plan.History;
+import versewind.plan.Hymn;
+import versewind.plan.Place;
+import versewind.plan.Verse;
+import versewind.plan.VerseKind;
+import versewind.plan.Verses;
+
+/** Putting in, taking out and moving verses and hymns; undoing and doing again. */
+final class Arranging {
+    private Arranging() {}
+
+    static void into(Map<Command, Handler> handlers) {
+        Handler editVerse =
+                Handler.verse((state, work, verse) -> Step.to(state.with(Forms.ofVerse(work, verse, Forms.LABEL))));
+        handlers.put(Command.EDIT_VERSE, editVerse);
+        handlers.put(Command.OPEN_VERSE, editVerse);
+        handlers.put(Command.KIND, Handler.verse(Arranging::nextKind));
+        handlers.put(Command.INSERT_VERSE, hymn(Arranging::insertVerse));
+        handlers.put(
+                Command.DUPLICATE_VERSE,
+                Handler.verse(
+                        (state, work, verse) -> putIn(state, work, work.place().verse() + 1, verse)));
+        handlers.put(Command.REMOVE_VERSE, Handler.verse(Arranging::removeVerse));
+        handlers.put(Command.VERSE_EARLIER, Handler.verse((state, work, verse) -> moveVerse(state, work, -1)));
+        handlers.put(Command.VERSE_LATER, Handler.verse((state, work, verse) -> moveVerse(state, work, 1)));
+
+        handlers.put(Command.EDIT_HYMN, hymn((state, work, hymn) -> Step.to(state.with(Forms.ofHymn(hymn)))));
+        handlers.put(
+                Command.INSERT_HYMN,
+                Handler.work((state, work) -> Step.to(state.with(
+                        Forms.ofNewHymn(work.hymn().isPresent() ? work.place().hymn() + 1 : 0)))));
+        handlers.put(Command.DUPLICATE_HYMN, hymn(Arranging::duplicateHymn));
+        handlers.put(Command.REMOVE_HYMN, hymn(Arranging::removeHymn));
+        handlers.put(Command.HYMN_EARLIER, hymn((state, work, hymn) -> moveHymn(state, work, -1)));
+        handlers.put(Command.HYMN_LATER, hymn((state, work, hymn) -> moveHymn(state, work, 1)));
+        handlers.put(
+                Command.EDIT_SERVICE, Handler.work((state, work) -> Step.to(state.with(Forms.ofService(work.plan())))));
+        handlers.put(Command.UNDO, Handler.work(Arranging::undo));
+        handlers.put(Command.REDO, Handler.work(Arranging::redo));
+    }
+
+    @FunctionalInterface
+    private interface OnHymn {
+        Step on(State state, Work work, Hymn hymn);
+    }
+
+    private static Handler hymn(OnHymn handler) {
+        return Handler.work((state, work) -> work.hymn()
+                .map(hymn -> handler.on(state, work, hymn))
+                .orElseGet(() -> Step.says(state, "This service has no hymn yet. Press I for one.")));
+    }
+
+    private static Step nextKind(State state, Work work, Verse verse) {
+        VerseKind[] kinds = VerseKind.values();
+        VerseKind next = kinds[(verse.kind().ordinal() + 1) % kinds.length];
+        Place place = work.place();
+        return Handler.edit(
+                state,
+                work,
+                new Edit.SetVerses(place.hymn(), place.verse(), Verses.withKind(work.verses(), place.verse(), next)));
+    }
+
+    /** A new verse is sung and played as the one where we are, with nothing drawn. */
+    private static Step insertVerse(State state, Work work, Hymn hymn) {
+        Verse blank = Verses.blank(work.instrument(), VerseKind.VERSE);
+        Verse verse = work.verse()
+                .filter(Verse::isSung)
+                .map(here -> blank.withMode(here.mode())
+                        .withSinging(here.singing())
+                        .withPeople(here.people())
+                        .withHands(here.hands()))
+                .orElse(blank);
+        return putIn(state, work, work.verse().isPresent() ? work.place().verse() + 1 : 0, verse);
+    }
+
+    private static Step putIn(State state, Work work, int at, Verse verse) {
+        List<Verse> verses = Verses.inserted(work.verses(), at, verse);
+        return Handler.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, verses));
+    }
+
+    private static Step removeVerse(State state, Work work, Verse verse) {
+        Place place = work.place();
+        List<Verse> verses = new ArrayList<>(work.verses());
+        verses.remove(place.verse());
+        Step step = Handler.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse(), verses));
+        return new Step(
+                step.state().with(Notice.says("Took out " + verse.label() + "; u brings it back.")), step.effects());
+    }
+
+    private static Step moveVerse(State state, Work work, int step) {
+        Place place = work.place();
+        int to = place.verse() + step;
+        if (to < 0 || to >= work.verses().size()) {
+            return Step.says(state, step < 0 ? "It is the hymn's first already." : "It is the hymn's last already.");
+        }
+        List<Verse> verses = Verses.swapped(work.verses(), Math.min(to, place.verse()));
+        return Handler.edit(state, work, new Edit.SetVerses(place.hymn(), to, verses));
+    }
+
+    private static Step duplicateHymn(State state, Work work, Hymn hymn) {
+        return Handler.edit(state, work, new Edit.InsertHymn(work.place().hymn() + 1, hymn));
+    }
+
+    private static Step removeHymn(State state, Work work, Hymn hymn) {
+        Step step = Handler.edit(state, work, new Edit.RemoveHymn(work.place().hymn()));
+        return new Step(
+                step.state().with(Notice.says("Took out the hymn \"" + hymn.title() + "\"; u brings it back.")),
+                step.effects());
+    }
+
+    private static Step moveHymn(State state, Work work, int step) {
+        int from = work.place().hymn();
+        int to = from + step;
+        if (to < 0 || to >= work.plan().hymns().size()) {
+            return Step.says(state, step < 0 ? "It is the first hymn already." : "It is the last hymn already.");
+        }
+        return Handler.edit(
+                state,
+                work,
+                new Edit.SwapHymns(Math.min(from, to)),
+                new Place(to, work.place().verse()));
+    }
+
+    private static Step undo(State state, Work work) {
+        return work.history()
+                .toUndo()
+                .map(edit -> restored(state, work, work.history().undo(), edit, "Undone."))
+                .orElseGet(() -> Step.says(state, "There is nothing to undo."));
+    }
+
+    private static Step redo(State state, Work work) {
+        return work.history()
+                .toRedo()
+                .map(edit -> restored(state, work, work.history().redo(), edit, "Done again."))
+                .orElseGet(() -> Step.says(state, "There is nothing to do again."));
+    }
+
+    private static Step restored(State state, Work work, History history, Edit edit, String sentence) {
+        Optional<Place> stays = edit instanceof Edit.SetHeading ? Optional.of(work.place()) : Optional.empty();
+        Work after = work.with(history).at(stays.orElse(edit.place()));
+        Step step = Handler.keepingDraft(state, work, after);
+        return new Step(step.state().with(Notice.says(sentence)), step.effects());
+    }
+}

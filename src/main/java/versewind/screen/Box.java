@@ -1,0 +1,32 @@
+package versewind.screen;
+
+/**
+ * A blank rectangle in the middle of the screen with a heading, for what lies over the plan.
+ *
+ * @param x first column inside
+ * @param y first row inside, under the heading
+ * @param width columns inside
+ * @param height rows inside
+ */
+record Box(int x, int y, int width, int height) {
+
+    /** Clears the place for a box and draws its edge. */
+    static Box open(Frame frame, State state, String title, int wantedWidth, int wantedHeight) {
+        int width = Math.min(wantedWidth, frame.width() - 4);
+        int height = Math.min(wantedHeight, frame.height() - 4);
+        int left = (frame.width() - width) / 2 - 2;
+        int top = (frame.height() - height) / 2 - 1;
+        frame.clear(left, top, width + 4, height + 2);
+        String rule = state.marks().rule().repeat(width + 4);
+        frame.write(left, top, rule, Style.FAINT);
+        frame.write(
+                left + 2, top, " " + Text.fit(title, width - 2, state.marks().cut()) + " ", Style.HEADING);
+        frame.write(left, top + height + 1, rule, Style.FAINT);
+        frame.caret(-1, -1);
+        return new Box(left + 2, top + 1, width, height);
+    }
+
+    int end() {
+        return x + width;
+    }
+}

@@ -1,0 +1,94 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.Map;
+
+/** Choosing from a list, filling in a form, reading the help. */
+final class Choosing {
+    private Choosing() {}
+
+    static void into(Map<Command, Handler> handlers) {
+        handlers.put(Command.ROW_BELOW, chooser((state, chooser) -> toRow(state, chooser, chooser.at() + 1)));
+        handlers.put(Command.ROW_ABOVE, chooser((state, chooser) -> toRow(state, chooser, chooser.at() - 1)));
+        handlers.put(Command.CHOOSE, chooser(Choosing::choose));
+        handlers.put(Command.NEW_PLAN, chooser((state, chooser) -> Step.to(state, new Effect.ListInstruments())));
+        handlers.put(Command.NEW_FROM_OLD, chooser(Choosing::newFromOld));
+        handlers.put(Command.CLOSE_CHOOSER, chooser((state, chooser) -> close(state)));
+
+        handlers.put(Command.NEXT_FIELD, form((state, form) -> toField(state, form, form.at() + 1)));
+        handlers.put(Command.PREVIOUS_FIELD, form((state, form) -> toField(state, form, form.at() - 1)));
+        handlers.put(Command.KEEP, form(Forms::keep));
+        handlers.put(Command.DISCARD, form((state, form) -> Step.to(state.closed())));
+
+        handlers.put(Command.HELP_DOWN, help((state, help) -> readFrom(state, help.top() + HelpView.room(state) - 1)));
+        handlers.put(Command.HELP_UP, help((state, help) -> readFrom(state, help.top() - HelpView.room(state) + 1)));
+        handlers.put(Command.CLOSE_HELP, help((state, help) -> Step.to(state.closed())));
+    }
+
+    @FunctionalInterface
+    private interface OnPanel<P> {
+        Step on(State state, P panel);
+    }
+
+    private static Handler chooser(OnPanel<Panel.Chooser> handler) {
+        return state -> state.panel() instanceof Panel.Chooser chooser ? handler.on(state, chooser) : Step.to(state);
+    }
+
+    private static Handler form(OnPanel<Panel.Form> handler) {
+        return state -> state.panel() instanceof Panel.Form form ? handler.on(state, form) : Step.to(state);
+    }
+
+    private static Handler help(OnPanel<Panel.Help> handler) {
+        return state -> state.panel() instanceof Panel.Help help ? handler.on(state, help) : Step.to(state);
+    }
+
+    private static Step toRow(State state, Panel.Chooser chooser, int row) {
+        int last = Math.max(0, chooser.fitting().size() - 1);
+        int at = Math.max(0, Math.min(row, last));
+        return Step.to(
+                state.with(new Panel.Chooser(chooser.title(), chooser.rows(), chooser.filter(), at, chooser.choice())));
+    }
+
+    /** After a key or a paste that narrows the list. */
+    static Step typed(State state, Panel.Chooser chooser, TextLine line) {
+        return Step.to(state.with(new Panel.Chooser(chooser.title(), chooser.rows(), line, 0, chooser.choice())));
+    }
+
+    private static Step choose(State state, Panel.Chooser chooser) {
+        List<Panel.Row> fitting = chooser.fitting();
+        if (fitting.isEmpty()) {
+            return Step.says(state, "Nothing in the list fits what was typed.");
+        }
+        String id = fitting.get(chooser.at()).id();
+        return switch (chooser.choice()) {
+            case PLAN -> Filing.afterAsking(state, new Effect.OpenPlan(id));
+            case INSTRUMENT -> Step.to(state.with(Forms.ofNewPlan(state, new Panel.Purpose.NewPlan(id), "New plan")));
+        };
+    }
+
+    private static Step newFromOld(State state, Panel.Chooser chooser) {
+        List<Panel.Row> fitting = chooser.fitting();
+        if (chooser.choice() != Panel.Choice.PLAN || fitting.isEmpty()) {
+            return Step.says(state, "Mark a plan first.");
+        }
+        Panel.Row row = fitting.get(chooser.at());
+        return Step.to(state.with(
+                Forms.ofNewPlan(state, new Panel.Purpose.PlanFrom(row.id()), "New plan from \"" + row.first() + "\"")));
+    }
+
+    private static Step close(State state) {
+        if (state.work().isEmpty()) {
+            return Step.says(state, "Choose a plan, or leave with Ctrl-C.");
+        }
+        return Step.to(state.closed());
+    }
+
+    private static Step toField(State state, Panel.Form form, int field) {
+        return Step.to(state.with(form.at(Math.floorMod(field, form.fields().size()))));
+    }
+
+    private static Step readFrom(State state, int top) {
+        int last = Math.max(0, HelpView.lines().size() - HelpView.room(state));
+        return Step.to(state.with(new Panel.Help(Math.max(0, Math.min(top, last)))));
+    }
+}

@@ -1,0 +1,199 @@
+package versewind.screen;
+
+import static versewind.screen.Key.Named.BACK_TAB;
+import static versewind.screen.Key.Named.DELETE;
+import static versewind.screen.Key.Named.DOWN;
+import static versewind.screen.Key.Named.END;
+import static versewind.screen.Key.Named.ENTER;
+import static versewind.screen.Key.Named.ESCAPE;
+import static versewind.screen.Key.Named.F1;
+import static versewind.screen.Key.Named.HOME;
+import static versewind.screen.Key.Named.LEFT;
+import static versewind.screen.Key.Named.PAGE_DOWN;
+import static versewind.screen.Key.Named.PAGE_UP;
+import static versewind.screen.Key.Named.RIGHT;
+import static versewind.screen.Key.Named.TAB;
+import static versewind.screen.Key.Named.UP;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Everything that a key can do: the one table from which the keys, the help screen and the README's list come.
+ *
+ * <p>A key has one meaning in each {@link Where}.
+ */
+public enum Command {
+    STOP_ABOVE("the stop above", Group.MOVING, Where.STOPS, Key.of(UP)),
+    STOP_BELOW("the stop below", Group.MOVING, Where.STOPS, Key.of(DOWN)),
+    STOP_LEFT("the column to the left", Group.MOVING, Where.STOPS, Key.of(LEFT)),
+    STOP_RIGHT("the column to the right", Group.MOVING, Where.STOPS, Key.of(RIGHT)),
+    FIRST_STOP("the first stop", Group.MOVING, Where.STOPS, Key.of(HOME)),
+    LAST_STOP("the last knob", Group.MOVING, Where.STOPS, Key.of(END)),
+    FIND("find a stop by part of its name", Group.MOVING, Where.BOTH, Key.of('/')),
+    VERSE_ABOVE("the verse above", Group.MOVING, Where.VERSES, Key.of(UP)),
+    VERSE_BELOW("the verse below", Group.MOVING, Where.VERSES, Key.of(DOWN)),
+    NEXT_VERSE("the next verse", Group.MOVING, Where.BOTH, Key.of('n'), Key.of(PAGE_DOWN)),
+    PREVIOUS_VERSE("the verse before", Group.MOVING, Where.BOTH, Key.of('p'), Key.of(PAGE_UP)),
+    NEXT_HYMN("the next hymn", Group.MOVING, Where.BOTH, Key.of(']')),
+    PREVIOUS_HYMN("the hymn before", Group.MOVING, Where.BOTH, Key.of('[')),
+    OTHER_SIDE("from the stops to the verses and back", Group.MOVING, Where.BOTH, Key.of(TAB), Key.of(BACK_TAB)),
+
+    TOGGLE("draw the stop, or put it in", Group.DRAWING, Where.STOPS, Key.of(' '), Key.of(ENTER)),
+    PUT_ALL_IN("put everything in", Group.DRAWING, Where.BOTH, Key.of('0')),
+    BOX_WIDER("open the box a step", Group.DRAWING, Where.BOTH, Key.of('<')),
+    BOX_NARROWER("close the box a step", Group.DRAWING, Where.BOTH, Key.of('>')),
+    TAKE_OVER("draw what the verse before has", Group.DRAWING, Where.BOTH, Key.of('c')),
+    CARRY_ON("carry this registration on to the verses after", Group.DRAWING, Where.BOTH, Key.of('C')),
+
+    CONGREGATION("the congregation sings", Group.SINGERS, Where.BOTH, Key.of('1')),
+    SMALL_CHOIR("a small choir sings", Group.SINGERS, Where.BOTH, Key.of('2')),
+    SOLO_VOICE("one voice sings", Group.SINGERS, Where.BOTH, Key.of('3')),
+    MELODY_SOLOED("nobody sings, the melody is soloed", Group.SINGERS, Where.BOTH, Key.of('4')),
+    SING_STRONGER("they sing more strongly", Group.SINGERS, Where.BOTH, Key.of('+'), Key.of('=')),
+    SING_SOFTER("they sing more gently", Group.SINGERS, Where.BOTH, Key.of('-')),
+    PEOPLE("how many sing or are present in this verse", Group.SINGERS, Where.BOTH, Key.of('#')),
+
+    LAYOUT("hands and feet: the next way to play", Group.HANDS, Where.BOTH, Key.of('h')),
+    RIGHT_HAND("the right hand to the next manual", Group.HANDS, Where.BOTH, Key.of('r')),
+    LEFT_HAND("the left hand to the next manual", Group.HANDS, Where.BOTH, Key.of('l')),
+
+    EDIT_VERSE("label, piston and note of the verse", Group.VERSES, Where.BOTH, Key.of('e')),
+    OPEN_VERSE("label, piston and note of the verse", Group.VERSES, Where.VERSES, Key.of(ENTER)),
+    KIND("verse, refrain, interlude: the next kind", Group.VERSES, Where.BOTH, Key.of('k')),
+    INSERT_VERSE("a new verse after this one", Group.VERSES, Where.BOTH, Key.of('i')),
+    DUPLICATE_VERSE("this verse once more", Group.VERSES, Where.BOTH, Key.of('d')),
+    REMOVE_VERSE("take the verse out", Group.VERSES, Where.BOTH, Key.of('x'), Key.of(DELETE)),
+    VERSE_EARLIER("move the verse up", Group.VERSES, Where.BOTH, Key.of(',')),
+    VERSE_LATER("move the verse down", Group.VERSES, Where.BOTH, Key.of('.')),
+
+    EDIT_HYMN("title, tune, key and tempo of the hymn", Group.HYMNS, Where.BOTH, Key.of('E')),
+    INSERT_HYMN("a new hymn after this one", Group.HYMNS, Where.BOTH, Key.of('I')),
+    DUPLICATE_HYMN("this hymn once more", Group.HYMNS, Where.BOTH, Key.of('D')),
+    REMOVE_HYMN("take the hymn out", Group.HYMNS, Where.BOTH, Key.of('X')),
+    HYMN_EARLIER("move the hymn forward", Group.HYMNS, Where.BOTH, Key.of('{')),
+    HYMN_LATER("move the hymn back", Group.HYMNS, Where.BOTH, Key.of('}')),
+    EDIT_SERVICE("title, date and people of the service", Group.HYMNS, Where.BOTH, Key.of('S')),
+
+    UNDO("undo", Group.PLAN, Where.BOTH, Key.of('u'), Key.control('z')),
+    REDO("do again what was undone", Group.PLAN, Where.BOTH, Key.of('U'), Key.control('y')),
+    SAVE("save", Group.PLAN, Where.BOTH, Key.of('s'), Key.control('s')),
+    PLANS("open another plan, or make a new one", Group.PLAN, Where.BOTH, Key.of('o'), Key.control('o')),
+    HELP("all the keys", Group.PLAN, Where.BOTH, Key.of('?'), Key.of(F1)),
+    REPAINT("paint the screen afresh", Group.PLAN, Where.ANYWHERE, Key.control('l')),
+    LEAVE("leave", Group.PLAN, Where.BOTH, Key.of('q'), Key.control('q')),
+    INTERRUPT("leave, from anywhere", Group.PLAN, Where.ANYWHERE, Key.control('c')),
+
+    FIND_NEXT("the next stop that fits", Group.FINDING, Where.FIND, Key.of(TAB), Key.of(DOWN)),
+    FIND_PREVIOUS("the one before", Group.FINDING, Where.FIND, Key.of(BACK_TAB), Key.of(UP)),
+    FIND_STAY("stay at this stop", Group.FINDING, Where.FIND, Key.of(ENTER)),
+    FIND_BACK("go back to where you were", Group.FINDING, Where.FIND, Key.of(ESCAPE)),
+
+    NEXT_FIELD("the next field", Group.FILLING_IN, Where.FORM, Key.of(TAB), Key.of(DOWN)),
+    PREVIOUS_FIELD("the field before", Group.FILLING_IN, Where.FORM, Key.of(BACK_TAB), Key.of(UP)),
+    KEEP("keep what was typed", Group.FILLING_IN, Where.FORM, Key.of(ENTER), Key.control('s')),
+    DISCARD("leave it as it was", Group.FILLING_IN, Where.FORM, Key.of(ESCAPE)),
+
+    ROW_BELOW("the row below", Group.CHOOSING, Where.CHOOSER, Key.of(DOWN), Key.of(TAB)),
+    ROW_ABOVE("the row above", Group.CHOOSING, Where.CHOOSER, Key.of(UP), Key.of(BACK_TAB)),
+    CHOOSE("choose it", Group.CHOOSING, Where.CHOOSER, Key.of(ENTER)),
+    NEW_PLAN("a new plan", Group.CHOOSING, Where.CHOOSER, Key.control('n')),
+    NEW_FROM_OLD("a new plan from the one marked", Group.CHOOSING, Where.CHOOSER, Key.control('d')),
+    CLOSE_CHOOSER("choose nothing", Group.CHOOSING, Where.CHOOSER, Key.of(ESCAPE)),
+
+    HELP_DOWN("further down", Group.READING, Where.HELP, Key.of(DOWN), Key.of(PAGE_DOWN), Key.of(' ')),
+    HELP_UP("further up", Group.READING, Where.HELP, Key.of(UP), Key.of(PAGE_UP)),
+    CLOSE_HELP("close the help", Group.READING, Where.HELP, Key.of(ESCAPE), Key.of('?'), Key.of('q'), Key.of(F1));
+
+    /** Headings under which commands are listed. */
+    public enum Group {
+        MOVING("Moving about"),
+        DRAWING("Stops and boxes"),
+        SINGERS("Who sings"),
+        HANDS("Hands and feet"),
+        VERSES("Verses"),
+        HYMNS("Hymns and service"),
+        PLAN("The plan"),
+        FINDING("Finding a stop"),
+        FILLING_IN("Filling in a form"),
+        CHOOSING("Choosing from a list"),
+        READING("Reading the help");
+
+        private final String title;
+
+        Group(String title) {
+            this.title = title;
+        }
+
+        /** In words. */
+        public String title() {
+            return title;
+        }
+    }
+
+    /** Where a key has its meaning. */
+    enum Where {
+        /** The stops have the keys. */
+        STOPS,
+        /** The verses have the keys. */
+        VERSES,
+        /** The stops or the verses have the keys. */
+        BOTH,
+        FIND,
+        FORM,
+        CHOOSER,
+        HELP,
+        /** Whatever has the keys. */
+        ANYWHERE;
+
+        /** Whether a key pressed here can mean a command of another place. */
+        boolean answersTo(Where other) {
+            return switch (other) {
+                case ANYWHERE -> true;
+                case BOTH -> this == STOPS || this == VERSES || this == BOTH;
+                case STOPS, VERSES, FIND, FORM, CHOOSER, HELP -> this == other;
+            };
+        }
+    }
+
+    private final String does;
+    private final Group group;
+    private final Where where;
+
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of, which never changes
+    private final List<Key> keys;
+
+    Command(String does, Group group, Where where, Key... keys) {
+        this.does = does;
+        this.group = group;
+        this.where = where;
+        this.keys = List.of(keys);
+    }
+
+    /** What it does, in a few words. */
+    public String does() {
+        return does;
+    }
+
+    /** Under which heading it is listed. */
+    public Group group() {
+        return group;
+    }
+
+    Where where() {
+        return where;
+    }
+
+    /** The keys that mean it. */
+    public List<Key> keys() {
+        return keys;
+    }
+
+    /** The names of its keys, "u, Ctrl-Z". */
+    public String keyNames() {
+        return String.join(", ", keys.stream().map(Key::name).toList());
+    }
+
+    /** Commands that the help does not list, since another row already says the same. */
+    static final Set<Command> UNLISTED = Set.of(OPEN_VERSE);
+}

@@ -1,0 +1,121 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import versewind.organ.BoxPosition;
+import versewind.organ.Division;
+import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.Edit;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.Place;
+import versewind.plan.Verse;
+
+/** Drawing and putting in: stops, couplers, tremulants, boxes, whole registrations. */
+final class Drawing {
+    private Drawing() {}
+
+    static void into(Map<Command, Handler> handlers) {
+        handlers.put(Command.TOGGLE, Handler.verse(Drawing::toggle));
+        handlers.put(
+                Command.PUT_ALL_IN,
+                Handler.verse((state, work, verse) ->
+                        Handler.change(state, work, verse.withRegistration(Registration.silent(work.instrument())))));
+        handlers.put(Command.BOX_WIDER, Handler.verse((state, work, verse) -> moveBox(state, work, verse, 1)));
+        handlers.put(Command.BOX_NARROWER, Handler.verse((state, work, verse) -> moveBox(state, work, verse, -1)));
+        handlers.put(Command.TAKE_OVER, Handler.verse(Drawing::takeOver));
+        handlers.put(Command.CARRY_ON, Handler.verse(Drawing::carryOn));
+    }
+
+    private static Step toggle(State state, Work work, Verse verse) {
+        List<Item> items = Layout.jamb(state, work).items();
+        if (work.item() >= items.size()) {
+            return Step.says(state, "This organ has no stops.");
+        }
+        return Handler.change(
+                state, work, verse.withRegistration(toggled(verse.registration(), items.get(work.item()))));
+    }
+
+    private static Registration toggled(Registration registration, Item item) {
+        if (item instanceof Item.StopItem stop) {
+            return registration.toggleStop(stop.stop());
+        }
+        if (item instanceof Item.CouplerItem coupler) {
+            return registration.toggleCoupler(coupler.coupler());
+        }
+        return registration.toggleTremulant(((Item.TremulantItem) item).tremulant());
+    }
+
+    private static Step moveBox(State state, Work work, Verse verse, int step) {
+        int division = boxToMove(state, work, verse);
+        if (division < 0) {
+            return Step.says(state, "This organ has no swell box.");
+        }
+        BoxPosition from = verse.registration().boxes().get(division);
+        BoxPosition to = step > 0 ? from.wider() : from.narrower();
+        String name = work.instrument().divisions().get(division).name();
+        if (to == from) {
+            return Step.says(state, "The box of the " + name + " is " + to.word() + " already.");
+        }
+        Step moved = Handler.change(
+                state, work, verse.withRegistration(verse.registration().withBox(division, to)));
+        return new Step(
+                moved.state().with(Notice.says("The box of the " + name + " is now " + to.word() + ".")),
+                moved.effects());
+    }
+
+    /**
+     * The division whose box a key means: that of the knob where we are, else one that a hand plays, else the first that
+     * has a box; -1 where there is none.
+     */
+    private static int boxToMove(State state, Work work, Verse verse) {
+        Instrument instrument = work.instrument();
+        List<Division> divisions = instrument.divisions();
+        List<Item> items = Layout.jamb(state, work).items();
+        IntStream here = work.item() < items.size() && items.get(work.item()) instanceof Item.StopItem stop
+                ? IntStream.of(instrument.stops().get(stop.stop()).division())
+                : IntStream.empty();
+        IntStream hands = IntStream.of(verse.hands().right(), verse.hands().left());
+        return IntStream.concat(IntStream.concat(here, hands), IntStream.range(0, divisions.size()))
+                .filter(division -> divisions.get(division).isEnclosed())
+                .findFirst()
+                .orElse(-1);
+    }
+
+    private static Step takeOver(State state, Work work, Verse verse) {
+        Place place = work.place();
+        if (place.verse() == 0) {
+            return Step.says(state, "This is the hymn's first verse; there is none before it to copy.");
+        }
+        Verse before = work.verses().get(place.verse() - 1);
+        return Handler.change(
+                state, work, verse.withRegistration(before.registration()).withHands(handsFor(verse, before)));
+    }
+
+    private static Step carryOn(State state, Work work, Verse verse) {
+        int at = work.place().verse();
+        List<Verse> verses = work.verses();
+        if (at + 1 >= verses.size()) {
+            return Step.says(state, "This is the hymn's last verse; there is none after it.");
+        }
+        List<Verse> carried = IntStream.range(0, verses.size())
+                .mapToObj(i -> i <= at
+                        ? verses.get(i)
+                        : verses.get(i)
+                                .withRegistration(verse.registration())
+                                .withHands(handsFor(verses.get(i), verse)))
+                .toList();
+        Step step = Handler.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, carried));
+        int after = verses.size() - 1 - at;
+        String sentence = "Carried on to the " + (after == 1 ? "verse" : after + " verses") + " after.";
+        return new Step(step.state().with(Notice.says(sentence)), step.effects());
+    }
+
+    /** Copying a registration copies the hands too, but for a melody that is or was soloed. */
+    private static HandsAndFeet handsFor(Verse verse, Verse from) {
+        boolean soloed = verse.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED
+                || from.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED;
+        return soloed ? verse.hands() : from.hands();
+    }
+}

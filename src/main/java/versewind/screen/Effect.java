@@ -1,0 +1,47 @@
+package versewind.screen;
+
+import java.util.List;
+import versewind.plan.Heading;
+import versewind.plan.Plan;
+
+/** Something to be done outside the editor. What comes of it comes back as an {@link Input}. */
+public sealed interface Effect {
+
+    /**
+     * Write the plan to its file, unless the file has changed since it was read.
+     *
+     * @param plan the plan
+     * @param then what is to be done once it is written
+     */
+    record Save(Plan plan, List<Effect> then) implements Effect {}
+
+    /** Write the plan to its file, whatever that holds now. */
+    record SaveOver(Plan plan, List<Effect> then) implements Effect {}
+
+    /** Keep the plan beside its file, so that it is not lost if the line drops. */
+    record KeepDraft(Plan plan) implements Effect {}
+
+    /** Forget what was kept beside the plan's file. */
+    record DropDraft() implements Effect {}
+
+    /** Say which plans there are. */
+    record ListPlans() implements Effect {}
+
+    /** Say which instruments there are. */
+    record ListInstruments() implements Effect {}
+
+    /** Open a plan. */
+    record OpenPlan(String id) implements Effect {}
+
+    /** Make a plan without hymns, save it and open it. */
+    record CreatePlan(Heading heading, String instrument) implements Effect {}
+
+    /** Make a plan with the hymns of another, save it and open it. */
+    record CopyPlan(String id, Heading heading) implements Effect {}
+
+    /** Paint every cell again, whatever the terminal shows. */
+    record Repaint() implements Effect {}
+
+    /** End the program. */
+    record Quit() implements Effect {}
+}

@@ -1,0 +1,56 @@
+package versewind.screen;
+
+/** A form over the plan. */
+final class FormView {
+
+    private static final int NAME = 8;
+    private static final int WIDTH = 74;
+
+    private FormView() {}
+
+    static void paint(Frame frame, State state, Panel.Form form) {
+        Box box = Box.open(frame, state, form.title(), WIDTH, form.fields().size() + 3);
+        int typed = (box.width() - NAME) / 2;
+        for (int i = 0; i < form.fields().size(); i++) {
+            Panel.Field field = form.fields().get(i);
+            int y = box.y() + i;
+            boolean here = i == form.at();
+            frame.write(box.x(), y, field.name(), here ? Style.STRONG : Style.TEXT, box.x() + NAME);
+            paintField(frame, field.line(), box.x() + NAME, y, typed, here);
+            String hint = Text.fit(
+                    field.hint(), box.width() - NAME - typed - 2, state.marks().cut());
+            frame.write(box.x() + NAME + typed + 2, y, hint, Style.FAINT);
+        }
+        int last = box.y() + box.height() - 1;
+        frame.write(
+                box.x(),
+                last - 1,
+                Text.fit(form.complaint(), box.width(), state.marks().cut()),
+                Style.BAD);
+        paintKeys(frame, box.x(), last, Command.KEEP, Command.DISCARD, Command.NEXT_FIELD);
+    }
+
+    /** What a field holds; a long text is moved so that the caret is seen. */
+    private static void paintField(Frame frame, TextLine line, int x, int y, int width, boolean here) {
+        frame.write(x, y, " ".repeat(width), Style.FIELD);
+        int before = Text.columns(line.text().substring(0, line.caret()));
+        int skip = here ? Math.max(0, before - width + 1) : 0;
+        int start = 0;
+        while (start < line.text().length() && Text.columns(line.text().substring(0, start)) < skip) {
+            start = line.text().offsetByCodePoints(start, 1);
+        }
+        frame.write(x, y, line.text().substring(start), Style.FIELD, x + width);
+        if (here) {
+            frame.caret(x + before - Text.columns(line.text().substring(0, start)), y);
+        }
+    }
+
+    /** The first key of each of some commands and what it does. */
+    static void paintKeys(Frame frame, int x, int y, Command... commands) {
+        int at = x;
+        for (Command command : commands) {
+            at = frame.write(at, y, command.keys().get(0).name(), Style.KEY);
+            at = frame.write(at + 1, y, command.does(), Style.FAINT) + 3;
+        }
+    }
+}

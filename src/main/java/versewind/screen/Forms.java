@@ -1,0 +1,224 @@
+package versewind.screen;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import versewind.plan.Edit;
+import versewind.plan.Heading;
+import versewind.plan.Hymn;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.plan.Verses;
+
+/** The forms: what they ask, and what becomes of the answers. */
+final class Forms {
+
+    /** Fields of the verse's form. */
+    static final int LABEL = 0;
+
+    static final int PEOPLE = 1;
+    private static final int PISTON = 2;
+    private static final int NOTE = 3;
+
+    private static final int NUMBER = 0;
+    private static final int TITLE = 1;
+    private static final int TUNE = 2;
+    private static final int METRE = 3;
+    private static final int KEY = 4;
+    private static final int TEMPO = 5;
+    private static final int HYMN_NOTES = 6;
+    private static final int SUNG = 7;
+
+    private static final int SERVICE_TITLE = 0;
+    private static final int DATE = 1;
+    private static final int PRESENT = 2;
+    private static final int SERVICE_NOTES = 3;
+
+    private static final int USUAL_PEOPLE = 100;
+    private static final int USUAL_VERSES = 4;
+
+    private Forms() {}
+
+    /** What was typed cannot be kept: which field, and why. */
+    private static final class Wrong extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        private final int field;
+
+        Wrong(int field, String sentence) {
+            super(sentence);
+            this.field = field;
+        }
+    }
+
+    static Panel.Form ofVerse(Work work, Verse verse, int at) {
+        String people =
+                verse.people().isPresent() ? Integer.toString(verse.people().getAsInt()) : "";
+        return new Panel.Form(
+                "Verse",
+                List.of(
+                        field("Label", verse.label(), "what stands before it on the desk: V2"),
+                        field(
+                                "People",
+                                people,
+                                "present in this verse; none: the service's "
+                                        + work.plan().heading().people()),
+                        field("Piston", verse.piston(), "that sets it: G3"),
+                        field("Note", verse.note(), "for the desk")),
+                at,
+                new Panel.Purpose.VerseTexts(),
+                "");
+    }
+
+    static Panel.Form ofHymn(Hymn hymn) {
+        return new Panel.Form("Hymn", hymnFields(hymn), TITLE, new Panel.Purpose.HymnTexts(), "");
+    }
+
+    static Panel.Form ofNewHymn(int at) {
+        Hymn blank = new Hymn("", "", "", "", "", OptionalInt.empty(), "", List.of());
+        List<Panel.Field> fields = new ArrayList<>(hymnFields(blank));
+        fields.add(field("Verses", Integer.toString(USUAL_VERSES), "that are sung; an introduction comes before them"));
+        return new Panel.Form("New hymn", fields, NUMBER, new Panel.Purpose.NewHymn(at), "");
+    }
+
+    private static List<Panel.Field> hymnFields(Hymn hymn) {
+        String tempo = hymn.tempo().isPresent() ? Integer.toString(hymn.tempo().getAsInt()) : "";
+        return List.of(
+                field("Number", hymn.number(), "in the book"),
+                field("Title", hymn.title(), "or first line"),
+                field("Tune", hymn.tune(), "its name"),
+                field("Metre", hymn.metre(), "8 7 8 7 D"),
+                field("Key", hymn.key(), "G, e minor"),
+                field("Tempo", tempo, "beats a minute, 20 to 300"),
+                field("Notes", hymn.notes(), "for the desk"));
+    }
+
+    static Panel.Form ofService(Plan plan) {
+        return new Panel.Form(
+                "Service", headingFields(plan.heading()), SERVICE_TITLE, new Panel.Purpose.ServiceTexts(), "");
+    }
+
+    static Panel.Form ofNewPlan(State state, Panel.Purpose purpose, String title) {
+        Heading blank = new Heading("", Optional.of(nextSunday(state.today())), USUAL_PEOPLE, "");
+        return new Panel.Form(title, headingFields(blank), SERVICE_TITLE, purpose, "");
+    }
+
+    private static LocalDate nextSunday(LocalDate today) {
+        return today.plusDays(7 - today.getDayOfWeek().getValue() % 7);
+    }
+
+    private static List<Panel.Field> headingFields(Heading heading) {
+        return List.of(
+                field("Title", heading.title(), "of the service"),
+                field("Date", heading.date().map(LocalDate::toString).orElse(""), "year-month-day: 2026-10-04"),
+                field("People", Integer.toString(heading.people()), "expected, 1 to 50000"),
+                field("Notes", heading.notes(), "for the desk"));
+    }
+
+    private static Panel.Field field(String name, String value, String hint) {
+        return new Panel.Field(name, TextLine.of(value), hint);
+    }
+
+    /** Keeps what was typed, or says what is wrong with it. */
+    static Step keep(State state, Panel.Form form) {
+        try {
+            return kept(state, form);
+        } catch (Wrong wrong) {
+            return Step.to(state.with(form.complaining(wrong.field, wrong.getMessage())));
+        }
+    }
+
+    private static Step kept(State state, Panel.Form form) {
+        Panel.Purpose purpose = form.purpose();
+        State closed = state.closed();
+        if (purpose instanceof Panel.Purpose.NewPlan newPlan) {
+            return Step.to(closed, new Effect.CreatePlan(heading(form), newPlan.instrument()));
+        }
+        if (purpose instanceof Panel.Purpose.PlanFrom planFrom) {
+            return Step.to(closed, new Effect.CopyPlan(planFrom.plan(), heading(form)));
+        }
+        if (state.work().isEmpty()) {
+            return Step.to(closed);
+        }
+        Work work = state.work().get();
+        if (purpose instanceof Panel.Purpose.VerseTexts && work.verse().isPresent()) {
+            return Handler.change(closed, work, verse(form, work.verse().get()));
+        }
+        if (purpose instanceof Panel.Purpose.HymnTexts && work.hymn().isPresent()) {
+            Hymn hymn = hymn(form, work.hymn().get().verses());
+            return Handler.edit(closed, work, new Edit.SetHymn(work.place().hymn(), hymn), work.place());
+        }
+        if (purpose instanceof Panel.Purpose.NewHymn newHymn) {
+            int sung = number(form, SUNG, 0, Verses.MOST_NEW);
+            Hymn hymn = hymn(form, Verses.ofNewHymn(work.instrument(), sung));
+            return Handler.edit(closed, work, new Edit.InsertHymn(newHymn.at(), hymn));
+        }
+        if (purpose instanceof Panel.Purpose.ServiceTexts) {
+            return Handler.edit(closed, work, new Edit.SetHeading(heading(form)), work.place());
+        }
+        return Step.to(closed);
+    }
+
+    private static Verse verse(Panel.Form form, Verse verse) {
+        OptionalInt people = form.value(PEOPLE).isEmpty()
+                ? OptionalInt.empty()
+                : OptionalInt.of(number(form, PEOPLE, 1, Verse.MOST_PEOPLE));
+        return verse.withLabel(form.value(LABEL))
+                .withPeople(people)
+                .withPiston(form.value(PISTON))
+                .withNote(form.value(NOTE));
+    }
+
+    private static Hymn hymn(Panel.Form form, List<Verse> verses) {
+        if (form.value(TITLE).isEmpty()) {
+            throw new Wrong(TITLE, "A hymn needs a title.");
+        }
+        OptionalInt tempo =
+                form.value(TEMPO).isEmpty() ? OptionalInt.empty() : OptionalInt.of(number(form, TEMPO, 20, 300));
+        return new Hymn(
+                form.value(NUMBER),
+                form.value(TITLE),
+                form.value(TUNE),
+                form.value(METRE),
+                form.value(KEY),
+                tempo,
+                form.value(HYMN_NOTES),
+                verses);
+    }
+
+    private static Heading heading(Panel.Form form) {
+        if (form.value(SERVICE_TITLE).isEmpty()) {
+            throw new Wrong(SERVICE_TITLE, "A service needs a title.");
+        }
+        Optional<LocalDate> date = form.value(DATE).isEmpty() ? Optional.empty() : Optional.of(date(form));
+        return new Heading(
+                form.value(SERVICE_TITLE),
+                date,
+                number(form, PRESENT, 1, Verse.MOST_PEOPLE),
+                form.value(SERVICE_NOTES));
+    }
+
+    private static LocalDate date(Panel.Form form) {
+        try {
+            return LocalDate.parse(form.value(DATE));
+        } catch (DateTimeParseException notADate) {
+            throw new Wrong(DATE, "\"" + form.value(DATE) + "\" is no date; write it as 2026-10-04.");
+        }
+    }
+
+    private static int number(Panel.Form form, int field, int least, int most) {
+        String name = form.fields().get(field).name();
+        try {
+            int number = Integer.parseInt(form.value(field));
+            if (number >= least && number <= most) {
+                return number;
+            }
+        } catch (NumberFormatException notANumber) {
+            // Said below, with what would be right.
+        }
+        throw new Wrong(field, name + " is a whole number from " + least + " to " + most + ".");
+    }
+}

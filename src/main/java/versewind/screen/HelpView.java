@@ -1,0 +1,58 @@
+package versewind.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** All keys, made from the table of commands. */
+final class HelpView {
+
+    private static final int KEYS = 18;
+    private static final int EDGE_ROWS = 3;
+
+    private HelpView() {}
+
+    /** A line of the help: a heading, or keys and what they do. */
+    record Line(String keys, String does) {
+        boolean isHeading() {
+            return does.isEmpty();
+        }
+    }
+
+    static List<Line> lines() {
+        List<Line> lines = new ArrayList<>();
+        for (Command.Group group : Command.Group.values()) {
+            if (!lines.isEmpty()) {
+                lines.add(new Line("", ""));
+            }
+            lines.add(new Line(group.title(), ""));
+            for (Command command : Command.values()) {
+                if (command.group() == group && !Command.UNLISTED.contains(command)) {
+                    lines.add(new Line(command.keyNames(), command.does()));
+                }
+            }
+        }
+        return lines;
+    }
+
+    /** How many lines are shown at once. */
+    static int room(State state) {
+        return Math.max(1, state.rows() - EDGE_ROWS);
+    }
+
+    static void paint(Frame frame, State state, Panel.Help help) {
+        frame.clear(0, 0, frame.width(), frame.height());
+        frame.caret(-1, -1);
+        List<Line> lines = lines();
+        int shown = Math.min(lines.size(), help.top() + room(state));
+        frame.write(1, 0, "Keys", Style.HEADING);
+        String part = "lines " + (help.top() + 1) + " to " + shown + " of " + lines.size();
+        frame.write(frame.width() - part.length() - 1, 0, part, Style.FAINT);
+        for (int i = help.top(); i < shown; i++) {
+            Line line = lines.get(i);
+            int y = 1 + i - help.top();
+            frame.write(1, y, line.keys(), line.isHeading() ? Style.HEADING : Style.KEY);
+            frame.write(1 + KEYS, y, line.does(), Style.TEXT);
+        }
+        FormView.paintKeys(frame, 1, frame.height() - 1, Command.HELP_DOWN, Command.HELP_UP, Command.CLOSE_HELP);
+    }
+}

@@ -1,0 +1,50 @@
+package versewind.screen;
+
+/**
+ * Where the parts of the screen lie, from its size.
+ *
+ * @param gridWidth columns of the stop grid, which begins in column 0
+ * @param listX first column of the verse list
+ * @param listWidth its columns
+ * @param top first row of both
+ * @param height rows of both
+ * @param statusTop first row of the status bar
+ */
+record Layout(int gridWidth, int listX, int listWidth, int top, int height, int statusTop) {
+
+    /** The smallest screen on which a plan can be worked on. */
+    static final int LEAST_COLUMNS = 60;
+
+    static final int LEAST_ROWS = 18;
+
+    /** Rows of the status bar: who sings and how it is played, the levels, the moves, messages. */
+    static final int STATUS_ROWS = 4;
+
+    private static final int HEADER_ROWS = 2;
+    private static final int NARROWEST_LIST = 27;
+    private static final int SMALL_LIST = 24;
+    private static final int WIDEST_LIST = 46;
+
+    static Layout of(State state) {
+        return of(state.columns(), state.rows());
+    }
+
+    static Layout of(int columns, int rows) {
+        int listWidth = columns < 72 ? SMALL_LIST : Math.min(WIDEST_LIST, NARROWEST_LIST + (columns - 80) / 3);
+        listWidth = Math.max(columns < 72 ? SMALL_LIST : NARROWEST_LIST, listWidth);
+        int gridWidth = columns - listWidth - 1;
+        int statusTop = rows - STATUS_ROWS;
+        return new Layout(gridWidth, gridWidth + 1, listWidth, HEADER_ROWS, statusTop - HEADER_ROWS, statusTop);
+    }
+
+    /** Whether a screen is too small to work on. */
+    static boolean isTooSmall(State state) {
+        return state.columns() < LEAST_COLUMNS || state.rows() < LEAST_ROWS;
+    }
+
+    /** The knobs of the open instrument as they lie on this screen. */
+    static Jamb jamb(State state, Work work) {
+        Layout layout = of(state);
+        return Jamb.of(work.instrument(), layout.gridWidth(), Math.max(4, layout.height()));
+    }
+}

@@ -1,0 +1,127 @@
+package versewind.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import versewind.advice.Moves;
+import versewind.organ.IndexSet;
+import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.Verse;
+
+/** What has to be moved since the verse before, in one line. */
+final class MovesLine {
+    private MovesLine() {}
+
+    /** The line in full if it fits into so many columns, else with numbers instead of names. */
+    static String of(State state, Work work, int columns) {
+        if (work.verse().isEmpty()) {
+            return "";
+        }
+        Optional<Verse> before = before(work);
+        Registration from = before.map(Verse::registration).orElse(Registration.silent(work.instrument()));
+        Moves moves = Moves.between(from, work.verse().get().registration());
+        if (before.isEmpty()) {
+            return "Before the service: " + (moves.count() == 0 ? "nothing to draw" : moves.count() + " to set");
+        }
+        String since = "From " + before.get().label() + ", ";
+        if (moves.count() == 0) {
+            return since + "nothing moves.";
+        }
+        String start = since + moves.count() + (moves.count() == 1 ? " movement:  " : " movements:  ");
+        String full = start + String.join("  ", groups(state, work.instrument(), moves, MovesLine::names));
+        String counted = start + String.join("  ", groups(state, work.instrument(), moves, MovesLine::numbers));
+        return Text.columns(full) <= columns
+                ? full
+                : Text.fit(counted, columns, state.marks().cut());
+    }
+
+    /** The verse played before this one: in this hymn, or the last one of the hymn before. */
+    private static Optional<Verse> before(Work work) {
+        int verse = work.place().verse();
+        if (verse > 0) {
+            return Optional.of(work.verses().get(verse - 1));
+        }
+        for (int hymn = work.place().hymn() - 1; hymn >= 0; hymn--) {
+            List<Verse> verses = work.plan().hymns().get(hymn).verses();
+            if (!verses.isEmpty()) {
+                return Optional.of(verses.get(verses.size() - 1));
+            }
+        }
+        return Optional.empty();
+    }
+
+    @FunctionalInterface
+    private interface Saying {
+        String of(String mark, List<String> names);
+    }
+
+    private static String names(String mark, List<String> names) {
+        return names.isEmpty() ? "" : " " + mark + " " + String.join(", ", names);
+    }
+
+    private static String numbers(String mark, List<String> names) {
+        return names.isEmpty() ? "" : " " + mark + names.size();
+    }
+
+    private static List<String> groups(State state, Instrument instrument, Moves moves, Saying saying) {
+        List<String> groups = new ArrayList<>();
+        for (int d = 0; d < instrument.divisions().size(); d++) {
+            int division = d;
+            List<String> drawn = stops(instrument, moves.stopsDrawn(), division);
+            List<String> putIn = stops(instrument, moves.stopsPutIn(), division);
+            tremulants(instrument, moves.tremulantsDrawn(), division, drawn);
+            tremulants(instrument, moves.tremulantsPutIn(), division, putIn);
+            String box = moves.boxes().stream()
+                    .filter(move -> move.division() == division)
+                    .map(move -> " " + Words.box(move.to()))
+                    .findFirst()
+                    .orElse("");
+            add(groups, instrument.divisions().get(division).name(), state, saying, drawn, putIn, box);
+        }
+        List<String> drawn = couplers(instrument, moves.couplersDrawn());
+        List<String> putIn = couplers(instrument, moves.couplersPutIn());
+        add(groups, "Couplers", state, saying, drawn, putIn, "");
+        return groups;
+    }
+
+    private static void add(
+            List<String> groups,
+            String name,
+            State state,
+            Saying saying,
+            List<String> drawn,
+            List<String> putIn,
+            String box) {
+        String said =
+                saying.of(state.marks().plus(), drawn) + saying.of(state.marks().minus(), putIn) + box;
+        if (!said.isEmpty()) {
+            groups.add(name + said);
+        }
+    }
+
+    private static List<String> stops(Instrument instrument, IndexSet set, int division) {
+        List<String> names = new ArrayList<>();
+        set.forEach(stop -> {
+            if (instrument.stops().get(stop).division() == division) {
+                names.add(instrument.stops().get(stop).name().label());
+            }
+        });
+        return names;
+    }
+
+    private static void tremulants(Instrument instrument, IndexSet set, int division, List<String> names) {
+        set.forEach(tremulant -> {
+            String home = instrument.tremulants().get(tremulant).division();
+            if (home.equals(instrument.divisions().get(division).name())) {
+                names.add(instrument.tremulants().get(tremulant).name());
+            }
+        });
+    }
+
+    private static List<String> couplers(Instrument instrument, IndexSet set) {
+        List<String> names = new ArrayList<>();
+        set.forEach(coupler -> names.add(instrument.couplers().get(coupler).name()));
+        return names;
+    }
+}

@@ -1,0 +1,166 @@
+package versewind.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What lies over the plan and has the keys, if anything does. */
+sealed interface Panel {
+
+    /** The plan itself has the keys. */
+    record None() implements Panel {}
+
+    /**
+     * A stop is being looked for.
+     *
+     * @param text what was typed of its name
+     * @param from the knob to go back to
+     */
+    record Find(TextLine text, int from) implements Panel {}
+
+    /**
+     * A form is being filled in.
+     *
+     * @param title its heading
+     * @param fields from top to bottom
+     * @param at the field that is typed into
+     * @param purpose what happens with what was typed
+     * @param complaint what is wrong with it; blank if nothing is known to be
+     */
+    record Form(String title, List<Field> fields, int at, Purpose purpose, String complaint) implements Panel {
+
+        public Form {
+            fields = List.copyOf(fields);
+        }
+
+        /** What was typed in a field, without blanks around it. */
+        String value(int field) {
+            return fields.get(field).line().text().strip();
+        }
+
+        /** With the field that is typed into changed. */
+        Form with(TextLine line) {
+            List<Field> others = new ArrayList<>(fields);
+            others.set(at, new Field(fields.get(at).name(), line, fields.get(at).hint()));
+            return new Form(title, others, at, purpose, "");
+        }
+
+        /** With another field typed into. */
+        Form at(int field) {
+            return new Form(title, fields, field, purpose, complaint);
+        }
+
+        /** With a complaint about a field. */
+        Form complaining(int field, String sentence) {
+            return new Form(title, fields, field, purpose, sentence);
+        }
+    }
+
+    /**
+     * A field of a form.
+     *
+     * @param name what it is called
+     * @param line what it holds
+     * @param hint what belongs in it
+     */
+    record Field(String name, TextLine line, String hint) {}
+
+    /** What happens with a form. */
+    sealed interface Purpose {
+        /** Label, number of people, piston and note of the current verse. */
+        record VerseTexts() implements Purpose {}
+
+        /** The texts of the current hymn. */
+        record HymnTexts() implements Purpose {}
+
+        /** A hymn that is put in at an index. */
+        record NewHymn(int at) implements Purpose {}
+
+        /** Title, date and people of the service. */
+        record ServiceTexts() implements Purpose {}
+
+        /** A new plan on an instrument. */
+        record NewPlan(String instrument) implements Purpose {}
+
+        /** A new plan that starts as a copy of one. */
+        record PlanFrom(String plan) implements Purpose {}
+    }
+
+    /**
+     * All keys are being read.
+     *
+     * @param top the first line shown
+     */
+    record Help(int top) implements Panel {}
+
+    /**
+     * Something is being chosen from a list.
+     *
+     * @param title its heading
+     * @param rows all rows
+     * @param filter what was typed to narrow them down
+     * @param at which of the rows that fit is marked
+     * @param choice what is chosen
+     */
+    record Chooser(String title, List<Row> rows, TextLine filter, int at, Choice choice) implements Panel {
+
+        public Chooser {
+            rows = List.copyOf(rows);
+        }
+
+        /** The rows that hold every word typed. */
+        List<Row> fitting() {
+            String[] words = Finder.plain(filter.text()).split(" ", -1);
+            return rows.stream()
+                    .filter(row -> Finder.holds(row.id() + " " + row.first() + " " + row.second(), words))
+                    .toList();
+        }
+    }
+
+    /**
+     * A row of a list.
+     *
+     * @param id what is chosen by it
+     * @param first what it says
+     * @param second what it says in less weight
+     */
+    record Row(String id, String first, String second) {}
+
+    /** What is chosen from a list. */
+    enum Choice {
+        PLAN,
+        INSTRUMENT
+    }
+
+    /**
+     * A question is asked.
+     *
+     * @param text the question
+     * @param answers the answers and their keys
+     */
+    record Question(String text, List<Answer> answers) implements Panel {
+
+        public Question {
+            answers = List.copyOf(answers);
+        }
+    }
+
+    /**
+     * An answer to a question.
+     *
+     * @param key the key that gives it
+     * @param words what it means
+     * @param effects what is then done
+     * @param reply what it changes here
+     */
+    record Answer(Key key, String words, List<Effect> effects, Reply reply) {}
+
+    /** What an answer changes in the editor. */
+    enum Reply {
+        /** Nothing: back to the plan. */
+        BACK,
+        /** The unsaved work that was found is taken up. */
+        TAKE_UP_DRAFT,
+        /** The unsaved work that was found is forgotten. */
+        FORGET_DRAFT
+    }
+}

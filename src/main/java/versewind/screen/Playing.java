@@ -1,0 +1,98 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.Map;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.HandsAndFeet.Layout;
+import versewind.plan.Mode;
+import versewind.plan.Singing;
+import versewind.plan.Verse;
+
+/** Who sings, and how hands and feet are laid out. */
+final class Playing {
+    private Playing() {}
+
+    static void into(Map<Command, Handler> handlers) {
+        handlers.put(Command.CONGREGATION, mode(Mode.CONGREGATION));
+        handlers.put(Command.SMALL_CHOIR, mode(Mode.SMALL_CHOIR));
+        handlers.put(Command.SOLO_VOICE, mode(Mode.SOLO_VOICE));
+        handlers.put(Command.MELODY_SOLOED, mode(Mode.MELODY_SOLOED));
+        handlers.put(Command.SING_STRONGER, Handler.verse((state, work, verse) -> sing(state, work, verse, 1)));
+        handlers.put(Command.SING_SOFTER, Handler.verse((state, work, verse) -> sing(state, work, verse, -1)));
+        handlers.put(
+                Command.PEOPLE,
+                Handler.verse((state, work, verse) -> Step.to(state.with(Forms.ofVerse(work, verse, Forms.PEOPLE)))));
+        handlers.put(Command.LAYOUT, Handler.verse(Playing::nextLayout));
+        handlers.put(
+                Command.RIGHT_HAND,
+                Handler.verse((state, work, verse) -> toManual(
+                        state,
+                        work,
+                        verse,
+                        new HandsAndFeet(
+                                verse.hands().layout(),
+                                nextManual(work, verse.hands().right()),
+                                verse.hands().left()))));
+        handlers.put(
+                Command.LEFT_HAND,
+                Handler.verse((state, work, verse) -> toManual(
+                        state,
+                        work,
+                        verse,
+                        new HandsAndFeet(
+                                verse.hands().layout(),
+                                verse.hands().right(),
+                                nextManual(work, verse.hands().left())))));
+    }
+
+    /** Sets the mode; a soloed melody takes its way of playing with it, and leaves it with it. */
+    private static Handler mode(Mode mode) {
+        return Handler.verse((state, work, verse) -> {
+            HandsAndFeet hands = verse.hands();
+            boolean soloed = hands.layout() == Layout.MELODY_SOLOED;
+            if (mode == Mode.MELODY_SOLOED && !soloed) {
+                hands = apart(work, hands.withLayout(Layout.MELODY_SOLOED));
+            }
+            if (mode != Mode.MELODY_SOLOED && soloed && verse.mode() == Mode.MELODY_SOLOED) {
+                hands = HandsAndFeet.on(Layout.FOUR_PARTS, work.instrument().mainDivision());
+            }
+            return Handler.change(state, work, verse.withMode(mode).withHands(hands));
+        });
+    }
+
+    /** A soloed melody wants two manuals: where both hands share one, the right goes to the next. */
+    private static HandsAndFeet apart(Work work, HandsAndFeet hands) {
+        return hands.right() == hands.left()
+                ? new HandsAndFeet(hands.layout(), nextManual(work, hands.right()), hands.left())
+                : hands;
+    }
+
+    private static Step sing(State state, Work work, Verse verse, int step) {
+        Singing[] strengths = Singing.values();
+        int at = verse.singing().ordinal() + step;
+        if (at < 0 || at >= strengths.length) {
+            return Step.says(
+                    state, step > 0 ? "They sing at full voice already." : "They sing as gently as can be already.");
+        }
+        return Handler.change(state, work, verse.withSinging(strengths[at]));
+    }
+
+    private static Step nextLayout(State state, Work work, Verse verse) {
+        Layout[] layouts = Layout.values();
+        Layout next = layouts[(verse.hands().layout().ordinal() + 1) % layouts.length];
+        HandsAndFeet hands = verse.hands().withLayout(next);
+        return Handler.change(state, work, verse.withHands(next == Layout.MELODY_SOLOED ? apart(work, hands) : hands));
+    }
+
+    private static Step toManual(State state, Work work, Verse verse, HandsAndFeet hands) {
+        if (hands.equals(verse.hands())) {
+            return Step.says(state, "This organ has one manual only.");
+        }
+        return Handler.change(state, work, verse.withHands(hands));
+    }
+
+    private static int nextManual(Work work, int division) {
+        List<Integer> manuals = work.instrument().manualDivisions();
+        return manuals.get((manuals.indexOf(division) + 1) % manuals.size());
+    }
+}

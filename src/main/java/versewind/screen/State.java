@@ -1,0 +1,71 @@
+package versewind.screen;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * Everything the editor knows at one moment.
+ *
+ * @param columns width of the screen in cells
+ * @param rows height of the screen in cells
+ * @param marks the marks it is drawn with
+ * @param today the day, for new plans
+ * @param work the plan being worked on, if one is open
+ * @param panel what lies over it
+ * @param notice what was last said
+ */
+public record State(
+        int columns, int rows, Marks marks, LocalDate today, Optional<Work> work, Panel panel, Notice notice) {
+
+    /** An editor with nothing open yet. */
+    public static State empty(int columns, int rows, Marks marks, LocalDate today) {
+        return new State(columns, rows, marks, today, Optional.empty(), new Panel.None(), Notice.NONE);
+    }
+
+    State with(Work other) {
+        return new State(columns, rows, marks, today, Optional.of(other), panel, notice);
+    }
+
+    State with(Panel other) {
+        return new State(columns, rows, marks, today, work, other, notice);
+    }
+
+    State with(Notice other) {
+        return new State(columns, rows, marks, today, work, panel, other);
+    }
+
+    State sized(int otherColumns, int otherRows) {
+        return new State(otherColumns, otherRows, marks, today, work, panel, notice);
+    }
+
+    /** With nothing over the plan. */
+    State closed() {
+        return with(new Panel.None());
+    }
+
+    /** Whether there is something that would be lost. */
+    boolean isUnsaved() {
+        return work.map(open -> open.history().isUnsaved()).orElse(false);
+    }
+
+    /** Where the next key is looked up. */
+    Command.Where where() {
+        if (panel instanceof Panel.Find) {
+            return Command.Where.FIND;
+        }
+        if (panel instanceof Panel.Form) {
+            return Command.Where.FORM;
+        }
+        if (panel instanceof Panel.Chooser) {
+            return Command.Where.CHOOSER;
+        }
+        if (panel instanceof Panel.Help) {
+            return Command.Where.HELP;
+        }
+        if (panel instanceof Panel.Question) {
+            return Command.Where.ANYWHERE;
+        }
+        boolean stops = work.map(open -> open.side() == Work.Side.STOPS).orElse(true);
+        return stops ? Command.Where.STOPS : Command.Where.VERSES;
+    }
+}

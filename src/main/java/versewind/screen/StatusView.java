@@ -1,0 +1,180 @@
+package versewind.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import versewind.organ.Division;
+import versewind.organ.Instrument;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.Hymn;
+import versewind.plan.Mode;
+import versewind.plan.Verse;
+import versewind.sound.Estimate;
+import versewind.sound.Margin;
+
+/** The status bar: who sings and how it is played, the live levels, what has to be moved, what the program says. */
+final class StatusView {
+    private StatusView() {}
+
+    /** How a verse of the hymn where we are sounds. */
+    static Estimate estimate(Work work, Verse verse) {
+        OptionalInt tempo = work.hymn().map(Hymn::tempo).orElse(OptionalInt.empty());
+        return work.sound().estimate(verse, work.plan().heading().people(), tempo);
+    }
+
+    static void paint(Frame frame, State state, Work work) {
+        int y = Layout.of(state).statusTop();
+        paintRule(frame, state, work, y);
+        if (work.verse().isPresent()) {
+            Verse verse = work.verse().get();
+            paintLevels(frame, state, verse, estimate(work, verse), y + 1);
+            paintMoves(frame, state, work, y + 2);
+        }
+        paintNotice(frame, state);
+    }
+
+    private static void paintRule(Frame frame, State state, Work work, int y) {
+        frame.write(0, y, state.marks().rule().repeat(frame.width()), Style.FAINT);
+        String page = StopGridView.page(state, work);
+        int limit = frame.width() - (page.isEmpty() ? 1 : Text.columns(page) + 3);
+        if (!page.isEmpty()) {
+            frame.write(frame.width() - Text.columns(page) - 2, y, " " + page + " ", Style.FAINT);
+        }
+        if (work.verse().isEmpty()) {
+            return;
+        }
+        Verse verse = work.verse().get();
+        List<String> parts = new ArrayList<>();
+        parts.add(verse.label());
+        parts.add(singers(work, verse));
+        parts.add(hands(work.instrument(), verse.hands()));
+        if (!verse.piston().isBlank()) {
+            parts.add("piston " + verse.piston());
+        }
+        int x = 1;
+        for (int i = 0; i < parts.size(); i++) {
+            String part = " " + parts.get(i) + " ";
+            int room = limit - x;
+            boolean isNeeded = i < 3 && room > 8;
+            if (Text.columns(part) <= room || isNeeded) {
+                x = frame.write(x, y, Text.fit(part, room, state.marks().cut()), i == 0 ? Style.STRONG : Style.TEXT)
+                        + 1;
+            }
+        }
+    }
+
+    private static String singers(Work work, Verse verse) {
+        if (!verse.isSung()) {
+            return verse.mode() == Mode.MELODY_SOLOED ? "the melody soloed" : "organ alone";
+        }
+        String strength = ", " + verse.singing().word();
+        return switch (verse.mode()) {
+            case CONGREGATION ->
+                "congregation of " + verse.people().orElse(work.plan().heading().people()) + strength;
+            case SMALL_CHOIR -> "small choir of " + estimate(work, verse).singers() + strength;
+            case SOLO_VOICE -> "one voice" + strength;
+            case MELODY_SOLOED -> "the melody soloed";
+        };
+    }
+
+    private static String hands(Instrument instrument, HandsAndFeet hands) {
+        List<Division> divisions = instrument.divisions();
+        String right = divisions.get(hands.right()).name();
+        String left = divisions.get(hands.left()).name();
+        String where = hands.right() == hands.left() ? "on " + right : "right " + right + ", left " + left;
+        return hands.layout().word() + " " + where;
+    }
+
+    private static void paintLevels(Frame frame, State state, Verse verse, Estimate estimate, int y) {
+        List<Piece> pieces = new ArrayList<>();
+        if (estimate.isSilent()) {
+            pieces.add(new Piece("Organ silent: nothing drawn sounds", Style.TEXT));
+        } else {
+            String dynamic = estimate.dynamic().map(word -> word.word()).orElse("");
+            pieces.add(new Piece(
+                    "Organ " + whole(estimate.organDba().getAsDouble()) + " dB(A) " + dynamic + ", "
+                            + whole(estimate.sone()) + " sone",
+                    Style.STRONG));
+        }
+        estimate.singersDba()
+                .ifPresent(level -> pieces.add(new Piece("singing " + whole(level) + " dB(A)", Style.TEXT)));
+        Margin margin = estimate.margin();
+        String number =
+                margin.db().isPresent() ? " " + signed(state, margin.db().getAsDouble()) + " dB" : "";
+        String mark = VerseListView.mark(state.marks(), margin.verdict());
+        pieces.add(new Piece(
+                (mark + " " + subject(margin.kind()) + margin.verdict().word() + number).strip(),
+                VerseListView.style(margin.verdict())));
+        if (verse.isSung()) {
+            pieces.add(new Piece("lag " + whole(estimate.lagMs()) + " ms", Style.TEXT));
+        }
+        int x = 1;
+        for (Piece piece : pieces) {
+            int room = frame.width() - x - (x == 1 ? 0 : 3);
+            if (Text.columns(piece.text()) > room) {
+                continue;
+            }
+            if (x > 1) {
+                x = frame.write(x, y, " " + state.marks().wall() + " ", Style.FAINT);
+            }
+            x = frame.write(x, y, piece.text(), piece.style());
+        }
+    }
+
+    private record Piece(String text, Style style) {}
+
+    private static String subject(Margin.Kind kind) {
+        return switch (kind) {
+            case LEAD -> "lead: ";
+            case VOICE -> "words: ";
+            case SOLO_LINE -> "melody: ";
+            case ORGAN_ALONE -> "";
+        };
+    }
+
+    private static String whole(double number) {
+        return Long.toString(Math.round(number));
+    }
+
+    private static String signed(State state, double db) {
+        long rounded = Math.round(db);
+        return (rounded > 0 ? state.marks().plus() : rounded < 0 ? state.marks().minus() : "") + Math.abs(rounded);
+    }
+
+    private static void paintMoves(Frame frame, State state, Work work, int y) {
+        frame.write(1, y, MovesLine.of(state, work, frame.width() - 2), Style.TEXT);
+    }
+
+    /** What was last said, or which keys are most wanted. */
+    static void paintNotice(Frame frame, State state) {
+        int y = frame.height() - 1;
+        if (state.panel() instanceof Panel.Find find && state.work().isPresent()) {
+            paintFind(frame, state, state.work().get(), find, y);
+            return;
+        }
+        if (!state.notice().text().isBlank()) {
+            String text = Text.fit(
+                    state.notice().text(), frame.width() - 2, state.marks().cut());
+            frame.write(1, y, text, state.notice().style());
+            return;
+        }
+        if (state.work().isPresent()) {
+            HintLine.paint(frame, state, y);
+        }
+    }
+
+    private static void paintFind(Frame frame, State state, Work work, Panel.Find find, int y) {
+        int x = frame.write(1, y, "Find: ", Style.HEADING);
+        int caret = x + Text.columns(find.text().text().substring(0, find.text().caret()));
+        x = frame.write(x, y, find.text().text(), Style.FIELD);
+        frame.caret(caret, y);
+        List<Item> items = Layout.jamb(state, work).items();
+        List<Integer> fitting =
+                Finder.fitting(work.instrument(), items, find.text().text());
+        String found = fitting.isEmpty()
+                ? find.text().text().isBlank() ? "part of a stop's name" : "no stop has this in its name"
+                : Words.fullName(work.instrument(), items.get(work.item()))
+                        + (fitting.size() > 1 ? "  (" + fitting.size() + " fit, Tab: the next)" : "");
+        frame.write(x + 2, y, found, Style.TEXT);
+    }
+}

@@ -1,0 +1,122 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.Optional;
+import versewind.organ.Division;
+import versewind.organ.Registration;
+import versewind.organ.Stop;
+import versewind.plan.Verse;
+
+/** The stops, couplers and tremulants, division by division, with what is drawn. */
+final class StopGridView {
+    private StopGridView() {}
+
+    static void paint(Frame frame, State state, Work work) {
+        Layout layout = Layout.of(state);
+        Jamb jamb = Layout.jamb(state, work);
+        int first = jamb.pageOf(jamb.spot(work.item()).column());
+        int x = 0;
+        for (int c = first; c < jamb.columns().size() && isOnPage(jamb, first, c); c++) {
+            Jamb.Column column = jamb.columns().get(c);
+            for (int line = 0; line < column.lines().size() && line < layout.height(); line++) {
+                paintLine(
+                        frame,
+                        state,
+                        work,
+                        jamb,
+                        column.lines().get(line),
+                        new Cell(x, layout.top() + line, column.width()));
+            }
+            x += column.width() + Jamb.GAP;
+        }
+        for (int y = layout.top(); y < layout.statusTop(); y++) {
+            frame.write(layout.gridWidth(), y, state.marks().wall(), Style.FAINT);
+        }
+    }
+
+    private static boolean isOnPage(Jamb jamb, int first, int column) {
+        return jamb.pageOf(column) == first;
+    }
+
+    /** A place for one line of a column. */
+    private record Cell(int x, int y, int width) {
+        int end() {
+            return x + width;
+        }
+    }
+
+    private static void paintLine(Frame frame, State state, Work work, Jamb jamb, Jamb.Line line, Cell cell) {
+        if (line instanceof Jamb.DivisionLine heading) {
+            paintDivision(frame, state, work, heading.division(), cell);
+        } else if (line instanceof Jamb.CouplersLine) {
+            frame.write(cell.x(), cell.y(), "Couplers", Style.HEADING, cell.end());
+        } else if (line instanceof Jamb.KnobLine knob) {
+            paintKnob(frame, state, work, jamb.items().get(knob.item()), cell);
+            if (knob.item() == work.item()) {
+                boolean here = work.side() == Work.Side.STOPS;
+                frame.paint(cell.x(), cell.y(), cell.width(), here ? Style.CURSOR : Style.RESTING_CURSOR);
+            }
+        }
+    }
+
+    private static void paintDivision(Frame frame, State state, Work work, int index, Cell cell) {
+        Division division = work.instrument().divisions().get(index);
+        String box = division.isEnclosed()
+                ? work.verse()
+                        .map(verse -> Words.box(verse.registration().boxes().get(index)))
+                        .orElse("box")
+                : "";
+        int room = cell.width() - (box.isEmpty() ? 0 : Text.columns(box) + 1);
+        frame.write(
+                cell.x(),
+                cell.y(),
+                Text.fit(division.name(), room, state.marks().cut()),
+                Style.HEADING,
+                cell.end());
+        frame.write(cell.end() - Text.columns(box), cell.y(), box, Style.TEXT, cell.end());
+    }
+
+    private static void paintKnob(Frame frame, State state, Work work, Item item, Cell cell) {
+        boolean drawn = isDrawn(work.verse(), item);
+        Style style = drawn ? Style.DRAWN : Style.TEXT;
+        String mark = drawn ? state.marks().drawn() : state.marks().in();
+        frame.write(cell.x(), cell.y(), mark, drawn ? Style.DRAWN : Style.FAINT, cell.end());
+        String pitch = "";
+        String name = Words.name(work.instrument(), item);
+        if (item instanceof Item.StopItem stopItem) {
+            Stop stop = work.instrument().stops().get(stopItem.stop()).stop();
+            name = stop.name();
+            pitch = stop.pitch();
+        }
+        int room = cell.width() - 2 - (pitch.isEmpty() ? 0 : Text.columns(pitch) + 1);
+        frame.write(cell.x() + 2, cell.y(), Text.fit(name, room, state.marks().cut()), style, cell.end());
+        frame.write(cell.end() - Text.columns(pitch), cell.y(), pitch, style, cell.end());
+    }
+
+    private static boolean isDrawn(Optional<Verse> verse, Item item) {
+        if (verse.isEmpty()) {
+            return false;
+        }
+        Registration registration = verse.get().registration();
+        if (item instanceof Item.StopItem stop) {
+            return registration.stops().contains(stop.stop());
+        }
+        if (item instanceof Item.CouplerItem coupler) {
+            return registration.couplers().contains(coupler.coupler());
+        }
+        return registration.tremulants().contains(((Item.TremulantItem) item).tremulant());
+    }
+
+    /** Which part of the stops is shown, where they do not all fit: "stops 1/3"; blank where they do. */
+    static String page(State state, Work work) {
+        Jamb jamb = Layout.jamb(state, work);
+        List<Integer> pages = jamb.pages();
+        if (pages.size() == 1) {
+            return "";
+        }
+        int page = pages.indexOf(jamb.pageOf(jamb.spot(work.item()).column()));
+        String left = page > 0 ? state.marks().moreLeft() : " ";
+        String right = page + 1 < pages.size() ? state.marks().moreRight() : " ";
+        return left + " stops " + (page + 1) + "/" + pages.size() + " " + right;
+    }
+}

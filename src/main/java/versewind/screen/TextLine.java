@@ -1,0 +1,57 @@
+package versewind.screen;
+
+/**
+ * A line of text being typed.
+ *
+ * @param text what it holds
+ * @param caret where the next character goes, counted in UTF-16 units from the start
+ */
+record TextLine(String text, int caret) {
+
+    /** The longest text that a field takes, in UTF-16 units. */
+    static final int LONGEST = 2000;
+
+    static final TextLine EMPTY = new TextLine("", 0);
+
+    /** A line that holds a text, the caret at its end. */
+    static TextLine of(String text) {
+        return new TextLine(text, text.length());
+    }
+
+    /** With text typed or pasted at the caret; line breaks in it become spaces. */
+    TextLine typed(String more) {
+        String line = more.replaceAll("\\R", " ").strip().isEmpty()
+                ? more.replaceAll("\\R", "")
+                : more.replaceAll("\\R", " ");
+        if (text.length() + line.length() > LONGEST) {
+            return this;
+        }
+        return new TextLine(text.substring(0, caret) + line + text.substring(caret), caret + line.length());
+    }
+
+    /** After a key that edits a line; the same for every other key. */
+    TextLine after(Key key) {
+        if (key.control()) {
+            return key.character() == 'u' ? new TextLine(text.substring(caret), 0) : this;
+        }
+        return switch (key.named()) {
+            case CHARACTER -> typed(Character.toString(key.character()));
+            case LEFT -> new TextLine(text, before());
+            case RIGHT -> new TextLine(text, behind());
+            case HOME -> new TextLine(text, 0);
+            case END -> of(text);
+            case BACKSPACE -> new TextLine(text.substring(0, before()) + text.substring(caret), before());
+            case DELETE -> new TextLine(text.substring(0, caret) + text.substring(behind()), caret);
+            case UP, DOWN, PAGE_UP, PAGE_DOWN, ENTER, ESCAPE, TAB, BACK_TAB, INSERT -> this;
+            case F1, F2, F3, F4, F5, F6, F7, F8, F9, F10, F11, F12 -> this;
+        };
+    }
+
+    private int before() {
+        return caret == 0 ? 0 : text.offsetByCodePoints(caret, -1);
+    }
+
+    private int behind() {
+        return caret == text.length() ? caret : text.offsetByCodePoints(caret, 1);
+    }
+}

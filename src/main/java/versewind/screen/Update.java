@@ -1,0 +1,108 @@
+package versewind.screen;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What comes of an input: a pure function from a state and an input to a state and effects. */
+public final class Update {
+
+    private static final Map<Command, Handler> HANDLERS = handlers();
+
+    private Update() {}
+
+    private static Map<Command, Handler> handlers() {
+        Map<Command, Handler> handlers = new EnumMap<>(Command.class);
+        Moving.into(handlers);
+        Drawing.into(handlers);
+        Playing.into(handlers);
+        Arranging.into(handlers);
+        Filing.into(handlers);
+        Choosing.into(handlers);
+        return handlers;
+    }
+
+    /** The commands that have something to do: all of them. */
+    static Map<Command, Handler> table() {
+        return HANDLERS;
+    }
+
+    /** The state after an input, and what is to be done outside. */
+    public static Step step(State state, Input input) {
+        if (input instanceof Input.Press press) {
+            return press(state.with(Notice.NONE), press.key());
+        }
+        if (input instanceof Input.Paste paste) {
+            return paste(state.with(Notice.NONE), paste.text());
+        }
+        if (input instanceof Input.Resize resize) {
+            return Step.to(state.sized(resize.columns(), resize.rows()));
+        }
+        if (input instanceof Input.Hangup) {
+            return hangup(state);
+        }
+        if (input instanceof Input.Saved saved) {
+            return Filing.saved(state, saved);
+        }
+        if (input instanceof Input.SaveRefused refused) {
+            return Filing.saveRefused(state, refused);
+        }
+        if (input instanceof Input.PlansListed listed) {
+            return Filing.plansListed(state, listed);
+        }
+        if (input instanceof Input.InstrumentsListed listed) {
+            return Filing.instrumentsListed(state, listed);
+        }
+        if (input instanceof Input.PlanOpened opened) {
+            return Filing.planOpened(state, opened);
+        }
+        return Step.to(state.with(Notice.warns(((Input.Failed) input).sentence())));
+    }
+
+    private static Step press(State state, Key key) {
+        Optional<Command> command = KeyMap.meaning(state.where(), key);
+        if (command.isPresent()) {
+            return HANDLERS.get(command.get()).on(state);
+        }
+        Panel panel = state.panel();
+        if (panel instanceof Panel.Find find) {
+            return Moving.typed(state, find, find.text().after(key));
+        }
+        if (panel instanceof Panel.Form form) {
+            return Step.to(
+                    state.with(form.with(form.fields().get(form.at()).line().after(key))));
+        }
+        if (panel instanceof Panel.Chooser chooser) {
+            return Choosing.typed(state, chooser, chooser.filter().after(key));
+        }
+        if (panel instanceof Panel.Question question) {
+            return Filing.answered(state, question, key);
+        }
+        return Step.says(state, key.name() + " means nothing here; ? shows all keys.");
+    }
+
+    /** Pasted text goes where text is typed, and is never taken for keys. */
+    private static Step paste(State state, String text) {
+        Panel panel = state.panel();
+        if (panel instanceof Panel.Find find) {
+            return Moving.typed(state, find, find.text().typed(text));
+        }
+        if (panel instanceof Panel.Form form) {
+            return Step.to(
+                    state.with(form.with(form.fields().get(form.at()).line().typed(text))));
+        }
+        if (panel instanceof Panel.Chooser chooser) {
+            return Choosing.typed(state, chooser, chooser.filter().typed(text));
+        }
+        return Step.says(state, "There is no field here to paste text into.");
+    }
+
+    private static Step hangup(State state) {
+        if (state.isUnsaved() && state.work().isPresent()) {
+            return new Step(
+                    state, List.of(new Effect.KeepDraft(state.work().get().plan()), new Effect.Quit()));
+        }
+        return Step.to(state, new Effect.Quit());
+    }
+}

@@ -1,0 +1,161 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import versewind.plan.Hymn;
+import versewind.plan.Verse;
+import versewind.sound.Estimate;
+import versewind.sound.Verdict;
+
+/** The verses of the hymn where we are, each with its level against the singers; below them the hymns of the service. */
+final class VerseListView {
+
+    /** The levels between which a bar is empty and full, in dB(A). */
+    private static final double BAR_FROM_DBA = 50;
+
+    private static final double BAR_TO_DBA = 95;
+
+    private static final int WHO = 5;
+    private static final int LEVEL = 3;
+    private static final int WORD = 11;
+
+    private VerseListView() {}
+
+    /** The columns of a row, from the width of the list. */
+    private record Columns(int x, int label, int bar, int word) {
+
+        static Columns of(Layout layout) {
+            int fixed = 1 + 1 + WHO + 1 + LEVEL + 1 + 1 + 1;
+            int rest = layout.listWidth() - fixed;
+            int word = rest >= 6 + 8 + WORD ? WORD : 0;
+            int label = Math.max(5, Math.min(9, (rest - word) / 2));
+            return new Columns(layout.listX(), label, rest - word - label, word);
+        }
+
+        int whoX() {
+            return x + 1 + label + 1;
+        }
+
+        int levelX() {
+            return whoX() + WHO + 1;
+        }
+
+        int barX() {
+            return levelX() + LEVEL + 1;
+        }
+
+        int markX() {
+            return barX() + bar + 1;
+        }
+    }
+
+    static void paint(Frame frame, State state, Work work) {
+        Layout layout = Layout.of(state);
+        Columns columns = Columns.of(layout);
+        frame.write(columns.x() + 1, layout.top(), "verse", Style.FAINT);
+        frame.write(columns.whoX(), layout.top(), "who", Style.FAINT);
+        frame.write(columns.levelX() + 1, layout.top(), "dB", Style.FAINT);
+        frame.write(
+                columns.barX(),
+                layout.top(),
+                columns.bar() >= 7 ? "organ" + state.marks().singers() + "s" : "organ",
+                Style.FAINT,
+                columns.markX());
+
+        List<Verse> verses = work.verses();
+        int room = layout.height() - 1;
+        int top = Math.max(0, Math.min(work.place().verse() - room / 2, verses.size() - room));
+        for (int i = top; i < Math.min(verses.size(), top + room); i++) {
+            paintVerse(frame, state, work, i, columns, layout.top() + 1 + i - top);
+        }
+        if (verses.isEmpty() && work.hymn().isPresent()) {
+            frame.write(columns.x() + 1, layout.top() + 1, "no verse yet; i makes one", Style.FAINT);
+        }
+        int left = room - verses.size() - 1;
+        if (left >= 2 && !work.plan().hymns().isEmpty()) {
+            paintHymns(frame, state, work, layout, layout.top() + 2 + Math.max(1, verses.size()), left - 1);
+        }
+    }
+
+    private static void paintVerse(Frame frame, State state, Work work, int index, Columns columns, int y) {
+        Verse verse = work.verses().get(index);
+        boolean here = index == work.place().verse();
+        Estimate estimate = StatusView.estimate(work, verse);
+        frame.write(columns.x(), y, here ? state.marks().here() : " ", Style.STRONG);
+        frame.write(
+                columns.x() + 1,
+                y,
+                Text.fit(verse.label(), columns.label(), state.marks().cut()),
+                here ? Style.STRONG : Style.TEXT);
+        frame.write(columns.whoX(), y, Words.who(verse.mode()), Style.TEXT);
+        String level = estimate.organDba().isPresent()
+                ? Long.toString(Math.round(estimate.organDba().getAsDouble()))
+                : state.marks().minus();
+        frame.write(columns.levelX() + LEVEL - Text.columns(level), y, level, Style.TEXT);
+        paintBar(frame, state, estimate, columns, y);
+        Verdict verdict = estimate.margin().verdict();
+        frame.write(columns.markX(), y, mark(state.marks(), verdict), style(verdict));
+        if (columns.word() > 0) {
+            frame.write(columns.markX() + 2, y, verdict.word(), style(verdict));
+        }
+        if (here) {
+            Style cursor = work.side() == Work.Side.VERSES ? Style.CURSOR : Style.RESTING_CURSOR;
+            frame.paint(columns.x() + 1, y, columns.label(), cursor);
+        }
+    }
+
+    /** A bar as long as the organ is loud, with a mark where the singers are. */
+    private static void paintBar(Frame frame, State state, Estimate estimate, Columns columns, int y) {
+        double organ = cells(estimate.organDba(), columns.bar());
+        for (int cell = 0; cell < columns.bar(); cell++) {
+            frame.write(columns.barX() + cell, y, state.marks().bar(organ - cell), Style.BAR);
+        }
+        if (estimate.singersDba().isPresent()) {
+            int at = (int) Math.round(cells(estimate.singersDba(), columns.bar()));
+            int cell = Math.max(0, Math.min(columns.bar() - 1, at));
+            frame.write(columns.barX() + cell, y, state.marks().singers(), Style.SINGERS);
+        }
+    }
+
+    private static double cells(OptionalDouble levelDba, int bar) {
+        return levelDba.isEmpty() ? 0 : bar * (levelDba.getAsDouble() - BAR_FROM_DBA) / (BAR_TO_DBA - BAR_FROM_DBA);
+    }
+
+    /** The shape of a verdict: where the organ stands to what it should be. */
+    static String mark(Marks marks, Verdict verdict) {
+        return switch (verdict) {
+            case LOST, BURIED -> marks.weak();
+            case LEAD_ONLY_JUST, VOICE_ONLY_JUST, SOLO_LINE_ONLY_JUST -> marks.near();
+            case LEADS, CLEAR, STANDS_OUT -> marks.right();
+            case TOO_STRONG, COVERED -> marks.strong();
+            case ORGAN_ALONE -> " ";
+        };
+    }
+
+    static Style style(Verdict verdict) {
+        return switch (verdict) {
+            case LOST, BURIED, TOO_STRONG, COVERED -> Style.BAD;
+            case LEAD_ONLY_JUST, VOICE_ONLY_JUST, SOLO_LINE_ONLY_JUST -> Style.NEAR;
+            case LEADS, CLEAR, STANDS_OUT -> Style.GOOD;
+            case ORGAN_ALONE -> Style.FAINT;
+        };
+    }
+
+    private static void paintHymns(Frame frame, State state, Work work, Layout layout, int y, int room) {
+        frame.write(layout.listX() + 1, y, "Hymns", Style.HEADING);
+        List<Hymn> hymns = work.plan().hymns();
+        int top = Math.max(0, Math.min(work.place().hymn() - room / 2, hymns.size() - room));
+        for (int i = top; i < Math.min(hymns.size(), top + room); i++) {
+            Hymn hymn = hymns.get(i);
+            boolean here = i == work.place().hymn();
+            int row = y + 1 + i - top;
+            frame.write(layout.listX(), row, here ? state.marks().here() : " ", Style.STRONG);
+            String line = (hymn.number() + " " + hymn.title()).strip();
+            frame.write(
+                    layout.listX() + 1,
+                    row,
+                    Text.fit(line, layout.listWidth() - 2, state.marks().cut()),
+                    here ? Style.STRONG : Style.TEXT);
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package versewind.screen;
+
+import java.util.Optional;
+
+/** What the screen shows: a pure function from a state to a frame. */
+public final class View {
+    private View() {}
+
+    /** The screen of a state. */
+    public static Frame paint(State state) {
+        Frame frame = new Frame(state.columns(), state.rows());
+        if (Layout.isTooSmall(state)) {
+            paintTooSmall(frame);
+            return frame;
+        }
+        Optional<Work> open = state.work();
+        if (open.isPresent()) {
+            Work work = open.get();
+            HeaderView.paint(frame, state, work);
+            StopGridView.paint(frame, state, work);
+            VerseListView.paint(frame, state, work);
+            StatusView.paint(frame, state, work);
+        } else {
+            frame.write(1, 0, "Versewind", Style.HEADING);
+            StatusView.paintNotice(frame, state);
+        }
+        paintPanel(frame, state);
+        return frame;
+    }
+
+    private static void paintTooSmall(Frame frame) {
+        frame.write(0, 0, "Versewind needs " + Layout.LEAST_COLUMNS + " columns and", Style.TEXT);
+        frame.write(0, 1, Layout.LEAST_ROWS + " rows; this window has", Style.TEXT);
+        frame.write(0, 2, frame.width() + " by " + frame.height() + ". Nothing is lost.", Style.TEXT);
+    }
+
+    private static void paintPanel(Frame frame, State state) {
+        Panel panel = state.panel();
+        if (panel instanceof Panel.Form form) {
+            FormView.paint(frame, state, form);
+        } else if (panel instanceof Panel.Chooser chooser) {
+            ChooserView.paint(frame, state, chooser);
+        } else if (panel instanceof Panel.Help help) {
+            HelpView.paint(frame, state, help);
+        } else if (panel instanceof Panel.Question question) {
+            QuestionView.paint(frame, state, question);
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.Optional;
+import versewind.organ.Instrument;
+import versewind.plan.History;
+import versewind.plan.Hymn;
+import versewind.plan.Place;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.sound.OrganSound;
+
+/**
+ * A plan being worked on, and where.
+ *
+ * @param id name of its file without the ending
+ * @param instrument the instrument it is for
+ * @param sound how that sounds
+ * @param history the plan and its edits
+ * @param place the hymn and verse where we are
+ * @param side what has the keys
+ * @param item the knob where we are, in the order of {@link Jamb#items()}
+ * @param draft unsaved work that was found and not yet taken up or forgotten
+ */
+record Work(
+        String id,
+        Instrument instrument,
+        OrganSound sound,
+        History history,
+        Place place,
+        Side side,
+        int item,
+        Optional<Plan> draft) {
+
+    /** The two sides of the screen. */
+    enum Side {
+        STOPS,
+        VERSES
+    }
+
+    Plan plan() {
+        return history.plan();
+    }
+
+    /** The hymn where we are; none in a plan without hymns. */
+    Optional<Hymn> hymn() {
+        return place.hymn() < plan().hymns().size() ? Optional.of(plan().hymns().get(place.hymn())) : Optional.empty();
+    }
+
+    /** The verses of the hymn where we are. */
+    List<Verse> verses() {
+        return hymn().map(Hymn::verses).orElse(List.of());
+    }
+
+    /** The verse where we are; none in a hymn without verses. */
+    Optional<Verse> verse() {
+        return place.verse() < verses().size() ? Optional.of(verses().get(place.verse())) : Optional.empty();
+    }
+
+    Work at(Place other) {
+        return new Work(id, instrument, sound, history, other.within(plan()), side, item, draft);
+    }
+
+    Work at(int otherItem) {
+        return new Work(id, instrument, sound, history, place, side, otherItem, draft);
+    }
+
+    Work on(Side other) {
+        return new Work(id, instrument, sound, history, place, other, item, draft);
+    }
+
+    Work with(History other) {
+        return new Work(id, instrument, sound, other, place.within(other.plan()), side, item, draft);
+    }
+
+    Work withoutDraft() {
+        return new Work(id, instrument, sound, history, place, side, item, Optional.empty());
+    }
+}

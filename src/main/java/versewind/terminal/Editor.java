@@ -1,0 +1,81 @@
+package versewind.terminal;
+
+import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import versewind.screen.Effect;
+import versewind.screen.Input;
+import versewind.screen.Marks;
+import versewind.screen.State;
+import versewind.screen.Step;
+import versewind.screen.Update;
+import versewind.screen.View;
+import versewind.store.Library;
+import versewind.store.OpenPlan;
+
+/** Runs the full-screen editor in the terminal: keys in, frames out, effects done in between. */
+public final class Editor {
+
+    private final Console console;
+    private final Outside outside;
+    private State state;
+    private boolean ended;
+
+    private Editor(Console console, Outside outside, State state) {
+        this.console = console;
+        this.outside = outside;
+        this.state = state;
+    }
+
+    /**
+     * Runs until it is left.
+     *
+     * @param library where plans and instruments are
+     * @param plan the plan to be worked on; without one, one is chosen from a list
+     * @param today the day
+     * @throws NoTerminalException if there is no terminal to run in
+     */
+    public static void run(Library library, Optional<OpenPlan> plan, LocalDate today) throws NoTerminalException {
+        try (Console console = Console.open();
+                Drafting drafting = new Drafting(library)) {
+            Input.Resize size = console.size();
+            Marks marks = console.utf8() ? Marks.UNICODE : Marks.ASCII;
+            State state = State.empty(size.columns(), size.rows(), marks, today);
+            new Editor(console, new Outside(library, drafting), state).loop(plan);
+        }
+    }
+
+    private void loop(Optional<OpenPlan> plan) {
+        if (plan.isPresent()) {
+            outside.opened(plan.get()).forEach(input -> settle(Update.step(state, input)));
+        } else {
+            settle(new Step(state, List.of(new Effect.ListPlans())));
+        }
+        while (!ended) {
+            console.paint(View.paint(state));
+            settle(Update.step(state, console.next()));
+        }
+    }
+
+    /** Does the effects of a step, and those of what comes of them. */
+    private void settle(Step step) {
+        Deque<Effect> todo = new ArrayDeque<>(step.effects());
+        state = step.state();
+        while (!todo.isEmpty() && !ended) {
+            Effect effect = todo.removeFirst();
+            if (effect instanceof Effect.Quit) {
+                ended = true;
+            } else if (effect instanceof Effect.Repaint) {
+                console.repaint();
+            } else {
+                for (Input input : outside.perform(effect)) {
+                    Step next = Update.step(state, input);
+                    state = next.state();
+                    todo.addAll(next.effects());
+                }
+            }
+        }
+    }
+}
