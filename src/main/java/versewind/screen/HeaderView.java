@@ -17,20 +17,17 @@ final class HeaderView {
 
     static void paint(Frame frame, State state, Work work) {
         Heading heading = work.plan().heading();
-        List<String> right = new ArrayList<>();
-        right.add(work.instrument().name());
-        heading.date().ifPresent(date -> right.add(day(date)));
-        right.add(heading.people() + " people");
-        String end = String.join("  ", right)
-                + (state.isUnsaved() ? "  " + state.marks().unsaved() + " unsaved" : "");
-        int endX = Math.max(0, frame.width() - Text.columns(end) - 1);
+        String unsaved = state.isUnsaved() ? "  " + state.marks().unsaved() + " unsaved" : "";
+        String when = heading.date().map(date -> day(date) + "  ").orElse("") + heading.people() + " people";
+        String all = work.instrument().name() + "  " + when;
+        int room = frame.width() - 4 - Text.columns(heading.title()) - Text.columns(unsaved);
+        String end = Text.columns(all) <= room ? all : when;
+        int endX = Math.max(0, frame.width() - Text.columns(end) - Text.columns(unsaved) - 1);
         String title =
                 Text.fit(heading.title(), Math.max(0, endX - 3), state.marks().cut());
         frame.write(1, 0, title, Style.HEADING);
         int after = frame.write(endX, 0, end, Style.TEXT);
-        if (state.isUnsaved()) {
-            frame.paint(after - "x unsaved".length(), 0, "x unsaved".length(), Style.NEAR);
-        }
+        frame.write(after, 0, unsaved, Style.NEAR);
         frame.write(
                 1,
                 1,

@@ -29,12 +29,38 @@ final class MovesLine {
             return since + "nothing moves.";
         }
         String start = since + moves.count() + (moves.count() == 1 ? " movement:  " : " movements:  ");
-        String full = start + String.join("  ", groups(state, work.instrument(), moves, MovesLine::names));
-        String counted = start + String.join("  ", groups(state, work.instrument(), moves, MovesLine::numbers));
-        return Text.columns(full) <= columns
-                ? full
-                : Text.fit(counted, columns, state.marks().cut());
+        Instrument instrument = work.instrument();
+        for (Detail detail : Detail.values()) {
+            String line = start + String.join("  ", groups(state, instrument, moves, detail));
+            if (Text.columns(line) <= columns) {
+                return line;
+            }
+        }
+        return Text.fit(start.strip(), columns, state.marks().cut());
     }
+
+    /** How much is said, from most to least. */
+    private enum Detail {
+        NAMES,
+        SHORT_NAMES,
+        NUMBERS;
+
+        String division(String name) {
+            return this == NAMES ? name : Abbreviation.of(name.split(" ", 2)[0], SHORT_NAME, "");
+        }
+
+        String knobs(String mark, List<String> names) {
+            if (names.isEmpty()) {
+                return "";
+            }
+            return switch (this) {
+                case NAMES, SHORT_NAMES -> " " + mark + " " + String.join(", ", names);
+                case NUMBERS -> " " + mark + names.size();
+            };
+        }
+    }
+
+    private static final int SHORT_NAME = 5;
 
     /** The verse played before this one: in this hymn, or the last one of the hymn before. */
     private static Optional<Verse> before(Work work) {
@@ -51,20 +77,7 @@ final class MovesLine {
         return Optional.empty();
     }
 
-    @FunctionalInterface
-    private interface Saying {
-        String of(String mark, List<String> names);
-    }
-
-    private static String names(String mark, List<String> names) {
-        return names.isEmpty() ? "" : " " + mark + " " + String.join(", ", names);
-    }
-
-    private static String numbers(String mark, List<String> names) {
-        return names.isEmpty() ? "" : " " + mark + names.size();
-    }
-
-    private static List<String> groups(State state, Instrument instrument, Moves moves, Saying saying) {
+    private static List<String> groups(State state, Instrument instrument, Moves moves, Detail detail) {
         List<String> groups = new ArrayList<>();
         for (int d = 0; d < instrument.divisions().size(); d++) {
             int division = d;
@@ -77,11 +90,11 @@ final class MovesLine {
                     .map(move -> " " + Words.box(move.to()))
                     .findFirst()
                     .orElse("");
-            add(groups, instrument.divisions().get(division).name(), state, saying, drawn, putIn, box);
+            add(groups, instrument.divisions().get(division).name(), state, detail, drawn, putIn, box);
         }
         List<String> drawn = couplers(instrument, moves.couplersDrawn());
         List<String> putIn = couplers(instrument, moves.couplersPutIn());
-        add(groups, "Couplers", state, saying, drawn, putIn, "");
+        add(groups, "Couplers", state, detail, drawn, putIn, "");
         return groups;
     }
 
@@ -89,14 +102,15 @@ final class MovesLine {
             List<String> groups,
             String name,
             State state,
-            Saying saying,
+            Detail detail,
             List<String> drawn,
             List<String> putIn,
             String box) {
-        String said =
-                saying.of(state.marks().plus(), drawn) + saying.of(state.marks().minus(), putIn) + box;
+        String said = detail.knobs(state.marks().plus(), drawn)
+                + detail.knobs(state.marks().minus(), putIn)
+                + box;
         if (!said.isEmpty()) {
-            groups.add(name + said);
+            groups.add(detail.division(name) + said);
         }
     }
 

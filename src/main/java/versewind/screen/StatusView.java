@@ -100,10 +100,10 @@ final class StatusView {
                 .ifPresent(level -> pieces.add(new Piece("singing " + whole(level) + " dB(A)", Style.TEXT)));
         Margin margin = estimate.margin();
         String number =
-                margin.db().isPresent() ? " " + signed(state, margin.db().getAsDouble()) + " dB" : "";
+                margin.db().isPresent() ? ", " + signed(state, margin.db().getAsDouble()) + " dB" : "";
         String mark = VerseListView.mark(state.marks(), margin.verdict());
         pieces.add(new Piece(
-                (mark + " " + subject(margin.kind()) + margin.verdict().word() + number).strip(),
+                (mark + " " + Words.verdict(margin.verdict()) + number).strip(),
                 VerseListView.style(margin.verdict())));
         if (verse.isSung()) {
             pieces.add(new Piece("lag " + whole(estimate.lagMs()) + " ms", Style.TEXT));
@@ -122,15 +122,6 @@ final class StatusView {
     }
 
     private record Piece(String text, Style style) {}
-
-    private static String subject(Margin.Kind kind) {
-        return switch (kind) {
-            case LEAD -> "lead: ";
-            case VOICE -> "words: ";
-            case SOLO_LINE -> "melody: ";
-            case ORGAN_ALONE -> "";
-        };
-    }
 
     private static String whole(double number) {
         return Long.toString(Math.round(number));

@@ -70,7 +70,7 @@ final class StopGridView {
         frame.write(
                 cell.x(),
                 cell.y(),
-                Text.fit(division.name(), room, state.marks().cut()),
+                Abbreviation.of(division.name(), room, state.marks().cut()),
                 Style.HEADING,
                 cell.end());
         frame.write(cell.end() - Text.columns(box), cell.y(), box, Style.TEXT, cell.end());
@@ -89,7 +89,12 @@ final class StopGridView {
             pitch = stop.pitch();
         }
         int room = cell.width() - 2 - (pitch.isEmpty() ? 0 : Text.columns(pitch) + 1);
-        frame.write(cell.x() + 2, cell.y(), Text.fit(name, room, state.marks().cut()), style, cell.end());
+        frame.write(
+                cell.x() + 2,
+                cell.y(),
+                Abbreviation.of(name, room, state.marks().cut()),
+                style,
+                cell.end());
         frame.write(cell.end() - Text.columns(pitch), cell.y(), pitch, style, cell.end());
     }
 

@@ -27,7 +27,7 @@ final class VerseListView {
         static Columns of(Layout layout) {
             int fixed = 1 + 1 + WHO + 1 + LEVEL + 1 + 1 + 1;
             int rest = layout.listWidth() - fixed;
-            int word = rest >= 6 + 8 + WORD ? WORD : 0;
+            int word = rest >= 6 + 8 + WORD + 1 ? WORD + 1 : 0;
             int label = Math.max(5, Math.min(9, (rest - word) / 2));
             return new Columns(layout.listX(), label, rest - word - label, word);
         }
@@ -95,7 +95,7 @@ final class VerseListView {
         paintBar(frame, state, estimate, columns, y);
         Verdict verdict = estimate.margin().verdict();
         frame.write(columns.markX(), y, mark(state.marks(), verdict), style(verdict));
-        if (columns.word() > 0) {
+        if (columns.word() > 0 && verdict != Verdict.ORGAN_ALONE) {
             frame.write(columns.markX() + 2, y, verdict.word(), style(verdict));
         }
         if (here) {
