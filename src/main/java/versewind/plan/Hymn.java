@@ -25,9 +25,15 @@ public record Hymn(
         String notes,
         List<Verse> verses) {
 
+    /** The slowest tempo of a hymn, in beats a minute. */
+    public static final int SLOWEST_TEMPO = 20;
+
+    /** The fastest tempo of a hymn, in beats a minute. */
+    public static final int FASTEST_TEMPO = 300;
+
     public Hymn {
         verses = List.copyOf(verses);
-        if (tempo.isPresent() && (tempo.getAsInt() < 20 || tempo.getAsInt() > 300)) {
+        if (tempo.isPresent() && (tempo.getAsInt() < SLOWEST_TEMPO || tempo.getAsInt() > FASTEST_TEMPO)) {
             throw new IllegalArgumentException("a tempo is 20 to 300 beats a minute");
         }
     }

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 import versewind.organ.Instrument;
 
 /** Finds knobs by parts of their names. */
-final class Finder {
+public final class Finder {
 
     private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
 
@@ -46,7 +46,7 @@ final class Finder {
     }
 
     /** Without accents and capitals. */
-    static String plain(String text) {
+    public static String plain(String text) {
         return ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFD))
                 .replaceAll("")
                 .toLowerCase(Locale.ROOT);

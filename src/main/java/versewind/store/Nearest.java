@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** What somebody probably meant who typed a name that does not exist. */
-final class Nearest {
+public final class Nearest {
     private static final int LONGEST = 80;
     private static final int FEWEST_BEGUN = 3;
 
@@ -20,7 +20,7 @@ final class Nearest {
      * @param names the names that exist
      * @param otherwise how a sentence with the names begins: "Great has"
      */
-    static String sentence(String typed, Collection<String> names, String otherwise) {
+    public static String sentence(String typed, Collection<String> names, String otherwise) {
         Optional<String> near = to(typed, names);
         if (near.isPresent()) {
             return "Did you mean " + Quoted.text(near.get()) + "?";

@@ -77,7 +77,7 @@ public final class Console implements AutoCloseable {
     }
 
     /** The terminal's character set, which is not Java's default one: that is UTF-8 everywhere from Java 18 on. */
-    static Charset charset(String nativeEncoding) {
+    public static Charset charset(String nativeEncoding) {
         try {
             return Charset.forName(nativeEncoding);
         } catch (IllegalArgumentException unknownHere) {

@@ -1,0 +1,31 @@
+package versewind.advice;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import versewind.sound.NoiseDose.EuropeanValue;
+
+/** What is to be said with every list of levels: what they are, and what they may mean for the ears. */
+public final class Caution {
+
+    /** What the levels are. */
+    public static final String ESTIMATE = "All levels are estimates; none is a measurement.";
+
+    private Caution() {}
+
+    /**
+     * What the highest level may mean for the ears, from the upper action value of the European directive on, which is
+     * also the level that NIOSH recommends for 8 hours at most.
+     *
+     * <p>Source: NIOSH publication 98-126 (1998), 1.1; Directive 2003/10/EC, Article 3.
+     *
+     * @param loudestDba the highest level in dB(A); empty where nothing sounds
+     */
+    public static Optional<String> hearing(OptionalDouble loudestDba) {
+        if (loudestDba.isEmpty() || loudestDba.getAsDouble() < EuropeanValue.UPPER_ACTION.levelDbA()) {
+            return Optional.empty();
+        }
+        return Optional.of("Hearing: up to " + Math.round(loudestDba.getAsDouble())
+                + " dB(A). NIOSH: at most 8 hours a day at 85 dB(A); EU action values: 80 and 85 dB(A)."
+                + " This is no measurement; local rules and licensed practice come first.");
+    }
+}

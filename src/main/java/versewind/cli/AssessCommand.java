@@ -1,0 +1,42 @@
+package versewind.cli;
+
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+import versewind.advice.Assessment;
+import versewind.store.AssessmentJson;
+import versewind.store.BadFile;
+import versewind.store.Library;
+import versewind.store.OpenPlan;
+
+/** {@code versewind assess PLAN}: how every verse of a plan stands. */
+final class AssessCommand {
+
+    static final String NAME = "assess";
+
+    private AssessCommand() {}
+
+    static CommandSpec spec() {
+        CommandSpec spec = Options.command(
+                NAME, "Estimates every verse of a plan: the organ, the singing, and whether the organ leads.");
+        spec.addPositional(Options.operand("PLAN", "A plan's file, or its name among the plans."));
+        spec.addOption(Options.json());
+        return Options.withExitStatus(spec, "A verse wants attention.");
+    }
+
+    static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile, Misuse {
+        OpenPlan open = library.openPlan(Options.operand(typed));
+        Assessment assessment = Assessment.of(open.plan(), Organs.sound(open.instrument()));
+        String results = typed.hasMatchedOption(Options.JSON)
+                ? AssessmentJson.of(open.plan(), assessment)
+                : AssessmentText.of(open.plan(), open.instrument(), assessment, lettering);
+        int status = assessment.wantingAttention().isEmpty() ? Reply.GOOD : Reply.WANTS_ATTENTION;
+        return new Reply(status, results, words(open));
+    }
+
+    private static String words(OpenPlan open) {
+        return open.draft().isEmpty()
+                ? ""
+                : "versewind: Unsaved work on this plan is kept beside its file and is not assessed. Open the plan to"
+                        + " take it up.\n";
+    }
+}

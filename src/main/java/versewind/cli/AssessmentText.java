@@ -1,0 +1,130 @@
+package versewind.cli;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import versewind.advice.Assessment;
+import versewind.advice.Caution;
+import versewind.organ.Instrument;
+import versewind.plan.Heading;
+import versewind.plan.Hymn;
+import versewind.plan.Mode;
+import versewind.plan.Place;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.sound.Dynamic;
+import versewind.sound.Estimate;
+
+/** A plan's assessment as plain text: a table for every hymn, a summary, what to keep in mind. */
+final class AssessmentText {
+
+    private static final String HEADS_ABOVE =
+            "                                   organ            sung   margin           lag";
+    private static final String HEADS =
+            "verse    mode           singing    dB(A)     sone  dB(A)   dB   verdict      ms";
+
+    private static final int LABEL = 7;
+    private static final int MODE = 13;
+    private static final int SINGING = 10;
+    private static final int LEVEL = 5;
+    private static final int DYNAMIC = 3;
+    private static final int SONE = 4;
+    private static final int MARGIN = 3;
+    private static final int VERDICT = 11;
+    private static final int LAG = 3;
+
+    private final Page page;
+    private final Assessment assessment;
+
+    private AssessmentText(Page page, Assessment assessment) {
+        this.page = page;
+        this.assessment = assessment;
+    }
+
+    static String of(Plan plan, Instrument instrument, Assessment assessment, Lettering lettering) {
+        Page page = new Page(lettering);
+        AssessmentText text = new AssessmentText(page, assessment);
+        text.heading(plan.heading(), instrument);
+        assessment.hymns().forEach(text::hymn);
+        page.blank();
+        page.paragraph(text.summary());
+        page.paragraph(Caution.ESTIMATE);
+        Caution.hearing(assessment.loudestDba()).ifPresent(page::paragraph);
+        return page.text();
+    }
+
+    private void heading(Heading heading, Instrument instrument) {
+        page.line(heading.title() + heading.date().map(date -> ", " + date).orElse(""));
+        page.line(instrument.toString());
+        page.line(heading.people() + (heading.people() == 1 ? " person" : " people") + " expected");
+    }
+
+    private void hymn(Assessment.OfHymn of) {
+        page.blank();
+        page.line(name(of.hymn()));
+        if (of.verses().isEmpty()) {
+            page.line("no verse yet");
+            return;
+        }
+        page.line(HEADS_ABOVE);
+        page.line(HEADS);
+        of.verses().forEach(verse -> page.line(row(verse)));
+    }
+
+    private static String name(Hymn hymn) {
+        return (hymn.number() + "  " + hymn.title()).strip();
+    }
+
+    private String row(Assessment.OfVerse of) {
+        Verse verse = of.verse();
+        Estimate estimate = of.estimate();
+        boolean isSung = verse.isSung();
+        return row(
+                verse.label(),
+                isSung || verse.mode() == Mode.MELODY_SOLOED ? verse.mode().word() : Levels.NONE,
+                isSung ? verse.singing().word() : Levels.NONE,
+                Levels.whole(estimate.organDba()),
+                estimate.dynamic().map(Dynamic::word).orElse(""),
+                estimate.isSilent() ? Levels.NONE : Levels.sone(estimate.sone()),
+                Levels.whole(estimate.singersDba()),
+                Levels.signed(estimate.margin().db()),
+                (of.wantsAttention() ? "!" : " ") + estimate.margin().verdict().word(),
+                isSung ? Levels.whole(estimate.lagMs()) : Levels.NONE);
+    }
+
+    private String row(
+            String label,
+            String mode,
+            String singing,
+            String organ,
+            String dynamic,
+            String sone,
+            String sung,
+            String margin,
+            String verdict,
+            String lag) {
+        return page.left(label, LABEL) + "  " + page.left(mode, MODE) + "  " + page.left(singing, SINGING) + " "
+                + page.right(organ, LEVEL) + " " + page.left(dynamic, DYNAMIC) + " " + page.right(sone, SONE) + "  "
+                + page.right(sung, LEVEL) + "  " + page.right(margin, MARGIN) + " " + page.left(verdict, 1 + VERDICT)
+                + " " + page.right(lag, LAG);
+    }
+
+    private String summary() {
+        List<Place> places = assessment.wantingAttention();
+        if (assessment.hymns().stream().allMatch(hymn -> hymn.verses().isEmpty())) {
+            return "There is no verse yet.";
+        }
+        if (places.isEmpty()) {
+            return "No verse wants attention.";
+        }
+        String those = places.stream().map(this::words).collect(Collectors.joining(", "));
+        return places.size() + (places.size() == 1 ? " verse wants" : " verses want") + " attention: " + those + ".";
+    }
+
+    private String words(Place place) {
+        Hymn hymn = assessment.hymns().get(place.hymn()).hymn();
+        Assessment.OfVerse verse = assessment.at(place);
+        String called = hymn.number().isBlank() ? hymn.title() : hymn.number();
+        return called + " " + verse.verse().label() + " "
+                + verse.estimate().margin().verdict().word();
+    }
+}

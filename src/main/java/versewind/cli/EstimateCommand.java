@@ -1,0 +1,168 @@
+package versewind.cli;
+
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+import versewind.advice.Assessment;
+import versewind.organ.BoxPosition;
+import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.Hymn;
+import versewind.plan.Mode;
+import versewind.plan.Singing;
+import versewind.plan.Verse;
+import versewind.plan.VerseKind;
+import versewind.plan.Verses;
+import versewind.sound.OrganSound;
+import versewind.store.AssessmentJson;
+import versewind.store.BadFile;
+import versewind.store.Library;
+
+/** {@code versewind estimate INSTRUMENT --draw STOPS}: how one registration stands. */
+final class EstimateCommand {
+
+    static final String NAME = "estimate";
+
+    private static final String DRAW = "--draw";
+    private static final String BOX = "--box";
+    private static final String TREMULANT = "--tremulant";
+    private static final String PEOPLE = "--people";
+    private static final String SINGING = "--singing";
+    private static final String MODE = "--mode";
+    private static final String HANDS = "--hands";
+    private static final String RIGHT = "--right";
+    private static final String LEFT = "--left";
+    private static final String TEMPO = "--tempo";
+    private static final int USUAL_PEOPLE = 100;
+
+    private final ParseResult typed;
+    private final Instrument instrument;
+    private final Knobs knobs;
+
+    private EstimateCommand(ParseResult typed, Instrument instrument) {
+        this.typed = typed;
+        this.instrument = instrument;
+        this.knobs = new Knobs(instrument);
+    }
+
+    static CommandSpec spec() {
+        CommandSpec spec = Options.command(
+                NAME, "Estimates one registration: the organ, the singing, and whether the organ leads.");
+        spec.addPositional(Options.operand("INSTRUMENT", "An instrument's file, or its name among the instruments."));
+        spec.addOption(Options.valued(
+                        DRAW,
+                        "STOPS",
+                        "What is drawn: \"Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16; couplers: Great to"
+                                + " Pedal\". Line ends do for semicolons.")
+                .required(true)
+                .build());
+        spec.addOption(Options.repeated(
+                BOX,
+                "DIVISION=POSITION",
+                "A swell box: " + words(BoxPosition.values(), BoxPosition::word) + ". Boxes not named are open."));
+        spec.addOption(Options.repeated(TREMULANT, "NAME", "A tremulant that is drawn."));
+        spec.addOption(Options.valued(PEOPLE, "N", "People present; " + USUAL_PEOPLE + " if not given.")
+                .build());
+        spec.addOption(Options.valued(MODE, "WHOM", "Who is accompanied: " + words(Mode.values(), Mode::word) + ".")
+                .build());
+        spec.addOption(Options.valued(SINGING, "HOW", "How they sing: " + words(Singing.values(), Singing::word) + ".")
+                .build());
+        spec.addOption(Options.valued(
+                        HANDS,
+                        "LAYOUT",
+                        "Hands and feet: " + words(HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word) + ".")
+                .build());
+        spec.addOption(Options.valued(RIGHT, "DIVISION", "Where the right hand plays; the main division if not given.")
+                .build());
+        spec.addOption(Options.valued(LEFT, "DIVISION", "Where the left hand plays; with the right if not given.")
+                .build());
+        spec.addOption(Options.valued(TEMPO, "N", "Beats a minute, to have the lag in beats too.")
+                .build());
+        spec.addOption(Options.json());
+        spec.usageMessage()
+                .footer(
+                        "",
+                        "Capitals and accents make no difference in names, and names may be shortened",
+                        "as long as only one is meant: \"open 8\" for \"Open Diapason 8\".");
+        return Options.withExitStatus(spec, "The registration wants attention.");
+    }
+
+    private static <T> String words(T[] values, Function<T, String> word) {
+        return Stream.of(values).map(word).collect(Collectors.joining(", "));
+    }
+
+    static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile, Misuse {
+        String name = Options.operand(typed);
+        Instrument instrument = library.openInstrument(name);
+        return new EstimateCommand(typed, instrument).reply(lettering);
+    }
+
+    private Reply reply(Lettering lettering) throws Misuse {
+        Verse verse = verse();
+        int people = number(PEOPLE, 1, Verse.MOST_PEOPLE).orElse(USUAL_PEOPLE);
+        OptionalInt tempo = number(TEMPO, Hymn.SLOWEST_TEMPO, Hymn.FASTEST_TEMPO);
+        OrganSound sound = Organs.sound(instrument);
+        Assessment.OfVerse assessed = new Assessment.OfVerse(verse, sound.estimate(verse, people, tempo));
+        String results = typed.hasMatchedOption(Options.JSON)
+                ? AssessmentJson.of(instrument, assessed)
+                : EstimateText.of(instrument, people, assessed, lettering);
+        return new Reply(assessed.wantsAttention() ? Reply.WANTS_ATTENTION : Reply.GOOD, results, "");
+    }
+
+    private Verse verse() throws Misuse {
+        return Verses.blank(instrument, VerseKind.VERSE)
+                .withMode(choice(MODE, Mode.values(), Mode::word, Mode.CONGREGATION))
+                .withSinging(choice(SINGING, Singing.values(), Singing::word, Singing.ORDINARY))
+                .withHands(hands())
+                .withRegistration(registration());
+    }
+
+    private HandsAndFeet hands() throws Misuse {
+        HandsAndFeet.Layout layout =
+                choice(HANDS, HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word, HandsAndFeet.Layout.FOUR_PARTS);
+        int right = manual(RIGHT, instrument.mainDivision());
+        return new HandsAndFeet(layout, right, manual(LEFT, right));
+    }
+
+    private int manual(String option, int otherwise) throws Misuse {
+        return typed.hasMatchedOption(option) ? knobs.manual(typed.matchedOptionValue(option, "")) : otherwise;
+    }
+
+    private Registration registration() throws Misuse {
+        Registration drawn = knobs.drawn(typed.matchedOptionValue(DRAW, ""));
+        for (String box : typed.matchedOptionValue(BOX, List.<String>of())) {
+            drawn = knobs.withBox(drawn, box);
+        }
+        for (String tremulant : typed.matchedOptionValue(TREMULANT, List.<String>of())) {
+            drawn = knobs.withTremulant(drawn, tremulant);
+        }
+        return drawn;
+    }
+
+    private <T> T choice(String option, T[] values, Function<T, String> word, T otherwise) throws Misuse {
+        if (!typed.hasMatchedOption(option)) {
+            return otherwise;
+        }
+        Names names = new Names(
+                option + " cannot be", "It can be", Stream.of(values).map(word).toList());
+        return values[names.find(typed.matchedOptionValue(option, ""))];
+    }
+
+    private OptionalInt number(String option, int least, int most) throws Misuse {
+        if (!typed.hasMatchedOption(option)) {
+            return OptionalInt.empty();
+        }
+        String value = typed.matchedOptionValue(option, "");
+        boolean isWhole = value.matches("[0-9]{1,9}");
+        if (!isWhole || Integer.parseInt(value) < least || Integer.parseInt(value) > most) {
+            throw new Misuse(
+                    option + " takes a whole number from " + least + " to " + most + ", not \"" + value + "\".");
+        }
+        return OptionalInt.of(Integer.parseInt(value));
+    }
+}

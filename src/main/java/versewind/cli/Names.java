@@ -1,0 +1,91 @@
+package versewind.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiPredicate;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import versewind.screen.Finder;
+import versewind.store.Nearest;
+
+/**
+ * Finds what a typed name means among the names there are.
+ *
+ * <p>Capitals, accents and hyphens make no difference, nor does "8 ft" or "8'" for "8". A name that is typed whole is
+ * meant; else the one whose first words begin as those typed; else the one that has words that begin so, in that order.
+ * Numbers are typed whole. Where several fit equally, none is meant.
+ */
+final class Names {
+    private static final Pattern FEET = Pattern.compile("(?<=\\d) ?(?:ft\\b\\.?|['\u2019\u2032])");
+    private static final Pattern NUMBER = Pattern.compile("[\\d/]+|[ivx]+");
+
+    private final String none;
+    private final String someAre;
+    private final List<String> names;
+
+    /**
+     * The names there are.
+     *
+     * @param none how a sentence begins that says that a name is not there: "the organ has no coupler"
+     * @param someAre how a sentence begins that lists the names: "The couplers are"
+     * @param names the names
+     */
+    Names(String none, String someAre, List<String> names) {
+        this.none = none;
+        this.someAre = someAre;
+        this.names = List.copyOf(names);
+    }
+
+    /** Place in the list of the name that is meant. */
+    int find(String typed) throws Misuse {
+        List<String> words = words(typed);
+        for (BiPredicate<List<String>, List<String>> fits :
+                List.<BiPredicate<List<String>, List<String>>>of(List::equals, Names::begins, Names::abbreviates)) {
+            List<Integer> fitting = new ArrayList<>();
+            for (int i = 0; i < names.size(); i++) {
+                if (!words.isEmpty() && fits.test(words, words(names.get(i)))) {
+                    fitting.add(i);
+                }
+            }
+            if (fitting.size() == 1) {
+                return fitting.get(0);
+            }
+            if (fitting.size() > 1) {
+                throw ambiguous(typed, fitting);
+            }
+        }
+        throw new Misuse(none + " \"" + typed + "\". " + Nearest.sentence(typed, names, someAre));
+    }
+
+    private Misuse ambiguous(String typed, List<Integer> fitting) {
+        String these = fitting.stream().map(i -> '"' + names.get(i) + '"').collect(Collectors.joining(" or "));
+        return new Misuse('"' + typed + "\" may mean " + these + ". Write more of the name.");
+    }
+
+    /** The words of a name, without what makes no difference. */
+    static List<String> words(String name) {
+        String plain = FEET.matcher(Finder.plain(name)).replaceAll("").replace('-', ' ');
+        return Pattern.compile("\\s+")
+                .splitAsStream(plain.strip())
+                .filter(word -> !word.isEmpty())
+                .toList();
+    }
+
+    private static boolean begins(List<String> typed, List<String> name) {
+        return typed.size() <= name.size() && abbreviates(typed, name.subList(0, typed.size()));
+    }
+
+    private static boolean abbreviates(List<String> typed, List<String> name) {
+        int at = 0;
+        for (String word : name) {
+            if (at < typed.size() && isShort(typed.get(at), word)) {
+                at++;
+            }
+        }
+        return at == typed.size();
+    }
+
+    private static boolean isShort(String typed, String word) {
+        return NUMBER.matcher(typed).matches() ? word.equals(typed) : word.startsWith(typed);
+    }
+}

@@ -1,0 +1,87 @@
+package versewind.cli;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** How commands, options and operands are described. */
+final class Options {
+
+    static final String JSON = "--json";
+    private static final int COLUMNS = 80;
+
+    private Options() {}
+
+    static CommandSpec command(String name, String description) {
+        CommandSpec spec = CommandSpec.create().name(name);
+        spec.usageMessage().description(description).width(COLUMNS).sortOptions(false);
+        return spec;
+    }
+
+    /** The operand that a command needs. */
+    static PositionalParamSpec operand(String name, String description) {
+        return PositionalParamSpec.builder()
+                .paramLabel(name)
+                .type(String.class)
+                .arity("1")
+                .required(true)
+                .description(description)
+                .build();
+    }
+
+    /** The operand that was typed. */
+    static String operand(ParseResult typed) {
+        return typed.matchedPositionalValue(0, "");
+    }
+
+    /** An option without a value. */
+    static OptionSpec.Builder flag(String description, String... names) {
+        return OptionSpec.builder(names).type(boolean.class).arity("0").description(description);
+    }
+
+    /** An option with a value. */
+    static OptionSpec.Builder valued(String name, String value, String description) {
+        return OptionSpec.builder(name)
+                .type(String.class)
+                .arity("1")
+                .paramLabel(value)
+                .description(description);
+    }
+
+    /** An option with a value, which can be typed several times. */
+    static OptionSpec repeated(String name, String value, String description) {
+        return OptionSpec.builder(name)
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .arity("1")
+                .paramLabel(value)
+                .description(description)
+                .build();
+    }
+
+    static OptionSpec json() {
+        return flag("Write JSON instead of text.", JSON).build();
+    }
+
+    /** With the options that all commands have. */
+    static CommandSpec withHelp(CommandSpec spec) {
+        spec.addOption(flag("Show this help.", "-h", "--help").usageHelp(true).build());
+        spec.addOption(
+                flag("Show the version.", "-V", "--version").versionHelp(true).build());
+        return spec;
+    }
+
+    /** With the options that all commands have, and the meaning of the exit status. */
+    static CommandSpec withExitStatus(CommandSpec spec, String wantsAttention) {
+        Map<String, String> statuses = new LinkedHashMap<>();
+        statuses.put(" " + Reply.GOOD, "All is well.");
+        statuses.put(" " + Reply.WANTS_ATTENTION, wantsAttention);
+        statuses.put(" " + Reply.BAD, "Something typed or read is wrong.");
+        spec.usageMessage().exitCodeListHeading("%nExit status:%n").exitCodeList(statuses);
+        return withHelp(spec);
+    }
+}

@@ -1,0 +1,68 @@
+package versewind.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import versewind.screen.Text;
+
+/** Lines of plain text, 80 columns wide at most, in the letters of one terminal. */
+final class Page {
+
+    private static final int COLUMNS = 80;
+    private static final String CUT = "~";
+
+    private final Lettering lettering;
+    private final List<String> lines = new ArrayList<>();
+
+    Page(Lettering lettering) {
+        this.lettering = lettering;
+    }
+
+    /** A line, cut where it is too long. */
+    void line(String text) {
+        lines.add(Text.fit(lettering.of(text), COLUMNS, CUT).stripTrailing());
+    }
+
+    /** A line without anything on it. */
+    void blank() {
+        lines.add("");
+    }
+
+    /** Sentences, broken between words where a line is full. */
+    void paragraph(String text) {
+        hanging("", text);
+    }
+
+    /** Words beside a head, broken between them where a line is full, and going on below the first of them. */
+    void hanging(String head, String text) {
+        int indent = Text.columns(head);
+        String line = head;
+        boolean isFirst = true;
+        for (String word : lettering.of(text).split(" ", -1)) {
+            String longer = isFirst ? line + word : line + " " + word;
+            if (!isFirst && Text.columns(longer) > COLUMNS) {
+                line(line);
+                longer = " ".repeat(indent) + word;
+            }
+            line = longer;
+            isFirst = false;
+        }
+        line(line);
+    }
+
+    /** A cell of a table: the text to the left, blanks up to a number of columns; cut where it is too long. */
+    String left(String text, int columns) {
+        String fitting = Text.fit(lettering.of(text), columns, CUT);
+        return fitting + " ".repeat(columns - Text.columns(fitting));
+    }
+
+    /** A cell of a table: the text to the right, blanks before it. */
+    String right(String text, int columns) {
+        String fitting = Text.fit(lettering.of(text), columns, CUT);
+        return " ".repeat(columns - Text.columns(fitting)) + fitting;
+    }
+
+    /** All lines, each with its end. */
+    String text() {
+        return String.join("\n", lines) + "\n";
+    }
+}

@@ -1,0 +1,56 @@
+package versewind.store;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import versewind.advice.Assessment;
+import versewind.sound.Dynamic;
+import versewind.sound.Estimate;
+import versewind.sound.Margin;
+
+/** Writes the fields of a verse that was assessed. */
+final class VerseJson {
+    private VerseJson() {}
+
+    static void write(JsonGenerator json, Assessment.OfVerse of) throws IOException {
+        Estimate estimate = of.estimate();
+        json.writeStringField("label", of.verse().label());
+        json.writeStringField("kind", of.verse().kind().word());
+        json.writeStringField("mode", of.verse().mode().word());
+        organ(json, estimate);
+        json.writeObjectFieldStart("singers");
+        Generated.level(json, "dbA", estimate.singersDba());
+        json.writeNumberField("count", estimate.singers());
+        json.writeEndObject();
+        margin(json, estimate.margin());
+        Generated.level(json, "lagMs", OptionalDouble.of(estimate.lagMs()));
+    }
+
+    private static void organ(JsonGenerator json, Estimate estimate) throws IOException {
+        OptionalDouble sone = estimate.isSilent() ? OptionalDouble.empty() : OptionalDouble.of(estimate.sone());
+        json.writeObjectFieldStart("organ");
+        Generated.level(json, "dbA", estimate.organDba());
+        Generated.level(json, "sone", sone);
+        Generated.level(json, "phon", estimate.phon());
+        Optional<String> dynamic = estimate.dynamic().map(Dynamic::word);
+        if (dynamic.isPresent()) {
+            json.writeStringField("dynamic", dynamic.get());
+        } else {
+            json.writeNullField("dynamic");
+        }
+        json.writeEndObject();
+    }
+
+    private static void margin(JsonGenerator json, Margin margin) throws IOException {
+        json.writeObjectFieldStart(
+                switch (margin.kind()) {
+                    case LEAD, ORGAN_ALONE -> "lead";
+                    case VOICE -> "voice";
+                    case SOLO_LINE -> "soloLine";
+                });
+        Generated.level(json, "db", margin.db());
+        json.writeStringField("verdict", margin.verdict().word());
+        json.writeEndObject();
+    }
+}
