@@ -43,7 +43,7 @@ final class Block {
         return field(name, Written.text(value));
     }
 
-    /** A text, left out where it is blank. */
+    /** A text, left out where it is empty. */
     Block textUnlessEmpty(String name, String value) {
         return value.isEmpty() ? this : text(name, value);
     }

@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 
-/** Reads the bytes of a file, or says why that cannot be. */
+/** Reads the bytes of a file, as many as can be read as JSON and one more, or says why that cannot be. */
 final class FileBytes {
     private FileBytes() {}
 
@@ -25,11 +25,7 @@ final class FileBytes {
             throw BadFile.whole(file, "this is a device, not a file", "Name a file.");
         }
         try {
-            byte[] bytes = disk.read(file, JsonTree.LARGEST_FILE + 1);
-            if (bytes.length > JsonTree.LARGEST_FILE) {
-                throw BadFile.whole(file, "the file is larger than 8 MB", "Look whether it is the file you mean.");
-            }
-            return bytes;
+            return disk.read(file, JsonTree.LARGEST_FILE + 1);
         } catch (AccessDeniedException denied) {
             throw BadFile.whole(file, "the file may not be read", "Ask its owner for the permission to read it.");
         } catch (IOException trouble) {

@@ -61,6 +61,9 @@ final class JsonTree {
      * @param bytes what is in it
      */
     static Found read(Path file, byte[] bytes) throws BadFile {
+        if (bytes.length > LARGEST_FILE) {
+            throw BadFile.at(file, 1, "", "the file is larger than 8 MB", "Look whether it is the file you mean.");
+        }
         String text = decode(file, bytes);
         if (text.isBlank()) {
             throw BadFile.at(file, 1, "", "the file is empty", "Restore it from a copy, or make a new one.");

@@ -53,7 +53,7 @@ public final class Library {
                 Path draft = Drafts.pathOf(plan);
                 boolean unsaved = disk.exists(draft);
                 Map<String, String> head = Head.of(disk.exists(plan) ? plan : draft);
-                byId.put(id, new PlanEntry(id, plan, head.getOrDefault("title", id), date(head), unsaved));
+                byId.put(id, new PlanEntry(id, plan, titled(head, "title", id), date(head), unsaved));
             }
         }
         return List.copyOf(byId.values());
@@ -66,8 +66,7 @@ public final class Library {
             String id = Shelf.idOf(file);
             if (Format.isId(id)) {
                 Map<String, String> head = Head.of(file);
-                entries.add(
-                        new InstrumentEntry(id, file, head.getOrDefault("name", id), head.getOrDefault("place", "")));
+                entries.add(new InstrumentEntry(id, file, titled(head, "name", id), head.getOrDefault("place", "")));
             }
         }
         return List.copyOf(entries);
@@ -108,9 +107,10 @@ public final class Library {
      * A plan that has no file yet; nothing is written until it is saved.
      *
      * @param id from {@link #freePlanId}
+     * @throws IllegalArgumentException if no file can have this id
      */
     public OpenPlan newPlan(String id, Plan plan, Instrument instrument) {
-        return new OpenPlan(plan, instrument, plans.path(id), Fingerprint.NO_FILE, Optional.empty());
+        return new OpenPlan(plan, instrument, plans.newPath(id), Fingerprint.NO_FILE, Optional.empty());
     }
 
     /**
@@ -129,8 +129,10 @@ public final class Library {
 
     private SaveOutcome save(OpenPlan open, byte[] bytes, WhenChanged whenChanged) {
         Path path = open.path();
-        if (bytes.length > JsonTree.LARGEST_FILE) {
-            return new SaveOutcome.NotSaved(path, "The plan is larger than 8 MB. Shorten its notes.");
+        try {
+            PlanReader.read(path, bytes, id -> open.instrument());
+        } catch (BadFile unreadable) {
+            return wouldNotOpen(path, unreadable);
         }
         return switch (whenChanged) {
             case REFUSE -> safe.save(path, bytes, now -> now.equals(open.fingerprint()), SafeFile.Durability.FORCED);
@@ -153,21 +155,32 @@ public final class Library {
      * Writes an instrument to a new file of this library.
      *
      * @param id from {@link #freeInstrumentId}
+     * @throws IllegalArgumentException if no file can have this id
      */
     public SaveOutcome saveNewInstrument(String id, Instrument instrument) {
-        return safe.save(
-                instruments.path(id),
-                InstrumentWriter.bytes(instrument),
-                Fingerprint.NO_FILE::equals,
-                SafeFile.Durability.FORCED);
+        Path path = instruments.newPath(id);
+        byte[] bytes = InstrumentWriter.bytes(instrument);
+        try {
+            InstrumentReader.read(path, bytes);
+        } catch (BadFile unreadable) {
+            return wouldNotOpen(path, unreadable);
+        }
+        return safe.save(path, bytes, Fingerprint.NO_FILE::equals, SafeFile.Durability.FORCED);
+    }
+
+    private static SaveOutcome wouldNotOpen(Path path, BadFile unreadable) {
+        return new SaveOutcome.NotSaved(
+                path, "It would not open again, as " + unreadable.problem() + ". " + unreadable.remedy());
     }
 
     /** Keeps unsaved work beside a plan's file, in place of what was kept before. Fast: does not wait for the medium. */
     public SaveOutcome keepDraft(OpenPlan open) {
-        try {
-            setAsideUnreadable(open.path());
-        } catch (IOException trouble) {
-            return new SaveOutcome.NotSaved(Drafts.pathOf(open.path()), SafeFile.sentence(trouble));
+        if (open.draft().filter(Draft.Unreadable.class::isInstance).isPresent()) {
+            try {
+                setAsideUnreadable(open.path());
+            } catch (IOException trouble) {
+                return new SaveOutcome.NotSaved(Drafts.pathOf(open.path()), SafeFile.sentence(trouble));
+            }
         }
         return safe.save(
                 Drafts.pathOf(open.path()),
@@ -250,6 +263,11 @@ public final class Library {
                 "the instrument " + Quoted.text(id.text()) + " is missing: there is no "
                         + places.stream().map(Path::toString).collect(Collectors.joining(" and no ")),
                 Nearest.sentence(id.text(), ids, "The instruments there are"));
+    }
+
+    private static String titled(Map<String, String> head, String field, String otherwise) {
+        String title = head.getOrDefault(field, otherwise);
+        return title.isBlank() ? otherwise : title;
     }
 
     private static boolean isSame(Draft draft, Plan plan) {

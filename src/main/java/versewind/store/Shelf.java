@@ -30,6 +30,14 @@ final class Shelf {
         return home.resolve(id + ENDING);
     }
 
+    /** The file of an id that somebody has thought of. */
+    Path newPath(String id) {
+        if (!Format.isId(id)) {
+            throw new IllegalArgumentException(Quoted.text(id) + " cannot be the name of a file");
+        }
+        return path(id);
+    }
+
     /** All files in the folder, also those that are not named by an id. */
     List<Path> files() throws BadFile {
         try {

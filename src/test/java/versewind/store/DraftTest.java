@@ -102,12 +102,12 @@ class DraftTest {
                         .hasMessage(draft + ", line 1: the file ends too soon. "
                                 + "It was cut off: restore it from a copy, or write what is missing."));
 
-        library.keepDraft(changed);
+        library.keepDraft(library.openPlan("lent").with(changed.plan()));
         assertThat(plans.resolve(".lent.unreadable-1.json")).hasContent("{\"format\": 1, \"tit");
         assertThat(kept(library.openPlan("lent")).plan()).isEqualTo(changed.plan());
 
         Files.writeString(draft, "again");
-        library.keepDraft(changed);
+        library.keepDraft(library.openPlan("lent").with(changed.plan()));
         assertThat(plans.resolve(".lent.unreadable-1.json")).hasContent("{\"format\": 1, \"tit");
         assertThat(plans.resolve(".lent.unreadable-2.json")).hasContent("again");
     }

@@ -12,7 +12,10 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import versewind.plan.Heading;
 import versewind.plan.Plan;
 
 class LibraryTest {
@@ -34,7 +37,7 @@ class LibraryTest {
     }
 
     private static Plan entitled(Plan plan, String title) {
-        return plan.withHeading(new versewind.plan.Heading(
+        return plan.withHeading(new Heading(
                 title,
                 plan.heading().date(),
                 plan.heading().people(),
@@ -154,7 +157,54 @@ class LibraryTest {
                         + ": there is no such file. Look for it in another folder, or restore it from a copy.");
         assertThatExceptionOfType(BadFile.class)
                 .isThrownBy(() -> library.openPlan(large))
-                .withMessage(large + ": the file is larger than 8 MB. Look whether it is the file you mean.");
+                .withMessage(large + ", line 1: the file is larger than 8 MB. Look whether it is the file you mean.");
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void a_device_is_not_read() {
+        assertThatExceptionOfType(BadFile.class)
+                .isThrownBy(() -> library.openPlan(Path.of("/dev/null")))
+                .withMessage("/dev/null: this is a device, not a file. Name a file.");
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void a_link_to_a_file_that_is_gone_is_told_so() throws IOException {
+        Path link = Files.createSymbolicLink(plans.resolve("easter.json"), Path.of("gone.json"));
+
+        assertThatExceptionOfType(BadFile.class)
+                .isThrownBy(() -> library.openPlan("easter"))
+                .withMessage(link + ": this link leads to no file. "
+                        + "Look for it in another folder, or restore it from a copy.");
+    }
+
+    @Test
+    void a_plan_that_would_not_open_again_is_not_saved() throws BadFile {
+        OpenPlan open = library.openPlan("lent");
+        Heading endless = new Heading("x".repeat(JsonTree.LARGEST_FILE), Optional.empty(), 1, "");
+        Heading farAway = new Heading("x", Optional.of(LocalDate.of(12_026, 1, 1)), 1, "");
+
+        assertThat(save(library, open.with(open.plan().withHeading(endless))))
+                .isEqualTo(new SaveOutcome.NotSaved(
+                        open.path(),
+                        "It would not open again, as the file is larger than 8 MB. "
+                                + "Look whether it is the file you mean."));
+        assertThat(save(library, open.with(open.plan().withHeading(farAway))))
+                .isEqualTo(new SaveOutcome.NotSaved(
+                        open.path(),
+                        "It would not open again, as \"+12026-01-01\" is no date. "
+                                + "Write it like \"2026-10-04\", year, month, day."));
+        assertThat(open.path()).hasContent(SmallOrgan.PLAN);
+    }
+
+    @Test
+    void an_id_that_leads_out_of_the_library_is_refused() throws BadFile {
+        OpenPlan open = library.openPlan("lent");
+
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> library.newPlan("../lent", open.plan(), open.instrument()));
+        assertThatIllegalArgumentException().isThrownBy(() -> library.saveNewInstrument(".hidden", open.instrument()));
     }
 
     @Test

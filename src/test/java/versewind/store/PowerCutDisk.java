@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
@@ -114,8 +115,7 @@ final class PowerCutDisk implements Disk {
         return Arrays.copyOf(bytes, bytes.length / 2);
     }
 
-    private static Map<Path, byte[]> state(
-            Map<Path, Contents> names, java.util.function.Function<Contents, byte[]> bytesOf) {
+    private static Map<Path, byte[]> state(Map<Path, Contents> names, Function<Contents, byte[]> bytesOf) {
         Map<Path, byte[]> state = new TreeMap<>();
         names.forEach((path, contents) -> state.put(path, bytesOf.apply(contents)));
         return state;

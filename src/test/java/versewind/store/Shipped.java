@@ -29,7 +29,9 @@ final class Shipped {
 
     private static List<Path> files(Path folder) {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.sorted().toList();
+            return files.filter(file -> !file.getFileName().toString().startsWith("."))
+                    .sorted()
+                    .toList();
         } catch (IOException trouble) {
             throw new IllegalStateException(trouble);
         }
