@@ -15,7 +15,7 @@ public final class Update {
     private static Map<Command, Handler> handlers() {
         Map<Command, Handler> handlers = new EnumMap<>(Command.class);
         Moving.into(handlers);
-        Drawing.into(handlers);
+        Registering.into(handlers);
         Playing.into(handlers);
         Arranging.into(handlers);
         Filing.into(handlers);

@@ -12,20 +12,20 @@ import versewind.plan.HandsAndFeet;
 import versewind.plan.Place;
 import versewind.plan.Verse;
 
-/** Drawing and putting in: stops, couplers, tremulants, boxes, whole registrations. */
-final class Drawing {
-    private Drawing() {}
+/** Registering and putting in: stops, couplers, tremulants, boxes, whole registrations. */
+final class Registering {
+    private Registering() {}
 
     static void into(Map<Command, Handler> handlers) {
-        handlers.put(Command.TOGGLE, Handler.verse(Drawing::toggle));
+        handlers.put(Command.TOGGLE, Handler.verse(Registering::toggle));
         handlers.put(
                 Command.PUT_ALL_IN,
                 Handler.verse((state, work, verse) ->
                         Handler.change(state, work, verse.withRegistration(Registration.silent(work.instrument())))));
         handlers.put(Command.BOX_WIDER, Handler.verse((state, work, verse) -> moveBox(state, work, verse, 1)));
         handlers.put(Command.BOX_NARROWER, Handler.verse((state, work, verse) -> moveBox(state, work, verse, -1)));
-        handlers.put(Command.TAKE_OVER, Handler.verse(Drawing::takeOver));
-        handlers.put(Command.CARRY_ON, Handler.verse(Drawing::carryOn));
+        handlers.put(Command.TAKE_OVER, Handler.verse(Registering::takeOver));
+        handlers.put(Command.CARRY_ON, Handler.verse(Registering::carryOn));
     }
 
     private static Step toggle(State state, Work work, Verse verse) {
