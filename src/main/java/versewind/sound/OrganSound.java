@@ -44,9 +44,9 @@ public final class OrganSound {
     private final double[] aside = new double[ThirdOctaves.COUNT];
 
     /** The room with a number of people in it, and how loud the softest and the fullest of the organ is there. */
-    private record Filled(Seats seats, double softestPhon, double fullPhon) {
-        Dynamic dynamic(double phon) {
-            return Dynamic.of(phon, softestPhon, fullPhon);
+    private record Filled(Seats seats, double softestSone, double fullSone) {
+        Dynamic dynamic(double sone) {
+            return Dynamic.of(sone, softestSone, fullSone);
         }
     }
 
@@ -91,9 +91,9 @@ public final class OrganSound {
             }
             Registration alone = new Registration(IndexSet.of(stop), IndexSet.EMPTY, IndexSet.EMPTY, closed);
             power.compute(alone, HandsAndFeet.on(HandsAndFeet.Layout.MANUALS_ONLY, division));
-            double phon = phonInNave(seats, power.all());
-            if (phon < foundPhon) {
-                foundPhon = phon;
+            double sone = soneInNave(seats, power.all());
+            if (sone < foundSone) {
+                foundSone = sone;
                 found = power.all().clone();
             }
         }
@@ -132,7 +132,7 @@ public final class OrganSound {
                 dbA(inNave),
                 silent ? 0 : hearing.sone(),
                 silent ? OptionalDouble.empty() : OptionalDouble.of(phon),
-                silent ? Optional.empty() : Optional.of(filled.dynamic(phon)),
+                silent ? Optional.empty() : Optional.of(filled.dynamic(hearing.sone())),
                 dbA(amongSingers),
                 people.singers(),
                 dbA(singing),
@@ -184,13 +184,13 @@ public final class OrganSound {
 
     private Filled fill(int people) {
         Seats seats = room.seats(people);
-        return new Filled(seats, phonInNave(seats, softest), phonInNave(seats, full));
+        return new Filled(seats, soneInNave(seats, softest), soneInNave(seats, full));
     }
 
-    private double phonInNave(Seats seats, double[] soundPower) {
+    private double soneInNave(Seats seats, double[] soundPower) {
         seats.organInNave(soundPower, aside);
         hearing.listen(aside);
-        return hearing.phon();
+        return hearing.sone();
     }
 
     private static OptionalDouble dbA(double[] heard) {

@@ -22,8 +22,8 @@ class DynamicTest {
         "40, pp",
         "130, fff"
     })
-    void seven_equal_steps_lie_between_the_softest_stop_and_full_organ(double phon, String word) {
-        assertThat(Dynamic.of(phon, 50, 120).word()).isEqualTo(word);
+    void seven_equal_steps_lie_between_the_softest_stop_and_full_organ(double sone, String word) {
+        assertThat(Dynamic.of(sone, 50, 120).word()).isEqualTo(word);
     }
 
     @Test
