@@ -66,7 +66,8 @@ final class EstimateCommand {
                 "DIVISION=POSITION",
                 "A swell box: " + words(BoxPosition.values(), BoxPosition::word) + ". Boxes not named are open."));
         spec.addOption(Options.repeated(TREMULANT, "NAME", "A tremulant that is drawn."));
-        spec.addOption(Options.valued(PEOPLE, "N", "People present; " + USUAL_PEOPLE + " if not given.")
+        spec.addOption(Options.valued(
+                        PEOPLE, "N", "People present, or voices of a small choir; " + USUAL_PEOPLE + " if not given.")
                 .build());
         spec.addOption(Options.valued(MODE, "WHOM", "Who is accompanied: " + words(Mode.values(), Mode::word) + ".")
                 .build());
@@ -115,8 +116,11 @@ final class EstimateCommand {
     }
 
     private Verse verse() throws Misuse {
+        Mode mode = choice(MODE, Mode.values(), Mode::word, Mode.CONGREGATION);
+        OptionalInt voices = mode == Mode.SMALL_CHOIR ? number(PEOPLE, 1, Verse.MOST_PEOPLE) : OptionalInt.empty();
         return Verses.blank(instrument, VerseKind.VERSE)
-                .withMode(choice(MODE, Mode.values(), Mode::word, Mode.CONGREGATION))
+                .withMode(mode)
+                .withPeople(voices)
                 .withSinging(choice(SINGING, Singing.values(), Singing::word, Singing.ORDINARY))
                 .withHands(hands())
                 .withRegistration(registration());

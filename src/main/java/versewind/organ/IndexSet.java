@@ -38,6 +38,11 @@ public final class IndexSet {
         return set;
     }
 
+    /** The indices from 0 to below a limit. */
+    public static IndexSet range(int limit) {
+        return of(IntStream.range(0, limit));
+    }
+
     /** Whether the index is in the set. */
     public boolean contains(int index) {
         int word = index >> 6;

@@ -81,7 +81,7 @@ public final class OrganSound {
     private double[] softest() {
         Seats seats = room.seats(0);
         double[] found = new double[ThirdOctaves.COUNT];
-        double foundPhon = Double.POSITIVE_INFINITY;
+        double foundSone = Double.POSITIVE_INFINITY;
         List<BoxPosition> closed =
                 organ.divisions().stream().map(division -> BoxPosition.CLOSED).toList();
         for (int stop = 0; stop < organ.stops().size(); stop++) {

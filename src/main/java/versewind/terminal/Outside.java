@@ -101,12 +101,18 @@ final class Outside {
 
     /** A plan that has been read becomes the one that is worked on. */
     List<Input> opened(OpenPlan file) {
+        OrganSound sound;
+        try {
+            sound = OrganSound.open(file.instrument());
+        } catch (IllegalArgumentException unknownMaterial) {
+            return List.of(new Input.Failed(
+                    file.instrument().name() + " cannot be estimated: " + unknownMaterial.getMessage()));
+        }
         open = Optional.of(file);
         Optional<Plan> draft = file.draft()
                 .flatMap(each -> each instanceof Draft.Kept kept ? Optional.of(kept.plan()) : Optional.empty());
         List<Input> inputs = new ArrayList<>();
-        inputs.add(new Input.PlanOpened(
-                id(file.path()), file.plan(), file.instrument(), OrganSound.open(file.instrument()), draft));
+        inputs.add(new Input.PlanOpened(id(file.path()), file.plan(), file.instrument(), sound, draft));
         file.draft().ifPresent(each -> {
             if (each instanceof Draft.Unreadable unreadable) {
                 inputs.add(new Input.Failed("Unsaved work was kept, but cannot be read: "
