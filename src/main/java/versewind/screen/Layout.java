@@ -17,8 +17,8 @@ record Layout(int gridWidth, int listX, int listWidth, int top, int height, int 
 
     static final int LEAST_ROWS = 18;
 
-    /** Rows of the status bar: who sings and how it is played, the levels, the moves, messages. */
-    static final int STATUS_ROWS = 4;
+    /** From this height on the moves have two rows. */
+    private static final int TALL = 22;
 
     private static final int HEADER_ROWS = 2;
     private static final int NARROWEST_LIST = 27;
@@ -33,8 +33,13 @@ record Layout(int gridWidth, int listX, int listWidth, int top, int height, int 
         int listWidth = columns < 72 ? SMALL_LIST : Math.min(WIDEST_LIST, NARROWEST_LIST + (columns - 80) / 3);
         listWidth = Math.max(columns < 72 ? SMALL_LIST : NARROWEST_LIST, listWidth);
         int gridWidth = columns - listWidth - 1;
-        int statusTop = rows - STATUS_ROWS;
+        int statusTop = rows - statusRows(rows);
         return new Layout(gridWidth, gridWidth + 1, listWidth, HEADER_ROWS, statusTop - HEADER_ROWS, statusTop);
+    }
+
+    /** Rows of the status bar: who sings and how it is played, the levels, the moves, messages. */
+    static int statusRows(int rows) {
+        return rows < TALL ? 4 : 5;
     }
 
     /** Whether a screen is too small to work on. */

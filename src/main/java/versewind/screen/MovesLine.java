@@ -9,34 +9,53 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.Verse;
 
-/** What has to be moved since the verse before, in one line. */
+/** What has to be moved since the verse before, in a line or two. */
 final class MovesLine {
     private MovesLine() {}
 
-    /** The line in full if it fits into so many columns, else with numbers instead of names. */
-    static String of(State state, Work work, int columns) {
+    /** As much as fits into so many rows of so many columns: names of knobs if there is room, else their numbers. */
+    static List<String> of(State state, Work work, int columns, int rows) {
         if (work.verse().isEmpty()) {
-            return "";
+            return List.of();
         }
         Optional<Verse> before = before(work);
         Registration from = before.map(Verse::registration).orElse(Registration.silent(work.instrument()));
         Moves moves = Moves.between(from, work.verse().get().registration());
         if (before.isEmpty()) {
-            return "Before the service: " + (moves.count() == 0 ? "nothing to draw" : moves.count() + " to set");
+            return List.of(
+                    "Before the service: " + (moves.count() == 0 ? "nothing to draw" : moves.count() + " to set"));
         }
         String since = "From " + before.get().label() + ", ";
         if (moves.count() == 0) {
-            return since + "nothing moves.";
+            return List.of(since + "nothing moves.");
         }
-        String start = since + moves.count() + (moves.count() == 1 ? " movement:  " : " movements:  ");
-        Instrument instrument = work.instrument();
+        String start = since + moves.count() + (moves.count() == 1 ? " movement:" : " movements:");
         for (Detail detail : Detail.values()) {
-            String line = start + String.join("  ", groups(state, instrument, moves, detail));
-            if (Text.columns(line) <= columns) {
-                return line;
+            List<String> parts = new ArrayList<>(List.of(start));
+            parts.addAll(groups(state, work.instrument(), moves, detail));
+            List<String> lines = wrapped(parts, columns);
+            boolean fits = lines.stream().allMatch(line -> Text.columns(line) <= columns);
+            if (fits && lines.size() <= rows) {
+                return lines;
             }
         }
-        return Text.fit(start.strip(), columns, state.marks().cut());
+        return List.of(Text.fit(start, columns, state.marks().cut()));
+    }
+
+    /** The parts set one after the other in as few lines as they need; a part is not broken. */
+    private static List<String> wrapped(List<String> parts, int columns) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String part : parts) {
+            String longer = line.isEmpty() ? part : line + "  " + part;
+            if (!line.isEmpty() && Text.columns(longer) > columns) {
+                lines.add(line);
+                longer = part;
+            }
+            line = longer;
+        }
+        lines.add(line);
+        return lines;
     }
 
     /** How much is said, from most to least. */

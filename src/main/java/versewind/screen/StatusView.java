@@ -14,6 +14,10 @@ import versewind.sound.Margin;
 
 /** The status bar: who sings and how it is played, the live levels, what has to be moved, what the program says. */
 final class StatusView {
+
+    /** Rows of the status bar that are not for the moves: the rule, the levels, the notice. */
+    private static final int OTHER_ROWS = 3;
+
     private StatusView() {}
 
     /** How a verse of the hymn where we are sounds. */
@@ -133,7 +137,11 @@ final class StatusView {
     }
 
     private static void paintMoves(Frame frame, State state, Work work, int y) {
-        frame.write(1, y, MovesLine.of(state, work, frame.width() - 2), Style.TEXT);
+        int rows = Layout.statusRows(frame.height()) - OTHER_ROWS;
+        List<String> lines = MovesLine.of(state, work, frame.width() - 2, rows);
+        for (int row = 0; row < lines.size(); row++) {
+            frame.write(1, y + row, lines.get(row), Style.TEXT);
+        }
     }
 
     /** What was last said, or which keys are most wanted. */

@@ -1,0 +1,84 @@
+package versewind.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import versewind.sound.OrganSound;
+import versewind.store.Library;
+import versewind.store.OpenPlan;
+
+/** The parts of the README that are made from the program say what the program says. */
+class ReadmeTest {
+
+    private static final Path README = Path.of("README.md");
+
+    @Test
+    void the_keys_are_those_of_the_table_of_commands() throws Exception {
+        check(
+                "<!-- keys: made by the tests from the table of commands; do not edit -->",
+                "<!-- end of keys -->",
+                keys());
+    }
+
+    @Test
+    void the_picture_is_the_screen_of_a_shipped_plan() throws Exception {
+        check("<!-- screen: made by the tests; do not edit -->", "<!-- end of screen -->", picture());
+    }
+
+    private static String keys() {
+        StringBuilder keys = new StringBuilder();
+        for (Command.Group group : Command.Group.values()) {
+            keys.append("\n| ").append(group.title()).append(" | |\n| --- | --- |\n");
+            keys.append(Stream.of(Command.values())
+                    .filter(command -> command.group() == group && !Command.UNLISTED.contains(command))
+                    .map(command -> "| " + names(command) + " | " + command.does() + " |\n")
+                    .collect(Collectors.joining()));
+        }
+        return keys.append("\n").toString();
+    }
+
+    private static String names(Command command) {
+        return command.keys().stream().map(key -> "`" + key.name() + "`").collect(Collectors.joining(", "));
+    }
+
+    private static String picture() throws Exception {
+        OpenPlan open = new Library(Path.of("")).openPlan("harvest-festival");
+        State state = State.empty(80, 24, Marks.UNICODE, LocalDate.of(2026, 9, 28));
+        Input opened = new Input.PlanOpened(
+                "harvest-festival",
+                open.plan(),
+                open.instrument(),
+                OrganSound.open(open.instrument()),
+                Optional.empty());
+        state = Update.step(state, opened).state();
+        for (char key : List.of('n', 'n', 'n', 'n', 'n')) {
+            state = Update.step(state, new Input.Press(Key.of(key))).state();
+        }
+        Frame frame = View.paint(state);
+        return IntStream.range(0, frame.height())
+                .mapToObj(frame::row)
+                .collect(Collectors.joining("\n", "\n```text\n", "\n```\n\n"));
+    }
+
+    private static void check(String start, String end, String wanted) throws Exception {
+        String readme = Files.readString(README);
+        int from = readme.indexOf(start) + start.length() + 1;
+        int to = readme.indexOf(end);
+        assertThat(to).as("the README has its marks").isGreaterThanOrEqualTo(from);
+        if (Boolean.getBoolean("golden.update")) {
+            assertThat(System.getenv("CI")).isNotEqualTo("true");
+            readme = readme.substring(0, from) + wanted + readme.substring(to);
+            Files.writeString(README, readme);
+            to = readme.indexOf(end);
+        }
+        assertThat(readme.substring(from, to)).isEqualTo(wanted);
+    }
+}
