@@ -5,7 +5,7 @@ import java.util.List;
 /** A list to choose from, over the plan. */
 final class ChooserView {
 
-    private static final int WIDTH = 74;
+    private static final int WIDTH = 76;
 
     private ChooserView() {}
 
@@ -32,9 +32,9 @@ final class ChooserView {
         }
         int last = box.y() + box.height() - 1;
         if (chooser.choice() == Panel.Choice.PLAN) {
-            FormView.paintKeys(frame, box.x(), last, Command.CHOOSE, Command.NEW_PLAN, Command.NEW_FROM_OLD);
+            FormView.paintKeys(frame, box.x(), last, box.end(), Command.CHOOSE, Command.NEW_PLAN, Command.NEW_FROM_OLD);
         } else {
-            FormView.paintKeys(frame, box.x(), last, Command.CHOOSE, Command.CLOSE_CHOOSER);
+            FormView.paintKeys(frame, box.x(), last, box.end(), Command.CHOOSE, Command.CLOSE_CHOOSER);
         }
     }
 

@@ -4,30 +4,27 @@ package versewind.screen;
 final class FormView {
 
     private static final int NAME = 8;
-    private static final int WIDTH = 74;
+    private static final int WIDTH = 76;
 
     private FormView() {}
 
     static void paint(Frame frame, State state, Panel.Form form) {
         Box box = Box.open(frame, state, form.title(), WIDTH, form.fields().size() + 3);
-        int typed = (box.width() - NAME) / 2;
+        int typed = box.width() - NAME;
         for (int i = 0; i < form.fields().size(); i++) {
             Panel.Field field = form.fields().get(i);
             int y = box.y() + i;
             boolean here = i == form.at();
             frame.write(box.x(), y, field.name(), here ? Style.STRONG : Style.TEXT, box.x() + NAME);
             paintField(frame, field.line(), box.x() + NAME, y, typed, here);
-            String hint = Text.fit(
-                    field.hint(), box.width() - NAME - typed - 2, state.marks().cut());
-            frame.write(box.x() + NAME + typed + 2, y, hint, Style.FAINT);
         }
         int last = box.y() + box.height() - 1;
+        boolean isWrong = !form.complaint().isEmpty();
+        Panel.Field here = form.fields().get(form.at());
+        String help = isWrong ? form.complaint() : here.name() + ": " + here.hint();
         frame.write(
-                box.x(),
-                last - 1,
-                Text.fit(form.complaint(), box.width(), state.marks().cut()),
-                Style.BAD);
-        paintKeys(frame, box.x(), last, Command.KEEP, Command.DISCARD, Command.NEXT_FIELD);
+                box.x(), last - 1, Text.fit(help, box.width(), state.marks().cut()), isWrong ? Style.BAD : Style.FAINT);
+        paintKeys(frame, box.x(), last, box.end(), Command.KEEP, Command.DISCARD, Command.NEXT_FIELD);
     }
 
     /** What a field holds; a long text is moved so that the caret is seen. */
@@ -45,11 +42,15 @@ final class FormView {
         }
     }
 
-    /** The first key of each of some commands and what it does. */
-    static void paintKeys(Frame frame, int x, int y, Command... commands) {
+    /** The first key of each of some commands and what it does, as many as fit before a column. */
+    static void paintKeys(Frame frame, int x, int y, int limit, Command... commands) {
         int at = x;
         for (Command command : commands) {
-            at = frame.write(at, y, command.keys().get(0).name(), Style.KEY);
+            String key = command.keys().get(0).name();
+            if (at + Text.columns(key) + 1 + Text.columns(command.does()) > limit) {
+                return;
+            }
+            at = frame.write(at, y, key, Style.KEY);
             at = frame.write(at + 1, y, command.does(), Style.FAINT) + 3;
         }
     }

@@ -60,14 +60,14 @@ final class Forms {
         return new Panel.Form(
                 "Verse",
                 List.of(
-                        field("Label", verse.label(), "what stands before it on the desk: V2"),
+                        field("Label", verse.label(), "what stands before the verse on the desk, as V2"),
                         field(
                                 "People",
                                 people,
-                                "present in this verse; none: the service's "
+                                "present in this verse, or voices of a small choir; if blank, the service's "
                                         + work.plan().heading().people()),
-                        field("Piston", verse.piston(), "that sets it: G3"),
-                        field("Note", verse.note(), "for the desk")),
+                        field("Piston", verse.piston(), "the piston that sets it, as G3"),
+                        field("Note", verse.note(), "what you want to read on the desk")),
                 at,
                 new Panel.Purpose.VerseTexts(),
                 "");
@@ -80,19 +80,20 @@ final class Forms {
     static Panel.Form ofNewHymn(int at) {
         Hymn blank = new Hymn("", "", "", "", "", OptionalInt.empty(), "", List.of());
         List<Panel.Field> fields = new ArrayList<>(hymnFields(blank));
-        fields.add(field("Verses", Integer.toString(USUAL_VERSES), "that are sung; an introduction comes before them"));
+        fields.add(field(
+                "Verses", Integer.toString(USUAL_VERSES), "how many are sung; an introduction comes before them"));
         return new Panel.Form("New hymn", fields, NUMBER, new Panel.Purpose.NewHymn(at), "");
     }
 
     private static List<Panel.Field> hymnFields(Hymn hymn) {
         String tempo = hymn.tempo().isPresent() ? Integer.toString(hymn.tempo().getAsInt()) : "";
         return List.of(
-                field("Number", hymn.number(), "in the book"),
-                field("Title", hymn.title(), "or first line"),
-                field("Tune", hymn.tune(), "its name"),
-                field("Metre", hymn.metre(), "8 7 8 7 D"),
-                field("Key", hymn.key(), "G, e minor"),
-                field("Tempo", tempo, "beats a minute, 20 to 300"),
+                field("Number", hymn.number(), "in the book; may be blank"),
+                field("Title", hymn.title(), "the title or the first line; needed"),
+                field("Tune", hymn.tune(), "name of the tune"),
+                field("Metre", hymn.metre(), "as 8 7 8 7 D"),
+                field("Key", hymn.key(), "as G or e minor"),
+                field("Tempo", tempo, "beats a minute, 20 to 300; may be blank"),
                 field("Notes", hymn.notes(), "for the desk"));
     }
 
@@ -112,9 +113,12 @@ final class Forms {
 
     private static List<Panel.Field> headingFields(Heading heading) {
         return List.of(
-                field("Title", heading.title(), "of the service"),
-                field("Date", heading.date().map(LocalDate::toString).orElse(""), "year-month-day: 2026-10-04"),
-                field("People", Integer.toString(heading.people()), "expected, 1 to 50000"),
+                field("Title", heading.title(), "the name of the service; needed"),
+                field(
+                        "Date",
+                        heading.date().map(LocalDate::toString).orElse(""),
+                        "year-month-day, as 2026-10-04; may be blank"),
+                field("People", Integer.toString(heading.people()), "how many are expected, 1 to 50000"),
                 field("Notes", heading.notes(), "for the desk"));
     }
 
@@ -135,10 +139,10 @@ final class Forms {
         Panel.Purpose purpose = form.purpose();
         State closed = state.closed();
         if (purpose instanceof Panel.Purpose.NewPlan newPlan) {
-            return Step.to(closed, new Effect.CreatePlan(heading(form), newPlan.instrument()));
+            return Filing.afterAsking(closed, new Effect.CreatePlan(heading(form), newPlan.instrument()));
         }
         if (purpose instanceof Panel.Purpose.PlanFrom planFrom) {
-            return Step.to(closed, new Effect.CopyPlan(planFrom.plan(), heading(form)));
+            return Filing.afterAsking(closed, new Effect.CopyPlan(planFrom.plan(), heading(form)));
         }
         if (state.work().isEmpty()) {
             return Step.to(closed);

@@ -48,6 +48,9 @@ interface Handler {
     /** The state after an edit, seen at a place. */
     static Step edit(State state, Work work, Edit edit, Place seenAt) {
         Work after = work.with(work.history().after(edit)).at(seenAt);
+        if (after.plan().equals(work.plan())) {
+            return Step.says(state, "Nothing changes: it is so already.");
+        }
         return keepingDraft(state, work, after);
     }
 

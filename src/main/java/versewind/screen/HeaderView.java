@@ -5,6 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
 
@@ -28,11 +29,7 @@ final class HeaderView {
         frame.write(1, 0, title, Style.HEADING);
         int after = frame.write(endX, 0, end, Style.TEXT);
         frame.write(after, 0, unsaved, Style.NEAR);
-        frame.write(
-                1,
-                1,
-                Text.fit(hymn(state, work), frame.width() - 2, state.marks().cut()),
-                Style.STRONG);
+        frame.write(1, 1, hymn(state, work, frame.width() - 2), Style.STRONG);
     }
 
     /** A date as people say it: "Sun 4 Oct 2026". */
@@ -40,18 +37,27 @@ final class HeaderView {
         return DAY.format(date);
     }
 
-    private static String hymn(State state, Work work) {
+    /** All that is said of the hymn, or without its metre, or without its tune too, as fits. */
+    private static String hymn(State state, Work work, int columns) {
         if (work.hymn().isEmpty()) {
             return "No hymn yet; I makes one.";
         }
         Hymn hymn = work.hymn().get();
+        String full = hymn(state, work, hymn, List.of(hymn.tune(), hymn.metre(), hymn.key()));
+        String shorter = hymn(state, work, hymn, List.of(hymn.tune(), hymn.key()));
+        String shortest = hymn(state, work, hymn, List.of(hymn.key()));
+        return Stream.of(full, shorter)
+                .filter(line -> Text.columns(line) <= columns)
+                .findFirst()
+                .orElse(Text.fit(shortest, columns, state.marks().cut()));
+    }
+
+    private static String hymn(State state, Work work, Hymn hymn, List<String> more) {
         List<String> parts = new ArrayList<>();
         parts.add("Hymn " + (work.place().hymn() + 1) + " of "
                 + work.plan().hymns().size());
         parts.add((hymn.number() + " " + hymn.title()).strip());
-        addIfSaid(parts, hymn.tune());
-        addIfSaid(parts, hymn.metre());
-        addIfSaid(parts, hymn.key());
+        more.forEach(part -> addIfSaid(parts, part));
         hymn.tempo().ifPresent(tempo -> parts.add(state.marks().beat() + tempo));
         return String.join("  ", parts);
     }

@@ -6,7 +6,7 @@ import java.util.List;
 /** All keys, made from the table of commands. */
 final class HelpView {
 
-    private static final int KEYS = 18;
+    private static final int KEYS = 24;
     private static final int EDGE_ROWS = 3;
 
     private HelpView() {}
@@ -53,6 +53,7 @@ final class HelpView {
             frame.write(1, y, line.keys(), line.isHeading() ? Style.HEADING : Style.KEY);
             frame.write(1 + KEYS, y, line.does(), Style.TEXT);
         }
-        FormView.paintKeys(frame, 1, frame.height() - 1, Command.HELP_DOWN, Command.HELP_UP, Command.CLOSE_HELP);
+        FormView.paintKeys(
+                frame, 1, frame.height() - 1, frame.width(), Command.HELP_DOWN, Command.HELP_UP, Command.CLOSE_HELP);
     }
 }

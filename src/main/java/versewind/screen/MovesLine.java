@@ -3,6 +3,7 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import versewind.advice.Moves;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
@@ -31,9 +32,8 @@ final class MovesLine {
         }
         String start = since + moves.count() + (moves.count() == 1 ? " movement:" : " movements:");
         for (Detail detail : Detail.values()) {
-            List<String> parts = new ArrayList<>(List.of(start));
-            parts.addAll(groups(state, work.instrument(), moves, detail));
-            List<String> lines = wrapped(parts, columns);
+            String all = start + "  " + String.join("  ", groups(state, work.instrument(), moves, detail));
+            List<String> lines = wrapped(all, columns);
             boolean fits = lines.stream().allMatch(line -> Text.columns(line) <= columns);
             if (fits && lines.size() <= rows) {
                 return lines;
@@ -42,21 +42,24 @@ final class MovesLine {
         return List.of(Text.fit(start, columns, state.marks().cut()));
     }
 
-    /** The parts set one after the other in as few lines as they need; a part is not broken. */
-    private static List<String> wrapped(List<String> parts, int columns) {
+    /** The text in as few lines as it needs, broken after a knob or a division and never within a name. */
+    private static List<String> wrapped(String text, int columns) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String part : parts) {
-            String longer = line.isEmpty() ? part : line + "  " + part;
-            if (!line.isEmpty() && Text.columns(longer) > columns) {
-                lines.add(line);
-                longer = part;
+        for (String piece : PIECES.splitAsStream(text).toList()) {
+            String longer = line + piece;
+            if (!line.isEmpty() && Text.columns(longer.stripTrailing()) > columns) {
+                lines.add(line.stripTrailing());
+                longer = piece;
             }
             line = longer;
         }
-        lines.add(line);
+        lines.add(line.stripTrailing());
         return lines;
     }
+
+    /** After a comma, and after the two blanks between divisions. */
+    private static final Pattern PIECES = Pattern.compile("(?<=, )|(?<=  )");
 
     /** How much is said, from most to least. */
     private enum Detail {

@@ -3,7 +3,7 @@ package versewind.screen;
 /** A question over the plan. */
 final class QuestionView {
 
-    private static final int WIDTH = 72;
+    private static final int WIDTH = 76;
 
     private QuestionView() {}
 

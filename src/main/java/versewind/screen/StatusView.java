@@ -9,6 +9,7 @@ import versewind.plan.HandsAndFeet;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
+import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
 import versewind.sound.Margin;
 
@@ -89,35 +90,18 @@ final class StatusView {
         return hands.layout().word() + " " + where;
     }
 
+    /** The levels in as many words as fit; the verdict always. */
     private static void paintLevels(Frame frame, State state, Verse verse, Estimate estimate, int y) {
-        List<Piece> pieces = new ArrayList<>();
-        if (estimate.isSilent()) {
-            pieces.add(new Piece("Organ silent: nothing drawn sounds", Style.TEXT));
-        } else {
-            String dynamic = estimate.dynamic().map(word -> word.word()).orElse("");
-            pieces.add(new Piece(
-                    "Organ " + whole(estimate.organDba().getAsDouble()) + " dB(A) " + dynamic + ", "
-                            + whole(estimate.sone()) + " sone",
-                    Style.STRONG));
-        }
-        estimate.singersDba()
-                .ifPresent(level -> pieces.add(new Piece("singing " + whole(level) + " dB(A)", Style.TEXT)));
-        Margin margin = estimate.margin();
-        String number =
-                margin.db().isPresent() ? ", " + signed(state, margin.db().getAsDouble()) + " dB" : "";
-        String mark = VerseListView.mark(state.marks(), margin.verdict());
-        pieces.add(new Piece(
-                (mark + " " + Words.verdict(margin.verdict()) + number).strip(),
-                VerseListView.style(margin.verdict())));
-        if (verse.isSung()) {
-            pieces.add(new Piece("lag " + whole(estimate.lagMs()) + " ms", Style.TEXT));
-        }
+        List<List<Piece>> wordings = List.of(
+                levels(state, verse, estimate, Wording.FULL),
+                levels(state, verse, estimate, Wording.WITHOUT_LAG),
+                levels(state, verse, estimate, Wording.SHORT));
+        List<Piece> fitting = wordings.stream()
+                .filter(pieces -> columns(pieces) <= frame.width() - 2)
+                .findFirst()
+                .orElse(wordings.get(wordings.size() - 1));
         int x = 1;
-        for (Piece piece : pieces) {
-            int room = frame.width() - x - (x == 1 ? 0 : 3);
-            if (Text.columns(piece.text()) > room) {
-                continue;
-            }
+        for (Piece piece : fitting) {
             if (x > 1) {
                 x = frame.write(x, y, " " + state.marks().wall() + " ", Style.FAINT);
             }
@@ -125,7 +109,51 @@ final class StatusView {
         }
     }
 
+    /** How much is said of the levels. */
+    private enum Wording {
+        FULL,
+        WITHOUT_LAG,
+        SHORT
+    }
+
     private record Piece(String text, Style style) {}
+
+    private static int columns(List<Piece> pieces) {
+        return pieces.stream().mapToInt(piece -> Text.columns(piece.text()) + 3).sum() - 3;
+    }
+
+    private static List<Piece> levels(State state, Verse verse, Estimate estimate, Wording wording) {
+        List<Piece> pieces = new ArrayList<>();
+        pieces.add(organ(estimate, wording));
+        estimate.singersDba().ifPresent(level -> {
+            String unit = wording == Wording.SHORT ? " dB" : " dB(A)";
+            pieces.add(new Piece("singing " + whole(level) + unit, Style.TEXT));
+        });
+        Margin margin = estimate.margin();
+        String number =
+                margin.db().isPresent() ? ", " + signed(state, margin.db().getAsDouble()) + " dB" : "";
+        String mark = VerseListView.mark(state.marks(), margin.verdict());
+        pieces.add(new Piece(
+                (mark + " " + Words.verdict(margin.verdict()) + number).strip(),
+                VerseListView.style(margin.verdict())));
+        if (verse.isSung() && wording == Wording.FULL) {
+            pieces.add(new Piece("lag " + whole(estimate.lagMs()) + " ms", Style.TEXT));
+        }
+        return pieces;
+    }
+
+    private static Piece organ(Estimate estimate, Wording wording) {
+        if (estimate.isSilent()) {
+            return new Piece(
+                    wording == Wording.SHORT ? "Organ silent" : "Organ silent: nothing drawn sounds", Style.TEXT);
+        }
+        String level = "Organ " + whole(estimate.organDba().getAsDouble());
+        String dynamic = estimate.dynamic().map(Dynamic::word).orElse("");
+        String text = wording == Wording.SHORT
+                ? level + " dB " + dynamic
+                : level + " dB(A) " + dynamic + ", " + whole(estimate.sone()) + " sone";
+        return new Piece(text, Style.STRONG);
+    }
 
     private static String whole(double number) {
         return Long.toString(Math.round(number));

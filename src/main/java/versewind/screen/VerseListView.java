@@ -55,12 +55,7 @@ final class VerseListView {
         frame.write(columns.x() + 1, layout.top(), "verse", Style.FAINT);
         frame.write(columns.whoX(), layout.top(), "who", Style.FAINT);
         frame.write(columns.levelX() + 1, layout.top(), "dB", Style.FAINT);
-        frame.write(
-                columns.barX(),
-                layout.top(),
-                columns.bar() >= 7 ? "organ" + state.marks().singers() + "s" : "organ",
-                Style.FAINT,
-                columns.markX());
+        frame.write(columns.barX(), layout.top(), "organ", Style.FAINT, columns.markX());
 
         List<Verse> verses = work.verses();
         int room = layout.height() - 1;

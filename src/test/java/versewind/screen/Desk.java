@@ -1,0 +1,173 @@
+package versewind.screen;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import versewind.organ.Instrument;
+import versewind.plan.Heading;
+import versewind.plan.Hymn;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.sound.OrganSound;
+import versewind.store.BadFile;
+import versewind.store.Library;
+import versewind.store.OpenPlan;
+
+/** An editor without a terminal: keys are pressed on it, and what it shows and wants is looked at. */
+final class Desk {
+
+    static final LocalDate TODAY = LocalDate.of(2026, 9, 28);
+
+    private static final Library SHIPPED = new Library(Path.of(""));
+    private static final Map<String, Key> NAMED = IntStream.range(0, Key.Named.values().length)
+            .mapToObj(i -> Key.Named.values()[i])
+            .filter(named -> named != Key.Named.CHARACTER)
+            .collect(Collectors.toMap(named -> "<" + Key.of(named).name().replace(" ", "") + ">", Key::of));
+
+    private State state;
+    private final List<Effect> effects = new ArrayList<>();
+
+    private Desk(State state) {
+        this.state = state;
+    }
+
+    /** A shipped plan, open on a screen of a size. */
+    static Desk with(String plan, int columns, int rows) {
+        return with(plan, columns, rows, Marks.UNICODE);
+    }
+
+    static Desk with(String plan, int columns, int rows, Marks marks) {
+        OpenPlan open = shipped(plan);
+        return with(open.plan(), open.instrument(), State.empty(columns, rows, marks, TODAY), Optional.empty());
+    }
+
+    static Desk with(Plan plan, Instrument instrument, State empty, Optional<Plan> draft) {
+        Desk desk = new Desk(empty);
+        desk.answer(new Input.PlanOpened("a-plan", plan, instrument, OrganSound.open(instrument), draft));
+        return desk;
+    }
+
+    /** An editor with no plan open. */
+    static Desk empty(int columns, int rows) {
+        return new Desk(State.empty(columns, rows, Marks.UNICODE, TODAY));
+    }
+
+    /** A plan without hymns on the parish organ. */
+    static Desk blank() {
+        Heading heading = new Heading("Trial", Optional.empty(), 100, "");
+        return with(
+                new Plan(heading, "st-tethwin", List.of()),
+                shipped("harvest-festival").instrument(),
+                State.empty(80, 24, Marks.UNICODE, TODAY),
+                Optional.empty());
+    }
+
+    static OpenPlan shipped(String plan) {
+        try {
+            return SHIPPED.openPlan(plan);
+        } catch (BadFile bad) {
+            throw new IllegalStateException(bad);
+        }
+    }
+
+    /** Presses keys: single characters, "<Tab>", "<PageDown>", "^S" with control, "'text'" typed letter by letter. */
+    Desk press(String... keys) {
+        for (String key : keys) {
+            if (key.length() > 1 && key.startsWith("'")) {
+                key.substring(1, key.length() - 1)
+                        .codePoints()
+                        .forEach(point -> answer(new Input.Press(Key.of(point))));
+            } else if (key.startsWith("^")) {
+                answer(new Input.Press(Key.control(Character.toLowerCase(key.charAt(1)))));
+            } else {
+                answer(new Input.Press(NAMED.containsKey(key) ? NAMED.get(key) : Key.of(key.codePointAt(0))));
+            }
+        }
+        return this;
+    }
+
+    /** Something happens outside. */
+    Desk answer(Input input) {
+        Step step = Update.step(state, input);
+        state = step.state();
+        effects.addAll(step.effects());
+        return this;
+    }
+
+    State state() {
+        return state;
+    }
+
+    Work work() {
+        return state.work().orElseThrow();
+    }
+
+    Plan plan() {
+        return work().plan();
+    }
+
+    Verse verse() {
+        return work().verse().orElseThrow();
+    }
+
+    Hymn hymn() {
+        return work().hymn().orElseThrow();
+    }
+
+    List<String> labels() {
+        return work().verses().stream().map(Verse::label).toList();
+    }
+
+    String said() {
+        return state.notice().text();
+    }
+
+    /** What was wanted done outside since this was last asked. */
+    List<Effect> effects() {
+        List<Effect> all = List.copyOf(effects);
+        effects.clear();
+        return all;
+    }
+
+    /** The names of the stops, couplers and tremulants drawn. */
+    List<String> drawn() {
+        List<String> names = new ArrayList<>();
+        Instrument instrument = work().instrument();
+        verse().registration()
+                .stops()
+                .forEach(i -> names.add(instrument.stops().get(i).name().toString()));
+        verse().registration()
+                .couplers()
+                .forEach(i -> names.add(instrument.couplers().get(i).name()));
+        verse().registration()
+                .tremulants()
+                .forEach(i -> names.add(instrument.tremulants().get(i).name()));
+        return names;
+    }
+
+    /** The knob where we are. */
+    String knob() {
+        return Words.fullName(
+                work().instrument(), Layout.jamb(state, work()).items().get(work().item()));
+    }
+
+    Frame frame() {
+        return View.paint(state);
+    }
+
+    /** The screen as text: its characters, then its styles. */
+    String screen() {
+        Frame frame = frame();
+        String characters =
+                IntStream.range(0, frame.height()).mapToObj(frame::row).collect(Collectors.joining("\n", "", "\n"));
+        String styles = IntStream.range(0, frame.height())
+                .mapToObj(frame::styleRow)
+                .collect(Collectors.joining("\n", "", "\n"));
+        return characters + "-".repeat(frame.width()) + "\n" + styles;
+    }
+}
