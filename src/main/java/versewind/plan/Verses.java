@@ -1,6 +1,7 @@
 package versewind.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -27,40 +28,60 @@ public final class Verses {
         return kind.usualLabel() + number;
     }
 
-    /** The verses with a verse put in and labelled; if all had their usual labels, all have them again. */
+    /** The verses with a verse put in under its usual label; the other usual labels count on. */
     public static List<Verse> inserted(List<Verse> verses, int index, Verse verse) {
-        List<Verse> more = new ArrayList<>(verses);
-        more.add(index, verse);
-        more.set(index, verse.withLabel(usualLabel(more, index)));
-        return relabelled(verses, more);
+        List<Labelled> more = labelled(verses);
+        more.add(index, new Labelled(verse, true));
+        return counted(more);
     }
 
-    /** The verses with two neighbours changed; if all had their usual labels, all have them again. */
+    /** The verses with one of them once more after itself; a label of its own is the copy's too. */
+    public static List<Verse> duplicated(List<Verse> verses, int index) {
+        List<Labelled> more = labelled(verses);
+        more.add(index + 1, more.get(index));
+        return counted(more);
+    }
+
+    /** The verses without one of them; the other usual labels count on. */
+    public static List<Verse> removed(List<Verse> verses, int index) {
+        List<Labelled> fewer = labelled(verses);
+        fewer.remove(index);
+        return counted(fewer);
+    }
+
+    /** The verses with two neighbours changed; usual labels count on, others move with their verses. */
     public static List<Verse> swapped(List<Verse> verses, int index) {
-        List<Verse> swapped = new ArrayList<>(verses);
-        swapped.set(index, verses.get(index + 1));
-        swapped.set(index + 1, verses.get(index));
-        return relabelled(verses, swapped);
+        List<Labelled> swapped = labelled(verses);
+        Collections.swap(swapped, index, index + 1);
+        return counted(swapped);
     }
 
     /** The verses with one of another kind, under its usual label if it had that before. */
     public static List<Verse> withKind(List<Verse> verses, int index, VerseKind kind) {
-        List<Verse> others = new ArrayList<>(verses);
-        others.set(index, verses.get(index).withKind(kind));
-        if (verses.get(index).label().equals(usualLabel(verses, index))) {
-            others.set(index, others.get(index).withLabel(usualLabel(others, index)));
-        }
-        return relabelled(verses, others);
+        List<Labelled> others = labelled(verses);
+        Labelled verse = others.get(index);
+        others.set(index, new Labelled(verse.verse().withKind(kind), verse.isUsual()));
+        return counted(others);
     }
 
-    private static List<Verse> relabelled(List<Verse> before, List<Verse> after) {
-        boolean usual = IntStream.range(0, before.size())
-                .allMatch(i -> before.get(i).label().equals(usualLabel(before, i)));
-        if (!usual) {
-            return after;
+    /** A verse, and whether it has the label that a verse in its place usually has. */
+    private record Labelled(Verse verse, boolean isUsual) {}
+
+    private static List<Labelled> labelled(List<Verse> verses) {
+        List<Labelled> labelled = new ArrayList<>();
+        for (int i = 0; i < verses.size(); i++) {
+            Verse verse = verses.get(i);
+            labelled.add(new Labelled(verse, verse.label().equals(usualLabel(verses, i))));
         }
-        return IntStream.range(0, after.size())
-                .mapToObj(i -> after.get(i).withLabel(usualLabel(after, i)))
+        return labelled;
+    }
+
+    /** In their new order, the verses with usual labels have those of their new places. */
+    private static List<Verse> counted(List<Labelled> labelled) {
+        List<Verse> verses = labelled.stream().map(Labelled::verse).toList();
+        return IntStream.range(0, verses.size())
+                .mapToObj(
+                        i -> labelled.get(i).isUsual() ? verses.get(i).withLabel(usualLabel(verses, i)) : verses.get(i))
                 .toList();
     }
 

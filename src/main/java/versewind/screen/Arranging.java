@@ -1,6 +1,5 @@
 package versewind.screen;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,10 +22,7 @@ final class Arranging {
         handlers.put(Command.OPEN_VERSE, editVerse);
         handlers.put(Command.KIND, Handler.verse(Arranging::nextKind));
         handlers.put(Command.INSERT_VERSE, hymn(Arranging::insertVerse));
-        handlers.put(
-                Command.DUPLICATE_VERSE,
-                Handler.verse(
-                        (state, work, verse) -> putIn(state, work, work.place().verse() + 1, verse)));
+        handlers.put(Command.DUPLICATE_VERSE, Handler.verse(Arranging::duplicateVerse));
         handlers.put(Command.REMOVE_VERSE, Handler.verse(Arranging::removeVerse));
         handlers.put(Command.VERSE_EARLIER, Handler.verse((state, work, verse) -> moveVerse(state, work, -1)));
         handlers.put(Command.VERSE_LATER, Handler.verse((state, work, verse) -> moveVerse(state, work, 1)));
@@ -77,18 +73,20 @@ final class Arranging {
                         .withPeople(here.people())
                         .withHands(here.hands()))
                 .orElse(blank);
-        return putIn(state, work, work.verse().isPresent() ? work.place().verse() + 1 : 0, verse);
-    }
-
-    private static Step putIn(State state, Work work, int at, Verse verse) {
+        int at = work.verse().isPresent() ? work.place().verse() + 1 : 0;
         List<Verse> verses = Verses.inserted(work.verses(), at, verse);
         return Handler.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, verses));
     }
 
+    private static Step duplicateVerse(State state, Work work, Verse verse) {
+        Place place = work.place();
+        List<Verse> verses = Verses.duplicated(work.verses(), place.verse());
+        return Handler.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse() + 1, verses));
+    }
+
     private static Step removeVerse(State state, Work work, Verse verse) {
         Place place = work.place();
-        List<Verse> verses = new ArrayList<>(work.verses());
-        verses.remove(place.verse());
+        List<Verse> verses = Verses.removed(work.verses(), place.verse());
         Step step = Handler.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse(), verses));
         return new Step(
                 step.state().with(Notice.says("Took out " + verse.label() + "; u brings it back.")), step.effects());
