@@ -43,7 +43,7 @@ public final class Main {
                             LocalDate.now(ZoneId.systemDefault()),
                             Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
                                     .orElse("(not packaged)")));
-        } catch (RuntimeException unexpected) {
+        } catch (RuntimeException | Error unexpected) {
             return Reply.unexpected(unexpected);
         }
     }

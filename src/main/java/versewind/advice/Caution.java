@@ -25,7 +25,7 @@ public final class Caution {
             return Optional.empty();
         }
         return Optional.of("Hearing: up to " + Math.round(loudestDba.getAsDouble())
-                + " dB(A). NIOSH: at most 8 hours a day at 85 dB(A); EU action values: 80 and 85 dB(A)."
-                + " This is no measurement; local rules and licensed practice come first.");
+                + " dB(A). NIOSH: 85 dB(A) over 8 hours; EU action values: 80 and 85 dB(A)."
+                + " No measurement; local rules and licensed practice come first.");
     }
 }

@@ -3,8 +3,10 @@ package versewind.cli;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import versewind.advice.Assessment;
+import versewind.sound.OrganSound;
 import versewind.store.AssessmentJson;
 import versewind.store.BadFile;
+import versewind.store.Fingerprint;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
 
@@ -23,9 +25,9 @@ final class AssessCommand {
         return Options.withExitStatus(spec, "A verse wants attention.");
     }
 
-    static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile, Misuse {
+    static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile {
         OpenPlan open = library.openPlan(Options.operand(typed));
-        Assessment assessment = Assessment.of(open.plan(), Organs.sound(open.instrument()));
+        Assessment assessment = Assessment.of(open.plan(), OrganSound.open(open.instrument()));
         String results = typed.hasMatchedOption(Options.JSON)
                 ? AssessmentJson.of(open.plan(), assessment)
                 : AssessmentText.of(open.plan(), open.instrument(), assessment, lettering);
@@ -34,7 +36,8 @@ final class AssessCommand {
     }
 
     private static String words(OpenPlan open) {
-        return open.draft().isEmpty()
+        boolean isTheDraftItself = open.fingerprint().equals(Fingerprint.NO_FILE);
+        return open.draft().isEmpty() || isTheDraftItself
                 ? ""
                 : "versewind: Unsaved work on this plan is kept beside its file and is not assessed. Open the plan to"
                         + " take it up.\n";

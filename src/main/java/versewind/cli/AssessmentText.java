@@ -22,6 +22,7 @@ final class AssessmentText {
     private static final String HEADS =
             "verse    mode           singing    dB(A)     sone  dB(A)   dB   verdict      ms";
 
+    private static final int TITLE = 24;
     private static final int LABEL = 7;
     private static final int MODE = 13;
     private static final int SINGING = 10;
@@ -123,7 +124,7 @@ final class AssessmentText {
     private String words(Place place) {
         Hymn hymn = assessment.hymns().get(place.hymn()).hymn();
         Assessment.OfVerse verse = assessment.at(place);
-        String called = hymn.number().isBlank() ? hymn.title() : hymn.number();
+        String called = hymn.number().isBlank() ? page.shortened(hymn.title(), TITLE) : hymn.number();
         return called + " " + verse.verse().label() + " "
                 + verse.estimate().margin().verdict().word();
     }

@@ -3,6 +3,7 @@ package versewind.cli;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,6 +39,7 @@ final class EstimateCommand {
     private static final String RIGHT = "--right";
     private static final String LEFT = "--left";
     private static final String TEMPO = "--tempo";
+    private static final Pattern FOLDERS_AND_ENDING = Pattern.compile("^.*[/\\\\]|\\.json$");
     private static final int USUAL_PEOPLE = 100;
 
     private final ParseResult typed;
@@ -67,7 +69,9 @@ final class EstimateCommand {
                 "A swell box: " + words(BoxPosition.values(), BoxPosition::word) + ". Boxes not named are open."));
         spec.addOption(Options.repeated(TREMULANT, "NAME", "A tremulant that is drawn."));
         spec.addOption(Options.valued(
-                        PEOPLE, "N", "People present, or voices of a small choir; " + USUAL_PEOPLE + " if not given.")
+                        PEOPLE,
+                        "N",
+                        "People present, " + USUAL_PEOPLE + " if not given; with a small choir, its voices.")
                 .build());
         spec.addOption(Options.valued(MODE, "WHOM", "Who is accompanied: " + words(Mode.values(), Mode::word) + ".")
                 .build());
@@ -98,32 +102,41 @@ final class EstimateCommand {
     }
 
     static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile, Misuse {
-        String name = Options.operand(typed);
-        Instrument instrument = library.openInstrument(name);
+        Instrument instrument = library.openInstrument(Options.operand(typed));
         return new EstimateCommand(typed, instrument).reply(lettering);
     }
 
     private Reply reply(Lettering lettering) throws Misuse {
         Verse verse = verse();
-        int people = number(PEOPLE, 1, Verse.MOST_PEOPLE).orElse(USUAL_PEOPLE);
+        int people = verse.mode() == Mode.SMALL_CHOIR ? USUAL_PEOPLE : people().orElse(USUAL_PEOPLE);
         OptionalInt tempo = number(TEMPO, Hymn.SLOWEST_TEMPO, Hymn.FASTEST_TEMPO);
-        OrganSound sound = Organs.sound(instrument);
+        OrganSound sound = OrganSound.open(instrument);
         Assessment.OfVerse assessed = new Assessment.OfVerse(verse, sound.estimate(verse, people, tempo));
         String results = typed.hasMatchedOption(Options.JSON)
-                ? AssessmentJson.of(instrument, assessed)
+                ? AssessmentJson.of(fileName(), instrument, assessed)
                 : EstimateText.of(instrument, people, assessed, lettering);
         return new Reply(assessed.wantsAttention() ? Reply.WANTS_ATTENTION : Reply.GOOD, results, "");
     }
 
+    /** The name of the instrument's file, as plans write it. */
+    private String fileName() {
+        return FOLDERS_AND_ENDING.matcher(Options.operand(typed)).replaceAll("");
+    }
+
     private Verse verse() throws Misuse {
         Mode mode = choice(MODE, Mode.values(), Mode::word, Mode.CONGREGATION);
-        OptionalInt voices = mode == Mode.SMALL_CHOIR ? number(PEOPLE, 1, Verse.MOST_PEOPLE) : OptionalInt.empty();
+        OptionalInt voices = mode == Mode.SMALL_CHOIR ? people() : OptionalInt.empty();
         return Verses.blank(instrument, VerseKind.VERSE)
+                .withLabel("")
                 .withMode(mode)
                 .withPeople(voices)
                 .withSinging(choice(SINGING, Singing.values(), Singing::word, Singing.ORDINARY))
                 .withHands(hands())
                 .withRegistration(registration());
+    }
+
+    private OptionalInt people() throws Misuse {
+        return number(PEOPLE, 1, Verse.MOST_PEOPLE);
     }
 
     private HandsAndFeet hands() throws Misuse {

@@ -1,10 +1,9 @@
 package versewind.cli;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiPredicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import versewind.screen.Finder;
 import versewind.store.Nearest;
 
@@ -17,6 +16,7 @@ import versewind.store.Nearest;
  */
 final class Names {
     private static final Pattern FEET = Pattern.compile("(?<=\\d) ?(?:ft\\b\\.?|['\u2019\u2032])");
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern NUMBER = Pattern.compile("[\\d/]+|[ivx]+");
 
     private final String none;
@@ -38,15 +38,15 @@ final class Names {
 
     /** Place in the list of the name that is meant. */
     int find(String typed) throws Misuse {
+        if (names.contains(typed)) {
+            return names.indexOf(typed);
+        }
         List<String> words = words(typed);
-        for (BiPredicate<List<String>, List<String>> fits :
-                List.<BiPredicate<List<String>, List<String>>>of(List::equals, Names::begins, Names::abbreviates)) {
-            List<Integer> fitting = new ArrayList<>();
-            for (int i = 0; i < names.size(); i++) {
-                if (!words.isEmpty() && fits.test(words, words(names.get(i)))) {
-                    fitting.add(i);
-                }
-            }
+        for (Likeness likeness : Likeness.values()) {
+            List<Integer> fitting = IntStream.range(0, names.size())
+                    .filter(i -> !words.isEmpty() && likeness.holds(words, words(names.get(i))))
+                    .boxed()
+                    .toList();
             if (fitting.size() == 1) {
                 return fitting.get(0);
             }
@@ -57,6 +57,21 @@ final class Names {
         throw new Misuse(none + " \"" + typed + "\". " + Nearest.sentence(typed, names, someAre));
     }
 
+    /** How what is typed may be like a name, the nearest first. */
+    private enum Likeness {
+        WHOLE,
+        BEGUN,
+        SHORTENED;
+
+        boolean holds(List<String> typed, List<String> name) {
+            return switch (this) {
+                case WHOLE -> typed.equals(name);
+                case BEGUN -> typed.size() <= name.size() && shortens(typed, name.subList(0, typed.size()));
+                case SHORTENED -> shortens(typed, name);
+            };
+        }
+    }
+
     private Misuse ambiguous(String typed, List<Integer> fitting) {
         String these = fitting.stream().map(i -> '"' + names.get(i) + '"').collect(Collectors.joining(" or "));
         return new Misuse('"' + typed + "\" may mean " + these + ". Write more of the name.");
@@ -65,17 +80,10 @@ final class Names {
     /** The words of a name, without what makes no difference. */
     static List<String> words(String name) {
         String plain = FEET.matcher(Finder.plain(name)).replaceAll("").replace('-', ' ');
-        return Pattern.compile("\\s+")
-                .splitAsStream(plain.strip())
-                .filter(word -> !word.isEmpty())
-                .toList();
+        return BLANKS.splitAsStream(plain).filter(word -> !word.isEmpty()).toList();
     }
 
-    private static boolean begins(List<String> typed, List<String> name) {
-        return typed.size() <= name.size() && abbreviates(typed, name.subList(0, typed.size()));
-    }
-
-    private static boolean abbreviates(List<String> typed, List<String> name) {
+    private static boolean shortens(List<String> typed, List<String> name) {
         int at = 0;
         for (String word : name) {
             if (at < typed.size() && isShort(typed.get(at), word)) {
@@ -86,6 +94,7 @@ final class Names {
     }
 
     private static boolean isShort(String typed, String word) {
-        return NUMBER.matcher(typed).matches() ? word.equals(typed) : word.startsWith(typed);
+        return word.startsWith(typed)
+                && (word.equals(typed) || !NUMBER.matcher(word).matches());
     }
 }

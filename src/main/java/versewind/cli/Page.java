@@ -19,7 +19,7 @@ final class Page {
 
     /** A line, cut where it is too long. */
     void line(String text) {
-        lines.add(Text.fit(lettering.of(text), COLUMNS, CUT).stripTrailing());
+        lines.add(shortened(text, COLUMNS).stripTrailing());
     }
 
     /** A line without anything on it. */
@@ -49,15 +49,20 @@ final class Page {
         line(line);
     }
 
+    /** A text, cut where it is too long. */
+    String shortened(String text, int columns) {
+        return Text.fit(lettering.of(text), columns, CUT);
+    }
+
     /** A cell of a table: the text to the left, blanks up to a number of columns; cut where it is too long. */
     String left(String text, int columns) {
-        String fitting = Text.fit(lettering.of(text), columns, CUT);
+        String fitting = shortened(text, columns);
         return fitting + " ".repeat(columns - Text.columns(fitting));
     }
 
     /** A cell of a table: the text to the right, blanks before it. */
     String right(String text, int columns) {
-        String fitting = Text.fit(lettering.of(text), columns, CUT);
+        String fitting = shortened(text, columns);
         return " ".repeat(columns - Text.columns(fitting)) + fitting;
     }
 

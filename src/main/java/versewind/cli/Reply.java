@@ -32,7 +32,7 @@ public record Reply(int status, String results, String words) {
     }
 
     /** Something is wrong with the program itself. */
-    public static Reply unexpected(RuntimeException mistake) {
+    public static Reply unexpected(Throwable mistake) {
         StringWriter trace = new StringWriter();
         mistake.printStackTrace(new PrintWriter(trace));
         return new Reply(

@@ -17,8 +17,8 @@ public final class AssessmentJson {
     private AssessmentJson() {}
 
     /**
-     * A plan: its title ("plan"), its instrument's file ("instrument"), the people expected, and for every hymn its
-     * verses.
+     * A plan: its title ("plan"), the name of its instrument's file without the ending, the people expected, and for every
+     * hymn its verses.
      */
     public static String of(Plan plan, Assessment assessment) {
         return Generated.json(json -> {
@@ -44,12 +44,14 @@ public final class AssessmentJson {
     }
 
     /**
-     * One registration: the name of the instrument, what is drawn on it in the words of a plan's file, and the fields of a verse; with
-     * a tempo the lag in beats besides.
+     * One registration: the name of the instrument's file without the ending, what is drawn in the words of a plan's file,
+     * and the fields of a verse; with a tempo the lag in beats besides.
+     *
+     * @param file the name
      */
-    public static String of(Instrument instrument, Assessment.OfVerse verse) {
+    public static String of(String file, Instrument instrument, Assessment.OfVerse verse) {
         return Generated.json(json -> {
-            json.writeStringField("instrument", instrument.name());
+            json.writeStringField("instrument", file);
             DrawnJson.write(json, instrument, verse.verse().registration());
             VerseJson.write(json, verse);
             lagBeats(json, verse.estimate());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import versewind.organ.Room;
+import versewind.sound.AbsorptionTable;
 
 /** Reads the room of an instrument. */
 final class RoomReader {
@@ -43,14 +44,25 @@ final class RoomReader {
     }
 
     private static Room.Reverberation surfaces(Found found) throws BadFile {
+        AbsorptionTable table = AbsorptionTable.load();
         List<Room.Surface> list = new ArrayList<>();
         for (Found each : found.items()) {
             Fields fields = each.fields("material", "area");
-            String material = fields.name("material");
+            String material = material(table, fields.at("material"));
             double areaM2 = fields.at("area").number();
             list.add(each.make(() -> new Room.Surface(material, areaM2)));
         }
         return found.make(() -> new Room.Surfaces(list));
+    }
+
+    private static String material(AbsorptionTable table, Found found) throws BadFile {
+        String name = found.text();
+        if (table.material(name).isEmpty()) {
+            throw found.bad(
+                    "the table of absorption has no " + Quoted.text(name),
+                    Nearest.sentence(name, table.names(), "It has"));
+        }
+        return name;
     }
 
     private static Room.Distances distances(Found found) throws BadFile {

@@ -2,10 +2,15 @@ package versewind.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static versewind.cli.Typing.typed;
+import static versewind.cli.Typing.typedIn;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import versewind.Golden;
@@ -16,6 +21,18 @@ import versewind.store.PlanEntry;
 
 class AssessCommandTest {
 
+    /** Nothing drawn under a congregation, a choir under full organ, and texts that are hard to show. */
+    private static final String ODD = """
+            {"format": 1, "title": "\\u001b[2J\\u8b9a\\u7f8e Vespers", "instrument": "st-tethwin", "people": 1, "hymns": [
+              {"number": "", "title": "Ch\\u0153ur c\\u00e9leste, whose first line is so long that it goes on and on and on over the edge",
+               "verses": [
+                {"kind": "verse", "label": "\\u8b9a\\u7f8e\\u8b9a\\u7f8e", "mode": "congregation", "singing": "gentle",
+                 "hands": "four parts", "right": "Great", "left": "Great", "drawn": {}},
+                {"kind": "last verse", "label": "Verse the last", "mode": "small choir", "singing": "gentle",
+                 "hands": "four parts", "right": "Great", "left": "Great", "drawn": {"Great": ["Trumpet 8", "Mixture III"]}}]},
+              {"number": "7", "title": "Re\\u0301cit\\r\\nwith a line end", "verses": []}]}
+            """;
+
     static List<String> shippedPlans() throws BadFile {
         return new Library(Path.of("")).plans().stream().map(PlanEntry::id).toList();
     }
@@ -24,6 +41,7 @@ class AssessCommandTest {
     @MethodSource("shippedPlans")
     void every_shipped_plan_is_assessed_as_before(String plan) {
         Reply reply = typed("assess", plan);
+
         assertThat(reply.words()).isEmpty();
         Golden.check("assess/" + plan + ".txt", reply.results());
     }
@@ -37,8 +55,102 @@ class AssessCommandTest {
 
     @ParameterizedTest
     @MethodSource("shippedPlans")
-    void no_line_is_wider_than_the_screen(String plan) {
-        assertThat(typed("assess", plan).results().lines())
+    void the_exit_status_agrees_with_the_summary(String plan) {
+        Reply reply = typed("assess", plan);
+
+        assertThat(reply.status())
+                .isEqualTo(
+                        reply.results().contains("\nNo verse wants attention.\n") ? Reply.GOOD : Reply.WANTS_ATTENTION);
+    }
+
+    @Test
+    void a_plan_may_be_named_by_its_file() {
+        assertThat(typed("assess", "plans/wedding.json")).isEqualTo(typed("assess", "wedding"));
+    }
+
+    @Test
+    void names_of_any_letters_stay_in_their_columns(@TempDir Path folder) throws IOException {
+        Typing.makeLibrary(folder, ODD);
+
+        Reply reply = typedIn(folder, StandardCharsets.UTF_8, "assess", "odd");
+
+        Golden.check("assess-odd/unicode.txt", reply.results());
+        assertThat(reply.status()).isEqualTo(Reply.WANTS_ATTENTION);
+        assertThat(reply.results().lines())
                 .allSatisfy(line -> assertThat(Text.columns(line)).isLessThanOrEqualTo(80));
+    }
+
+    @Test
+    void a_terminal_without_such_letters_gets_others(@TempDir Path folder) throws IOException {
+        Typing.makeLibrary(folder, ODD);
+
+        Reply reply = typedIn(folder, StandardCharsets.US_ASCII, "assess", "odd");
+
+        Golden.check("assess-odd/ascii.txt", reply.results());
+        assertThat(reply.results()).matches("[ -~\\n]+");
+    }
+
+    @Test
+    void every_golden_odd_assessment_has_its_letters() {
+        assertThat(Golden.names("assess-odd")).containsExactly("ascii.txt", "unicode.txt");
+    }
+
+    @Test
+    void unsaved_work_is_mentioned(@TempDir Path folder) throws IOException {
+        Typing.makeLibrary(folder, ODD);
+        Files.writeString(folder.resolve("plans/.odd.unsaved.json"), ODD.replace("Vespers", "Compline"));
+
+        Reply reply = typedIn(folder, StandardCharsets.UTF_8, "assess", "odd");
+
+        assertThat(reply.results()).contains("Vespers");
+        assertThat(reply.words())
+                .isEqualTo("versewind: Unsaved work on this plan is kept beside its file and is not assessed."
+                        + " Open the plan to take it up.\n");
+    }
+
+    @Test
+    void a_plan_of_which_there_is_only_unsaved_work_is_assessed_without_a_word(@TempDir Path folder)
+            throws IOException {
+        Typing.makeLibrary(folder, ODD);
+        Files.move(folder.resolve("plans/odd.json"), folder.resolve("plans/.odd.unsaved.json"));
+
+        Reply reply = typedIn(folder, StandardCharsets.UTF_8, "assess", "odd");
+
+        assertThat(reply.results()).contains("Vespers");
+        assertThat(reply.words()).isEmpty();
+    }
+
+    @Test
+    void a_broken_plan_is_refused_with_its_place(@TempDir Path folder) throws IOException {
+        Typing.makeLibrary(folder, ODD.replace("Trumpet 8", "Trumpt 8"));
+
+        Reply reply = typedIn(folder, StandardCharsets.UTF_8, "assess", "odd");
+
+        assertThat(reply)
+                .isEqualTo(new Reply(
+                        Reply.BAD,
+                        "",
+                        "versewind: " + folder.resolve("plans/odd.json")
+                                + ", line 7, hymns[0].verses[1].drawn.Great[0]:"
+                                + " the organ has no stop \"Trumpt 8\" in Great. Did you mean \"Trumpet 8\"?\n"));
+    }
+
+    @Test
+    void a_room_of_an_unknown_material_is_refused_with_its_place(@TempDir Path folder) throws IOException {
+        Typing.makeLibrary(folder, ODD);
+        Path instrument = folder.resolve("instruments/st-tethwin.json");
+        Files.writeString(
+                instrument,
+                Files.readString(instrument)
+                        .replaceFirst(
+                                "\"reverberation\": \\{[^}]*}",
+                                "\"surfaces\": [{\"material\": \"limestone wal\", \"area\": 900}]"));
+
+        Reply reply = typedIn(folder, StandardCharsets.UTF_8, "assess", "odd");
+
+        assertThat(reply.status()).isEqualTo(Reply.BAD);
+        assertThat(reply.words())
+                .contains("room.surfaces[0].material: the table of absorption has no \"limestone wal\"."
+                        + " Did you mean \"limestone wall\"?");
     }
 }

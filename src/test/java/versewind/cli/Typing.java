@@ -1,7 +1,9 @@
 package versewind.cli;
 
+import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -20,8 +22,19 @@ final class Typing {
     }
 
     static Reply typedIn(Path folder, Charset charset, String... arguments) {
-        return Commands.run(
-                List.of(arguments),
-                new Surroundings(folder, Optional.empty(), charset, LocalDate.of(2026, 11, 1), "1.2.3"));
+        return Commands.run(List.of(arguments), surroundings(folder, Optional.empty(), charset));
+    }
+
+    static Surroundings surroundings(Path folder, Optional<Path> programFolder, Charset charset) {
+        return new Surroundings(folder, programFolder, charset, LocalDate.of(2026, 11, 1), "1.2.3");
+    }
+
+    /** Makes a library of a shipped instrument and one plan, {@code plans/odd.json}. */
+    static void makeLibrary(Path folder, String plan) throws IOException {
+        Path instrument = Path.of("instruments", "st-tethwin.json");
+        Files.createDirectories(folder.resolve("plans"));
+        Files.createDirectories(folder.resolve("instruments"));
+        Files.copy(instrument, folder.resolve(instrument));
+        Files.writeString(folder.resolve("plans/odd.json"), plan);
     }
 }

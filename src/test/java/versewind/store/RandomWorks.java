@@ -36,9 +36,11 @@ import versewind.plan.Plan;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
+import versewind.sound.AbsorptionTable;
 
 /** Instruments and plans drawn by lot from a seed, with everything the formats can hold. */
 final class RandomWorks {
+    private static final List<String> MATERIALS = AbsorptionTable.load().names();
     private static final List<String> FEET = List.of(
             "64", "32", "16", "10 2/3", "8", "5 1/3", "4", "3 1/5", "2 2/3", "2", "1 3/5", "1 1/3", "1 1/7", "1", "2/3",
             "1/2", "1/8");
@@ -229,7 +231,7 @@ final class RandomWorks {
                 ? new Room.MeasuredTimes(
                         IntStream.range(0, 6).mapToObj(i -> tenths(0.1, 20)).toList())
                 : new Room.Surfaces(IntStream.rangeClosed(0, below(5))
-                        .mapToObj(i -> new Room.Surface("M" + text(), 1e-6 + random.nextDouble() * 999_999))
+                        .mapToObj(i -> new Room.Surface(oneOf(MATERIALS), 1e-6 + random.nextDouble() * 999_999))
                         .toList());
         return new Room(
                 50 + random.nextDouble() * 499_950,

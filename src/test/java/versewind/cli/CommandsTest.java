@@ -1,0 +1,130 @@
+package versewind.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static versewind.cli.Typing.surroundings;
+import static versewind.cli.Typing.typed;
+import static versewind.cli.Typing.typedIn;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import versewind.Golden;
+
+class CommandsTest {
+
+    @Test
+    void help_reads_as_before() {
+        Golden.check("help/versewind.txt", typed("--help").results());
+        Golden.check("help/assess.txt", typed("assess", "--help").results());
+        Golden.check("help/estimate.txt", typed("estimate", "-h").results());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--help", "-h", "--version", "-V"})
+    void help_and_version_are_results_and_need_nothing_else(String option) {
+        for (List<String> typed : List.of(
+                List.of(option), List.of("assess", option), List.of("estimate", option), List.of(option, "assess"))) {
+            Reply reply = typed(typed.toArray(String[]::new));
+            assertThat(reply.status()).as(typed.toString()).isEqualTo(Reply.GOOD);
+            assertThat(reply.results()).as(typed.toString()).isNotEmpty();
+            assertThat(reply.words()).as(typed.toString()).isEmpty();
+        }
+    }
+
+    @Test
+    void the_version_is_told() {
+        assertThat(typed("--version")).isEqualTo(new Reply(Reply.GOOD, "versewind 1.2.3\n", ""));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "assess | versewind assess needs PLAN. See versewind assess --help.",
+                "estimate | versewind estimate needs --draw STOPS and INSTRUMENT. See versewind estimate --help.",
+                "estimate st-tethwin | versewind estimate needs --draw STOPS. See versewind estimate --help.",
+                "estimate st-tethwin --draw | versewind estimate needs --draw STOPS. See versewind estimate --help.",
+                "assess wedding --jsno | versewind assess has no option \"--jsno\"."
+                        + " Did you mean \"--json\"? See versewind assess --help.",
+                "assess wedding easter | versewind assess has no use for \"easter\". See versewind assess --help.",
+                "wedding easter | versewind has no use for \"easter\". See versewind --help.",
+                "wedding assess easter | \"wedding\" stands before the command assess. Write it after it.",
+                "--frobnicate | versewind has no option \"--frobnicate\"."
+                        + " It has \"--help\", \"--version\". See versewind --help.",
+                "assess --json=yes wedding | option '--json' should be specified without 'yes' parameter."
+                        + " See versewind assess --help.",
+                "assess weding | plans: there is no \"weding\" here. Did you mean \"wedding\"?",
+                "weding | plans: there is no \"weding\" here. Did you mean \"wedding\"?",
+                "assess plans | plans: there is no \"plans\" here. There are \"advent-candlelight\", \"ash-wednesday\","
+                        + " \"easter-cathedral\", \"harvest-festival\", \"ordinary-sunday\", \"wedding\".",
+                "assess ./plans | plans: this is a folder. Name a file in it.",
+                "assess nowhere/x.json | nowhere/x.json: there is no such file."
+                        + " Look for it in another folder, or restore it from a copy.",
+                "estimate st-tethwyn --draw x | instruments: there is no \"st-tethwyn\" here."
+                        + " Did you mean \"st-tethwin\"?",
+            })
+    void what_is_typed_wrong_is_answered_with_a_sentence(String typed, String sentence) {
+        assertThat(typed(typed.split(" ", -1))).isEqualTo(new Reply(Reply.BAD, "", "versewind: " + sentence + "\n"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"wedding", "plans/wedding.json", ""})
+    void the_editor_says_that_it_has_no_terminal(String plan) {
+        Reply reply = plan.isEmpty() ? typed() : typed(plan);
+
+        assertThat(reply.status()).isEqualTo(Reply.BAD);
+        assertThat(reply.results()).isEmpty();
+        assertThat(reply.words()).startsWith("versewind: Versewind needs a terminal: ");
+    }
+
+    @Test
+    void what_looks_like_an_option_can_be_a_plan() {
+        assertThat(typed("--", "-odd").words()).startsWith("versewind: plans: there is no \"-odd\" here.");
+    }
+
+    @Test
+    void what_was_typed_cannot_move_the_cursor() {
+        assertThat(typed("assess", "a\033[2Jb").words()).doesNotContain("\033");
+        assertThat(typed("estimate", "st-tethwin", "--draw", "\033[2J: x").words())
+                .doesNotContain("\033");
+    }
+
+    @Test
+    void words_are_in_the_terminals_letters() {
+        Reply reply =
+                typedIn(Typing.SHIPPED, StandardCharsets.US_ASCII, "estimate", "foundlings-chapel", "--draw", "x: y");
+
+        assertThat(reply.words())
+                .isEqualTo("versewind: The organ has no division \"x\"."
+                        + " The divisions are \"Hauptwerk\", \"Ruckpositiv\", \"Pedal\".\n");
+    }
+
+    @Test
+    void a_working_folder_with_plans_and_instruments_is_the_library(@TempDir Path folder) throws IOException {
+        Path working = Files.createDirectory(folder.resolve("working"));
+        Path program = Files.createDirectory(folder.resolve("program"));
+        Surroundings surroundings = surroundings(working, Optional.of(program), StandardCharsets.UTF_8);
+
+        assertThat(surroundings.libraryFolder()).isEqualTo(program);
+        Files.createDirectory(working.resolve("plans"));
+        assertThat(surroundings.libraryFolder()).isEqualTo(program);
+        Files.createDirectory(working.resolve("instruments"));
+        assertThat(surroundings.libraryFolder()).isEqualTo(working);
+    }
+
+    @Test
+    void where_the_program_lies_nowhere_the_working_folder_is_the_library(@TempDir Path folder) {
+        assertThat(surroundings(folder, Optional.empty(), StandardCharsets.UTF_8)
+                        .libraryFolder())
+                .isEqualTo(folder);
+    }
+}

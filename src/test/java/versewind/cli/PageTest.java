@@ -1,0 +1,39 @@
+package versewind.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+import versewind.screen.Text;
+
+class PageTest {
+
+    private final Page page = new Page(new Lettering(StandardCharsets.UTF_8));
+
+    @Test
+    void a_line_that_is_too_long_is_cut_and_marked() {
+        page.line("x".repeat(81));
+        assertThat(page.text()).isEqualTo("x".repeat(79) + "~\n");
+    }
+
+    @Test
+    void a_paragraph_is_broken_between_words() {
+        page.paragraph("x".repeat(40) + " " + "y".repeat(39) + " z");
+        assertThat(page.text()).isEqualTo("x".repeat(40) + " " + "y".repeat(39) + "\nz\n");
+    }
+
+    @Test
+    void words_beside_a_head_go_on_below_the_first_of_them() {
+        page.hanging("Great  ", "x".repeat(70) + " y".repeat(4));
+        assertThat(page.text()).isEqualTo("Great  " + "x".repeat(70) + " y\n       y y y\n");
+    }
+
+    @Test
+    void cells_are_as_wide_as_they_look() {
+        assertThat(Text.columns(page.left("\u8b9a\u7f8e", 7))).isEqualTo(7);
+        assertThat(Text.columns(page.left("Re\u0301cit", 7))).isEqualTo(7);
+        assertThat(page.left("\u8b9a\u7f8e\u8b9a\u7f8e", 7)).isEqualTo("\u8b9a\u7f8e\u8b9a~");
+        assertThat(page.left("\u8b9a\u7f8e\u8b9a\u7f8e", 6)).isEqualTo("\u8b9a\u7f8e~ ");
+        assertThat(page.right("81", 5)).isEqualTo("   81");
+    }
+}

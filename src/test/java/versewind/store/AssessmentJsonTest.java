@@ -1,0 +1,127 @@
+package versewind.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import versewind.advice.Assessment;
+import versewind.organ.Instrument;
+import versewind.plan.Heading;
+import versewind.plan.Hymn;
+import versewind.plan.Mode;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.plan.VerseKind;
+import versewind.plan.Verses;
+import versewind.sound.OrganSound;
+
+class AssessmentJsonTest {
+
+    private static final Library SHIPPED = new Library(Path.of(""));
+
+    private static JsonNode tree(String json) throws Exception {
+        return new ObjectMapper().readTree(json);
+    }
+
+    private static List<String> fields(JsonNode object) {
+        List<String> names = new ArrayList<>();
+        object.fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+
+    private static JsonNode assessed(Verse... verses) throws Exception {
+        Instrument organ = SHIPPED.openInstrument("st-tethwin");
+        Hymn hymn = new Hymn("7", "Caf\u00e9\u007f\u202e", "", "", "", OptionalInt.empty(), "", List.of(verses));
+        Plan plan = new Plan(new Heading("A service", Optional.empty(), 90, ""), "st-tethwin", List.of(hymn));
+        String json = AssessmentJson.of(plan, Assessment.of(plan, OrganSound.open(organ)));
+        assertThat(json)
+                .as("printable ASCII and line ends")
+                .matches("[ -~\\n]+")
+                .endsWith("}\n");
+        return tree(json);
+    }
+
+    private static Verse blank(VerseKind kind) throws BadFile {
+        return Verses.blank(SHIPPED.openInstrument("st-tethwin"), kind);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"harvest-festival", "easter-cathedral", "ash-wednesday"})
+    void a_plan_has_these_fields_and_no_others(String id) throws Exception {
+        OpenPlan open = SHIPPED.openPlan(id);
+        JsonNode json =
+                tree(AssessmentJson.of(open.plan(), Assessment.of(open.plan(), OrganSound.open(open.instrument()))));
+
+        assertThat(fields(json)).containsExactly("plan", "instrument", "people", "hymns");
+        assertThat(json.get("plan").textValue()).isEqualTo(open.plan().heading().title());
+        assertThat(json.get("instrument").textValue()).isEqualTo(open.plan().instrument());
+        assertThat(json.get("people").intValue())
+                .isEqualTo(open.plan().heading().people());
+        assertThat(json.get("hymns")).hasSameSizeAs(open.plan().hymns());
+        for (JsonNode hymn : json.get("hymns")) {
+            assertThat(fields(hymn)).containsExactly("number", "title", "verses");
+            for (JsonNode verse : hymn.get("verses")) {
+                checkVerse(verse);
+            }
+        }
+    }
+
+    private static void checkVerse(JsonNode verse) {
+        String margin =
+                switch (verse.get("mode").textValue()) {
+                    case "small choir", "solo voice" -> "voice";
+                    case "melody soloed" -> "soloLine";
+                    default -> "lead";
+                };
+        assertThat(fields(verse)).containsExactly("label", "kind", "mode", "organ", "singers", margin, "lagMs");
+        assertThat(fields(verse.get("organ"))).containsExactly("dbA", "sone", "phon", "dynamic");
+        assertThat(fields(verse.get("singers"))).containsExactly("dbA", "count");
+        assertThat(fields(verse.get(margin))).containsExactly("db", "verdict");
+        assertThat(verse.get("organ").get("dbA").asText()).matches("\\d+\\.\\d");
+        assertThat(verse.get("organ").get("sone").asText()).matches("\\d+\\.\\d");
+        assertThat(verse.get("lagMs").asText()).matches("\\d+\\.\\d");
+    }
+
+    @Test
+    void what_does_not_sound_is_null() throws Exception {
+        JsonNode verse = assessed(blank(VerseKind.VERSE)).at("/hymns/0/verses/0");
+
+        assertThat(verse.get("organ")).hasToString("{\"dbA\":null,\"sone\":null,\"phon\":null,\"dynamic\":null}");
+        assertThat(verse.get("lead")).hasToString("{\"db\":null,\"verdict\":\"lost\"}");
+        assertThat(verse.get("singers").get("count").intValue()).isEqualTo(72);
+    }
+
+    @Test
+    void an_interlude_has_nobody_to_lead() throws Exception {
+        JsonNode verse = assessed(blank(VerseKind.INTERLUDE)).at("/hymns/0/verses/0");
+
+        assertThat(verse.get("lead")).hasToString("{\"db\":null,\"verdict\":\"organ alone\"}");
+        assertThat(verse.get("singers")).hasToString("{\"dbA\":null,\"count\":0}");
+    }
+
+    @Test
+    void a_choir_that_nothing_covers_has_a_clear_voice() throws Exception {
+        JsonNode verse = assessed(
+                        blank(VerseKind.VERSE).withMode(Mode.SMALL_CHOIR).withPeople(OptionalInt.of(9)))
+                .at("/hymns/0/verses/0");
+
+        assertThat(verse.get("voice")).hasToString("{\"db\":null,\"verdict\":\"clear\"}");
+        assertThat(verse.get("singers").get("count").intValue()).isEqualTo(9);
+    }
+
+    @Test
+    void texts_come_back_as_they_were() throws Exception {
+        JsonNode hymn = assessed().at("/hymns/0");
+
+        assertThat(hymn.get("title").textValue()).isEqualTo("Caf\u00e9\u007f\u202e");
+        assertThat(hymn.get("verses")).isEmpty();
+    }
+}
