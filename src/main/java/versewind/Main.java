@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import versewind.cli.Commands;
 import versewind.cli.Reply;
@@ -26,9 +27,15 @@ public final class Main {
     public static void main(String[] arguments) {
         Charset charset = Console.charset(System.getProperty("native.encoding", ""));
         Reply reply = reply(List.of(arguments), charset);
-        write(reply.results(), FileDescriptor.out, charset);
-        write(reply.words(), FileDescriptor.err, charset);
-        System.exit(reply.status());
+        int status = reply.status();
+        try {
+            write(reply.results(), FileDescriptor.out, charset);
+            write(reply.words(), FileDescriptor.err, charset);
+        } catch (IOException unwritten) {
+            status = Reply.BAD;
+            System.err.println("versewind: The results could not be written: " + unwritten.getMessage() + ".");
+        }
+        System.exit(status);
     }
 
     private static Reply reply(List<String> arguments, Charset charset) {
@@ -48,13 +55,19 @@ public final class Main {
         }
     }
 
-    private static void write(String text, FileDescriptor where, Charset charset) {
+    private static void write(String text, FileDescriptor where, Charset charset) throws IOException {
         OutputStream out = new FileOutputStream(where);
         try {
             out.write(text.getBytes(charset));
-        } catch (IOException readerGone) {
-            // Whoever read this has had enough, as `head` does, and nobody is left to be told.
-            return;
+        } catch (IOException trouble) {
+            if (!isReaderGone(trouble)) {
+                throw trouble;
+            }
         }
+    }
+
+    /** Whether whoever reads has had enough, as {@code head} does; then nobody is left to be told. */
+    private static boolean isReaderGone(IOException trouble) {
+        return String.valueOf(trouble.getMessage()).toLowerCase(Locale.ROOT).contains("broken pipe");
     }
 }

@@ -2,6 +2,7 @@ package versewind;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -9,10 +10,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 
 class MainTest {
 
-    private static Process started(String... arguments) throws IOException {
+    private static ProcessBuilder builder(String... arguments) {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
@@ -21,7 +24,11 @@ class MainTest {
                 System.getProperty("java.class.path"),
                 "versewind.Main"));
         command.addAll(Arrays.asList(arguments));
-        return new ProcessBuilder(command).start();
+        return new ProcessBuilder(command);
+    }
+
+    private static Process started(String... arguments) throws IOException {
+        return builder(arguments).start();
     }
 
     private static String words(Process process) throws IOException {
@@ -55,6 +62,19 @@ class MainTest {
                 .startsWith("versewind: plans: there is no \"nothing-of-the-kind\" here.")
                 .hasLineCount(1);
         assertThat(process.getInputStream().readAllBytes()).isEmpty();
+        assertThat(process.waitFor()).isEqualTo(2);
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void a_full_disk_is_told() throws Exception {
+        Process process = builder("assess", "wedding")
+                .redirectOutput(new File("/dev/full"))
+                .start();
+
+        assertThat(words(process))
+                .startsWith("versewind: The results could not be written: ")
+                .hasLineCount(1);
         assertThat(process.waitFor()).isEqualTo(2);
     }
 }

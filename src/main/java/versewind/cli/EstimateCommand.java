@@ -56,38 +56,9 @@ final class EstimateCommand {
         CommandSpec spec = Options.command(
                 NAME, "Estimates one registration: the organ, the singing, and whether the organ leads.");
         spec.addPositional(Options.operand("INSTRUMENT", "An instrument's file, or its name among the instruments."));
-        spec.addOption(Options.valued(
-                        DRAW,
-                        "STOPS",
-                        "What is drawn: \"Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16; couplers: Great to"
-                                + " Pedal\". Line ends do for semicolons.")
-                .required(true)
-                .build());
-        spec.addOption(Options.repeated(
-                BOX,
-                "DIVISION=POSITION",
-                "A swell box: " + words(BoxPosition.values(), BoxPosition::word) + ". Boxes not named are open."));
-        spec.addOption(Options.repeated(TREMULANT, "NAME", "A tremulant that is drawn."));
-        spec.addOption(Options.valued(
-                        PEOPLE,
-                        "N",
-                        "People present, " + USUAL_PEOPLE + " if not given; with a small choir, its voices.")
-                .build());
-        spec.addOption(Options.valued(MODE, "WHOM", "Who is accompanied: " + words(Mode.values(), Mode::word) + ".")
-                .build());
-        spec.addOption(Options.valued(SINGING, "HOW", "How they sing: " + words(Singing.values(), Singing::word) + ".")
-                .build());
-        spec.addOption(Options.valued(
-                        HANDS,
-                        "LAYOUT",
-                        "Hands and feet: " + words(HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word) + ".")
-                .build());
-        spec.addOption(Options.valued(RIGHT, "DIVISION", "Where the right hand plays; the main division if not given.")
-                .build());
-        spec.addOption(Options.valued(LEFT, "DIVISION", "Where the left hand plays; with the right if not given.")
-                .build());
-        spec.addOption(Options.valued(TEMPO, "N", "Beats a minute, to have the lag in beats too.")
-                .build());
+        addDrawing(spec);
+        addSinging(spec);
+        addPlaying(spec);
         spec.addOption(Options.json());
         spec.usageMessage()
                 .footer(
@@ -95,6 +66,38 @@ final class EstimateCommand {
                         "Capitals and accents make no difference in names, and names may be shortened",
                         "as long as only one is meant: \"open 8\" for \"Open Diapason 8\".");
         return Options.withExitStatus(spec, "The registration wants attention.");
+    }
+
+    private static void addDrawing(CommandSpec spec) {
+        spec.addOption(Options.needed(
+                DRAW,
+                "STOPS",
+                "What is drawn: \"Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16; couplers: Great to Pedal\"."
+                        + " Line ends do for semicolons."));
+        spec.addOption(Options.repeated(
+                BOX,
+                "DIVISION=POSITION",
+                "A swell box: " + words(BoxPosition.values(), BoxPosition::word) + ". Boxes not named are open."));
+        spec.addOption(Options.repeated(TREMULANT, "NAME", "A tremulant that is drawn."));
+    }
+
+    private static void addSinging(CommandSpec spec) {
+        spec.addOption(Options.valued(
+                PEOPLE, "N", "People present, " + USUAL_PEOPLE + " if not given; with a small choir, its voices."));
+        spec.addOption(Options.valued(MODE, "WHOM", "Who is accompanied: " + words(Mode.values(), Mode::word) + "."));
+        spec.addOption(
+                Options.valued(SINGING, "HOW", "How they sing: " + words(Singing.values(), Singing::word) + "."));
+    }
+
+    private static void addPlaying(CommandSpec spec) {
+        spec.addOption(Options.valued(
+                HANDS,
+                "LAYOUT",
+                "Hands and feet: " + words(HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word) + "."));
+        spec.addOption(
+                Options.valued(RIGHT, "DIVISION", "Where the right hand plays; the main division if not given."));
+        spec.addOption(Options.valued(LEFT, "DIVISION", "Where the left hand plays; with the right if not given."));
+        spec.addOption(Options.valued(TEMPO, "N", "Beats a minute, to have the lag in beats too."));
     }
 
     private static <T> String words(T[] values, Function<T, String> word) {

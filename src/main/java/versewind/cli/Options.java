@@ -44,23 +44,25 @@ final class Options {
     }
 
     /** An option with a value. */
-    static OptionSpec.Builder valued(String name, String value, String description) {
-        return OptionSpec.builder(name)
-                .type(String.class)
-                .arity("1")
-                .paramLabel(value)
-                .description(description);
+    static OptionSpec valued(String name, String value, String description) {
+        return value(name, value, description).type(String.class).build();
+    }
+
+    /** An option with a value, which must be typed. */
+    static OptionSpec needed(String name, String value, String description) {
+        return value(name, value, description).type(String.class).required(true).build();
     }
 
     /** An option with a value, which can be typed several times. */
     static OptionSpec repeated(String name, String value, String description) {
-        return OptionSpec.builder(name)
+        return value(name, value, description)
                 .type(List.class)
                 .auxiliaryTypes(String.class)
-                .arity("1")
-                .paramLabel(value)
-                .description(description)
                 .build();
+    }
+
+    private static OptionSpec.Builder value(String name, String value, String description) {
+        return OptionSpec.builder(name).arity("1").paramLabel(value).description(description);
     }
 
     static OptionSpec json() {
