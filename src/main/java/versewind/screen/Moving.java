@@ -34,11 +34,17 @@ final class Moving {
 
     private static Step toItem(State state, Work work, int item) {
         int last = Layout.jamb(state, work).items().size() - 1;
-        return Step.to(state.with(work.at(Math.max(0, Math.min(item, last)))));
+        return arrive(state, work, Math.max(0, Math.min(item, last)));
     }
 
     private static Step beside(State state, Work work, int step) {
-        return Step.to(state.with(work.at(Layout.jamb(state, work).beside(work.item(), step))));
+        return arrive(state, work, Layout.jamb(state, work).beside(work.item(), step));
+    }
+
+    private static Step arrive(State state, Work work, int item) {
+        return item == work.item()
+                ? Step.says(state, "There is no knob further that way.")
+                : Step.to(state.with(work.at(item)));
     }
 
     /** The verse so many further on; past the end of a hymn, in the next hymn. */
