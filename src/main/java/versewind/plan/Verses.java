@@ -42,11 +42,11 @@ public final class Verses {
         return counted(more);
     }
 
-    /** The verses without one of them; the other usual labels count on. */
+    /** The verses without one of them. The others keep their labels: a verse left out is one that is not sung. */
     public static List<Verse> removed(List<Verse> verses, int index) {
-        List<Labelled> fewer = labelled(verses);
+        List<Verse> fewer = new ArrayList<>(verses);
         fewer.remove(index);
-        return counted(fewer);
+        return fewer;
     }
 
     /** The verses with two neighbours changed; usual labels count on, others move with their verses. */

@@ -142,7 +142,7 @@ class EditingTest {
     @Test
     void labels_of_ones_own_stay() {
         desk.press("e", "^U", "'1st'", "<Enter>");
-        assertThat(desk.press("i").labels()).containsExactly("Intro", "1st", "V2", "V2", "V3", "Inter", "V4", "Last");
+        assertThat(desk.press("i").labels()).containsExactly("Intro", "1st", "V2", "V3", "V4", "Inter", "V5", "Last");
     }
 
     @Test
