@@ -57,10 +57,11 @@ final class Arranging {
         VerseKind[] kinds = VerseKind.values();
         VerseKind next = kinds[(verse.kind().ordinal() + 1) % kinds.length];
         Place place = work.place();
-        return Handler.edit(
+        Step step = Handler.edit(
                 state,
                 work,
                 new Edit.SetVerses(place.hymn(), place.verse(), Verses.withKind(work.verses(), place.verse(), next)));
+        return new Step(step.state().with(Notice.says("Its kind is now: " + next.word() + ".")), step.effects());
     }
 
     /** A new verse is sung and played as the one where we are, with nothing drawn. */
@@ -129,14 +130,14 @@ final class Arranging {
     private static Step undo(State state, Work work) {
         return work.history()
                 .toUndo()
-                .map(edit -> restored(state, work, work.history().undo(), edit, "Undone."))
+                .map(edit -> restored(state, work, work.history().undo(), edit, "Undone"))
                 .orElseGet(() -> Step.says(state, "There is nothing to undo."));
     }
 
     private static Step redo(State state, Work work) {
         return work.history()
                 .toRedo()
-                .map(edit -> restored(state, work, work.history().redo(), edit, "Done again."))
+                .map(edit -> restored(state, work, work.history().redo(), edit, "Done again"))
                 .orElseGet(() -> Step.says(state, "There is nothing to do again."));
     }
 
@@ -144,6 +145,10 @@ final class Arranging {
         Optional<Place> stays = edit instanceof Edit.SetHeading ? Optional.of(work.place()) : Optional.empty();
         Work after = work.with(history).at(stays.orElse(edit.place()));
         Step step = Handler.keepingDraft(state, work, after);
-        return new Step(step.state().with(Notice.says(sentence)), step.effects());
+        String where = stays.isPresent()
+                ? "the service"
+                : "hymn " + (after.place().hymn() + 1)
+                        + after.verse().map(verse -> ", " + verse.label()).orElse("");
+        return new Step(step.state().with(Notice.says(sentence + ": " + where + ".")), step.effects());
     }
 }

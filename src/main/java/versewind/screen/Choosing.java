@@ -17,11 +17,16 @@ final class Choosing {
 
         handlers.put(Command.NEXT_FIELD, form((state, form) -> toField(state, form, form.at() + 1)));
         handlers.put(Command.PREVIOUS_FIELD, form((state, form) -> toField(state, form, form.at() - 1)));
+        handlers.put(Command.CLEAR_FIELD, form((state, form) -> Step.to(state.with(form.with(TextLine.EMPTY)))));
         handlers.put(Command.KEEP, form(Forms::keep));
         handlers.put(Command.DISCARD, form((state, form) -> Step.to(state.closed())));
 
-        handlers.put(Command.HELP_DOWN, help((state, help) -> readFrom(state, help.top() + HelpView.room(state) - 1)));
-        handlers.put(Command.HELP_UP, help((state, help) -> readFrom(state, help.top() - HelpView.room(state) + 1)));
+        handlers.put(Command.HELP_DOWN, help((state, help) -> readFrom(state, help.top() + 1)));
+        handlers.put(Command.HELP_UP, help((state, help) -> readFrom(state, help.top() - 1)));
+        handlers.put(
+                Command.HELP_PAGE_DOWN, help((state, help) -> readFrom(state, help.top() + HelpView.room(state) - 1)));
+        handlers.put(
+                Command.HELP_PAGE_UP, help((state, help) -> readFrom(state, help.top() - HelpView.room(state) + 1)));
         handlers.put(Command.CLOSE_HELP, help((state, help) -> Step.to(state.closed())));
     }
 
@@ -62,7 +67,7 @@ final class Choosing {
         String id = fitting.get(chooser.at()).id();
         return switch (chooser.choice()) {
             case PLAN -> Filing.afterAsking(state, new Effect.OpenPlan(id));
-            case INSTRUMENT -> Step.to(state.with(Forms.ofNewPlan(state, new Panel.Purpose.NewPlan(id), "New plan")));
+            case INSTRUMENT -> Step.to(state.with(Forms.ofNewPlan(state, id)));
         };
     }
 
@@ -72,8 +77,7 @@ final class Choosing {
             return Step.says(state, "Mark a plan first.");
         }
         Panel.Row row = fitting.get(chooser.at());
-        return Step.to(state.with(
-                Forms.ofNewPlan(state, new Panel.Purpose.PlanFrom(row.id()), "New plan from \"" + row.first() + "\"")));
+        return Step.to(state.with(Forms.ofPlanFrom(state, row)));
     }
 
     private static Step close(State state) {
@@ -88,7 +92,7 @@ final class Choosing {
     }
 
     private static Step readFrom(State state, int top) {
-        int last = Math.max(0, HelpView.lines().size() - HelpView.room(state));
+        int last = Math.max(0, HelpView.lines(state.marks()).size() - HelpView.room(state));
         return Step.to(state.with(new Panel.Help(Math.max(0, Math.min(top, last)))));
     }
 }

@@ -24,15 +24,15 @@ import java.util.Set;
  * <p>A key has one meaning in each {@link Where}.
  */
 public enum Command {
-    STOP_ABOVE("the stop above", Group.MOVING, Where.STOPS, Key.of(UP)),
-    STOP_BELOW("the stop below", Group.MOVING, Where.STOPS, Key.of(DOWN)),
-    STOP_LEFT("the column to the left", Group.MOVING, Where.STOPS, Key.of(LEFT)),
-    STOP_RIGHT("the column to the right", Group.MOVING, Where.STOPS, Key.of(RIGHT)),
-    FIRST_STOP("the first stop", Group.MOVING, Where.STOPS, Key.of(HOME)),
-    LAST_STOP("the last knob", Group.MOVING, Where.STOPS, Key.of(END)),
+    STOP_ABOVE("in the stops: the knob above", Group.MOVING, Where.STOPS, Key.of(UP)),
+    STOP_BELOW("in the stops: the knob below", Group.MOVING, Where.STOPS, Key.of(DOWN)),
+    STOP_LEFT("in the stops: the column to the left", Group.MOVING, Where.STOPS, Key.of(LEFT)),
+    STOP_RIGHT("in the stops: the column to the right", Group.MOVING, Where.STOPS, Key.of(RIGHT)),
+    FIRST_STOP("in the stops: the first knob", Group.MOVING, Where.STOPS, Key.of(HOME)),
+    LAST_STOP("in the stops: the last knob", Group.MOVING, Where.STOPS, Key.of(END)),
     FIND("find a stop by part of its name", Group.MOVING, Where.BOTH, Key.of('/')),
-    VERSE_ABOVE("the verse above", Group.MOVING, Where.VERSES, Key.of(UP)),
-    VERSE_BELOW("the verse below", Group.MOVING, Where.VERSES, Key.of(DOWN)),
+    VERSE_ABOVE("in the verses: the verse above", Group.MOVING, Where.VERSES, Key.of(UP)),
+    VERSE_BELOW("in the verses: the verse below", Group.MOVING, Where.VERSES, Key.of(DOWN)),
     NEXT_VERSE("the next verse", Group.MOVING, Where.BOTH, Key.of('n'), Key.of(PAGE_DOWN)),
     PREVIOUS_VERSE("the verse before", Group.MOVING, Where.BOTH, Key.of('p'), Key.of(PAGE_UP)),
     NEXT_HYMN("the next hymn", Group.MOVING, Where.BOTH, Key.of(']')),
@@ -60,7 +60,7 @@ public enum Command {
 
     EDIT_VERSE("label, piston and note of the verse", Group.VERSES, Where.BOTH, Key.of('e')),
     OPEN_VERSE("label, piston and note of the verse", Group.VERSES, Where.VERSES, Key.of(ENTER)),
-    KIND("verse, refrain, interlude: the next kind", Group.VERSES, Where.BOTH, Key.of('k')),
+    KIND("the next kind: verse, refrain, interlude, last, Amen, intro", Group.VERSES, Where.BOTH, Key.of('k')),
     INSERT_VERSE("a new verse after this one", Group.VERSES, Where.BOTH, Key.of('i')),
     DUPLICATE_VERSE("this verse once more", Group.VERSES, Where.BOTH, Key.of('d')),
     REMOVE_VERSE("take the verse out", Group.VERSES, Where.BOTH, Key.of('x'), Key.of(DELETE)),
@@ -82,7 +82,7 @@ public enum Command {
     HELP("all the keys", Group.PLAN, Where.BOTH, Key.of('?'), Key.of(F1)),
     REPAINT("paint the screen afresh", Group.PLAN, Where.ANYWHERE, Key.control('l')),
     LEAVE("leave", Group.PLAN, Where.BOTH, Key.of('q'), Key.control('q')),
-    INTERRUPT("leave, from anywhere", Group.PLAN, Where.ANYWHERE, Key.control('c')),
+    INTERRUPT("close what is open, or leave", Group.PLAN, Where.ANYWHERE, Key.control('c')),
 
     FIND_NEXT("the next stop that fits", Group.FINDING, Where.FIND, Key.of(TAB), Key.of(DOWN)),
     FIND_PREVIOUS("the one before", Group.FINDING, Where.FIND, Key.of(BACK_TAB), Key.of(UP)),
@@ -91,6 +91,7 @@ public enum Command {
 
     NEXT_FIELD("the next field", Group.FILLING_IN, Where.FORM, Key.of(TAB), Key.of(DOWN)),
     PREVIOUS_FIELD("the field before", Group.FILLING_IN, Where.FORM, Key.of(BACK_TAB), Key.of(UP)),
+    CLEAR_FIELD("empty the field", Group.FILLING_IN, Where.FORM, Key.control('u')),
     KEEP("keep what was typed", Group.FILLING_IN, Where.FORM, Key.of(ENTER), Key.control('s')),
     DISCARD("leave it as it was", Group.FILLING_IN, Where.FORM, Key.of(ESCAPE)),
 
@@ -101,8 +102,10 @@ public enum Command {
     NEW_FROM_OLD("a new plan from the one marked", Group.CHOOSING, Where.CHOOSER, Key.control('d')),
     CLOSE_CHOOSER("choose nothing", Group.CHOOSING, Where.CHOOSER, Key.of(ESCAPE)),
 
-    HELP_DOWN("further down", Group.READING, Where.HELP, Key.of(DOWN), Key.of(PAGE_DOWN), Key.of(' ')),
-    HELP_UP("further up", Group.READING, Where.HELP, Key.of(UP), Key.of(PAGE_UP)),
+    HELP_DOWN("a line down", Group.READING, Where.HELP, Key.of(DOWN)),
+    HELP_UP("a line up", Group.READING, Where.HELP, Key.of(UP)),
+    HELP_PAGE_DOWN("a page down", Group.READING, Where.HELP, Key.of(' '), Key.of(PAGE_DOWN)),
+    HELP_PAGE_UP("a page up", Group.READING, Where.HELP, Key.of(PAGE_UP)),
     CLOSE_HELP("close the help", Group.READING, Where.HELP, Key.of(ESCAPE), Key.of('?'), Key.of('q'), Key.of(F1));
 
     /** Headings under which commands are listed. */

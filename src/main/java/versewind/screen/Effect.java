@@ -1,6 +1,9 @@
 package versewind.screen;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import versewind.plan.Heading;
 import versewind.plan.Plan;
 
@@ -36,8 +39,17 @@ public sealed interface Effect {
     /** Make a plan without hymns, save it and open it. */
     record CreatePlan(Heading heading, String instrument) implements Effect {}
 
-    /** Make a plan with the hymns of another, save it and open it. */
-    record CopyPlan(String id, Heading heading) implements Effect {}
+    /**
+     * Make a plan with the hymns of another, save it and open it.
+     *
+     * @param id the other plan
+     * @param title of the new service
+     * @param date of the new service, if set
+     * @param people expected; empty for as many as in the other plan
+     * @param notes of the new service
+     */
+    record CopyPlan(String id, String title, Optional<LocalDate> date, OptionalInt people, String notes)
+            implements Effect {}
 
     /** Paint every cell again, whatever the terminal shows. */
     record Repaint() implements Effect {}

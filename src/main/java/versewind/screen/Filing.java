@@ -17,7 +17,7 @@ final class Filing {
         handlers.put(Command.SAVE, Handler.work(Filing::save));
         handlers.put(Command.PLANS, state -> Step.to(state, new Effect.ListPlans()));
         handlers.put(Command.LEAVE, Filing::leave);
-        handlers.put(Command.INTERRUPT, state -> leave(state.closed()));
+        handlers.put(Command.INTERRUPT, Filing::interrupt);
         handlers.put(Command.REPAINT, state -> Step.to(state, new Effect.Repaint()));
         handlers.put(Command.HELP, state -> Step.to(state.with(new Panel.Help(0))));
     }
@@ -31,6 +31,17 @@ final class Filing {
 
     private static Step leave(State state) {
         return afterAsking(state, new Effect.Quit());
+    }
+
+    /** Leaves the plan; a form, a list or the help is closed first, so that nothing typed is lost by one key. */
+    private static Step interrupt(State state) {
+        if (state.panel() instanceof Panel.Question) {
+            return state.isUnsaved() ? Step.to(state) : Step.to(state, new Effect.Quit());
+        }
+        if (state.panel() instanceof Panel.None || state.work().isEmpty()) {
+            return leave(state);
+        }
+        return Step.says(state.closed(), "Closed. Ctrl-C once more leaves.");
     }
 
     /** Does something that closes the plan, after asking what is to become of unsaved work. */
@@ -65,6 +76,19 @@ final class Filing {
                 Panel.Reply.BACK);
         return Step.to(state.with(new Panel.Question(
                 "The plan's file was changed by somebody else since it was opened here.", List.of(over, STAY))));
+    }
+
+    /** What went wrong is said in the last row, or, where that is too short for it, over the plan. */
+    static Step failed(State state, String sentence) {
+        if (Text.columns(sentence) <= state.columns() - 2 && state.work().isPresent()) {
+            return Step.to(state.with(Notice.warns(sentence)));
+        }
+        Panel.Answer goOn = new Panel.Answer(
+                Key.of(Key.Named.ENTER),
+                state.work().isPresent() ? "go on" : "choose another plan",
+                state.work().isPresent() ? List.of() : List.of(new Effect.ListPlans()),
+                Panel.Reply.BACK);
+        return Step.to(state.with(new Panel.Question(sentence, List.of(goOn))));
     }
 
     static Step plansListed(State state, Input.PlansListed listed) {

@@ -40,6 +40,9 @@ final class Forms {
     private static final int USUAL_PEOPLE = 100;
     private static final int USUAL_VERSES = 4;
 
+    private static final String DATE_HINT = "year-month-day, as 2026-10-04; may be blank";
+    private static final String PEOPLE_HINT = "how many are expected, 1 to 50000";
+
     private Forms() {}
 
     /** What was typed cannot be kept: which field, and why. */
@@ -102,9 +105,21 @@ final class Forms {
                 "Service", headingFields(plan.heading()), SERVICE_TITLE, new Panel.Purpose.ServiceTexts(), "");
     }
 
-    static Panel.Form ofNewPlan(State state, Panel.Purpose purpose, String title) {
-        Heading blank = new Heading("", Optional.of(nextSunday(state.today())), USUAL_PEOPLE, "");
-        return new Panel.Form(title, headingFields(blank), SERVICE_TITLE, purpose, "");
+    static Panel.Form ofNewPlan(State state, String instrument) {
+        return ofPlan(state, "New plan", Integer.toString(USUAL_PEOPLE), new Panel.Purpose.NewPlan(instrument));
+    }
+
+    static Panel.Form ofPlanFrom(State state, Panel.Row old) {
+        return ofPlan(state, "New plan from \"" + old.first() + "\"", "", new Panel.Purpose.PlanFrom(old.id()));
+    }
+
+    private static Panel.Form ofPlan(State state, String title, String people, Panel.Purpose purpose) {
+        List<Panel.Field> fields = List.of(
+                field("Title", "", "the name of the service; needed"),
+                field("Date", nextSunday(state.today()).toString(), DATE_HINT),
+                field("People", people, people.isEmpty() ? "as in the old plan, if blank" : PEOPLE_HINT),
+                field("Notes", "", "for the desk"));
+        return new Panel.Form(title, fields, SERVICE_TITLE, purpose, "");
     }
 
     private static LocalDate nextSunday(LocalDate today) {
@@ -114,11 +129,8 @@ final class Forms {
     private static List<Panel.Field> headingFields(Heading heading) {
         return List.of(
                 field("Title", heading.title(), "the name of the service; needed"),
-                field(
-                        "Date",
-                        heading.date().map(LocalDate::toString).orElse(""),
-                        "year-month-day, as 2026-10-04; may be blank"),
-                field("People", Integer.toString(heading.people()), "how many are expected, 1 to 50000"),
+                field("Date", heading.date().map(LocalDate::toString).orElse(""), DATE_HINT),
+                field("People", Integer.toString(heading.people()), PEOPLE_HINT),
                 field("Notes", heading.notes(), "for the desk"));
     }
 
@@ -142,7 +154,7 @@ final class Forms {
             return Filing.afterAsking(closed, new Effect.CreatePlan(heading(form), newPlan.instrument()));
         }
         if (purpose instanceof Panel.Purpose.PlanFrom planFrom) {
-            return Filing.afterAsking(closed, new Effect.CopyPlan(planFrom.plan(), heading(form)));
+            return Filing.afterAsking(closed, copy(planFrom.plan(), form));
         }
         if (state.work().isEmpty()) {
             return Step.to(closed);
@@ -180,8 +192,9 @@ final class Forms {
         if (form.value(TITLE).isEmpty()) {
             throw new Wrong(TITLE, "A hymn needs a title.");
         }
-        OptionalInt tempo =
-                form.value(TEMPO).isEmpty() ? OptionalInt.empty() : OptionalInt.of(number(form, TEMPO, 20, 300));
+        OptionalInt tempo = form.value(TEMPO).isEmpty()
+                ? OptionalInt.empty()
+                : OptionalInt.of(number(form, TEMPO, Hymn.SLOWEST_TEMPO, Hymn.FASTEST_TEMPO));
         return new Hymn(
                 form.value(NUMBER),
                 form.value(TITLE),
@@ -193,14 +206,28 @@ final class Forms {
                 verses);
     }
 
-    private static Heading heading(Panel.Form form) {
+    private static Effect copy(String plan, Panel.Form form) {
+        OptionalInt people = form.value(PRESENT).isEmpty()
+                ? OptionalInt.empty()
+                : OptionalInt.of(number(form, PRESENT, 1, Verse.MOST_PEOPLE));
+        return new Effect.CopyPlan(plan, serviceTitle(form), serviceDate(form), people, form.value(SERVICE_NOTES));
+    }
+
+    private static String serviceTitle(Panel.Form form) {
         if (form.value(SERVICE_TITLE).isEmpty()) {
             throw new Wrong(SERVICE_TITLE, "A service needs a title.");
         }
-        Optional<LocalDate> date = form.value(DATE).isEmpty() ? Optional.empty() : Optional.of(date(form));
+        return form.value(SERVICE_TITLE);
+    }
+
+    private static Optional<LocalDate> serviceDate(Panel.Form form) {
+        return form.value(DATE).isEmpty() ? Optional.empty() : Optional.of(date(form));
+    }
+
+    private static Heading heading(Panel.Form form) {
         return new Heading(
-                form.value(SERVICE_TITLE),
-                date,
+                serviceTitle(form),
+                serviceDate(form),
                 number(form, PRESENT, 1, Verse.MOST_PEOPLE),
                 form.value(SERVICE_NOTES));
     }

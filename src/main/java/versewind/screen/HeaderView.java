@@ -5,7 +5,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
 
@@ -37,26 +36,34 @@ final class HeaderView {
         return DAY.format(date);
     }
 
-    /** All that is said of the hymn, or without its metre, or without its tune too, as fits. */
+    /** All that is said of the hymn, or without its metre, or without its tune too, or with its title cut, as fits. */
     private static String hymn(State state, Work work, int columns) {
         if (work.hymn().isEmpty()) {
             return "No hymn yet; I makes one.";
         }
         Hymn hymn = work.hymn().get();
-        String full = hymn(state, work, hymn, List.of(hymn.tune(), hymn.metre(), hymn.key()));
-        String shorter = hymn(state, work, hymn, List.of(hymn.tune(), hymn.key()));
-        String shortest = hymn(state, work, hymn, List.of(hymn.key()));
-        return Stream.of(full, shorter)
-                .filter(line -> Text.columns(line) <= columns)
-                .findFirst()
-                .orElse(Text.fit(shortest, columns, state.marks().cut()));
+        String start = "Hymn " + (work.place().hymn() + 1) + " of "
+                + work.plan().hymns().size() + "  ";
+        String title = (hymn.number() + " " + hymn.title()).strip();
+        for (List<String> more : List.of(
+                List.of(hymn.tune(), hymn.metre(), hymn.key()),
+                List.of(hymn.tune(), hymn.key()),
+                List.of(hymn.key()))) {
+            String line = start + title + end(state, hymn, more);
+            if (Text.columns(line) <= columns) {
+                return line;
+            }
+        }
+        String end = end(state, hymn, List.of(hymn.key()));
+        int room = Math.max(0, columns - Text.columns(start) - Text.columns(end));
+        return Text.fit(
+                start + Text.fit(title, room, state.marks().cut()) + end,
+                columns,
+                state.marks().cut());
     }
 
-    private static String hymn(State state, Work work, Hymn hymn, List<String> more) {
-        List<String> parts = new ArrayList<>();
-        parts.add("Hymn " + (work.place().hymn() + 1) + " of "
-                + work.plan().hymns().size());
-        parts.add((hymn.number() + " " + hymn.title()).strip());
+    private static String end(State state, Hymn hymn, List<String> more) {
+        List<String> parts = new ArrayList<>(List.of(""));
         more.forEach(part -> addIfSaid(parts, part));
         hymn.tempo().ifPresent(tempo -> parts.add(state.marks().beat() + tempo));
         return String.join("  ", parts);

@@ -18,8 +18,21 @@ final class HelpView {
         }
     }
 
-    static List<Line> lines() {
-        List<Line> lines = new ArrayList<>();
+    static List<Line> lines(Marks marks) {
+        List<Line> lines = new ArrayList<>(List.of(
+                new Line("Marks and words", ""),
+                new Line(marks.drawn() + " " + marks.in(), "drawn, and in"),
+                new Line(marks.right(), "the organ is right for those who sing"),
+                new Line(marks.nearlyWeak() + " " + marks.weak(), "only just strong enough, and too weak"),
+                new Line(marks.nearlyStrong() + " " + marks.strong(), "only just soft enough, and too strong"),
+                new Line(
+                        marks.bar(1) + marks.bar(1) + marks.singers(),
+                        "how loud the organ is, and where the singers are"),
+                new Line("dB after a verdict", "how much of it stands clear: 0 even, +15 wholly, -15 not"),
+                new Line("pp to fff", "from this organ's softest stop to its full organ"),
+                new Line("sone", "loudness as it is felt: twice as many, twice as loud"),
+                new Line("lag", "how late the sound reaches the farthest singers"),
+                new Line("coupled down", "the feet play a manual, no pedal stop is drawn")));
         for (Command.Group group : Command.Group.values()) {
             if (!lines.isEmpty()) {
                 lines.add(new Line("", ""));
@@ -42,7 +55,7 @@ final class HelpView {
     static void paint(Frame frame, State state, Panel.Help help) {
         frame.clear(0, 0, frame.width(), frame.height());
         frame.caret(-1, -1);
-        List<Line> lines = lines();
+        List<Line> lines = lines(state.marks());
         int shown = Math.min(lines.size(), help.top() + room(state));
         frame.write(1, 0, "Keys", Style.HEADING);
         String part = "lines " + (help.top() + 1) + " to " + shown + " of " + lines.size();
@@ -54,6 +67,13 @@ final class HelpView {
             frame.write(1 + KEYS, y, line.does(), Style.TEXT);
         }
         FormView.paintKeys(
-                frame, 1, frame.height() - 1, frame.width(), Command.HELP_DOWN, Command.HELP_UP, Command.CLOSE_HELP);
+                frame,
+                1,
+                frame.height() - 1,
+                frame.width(),
+                Command.HELP_DOWN,
+                Command.HELP_PAGE_DOWN,
+                Command.HELP_PAGE_UP,
+                Command.CLOSE_HELP);
     }
 }

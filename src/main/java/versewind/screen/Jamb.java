@@ -50,7 +50,7 @@ record Jamb(List<Column> columns, List<Integer> pages, List<Item> items) {
     static Jamb of(Instrument instrument, int width, int height) {
         List<Item> items = new ArrayList<>();
         List<List<Line>> blocks = blocks(instrument, items);
-        List<List<Line>> whole = packWhole(blocks, height);
+        List<List<Line>> whole = packWhole(blocks, lowest(instrument, items, blocks, width, height));
         List<Column> columns = sized(instrument, items, whole);
         if (totalWidth(columns) > width) {
             List<List<Line>> split = packSplit(blocks, height);
@@ -95,6 +95,17 @@ record Jamb(List<Column> columns, List<Integer> pages, List<Item> items) {
         return new KnobLine(items.size() - 1);
     }
 
+    /** The least height at which whole blocks still fit beside each other, so that divisions stand side by side. */
+    private static int lowest(Instrument instrument, List<Item> items, List<List<Line>> blocks, int width, int height) {
+        int tallest = blocks.stream().mapToInt(List::size).max().orElse(1);
+        for (int low = tallest; low < height; low++) {
+            if (totalWidth(sized(instrument, items, packWhole(blocks, low))) <= width) {
+                return low;
+            }
+        }
+        return height;
+    }
+
     /** A block starts a new column where it would not fit under the one before. */
     private static List<List<Line>> packWhole(List<List<Line>> blocks, int height) {
         List<List<Line>> columns = new ArrayList<>();
@@ -110,7 +121,7 @@ record Jamb(List<Column> columns, List<Integer> pages, List<Item> items) {
             for (Line line : block) {
                 if (column.size() == height) {
                     columns.add(column);
-                    column = new ArrayList<>();
+                    column = new ArrayList<>(List.of(block.get(0)));
                 }
                 column.add(line);
             }
@@ -135,7 +146,7 @@ record Jamb(List<Column> columns, List<Integer> pages, List<Item> items) {
             for (Line line : block) {
                 if (column.size() >= height) {
                     columns.add(column);
-                    column = new ArrayList<>();
+                    column = new ArrayList<>(List.of(block.get(0)));
                 }
                 column.add(line);
             }

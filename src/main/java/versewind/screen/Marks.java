@@ -2,8 +2,8 @@ package versewind.screen;
 
 /** The marks that the screen is drawn with: one set for UTF-8, one for terminals that know ASCII only. */
 public enum Marks {
-    UNICODE("●", "·", "▸", "…", "─", "│", "▼", "~", "=", "▲", "▪", "◂", "▸", "♩", "+", "−", "┃", " ▏▎▍▌▋▊▉█"),
-    ASCII("#", ".", ">", "~", "-", "|", "v", "~", "=", "^", "*", "<", ">", "beat ", "+", "-", "!", " #");
+    UNICODE("●", "·", "▸", "…", "─", "│", "▼", "▽", "△", "=", "▲", "▪", "◂", "▸", "♩", "+", "−", "┃", " ▏▎▍▌▋▊▉█"),
+    ASCII("#", ".", ">", "~", "-", "|", "V", "v", "^", "=", "A", "*", "<", ">", "beat ", "+", "-", "!", " #");
 
     private final String drawn;
     private final String in;
@@ -12,7 +12,8 @@ public enum Marks {
     private final String rule;
     private final String wall;
     private final String weak;
-    private final String near;
+    private final String nearlyWeak;
+    private final String nearlyStrong;
     private final String right;
     private final String strong;
     private final String unsaved;
@@ -32,7 +33,8 @@ public enum Marks {
             String rule,
             String wall,
             String weak,
-            String near,
+            String nearlyWeak,
+            String nearlyStrong,
             String right,
             String strong,
             String unsaved,
@@ -50,7 +52,8 @@ public enum Marks {
         this.rule = rule;
         this.wall = wall;
         this.weak = weak;
-        this.near = near;
+        this.nearlyWeak = nearlyWeak;
+        this.nearlyStrong = nearlyStrong;
         this.right = right;
         this.strong = strong;
         this.unsaved = unsaved;
@@ -98,9 +101,14 @@ public enum Marks {
         return weak;
     }
 
-    /** Only just. */
-    String near() {
-        return near;
+    /** The organ is only just strong enough for the singers. */
+    String nearlyWeak() {
+        return nearlyWeak;
+    }
+
+    /** The organ is only just soft enough for the singers. */
+    String nearlyStrong() {
+        return nearlyStrong;
     }
 
     /** The organ is right for the singers. */

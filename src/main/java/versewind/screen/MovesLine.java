@@ -19,7 +19,7 @@ final class MovesLine {
         if (work.verse().isEmpty()) {
             return List.of();
         }
-        Optional<Verse> before = before(work);
+        Optional<Verse> before = work.before();
         Registration from = before.map(Verse::registration).orElse(Registration.silent(work.instrument()));
         Moves moves = Moves.between(from, work.verse().get().registration());
         if (before.isEmpty()) {
@@ -30,9 +30,13 @@ final class MovesLine {
         if (moves.count() == 0) {
             return List.of(since + "nothing moves.");
         }
-        String start = since + moves.count() + (moves.count() == 1 ? " movement:" : " movements:");
+        String piston = work.verse().get().piston();
+        String count = piston.isBlank()
+                ? moves.count() + (moves.count() == 1 ? " movement" : " movements")
+                : "piston " + piston + ", or " + moves.count() + " by hand";
+        String start = since + count;
         for (Detail detail : Detail.values()) {
-            String all = start + "  " + String.join("  ", groups(state, work.instrument(), moves, detail));
+            String all = start + ":  " + String.join("  ", groups(state, work.instrument(), moves, detail));
             List<String> lines = wrapped(all, columns);
             boolean fits = lines.stream().allMatch(line -> Text.columns(line) <= columns);
             if (fits && lines.size() <= rows) {
@@ -83,21 +87,6 @@ final class MovesLine {
     }
 
     private static final int SHORT_NAME = 5;
-
-    /** The verse played before this one: in this hymn, or the last one of the hymn before. */
-    private static Optional<Verse> before(Work work) {
-        int verse = work.place().verse();
-        if (verse > 0) {
-            return Optional.of(work.verses().get(verse - 1));
-        }
-        for (int hymn = work.place().hymn() - 1; hymn >= 0; hymn--) {
-            List<Verse> verses = work.plan().hymns().get(hymn).verses();
-            if (!verses.isEmpty()) {
-                return Optional.of(verses.get(verses.size() - 1));
-            }
-        }
-        return Optional.empty();
-    }
 
     private static List<String> groups(State state, Instrument instrument, Moves moves, Detail detail) {
         List<String> groups = new ArrayList<>();

@@ -80,7 +80,9 @@ final class Playing {
     private static Step nextLayout(State state, Work work, Verse verse) {
         Layout[] layouts = Layout.values();
         Layout next = layouts[(verse.hands().layout().ordinal() + 1) % layouts.length];
-        HandsAndFeet hands = verse.hands().withLayout(next);
+        HandsAndFeet hands = verse.hands().layout() == Layout.MELODY_SOLOED
+                ? HandsAndFeet.on(next, verse.hands().left())
+                : verse.hands().withLayout(next);
         return Handler.change(state, work, verse.withHands(next == Layout.MELODY_SOLOED ? apart(work, hands) : hands));
     }
 

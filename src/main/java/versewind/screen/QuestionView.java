@@ -1,5 +1,7 @@
 package versewind.screen;
 
+import java.util.List;
+
 /** A question over the plan. */
 final class QuestionView {
 
@@ -8,17 +10,21 @@ final class QuestionView {
     private QuestionView() {}
 
     static void paint(Frame frame, State state, Panel.Question question) {
-        Box box = Box.open(frame, state, "Versewind", WIDTH, question.answers().size() + 2);
-        frame.write(
-                box.x(),
-                box.y(),
-                Text.fit(question.text(), box.width(), state.marks().cut()),
-                Style.STRONG);
+        List<String> lines = Text.wrapped(question.text(), Math.min(WIDTH, frame.width() - 4));
+        Box box = Box.open(
+                frame,
+                state,
+                "Versewind",
+                WIDTH,
+                lines.size() + question.answers().size() + 1);
+        for (int i = 0; i < lines.size(); i++) {
+            frame.write(box.x(), box.y() + i, lines.get(i), Style.STRONG, box.end());
+        }
         for (int i = 0; i < question.answers().size(); i++) {
             Panel.Answer answer = question.answers().get(i);
-            int y = box.y() + 2 + i;
+            int y = box.y() + lines.size() + 1 + i;
             frame.write(box.x() + 2, y, answer.key().name(), Style.KEY);
-            frame.write(box.x() + 7, y, answer.words(), Style.TEXT);
+            frame.write(box.x() + 9, y, answer.words(), Style.TEXT);
         }
     }
 }

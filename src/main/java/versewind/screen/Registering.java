@@ -9,7 +9,6 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.Edit;
 import versewind.plan.HandsAndFeet;
-import versewind.plan.Place;
 import versewind.plan.Verse;
 
 /** Registering and putting in: stops, couplers, tremulants, boxes, whole registrations. */
@@ -84,13 +83,12 @@ final class Registering {
     }
 
     private static Step takeOver(State state, Work work, Verse verse) {
-        Place place = work.place();
-        if (place.verse() == 0) {
-            return Step.says(state, "This is the hymn's first verse; there is none before it to copy.");
-        }
-        Verse before = work.verses().get(place.verse() - 1);
-        return Handler.change(
-                state, work, verse.withRegistration(before.registration()).withHands(handsFor(verse, before)));
+        return work.before()
+                .map(before -> Handler.change(
+                        state,
+                        work,
+                        verse.withRegistration(before.registration()).withHands(handsFor(verse, before))))
+                .orElseGet(() -> Step.says(state, "This is where the service begins; there is no verse before it."));
     }
 
     private static Step carryOn(State state, Work work, Verse verse) {

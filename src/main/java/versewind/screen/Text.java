@@ -1,12 +1,17 @@
 package versewind.screen;
 
 import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
 
 /** Text from files and keyboards, made harmless and measured in columns. */
 public final class Text {
 
     /** What stands for a character that cannot be shown. */
     private static final int NOT_SHOWN = '?';
+
+    private static final Pattern BLANKS = Pattern.compile(" +");
 
     private Text() {}
 
@@ -98,5 +103,31 @@ public final class Text {
             fitting.appendCodePoint(point);
         }
         return room < 0 ? "" : fitting + cutMark;
+    }
+
+    /** The text in lines of so many columns, broken at blanks; a longer word is broken where it must be. */
+    static List<String> wrapped(String text, int columns) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : BLANKS.splitAsStream(clean(text).strip()).toList()) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (columns(longer) <= columns) {
+                line = longer;
+                continue;
+            }
+            if (!line.isEmpty()) {
+                lines.add(line);
+            }
+            line = word;
+            while (columns(line) > columns) {
+                String start = fit(line, columns, "");
+                lines.add(start);
+                line = line.substring(start.length());
+            }
+        }
+        if (!line.isEmpty()) {
+            lines.add(line);
+        }
+        return lines;
     }
 }

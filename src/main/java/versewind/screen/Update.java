@@ -57,11 +57,14 @@ public final class Update {
         if (input instanceof Input.PlanOpened opened) {
             return Filing.planOpened(state, opened);
         }
-        return Step.to(state.with(Notice.warns(((Input.Failed) input).sentence())));
+        return Filing.failed(state, ((Input.Failed) input).sentence());
     }
 
     private static Step press(State state, Key key) {
         Optional<Command> command = KeyMap.meaning(state.where(), key);
+        if (Layout.isTooSmall(state) && !command.equals(Optional.of(Command.INTERRUPT))) {
+            return Step.to(state);
+        }
         if (command.isPresent()) {
             return HANDLERS.get(command.get()).on(state);
         }

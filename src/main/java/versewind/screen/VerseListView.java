@@ -66,8 +66,12 @@ final class VerseListView {
         if (verses.isEmpty() && work.hymn().isPresent()) {
             frame.write(columns.x() + 1, layout.top() + 1, "no verse yet; i makes one", Style.FAINT);
         }
-        int left = room - verses.size() - 1;
-        if (left >= 2 && !work.plan().hymns().isEmpty()) {
+        int left = room - Math.max(1, verses.size()) - 1;
+        int hymns = work.plan().hymns().size();
+        if (left >= hymns + 3) {
+            paintNote(frame, state, work, layout, layout.statusTop() - (left - hymns - 2));
+        }
+        if (left >= 2 && hymns > 0) {
             paintHymns(frame, state, work, layout, layout.top() + 2 + Math.max(1, verses.size()), left - 1);
         }
     }
@@ -82,7 +86,7 @@ final class VerseListView {
                 y,
                 Text.fit(verse.label(), columns.label(), state.marks().cut()),
                 here ? Style.STRONG : Style.TEXT);
-        frame.write(columns.whoX(), y, Words.who(verse.mode()), Style.TEXT);
+        frame.write(columns.whoX(), y, Words.who(verse), Style.TEXT);
         String level = estimate.organDba().isPresent()
                 ? Long.toString(Math.round(estimate.organDba().getAsDouble()))
                 : state.marks().minus();
@@ -119,8 +123,9 @@ final class VerseListView {
     /** The shape of a verdict: where the organ stands to what it should be. */
     static String mark(Marks marks, Verdict verdict) {
         return switch (verdict) {
-            case LOST, BURIED -> marks.weak();
-            case LEAD_ONLY_JUST, VOICE_ONLY_JUST, SOLO_LINE_ONLY_JUST -> marks.near();
+            case LOST, NO_TUNE, BURIED -> marks.weak();
+            case LEAD_ONLY_JUST, SOLO_LINE_ONLY_JUST -> marks.nearlyWeak();
+            case VOICE_ONLY_JUST -> marks.nearlyStrong();
             case LEADS, CLEAR, STANDS_OUT -> marks.right();
             case TOO_STRONG, COVERED -> marks.strong();
             case ORGAN_ALONE -> " ";
@@ -129,11 +134,30 @@ final class VerseListView {
 
     static Style style(Verdict verdict) {
         return switch (verdict) {
-            case LOST, BURIED, TOO_STRONG, COVERED -> Style.BAD;
+            case LOST, NO_TUNE, BURIED, TOO_STRONG, COVERED -> Style.BAD;
             case LEAD_ONLY_JUST, VOICE_ONLY_JUST, SOLO_LINE_ONLY_JUST -> Style.NEAR;
             case LEADS, CLEAR, STANDS_OUT -> Style.GOOD;
             case ORGAN_ALONE -> Style.FAINT;
         };
+    }
+
+    /** The verse's note, or else the hymn's, in the rows that are left. */
+    private static void paintNote(Frame frame, State state, Work work, Layout layout, int y) {
+        String verseNote = work.verse().map(Verse::note).orElse("");
+        String note = verseNote.isBlank() ? work.hymn().map(Hymn::notes).orElse("") : verseNote;
+        int width = layout.listWidth() - 2;
+        int rows = layout.statusTop() - y;
+        List<String> lines = Text.wrapped(note, width);
+        for (int i = 0; i < Math.min(lines.size(), rows); i++) {
+            boolean isCut = i == rows - 1 && lines.size() > rows;
+            String line = isCut
+                    ? Text.fit(
+                            lines.get(i) + " " + lines.get(i + 1),
+                            width,
+                            state.marks().cut())
+                    : lines.get(i);
+            frame.write(layout.listX() + 1, y + i, line, Style.MESSAGE);
+        }
     }
 
     private static void paintHymns(Frame frame, State state, Work work, Layout layout, int y, int room) {

@@ -3,6 +3,7 @@ package versewind.screen;
 import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
 import versewind.plan.Mode;
+import versewind.plan.Verse;
 import versewind.sound.Verdict;
 
 /** The short words with which the screen names things where room is scarce. */
@@ -34,9 +35,12 @@ final class Words {
         return name(instrument, item);
     }
 
-    /** Whom the organ accompanies, in five letters at most. */
-    static String who(Mode mode) {
-        return switch (mode) {
+    /** Who is heard besides the organ, in five letters at most. */
+    static String who(Verse verse) {
+        if (verse.kind().isOrganAlone() && verse.mode() != Mode.MELODY_SOLOED) {
+            return "organ";
+        }
+        return switch (verse.mode()) {
             case CONGREGATION -> "all";
             case SMALL_CHOIR -> "choir";
             case SOLO_VOICE -> "voice";
@@ -62,7 +66,7 @@ final class Words {
     /** What a verdict says of the organ, the words or the melody. */
     static String verdict(Verdict verdict) {
         return switch (verdict) {
-            case LEADS, ORGAN_ALONE -> verdict.word();
+            case LEADS, ORGAN_ALONE, NO_TUNE -> verdict.word();
             case LOST, LEAD_ONLY_JUST -> "lead " + verdict.word();
             case TOO_STRONG -> "organ " + verdict.word();
             case COVERED, VOICE_ONLY_JUST, CLEAR -> "words " + verdict.word();

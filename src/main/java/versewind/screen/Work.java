@@ -57,6 +57,20 @@ record Work(
         return place.verse() < verses().size() ? Optional.of(verses().get(place.verse())) : Optional.empty();
     }
 
+    /** The verse played before the one where we are: in this hymn, or the last of a hymn before. */
+    Optional<Verse> before() {
+        if (place.verse() > 0) {
+            return Optional.of(verses().get(place.verse() - 1));
+        }
+        for (int hymn = place.hymn() - 1; hymn >= 0; hymn--) {
+            List<Verse> verses = plan().hymns().get(hymn).verses();
+            if (!verses.isEmpty()) {
+                return Optional.of(verses.get(verses.size() - 1));
+            }
+        }
+        return Optional.empty();
+    }
+
     Work at(Place other) {
         return new Work(id, instrument, sound, history, other.within(plan()), side, item, draft);
     }

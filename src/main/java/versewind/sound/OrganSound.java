@@ -152,13 +152,20 @@ public final class OrganSound {
             return Margin.NONE;
         }
         return switch (people.place()) {
-            case IN_THE_NAVE ->
-                power.isSilent()
-                        ? Margin.of(Verdict.LOST)
-                        : Margin.of(verse.mode(), hearing.musicDb(amongSingers, singing));
+            case IN_THE_NAVE -> lead(verse);
             case AT_THE_CHOIR ->
                 power.isSilent() ? Margin.of(Verdict.CLEAR) : Margin.of(verse.mode(), hearing.wordsDb(singing, inNave));
         };
+    }
+
+    private Margin lead(Verse verse) {
+        if (power.isSilent()) {
+            return Margin.of(Verdict.LOST);
+        }
+        if (power.isMelodySilent()) {
+            return Margin.of(Verdict.NO_TUNE);
+        }
+        return Margin.of(verse.mode(), hearing.musicDb(amongSingers, singing));
     }
 
     private Margin soloLine(Seats seats) {

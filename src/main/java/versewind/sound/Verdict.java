@@ -2,6 +2,8 @@ package versewind.sound;
 
 /** What a margin means, in a word, and which way the organ should go. Where each begins stands in {@link Thresholds}. */
 public enum Verdict {
+    /** The organ sounds, but not the melody: the right hand's stops are in. */
+    NO_TUNE(Margin.Kind.LEAD, "no tune", Call.ATTENTION, Way.STRONGER),
     /** The singers do not hear their leader. */
     LOST(Margin.Kind.LEAD, "lost", Call.ATTENTION, Way.STRONGER),
     /** The lead holds, and no more. */
@@ -9,7 +11,7 @@ public enum Verdict {
     /** The organ leads. */
     LEADS(Margin.Kind.LEAD, "leads", Call.NONE, Way.NONE),
     /** The organ stands far above the singers. */
-    TOO_STRONG(Margin.Kind.LEAD, "too strong", Call.NONE, Way.SOFTER),
+    TOO_STRONG(Margin.Kind.LEAD, "too strong", Call.ATTENTION, Way.SOFTER),
 
     /** The words are lost. */
     COVERED(Margin.Kind.VOICE, "covered", Call.ATTENTION, Way.SOFTER),
@@ -63,9 +65,8 @@ public enum Verdict {
     }
 
     /**
-     * Whether something fails and should be changed: the lead is lost, the words are covered, the melody is buried. "Only
-     * just" is no such call, for with a full church nothing more may be had. Neither is "too strong", which its word says
-     * plainly enough: the people are led, and a small congregation can be sung over on purpose.
+     * Whether something fails and should be changed: the lead is lost or far too strong, the tune is missing, the words are
+     * covered, the melody is buried. "Only just" is no such call, for with a full church nothing more may be had.
      */
     public boolean wantsAttention() {
         return call == Call.ATTENTION;

@@ -74,8 +74,9 @@ final class Outside {
         }
         if (effect instanceof Effect.CopyPlan wanted) {
             OpenPlan from = library.openPlan(wanted.id());
-            return created(
-                    wanted.heading(), from.plan().instrument(), from.plan().hymns(), from.instrument());
+            int people = wanted.people().orElse(from.plan().heading().people());
+            Heading heading = new Heading(wanted.title(), wanted.date(), people, wanted.notes());
+            return created(heading, from.plan().instrument(), from.plan().hymns(), from.instrument());
         }
         return List.of();
     }
@@ -141,10 +142,21 @@ final class Outside {
         Comparator<PlanEntry> latestFirst = Comparator.comparing(
                         (PlanEntry entry) -> entry.date().map(Object::toString).orElse(""))
                 .reversed();
-        return library.plans().stream()
+        List<PlanEntry> plans = library.plans().stream()
                 .sorted(latestFirst.thenComparing(PlanEntry::id))
-                .map(entry -> new Input.Listed(entry.id(), entry.title(), detail(entry)))
                 .toList();
+        return plans.stream()
+                .map(entry -> new Input.Listed(entry.id(), title(entry, plans), detail(entry)))
+                .toList();
+    }
+
+    /** Plans of one title are told apart by the names of their files. */
+    private static String title(PlanEntry entry, List<PlanEntry> plans) {
+        boolean isAlone = plans.stream()
+                        .filter(each -> each.title().equals(entry.title()))
+                        .count()
+                == 1;
+        return isAlone ? entry.title() : entry.title() + " (" + entry.id() + ")";
     }
 
     private static String detail(PlanEntry entry) {

@@ -47,14 +47,15 @@ class CommandTest {
 
     @Test
     void the_help_lists_every_command() {
-        List<String> said = HelpView.lines().stream().map(HelpView.Line::does).toList();
+        List<String> said =
+                HelpView.lines(Marks.UNICODE).stream().map(HelpView.Line::does).toList();
         assertThat(Stream.of(Command.values()).map(Command::does))
                 .allSatisfy(does -> assertThat(said).contains(does));
     }
 
     @Test
     void the_names_of_keys_fit_into_their_column() {
-        assertThat(HelpView.lines())
+        assertThat(HelpView.lines(Marks.UNICODE))
                 .allSatisfy(line -> assertThat(line.keys().length()).isLessThan(24));
     }
 

@@ -109,6 +109,19 @@ class EditingTest {
     }
 
     @Test
+    void going_once_round_the_ways_to_play_leaves_the_hands_where_they_were() {
+        var before = desk.verse().hands();
+        assertThat(desk.press("h", "h", "h", "h").verse().hands()).isEqualTo(before);
+    }
+
+    @Test
+    void a_silent_right_hand_leads_nobody() {
+        desk.press("0", "/", "'swell open'", "<Enter>", " ", "h", "l");
+        assertThat(StatusView.estimate(desk.work(), desk.verse()).margin().verdict())
+                .isEqualTo(versewind.sound.Verdict.NO_TUNE);
+    }
+
+    @Test
     void a_number_for_one_verse_is_typed_and_taken_away() {
         desk.press("#", "'40'", "<Enter>");
         assertThat(desk.verse().people()).isEqualTo(OptionalInt.of(40));

@@ -93,11 +93,36 @@ class FilingTest {
     }
 
     @Test
-    void control_c_asks_from_within_a_form_too() {
+    void control_c_closes_a_form_first_and_then_asks() {
         desk.press(" ", "e", "'abc'").effects();
+        desk.press("^C");
+        assertThat(desk.state().panel()).isEqualTo(new Panel.None());
         desk.press("^C");
         assertThat(desk.effects()).isEmpty();
         assertThat(question()).isEqualTo("This plan has changes that are not saved.");
+    }
+
+    @Test
+    void control_c_does_not_answer_a_question_about_unsaved_work() {
+        desk.press(" ", "q").effects();
+        desk.press("^C", "^C");
+        assertThat(desk.effects()).isEmpty();
+        assertThat(question()).isEqualTo("This plan has changes that are not saved.");
+    }
+
+    @Test
+    void a_long_failure_is_told_in_full() {
+        String sentence = "plans/x.json, line 82: the file ends too soon. " + "It was cut off: restore it. ".repeat(4);
+        desk.answer(new Input.Failed(sentence.strip()));
+        assertThat(question()).isEqualTo(sentence.strip());
+    }
+
+    @Test
+    void a_key_in_a_window_that_is_too_small_changes_nothing() {
+        Plan before = desk.plan();
+        desk.answer(new Input.Resize(40, 10)).press("x", "n", " ").answer(new Input.Resize(80, 24));
+        assertThat(desk.plan()).isEqualTo(before);
+        assertThat(desk.work().place()).isEqualTo(versewind.plan.Place.START);
     }
 
     @Test

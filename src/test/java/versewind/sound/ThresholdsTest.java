@@ -16,7 +16,7 @@ class ThresholdsTest {
         "CONGREGATION, -5, LEAD_ONLY_JUST, only just, false, STRONGER",
         "CONGREGATION, -1.5, LEADS, leads, false, NONE",
         "CONGREGATION, 8.99, LEADS, leads, false, NONE",
-        "CONGREGATION, 9, TOO_STRONG, too strong, false, SOFTER",
+        "CONGREGATION, 9, TOO_STRONG, too strong, true, SOFTER",
         "SMALL_CHOIR, -5.01, COVERED, covered, true, SOFTER",
         "SMALL_CHOIR, -5, VOICE_ONLY_JUST, only just, false, SOFTER",
         "SMALL_CHOIR, -1, CLEAR, clear, false, NONE",
