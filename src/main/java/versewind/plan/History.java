@@ -6,11 +6,11 @@ import java.util.Optional;
  * A plan with all the edits that led to it since it was opened, to be undone and redone without limit.
  *
  * @param plan the plan as it is now
- * @param saved the plan as it was last saved
+ * @param saved the plan as it was last saved, if it ever was
  * @param done edits that can be undone, the last first
  * @param undone edits that can be redone, the next first
  */
-public record History(Plan plan, Plan saved, Trail done, Trail undone) {
+public record History(Plan plan, Optional<Plan> saved, Trail done, Trail undone) {
 
     /** A list of edits that shares its tail with the lists it came from. */
     public sealed interface Trail {
@@ -25,7 +25,12 @@ public record History(Plan plan, Plan saved, Trail done, Trail undone) {
 
     /** A plan just opened. */
     public static History of(Plan plan) {
-        return new History(plan, plan, END, END);
+        return new History(plan, Optional.of(plan), END, END);
+    }
+
+    /** A plan that was never saved. */
+    public static History ofUnsaved(Plan plan) {
+        return new History(plan, Optional.empty(), END, END);
     }
 
     /** After an edit. What had been undone can no longer be redone. */
@@ -67,11 +72,11 @@ public record History(Plan plan, Plan saved, Trail done, Trail undone) {
 
     /** The same, with a plan that now lies saved. */
     public History savedAs(Plan written) {
-        return new History(plan, written, done, undone);
+        return new History(plan, Optional.of(written), done, undone);
     }
 
-    /** Whether the plan differs from what was last saved. */
+    /** Whether the plan differs from what was last saved, or never was. */
     public boolean isUnsaved() {
-        return !plan.equals(saved);
+        return !Optional.of(plan).equals(saved);
     }
 }

@@ -14,12 +14,7 @@ final class ChooserView {
         int wanted = Math.max(rows.size(), Math.min(chooser.rows().size(), 12)) + 4;
         Box box = Box.open(frame, state, chooser.title(), WIDTH, wanted);
         int x = frame.write(box.x(), box.y(), "Only with: ", Style.TEXT);
-        int filterWidth = box.end() - x;
-        frame.write(x, box.y(), " ".repeat(filterWidth), Style.FIELD);
-        frame.write(x, box.y(), chooser.filter().text(), Style.FIELD, box.end());
-        String beforeCaret =
-                chooser.filter().text().substring(0, chooser.filter().caret());
-        frame.caret(x + Text.columns(beforeCaret), box.y());
+        FormView.paintField(frame, chooser.filter(), x, box.y(), box.end() - x, true);
 
         int room = box.height() - 3;
         int top = Math.max(0, Math.min(chooser.at() - room / 2, rows.size() - room));

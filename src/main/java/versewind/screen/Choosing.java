@@ -13,13 +13,13 @@ final class Choosing {
         handlers.put(Command.CHOOSE, chooser(Choosing::choose));
         handlers.put(Command.NEW_PLAN, chooser((state, chooser) -> Step.to(state, new Effect.ListInstruments())));
         handlers.put(Command.NEW_FROM_OLD, chooser(Choosing::newFromOld));
-        handlers.put(Command.CLOSE_CHOOSER, chooser((state, chooser) -> close(state)));
+        handlers.put(Command.CLOSE_CHOOSER, chooser(Choosing::close));
 
         handlers.put(Command.NEXT_FIELD, form((state, form) -> toField(state, form, form.at() + 1)));
         handlers.put(Command.PREVIOUS_FIELD, form((state, form) -> toField(state, form, form.at() - 1)));
         handlers.put(Command.CLEAR_FIELD, form((state, form) -> Step.to(state.with(form.with(TextLine.EMPTY)))));
         handlers.put(Command.KEEP, form(Forms::keep));
-        handlers.put(Command.DISCARD, form((state, form) -> Step.to(state.closed())));
+        handlers.put(Command.DISCARD, form((state, form) -> discard(state)));
 
         handlers.put(Command.HELP_DOWN, help((state, help) -> readFrom(state, help.top() + 1)));
         handlers.put(Command.HELP_UP, help((state, help) -> readFrom(state, help.top() - 1)));
@@ -80,11 +80,19 @@ final class Choosing {
         return Step.to(state.with(Forms.ofPlanFrom(state, row)));
     }
 
-    private static Step close(State state) {
-        if (state.work().isEmpty()) {
-            return Step.says(state, "Choose a plan, or leave with Ctrl-C.");
+    private static Step close(State state, Panel.Chooser chooser) {
+        if (state.work().isPresent()) {
+            return Step.to(state.closed());
         }
-        return Step.to(state.closed());
+        return switch (chooser.choice()) {
+            case PLAN -> Step.says(state, "Choose a plan, or leave with Ctrl-C.");
+            case INSTRUMENT -> Step.to(state, new Effect.ListPlans());
+        };
+    }
+
+    /** Back to the plan; where none is open, back to the plans there are. */
+    private static Step discard(State state) {
+        return state.work().isPresent() ? Step.to(state.closed()) : Step.to(state, new Effect.ListPlans());
     }
 
     private static Step toField(State state, Panel.Form form, int field) {

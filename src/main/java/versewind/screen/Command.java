@@ -44,7 +44,7 @@ public enum Command {
     BOX_WIDER("open the box a step", Group.DRAWING, Where.BOTH, Key.of('<')),
     BOX_NARROWER("close the box a step", Group.DRAWING, Where.BOTH, Key.of('>')),
     TAKE_OVER("draw what the verse before has", Group.DRAWING, Where.BOTH, Key.of('c')),
-    CARRY_ON("carry this registration on to the verses after", Group.DRAWING, Where.BOTH, Key.of('C')),
+    CARRY_ON("draw the same in the verses after", Group.DRAWING, Where.BOTH, Key.of('C')),
 
     CONGREGATION("the congregation sings", Group.SINGERS, Where.BOTH, Key.of('1')),
     SMALL_CHOIR("a small choir sings", Group.SINGERS, Where.BOTH, Key.of('2')),
@@ -52,7 +52,7 @@ public enum Command {
     MELODY_SOLOED("nobody sings, the melody is soloed", Group.SINGERS, Where.BOTH, Key.of('4')),
     SING_STRONGER("they sing more strongly", Group.SINGERS, Where.BOTH, Key.of('+'), Key.of('=')),
     SING_SOFTER("they sing more gently", Group.SINGERS, Where.BOTH, Key.of('-')),
-    PEOPLE("how many sing or are present in this verse", Group.SINGERS, Where.BOTH, Key.of('#')),
+    PEOPLE("how many sing, or are present", Group.SINGERS, Where.BOTH, Key.of('#')),
 
     LAYOUT("hands and feet: the next way to play", Group.HANDS, Where.BOTH, Key.of('h')),
     RIGHT_HAND("the right hand to the next manual", Group.HANDS, Where.BOTH, Key.of('r')),
@@ -82,7 +82,7 @@ public enum Command {
     HELP("all the keys", Group.PLAN, Where.BOTH, Key.of('?'), Key.of(F1)),
     REPAINT("paint the screen afresh", Group.PLAN, Where.ANYWHERE, Key.control('l')),
     LEAVE("leave", Group.PLAN, Where.BOTH, Key.of('q'), Key.control('q')),
-    INTERRUPT("close what is open, or leave", Group.PLAN, Where.ANYWHERE, Key.control('c')),
+    INTERRUPT("leave, from anywhere", Group.PLAN, Where.ANYWHERE, Key.control('c')),
 
     FIND_NEXT("the next stop that fits", Group.FINDING, Where.FIND, Key.of(TAB), Key.of(DOWN)),
     FIND_PREVIOUS("the one before", Group.FINDING, Where.FIND, Key.of(BACK_TAB), Key.of(UP)),

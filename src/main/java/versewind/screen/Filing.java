@@ -2,8 +2,10 @@ package versewind.screen;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import versewind.plan.History;
 import versewind.plan.Place;
+import versewind.plan.Plan;
 
 /** Saving, opening, making plans, asking what is to become of unsaved work, leaving. */
 final class Filing {
@@ -33,15 +35,15 @@ final class Filing {
         return afterAsking(state, new Effect.Quit());
     }
 
-    /** Leaves the plan; a form, a list or the help is closed first, so that nothing typed is lost by one key. */
+    /** Leaves from anywhere, after asking what is to become of unsaved work and of what was typed into a form. */
     private static Step interrupt(State state) {
-        if (state.panel() instanceof Panel.Question) {
-            return state.isUnsaved() ? Step.to(state) : Step.to(state, new Effect.Quit());
+        if (!state.isUnsaved() && state.panel() instanceof Panel.Form form && form.isTyped()) {
+            Panel.Answer leave =
+                    new Panel.Answer(Key.of('d'), "leave without it", List.of(new Effect.Quit()), Panel.Reply.BACK);
+            return Step.to(
+                    state.with(new Panel.Question("What was typed here is not kept yet.", List.of(leave, STAY), form)));
         }
-        if (state.panel() instanceof Panel.None || state.work().isEmpty()) {
-            return leave(state);
-        }
-        return Step.says(state.closed(), "Closed. Ctrl-C once more leaves.");
+        return leave(state);
     }
 
     /** Does something that closes the plan, after asking what is to become of unsaved work. */
@@ -56,8 +58,9 @@ final class Filing {
                 Panel.Reply.BACK);
         Panel.Answer discard = new Panel.Answer(
                 Key.of('d'), "go on without saving", List.of(new Effect.DropDraft(), then), Panel.Reply.BACK);
+        Panel under = state.panel() instanceof Panel.Question question ? question.under() : state.panel();
         return Step.to(state.with(
-                new Panel.Question("This plan has changes that are not saved.", List.of(save, discard, STAY))));
+                new Panel.Question("This plan has changes that are not saved.", List.of(save, discard, STAY), under)));
     }
 
     static Step saved(State state, Input.Saved saved) {
@@ -75,20 +78,19 @@ final class Filing {
                 List.of(new Effect.SaveOver(refused.plan(), refused.then())),
                 Panel.Reply.BACK);
         return Step.to(state.with(new Panel.Question(
-                "The plan's file was changed by somebody else since it was opened here.", List.of(over, STAY))));
+                "The plan's file was changed by somebody else since it was opened here.",
+                List.of(over, STAY),
+                state.panel())));
     }
 
-    /** What went wrong is said in the last row, or, where that is too short for it, over the plan. */
+    /** What went wrong is said below the plan; where none is open, instead of it, with the way back to the list. */
     static Step failed(State state, String sentence) {
-        if (Text.columns(sentence) <= state.columns() - 2 && state.work().isPresent()) {
+        if (state.work().isPresent()) {
             return Step.to(state.with(Notice.warns(sentence)));
         }
-        Panel.Answer goOn = new Panel.Answer(
-                Key.of(Key.Named.ENTER),
-                state.work().isPresent() ? "go on" : "choose another plan",
-                state.work().isPresent() ? List.of() : List.of(new Effect.ListPlans()),
-                Panel.Reply.BACK);
-        return Step.to(state.with(new Panel.Question(sentence, List.of(goOn))));
+        Panel.Answer choose = new Panel.Answer(
+                Key.of(Key.Named.ENTER), "choose another plan", List.of(new Effect.ListPlans()), Panel.Reply.BACK);
+        return Step.to(state.with(new Panel.Question(sentence, List.of(choose), new Panel.None())));
     }
 
     static Step plansListed(State state, Input.PlansListed listed) {
@@ -110,31 +112,47 @@ final class Filing {
     }
 
     static Step planOpened(State state, Input.PlanOpened opened) {
+        boolean wasNeverSaved = opened.draft().equals(Optional.of(opened.plan()));
         Work work = new Work(
                 opened.id(),
                 opened.instrument(),
                 opened.sound(),
-                History.of(opened.plan()),
+                wasNeverSaved ? History.ofUnsaved(opened.plan()) : History.of(opened.plan()),
                 Place.START,
                 Work.Side.STOPS,
                 0,
-                opened.draft().filter(draft -> !draft.equals(opened.plan())));
+                wasNeverSaved ? Optional.empty() : opened.draft());
         State next = state.closed().with(work).with(Notice.NONE);
-        if (work.draft().isEmpty()) {
-            return Step.to(next);
+        if (wasNeverSaved) {
+            return Step.says(next, "This plan has no file; only unsaved work on it was kept.");
         }
+        return Step.to(
+                work.draft().map(draft -> next.with(aboutDraft(opened, draft))).orElse(next));
+    }
+
+    /** What is to become of work that was kept; it can be taken up if it is for the organ that is open. */
+    private static Panel.Question aboutDraft(Input.PlanOpened opened, Plan draft) {
         Panel.Answer takeUp = new Panel.Answer(Key.of('t'), "take it up", List.of(), Panel.Reply.TAKE_UP_DRAFT);
         Panel.Answer forget =
                 new Panel.Answer(Key.of('f'), "forget it", List.of(new Effect.DropDraft()), Panel.Reply.FORGET_DRAFT);
-        return Step.to(next.with(new Panel.Question(
-                "Work on this plan was cut off before it was saved, and has been kept.", List.of(takeUp, forget))));
+        Panel.Answer leave = new Panel.Answer(Key.of('q'), "leave", List.of(new Effect.Quit()), Panel.Reply.BACK);
+        boolean fits = draft.instrument().equals(opened.plan().instrument()) && draft.fits(opened.instrument());
+        return fits
+                ? new Panel.Question(
+                        "Work on this plan was cut off before it was saved, and has been kept.",
+                        List.of(takeUp, forget),
+                        new Panel.None())
+                : new Panel.Question(
+                        "Unsaved work on this plan was kept, but it is for another organ: " + draft.instrument() + ".",
+                        List.of(forget, leave),
+                        new Panel.None());
     }
 
     /** After a key while a question is asked. */
     static Step answered(State state, Panel.Question question, Key key) {
         for (Panel.Answer answer : question.answers()) {
             if (answer.key().equals(key)) {
-                return new Step(replied(state.closed(), answer.reply()), answer.effects());
+                return new Step(replied(state.with(question.under()), answer.reply()), answer.effects());
             }
         }
         return Step.to(state);

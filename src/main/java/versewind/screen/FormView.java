@@ -1,5 +1,7 @@
 package versewind.screen;
 
+import java.util.List;
+
 /** A form over the plan. */
 final class FormView {
 
@@ -22,13 +24,16 @@ final class FormView {
         boolean isWrong = !form.complaint().isEmpty();
         Panel.Field here = form.fields().get(form.at());
         String help = isWrong ? form.complaint() : here.name() + ": " + here.hint();
-        frame.write(
-                box.x(), last - 1, Text.fit(help, box.width(), state.marks().cut()), isWrong ? Style.BAD : Style.FAINT);
+        List<String> lines = Text.wrapped(help, box.width());
+        for (int i = 0; i < lines.size(); i++) {
+            int y = last - lines.size() + i;
+            frame.write(box.x(), y, lines.get(i), isWrong ? Style.BAD : Style.FAINT);
+        }
         paintKeys(frame, box.x(), last, box.end(), Command.KEEP, Command.DISCARD, Command.NEXT_FIELD);
     }
 
     /** What a field holds; a long text is moved so that the caret is seen. */
-    private static void paintField(Frame frame, TextLine line, int x, int y, int width, boolean here) {
+    static void paintField(Frame frame, TextLine line, int x, int y, int width, boolean here) {
         frame.write(x, y, " ".repeat(width), Style.FIELD);
         int before = Text.columns(line.text().substring(0, line.caret()));
         int skip = here ? Math.max(0, before - width + 1) : 0;

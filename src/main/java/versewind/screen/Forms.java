@@ -63,7 +63,10 @@ final class Forms {
         return new Panel.Form(
                 "Verse",
                 List.of(
-                        field("Label", verse.label(), "what stands before the verse on the desk, as V2"),
+                        field(
+                                "Label",
+                                verse.label(),
+                                "what stands before the verse on the desk, as V2; if blank, as usual"),
                         field(
                                 "People",
                                 people,
@@ -135,7 +138,7 @@ final class Forms {
     }
 
     private static Panel.Field field(String name, String value, String hint) {
-        return new Panel.Field(name, TextLine.of(value), hint);
+        return new Panel.Field(name, TextLine.of(value), hint, value);
     }
 
     /** Keeps what was typed, or says what is wrong with it. */
@@ -151,17 +154,17 @@ final class Forms {
         Panel.Purpose purpose = form.purpose();
         State closed = state.closed();
         if (purpose instanceof Panel.Purpose.NewPlan newPlan) {
-            return Filing.afterAsking(closed, new Effect.CreatePlan(heading(form), newPlan.instrument()));
+            return Filing.afterAsking(state, new Effect.CreatePlan(heading(form), newPlan.instrument()));
         }
         if (purpose instanceof Panel.Purpose.PlanFrom planFrom) {
-            return Filing.afterAsking(closed, copy(planFrom.plan(), form));
+            return Filing.afterAsking(state, copy(planFrom.plan(), form));
         }
         if (state.work().isEmpty()) {
             return Step.to(closed);
         }
         Work work = state.work().get();
         if (purpose instanceof Panel.Purpose.VerseTexts && work.verse().isPresent()) {
-            return Handler.change(closed, work, verse(form, work.verse().get()));
+            return Handler.change(closed, work, verse(form, work));
         }
         if (purpose instanceof Panel.Purpose.HymnTexts && work.hymn().isPresent()) {
             Hymn hymn = hymn(form, work.hymn().get().verses());
@@ -178,11 +181,16 @@ final class Forms {
         return Step.to(closed);
     }
 
-    private static Verse verse(Panel.Form form, Verse verse) {
+    /** A verse whose label is left blank gets the one that it usually has. */
+    private static Verse verse(Panel.Form form, Work work) {
+        int at = work.place().verse();
+        String label = form.value(LABEL).isEmpty() ? Verses.usualLabel(work.verses(), at) : form.value(LABEL);
         OptionalInt people = form.value(PEOPLE).isEmpty()
                 ? OptionalInt.empty()
                 : OptionalInt.of(number(form, PEOPLE, 1, Verse.MOST_PEOPLE));
-        return verse.withLabel(form.value(LABEL))
+        return work.verses()
+                .get(at)
+                .withLabel(label)
                 .withPeople(people)
                 .withPiston(form.value(PISTON))
                 .withNote(form.value(NOTE));

@@ -112,8 +112,20 @@ public final class Frame {
 
     private void set(int x, int y, int point, Style style) {
         if (x >= 0 && x < width && y >= 0 && y < height) {
-            characters[y * width + x] = point;
-            styles[y * width + x] = style;
+            int cell = y * width + x;
+            blankOtherHalf(x, cell);
+            characters[cell] = point;
+            styles[cell] = style;
+        }
+    }
+
+    /** A character two columns wide that loses one of its cells leaves a blank in the other. */
+    private void blankOtherHalf(int x, int cell) {
+        if (x > 0 && characters[cell] == SECOND_HALF) {
+            characters[cell - 1] = ' ';
+        }
+        if (x + 1 < width && characters[cell + 1] == SECOND_HALF) {
+            characters[cell + 1] = ' ';
         }
     }
 

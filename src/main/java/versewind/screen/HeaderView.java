@@ -18,7 +18,7 @@ final class HeaderView {
     static void paint(Frame frame, State state, Work work) {
         Heading heading = work.plan().heading();
         String unsaved = state.isUnsaved() ? "  " + state.marks().unsaved() + " unsaved" : "";
-        String when = heading.date().map(date -> day(date) + "  ").orElse("") + heading.people() + " people";
+        String when = heading.date().map(date -> day(date) + "  ").orElse("") + people(heading.people());
         String all = work.instrument().name() + "  " + when;
         int room = frame.width() - 4 - Text.columns(heading.title()) - Text.columns(unsaved);
         String end = Text.columns(all) <= room ? all : when;
@@ -36,7 +36,11 @@ final class HeaderView {
         return DAY.format(date);
     }
 
-    /** All that is said of the hymn, or without its metre, or without its tune too, or with its title cut, as fits. */
+    private static String people(int people) {
+        return people == 1 ? "1 person" : people + " people";
+    }
+
+    /** All that is said of the hymn, or without its metre, or without its tune too, as fits. */
     private static String hymn(State state, Work work, int columns) {
         if (work.hymn().isEmpty()) {
             return "No hymn yet; I makes one.";

@@ -7,6 +7,8 @@ import java.util.List;
 final class HelpView {
 
     private static final int KEYS = 24;
+    private static final int FEWER_KEYS = 18;
+    private static final int WIDE = 72;
     private static final int EDGE_ROWS = 3;
 
     private HelpView() {}
@@ -56,6 +58,7 @@ final class HelpView {
         frame.clear(0, 0, frame.width(), frame.height());
         frame.caret(-1, -1);
         List<Line> lines = lines(state.marks());
+        int keys = frame.width() < WIDE ? FEWER_KEYS : KEYS;
         int shown = Math.min(lines.size(), help.top() + room(state));
         frame.write(1, 0, "Keys", Style.HEADING);
         String part = "lines " + (help.top() + 1) + " to " + shown + " of " + lines.size();
@@ -63,8 +66,8 @@ final class HelpView {
         for (int i = help.top(); i < shown; i++) {
             Line line = lines.get(i);
             int y = 1 + i - help.top();
-            frame.write(1, y, line.keys(), line.isHeading() ? Style.HEADING : Style.KEY);
-            frame.write(1 + KEYS, y, line.does(), Style.TEXT);
+            int end = frame.write(1, y, line.keys(), line.isHeading() ? Style.HEADING : Style.KEY);
+            frame.write(Math.max(1 + keys, end + 1), y, line.does(), Style.TEXT);
         }
         FormView.paintKeys(
                 frame,

@@ -24,8 +24,8 @@ final class Moving {
         handlers.put(Command.OTHER_SIDE, Handler.work(Moving::toOtherSide));
         handlers.put(
                 Command.FIND,
-                Handler.work((state, work) -> Step.to(
-                        state.with(work.on(Work.Side.STOPS)).with(new Panel.Find(TextLine.EMPTY, work.item())))));
+                Handler.work((state, work) -> Step.to(state.with(work.on(Work.Side.STOPS))
+                        .with(new Panel.Find(TextLine.EMPTY, work.item(), work.side())))));
         handlers.put(Command.FIND_NEXT, Handler.work((state, work) -> findFurther(state, work, 1)));
         handlers.put(Command.FIND_PREVIOUS, Handler.work((state, work) -> findFurther(state, work, -1)));
         handlers.put(Command.FIND_STAY, state -> Step.to(state.closed()));
@@ -81,7 +81,7 @@ final class Moving {
 
     /** After a key or a paste in the search: the first knob that fits. */
     static Step typed(State state, Panel.Find find, TextLine line) {
-        State next = state.with(new Panel.Find(line, find.from()));
+        State next = state.with(new Panel.Find(line, find.from(), find.side()));
         return state.work()
                 .map(work -> {
                     List<Integer> fitting = Finder.fitting(
@@ -106,7 +106,8 @@ final class Moving {
     }
 
     private static Step findBack(State state, Work work) {
-        int from = state.panel() instanceof Panel.Find find ? find.from() : work.item();
-        return Step.to(state.closed().with(work.at(from)));
+        Work before =
+                state.panel() instanceof Panel.Find find ? work.at(find.from()).on(find.side()) : work;
+        return Step.to(state.closed().with(before));
     }
 }

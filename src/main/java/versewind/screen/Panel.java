@@ -14,8 +14,9 @@ sealed interface Panel {
      *
      * @param text what was typed of its name
      * @param from the knob to go back to
+     * @param side what had the keys before
      */
-    record Find(TextLine text, int from) implements Panel {}
+    record Find(TextLine text, int from, Work.Side side) implements Panel {}
 
     /**
      * A form is being filled in.
@@ -37,10 +38,15 @@ sealed interface Panel {
             return fields.get(field).line().text().strip();
         }
 
+        /** Whether anything was typed that would be lost. */
+        boolean isTyped() {
+            return fields.stream().anyMatch(field -> !field.line().text().equals(field.was()));
+        }
+
         /** With the field that is typed into changed. */
         Form with(TextLine line) {
             List<Field> others = new ArrayList<>(fields);
-            others.set(at, new Field(fields.get(at).name(), line, fields.get(at).hint()));
+            others.set(at, fields.get(at).with(line));
             return new Form(title, others, at, purpose, "");
         }
 
@@ -61,8 +67,15 @@ sealed interface Panel {
      * @param name what it is called
      * @param line what it holds
      * @param hint what belongs in it
+     * @param was what it held at first
      */
-    record Field(String name, TextLine line, String hint) {}
+    record Field(String name, TextLine line, String hint, String was) {
+
+        /** With something else in it. */
+        Field with(TextLine other) {
+            return new Field(name, other, hint, was);
+        }
+    }
 
     /** What happens with a form. */
     sealed interface Purpose {
@@ -136,8 +149,9 @@ sealed interface Panel {
      *
      * @param text the question
      * @param answers the answers and their keys
+     * @param under what lay over the plan before, to go back to
      */
-    record Question(String text, List<Answer> answers) implements Panel {
+    record Question(String text, List<Answer> answers, Panel under) implements Panel {
 
         public Question {
             answers = List.copyOf(answers);
@@ -156,7 +170,7 @@ sealed interface Panel {
 
     /** What an answer changes in the editor. */
     enum Reply {
-        /** Nothing: back to the plan. */
+        /** Nothing: back to where the question came from. */
         BACK,
         /** The unsaved work that was found is taken up. */
         TAKE_UP_DRAFT,

@@ -10,6 +10,8 @@ import versewind.plan.Verse;
 
 /** Who sings, and how hands and feet are laid out. */
 final class Playing {
+    private static final String NOBODY = "Nobody sings in this verse; the organ plays alone.";
+
     private Playing() {}
 
     static void into(Map<Command, Handler> handlers) {
@@ -56,7 +58,11 @@ final class Playing {
             if (mode != Mode.MELODY_SOLOED && soloed && verse.mode() == Mode.MELODY_SOLOED) {
                 hands = HandsAndFeet.on(Layout.FOUR_PARTS, work.instrument().mainDivision());
             }
-            return Handler.change(state, work, verse.withMode(mode).withHands(hands));
+            Verse after = verse.withMode(mode).withHands(hands);
+            Step step = Handler.change(state, work, after);
+            return after.kind().isOrganAlone() && mode != Mode.MELODY_SOLOED && !after.equals(verse)
+                    ? new Step(step.state().with(Notice.says(NOBODY)), step.effects())
+                    : step;
         });
     }
 
@@ -68,6 +74,9 @@ final class Playing {
     }
 
     private static Step sing(State state, Work work, Verse verse, int step) {
+        if (!verse.isSung()) {
+            return Step.says(state, NOBODY);
+        }
         Singing[] strengths = Singing.values();
         int at = verse.singing().ordinal() + step;
         if (at < 0 || at >= strengths.length) {

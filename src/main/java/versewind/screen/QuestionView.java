@@ -11,14 +11,10 @@ final class QuestionView {
 
     static void paint(Frame frame, State state, Panel.Question question) {
         List<String> lines = Text.wrapped(question.text(), Math.min(WIDTH, frame.width() - 4));
-        Box box = Box.open(
-                frame,
-                state,
-                "Versewind",
-                WIDTH,
-                lines.size() + question.answers().size() + 1);
+        int rows = lines.size() + 1 + question.answers().size();
+        Box box = Box.open(frame, state, "Versewind", WIDTH, rows);
         for (int i = 0; i < lines.size(); i++) {
-            frame.write(box.x(), box.y() + i, lines.get(i), Style.STRONG, box.end());
+            frame.write(box.x(), box.y() + i, lines.get(i), Style.STRONG);
         }
         for (int i = 0; i < question.answers().size(); i++) {
             Panel.Answer answer = question.answers().get(i);

@@ -72,14 +72,24 @@ final class Registering {
         Instrument instrument = work.instrument();
         List<Division> divisions = instrument.divisions();
         List<Item> items = Layout.jamb(state, work).items();
-        IntStream here = work.item() < items.size() && items.get(work.item()) instanceof Item.StopItem stop
-                ? IntStream.of(instrument.stops().get(stop.stop()).division())
-                : IntStream.empty();
+        IntStream here = work.item() < items.size() ? division(instrument, items.get(work.item())) : IntStream.empty();
         IntStream hands = IntStream.of(verse.hands().right(), verse.hands().left());
         return IntStream.concat(IntStream.concat(here, hands), IntStream.range(0, divisions.size()))
                 .filter(division -> divisions.get(division).isEnclosed())
                 .findFirst()
                 .orElse(-1);
+    }
+
+    /** The division of a stop or a tremulant; couplers have none. */
+    private static IntStream division(Instrument instrument, Item item) {
+        if (item instanceof Item.StopItem stop) {
+            return IntStream.of(instrument.stops().get(stop.stop()).division());
+        }
+        if (item instanceof Item.TremulantItem tremulant) {
+            String home = instrument.tremulants().get(tremulant.tremulant()).division();
+            return instrument.division(home).stream();
+        }
+        return IntStream.empty();
     }
 
     private static Step takeOver(State state, Work work, Verse verse) {

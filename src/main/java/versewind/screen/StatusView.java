@@ -180,9 +180,7 @@ final class StatusView {
             return;
         }
         if (!state.notice().text().isBlank()) {
-            String text = Text.fit(
-                    state.notice().text(), frame.width() - 2, state.marks().cut());
-            frame.write(1, y, text, state.notice().style());
+            paintSaid(frame, state.notice());
             return;
         }
         if (state.work().isPresent()) {
@@ -190,11 +188,21 @@ final class StatusView {
         }
     }
 
+    /** What was said, upward from the last row; it may cover what stands there. */
+    private static void paintSaid(Frame frame, Notice notice) {
+        List<String> lines = Text.wrapped(notice.text(), frame.width() - 2);
+        int top = Math.max(0, frame.height() - lines.size());
+        frame.clear(0, top, frame.width(), frame.height() - top);
+        for (int i = 0; i < lines.size(); i++) {
+            frame.write(1, top + i, lines.get(i), notice.style());
+        }
+    }
+
     private static void paintFind(Frame frame, State state, Work work, Panel.Find find, int y) {
         int x = frame.write(1, y, "Find: ", Style.HEADING);
-        int caret = x + Text.columns(find.text().text().substring(0, find.text().caret()));
-        x = frame.write(x, y, find.text().text(), Style.FIELD);
-        frame.caret(caret, y);
+        int typed = Math.min(Text.columns(find.text().text()) + 1, frame.width() / 2);
+        FormView.paintField(frame, find.text(), x, y, typed, true);
+        x += typed + 1;
         List<Item> items = Layout.jamb(state, work).items();
         List<Integer> fitting =
                 Finder.fitting(work.instrument(), items, find.text().text());
@@ -202,6 +210,6 @@ final class StatusView {
                 ? find.text().text().isBlank() ? "part of a stop's name" : "no stop has this in its name"
                 : Words.fullName(work.instrument(), items.get(work.item()))
                         + (fitting.size() > 1 ? "  (" + fitting.size() + " fit, Tab: the next)" : "");
-        frame.write(x + 2, y, found, Style.TEXT);
+        frame.write(x, y, Text.fit(found, frame.width() - 1 - x, state.marks().cut()), Style.TEXT);
     }
 }

@@ -3,15 +3,12 @@ package versewind.screen;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /** Text from files and keyboards, made harmless and measured in columns. */
 public final class Text {
 
     /** What stands for a character that cannot be shown. */
     private static final int NOT_SHOWN = '?';
-
-    private static final Pattern BLANKS = Pattern.compile(" +");
 
     private Text() {}
 
@@ -62,23 +59,7 @@ public final class Text {
         if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK) {
             return 0;
         }
-        return isWide(point) ? 2 : 1;
-    }
-
-    /** East Asian wide and fullwidth characters and pictographs (Unicode UAX #11, the blocks that are wide as a whole). */
-    private static boolean isWide(int point) {
-        return (point >= 0x1100 && point <= 0x115F)
-                || (point >= 0x2E80 && point <= 0x303E)
-                || (point >= 0x3041 && point <= 0xA4CF)
-                || (point >= 0xA960 && point <= 0xA97C)
-                || (point >= 0xAC00 && point <= 0xD7A3)
-                || (point >= 0xF900 && point <= 0xFAFF)
-                || (point >= 0xFE30 && point <= 0xFE6F)
-                || (point >= 0xFF00 && point <= 0xFF60)
-                || (point >= 0xFFE0 && point <= 0xFFE6)
-                || (point >= 0x1F300 && point <= 0x1F64F)
-                || (point >= 0x1F900 && point <= 0x1F9FF)
-                || (point >= 0x20000 && point <= 0x3FFFD);
+        return WideCharacters.contain(point) ? 2 : 1;
     }
 
     /** Columns that a text takes when it is shown. */
@@ -105,11 +86,11 @@ public final class Text {
         return room < 0 ? "" : fitting + cutMark;
     }
 
-    /** The text in lines of so many columns, broken at blanks; a longer word is broken where it must be. */
+    /** The text in lines of so many columns, broken between words, and within a word that is longer than a line. */
     static List<String> wrapped(String text, int columns) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : BLANKS.splitAsStream(clean(text).strip()).toList()) {
+        for (String word : clean(text).split(" ", -1)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (columns(longer) <= columns) {
                 line = longer;
@@ -120,14 +101,15 @@ public final class Text {
             }
             line = word;
             while (columns(line) > columns) {
-                String start = fit(line, columns, "");
-                lines.add(start);
-                line = line.substring(start.length());
+                String part = fit(line, columns, "");
+                if (part.isEmpty()) {
+                    return lines;
+                }
+                lines.add(part);
+                line = line.substring(part.length());
             }
         }
-        if (!line.isEmpty()) {
-            lines.add(line);
-        }
+        lines.add(line);
         return lines;
     }
 }

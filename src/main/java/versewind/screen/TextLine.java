@@ -1,5 +1,7 @@
 package versewind.screen;
 
+import java.util.regex.Pattern;
+
 /**
  * A line of text being typed.
  *
@@ -11,6 +13,10 @@ record TextLine(String text, int caret) {
     /** The longest text that a field takes, in UTF-16 units. */
     static final int LONGEST = 2000;
 
+    private static final Pattern BREAKS_AROUND = Pattern.compile("^\\R+|\\R+$");
+    private static final Pattern BREAK_OR_TAB = Pattern.compile("\\R|\\t");
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cc}");
+
     static final TextLine EMPTY = new TextLine("", 0);
 
     /** A line that holds a text, the caret at its end. */
@@ -18,15 +24,26 @@ record TextLine(String text, int caret) {
         return new TextLine(text, text.length());
     }
 
-    /** With text typed or pasted at the caret; line breaks in it become spaces. */
+    /**
+     * With text typed or pasted at the caret, if it has room. Line breaks and tabs in it become spaces, but line breaks
+     * around it and control characters are left out.
+     */
     TextLine typed(String more) {
-        String line = more.replaceAll("\\R", " ").strip().isEmpty()
-                ? more.replaceAll("\\R", "")
-                : more.replaceAll("\\R", " ");
-        if (text.length() + line.length() > LONGEST) {
-            return this;
-        }
-        return new TextLine(text.substring(0, caret) + line + text.substring(caret), caret + line.length());
+        String line = harmless(more);
+        return hasRoomFor(more)
+                ? new TextLine(text.substring(0, caret) + line + text.substring(caret), caret + line.length())
+                : this;
+    }
+
+    /** Whether a text still fits. */
+    boolean hasRoomFor(String more) {
+        return text.length() + harmless(more).length() <= LONGEST;
+    }
+
+    private static String harmless(String text) {
+        String trimmed = BREAKS_AROUND.matcher(text).replaceAll("");
+        String line = BREAK_OR_TAB.matcher(trimmed).replaceAll(" ");
+        return CONTROL.matcher(line).replaceAll("");
     }
 
     /** After a key that edits a line; the same for every other key. */

@@ -92,8 +92,10 @@ public final class Update {
             return Moving.typed(state, find, find.text().typed(text));
         }
         if (panel instanceof Panel.Form form) {
-            return Step.to(
-                    state.with(form.with(form.fields().get(form.at()).line().typed(text))));
+            TextLine line = form.fields().get(form.at()).line();
+            return line.hasRoomFor(text)
+                    ? Step.to(state.with(form.with(line.typed(text))))
+                    : Step.says(state, "That is too long: a field takes " + TextLine.LONGEST + " characters.");
         }
         if (panel instanceof Panel.Chooser chooser) {
             return Choosing.typed(state, chooser, chooser.filter().typed(text));

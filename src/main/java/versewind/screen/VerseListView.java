@@ -66,13 +66,14 @@ final class VerseListView {
         if (verses.isEmpty() && work.hymn().isPresent()) {
             frame.write(columns.x() + 1, layout.top() + 1, "no verse yet; i makes one", Style.FAINT);
         }
-        int left = room - Math.max(1, verses.size()) - 1;
-        int hymns = work.plan().hymns().size();
-        if (left >= hymns + 3) {
-            paintNote(frame, state, work, layout, layout.statusTop() - (left - hymns - 2));
+        int used = Math.max(1, verses.size());
+        int left = room - used - 1;
+        int noteRows = left - 2 - work.plan().hymns().size();
+        if (noteRows > 0) {
+            paintNote(frame, state, work, layout, layout.statusTop() - noteRows);
         }
-        if (left >= 2 && hymns > 0) {
-            paintHymns(frame, state, work, layout, layout.top() + 2 + Math.max(1, verses.size()), left - 1);
+        if (left >= 2 && !work.plan().hymns().isEmpty()) {
+            paintHymns(frame, state, work, layout, layout.top() + 2 + used, left - 1);
         }
     }
 

@@ -22,6 +22,7 @@ public final class View {
             StatusView.paint(frame, state, work);
         } else {
             frame.write(1, 0, "Versewind", Style.HEADING);
+            frame.write(1, 2, "No plan is open. Press o to open one, q to leave.", Style.TEXT);
             StatusView.paintNotice(frame, state);
         }
         paintPanel(frame, state);

@@ -35,7 +35,7 @@ final class Words {
         return name(instrument, item);
     }
 
-    /** Who is heard besides the organ, in five letters at most. */
+    /** Whom the organ accompanies, in five letters at most. */
     static String who(Verse verse) {
         if (verse.kind().isOrganAlone() && verse.mode() != Mode.MELODY_SOLOED) {
             return "organ";

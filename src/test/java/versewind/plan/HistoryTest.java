@@ -75,6 +75,11 @@ class HistoryTest {
     }
 
     @Test
+    void work_that_was_never_saved_is_unsaved_before_any_edit() {
+        assertThat(History.ofUnsaved(EMPTY).isUnsaved()).isTrue();
+    }
+
+    @Test
     void an_edit_makes_a_plan_unsaved() {
         assertThat(History.of(EMPTY).after(HYMN).isUnsaved()).isTrue();
     }

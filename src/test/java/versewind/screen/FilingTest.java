@@ -93,13 +93,20 @@ class FilingTest {
     }
 
     @Test
-    void control_c_closes_a_form_first_and_then_asks() {
+    void control_c_asks_from_within_a_form_and_staying_leads_back_to_it() {
         desk.press(" ", "e", "'abc'").effects();
-        desk.press("^C");
-        assertThat(desk.state().panel()).isEqualTo(new Panel.None());
         desk.press("^C");
         assertThat(desk.effects()).isEmpty();
         assertThat(question()).isEqualTo("This plan has changes that are not saved.");
+        assertThat(desk.press("<Esc>").state().panel()).isInstanceOf(Panel.Form.class);
+    }
+
+    @Test
+    void control_c_in_a_form_asks_also_when_only_the_form_would_be_lost() {
+        desk.press("e", "'abc'").effects();
+        desk.press("^C");
+        assertThat(desk.effects()).isEmpty();
+        assertThat(question()).isEqualTo("What was typed here is not kept yet.");
     }
 
     @Test
@@ -111,10 +118,18 @@ class FilingTest {
     }
 
     @Test
-    void a_long_failure_is_told_in_full() {
-        String sentence = "plans/x.json, line 82: the file ends too soon. " + "It was cut off: restore it. ".repeat(4);
-        desk.answer(new Input.Failed(sentence.strip()));
-        assertThat(question()).isEqualTo(sentence.strip());
+    void a_long_failure_is_told_to_its_end() {
+        String sentence =
+                "plans/x.json, line 82: the file ends too soon. " + "It was cut off: restore it. ".repeat(4) + "End.";
+        desk.answer(new Input.Failed(sentence));
+        assertThat(desk.screen()).contains("End.");
+    }
+
+    @Test
+    void a_plan_that_cannot_be_opened_leads_back_to_the_list() {
+        Desk empty = Desk.empty(80, 24).answer(new Input.Failed("plans/x.json: it is empty."));
+        empty.press("<Enter>");
+        assertThat(empty.effects()).containsExactly(new Effect.ListPlans());
     }
 
     @Test
