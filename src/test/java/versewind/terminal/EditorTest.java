@@ -115,6 +115,8 @@ class EditorTest {
         start("plans/ordinary-sunday.json");
         pane.await("take it up");
         pane.type("t");
+        pane.await("Taken up");
+        pane.type("n");
         pane.await("Organ silent");
         pane.type("s");
         pane.await("Saved.");
