@@ -100,7 +100,7 @@ final class Choosing {
     }
 
     private static Step readFrom(State state, int top) {
-        int last = Math.max(0, HelpView.lines(state.marks()).size() - HelpView.room(state));
+        int last = Math.max(0, HelpView.shown(state).size() - HelpView.room(state));
         return Step.to(state.with(new Panel.Help(Math.max(0, Math.min(top, last)))));
     }
 }

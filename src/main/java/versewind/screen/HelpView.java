@@ -49,6 +49,24 @@ final class HelpView {
         return lines;
     }
 
+    /** The lines as they are shown, long ones broken. */
+    static List<Line> shown(State state) {
+        int columns = state.columns() - keys(state) - 2;
+        List<Line> shown = new ArrayList<>();
+        for (Line line : lines(state.marks())) {
+            String keys = line.keys();
+            for (String part : Text.wrapped(line.does(), columns)) {
+                shown.add(new Line(keys, part));
+                keys = "";
+            }
+        }
+        return shown;
+    }
+
+    private static int keys(State state) {
+        return state.columns() < WIDE ? FEWER_KEYS : KEYS;
+    }
+
     /** How many lines are shown at once. */
     static int room(State state) {
         return Math.max(1, state.rows() - EDGE_ROWS);
@@ -57,17 +75,17 @@ final class HelpView {
     static void paint(Frame frame, State state, Panel.Help help) {
         frame.clear(0, 0, frame.width(), frame.height());
         frame.caret(-1, -1);
-        List<Line> lines = lines(state.marks());
-        int keys = frame.width() < WIDE ? FEWER_KEYS : KEYS;
-        int shown = Math.min(lines.size(), help.top() + room(state));
+        List<Line> lines = shown(state);
+        int top = Math.max(0, Math.min(help.top(), lines.size() - room(state)));
+        int shown = Math.min(lines.size(), top + room(state));
         frame.write(1, 0, "Keys", Style.HEADING);
-        String part = "lines " + (help.top() + 1) + " to " + shown + " of " + lines.size();
+        String part = "lines " + (top + 1) + " to " + shown + " of " + lines.size();
         frame.write(frame.width() - part.length() - 1, 0, part, Style.FAINT);
-        for (int i = help.top(); i < shown; i++) {
+        for (int i = top; i < shown; i++) {
             Line line = lines.get(i);
-            int y = 1 + i - help.top();
+            int y = 1 + i - top;
             int end = frame.write(1, y, line.keys(), line.isHeading() ? Style.HEADING : Style.KEY);
-            frame.write(Math.max(1 + keys, end + 1), y, line.does(), Style.TEXT);
+            frame.write(Math.max(1 + keys(state), end + 1), y, line.does(), Style.TEXT);
         }
         FormView.paintKeys(
                 frame,

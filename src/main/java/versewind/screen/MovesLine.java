@@ -28,7 +28,8 @@ final class MovesLine {
         }
         String since = "From " + before.get().label() + ", ";
         if (moves.count() == 0) {
-            return List.of(since + "nothing moves.");
+            return List.of(
+                    Text.fit(since + "nothing moves.", columns, state.marks().cut()));
         }
         String piston = work.verse().get().piston();
         String count = piston.isBlank()

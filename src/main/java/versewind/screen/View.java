@@ -1,5 +1,6 @@
 package versewind.screen;
 
+import java.util.List;
 import java.util.Optional;
 
 /** What the screen shows: a pure function from a state to a frame. */
@@ -30,9 +31,12 @@ public final class View {
     }
 
     private static void paintTooSmall(Frame frame) {
-        frame.write(0, 0, "Versewind needs " + Layout.LEAST_COLUMNS + " columns and", Style.TEXT);
-        frame.write(0, 1, Layout.LEAST_ROWS + " rows; this window has", Style.TEXT);
-        frame.write(0, 2, frame.width() + " by " + frame.height() + ". Nothing is lost.", Style.TEXT);
+        String sentence = "Versewind needs " + Layout.LEAST_COLUMNS + " columns and " + Layout.LEAST_ROWS
+                + " rows; this window has " + frame.width() + " by " + frame.height() + ". Nothing is lost.";
+        List<String> lines = Text.wrapped(sentence, Math.min(frame.width(), 36));
+        for (int i = 0; i < lines.size(); i++) {
+            frame.write(0, i, lines.get(i), Style.TEXT);
+        }
     }
 
     private static void paintPanel(Frame frame, State state) {
