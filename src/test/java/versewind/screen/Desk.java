@@ -3,9 +3,12 @@ package versewind.screen;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import versewind.organ.Instrument;
@@ -23,11 +26,18 @@ final class Desk {
 
     static final LocalDate TODAY = LocalDate.of(2026, 9, 28);
 
+    /** An ordinary screen with nothing on it. */
+    static final State ORDINARY = State.empty(80, 24, Marks.UNICODE, TODAY);
+
     private static final Library SHIPPED = new Library(Path.of(""));
     private static final Map<String, Key> NAMED = IntStream.range(0, Key.Named.values().length)
             .mapToObj(i -> Key.Named.values()[i])
             .filter(named -> named != Key.Named.CHARACTER)
             .collect(Collectors.toMap(named -> "<" + Key.of(named).name().replace(" ", "") + ">", Key::of));
+
+    private static final Map<String, OpenPlan> READ = new HashMap<>();
+    private static final Map<String, Instrument> INSTRUMENTS = new HashMap<>();
+    private static final Map<Instrument, OrganSound> SOUNDS = new IdentityHashMap<>();
 
     private State state;
     private final List<Effect> effects = new ArrayList<>();
@@ -48,7 +58,7 @@ final class Desk {
 
     static Desk with(Plan plan, Instrument instrument, State empty, Optional<Plan> draft) {
         Desk desk = new Desk(empty);
-        desk.answer(new Input.PlanOpened("a-plan", plan, instrument, OrganSound.open(instrument), draft));
+        desk.answer(new Input.PlanOpened("a-plan", plan, instrument, sound(instrument), draft));
         return desk;
     }
 
@@ -63,16 +73,44 @@ final class Desk {
         return with(
                 new Plan(heading, "st-tethwin", List.of()),
                 shipped("harvest-festival").instrument(),
-                State.empty(80, 24, Marks.UNICODE, TODAY),
+                ORDINARY,
                 Optional.empty());
     }
 
+    /** A shipped plan, changed before it is opened. */
+    static Desk with(String plan, UnaryOperator<Plan> change) {
+        OpenPlan open = shipped(plan);
+        return with(change.apply(open.plan()), open.instrument(), ORDINARY, Optional.empty());
+    }
+
+    /** A shipped plan beside which other work was kept. */
+    static Desk withDraft(String plan, UnaryOperator<Plan> draft) {
+        OpenPlan open = shipped(plan);
+        return with(open.plan(), open.instrument(), ORDINARY, Optional.of(draft.apply(open.plan())));
+    }
+
     static OpenPlan shipped(String plan) {
-        try {
-            return SHIPPED.openPlan(plan);
-        } catch (BadFile bad) {
-            throw new IllegalStateException(bad);
-        }
+        return READ.computeIfAbsent(plan, id -> {
+            try {
+                return SHIPPED.openPlan(id);
+            } catch (BadFile bad) {
+                throw new IllegalStateException(bad);
+            }
+        });
+    }
+
+    static Instrument instrument(String id) {
+        return INSTRUMENTS.computeIfAbsent(id, wanted -> {
+            try {
+                return SHIPPED.openInstrument(wanted);
+            } catch (BadFile bad) {
+                throw new IllegalStateException(bad);
+            }
+        });
+    }
+
+    static OrganSound sound(Instrument instrument) {
+        return SOUNDS.computeIfAbsent(instrument, OrganSound::open);
     }
 
     /** Presses keys: single characters, "<Tab>", "<PageDown>", "^S" with control, "'text'" typed letter by letter. */
@@ -160,7 +198,17 @@ final class Desk {
         return View.paint(state);
     }
 
-    /** The screen as text: its characters, then its styles. */
+    /** The question that is asked; blank where there is none. */
+    String question() {
+        return state.panel() instanceof Panel.Question question ? question.text() : "";
+    }
+
+    /** The form that is being filled in. */
+    Panel.Form form() {
+        return (Panel.Form) state.panel();
+    }
+
+    /** The screen as text: its characters, then its styles, then where the text caret is. */
     String screen() {
         Frame frame = frame();
         String characters =
@@ -168,6 +216,8 @@ final class Desk {
         String styles = IntStream.range(0, frame.height())
                 .mapToObj(frame::styleRow)
                 .collect(Collectors.joining("\n", "", "\n"));
-        return characters + "-".repeat(frame.width()) + "\n" + styles;
+        String caret =
+                frame.caretX() < 0 ? "" : "caret in column " + frame.caretX() + " of row " + frame.caretY() + "\n";
+        return characters + "-".repeat(frame.width()) + "\n" + styles + caret;
     }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import versewind.Golden;
+import versewind.organ.Instrument;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -75,6 +76,79 @@ class ScreenGoldenTest {
                 new Case("nothing-open-80x24", Desk.empty(80, 24)));
     }
 
+    /** Small and large windows, and what is seldom seen. */
+    static Stream<Case> moreScreens() {
+        return Stream.of(
+                new Case("find-60x18", Desk.with("wedding", 60, 18).press("/", "'flute'", "<Tab>")),
+                new Case("find-long-60x18", Desk.with("wedding", 60, 18).press("/", "'no such stop in this church'")),
+                new Case(
+                        "verse-form-60x18",
+                        Desk.with("harvest-festival", 60, 18).press("n", "#")),
+                new Case("new-hymn-60x18", Desk.with("harvest-festival", 60, 18).press("I", "<Up>")),
+                new Case("long-field-80x24", longField()),
+                new Case("help-60x18", Desk.with("harvest-festival", 60, 18).press("?", " ")),
+                new Case("help-120x40", Desk.with("harvest-festival", 120, 40).press("?")),
+                new Case("refused-60x18", refused()),
+                new Case("failed-60x18", failed()),
+                new Case("failed-nothing-open-80x24", Desk.empty(80, 24).answer(new Input.Failed(BROKEN))),
+                new Case("kept-work-80x24", Desk.withDraft("harvest-festival", plan -> plan.withHymns(List.of()))),
+                new Case("organs-60x18", organs()),
+                new Case("new-plan-60x18", organs().press("<Enter>", "<Enter>")),
+                new Case("nothing-fits-80x24", chooser().press("'zzz'")),
+                new Case("cathedral-second-page-80x24", cathedral(80, 24).press("<Right>", "<Right>", "<Right>")),
+                new Case("cathedral-60x18", cathedral(60, 18).press("<End>", "n")),
+                new Case("cathedral-200x60", cathedral(200, 60).press("n")),
+                new Case("wedding-120x40", Desk.with("wedding", 120, 40).press("]", "n", "n", "<Tab>")),
+                new Case("solo-voice-80x24", Desk.with("wedding", 80, 24).press("]", "n")),
+                new Case(
+                        "ascii-60x18", Desk.with("wedding", 60, 18, Marks.ASCII).press("n")),
+                new Case("strange-organ-80x24", odd(Organs.withStrangeNames(), 80, 24)),
+                new Case("strange-organ-60x18", odd(Organs.withStrangeNames(), 60, 18)),
+                new Case("long-names-80x24", odd(Organs.withLongNames(), 80, 24)),
+                new Case("no-stops-80x24", odd(Organs.withoutStops(), 80, 24)),
+                new Case("box-over-wide-characters-80x24", strangeText().press("S")),
+                new Case(
+                        "many-verses-60x18",
+                        Desk.with("harvest-festival", 60, 18).press("d", "d", "d", "d", "d", "d")),
+                new Case("too-small-20x5", Desk.with("harvest-festival", 20, 5)));
+    }
+
+    private static final String BROKEN =
+            "plans/wedding.json, line 14, hymns[1].verses[2].drawn: the organ has no stop \"Open Diapson 8\" in Great. "
+                    + "Did you mean \"Open Diapason 8\"?";
+
+    private static Desk cathedral(int columns, int rows) {
+        return Desk.with("easter-cathedral", columns, rows);
+    }
+
+    private static Desk longField() {
+        String note = "Wait for the procession to reach the font, then the bell, then the choir's entry in canon. ";
+        return Desk.with("harvest-festival", 80, 24)
+                .press("e", "<Tab>", "<Tab>", "<Tab>", "^U", "'" + note.repeat(2) + "'", "<Left>", "<Left>");
+    }
+
+    private static Desk refused() {
+        Desk desk = Desk.with("harvest-festival", 60, 18).press(" ");
+        return desk.answer(new Input.SaveRefused(desk.plan(), List.of()));
+    }
+
+    private static Desk failed() {
+        return Desk.with("harvest-festival", 60, 18).answer(new Input.Failed(BROKEN));
+    }
+
+    private static Desk organs() {
+        return Desk.empty(60, 18)
+                .answer(new Input.InstrumentsListed(List.of(
+                        new Input.Listed("st-tethwin", "St Tethwin", "Averstoke"),
+                        new Input.Listed("little-corvening", "All Hallows", "Little Corvening"))));
+    }
+
+    private static Desk odd(Instrument organ, int columns, int rows) {
+        Plan plan = new Plan(new Heading("Trial", Optional.empty(), 1, ""), "organ", List.of());
+        return Desk.with(plan, organ, State.empty(columns, rows, Marks.UNICODE, Desk.TODAY), Optional.empty())
+                .press("I", "<Tab>", "'A tune'", "<Enter>", "n", " ");
+    }
+
     private static Desk chooser() {
         return Desk.with("harvest-festival", 80, 24)
                 .answer(new Input.PlansListed(List.of(
@@ -110,7 +184,7 @@ class ScreenGoldenTest {
     }
 
     @ParameterizedTest
-    @MethodSource("screens")
+    @MethodSource({"screens", "moreScreens"})
     void a_screen_is_as_it_was(Case screen) {
         Golden.check("screen/" + screen.name() + ".txt", screen.desk().screen());
     }
@@ -118,7 +192,8 @@ class ScreenGoldenTest {
     @Test
     void every_recorded_screen_has_its_case() {
         assertThat(Golden.names("screen"))
-                .containsExactlyInAnyOrderElementsOf(
-                        screens().map(screen -> screen.name() + ".txt").toList());
+                .containsExactlyInAnyOrderElementsOf(Stream.concat(screens(), moreScreens())
+                        .map(screen -> screen.name() + ".txt")
+                        .toList());
     }
 }

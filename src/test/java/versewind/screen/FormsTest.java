@@ -1,0 +1,261 @@
+package versewind.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import versewind.plan.Plan;
+import versewind.store.OpenPlan;
+
+/** What is typed into forms, what becomes of it, and what is said when it cannot be kept. */
+class FormsTest {
+
+    private final Desk desk = Desk.with("harvest-festival", 80, 24).press("n");
+
+    /** Opens a form, goes down some fields, empties the field, types into it and presses Enter. */
+    private Desk fill(String form, int down, String typed) {
+        desk.press(form);
+        for (int i = 0; i < down; i++) {
+            desk.press("<Down>");
+        }
+        return desk.press("^U", "'" + typed + "'", "<Enter>");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"E, 4", "e, 1", "S, 2"})
+    void a_number_that_is_too_long_for_a_number_is_told_like_any_other(String form, int down) {
+        assertThat(fill(form, down, "99999999999999999999").form().complaint()).contains("is a whole number from");
+    }
+
+    @Test
+    void the_field_that_is_wrong_is_gone_to() {
+        desk.press("S", "<Tab>", "^U", "'soon'", "<Tab>", "<Tab>", "<Enter>");
+        assertThat(desk.form().at()).isEqualTo(1);
+    }
+
+    @Test
+    void a_complaint_goes_when_the_field_is_mended() {
+        assertThat(fill("S", 1, "soon").press("<Backspace>").form().complaint()).isEmpty();
+    }
+
+    @Test
+    void after_a_complaint_what_was_typed_is_still_there() {
+        assertThat(fill("S", 1, "soon").form().value(1)).isEqualTo("soon");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2026-02-30", "2026-2-3", "26-10-04", "4 Oct 2026", "2026-10-04T10:00", "tomorrow"})
+    void what_is_no_date_is_told_with_how_to_write_one(String typed) {
+        assertThat(fill("S", 1, typed).form().complaint())
+                .isEqualTo("\"" + typed + "\" is no date; write it as 2026-10-04.");
+    }
+
+    @Test
+    void a_date_is_kept() {
+        assertThat(fill("S", 1, "2028-02-29").plan().heading().date()).contains(LocalDate.of(2028, 2, 29));
+    }
+
+    @Test
+    void a_date_may_be_blank() {
+        assertThat(fill("S", 1, "").plan().heading().date()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"20", "300"})
+    void a_tempo_at_its_limits_is_kept(int tempo) {
+        assertThat(fill("E", 4, Integer.toString(tempo)).hymn().tempo()).hasValue(tempo);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"19", "301", "fast", "96.5", "-96", "1e2", "9 6"})
+    void another_tempo_is_told_its_limits(String typed) {
+        assertThat(fill("E", 4, typed).form().complaint()).isEqualTo("Tempo is a whole number from 20 to 300.");
+    }
+
+    @Test
+    void a_tempo_may_be_blank() {
+        assertThat(fill("E", 4, "").hymn().tempo()).isEmpty();
+    }
+
+    @Test
+    void blanks_around_what_is_typed_do_not_matter() {
+        assertThat(fill("E", 0, "  Now the year is turning  ").hymn().title()).isEqualTo("Now the year is turning");
+    }
+
+    @Test
+    void a_title_of_blanks_only_is_none() {
+        assertThat(fill("E", 0, "   ").form().complaint()).isEqualTo("A hymn needs a title.");
+    }
+
+    @Test
+    void a_form_of_a_hymn_leaves_its_verses_and_the_place() {
+        Plan before = desk.plan();
+        fill("E", 0, "Another title");
+        assertThat(desk.hymn().withVerses(before.hymns().get(0).verses())).isEqualTo(desk.hymn());
+        assertThat(desk.work().place().verse()).isEqualTo(1);
+    }
+
+    @Test
+    void a_label_left_blank_is_the_usual_one() {
+        desk.press("e", "^U", "'women'", "<Enter>");
+        assertThat(fill("e", 0, "").verse().label()).isEqualTo("V1");
+    }
+
+    @Test
+    void a_piston_and_a_note_are_kept_with_the_verse() {
+        desk.press("e", "<Tab>", "<Tab>", "^U", "'G7'", "<Tab>", "^U", "'wait for the bell'", "<Enter>");
+        assertThat(desk.verse().piston() + ", " + desk.verse().note()).isEqualTo("G7, wait for the bell");
+    }
+
+    @Test
+    void a_form_kept_as_it_was_leaves_nothing_to_save() {
+        assertThat(desk.press("S", "<Enter>").state().isUnsaved()).isFalse();
+    }
+
+    @Test
+    void control_s_in_a_form_keeps_it() {
+        assertThat(desk.press("e", "^U", "'women'", "^S").verse().label()).isEqualTo("women");
+    }
+
+    @Test
+    void the_field_after_the_last_is_the_first() {
+        assertThat(desk.press("e", "<Tab>", "<Tab>", "<Tab>", "<Tab>").form().at())
+                .isZero();
+    }
+
+    @Test
+    void the_field_before_the_first_is_the_last() {
+        assertThat(desk.press("e", "<Shift-Tab>").form().at()).isEqualTo(3);
+    }
+
+    @Test
+    void letters_that_are_commands_elsewhere_are_typed() {
+        desk.press("e", "^U", "'xXqQuU?/[]<>'", "<Enter>");
+        assertThat(desk.verse().label()).isEqualTo("xXqQuU?/[]<>");
+    }
+
+    @Test
+    void a_pictograph_is_taken_away_by_one_key() {
+        desk.press("e", "^U", "'a\uD83C\uDFB9b'", "<Left>", "<Backspace>", "<Enter>");
+        assertThat(desk.verse().label()).isEqualTo("ab");
+    }
+
+    @Test
+    void a_paste_too_long_for_a_field_is_told() {
+        desk.press("e").answer(new Input.Paste("x".repeat(3000)));
+        assertThat(desk.said()).isEqualTo("That is too long: a field takes 2000 characters.");
+    }
+
+    @Test
+    void pasted_control_characters_do_not_come_into_the_plan() {
+        desk.press("e", "^U").answer(new Input.Paste("a\u001B[2J\u0000\tb")).press("<Enter>");
+        assertThat(desk.verse().label()).isEqualTo("a[2J b");
+    }
+
+    @Test
+    void a_new_hymn_of_no_verses_has_its_introduction() {
+        desk.press("I", "<Tab>", "'A tune'", "<Up>", "<Up>", "^U", "'0'", "<Enter>");
+        assertThat(desk.labels()).containsExactly("Intro");
+    }
+
+    @Test
+    void a_new_hymn_of_one_verse_calls_it_the_first_and_not_the_last() {
+        desk.press("I", "<Tab>", "'A tune'", "<Up>", "<Up>", "^U", "'1'", "<Enter>");
+        assertThat(desk.labels()).containsExactly("Intro", "V1");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"61", "-1", "", "four"})
+    void a_new_hymn_of_another_number_of_verses_is_told_the_limits(String typed) {
+        desk.press("I", "<Tab>", "'A tune'", "<Up>", "<Up>", "^U", "'" + typed + "'", "<Enter>");
+        assertThat(desk.form().complaint()).isEqualTo("Verses is a whole number from 0 to 60.");
+    }
+
+    @Test
+    void a_new_hymn_stands_after_the_one_where_we_are() {
+        desk.press("]", "I", "<Tab>", "'A tune'", "<Enter>");
+        assertThat(desk.plan().hymns().get(2).title()).isEqualTo("A tune");
+    }
+
+    @Test
+    void a_new_plan_is_for_the_next_sunday() {
+        desk.answer(new Input.InstrumentsListed(List.of(new Input.Listed("o", "Organ", "Place"))));
+        assertThat(desk.press("<Enter>").form().value(1)).isEqualTo("2026-10-04");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2026-10-03, 2026-10-04", "2026-10-04, 2026-10-11", "2026-10-05, 2026-10-11", "2026-12-28, 2027-01-03"})
+    void the_next_sunday_is_never_today(LocalDate today, String sunday) {
+        State state = State.empty(80, 24, Marks.UNICODE, today);
+        Panel.Form form = Forms.ofNewPlan(state, "organ");
+        assertThat(form.value(1)).isEqualTo(sunday);
+    }
+
+    @Test
+    void a_new_plan_needs_a_title() {
+        desk.answer(new Input.InstrumentsListed(List.of(new Input.Listed("o", "Organ", "Place"))));
+        assertThat(desk.press("<Enter>", "<Enter>").form().complaint()).isEqualTo("A service needs a title.");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"80, 24", "60, 18"})
+    void no_help_of_a_field_is_cut(int columns, int rows) {
+        for (String form : List.of("e", "E", "I", "S")) {
+            Desk small = Desk.with("harvest-festival", columns, rows).press("n", form);
+            for (int i = 0; i < small.form().fields().size(); i++) {
+                Panel.Field field = small.form().fields().get(small.form().at());
+                assertThat(unbroken(small)).contains(field.name() + ": " + field.hint());
+                small.press("<Tab>");
+            }
+        }
+    }
+
+    /** All that is on the screen as one line. */
+    private static String unbroken(Desk desk) {
+        Frame frame = desk.frame();
+        StringBuilder text = new StringBuilder();
+        for (int y = 0; y < frame.height(); y++) {
+            text.append(frame.row(y).strip()).append(' ');
+        }
+        return text.toString();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 10", "5, 15", "40, 50", "200, 77"})
+    void the_caret_is_seen_in_a_text_of_any_length(int length, int column) {
+        Desk typing = Desk.with("harvest-festival", 80, 24).press("e", "^U");
+        typing.answer(new Input.Paste("x".repeat(length)));
+        assertThat(typing.frame().caretX()).isEqualTo(column);
+    }
+
+    @Test
+    void the_caret_stands_behind_wide_characters_by_their_columns() {
+        Desk typing = Desk.with("harvest-festival", 80, 24).press("e", "^U", "'赞美'");
+        assertThat(typing.frame().caretX()).isEqualTo(10 + 4);
+    }
+
+    @Test
+    void the_other_fields_show_their_beginnings() {
+        Desk typing = Desk.with("harvest-festival", 80, 24)
+                .press("e", "^U", "'begins here " + "x".repeat(200) + "'", "<Tab>");
+        assertThat(typing.screen()).contains("Label   begins here xxx");
+    }
+
+    @Test
+    void a_form_goes_when_its_plan_is_closed_for_another() {
+        OpenPlan wedding = Desk.shipped("wedding");
+        desk.press("e")
+                .answer(new Input.PlanOpened(
+                        "wedding",
+                        wedding.plan(),
+                        wedding.instrument(),
+                        Desk.sound(wedding.instrument()),
+                        Optional.empty()));
+        assertThat(desk.state().panel()).isEqualTo(new Panel.None());
+    }
+}

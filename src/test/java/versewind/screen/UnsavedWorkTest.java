@@ -1,0 +1,306 @@
+package versewind.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import versewind.plan.Plan;
+import versewind.screen.Clerk.Saving;
+
+/** Work that is not saved: it is asked about, kept, offered again, and never lost by a key. */
+class UnsavedWorkTest {
+
+    private static final String UNSAVED = "This plan has changes that are not saved.";
+
+    private final Desk desk = Desk.with("harvest-festival", 80, 24);
+    private final Clerk clerk = Clerk.at(desk);
+
+    @Test
+    void saving_before_leaving_writes_the_plan_as_it_is() {
+        clerk.press(" ", "q", "s");
+        assertThat(clerk.written()).contains(desk.plan());
+    }
+
+    @Test
+    void the_program_is_left_once_the_plan_is_written() {
+        assertThat(clerk.press(" ", "q", "s").hasLeft()).isTrue();
+    }
+
+    @Test
+    void the_program_is_not_left_when_the_plan_could_not_be_written() {
+        assertThat(clerk.saving(Saving.DISK_FULL).press(" ", "q", "s").hasLeft())
+                .isFalse();
+    }
+
+    @Test
+    void a_plan_that_could_not_be_written_before_leaving_is_still_unsaved() {
+        clerk.saving(Saving.DISK_FULL).press(" ", "q", "s");
+        assertThat(desk.state().isUnsaved()).isTrue();
+    }
+
+    @Test
+    void after_writing_over_the_file_of_others_the_program_is_left_as_was_wanted() {
+        assertThat(clerk.saving(Saving.CHANGED_BY_OTHERS)
+                        .press(" ", "q", "s", "w")
+                        .hasLeft())
+                .isTrue();
+    }
+
+    @Test
+    void a_refused_save_can_be_left_at_that() {
+        clerk.saving(Saving.CHANGED_BY_OTHERS).press(" ", "s", "<Esc>");
+        assertThat(desk.state().isUnsaved()).isTrue();
+    }
+
+    @Test
+    void after_a_refused_save_nothing_is_written_until_that_is_asked_for() {
+        assertThat(clerk.saving(Saving.CHANGED_BY_OTHERS)
+                        .press(" ", "s", "<Esc>")
+                        .written())
+                .isEmpty();
+    }
+
+    @Test
+    void opening_another_plan_asks_first() {
+        clerk.press(" ", "o", "'wedding'", "<Enter>");
+        assertThat(desk.question()).isEqualTo(UNSAVED);
+    }
+
+    @Test
+    void after_saving_the_other_plan_is_opened() {
+        clerk.press(" ", "o", "'wedding'", "<Enter>", "s");
+        assertThat(desk.plan()).isEqualTo(Desk.shipped("wedding").plan());
+    }
+
+    @Test
+    void the_other_plan_is_opened_without_saving_if_that_is_wanted() {
+        clerk.press(" ", "o", "'wedding'", "<Enter>", "d");
+        assertThat(desk.plan()).isEqualTo(Desk.shipped("wedding").plan());
+    }
+
+    @Test
+    void a_saved_plan_is_changed_for_another_without_a_question() {
+        clerk.press("o", "'wedding'", "<Enter>");
+        assertThat(desk.plan()).isEqualTo(Desk.shipped("wedding").plan());
+    }
+
+    @Test
+    void a_plan_that_cannot_be_read_leaves_the_open_one_as_it_is() {
+        clerk.press(" ", "o", "'broken'", "<Enter>", "d");
+        assertThat(desk.state().isUnsaved()).isTrue();
+    }
+
+    @Test
+    void a_plan_that_cannot_be_read_is_said_to_be_so() {
+        clerk.press("o", "'broken'", "<Enter>");
+        assertThat(desk.said()).isEqualTo("plans/broken.json, line 3: this is no plan. Mend it by hand.");
+    }
+
+    @Test
+    void who_stays_after_all_goes_back_to_the_form_with_what_was_typed() {
+        clerk.press(" ", "o", "^N", "<Enter>", "'Evensong'", "<Enter>", "<Esc>");
+        assertThat(desk.form().value(0)).isEqualTo("Evensong");
+    }
+
+    @Test
+    void a_new_plan_is_made_after_the_open_one_is_saved() {
+        clerk.press(" ", "o", "^N", "<Enter>", "'Evensong'", "<Enter>", "s");
+        assertThat(desk.plan().heading().title()).isEqualTo("Evensong");
+    }
+
+    @Test
+    void a_new_plan_from_an_old_one_has_its_hymns() {
+        clerk.press("o", "'wedding'", "^D", "'Silver wedding'", "<Enter>");
+        assertThat(desk.plan().hymns()).isEqualTo(Desk.shipped("wedding").plan().hymns());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"n", "<Tab>", "/", "e", "E", "I", "S", "?", "q"})
+    void control_c_asks_wherever_it_is_pressed(String key) {
+        desk.press(" ", key, "^C");
+        assertThat(desk.question()).isEqualTo(UNSAVED);
+    }
+
+    @Test
+    void control_c_asks_from_a_list_too() {
+        clerk.press(" ", "o", "^C");
+        assertThat(desk.question()).isEqualTo(UNSAVED);
+    }
+
+    @Test
+    void control_c_pressed_again_and_again_only_asks_again() {
+        assertThat(clerk.press(" ", "^C", "^C", "^C", "^C").hasLeft()).isFalse();
+    }
+
+    @Test
+    void control_c_leaves_a_saved_plan_at_once() {
+        assertThat(clerk.press("?", "^C").hasLeft()).isTrue();
+    }
+
+    @Test
+    void control_c_does_not_lose_what_is_typed_in_a_form() {
+        assertThat(clerk.press("e", "'abc'", "^C").hasLeft()).isFalse();
+    }
+
+    @Test
+    void who_stays_after_control_c_finds_the_form_as_it_was() {
+        clerk.press("e", "'abc'", "^C", "<Esc>");
+        assertThat(desk.form().value(0)).isEqualTo("Introabc");
+    }
+
+    @Test
+    void a_form_in_which_nothing_was_typed_is_left_by_control_c() {
+        assertThat(clerk.press("e", "^C").hasLeft()).isTrue();
+    }
+
+    @Test
+    void what_was_typed_can_be_left_behind() {
+        assertThat(clerk.press("e", "'abc'", "^C", "d").hasLeft()).isTrue();
+    }
+
+    @Test
+    void a_question_is_not_answered_by_other_keys() {
+        clerk.press(" ", "q", "x", "<Enter>", " ", "n", "<Tab>");
+        assertThat(desk.question()).isEqualTo(UNSAVED);
+    }
+
+    @Test
+    void a_paste_is_no_answer() {
+        clerk.press(" ", "q");
+        desk.answer(new Input.Paste("d"));
+        assertThat(desk.question()).isEqualTo(UNSAVED);
+    }
+
+    @Test
+    void every_edit_is_kept_beside_the_file() {
+        clerk.press(" ", "n", " ");
+        assertThat(clerk.kept()).contains(desk.plan());
+    }
+
+    @Test
+    void nothing_is_kept_after_saving() {
+        assertThat(clerk.press(" ", "s").kept()).isEmpty();
+    }
+
+    @Test
+    void undoing_what_was_saved_is_kept_again() {
+        clerk.press(" ", "s", "u");
+        assertThat(clerk.kept()).contains(desk.plan());
+    }
+
+    @Test
+    void a_dropped_line_with_nothing_unsaved_just_ends() {
+        desk.answer(new Input.Hangup());
+        assertThat(desk.effects()).containsExactly(new Effect.Quit());
+    }
+
+    @Test
+    void a_dropped_line_keeps_work_while_a_form_is_open() {
+        desk.press(" ", "e").effects();
+        desk.answer(new Input.Hangup());
+        assertThat(desk.effects()).containsExactly(new Effect.KeepDraft(desk.plan()), new Effect.Quit());
+    }
+
+    private static Plan withoutHymns(Plan plan) {
+        return plan.withHymns(List.of());
+    }
+
+    @Test
+    void a_dropped_line_leaves_work_that_was_offered_and_not_answered_for() {
+        Desk offered = Desk.withDraft("harvest-festival", UnsavedWorkTest::withoutHymns);
+        offered.answer(new Input.Hangup());
+        assertThat(offered.effects()).containsExactly(new Effect.Quit());
+    }
+
+    @Test
+    void control_c_leaves_work_that_was_offered_and_not_answered_for() {
+        Desk offered = Desk.withDraft("harvest-festival", UnsavedWorkTest::withoutHymns);
+        assertThat(offered.press("^C").effects()).containsExactly(new Effect.Quit());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"<Esc>", " ", "q", "<Enter>", "x"})
+    void work_that_is_offered_is_not_forgotten_by_other_keys(String key) {
+        Desk offered = Desk.withDraft("harvest-festival", UnsavedWorkTest::withoutHymns);
+        assertThat(offered.press(key).effects()).isEmpty();
+    }
+
+    @Test
+    void work_taken_up_is_written_when_it_is_saved() {
+        Desk offered = Desk.withDraft("harvest-festival", UnsavedWorkTest::withoutHymns);
+        assertThat(Clerk.at(offered).press("t", "s").written())
+                .contains(withoutHymns(Desk.shipped("harvest-festival").plan()));
+    }
+
+    @Test
+    void work_like_the_plan_itself_has_no_file_and_can_be_saved() {
+        Desk offered = Desk.withDraft("harvest-festival", plan -> plan);
+        assertThat(Clerk.at(offered).press("s").written()).contains(offered.plan());
+    }
+
+    @Test
+    void work_without_a_file_is_still_kept_after_an_edit_that_is_undone() {
+        Desk offered = Desk.withDraft("harvest-festival", plan -> plan);
+        offered.press(" ").effects();
+        assertThat(offered.press("u").effects()).containsExactly(new Effect.KeepDraft(offered.plan()));
+    }
+
+    @Test
+    void work_for_another_organ_is_not_taken_up() {
+        assertThat(forAnotherOrgan().press("t").plan().instrument()).isEqualTo("st-tethwin");
+    }
+
+    @Test
+    void work_for_another_organ_is_told_of() {
+        assertThat(forAnotherOrgan().question())
+                .isEqualTo("Unsaved work on this plan was kept, but it is for another organ: ambrelow.");
+    }
+
+    @Test
+    void who_leaves_work_for_another_organ_leaves_it_where_it_is() {
+        assertThat(forAnotherOrgan().press("q").effects()).containsExactly(new Effect.Quit());
+    }
+
+    private static Desk forAnotherOrgan() {
+        Plan wedding = Desk.shipped("wedding").plan();
+        return Desk.withDraft("harvest-festival", plan -> wedding);
+    }
+
+    @Test
+    void without_a_plan_the_form_for_a_new_one_leads_back_to_the_plans() {
+        Desk empty = Desk.empty(80, 24);
+        Clerk.at(empty).press("o", "^N", "<Enter>", "<Esc>");
+        assertThat(empty.state().panel())
+                .isInstanceOfSatisfying(Panel.Chooser.class, chooser -> assertThat(chooser.title())
+                        .isEqualTo("Plans"));
+    }
+
+    @Test
+    void without_a_plan_the_organs_lead_back_to_the_plans() {
+        Desk empty = Desk.empty(80, 24);
+        Clerk.at(empty).press("o", "^N", "<Esc>");
+        assertThat(empty.state().panel())
+                .isInstanceOfSatisfying(Panel.Chooser.class, chooser -> assertThat(chooser.title())
+                        .isEqualTo("Plans"));
+    }
+
+    @Test
+    void without_a_plan_the_list_of_plans_says_how_to_leave() {
+        Desk empty = Desk.empty(80, 24);
+        Clerk.at(empty).press("o", "<Esc>");
+        assertThat(empty.said()).isEqualTo("Choose a plan, or leave with Ctrl-C.");
+    }
+
+    @Test
+    void without_a_plan_keys_that_need_one_say_so() {
+        assertThat(Desk.empty(80, 24).press(" ").said()).isEqualTo("No plan is open. Press o to open one.");
+    }
+
+    @Test
+    void without_any_organ_no_plan_can_be_made() {
+        desk.answer(new Input.InstrumentsListed(List.of()));
+        assertThat(desk.said()).isEqualTo("There is no instrument yet in the folder instruments.");
+    }
+}

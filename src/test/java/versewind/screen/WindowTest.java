@@ -1,0 +1,185 @@
+package versewind.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import versewind.organ.Instrument;
+import versewind.plan.Heading;
+import versewind.plan.Plan;
+
+/** Windows of other sizes, and what is shown when there is too much or too little of it. */
+class WindowTest {
+
+    private static String row(Desk desk, int fromBottom) {
+        Frame frame = desk.frame();
+        return frame.row(frame.height() - fromBottom);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"59, 18", "60, 17", "24, 5", "10, 10"})
+    void a_window_too_small_says_what_it_needs(int columns, int rows) {
+        Frame frame = Desk.with("harvest-festival", columns, rows).frame();
+        String text = IntStream.range(0, rows).mapToObj(frame::row).collect(Collectors.joining(" "));
+        assertThat(text.strip())
+                .isEqualTo("Versewind needs 60 columns and 18 rows; this window has " + columns + " by " + rows
+                        + ". Nothing is lost.");
+    }
+
+    @Test
+    void a_window_of_nothing_is_painted() {
+        assertThat(Desk.with("harvest-festival", 0, 0).frame().height()).isZero();
+    }
+
+    @Test
+    void the_smallest_window_shows_the_plan() {
+        assertThat(Desk.with("harvest-festival", 60, 18).frame().row(0)).startsWith(" Harvest Festival");
+    }
+
+    @Test
+    void after_a_window_too_small_all_is_as_it_was() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("n", "<Right>", "e", "'abc'");
+        String before = desk.screen();
+        desk.answer(new Input.Resize(20, 5)).answer(new Input.Resize(80, 24));
+        assertThat(desk.screen()).isEqualTo(before);
+    }
+
+    @Test
+    void another_size_leaves_what_was_said() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("p").answer(new Input.Resize(100, 30));
+        assertThat(desk.said()).isEqualTo("This is where the service begins.");
+    }
+
+    @Test
+    void a_long_sentence_is_read_to_its_end() {
+        Desk desk = Desk.with("harvest-festival", 60, 18);
+        desk.answer(new Input.Failed("plans/wedding.json, line 14, hymns[1].verses[2].drawn: the organ has no stop "
+                + "\"Open Diapson 8\" in Great. Did you mean \"Open Diapason 8\"?"));
+        assertThat(row(desk, 1)).endsWith("\"Open Diapason 8\"?");
+    }
+
+    @Test
+    void a_sentence_longer_than_the_window_is_high_is_painted() {
+        Desk desk = Desk.with("harvest-festival", 60, 18).answer(new Input.Failed("No. ".repeat(1000)));
+        assertThat(row(desk, 1)).isNotBlank();
+    }
+
+    @Test
+    void a_long_question_is_read_to_its_end() {
+        Desk desk = Desk.with("harvest-festival", 60, 18);
+        desk.answer(new Input.SaveRefused(desk.plan(), List.of()));
+        assertThat(desk.screen()).containsPattern("opened here\\.|(?m)^  here\\.$");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"60, 18", "80, 24", "120, 40"})
+    void keys_named_in_a_box_are_not_cut(int columns, int rows) {
+        Desk desk = Desk.with("harvest-festival", columns, rows);
+        desk.answer(new Input.PlansListed(List.of(new Input.Listed("a", "A plan", "no date"))));
+        assertThat(desk.screen()).containsPattern("(?m)(a new plan|from the one marked)$");
+    }
+
+    @Test
+    void the_hymn_where_we_are_is_shown_in_a_hymn_without_verses() {
+        Plan many = Desk.shipped("harvest-festival").plan();
+        Desk desk = Desk.with(
+                "harvest-festival",
+                plan -> plan.withHymns(IntStream.range(0, 30)
+                        .mapToObj(i -> many.hymns().get(0).withVerses(List.of()))
+                        .toList()));
+        for (int i = 0; i < 29; i++) {
+            assertThat(desk.screen()).containsPattern("▸208 Come");
+            desk.press("]");
+        }
+        assertThat(desk.screen()).containsPattern("▸208 Come");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"60, 18", "80, 24", "200, 60"})
+    void strange_names_leave_the_columns_straight(int columns, int rows) {
+        Desk desk = strange(Organs.withStrangeNames(), columns, rows).press("I", "<Tab>", "'A tune'", "<Enter>");
+        Frame frame = desk.frame();
+        Layout layout = Layout.of(desk.state());
+        assertThat(IntStream.range(layout.top(), layout.statusTop()))
+                .allMatch(y -> frame.character(layout.gridWidth(), y) == '│');
+    }
+
+    @ParameterizedTest
+    @CsvSource({"60, 18", "80, 24", "200, 60"})
+    void long_names_stay_in_their_columns(int columns, int rows) {
+        Desk desk = strange(Organs.withLongNames(), columns, rows).press("I", "<Tab>", "'A tune'", "<Enter>");
+        Frame frame = desk.frame();
+        Layout layout = Layout.of(desk.state());
+        assertThat(IntStream.range(layout.top(), layout.statusTop()))
+                .allMatch(y -> frame.character(layout.gridWidth(), y) == '│');
+    }
+
+    @ParameterizedTest
+    @CsvSource({"60, 18", "80, 24"})
+    void a_box_over_wide_characters_has_straight_edges(int columns, int rows) {
+        Desk desk = strange(Organs.withStrangeNames(), columns, rows);
+        desk.press("I", "<Tab>", "'" + "赞".repeat(40) + "'", "<Enter>", "S");
+        Frame frame = desk.frame();
+        for (int y = 0; y < frame.height(); y++) {
+            assertThat(Text.columns(frame.row(y))).isLessThanOrEqualTo(columns);
+        }
+    }
+
+    private static Desk strange(Instrument organ, int columns, int rows) {
+        Plan plan = new Plan(new Heading("Trial", Optional.empty(), 1, ""), "organ", List.of());
+        return Desk.with(plan, organ, State.empty(columns, rows, Marks.UNICODE, Desk.TODAY), Optional.empty());
+    }
+
+    @Test
+    void one_person_is_not_people() {
+        assertThat(strange(Organs.withoutStops(), 80, 24).frame().row(0)).endsWith("1 person");
+    }
+
+    @Test
+    void a_long_search_leaves_room_for_what_is_found() {
+        Desk desk = Desk.with("harvest-festival", 60, 18).press("/", "'" + "x".repeat(80) + "'");
+        assertThat(row(desk, 1)).contains("  no stop has this in ");
+    }
+
+    @Test
+    void the_caret_of_a_long_search_is_seen() {
+        Desk desk = Desk.with("harvest-festival", 60, 18).press("/", "'" + "x".repeat(80) + "'");
+        assertThat(desk.frame().caretX()).isBetween(7, 36);
+    }
+
+    @Test
+    void the_caret_of_a_long_filter_is_seen() {
+        Desk desk = Desk.with("harvest-festival", 60, 18);
+        desk.answer(new Input.PlansListed(List.of(new Input.Listed("a", "A plan", "no date"))));
+        assertThat(desk.press("'" + "x".repeat(80) + "'").frame().caretX()).isBetween(0, 57);
+    }
+
+    @Test
+    void a_search_begun_among_the_verses_and_left_leads_back_to_them() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("<Tab>", "/", "'oboe'", "<Esc>");
+        assertThat(desk.work().side()).isEqualTo(Work.Side.VERSES);
+    }
+
+    @Test
+    void a_stop_found_from_the_verses_has_the_keys() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("<Tab>", "/", "'oboe'", "<Enter>");
+        assertThat(desk.work().side()).isEqualTo(Work.Side.STOPS);
+    }
+
+    @Test
+    void a_search_that_finds_nothing_stays_where_it_began() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("<Down>", "/", "'zink'");
+        assertThat(desk.knob()).isEqualTo("Great: Open Diapason 8");
+    }
+
+    @Test
+    void back_tab_goes_to_the_last_that_fits() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("/", "'flute'", "<Shift-Tab>");
+        assertThat(desk.knob()).isEqualTo("Pedal: Bass Flute 8");
+    }
+}
