@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import versewind.screen.Effect;
 import versewind.screen.Input;
+import versewind.screen.Key;
 import versewind.screen.Marks;
 import versewind.screen.State;
 import versewind.screen.Step;
@@ -53,10 +54,22 @@ public final class Editor {
         } else {
             settle(new Step(state, List.of(new Effect.ListPlans())));
         }
+        console.paint(View.paint(state));
+        rehearse();
         while (!ended) {
-            console.paint(View.paint(state));
             settle(Update.step(state, console.next()));
+            if (!ended) {
+                console.paint(View.paint(state));
+            }
         }
+    }
+
+    /**
+     * Goes through an edit whose outcome nobody sees: the first one loads much that later ones find loaded, and now the
+     * player is still reading the screen.
+     */
+    private void rehearse() {
+        View.paint(Update.step(state, new Input.Press(Key.of(' '))).state());
     }
 
     /** Does the effects of a step, and those of what comes of them. */
