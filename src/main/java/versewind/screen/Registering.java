@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import versewind.organ.BoxPosition;
 import versewind.organ.Division;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.Edit;
@@ -19,12 +20,21 @@ final class Registering {
         handlers.put(Command.TOGGLE, Handler.verse(Registering::toggle));
         handlers.put(
                 Command.PUT_ALL_IN,
-                Handler.verse((state, work, verse) ->
-                        Handler.change(state, work, verse.withRegistration(Registration.silent(work.instrument())))));
+                Handler.verse(
+                        (state, work, verse) -> Handler.change(state, work, verse.withRegistration(allIn(verse)))));
         handlers.put(Command.BOX_WIDER, Handler.verse((state, work, verse) -> moveBox(state, work, verse, 1)));
         handlers.put(Command.BOX_NARROWER, Handler.verse((state, work, verse) -> moveBox(state, work, verse, -1)));
         handlers.put(Command.TAKE_OVER, Handler.verse(Registering::takeOver));
         handlers.put(Command.CARRY_ON, Handler.verse(Registering::carryOn));
+    }
+
+    /** As a general cancel does it: no box moves. */
+    private static Registration allIn(Verse verse) {
+        return new Registration(
+                IndexSet.EMPTY,
+                IndexSet.EMPTY,
+                IndexSet.EMPTY,
+                verse.registration().boxes());
     }
 
     private static Step toggle(State state, Work work, Verse verse) {

@@ -186,6 +186,17 @@ class PlayingTest {
     }
 
     @Test
+    void putting_everything_in_moves_no_box() {
+        var boxes = desk.press(">").verse().registration().boxes();
+        assertThat(desk.press("0").verse().registration().boxes()).isEqualTo(boxes);
+    }
+
+    @Test
+    void putting_everything_in_puts_in_couplers_and_tremulants_too() {
+        assertThat(desk.press("/", "'trem'", "<Enter>", " ", "0").drawn()).isEmpty();
+    }
+
+    @Test
     void an_organ_without_a_box_says_so() {
         assertThat(Desk.with("advent-candlelight", 80, 24).press(">").said()).isEqualTo("This organ has no swell box.");
     }
