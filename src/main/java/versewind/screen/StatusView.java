@@ -183,7 +183,7 @@ final class StatusView {
             paintSaid(frame, state.notice());
             return;
         }
-        if (state.work().isPresent()) {
+        if (state.work().isPresent() && state.panel() instanceof Panel.None) {
             HintLine.paint(frame, state, y);
         }
     }

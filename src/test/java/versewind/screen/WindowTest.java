@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import versewind.organ.Instrument;
 import versewind.plan.Heading;
 import versewind.plan.Plan;
@@ -74,6 +75,12 @@ class WindowTest {
         Desk desk = Desk.with("harvest-festival", 60, 18);
         desk.answer(new Input.SaveRefused(desk.plan(), List.of()));
         assertThat(desk.screen()).containsPattern("opened here\\.|(?m)^  here\\.$");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"e", "E", "I", "S"})
+    void under_a_form_no_keys_are_named_that_it_does_not_have(String form) {
+        assertThat(row(Desk.with("harvest-festival", 80, 24).press(form), 1)).isEmpty();
     }
 
     @ParameterizedTest
