@@ -3,12 +3,15 @@ package versewind.screen;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Text from files and keyboards, made harmless and measured in columns. */
 public final class Text {
 
     /** What stands for a character that cannot be shown. */
     private static final int NOT_SHOWN = '?';
+
+    private static final Pattern BREAK = Pattern.compile("\\R");
 
     private Text() {}
 
@@ -64,7 +67,9 @@ public final class Text {
 
     /** Columns that a text takes when it is shown. */
     public static int columns(String text) {
-        return clean(text).codePoints().map(Text::columns).sum();
+        return isPlain(text)
+                ? text.length()
+                : clean(text).codePoints().map(Text::columns).sum();
     }
 
     /** The text cut to a number of columns, with a mark where something was cut. */
@@ -86,8 +91,17 @@ public final class Text {
         return room < 0 ? "" : fitting + cutMark;
     }
 
-    /** The text in lines of so many columns, broken between words, and within a word that is longer than a line. */
+    /**
+     * The text in lines of so many columns, broken where it is broken, between words, and within a word that is longer
+     * than a line.
+     */
     static List<String> wrapped(String text, int columns) {
+        return BREAK.splitAsStream(text)
+                .flatMap(line -> wrappedLine(line, columns).stream())
+                .toList();
+    }
+
+    private static List<String> wrappedLine(String text, int columns) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : clean(text).split(" ", -1)) {

@@ -91,6 +91,16 @@ class TextTest {
     }
 
     @Test
+    void lines_that_are_broken_stay_so() {
+        assertThat(Text.wrapped("first\nsecond\r\n\nfourth", 20)).containsExactly("first", "second", "", "fourth");
+    }
+
+    @Test
+    void nothing_is_one_empty_line() {
+        assertThat(Text.wrapped("", 20)).containsExactly("");
+    }
+
+    @Test
     void a_line_that_fits_stays_one() {
         assertThat(Text.wrapped("All is saved already.", 21)).containsExactly("All is saved already.");
     }
