@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,7 +36,7 @@ final class Desk {
 
     private static final Map<String, OpenPlan> READ = new HashMap<>();
     private static final Map<String, Instrument> INSTRUMENTS = new HashMap<>();
-    private static final Map<Instrument, OrganSound> SOUNDS = new IdentityHashMap<>();
+    private static final Map<Instrument, OrganSound> SOUNDS = new HashMap<>();
 
     private State state;
     private final List<Effect> effects = new ArrayList<>();

@@ -101,7 +101,7 @@ class MashingTest {
 
     /** Whether a cell holds something harmless, and a second half follows wide characters only. */
     private static boolean fits(int point, boolean isFollowedByHalf) {
-        if (point == Frame.SECOND_HALF || point >= ' ' && point <= '~') {
+        if (point == Frame.SECOND_HALF || (point >= ' ' && point <= '~')) {
             return !isFollowedByHalf;
         }
         return CELLS.computeIfAbsent(point, MashingTest::columnsIfHarmless) == (isFollowedByHalf ? 2 : 1);
