@@ -55,7 +55,7 @@ final class Line {
             List<String> answer = lines(shell.getErrorStream().readAllBytes());
             int status = shell.waitFor();
             if (status == NOT_A_TERMINAL) {
-                throw new NoTerminalException("the input or the output is none");
+                throw new NoTerminalException("the input or the output is not one");
             }
             if (status != 0 || answer.size() < 2) {
                 throw new NoTerminalException("its modes cannot be set (" + String.join(" ", answer) + ")");

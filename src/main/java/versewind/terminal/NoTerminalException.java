@@ -6,6 +6,6 @@ public final class NoTerminalException extends Exception {
     private static final long serialVersionUID = 1L;
 
     NoTerminalException(String reason) {
-        super("Versewind needs a terminal: " + reason + "; `versewind assess PLAN` works without one.");
+        super("the full screen needs a terminal: " + reason + "; `versewind assess PLAN` works without one.");
     }
 }

@@ -83,7 +83,7 @@ class CommandsTest {
 
         assertThat(reply.status()).isEqualTo(Reply.BAD);
         assertThat(reply.results()).isEmpty();
-        assertThat(reply.words()).startsWith("versewind: Versewind needs a terminal: ");
+        assertThat(reply.words()).startsWith("versewind: the full screen needs a terminal: ");
     }
 
     @Test

@@ -126,7 +126,7 @@ class LauncherTest {
         assertThat(refused.status()).isEqualTo(2);
         assertThat(refused.out()).isEmpty();
         assertThat(refused.err())
-                .startsWith("Versewind needs a terminal: TERM is dumb")
+                .startsWith("the full screen needs a terminal: TERM is dumb")
                 .hasLineCount(1);
     }
 
@@ -137,7 +137,7 @@ class LauncherTest {
                 .isEqualTo(new Ended(
                         2,
                         "",
-                        "Versewind needs a terminal: the input or the output is none;"
+                        "the full screen needs a terminal: the input or the output is not one;"
                                 + " `versewind assess PLAN` works without one.\n"));
     }
 

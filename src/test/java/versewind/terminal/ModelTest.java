@@ -43,11 +43,11 @@ class ModelTest {
     void a_terminal_on_which_nothing_can_be_placed_is_refused_with_a_sentence() {
         assertThatThrownBy(() -> Model.of(Map.of("TERM", "dumb")))
                 .isInstanceOf(NoTerminalException.class)
-                .hasMessage("Versewind needs a terminal: TERM is dumb, and on that nothing can be placed;"
+                .hasMessage("the full screen needs a terminal: TERM is dumb, and on that nothing can be placed;"
                         + " `versewind assess PLAN` works without one.");
         assertThatThrownBy(() -> Model.of(Map.of()))
-                .hasMessage(
-                        "Versewind needs a terminal: TERM is not set;" + " `versewind assess PLAN` works without one.");
+                .hasMessage("the full screen needs a terminal: TERM is not set;"
+                        + " `versewind assess PLAN` works without one.");
         assertThatThrownBy(() -> Model.of(Map.of("TERM", ""))).isInstanceOf(NoTerminalException.class);
     }
 

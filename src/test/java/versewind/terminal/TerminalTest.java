@@ -155,7 +155,7 @@ class TerminalTest {
     void a_dumb_terminal_is_refused_and_left_alone() throws IOException {
         start("env TERM=dumb");
         pane.await("status=2");
-        assertThat(pane.screen().replace("\n", "")).contains("Versewind needs a terminal: TERM is dumb");
+        assertThat(pane.screen().replace("\n", "")).contains("the full screen needs a terminal: TERM is dumb");
         assertLeftAsFound();
     }
 
