@@ -253,6 +253,13 @@ class UnsavedWorkTest {
     }
 
     @Test
+    void work_for_another_organ_is_not_taken_up_even_if_that_has_as_many_stops() {
+        Desk offered =
+                Desk.withDraft("harvest-festival", plan -> new Plan(plan.heading(), "st-elsewhere", plan.hymns()));
+        assertThat(offered.question()).endsWith("it is for another organ: st-elsewhere.");
+    }
+
+    @Test
     void work_for_another_organ_is_told_of() {
         assertThat(forAnotherOrgan().question())
                 .isEqualTo("Unsaved work on this plan was kept, but it is for another organ: ambrelow.");
