@@ -54,9 +54,10 @@ final class Choosing {
                 state.with(new Panel.Chooser(chooser.title(), chooser.rows(), chooser.filter(), at, chooser.choice())));
     }
 
-    /** After a key or a paste that narrows the list. */
+    /** After a key or a paste that narrows the list; the caret alone leaves the row that is marked. */
     static Step typed(State state, Panel.Chooser chooser, TextLine line) {
-        return Step.to(state.with(new Panel.Chooser(chooser.title(), chooser.rows(), line, 0, chooser.choice())));
+        int at = line.text().equals(chooser.filter().text()) ? chooser.at() : 0;
+        return Step.to(state.with(new Panel.Chooser(chooser.title(), chooser.rows(), line, at, chooser.choice())));
     }
 
     private static Step choose(State state, Panel.Chooser chooser) {

@@ -79,9 +79,12 @@ final class Moving {
         return Step.to(state.with(work.on(other)));
     }
 
-    /** After a key or a paste in the search: the first knob that fits. */
+    /** After a key or a paste in the search: the first knob that fits; the caret alone leaves the knob. */
     static Step typed(State state, Panel.Find find, TextLine line) {
         State next = state.with(new Panel.Find(line, find.from(), find.side()));
+        if (line.text().equals(find.text().text())) {
+            return Step.to(next);
+        }
         return state.work()
                 .map(work -> {
                     List<Integer> fitting = Finder.fitting(

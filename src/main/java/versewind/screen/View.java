@@ -11,7 +11,7 @@ public final class View {
     public static Frame paint(State state) {
         Frame frame = new Frame(state.columns(), state.rows());
         if (Layout.isTooSmall(state)) {
-            paintTooSmall(frame);
+            paintTooSmall(frame, state);
             return frame;
         }
         Optional<Work> open = state.work();
@@ -30,9 +30,10 @@ public final class View {
         return frame;
     }
 
-    private static void paintTooSmall(Frame frame) {
+    private static void paintTooSmall(Frame frame, State state) {
         String sentence = "Versewind needs " + Layout.LEAST_COLUMNS + " columns and " + Layout.LEAST_ROWS
-                + " rows; this window has " + frame.width() + " by " + frame.height() + ". Nothing is lost.";
+                + " rows; this window has " + frame.width() + " by " + frame.height() + ". Nothing is lost."
+                + (state.panel() instanceof Panel.Question question ? " Here it is asked: " + question.text() : "");
         List<String> lines = Text.wrapped(sentence, Math.min(frame.width(), 36));
         for (int i = 0; i < lines.size(); i++) {
             frame.write(0, i, lines.get(i), Style.TEXT);

@@ -178,6 +178,55 @@ class WindowTest {
         assertThat(desk.work().side()).isEqualTo(Work.Side.STOPS);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"<Left>", "<Home>", "<PageDown>", "<F5>"})
+    void a_key_that_types_nothing_leaves_the_knob_that_was_found(String key) {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("/", "'flute'", "<Tab>");
+        String found = desk.knob();
+        assertThat(desk.press(key).knob()).isEqualTo(found);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"<Left>", "<Home>", "<PageDown>", "<F5>"})
+    void a_key_that_types_nothing_leaves_the_row_that_is_marked(String key) {
+        Desk desk = Desk.with("harvest-festival", 80, 24);
+        desk.answer(new Input.PlansListed(
+                List.of(new Input.Listed("a", "One plan", ""), new Input.Listed("b", "Another plan", ""))));
+        desk.press("'plan'", "<Down>", key).effects();
+        assertThat(desk.press("<Enter>").effects()).containsExactly(new Effect.OpenPlan("b"));
+    }
+
+    @Test
+    void typing_marks_the_first_row_that_fits() {
+        Desk desk = Desk.with("harvest-festival", 80, 24);
+        desk.answer(new Input.PlansListed(
+                List.of(new Input.Listed("a", "One plan", ""), new Input.Listed("b", "Another plan", ""))));
+        desk.press("<Down>", "'one'").effects();
+        assertThat(desk.press("<Enter>").effects()).containsExactly(new Effect.OpenPlan("a"));
+    }
+
+    @Test
+    void the_marked_row_does_not_leave_the_list() {
+        Desk desk = Desk.with("harvest-festival", 80, 24);
+        desk.answer(new Input.PlansListed(
+                List.of(new Input.Listed("a", "One plan", ""), new Input.Listed("b", "Another plan", ""))));
+        desk.press("<Up>", "<Down>", "<Down>", "<Down>", "<Down>").effects();
+        assertThat(desk.press("<Enter>").effects()).containsExactly(new Effect.OpenPlan("b"));
+    }
+
+    @Test
+    void where_nothing_fits_nothing_is_chosen() {
+        Desk desk = Desk.with("harvest-festival", 80, 24);
+        desk.answer(new Input.PlansListed(List.of(new Input.Listed("a", "One plan", ""))));
+        assertThat(desk.press("'zzz'", "<Enter>").said()).isEqualTo("Nothing in the list fits what was typed.");
+    }
+
+    @Test
+    void a_window_too_small_tells_the_question_that_waits() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press(" ").answer(new Input.Resize(40, 10));
+        assertThat(desk.press("^C").screen()).contains("This plan has");
+    }
+
     @Test
     void a_search_that_finds_nothing_stays_where_it_began() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("<Down>", "/", "'zink'");
