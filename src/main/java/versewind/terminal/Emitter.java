@@ -114,7 +114,7 @@ final class Emitter {
     private void take(Frame frame) {
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                int character = whole(frame, x, y);
+                int character = shown(frame, x, y);
                 int own = lookOfStyle[frame.style(x, y).ordinal()];
                 boolean plain = character == ' ' && looks[own].isPlainWhenBlank();
                 wanted[y * width + x] = plain ? BLANK : character << 8 | own;
@@ -122,15 +122,11 @@ final class Emitter {
         }
     }
 
-    /** The character of a cell as it can be shown: encodable, and if it is two columns wide then with both. */
-    private int whole(Frame frame, int x, int y) {
+    /** The character of a cell as it can be shown; a wide one that cannot be encoded is a mark in both its cells. */
+    private int shown(Frame frame, int x, int y) {
         int character = frame.character(x, y);
-        int lead = character == SECOND_HALF && x > 0 ? frame.character(x - 1, y) : character;
-        boolean wide = Text.columns(lead) == 2;
-        int halfX = character == SECOND_HALF ? x : x + 1;
-        boolean complete = wide && halfX < width && frame.character(halfX, y) == SECOND_HALF;
-        boolean halved = complete ? false : wide || character == SECOND_HALF;
-        return halved || !isEncodable(lead) ? NOT_ENCODABLE : character;
+        int lead = character == SECOND_HALF ? frame.character(x - 1, y) : character;
+        return isEncodable(lead) ? character : NOT_ENCODABLE;
     }
 
     private boolean isEncodable(int character) {
