@@ -46,6 +46,7 @@ public final class Main {
                             Path.of(""),
                             Optional.ofNullable(System.getProperty(PROGRAM_FOLDER))
                                     .map(Path::of),
+                            System.getenv(),
                             charset,
                             LocalDate.now(ZoneId.systemDefault()),
                             Optional.ofNullable(Main.class.getPackage().getImplementationVersion())

@@ -12,15 +12,16 @@ import versewind.terminal.NoTerminalException;
 /** All that can be typed after the program's name. */
 public final class Commands {
 
-    private static final Set<String> PRINTING = Set.of(AssessCommand.NAME, EstimateCommand.NAME);
+    private static final Set<String> PRINTING =
+            Set.of(AssessCommand.NAME, EstimateCommand.NAME, ListCommand.NAME, FindCommand.NAME);
 
     private final Surroundings surroundings;
-    private final Library library;
     private final Lettering lettering;
+    private Whereabouts whereabouts = Whereabouts.NOT_TYPED;
+    private Optional<Library> library = Optional.empty();
 
     private Commands(Surroundings surroundings) {
         this.surroundings = surroundings;
-        this.library = new Library(surroundings.libraryFolder());
         this.lettering = new Lettering(surroundings.charset());
     }
 
@@ -33,7 +34,9 @@ public final class Commands {
 
     private Reply reply(List<String> typed) {
         try {
-            return opensEditor(typed) ? edit(typed.stream().findFirst()) : Syntax.reply(typed, this);
+            whereabouts = Whereabouts.of(typed);
+            List<String> rest = whereabouts.rest();
+            return opensEditor(rest) ? edit(rest.stream().findFirst()) : Syntax.reply(rest, this);
         } catch (BadFile | Misuse | NoTerminalException sentence) {
             return Reply.bad(sentence.getMessage());
         }
@@ -49,7 +52,8 @@ public final class Commands {
     }
 
     /** Runs the editor. */
-    Reply edit(Optional<String> plan) throws BadFile, NoTerminalException {
+    Reply edit(Optional<String> plan) throws BadFile, Misuse, NoTerminalException {
+        Library library = library();
         Optional<OpenPlan> open = plan.isPresent() ? Optional.of(library.openPlan(plan.get())) : Optional.empty();
         Editor.run(library, open, surroundings.today());
         return Reply.good("");
@@ -59,8 +63,12 @@ public final class Commands {
         return surroundings;
     }
 
-    Library library() {
-        return library;
+    /** The library; it is looked for, and made if it has to be, only when it is needed. */
+    Library library() throws BadFile, Misuse {
+        if (library.isEmpty()) {
+            library = Optional.of(whereabouts.library(surroundings));
+        }
+        return library.get();
     }
 
     Lettering lettering() {

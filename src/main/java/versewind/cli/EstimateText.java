@@ -1,16 +1,9 @@
 package versewind.cli;
 
-import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import versewind.advice.Assessment;
 import versewind.advice.Caution;
-import versewind.organ.Division;
 import versewind.organ.Instrument;
-import versewind.organ.Registration;
-import versewind.plan.HandsAndFeet;
 import versewind.plan.Verse;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
@@ -22,20 +15,18 @@ final class EstimateText {
     private static final int HEAD = 11;
 
     private final Page page;
-    private final Instrument instrument;
 
-    private EstimateText(Page page, Instrument instrument) {
+    private EstimateText(Page page) {
         this.page = page;
-        this.instrument = instrument;
     }
 
     static String of(Instrument instrument, int people, Assessment.OfVerse assessed, Lettering lettering) {
         Page page = new Page(lettering);
-        EstimateText text = new EstimateText(page, instrument);
+        EstimateText text = new EstimateText(page);
         page.line(instrument.toString());
         page.blank();
-        text.drawn(assessed.verse().registration());
-        text.row("hands", hands(instrument, assessed.verse().hands()));
+        DrawnText.rows(instrument, assessed.verse().registration()).forEach(row -> text.row(row.where(), row.what()));
+        text.row("hands", DrawnText.hands(instrument, assessed.verse().hands()));
         text.row("singing", singing(assessed.verse(), assessed.estimate(), people));
         page.blank();
         text.levels(assessed.verse(), assessed.estimate());
@@ -47,47 +38,6 @@ final class EstimateText {
 
     private void row(String head, String text) {
         page.hanging(page.left(head, HEAD) + " ", text);
-    }
-
-    private void drawn(Registration drawn) {
-        List<Division> divisions = instrument.divisions();
-        for (int division = 0; division < divisions.size(); division++) {
-            int here = division;
-            String stops = drawn.stops().stream()
-                    .filter(stop -> instrument.stops().get(stop).division() == here)
-                    .mapToObj(stop -> instrument.stops().get(stop).stop().label())
-                    .collect(Collectors.joining(", "));
-            if (!stops.isEmpty()) {
-                row(divisions.get(division).name(), stops);
-            }
-        }
-        rowUnlessEmpty(
-                "couplers",
-                drawn.couplers().stream()
-                        .mapToObj(coupler -> instrument.couplers().get(coupler).name()));
-        rowUnlessEmpty("tremulants", drawn.tremulants().stream().mapToObj(tremulant -> instrument
-                .tremulants()
-                .get(tremulant)
-                .name()));
-        rowUnlessEmpty(
-                "boxes",
-                IntStream.range(0, divisions.size())
-                        .filter(division -> divisions.get(division).isEnclosed())
-                        .mapToObj(division -> divisions.get(division).name() + " "
-                                + drawn.boxes().get(division).word()));
-    }
-
-    private void rowUnlessEmpty(String head, Stream<String> names) {
-        String text = names.collect(Collectors.joining(", "));
-        if (!text.isEmpty()) {
-            row(head, text);
-        }
-    }
-
-    private static String hands(Instrument instrument, HandsAndFeet hands) {
-        String right = instrument.divisions().get(hands.right()).name();
-        String left = instrument.divisions().get(hands.left()).name();
-        return hands.layout().word() + (right.equals(left) ? ", on " + right : ", right " + right + ", left " + left);
     }
 
     private static String singing(Verse verse, Estimate estimate, int people) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import versewind.screen.Finder;
+import versewind.plan.Sought;
 import versewind.store.Nearest;
 
 /**
@@ -79,7 +79,7 @@ final class Names {
 
     /** The words of a name, without what makes no difference. */
     static List<String> words(String name) {
-        String plain = FEET.matcher(Finder.plain(name)).replaceAll("").replace('-', ' ');
+        String plain = FEET.matcher(Sought.plain(name)).replaceAll("").replace('-', ' ');
         return BLANKS.splitAsStream(plain).filter(word -> !word.isEmpty()).toList();
     }
 

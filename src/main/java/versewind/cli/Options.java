@@ -71,6 +71,11 @@ final class Options {
 
     /** With the options that all commands have. */
     static CommandSpec withHelp(CommandSpec spec) {
+        spec.addOption(valued(
+                Whereabouts.OPTION,
+                "DIR",
+                "The folder that has plans and instruments in it. If not given: the folder in " + Whereabouts.VARIABLE
+                        + ", or the working folder if it has both, or your own."));
         spec.addOption(flag("Show this help.", "-h", "--help").usageHelp(true).build());
         spec.addOption(
                 flag("Show the version.", "-V", "--version").versionHelp(true).build());

@@ -1,32 +1,35 @@
 package versewind.cli;
 
 import java.nio.charset.Charset;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * Where the program was started.
  *
  * @param workingFolder the folder it was started in
- * @param programFolder the folder it lies in, if that is known
+ * @param programFolder the folder it lies in, with the instruments and plans that are shipped, if that is known
+ * @param environment the variables of the environment
  * @param charset the terminal's character set
  * @param today the day
  * @param version the program's version
  */
 public record Surroundings(
-        Path workingFolder, Optional<Path> programFolder, Charset charset, LocalDate today, String version) {
+        Path workingFolder,
+        Optional<Path> programFolder,
+        Map<String, String> environment,
+        Charset charset,
+        LocalDate today,
+        String version) {
 
-    /**
-     * The folder of the library: the working folder if it has plans and instruments, else the program's own if that is
-     * known.
-     */
-    Path libraryFolder() {
-        return holdsLibrary(workingFolder) ? workingFolder : programFolder.orElse(workingFolder);
+    public Surroundings {
+        environment = Map.copyOf(environment);
     }
 
-    private static boolean holdsLibrary(Path folder) {
-        return Files.isDirectory(folder.resolve("plans")) && Files.isDirectory(folder.resolve("instruments"));
+    /** A variable of the environment, if it is set to something. */
+    Optional<String> variable(String name) {
+        return Optional.ofNullable(environment.get(name)).filter(value -> !value.isEmpty());
     }
 }

@@ -43,6 +43,8 @@ final class Syntax {
         }
         return switch (last.commandSpec().name()) {
             case AssessCommand.NAME -> AssessCommand.run(last, commands.library(), commands.lettering());
+            case ListCommand.NAME -> ListCommand.run(last, commands.library(), commands.lettering());
+            case FindCommand.NAME -> FindCommand.run(last, commands.library(), commands.lettering());
             case EstimateCommand.NAME -> EstimateCommand.run(last, commands.library(), commands.lettering());
             default ->
                 commands.edit(last.hasMatchedPositional(0) ? Optional.of(Options.operand(last)) : Optional.empty());
@@ -109,6 +111,8 @@ final class Syntax {
                 .build());
         Options.withHelp(spec);
         spec.addSubcommand(AssessCommand.NAME, new CommandLine(AssessCommand.spec()));
+        spec.addSubcommand(ListCommand.NAME, new CommandLine(ListCommand.spec()));
+        spec.addSubcommand(FindCommand.NAME, new CommandLine(FindCommand.spec()));
         spec.addSubcommand(EstimateCommand.NAME, new CommandLine(EstimateCommand.spec()));
         return spec;
     }

@@ -2,6 +2,7 @@ package versewind.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import versewind.plan.Sought;
 
 /** What lies over the plan and has the keys, if anything does. */
 sealed interface Panel {
@@ -122,9 +123,9 @@ sealed interface Panel {
 
         /** The rows that hold every word typed. */
         List<Row> fitting() {
-            String[] words = Finder.plain(filter.text()).split(" ", -1);
+            Sought sought = Sought.of(filter.text());
             return rows.stream()
-                    .filter(row -> Finder.holds(row.id() + " " + row.first() + " " + row.second(), words))
+                    .filter(row -> sought.isIn(row.id() + " " + row.first() + " " + row.second()))
                     .toList();
         }
     }

@@ -13,6 +13,12 @@ import java.util.Map;
 final class Head {
     private Head() {}
 
+    /** A text of a head, or another where there is none or a blank one. */
+    static String titled(Map<String, String> head, String field, String otherwise) {
+        String title = head.getOrDefault(field, otherwise);
+        return title.isBlank() ? otherwise : title;
+    }
+
     /**
      * Reads the head of a file; of one that is broken, what stands before the break.
      *

@@ -1,17 +1,16 @@
 package versewind.store;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
@@ -29,6 +28,11 @@ public final class Library {
     private final SafeFile safe;
     private final Shelf plans;
     private final Shelf instruments;
+    private final Catalogue catalogue;
+    private final Map<Path, ReadInstrument> readInstruments = new ConcurrentHashMap<>();
+
+    /** An instrument, and what its file held when it was read: plans of one organ read it once. */
+    private record ReadInstrument(Fingerprint fingerprint, Instrument instrument) {}
 
     /** The library in a folder, which may be empty or not there yet. */
     public Library(Path folder) {
@@ -40,23 +44,32 @@ public final class Library {
         this.safe = new SafeFile(disk);
         this.plans = new Shelf(folder.resolve("plans"), disk, "plan");
         this.instruments = new Shelf(folder.resolve(INSTRUMENTS), disk, "organ");
+        this.catalogue = new Catalogue(plans, disk);
     }
 
-    /** The plans, by their ids; also those of which there is only unsaved work. Reads the head of each file only. */
-    public List<PlanEntry> plans() throws BadFile {
-        Map<String, PlanEntry> byId = new TreeMap<>();
-        for (Path file : plans.files()) {
-            Optional<String> drafted = Drafts.idOf(file);
-            String id = drafted.orElseGet(() -> Shelf.idOf(file));
-            if (Format.isId(id) && !byId.containsKey(id)) {
-                Path plan = plans.path(id);
-                Path draft = Drafts.pathOf(plan);
-                boolean unsaved = disk.exists(draft);
-                Map<String, String> head = Head.of(disk.exists(plan) ? plan : draft);
-                byId.put(id, new PlanEntry(id, plan, titled(head, "title", id), date(head), unsaved));
+    /**
+     * The library in a folder, which is made with instruments and plans to begin with if it is not there yet.
+     *
+     * @param examples the folder whose instruments and plans are copied; without one nothing is made before it is needed
+     */
+    public static Library founded(Path folder, Optional<Path> examples) throws BadFile {
+        if (examples.isPresent() && !Files.exists(folder)) {
+            try {
+                Founding.of(folder, examples.get());
+            } catch (IOException trouble) {
+                throw BadFile.whole(
+                        folder,
+                        "the folder for your plans could not be made: "
+                                + Quoted.plain(String.valueOf(trouble.getMessage())),
+                        "Name another with --library.");
             }
         }
-        return List.copyOf(byId.values());
+        return new Library(folder);
+    }
+
+    /** The plans, to be listed. */
+    public Catalogue catalogue() {
+        return catalogue;
     }
 
     /** The instruments, by their ids. Reads the head of each file only. */
@@ -66,7 +79,8 @@ public final class Library {
             String id = Shelf.idOf(file);
             if (Format.isId(id)) {
                 Map<String, String> head = Head.of(file);
-                entries.add(new InstrumentEntry(id, file, titled(head, "name", id), head.getOrDefault("place", "")));
+                entries.add(
+                        new InstrumentEntry(id, file, Head.titled(head, "name", id), head.getOrDefault("place", "")));
             }
         }
         return List.copyOf(entries);
@@ -242,7 +256,15 @@ public final class Library {
     }
 
     private Instrument readInstrument(Path path) throws BadFile {
-        return InstrumentReader.read(path, FileBytes.read(disk, path));
+        byte[] bytes = FileBytes.read(disk, path);
+        Fingerprint now = Fingerprint.of(bytes);
+        ReadInstrument before = readInstruments.get(path);
+        if (before != null && before.fingerprint().equals(now)) {
+            return before.instrument();
+        }
+        Instrument instrument = InstrumentReader.read(path, bytes);
+        readInstruments.put(path, new ReadInstrument(now, instrument));
+        return instrument;
     }
 
     private Instrument instrumentOf(Path plan, Found id) throws BadFile {
@@ -265,20 +287,7 @@ public final class Library {
                 Nearest.sentence(id.text(), ids, "The instruments there are"));
     }
 
-    private static String titled(Map<String, String> head, String field, String otherwise) {
-        String title = head.getOrDefault(field, otherwise);
-        return title.isBlank() ? otherwise : title;
-    }
-
     private static boolean isSame(Draft draft, Plan plan) {
         return draft instanceof Draft.Kept kept && kept.plan().equals(plan);
-    }
-
-    private static Optional<LocalDate> date(Map<String, String> head) {
-        try {
-            return Optional.ofNullable(head.get("date")).map(LocalDate::parse);
-        } catch (DateTimeException noDate) {
-            return Optional.empty();
-        }
     }
 }

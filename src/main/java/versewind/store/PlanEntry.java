@@ -1,16 +1,20 @@
 package versewind.store;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 
 /**
  * A plan in the list of plans; only the head of its file was read.
  *
- * @param id name of its file, without its ending
- * @param path its file
+ * @param file its file
  * @param title its title; the id where the file has none that can be read
  * @param date the day, if set
- * @param unsavedWork whether work is kept beside it that is not in the file
+ * @param instrument name of the instrument's file, without its ending; blank where the file does not say
  */
-public record PlanEntry(String id, Path path, String title, Optional<LocalDate> date, boolean unsavedWork) {}
+public record PlanEntry(PlanFile file, String title, Optional<LocalDate> date, String instrument) {
+
+    /** Whether the head of the file has what a plan has; the rest of it may still be wrong. */
+    public boolean hasHead() {
+        return !instrument.isBlank();
+    }
+}

@@ -142,11 +142,11 @@ final class Outside {
         Comparator<PlanEntry> latestFirst = Comparator.comparing(
                         (PlanEntry entry) -> entry.date().map(Object::toString).orElse(""))
                 .reversed();
-        List<PlanEntry> plans = library.plans().stream()
-                .sorted(latestFirst.thenComparing(PlanEntry::id))
+        List<PlanEntry> plans = library.catalogue().read().stream()
+                .sorted(latestFirst.thenComparing(entry -> entry.file().id()))
                 .toList();
         return plans.stream()
-                .map(entry -> new Input.Listed(entry.id(), title(entry, plans), detail(entry)))
+                .map(entry -> new Input.Listed(entry.file().id(), title(entry, plans), detail(entry)))
                 .toList();
     }
 
@@ -156,12 +156,12 @@ final class Outside {
                         .filter(each -> each.title().equals(entry.title()))
                         .count()
                 == 1;
-        return isAlone ? entry.title() : entry.title() + " (" + entry.id() + ")";
+        return isAlone ? entry.title() : entry.title() + " (" + entry.file().id() + ")";
     }
 
     private static String detail(PlanEntry entry) {
         String date = entry.date().map(Object::toString).orElse("no date");
-        return entry.unsavedWork() ? date + ", unsaved work" : date;
+        return entry.file().unsavedWork() ? date + ", unsaved work" : date;
     }
 
     private List<Input.Listed> instruments() throws BadFile {

@@ -17,7 +17,6 @@ import versewind.Golden;
 import versewind.screen.Text;
 import versewind.store.BadFile;
 import versewind.store.Library;
-import versewind.store.PlanEntry;
 
 class AssessCommandTest {
 
@@ -34,7 +33,8 @@ class AssessCommandTest {
             """;
 
     static List<String> shippedPlans() throws BadFile {
-        return new Library(Path.of("")).plans().stream().map(PlanEntry::id).toList();
+        return new Library(Path.of(""))
+                .catalogue().read().stream().map(entry -> entry.file().id()).toList();
     }
 
     @ParameterizedTest

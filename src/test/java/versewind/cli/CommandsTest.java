@@ -1,18 +1,12 @@
 package versewind.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static versewind.cli.Typing.surroundings;
 import static versewind.cli.Typing.typed;
 import static versewind.cli.Typing.typedIn;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,6 +18,8 @@ class CommandsTest {
     void help_reads_as_before() {
         Golden.check("help/versewind.txt", typed("--help").results());
         Golden.check("help/assess.txt", typed("assess", "--help").results());
+        Golden.check("help/list.txt", typed("list", "--help").results());
+        Golden.check("help/find.txt", typed("find", "--help").results());
         Golden.check("help/estimate.txt", typed("estimate", "-h").results());
     }
 
@@ -59,7 +55,7 @@ class CommandsTest {
                 "wedding easter | versewind has no use for \"easter\". See versewind --help.",
                 "wedding assess easter | \"wedding\" stands before the command assess. Write it after it.",
                 "--frobnicate | versewind has no option \"--frobnicate\"."
-                        + " It has \"--help\", \"--version\". See versewind --help.",
+                        + " It has \"--library\", \"--help\", \"--version\". See versewind --help.",
                 "assess --json=yes wedding | option '--json' should be specified without 'yes' parameter."
                         + " See versewind assess --help.",
                 "assess weding | plans: there is no \"weding\" here. Did you mean \"wedding\"?",
@@ -106,25 +102,5 @@ class CommandsTest {
         assertThat(reply.words())
                 .isEqualTo("versewind: The organ has no division \"x\"."
                         + " The divisions are \"Hauptwerk\", \"Ruckpositiv\", \"Pedal\".\n");
-    }
-
-    @Test
-    void a_working_folder_with_plans_and_instruments_is_the_library(@TempDir Path folder) throws IOException {
-        Path working = Files.createDirectory(folder.resolve("working"));
-        Path program = Files.createDirectory(folder.resolve("program"));
-        Surroundings surroundings = surroundings(working, Optional.of(program), StandardCharsets.UTF_8);
-
-        assertThat(surroundings.libraryFolder()).isEqualTo(program);
-        Files.createDirectory(working.resolve("plans"));
-        assertThat(surroundings.libraryFolder()).isEqualTo(program);
-        Files.createDirectory(working.resolve("instruments"));
-        assertThat(surroundings.libraryFolder()).isEqualTo(working);
-    }
-
-    @Test
-    void where_the_program_lies_nowhere_the_working_folder_is_the_library(@TempDir Path folder) {
-        assertThat(surroundings(folder, Optional.empty(), StandardCharsets.UTF_8)
-                        .libraryFolder())
-                .isEqualTo(folder);
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Types commands in a folder. */
@@ -26,7 +27,7 @@ final class Typing {
     }
 
     static Surroundings surroundings(Path folder, Optional<Path> programFolder, Charset charset) {
-        return new Surroundings(folder, programFolder, charset, LocalDate.of(2026, 11, 1), "1.2.3");
+        return new Surroundings(folder, programFolder, Map.of(), charset, LocalDate.of(2026, 11, 1), "1.2.3");
     }
 
     /** Makes a library of a shipped instrument and one plan, {@code plans/odd.json}. */

@@ -45,7 +45,9 @@ class DraftTest {
         assertThat(plans.resolve(".lent.unsaved.json")).exists();
         assertThat(again.plan()).isEqualTo(SmallOrgan.readPlan(SmallOrgan.PLAN).plan());
         assertThat(again.takingUp(kept(again)).plan()).isEqualTo(changed.plan());
-        assertThat(library.plans()).extracting(PlanEntry::unsavedWork).containsExactly(true);
+        assertThat(library.catalogue().files())
+                .extracting(PlanFile::unsavedWork)
+                .containsExactly(true);
     }
 
     @Test
@@ -57,7 +59,9 @@ class DraftTest {
         library.keepDraft(changed);
         library.dropDraft(changed.path());
         assertThat(library.draftOf(changed.path())).isEmpty();
-        assertThat(library.plans()).extracting(PlanEntry::unsavedWork).containsExactly(false);
+        assertThat(library.catalogue().files())
+                .extracting(PlanFile::unsavedWork)
+                .containsExactly(false);
     }
 
     @Test
@@ -85,7 +89,7 @@ class DraftTest {
 
         OpenPlan opened = new Library(folder).openPlan("fresh");
 
-        assertThat(library.plans()).extracting(PlanEntry::id).containsExactly("fresh", "lent");
+        assertThat(library.catalogue().files()).extracting(PlanFile::id).containsExactlyInAnyOrder("fresh", "lent");
         assertThat(library.freePlanId("Fresh")).isEqualTo("fresh-2");
         assertThat(opened.plan()).isEqualTo(fresh.plan());
         assertThat(kept(opened).plan()).isEqualTo(fresh.plan());

@@ -3,13 +3,17 @@ package versewind.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -55,16 +59,70 @@ class LibraryTest {
         Files.writeString(plans.resolve("notes.txt"), "not a plan");
         Files.writeString(plans.resolve(".lent.json.12-1.saving"), "left over");
 
-        assertThat(library.plans())
-                .containsExactly(
-                        new PlanEntry("broken", plans.resolve("broken.json"), "Half a plan", Optional.empty(), false),
-                        new PlanEntry("empty", plans.resolve("empty.json"), "empty", Optional.empty(), false),
-                        new PlanEntry(
-                                "lent",
-                                plans.resolve("lent.json"),
-                                "Second Sunday of Lent",
-                                Optional.of(LocalDate.of(2027, 2, 21)),
-                                false));
+        List<PlanEntry> listed = library.catalogue().read();
+
+        assertThat(listed).extracting(entry -> entry.file().id()).containsExactly("broken", "empty", "lent");
+        assertThat(listed)
+                .extracting(PlanEntry::title)
+                .containsExactly("Half a plan", "empty", "Second Sunday of Lent");
+        assertThat(listed).extracting(PlanEntry::hasHead).containsExactly(false, false, true);
+        assertThat(listed.get(2).date()).hasValue(LocalDate.of(2027, 2, 21));
+        assertThat(listed.get(2).instrument()).isEqualTo("nether-wick");
+    }
+
+    @Test
+    void the_files_of_plans_come_those_edited_last_first() throws BadFile, IOException {
+        for (int day = 1; day <= 3; day++) {
+            Path file = Files.writeString(plans.resolve("day-" + day + ".json"), "");
+            Files.setLastModifiedTime(file, FileTime.from(Instant.parse("2020-01-0" + day + "T00:00:00Z")));
+        }
+
+        assertThat(library.catalogue().files())
+                .extracting(PlanFile::id)
+                .containsExactly("lent", "day-3", "day-2", "day-1");
+    }
+
+    @Test
+    void the_head_of_a_file_that_has_changed_is_read_again() throws BadFile, IOException {
+        Catalogue catalogue = library.catalogue();
+        assertThat(catalogue.read()).extracting(PlanEntry::title).containsExactly("Second Sunday of Lent");
+        Path file = Files.writeString(plans.resolve("lent.json"), SmallOrgan.PLAN.replace("Second", "Third"));
+        Files.setLastModifiedTime(file, FileTime.from(Instant.parse("2020-01-01T00:00:00Z")));
+
+        assertThat(catalogue.read()).extracting(PlanEntry::title).containsExactly("Third Sunday of Lent");
+    }
+
+    @Test
+    void an_instrument_that_has_changed_is_read_again() throws BadFile, IOException {
+        library.openPlan("lent");
+        Files.writeString(
+                instruments.resolve("nether-wick.json"), SmallOrgan.FILE.replace("St Osyn", "St Osyn the Less"));
+
+        assertThat(library.openPlan("lent").instrument().name()).isEqualTo("St Osyn the Less");
+    }
+
+    @Test
+    void a_library_is_made_on_first_use_and_left_alone_from_then_on() throws BadFile, IOException {
+        Path own = folder.resolve("data").resolve("versewind");
+
+        Library made = Library.founded(own, Optional.of(folder));
+        assertThat(made.openPlan("lent").plan())
+                .isEqualTo(library.openPlan("lent").plan());
+        Files.delete(own.resolve("plans/lent.json"));
+        assertThat(Library.founded(own, Optional.of(folder)).catalogue().read()).isEmpty();
+        try (Stream<Path> beside = Files.list(own.getParent())) {
+            assertThat(beside).containsExactly(own);
+        }
+    }
+
+    @Test
+    void a_library_that_cannot_be_made_is_told_with_a_way_out() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "");
+
+        assertThatThrownBy(() -> Library.founded(file.resolve("versewind"), Optional.of(folder)))
+                .isInstanceOf(BadFile.class)
+                .hasMessageContaining("the folder for your plans could not be made")
+                .hasMessageEndingWith("Name another with --library.");
     }
 
     @Test
@@ -78,7 +136,7 @@ class LibraryTest {
     void a_library_that_is_not_there_yet_is_empty() throws BadFile {
         Library none = new Library(folder.resolve("none"));
 
-        assertThat(none.plans()).isEmpty();
+        assertThat(none.catalogue().read()).isEmpty();
         assertThat(none.instruments()).isEmpty();
     }
 

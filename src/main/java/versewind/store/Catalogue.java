@@ -1,0 +1,90 @@
+package versewind.store;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+
+/**
+ * The plans of a library, to be read a few at a time: first their files, the one edited last at the head, then the head of
+ * each. What was read is kept, and read again only when a file has changed.
+ */
+public final class Catalogue {
+
+    private final Shelf plans;
+    private final Disk disk;
+    private final Map<PlanFile, PlanEntry> known = new ConcurrentHashMap<>();
+
+    Catalogue(Shelf plans, Disk disk) {
+        this.plans = plans;
+        this.disk = disk;
+    }
+
+    /** The files of all plans, those edited last first; also of plans of which there is only unsaved work. */
+    public List<PlanFile> files() throws BadFile {
+        List<Path> all = plans.files();
+        Set<String> drafted = all.stream()
+                .map(Drafts::idOf)
+                .flatMap(Optional::stream)
+                .filter(Format::isId)
+                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> ids = all.stream().map(Shelf::idOf).filter(Format::isId).collect(Collectors.toSet());
+        List<PlanFile> files = new ArrayList<>();
+        for (String id : ids) {
+            files.add(new PlanFile(id, plans.path(id), drafted.contains(id), edited(plans.path(id))));
+        }
+        for (String id : drafted) {
+            if (!ids.contains(id)) {
+                files.add(new PlanFile(id, plans.path(id), true, edited(Drafts.pathOf(plans.path(id)))));
+            }
+        }
+        files.sort(Comparator.comparing(PlanFile::edited).reversed().thenComparing(PlanFile::id));
+        known.keySet().retainAll(Set.copyOf(files));
+        return List.copyOf(files);
+    }
+
+    /** What the head of a plan's file says; of one that is broken, what stands before the break. */
+    public PlanEntry read(PlanFile file) {
+        return known.computeIfAbsent(file, this::readHead);
+    }
+
+    private PlanEntry readHead(PlanFile file) {
+        Map<String, String> head = Head.of(disk.exists(file.path()) ? file.path() : Drafts.pathOf(file.path()));
+        return new PlanEntry(
+                file, Head.titled(head, "title", file.id()), date(head), head.getOrDefault("instrument", ""));
+    }
+
+    /** All plans by their ids. */
+    public List<PlanEntry> read() throws BadFile {
+        return files().stream()
+                .map(this::read)
+                .sorted(Comparator.comparing(entry -> entry.file().id()))
+                .toList();
+    }
+
+    private Instant edited(Path file) {
+        try {
+            return disk.modified(file);
+        } catch (IOException gone) {
+            return Instant.EPOCH;
+        }
+    }
+
+    private static Optional<LocalDate> date(Map<String, String> head) {
+        try {
+            return Optional.ofNullable(head.get("date")).map(LocalDate::parse);
+        } catch (DateTimeException noDate) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package versewind.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static versewind.cli.Typing.typed;
+import static versewind.cli.Typing.typedIn;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import versewind.Golden;
+
+class ListCommandTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void the_shipped_plans_and_instruments_are_listed_as_before() {
+        Reply reply = typed("list");
+
+        Golden.check("list/shipped.txt", reply.results());
+        assertThat(reply.status()).isEqualTo(Reply.GOOD);
+        assertThat(reply.words()).isEmpty();
+    }
+
+    @Test
+    void a_plan_that_cannot_be_read_hides_no_other() throws IOException {
+        Typing.makeLibrary(folder, "{\"format\": 1, \"title\": \"Odd\", \"date\": \"2026-10-04\",");
+        Files.copy(Path.of("plans/harvest-festival.json"), folder.resolve("plans/good.json"));
+
+        Reply reply = typedIn(folder, StandardCharsets.UTF_8, "list");
+        assertThat(reply.status()).isEqualTo(Reply.WANTS_ATTENTION);
+        assertThat(reply.results())
+                .contains("2026-10-04  odd                       [cannot be read] Odd\n")
+                .contains("2026-10-04  good                      Harvest Festival\n");
+        assertThat(reply.words())
+                .startsWith("versewind: ")
+                .contains("odd.json, line 1: ")
+                .hasLineCount(1);
+    }
+
+    @Test
+    void as_json_troubles_are_told_and_unsaved_work_too() throws IOException {
+        Typing.makeLibrary(folder, "{");
+        Files.copy(Path.of("plans/harvest-festival.json"), folder.resolve("plans/.new.unsaved.json"));
+
+        String json = typedIn(folder, StandardCharsets.UTF_8, "list", "--json").results();
+        assertThat(json)
+                .containsSubsequence("\"id\": \"new\"", "\"date\": \"2026-10-04\"", "\"unsavedWork\": true", "null")
+                .containsSubsequence("\"id\": \"odd\"", "\"date\": null", "\"trouble\": \"", "odd.json, line 1")
+                .contains("\"name\": \"St Tethwin\"");
+    }
+
+    @Test
+    void an_empty_folder_has_no_plan_yet() {
+        assertThat(typedIn(folder, StandardCharsets.UTF_8, "list").results())
+                .isEqualTo("No plan yet.\n\nNo instrument yet.\n");
+    }
+}
