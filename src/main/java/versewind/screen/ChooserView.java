@@ -26,14 +26,14 @@ final class ChooserView {
             frame.write(box.x(), box.y() + 1, none, Style.FAINT);
         }
         int last = box.y() + box.height() - 1;
-        if (chooser.choice() == Panel.Choice.PLAN) {
-            FormView.paintKeys(frame, box.x(), last, box.end(), Command.CHOOSE, Command.NEW_PLAN, Command.NEW_FROM_OLD);
+        if (chooser.choice() instanceof Panel.Choice.Nothing) {
+            FormView.paintKeys(frame, box.x(), last, box.end(), Command.CLOSE_CHOOSER);
         } else {
             FormView.paintKeys(frame, box.x(), last, box.end(), Command.CHOOSE, Command.CLOSE_CHOOSER);
         }
     }
 
-    private static void paintRow(Frame frame, State state, Panel.Row row, boolean marked, Box box, int y) {
+    static void paintRow(Frame frame, State state, Panel.Row row, boolean marked, Box box, int y) {
         int second = Math.min(Text.columns(row.second()), box.width() / 2);
         int first = box.width() - second - 2;
         frame.write(box.x(), y, Text.fit(row.first(), first, state.marks().cut()), Style.TEXT);

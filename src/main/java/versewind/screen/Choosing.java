@@ -11,15 +11,13 @@ final class Choosing {
         handlers.put(Command.ROW_BELOW, chooser((state, chooser) -> toRow(state, chooser, chooser.at() + 1)));
         handlers.put(Command.ROW_ABOVE, chooser((state, chooser) -> toRow(state, chooser, chooser.at() - 1)));
         handlers.put(Command.CHOOSE, chooser(Choosing::choose));
-        handlers.put(Command.NEW_PLAN, chooser((state, chooser) -> Step.to(state, new Effect.ListInstruments())));
-        handlers.put(Command.NEW_FROM_OLD, chooser(Choosing::newFromOld));
         handlers.put(Command.CLOSE_CHOOSER, chooser(Choosing::close));
 
         handlers.put(Command.NEXT_FIELD, form((state, form) -> toField(state, form, form.at() + 1)));
         handlers.put(Command.PREVIOUS_FIELD, form((state, form) -> toField(state, form, form.at() - 1)));
         handlers.put(Command.CLEAR_FIELD, form((state, form) -> Step.to(state.with(form.with(TextLine.EMPTY)))));
         handlers.put(Command.KEEP, form(Forms::keep));
-        handlers.put(Command.DISCARD, form((state, form) -> discard(state)));
+        handlers.put(Command.DISCARD, form(Choosing::discard));
 
         handlers.put(Command.HELP_DOWN, help((state, help) -> readFrom(state, help.top() + 1)));
         handlers.put(Command.HELP_UP, help((state, help) -> readFrom(state, help.top() - 1)));
@@ -66,34 +64,27 @@ final class Choosing {
             return Step.says(state, "Nothing in the list fits what was typed.");
         }
         String id = fitting.get(chooser.at()).id();
-        return switch (chooser.choice()) {
-            case PLAN -> Filing.afterAsking(state, new Effect.OpenPlan(id));
-            case INSTRUMENT -> Step.to(state.with(Forms.ofNewPlan(state, id)));
-        };
-    }
-
-    private static Step newFromOld(State state, Panel.Chooser chooser) {
-        List<Panel.Row> fitting = chooser.fitting();
-        if (chooser.choice() != Panel.Choice.PLAN || fitting.isEmpty()) {
-            return Step.says(state, "Mark a plan first.");
+        if (chooser.choice() instanceof Panel.Choice.HymnOf from) {
+            return Step.to(state, new Effect.BringHymn(from.plan(), Integer.parseInt(id)));
         }
-        Panel.Row row = fitting.get(chooser.at());
-        return Step.to(state.with(Forms.ofPlanFrom(state, row)));
+        return chooser.choice() instanceof Panel.Choice.Organ
+                ? Step.to(state.with(Forms.ofNewPlan(state, id)))
+                : Step.to(state.closed());
     }
 
     private static Step close(State state, Panel.Chooser chooser) {
         if (state.work().isPresent()) {
             return Step.to(state.closed());
         }
-        return switch (chooser.choice()) {
-            case PLAN -> Step.says(state, "Choose a plan, or leave with Ctrl-C.");
-            case INSTRUMENT -> Step.to(state, new Effect.ListPlans());
-        };
+        return Shelving.open(state);
     }
 
     /** Back to the plan; where none is open, back to the plans there are. */
-    private static Step discard(State state) {
-        return state.work().isPresent() ? Step.to(state.closed()) : Step.to(state, new Effect.ListPlans());
+    private static Step discard(State state, Panel.Form form) {
+        if (form.purpose() instanceof Panel.Purpose.Rename rename) {
+            return Step.to(state.with(rename.back()));
+        }
+        return state.work().isPresent() ? Step.to(state.closed()) : Shelving.open(state);
     }
 
     private static Step toField(State state, Panel.Form form, int field) {

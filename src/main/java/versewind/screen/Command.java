@@ -73,12 +73,14 @@ public enum Command {
     REMOVE_HYMN("take the hymn out", Group.HYMNS, Where.BOTH, Key.of('X')),
     HYMN_EARLIER("move the hymn forward", Group.HYMNS, Where.BOTH, Key.of('{')),
     HYMN_LATER("move the hymn back", Group.HYMNS, Where.BOTH, Key.of('}')),
+    BRING_HYMN("bring a hymn over from another plan, with its stops", Group.HYMNS, Where.BOTH, Key.of('b')),
     EDIT_SERVICE("title, date and people of the service", Group.HYMNS, Where.BOTH, Key.of('S')),
 
     UNDO("undo", Group.PLAN, Where.BOTH, Key.of('u'), Key.control('z')),
     REDO("do again what was undone", Group.PLAN, Where.BOTH, Key.of('U'), Key.control('y')),
     SAVE("save", Group.PLAN, Where.BOTH, Key.of('s'), Key.control('s')),
-    PLANS("open another plan, or make a new one", Group.PLAN, Where.BOTH, Key.of('o'), Key.control('o')),
+    SAVE_UNDER("save under another title, in a new file", Group.PLAN, Where.BOTH, Key.of('w')),
+    PLANS("the library: open another plan, or make a new one", Group.PLAN, Where.BOTH, Key.of('o'), Key.control('o')),
     HELP("all the keys", Group.PLAN, Where.BOTH, Key.of('?'), Key.of(F1)),
     REPAINT("paint the screen afresh", Group.PLAN, Where.ANYWHERE, Key.control('l')),
     LEAVE("leave", Group.PLAN, Where.BOTH, Key.of('q'), Key.control('q')),
@@ -98,9 +100,21 @@ public enum Command {
     ROW_BELOW("the row below", Group.CHOOSING, Where.CHOOSER, Key.of(DOWN), Key.of(TAB)),
     ROW_ABOVE("the row above", Group.CHOOSING, Where.CHOOSER, Key.of(UP), Key.of(BACK_TAB)),
     CHOOSE("choose it", Group.CHOOSING, Where.CHOOSER, Key.of(ENTER)),
-    NEW_PLAN("a new plan", Group.CHOOSING, Where.CHOOSER, Key.control('n')),
-    NEW_FROM_OLD("a new plan from the one marked", Group.CHOOSING, Where.CHOOSER, Key.control('d')),
-    CLOSE_CHOOSER("choose nothing", Group.CHOOSING, Where.CHOOSER, Key.of(ESCAPE)),
+    CLOSE_CHOOSER("close the list", Group.CHOOSING, Where.CHOOSER, Key.of(ESCAPE)),
+
+    MARK_BELOW("the row below", Group.LIBRARY, Where.LIBRARY, Key.of(DOWN)),
+    MARK_ABOVE("the row above", Group.LIBRARY, Where.LIBRARY, Key.of(UP)),
+    MARK_PAGE_BELOW("a page down", Group.LIBRARY, Where.LIBRARY, Key.of(PAGE_DOWN)),
+    MARK_PAGE_ABOVE("a page up", Group.LIBRARY, Where.LIBRARY, Key.of(PAGE_UP)),
+    OPEN_MARKED("open", Group.LIBRARY, Where.LIBRARY, Key.of(ENTER)),
+    NEW_PLAN("new", Group.LIBRARY, Where.LIBRARY, Key.control('n')),
+    NEW_FROM_OLD("copy", Group.LIBRARY, Where.LIBRARY, Key.control('d')),
+    RENAME_PLAN("rename", Group.LIBRARY, Where.LIBRARY, Key.control('r')),
+    BIN_PLAN("to the bin", Group.LIBRARY, Where.LIBRARY, Key.control('x')),
+    BRING_BACK("back from the bin what went there last", Group.LIBRARY, Where.LIBRARY, Key.control('z')),
+    OTHER_SHELF("from the plans to the organs and back", Group.LIBRARY, Where.LIBRARY, Key.of(TAB), Key.of(BACK_TAB)),
+    CLOSE_LIBRARY("take away what was typed; back to the plan", Group.LIBRARY, Where.LIBRARY, Key.of(ESCAPE)),
+    LEAVE_LIBRARY("leave", Group.LIBRARY, Where.LIBRARY, Key.control('q')),
 
     HELP_DOWN("a line down", Group.READING, Where.HELP, Key.of(DOWN)),
     HELP_UP("a line up", Group.READING, Where.HELP, Key.of(UP)),
@@ -120,6 +134,7 @@ public enum Command {
         FINDING("Finding a stop"),
         FILLING_IN("Filling in a form"),
         CHOOSING("Choosing from a list"),
+        LIBRARY("The library"),
         READING("Reading the help");
 
         private final String title;
@@ -145,6 +160,7 @@ public enum Command {
         FIND,
         FORM,
         CHOOSER,
+        LIBRARY,
         HELP,
         /** Whatever has the keys. */
         ANYWHERE;
@@ -154,7 +170,7 @@ public enum Command {
             return switch (other) {
                 case ANYWHERE -> true;
                 case BOTH -> this == STOPS || this == VERSES || this == BOTH;
-                case STOPS, VERSES, FIND, FORM, CHOOSER, HELP -> this == other;
+                case STOPS, VERSES, FIND, FORM, CHOOSER, LIBRARY, HELP -> this == other;
             };
         }
     }

@@ -51,6 +51,27 @@ public sealed interface Effect {
     record CopyPlan(String id, String title, Optional<LocalDate> date, OptionalInt people, String notes)
             implements Effect {}
 
+    /** Say which hymns a plan has. */
+    record ReadHymns(String plan) implements Effect {}
+
+    /** Bring over a hymn of a plan, by its index there. */
+    record BringHymn(String plan, int hymn) implements Effect {}
+
+    /** Find out how some plans stand, in the background. */
+    record AssessPlans(List<String> ids) implements Effect {}
+
+    /** Give a plan another title and file. */
+    record RenamePlan(String id, String title) implements Effect {}
+
+    /** Move a plan to the bin. */
+    record BinPlan(String id) implements Effect {}
+
+    /** Bring back the plan that was moved to the bin last. */
+    record BringBack() implements Effect {}
+
+    /** Write the plan to a new file named by its title, and go on with that. */
+    record SaveUnder(Plan plan) implements Effect {}
+
     /** Paint every cell again, whatever the terminal shows. */
     record Repaint() implements Effect {}
 

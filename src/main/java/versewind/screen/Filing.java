@@ -17,7 +17,7 @@ final class Filing {
 
     static void into(Map<Command, Handler> handlers) {
         handlers.put(Command.SAVE, Handler.work(Filing::save));
-        handlers.put(Command.PLANS, state -> Step.to(state, new Effect.ListPlans()));
+        handlers.put(Command.SAVE_UNDER, Handler.work((state, work) -> Step.to(state.with(Forms.ofSaveUnder(work)))));
         handlers.put(Command.LEAVE, Filing::leave);
         handlers.put(Command.INTERRUPT, Filing::interrupt);
         handlers.put(Command.REPAINT, state -> Step.to(state, new Effect.Repaint()));
@@ -90,25 +90,23 @@ final class Filing {
         }
         Panel.Answer choose = new Panel.Answer(
                 Key.of(Key.Named.ENTER), "choose another plan", List.of(new Effect.ListPlans()), Panel.Reply.BACK);
-        return Step.to(state.with(new Panel.Question(sentence, List.of(choose), new Panel.None())));
-    }
-
-    static Step plansListed(State state, Input.PlansListed listed) {
-        return Step.to(state.with(chooser("Plans", listed.plans(), Panel.Choice.PLAN)));
+        return Step.to(state.with(new Panel.Question(sentence, List.of(choose), new Panel.Library(Shelves.UNREAD))));
     }
 
     static Step instrumentsListed(State state, Input.InstrumentsListed listed) {
         if (listed.instruments().isEmpty()) {
             return Step.to(state.closed().with(Notice.warns("There is no instrument yet in the folder instruments.")));
         }
-        return Step.to(state.with(chooser("For which organ?", listed.instruments(), Panel.Choice.INSTRUMENT)));
+        return Step.to(state.with(new Panel.Chooser(
+                "For which organ?", Panel.rows(listed.instruments()), TextLine.EMPTY, 0, new Panel.Choice.Organ())));
     }
 
-    private static Panel.Chooser chooser(String title, List<Input.Listed> listed, Panel.Choice choice) {
-        List<Panel.Row> rows = listed.stream()
-                .map(each -> new Panel.Row(each.id(), each.title(), each.detail()))
-                .toList();
-        return new Panel.Chooser(title, rows, TextLine.EMPTY, 0, choice);
+    /** The plan goes on in its new file; what had been kept beside the old one is no longer wanted there. */
+    static Step savedUnder(State state, Input.SavedUnder saved) {
+        return Step.to(state.work()
+                .map(work -> state.with(work.under(saved.id(), work.history().savedAs(saved.plan()))))
+                .orElse(state)
+                .with(Notice.says("Saved as " + saved.id() + ".json, which is now worked on.")));
     }
 
     static Step planOpened(State state, Input.PlanOpened opened) {

@@ -112,8 +112,21 @@ final class Forms {
         return ofPlan(state, "New plan", Integer.toString(USUAL_PEOPLE), new Panel.Purpose.NewPlan(instrument));
     }
 
-    static Panel.Form ofPlanFrom(State state, Panel.Row old) {
-        return ofPlan(state, "New plan from \"" + old.first() + "\"", "", new Panel.Purpose.PlanFrom(old.id()));
+    static Panel.Form ofPlanFrom(State state, Input.ListedPlan old) {
+        return ofPlan(state, "New plan from \"" + old.title() + "\"", "", new Panel.Purpose.PlanFrom(old.id()));
+    }
+
+    static Panel.Form ofRename(Input.ListedPlan plan, Panel.Library back) {
+        return ofTitle("Rename", plan.title(), new Panel.Purpose.Rename(plan.id(), back));
+    }
+
+    static Panel.Form ofSaveUnder(Work work) {
+        return ofTitle("Save under another title", work.plan().heading().title(), new Panel.Purpose.SaveUnder());
+    }
+
+    private static Panel.Form ofTitle(String title, String was, Panel.Purpose purpose) {
+        Panel.Field field = field("Title", was, "the name of the service, after which the file is named");
+        return new Panel.Form(title, List.of(field), SERVICE_TITLE, purpose, "");
     }
 
     private static Panel.Form ofPlan(State state, String title, String people, Panel.Purpose purpose) {
@@ -159,6 +172,9 @@ final class Forms {
         if (purpose instanceof Panel.Purpose.PlanFrom planFrom) {
             return Filing.afterAsking(state, copy(planFrom.plan(), form));
         }
+        if (purpose instanceof Panel.Purpose.Rename rename) {
+            return Step.to(state.with(rename.back()), new Effect.RenamePlan(rename.plan(), serviceTitle(form)));
+        }
         if (state.work().isEmpty()) {
             return Step.to(closed);
         }
@@ -175,10 +191,21 @@ final class Forms {
             Hymn hymn = hymn(form, Verses.ofNewHymn(work.instrument(), sung));
             return Handler.edit(closed, work, new Edit.InsertHymn(newHymn.at(), hymn));
         }
+        if (purpose instanceof Panel.Purpose.SaveUnder) {
+            return saveUnder(closed, work, serviceTitle(form));
+        }
         if (purpose instanceof Panel.Purpose.ServiceTexts) {
             return Handler.edit(closed, work, new Edit.SetHeading(heading(form)), work.place());
         }
         return Step.to(closed);
+    }
+
+    private static Step saveUnder(State state, Work work, String title) {
+        Heading was = work.plan().heading();
+        Heading heading = new Heading(title, was.date(), was.people(), was.notes());
+        Work after =
+                work.with(work.history().after(new Edit.SetHeading(heading))).at(work.place());
+        return Step.to(state.with(after), new Effect.SaveUnder(after.plan()));
     }
 
     /** A verse whose label is left blank gets the one that it usually has. */

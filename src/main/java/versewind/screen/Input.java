@@ -1,9 +1,13 @@
 package versewind.screen;
 
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import versewind.organ.Instrument;
+import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.Sought;
 import versewind.sound.OrganSound;
 
 /** Something that happened outside and that the editor answers. */
@@ -40,8 +44,68 @@ public sealed interface Input {
     /** Something could not be done; the sentence says what, where and what to do. */
     record Failed(String sentence) implements Input {}
 
-    /** The plans there are. */
-    record PlansListed(List<Listed> plans) implements Input {}
+    /**
+     * Some of the plans there are.
+     *
+     * @param plans in any order
+     * @param files how many there are in all
+     * @param part whether they are the first that were read
+     */
+    record PlansListed(List<ListedPlan> plans, int files, Part part) implements Input {
+
+        /** Which of the plans they are. */
+        public enum Part {
+            FIRST,
+            MORE
+        }
+
+        public PlansListed {
+            plans = List.copyOf(plans);
+        }
+    }
+
+    /**
+     * How a plan of the library stands.
+     *
+     * @param id name of its file without the ending
+     * @param verses how many verses it has
+     * @param wantingAttention how many of them want attention
+     * @param trouble why it cannot be read or estimated; blank if it can
+     */
+    record PlanAssessed(String id, int verses, int wantingAttention, String trouble) implements Input {}
+
+    /**
+     * The hymns of a plan.
+     *
+     * @param plan name of its file without the ending
+     * @param title its title
+     * @param hymns their indices, numbers with titles, and tunes
+     */
+    record HymnsRead(String plan, String title, List<Listed> hymns) implements Input {}
+
+    /**
+     * A hymn is brought over.
+     *
+     * @param hymn as it was planned
+     * @param instrument for which
+     */
+    record HymnBrought(Hymn hymn, Instrument instrument) implements Input {}
+
+    /**
+     * Something was done in the library.
+     *
+     * @param sentence what
+     * @param marked the plan that it was done to, if it is still there
+     */
+    record LibraryChanged(String sentence, Optional<String> marked) implements Input {}
+
+    /**
+     * The plan that is open was written to a file of its own, on which work goes on.
+     *
+     * @param id name of that file without the ending
+     * @param plan as it was written
+     */
+    record SavedUnder(String id, Plan plan) implements Input {}
 
     /** The instruments there are. */
     record InstrumentsListed(List<Listed> instruments) implements Input {}
@@ -66,4 +130,56 @@ public sealed interface Input {
      * @param detail date, place or what is wrong with it
      */
     record Listed(String id, String title, String detail) {}
+
+    /**
+     * A plan in the library.
+     *
+     * @param id name of its file without the ending
+     * @param title its title
+     * @param date the day, if set
+     * @param organ name of its instrument's file without the ending
+     * @param edited when it was last written
+     * @param condition what is known of it without reading it whole
+     * @param plain all that is looked through for what is typed, as {@link versewind.plan.Sought#plain} writes it
+     */
+    record ListedPlan(
+            String id,
+            String title,
+            Optional<LocalDate> date,
+            String organ,
+            LocalDateTime edited,
+            Condition condition,
+            String plain) {
+
+        /** What is known of a plan without reading it whole. */
+        public enum Condition {
+            SAVED(""),
+            UNSAVED_WORK("unsaved work"),
+            UNREADABLE("cannot be read");
+
+            private final String words;
+
+            Condition(String words) {
+                this.words = words;
+            }
+
+            /** In words; blank where there is nothing to say. */
+            String words() {
+                return words;
+            }
+        }
+
+        /** A plan that is found by its file, title, date and organ. */
+        public static ListedPlan of(
+                String id,
+                String title,
+                Optional<LocalDate> date,
+                String organ,
+                LocalDateTime edited,
+                Condition condition) {
+            String when = date.map(day -> HeaderView.day(day) + " " + day).orElse("");
+            String all = String.join("\n", title, when, organ, id, condition.words);
+            return new ListedPlan(id, title, date, organ, edited, condition, Sought.plain(all));
+        }
+    }
 }

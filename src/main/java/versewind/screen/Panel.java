@@ -97,6 +97,12 @@ sealed interface Panel {
 
         /** A new plan that starts as a copy of one. */
         record PlanFrom(String plan) implements Purpose {}
+
+        /** Another title for a plan in the library, to which we then go back. */
+        record Rename(String plan, Library back) implements Purpose {}
+
+        /** The plan that is open, in a file of its own under another title. */
+        record SaveUnder() implements Purpose {}
     }
 
     /**
@@ -123,11 +129,26 @@ sealed interface Panel {
 
         /** The rows that hold every word typed. */
         List<Row> fitting() {
-            Sought sought = Sought.of(filter.text());
-            return rows.stream()
-                    .filter(row -> sought.isIn(row.id() + " " + row.first() + " " + row.second()))
-                    .toList();
+            return Panel.fitting(rows, filter.text());
         }
+    }
+
+    /** The library is looked through. */
+    record Library(Shelves shelves) implements Panel {}
+
+    /** Of some rows, those that hold every word typed. */
+    static List<Row> fitting(List<Row> rows, String typed) {
+        Sought sought = Sought.of(typed);
+        return rows.stream()
+                .filter(row -> sought.isIn(row.id() + " " + row.first() + " " + row.second()))
+                .toList();
+    }
+
+    /** Rows for files. */
+    static List<Row> rows(List<Input.Listed> listed) {
+        return listed.stream()
+                .map(each -> new Row(each.id(), each.title(), each.detail()))
+                .toList();
     }
 
     /**
@@ -140,9 +161,15 @@ sealed interface Panel {
     record Row(String id, String first, String second) {}
 
     /** What is chosen from a list. */
-    enum Choice {
-        PLAN,
-        INSTRUMENT
+    sealed interface Choice {
+        /** An organ for a new plan. */
+        record Organ() implements Choice {}
+
+        /** A hymn of a plan in the library, to be brought over. */
+        record HymnOf(String plan) implements Choice {}
+
+        /** Nothing: the list is only read. */
+        record Nothing() implements Choice {}
     }
 
     /**

@@ -59,6 +59,9 @@ public record State(
         if (panel instanceof Panel.Chooser) {
             return Command.Where.CHOOSER;
         }
+        if (panel instanceof Panel.Library) {
+            return Command.Where.LIBRARY;
+        }
         if (panel instanceof Panel.Help) {
             return Command.Where.HELP;
         }

@@ -20,6 +20,7 @@ public final class Update {
         Arranging.into(handlers);
         Filing.into(handlers);
         Choosing.into(handlers);
+        Shelving.into(handlers);
         return handlers;
     }
 
@@ -30,6 +31,15 @@ public final class Update {
 
     /** The state after an input, and what is to be done outside. */
     public static Step step(State state, Input input) {
+        return Shelving.asking(answer(state, input));
+    }
+
+    /** The state in which the program starts without a plan: the library is looked through. */
+    public static Step start(State state) {
+        return Shelving.open(state);
+    }
+
+    private static Step answer(State state, Input input) {
         if (input instanceof Input.Press press) {
             return press(state.with(Notice.NONE), press.key());
         }
@@ -49,10 +59,25 @@ public final class Update {
             return Filing.saveRefused(state, refused);
         }
         if (input instanceof Input.PlansListed listed) {
-            return Filing.plansListed(state, listed);
+            return Shelving.listed(state, listed);
         }
         if (input instanceof Input.InstrumentsListed listed) {
-            return Filing.instrumentsListed(state, listed);
+            return Shelving.instrumentsListed(state, listed);
+        }
+        if (input instanceof Input.PlanAssessed assessed) {
+            return Shelving.assessed(state, assessed);
+        }
+        if (input instanceof Input.LibraryChanged changed) {
+            return Shelving.changed(state, changed);
+        }
+        if (input instanceof Input.HymnsRead read) {
+            return Shelving.hymnsRead(state, read);
+        }
+        if (input instanceof Input.HymnBrought brought) {
+            return Shelving.brought(state, brought);
+        }
+        if (input instanceof Input.SavedUnder saved) {
+            return Filing.savedUnder(state, saved);
         }
         if (input instanceof Input.PlanOpened opened) {
             return Filing.planOpened(state, opened);
@@ -79,6 +104,10 @@ public final class Update {
         if (panel instanceof Panel.Chooser chooser) {
             return Choosing.typed(state, chooser, chooser.filter().after(key));
         }
+        if (panel instanceof Panel.Library library) {
+            return Shelving.typed(
+                    state, library.shelves(), library.shelves().filter().after(key));
+        }
         if (panel instanceof Panel.Question question) {
             return Filing.answered(state, question, key);
         }
@@ -99,6 +128,10 @@ public final class Update {
         }
         if (panel instanceof Panel.Chooser chooser) {
             return Choosing.typed(state, chooser, chooser.filter().typed(text));
+        }
+        if (panel instanceof Panel.Library library) {
+            return Shelving.typed(
+                    state, library.shelves(), library.shelves().filter().typed(text));
         }
         return Step.says(state, "There is no field here to paste text into.");
     }

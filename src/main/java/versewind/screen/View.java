@@ -46,6 +46,8 @@ public final class View {
             FormView.paint(frame, state, form);
         } else if (panel instanceof Panel.Chooser chooser) {
             ChooserView.paint(frame, state, chooser);
+        } else if (panel instanceof Panel.Library library) {
+            ShelfView.paint(frame, state, library.shelves());
         } else if (panel instanceof Panel.Help help) {
             HelpView.paint(frame, state, help);
         } else if (panel instanceof Panel.Question question) {

@@ -87,6 +87,11 @@ record Work(
         return new Work(id, instrument, sound, other, place.within(other.plan()), side, item, draft);
     }
 
+    /** In another file. */
+    Work under(String otherId, History other) {
+        return new Work(otherId, instrument, sound, other, place, side, item, Optional.empty());
+    }
+
     Work withoutDraft() {
         return new Work(id, instrument, sound, history, place, side, item, Optional.empty());
     }

@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import versewind.organ.Instrument;
+import versewind.plan.Heading;
 import versewind.plan.Plan;
 
 /**
@@ -29,6 +30,7 @@ public final class Library {
     private final Shelf plans;
     private final Shelf instruments;
     private final Catalogue catalogue;
+    private final Bin bin;
     private final Map<Path, ReadInstrument> readInstruments = new ConcurrentHashMap<>();
 
     /** An instrument, and what its file held when it was read: plans of one organ read it once. */
@@ -45,6 +47,7 @@ public final class Library {
         this.plans = new Shelf(folder.resolve("plans"), disk, "plan");
         this.instruments = new Shelf(folder.resolve(INSTRUMENTS), disk, "organ");
         this.catalogue = new Catalogue(plans, disk);
+        this.bin = new Bin(plans, new Shelf(folder.resolve("bin"), disk, "plan"), disk);
     }
 
     /**
@@ -71,6 +74,46 @@ public final class Library {
     public Catalogue catalogue() {
         return catalogue;
     }
+
+    /** Where plans go that are no longer wanted. */
+    public Bin bin() {
+        return bin;
+    }
+
+    /**
+     * Gives a saved plan another title, and its file the name that goes with it.
+     *
+     * @return the id it has then, or why it still has the old one
+     */
+    public Renaming renamePlan(String id, String title) throws BadFile {
+        OpenPlan open = openPlan(plans.path(id));
+        if (open.draft().isPresent()) {
+            return new Renaming(id, "There is unsaved work on it. Open it, and save or forget that first.");
+        }
+        Heading was = open.plan().heading();
+        Heading heading = new Heading(title, was.date(), was.people(), was.notes());
+        SaveOutcome outcome = savePlan(open.with(open.plan().withHeading(heading)), WhenChanged.REFUSE);
+        if (outcome instanceof SaveOutcome.NotSaved notSaved) {
+            return new Renaming(id, notSaved.why());
+        }
+        if (outcome instanceof SaveOutcome.ChangedOnDisk) {
+            return new Renaming(id, "Its file has just been changed by somebody else. Try again.");
+        }
+        if (Slug.of(title).equals(Optional.of(id))) {
+            return new Renaming(id, "");
+        }
+        String free = plans.freeId(title);
+        bin.rename(plans.path(id), plans.path(free));
+        return new Renaming(free, "");
+    }
+
+    /**
+     * What became of giving a plan another title.
+     *
+     * @param id what it is called now
+     * @param trouble why it has its old title, a whole sentence; blank if it has the new one
+     */
+    public record Renaming(String id, String trouble) {}
 
     /** The instruments, by their ids. Reads the head of each file only. */
     public List<InstrumentEntry> instruments() throws BadFile {

@@ -79,7 +79,8 @@ final class Shelf {
         return path(idOrPath);
     }
 
-    private boolean isTaken(String id) {
+    /** Whether there is a file of this id, or unsaved work on one. */
+    boolean isTaken(String id) {
         return disk.exists(path(id)) || disk.exists(Drafts.pathOf(path(id)));
     }
 

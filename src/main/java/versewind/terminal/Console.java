@@ -8,7 +8,9 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -109,6 +111,23 @@ public final class Console implements AutoCloseable {
             Thread.currentThread().interrupt();
             return new Input.Hangup();
         }
+    }
+
+    /** Waits for what happens next, but no longer than this. */
+    Optional<Input> next(Duration longest) {
+        try {
+            Optional<Input> input = Optional.ofNullable(inputs.poll(longest.toMillis(), TimeUnit.MILLISECONDS));
+            input.filter(Input.Hangup.class::isInstance).ifPresent(inputs::add);
+            return input;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return Optional.empty();
+        }
+    }
+
+    /** Tells what happened elsewhere, as if it had been typed. */
+    void tell(Input input) {
+        inputs.add(input);
     }
 
     /** Makes the terminal show a frame. If the line is broken nothing happens, and the queue says so. */

@@ -1,9 +1,9 @@
 package versewind.terminal;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.List;
 import java.util.Optional;
 import versewind.screen.Effect;
 import versewind.screen.Input;
@@ -18,6 +18,9 @@ import versewind.store.OpenPlan;
 
 /** Runs the full-screen editor in the terminal: keys in, frames out, effects done in between. */
 public final class Editor {
+
+    /** How long the first screen waits for the first plans. Reading goes on while it is painted without them. */
+    private static final Duration FIRST_PLANS = Duration.ofMillis(100);
 
     private final Console console;
     private final Outside outside;
@@ -40,11 +43,12 @@ public final class Editor {
      */
     public static void run(Library library, Optional<OpenPlan> plan, LocalDate today) throws NoTerminalException {
         try (Console console = Console.open();
-                Drafting drafting = new Drafting(library)) {
+                Drafting drafting = new Drafting(library);
+                Browsing browsing = new Browsing(library, console::tell)) {
             Input.Resize size = console.size();
             Marks marks = console.utf8() ? Marks.UNICODE : Marks.ASCII;
             State state = State.empty(size.columns(), size.rows(), marks, today);
-            new Editor(console, new Outside(library, drafting), state).loop(plan);
+            new Editor(console, new Outside(library, drafting, browsing), state).loop(plan);
         }
     }
 
@@ -52,7 +56,8 @@ public final class Editor {
         if (plan.isPresent()) {
             outside.opened(plan.get()).forEach(input -> settle(Update.step(state, input)));
         } else {
-            settle(new Step(state, List.of(new Effect.ListPlans())));
+            settle(Update.start(state));
+            console.next(FIRST_PLANS).ifPresent(input -> settle(Update.step(state, input)));
         }
         console.paint(View.paint(state));
         rehearse();

@@ -2,22 +2,22 @@ package versewind.terminal;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import versewind.organ.Instrument;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.screen.Command;
 import versewind.screen.Effect;
 import versewind.screen.Input;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
+import versewind.store.Bin;
 import versewind.store.Draft;
 import versewind.store.InstrumentEntry;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
-import versewind.store.PlanEntry;
 import versewind.store.SaveOutcome;
 import versewind.store.WhenChanged;
 
@@ -26,11 +26,14 @@ final class Outside {
 
     private final Library library;
     private final Drafting drafting;
+    private final Browsing browsing;
     private Optional<OpenPlan> open = Optional.empty();
+    private Optional<Bin.Binned> binned = Optional.empty();
 
-    Outside(Library library, Drafting drafting) {
+    Outside(Library library, Drafting drafting, Browsing browsing) {
         this.library = library;
         this.drafting = drafting;
+        this.browsing = browsing;
     }
 
     /** Does it, and says what came of it; effects that belong to the terminal are none of its business. */
@@ -59,7 +62,35 @@ final class Outside {
             return List.of();
         }
         if (effect instanceof Effect.ListPlans) {
-            return List.of(new Input.PlansListed(plans()));
+            drafting.settle();
+            browsing.list();
+            return List.of();
+        }
+        if (effect instanceof Effect.AssessPlans wanted) {
+            browsing.assess(wanted.ids());
+            return List.of();
+        }
+        if (effect instanceof Effect.ReadHymns wanted) {
+            return List.of(hymns(wanted.plan()));
+        }
+        if (effect instanceof Effect.BringHymn wanted) {
+            return List.of(hymn(wanted.plan(), wanted.hymn()));
+        }
+        if (effect instanceof Effect.SaveUnder wanted) {
+            return List.of(saveUnder(wanted.plan()));
+        }
+        if (effect instanceof Effect.RenamePlan wanted) {
+            return List.of(renamed(library.renamePlan(wanted.id(), wanted.title()), wanted.title()));
+        }
+        if (effect instanceof Effect.BinPlan wanted) {
+            binned = Optional.of(library.bin().put(wanted.id()));
+            return List.of(new Input.LibraryChanged(
+                    "Moved to " + binned.get().path() + ". "
+                            + Command.BRING_BACK.keys().get(0).name() + " brings it back.",
+                    Optional.empty()));
+        }
+        if (effect instanceof Effect.BringBack) {
+            return List.of(broughtBack());
         }
         if (effect instanceof Effect.ListInstruments) {
             return List.of(new Input.InstrumentsListed(instruments()));
@@ -132,36 +163,67 @@ final class Outside {
         if (outcome instanceof SaveOutcome.Saved saved) {
             return opened(fresh.after(saved));
         }
+        return List.of(notMade(fresh, outcome));
+    }
+
+    private Input hymns(String id) throws BadFile {
+        Plan plan = library.openPlan(id).plan();
+        List<Input.Listed> listed = new ArrayList<>();
+        for (Hymn hymn : plan.hymns()) {
+            String title = (hymn.number() + " " + hymn.title()).strip();
+            listed.add(new Input.Listed(Integer.toString(listed.size()), title, hymn.tune()));
+        }
+        return new Input.HymnsRead(id, plan.heading().title(), listed);
+    }
+
+    private Input hymn(String id, int index) throws BadFile {
+        OpenPlan from = library.openPlan(id);
+        return index < from.plan().hymns().size()
+                ? new Input.HymnBrought(from.plan().hymns().get(index), from.instrument())
+                : new Input.Failed("The plan has been changed just now, and has no such hymn any more.");
+    }
+
+    private static Input renamed(Library.Renaming renaming, String title) {
+        return new Input.LibraryChanged(
+                renaming.trouble().isEmpty()
+                        ? "Renamed to \"" + title + "\", in " + renaming.id() + ".json."
+                        : "Not renamed. " + renaming.trouble(),
+                Optional.of(renaming.id()));
+    }
+
+    private Input broughtBack() throws BadFile {
+        if (binned.isEmpty()) {
+            return new Input.LibraryChanged(
+                    "Nothing has gone to the bin since the program was started.", Optional.empty());
+        }
+        String id = library.bin().bringBack(binned.get());
+        binned = Optional.empty();
+        return new Input.LibraryChanged("Brought back as " + id + ".json.", Optional.of(id));
+    }
+
+    /** The plan goes on in a file of its own; the old one stays as it was last saved. */
+    private Input saveUnder(Plan plan) {
+        if (open.isEmpty()) {
+            return new Input.Failed("No plan is open.");
+        }
+        drafting.forget();
+        OpenPlan old = open.get();
+        OpenPlan fresh = library.newPlan(library.freePlanId(plan.heading().title()), plan, old.instrument());
+        SaveOutcome outcome = library.savePlan(fresh, WhenChanged.REFUSE);
+        if (outcome instanceof SaveOutcome.Saved saved) {
+            library.dropDraft(old.path());
+            open = Optional.of(fresh.after(saved));
+            return new Input.SavedUnder(id(saved.path()), plan);
+        }
+        drafting.keep(old.with(plan));
+        return notMade(fresh, outcome);
+    }
+
+    private static Input notMade(OpenPlan fresh, SaveOutcome outcome) {
         String why = outcome instanceof SaveOutcome.NotSaved notSaved
                 ? notSaved.why()
                 : "a file of that name has just been made by somebody else.";
-        return List.of(new Input.Failed("The new plan was not saved to " + fresh.path() + ": " + why));
-    }
-
-    private List<Input.Listed> plans() throws BadFile {
-        Comparator<PlanEntry> latestFirst = Comparator.comparing(
-                        (PlanEntry entry) -> entry.date().map(Object::toString).orElse(""))
-                .reversed();
-        List<PlanEntry> plans = library.catalogue().read().stream()
-                .sorted(latestFirst.thenComparing(entry -> entry.file().id()))
-                .toList();
-        return plans.stream()
-                .map(entry -> new Input.Listed(entry.file().id(), title(entry, plans), detail(entry)))
-                .toList();
-    }
-
-    /** Plans of one title are told apart by the names of their files. */
-    private static String title(PlanEntry entry, List<PlanEntry> plans) {
-        boolean isAlone = plans.stream()
-                        .filter(each -> each.title().equals(entry.title()))
-                        .count()
-                == 1;
-        return isAlone ? entry.title() : entry.title() + " (" + entry.file().id() + ")";
-    }
-
-    private static String detail(PlanEntry entry) {
-        String date = entry.date().map(Object::toString).orElse("no date");
-        return entry.file().unsavedWork() ? date + ", unsaved work" : date;
+        return new Input.Failed("The new plan was not saved to " + fresh.path() + ": " + why);
     }
 
     private List<Input.Listed> instruments() throws BadFile {

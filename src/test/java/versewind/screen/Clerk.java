@@ -15,9 +15,9 @@ import versewind.store.OpenPlan;
  */
 final class Clerk {
 
-    private static final Input.Listed HARVEST = new Input.Listed("harvest-festival", "Harvest Festival", "2026-10-04");
-    private static final Input.Listed WEDDING = new Input.Listed("wedding", "Wedding", "2027-05-22");
-    private static final Input.Listed BROKEN = new Input.Listed("broken", "broken", "no date");
+    private static final Input.ListedPlan HARVEST = Desk.listed("harvest-festival", "Harvest Festival", "2026-10-04");
+    private static final Input.ListedPlan WEDDING = Desk.listed("wedding", "Wedding", "2027-05-22");
+    private static final Input.ListedPlan BROKEN = Desk.listed("broken", "broken", "");
     private static final Input.Listed VILLAGE = new Input.Listed("little-corvening", "All Hallows", "Little Corvening");
 
     /** What becomes of a plan that is to be written. */
@@ -95,7 +95,8 @@ final class Clerk {
 
     private static Optional<Input> read(Effect effect) {
         if (effect instanceof Effect.ListPlans) {
-            return Optional.of(new Input.PlansListed(List.of(HARVEST, WEDDING, BROKEN)));
+            return Optional.of(
+                    new Input.PlansListed(List.of(HARVEST, WEDDING, BROKEN), 3, Input.PlansListed.Part.FIRST));
         }
         if (effect instanceof Effect.ListInstruments) {
             return Optional.of(new Input.InstrumentsListed(List.of(VILLAGE)));

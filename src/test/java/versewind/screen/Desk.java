@@ -136,6 +136,24 @@ final class Desk {
         return this;
     }
 
+    /** The library is opened, and these are the plans in it. */
+    Desk library(Input.ListedPlan... plans) {
+        Step step = Update.start(state);
+        state = step.state();
+        return answer(new Input.PlansListed(List.of(plans), plans.length, Input.PlansListed.Part.FIRST));
+    }
+
+    /** A plan in the library, edited in the evening before. */
+    static Input.ListedPlan listed(String id, String title, String date) {
+        return Input.ListedPlan.of(
+                id,
+                title,
+                date.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(date)),
+                "st-tethwin",
+                TODAY.minusDays(1).atTime(19, 30),
+                Input.ListedPlan.Condition.SAVED);
+    }
+
     State state() {
         return state;
     }

@@ -149,9 +149,9 @@ class FilingTest {
 
     @Test
     void another_plan_is_chosen_by_typing_part_of_its_title() {
-        desk.answer(new Input.PlansListed(List.of(
-                new Input.Listed("one", "Harvest", "2026-10-04"), new Input.Listed("two", "Épiphanie", "2027-01-06"))));
-        desk.press("'epi'", "<Enter>");
+        desk.library(Desk.listed("one", "Harvest", "2026-10-04"), Desk.listed("two", "Épiphanie", "2027-01-06"));
+        desk.press("'epi'").effects();
+        desk.press("<Enter>");
         assertThat(desk.effects()).containsExactly(new Effect.OpenPlan("two"));
     }
 
@@ -166,7 +166,8 @@ class FilingTest {
 
     @Test
     void a_new_plan_is_made_from_an_old_one() {
-        desk.answer(new Input.PlansListed(List.of(new Input.Listed("one", "Harvest", "2026-10-04"))));
+        desk.library(Desk.listed("one", "Harvest", "2026-10-04"));
+        desk.effects();
         desk.press("^D", "'Harvest again'", "<Enter>");
         assertThat(desk.effects()).singleElement().isInstanceOfSatisfying(Effect.CopyPlan.class, copy -> assertThat(
                         copy.id())

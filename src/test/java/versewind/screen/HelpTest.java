@@ -60,7 +60,7 @@ class HelpTest {
 
     @Test
     void on_a_screen_high_enough_all_keys_are_seen_at_once() {
-        Desk desk = Desk.with("harvest-festival", 80, 120).press("?");
+        Desk desk = Desk.with("harvest-festival", 80, 200).press("?");
         int lines = HelpView.shown(desk.state()).size();
         assertThat(desk.screen()).contains("lines 1 to " + lines + " of " + lines);
     }

@@ -151,11 +151,10 @@ class ScreenGoldenTest {
 
     private static Desk chooser() {
         return Desk.with("harvest-festival", 80, 24)
-                .answer(new Input.PlansListed(List.of(
-                        new Input.Listed("a", "Harvest Festival", "2026-10-04"),
-                        new Input.Listed(
-                                "b", "Evensong with a very long title that goes on and on", "2026-09-27, unsaved work"),
-                        new Input.Listed("c", "An Ordinary Sunday", "no date"))))
+                .library(
+                        Desk.listed("a", "Harvest Festival", "2026-10-04"),
+                        Desk.listed("b", "Evensong with a very long title that goes on and on", "2026-09-27"),
+                        Desk.listed("c", "An Ordinary Sunday", ""))
                 .press("<Down>");
     }
 

@@ -176,25 +176,21 @@ class UnsavedWorkTest {
     void without_a_plan_the_form_for_a_new_one_leads_back_to_the_plans() {
         Desk empty = Desk.empty(80, 24);
         Clerk.at(empty).press("o", "^N", "<Enter>", "<Esc>");
-        assertThat(empty.state().panel())
-                .isInstanceOfSatisfying(Panel.Chooser.class, chooser -> assertThat(chooser.title())
-                        .isEqualTo("Plans"));
+        assertThat(empty.state().panel()).isInstanceOf(Panel.Library.class);
     }
 
     @Test
     void without_a_plan_the_organs_lead_back_to_the_plans() {
         Desk empty = Desk.empty(80, 24);
         Clerk.at(empty).press("o", "^N", "<Esc>");
-        assertThat(empty.state().panel())
-                .isInstanceOfSatisfying(Panel.Chooser.class, chooser -> assertThat(chooser.title())
-                        .isEqualTo("Plans"));
+        assertThat(empty.state().panel()).isInstanceOf(Panel.Library.class);
     }
 
     @Test
     void without_a_plan_the_list_of_plans_says_how_to_leave() {
         Desk empty = Desk.empty(80, 24);
         Clerk.at(empty).press("o", "<Esc>");
-        assertThat(empty.said()).isEqualTo("Choose a plan, or leave with Ctrl-C.");
+        assertThat(empty.said()).isEqualTo("Choose a plan, or leave with Ctrl-Q.");
     }
 
     @Test

@@ -87,8 +87,8 @@ class WindowTest {
     @CsvSource({"60, 18", "80, 24", "120, 40"})
     void keys_named_in_a_box_are_not_cut(int columns, int rows) {
         Desk desk = Desk.with("harvest-festival", columns, rows);
-        desk.answer(new Input.PlansListed(List.of(new Input.Listed("a", "A plan", "no date"))));
-        assertThat(desk.screen()).containsPattern("(?m)(a new plan|from the one marked)$");
+        desk.library(Desk.listed("a", "A plan", ""));
+        assertThat(desk.screen()).containsPattern("(?m)(copy|rename|to the bin) *$");
     }
 
     @Test
@@ -162,8 +162,8 @@ class WindowTest {
     @Test
     void the_caret_of_a_long_filter_is_seen() {
         Desk desk = Desk.with("harvest-festival", 60, 18);
-        desk.answer(new Input.PlansListed(List.of(new Input.Listed("a", "A plan", "no date"))));
-        assertThat(desk.press("'" + "x".repeat(80) + "'").frame().caretX()).isBetween(0, 57);
+        desk.library(Desk.listed("a", "A plan", ""));
+        assertThat(desk.press("'" + "x".repeat(80) + "'").frame().caretX()).isBetween(0, 58);
     }
 
     @Test
@@ -190,8 +190,7 @@ class WindowTest {
     @ValueSource(strings = {"<Left>", "<Home>", "<PageDown>", "<F5>"})
     void a_key_that_types_nothing_leaves_the_row_that_is_marked(String key) {
         Desk desk = Desk.with("harvest-festival", 80, 24);
-        desk.answer(new Input.PlansListed(
-                List.of(new Input.Listed("a", "One plan", ""), new Input.Listed("b", "Another plan", ""))));
+        desk.library(Desk.listed("a", "One plan", ""), Desk.listed("b", "Another plan", ""));
         desk.press("'plan'", "<Down>", key).effects();
         assertThat(desk.press("<Enter>").effects()).containsExactly(new Effect.OpenPlan("b"));
     }
@@ -199,8 +198,7 @@ class WindowTest {
     @Test
     void typing_marks_the_first_row_that_fits() {
         Desk desk = Desk.with("harvest-festival", 80, 24);
-        desk.answer(new Input.PlansListed(
-                List.of(new Input.Listed("a", "One plan", ""), new Input.Listed("b", "Another plan", ""))));
+        desk.library(Desk.listed("a", "One plan", ""), Desk.listed("b", "Another plan", ""));
         desk.press("<Down>", "'one'").effects();
         assertThat(desk.press("<Enter>").effects()).containsExactly(new Effect.OpenPlan("a"));
     }
@@ -208,8 +206,7 @@ class WindowTest {
     @Test
     void the_marked_row_does_not_leave_the_list() {
         Desk desk = Desk.with("harvest-festival", 80, 24);
-        desk.answer(new Input.PlansListed(
-                List.of(new Input.Listed("a", "One plan", ""), new Input.Listed("b", "Another plan", ""))));
+        desk.library(Desk.listed("a", "One plan", ""), Desk.listed("b", "Another plan", ""));
         desk.press("<Up>", "<Down>", "<Down>", "<Down>", "<Down>").effects();
         assertThat(desk.press("<Enter>").effects()).containsExactly(new Effect.OpenPlan("b"));
     }
@@ -217,7 +214,7 @@ class WindowTest {
     @Test
     void where_nothing_fits_nothing_is_chosen() {
         Desk desk = Desk.with("harvest-festival", 80, 24);
-        desk.answer(new Input.PlansListed(List.of(new Input.Listed("a", "One plan", ""))));
+        desk.library(Desk.listed("a", "One plan", ""));
         assertThat(desk.press("'zzz'", "<Enter>").said()).isEqualTo("Nothing in the list fits what was typed.");
     }
 

@@ -1,0 +1,55 @@
+package versewind.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import versewind.organ.Counterparts;
+import versewind.organ.Instrument;
+
+/**
+ * A hymn as it was planned for one organ, brought over to another with its registrations.
+ *
+ * @param hymn the hymn for the other organ
+ * @param replacements what is drawn otherwise there in any verse, each once
+ */
+public record BroughtHymn(Hymn hymn, List<Counterparts.Replacement> replacements) {
+
+    public BroughtHymn {
+        replacements = List.copyOf(replacements);
+    }
+
+    /**
+     * Brings a hymn over. On the same organ nothing is changed; on another pistons are left out, since they set something
+     * else there, and without a pedal everything is played on the manuals.
+     */
+    public static BroughtHymn of(Hymn hymn, Instrument from, Instrument to) {
+        if (from.equals(to)) {
+            return new BroughtHymn(hymn, List.of());
+        }
+        Counterparts counterparts = new Counterparts(from, to);
+        Set<Counterparts.Replacement> replacements = new LinkedHashSet<>();
+        List<Verse> verses = new ArrayList<>();
+        for (Verse verse : hymn.verses()) {
+            Counterparts.Brought brought = counterparts.bring(verse.registration());
+            replacements.addAll(brought.replacements());
+            if (!verse.piston().isBlank()) {
+                replacements.add(new Counterparts.Replacement("piston " + verse.piston(), Optional.empty()));
+            }
+            verses.add(verse.withRegistration(brought.registration())
+                    .withHands(hands(verse.hands(), counterparts, to))
+                    .withPiston(""));
+        }
+        return new BroughtHymn(hymn.withVerses(verses), List.copyOf(replacements));
+    }
+
+    private static HandsAndFeet hands(HandsAndFeet was, Counterparts counterparts, Instrument to) {
+        int right = counterparts.division(was.right()).orElse(to.mainDivision());
+        int left = counterparts.division(was.left()).orElse(to.mainDivision());
+        OptionalInt pedal = to.pedalDivision();
+        boolean isWithoutFeet = was.layout().usesPedal() && pedal.isEmpty();
+        return new HandsAndFeet(isWithoutFeet ? HandsAndFeet.Layout.MANUALS_ONLY : was.layout(), right, left);
+    }
+}

@@ -1,0 +1,122 @@
+package versewind.terminal;
+
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import versewind.advice.Assessment;
+import versewind.organ.Instrument;
+import versewind.plan.Plan;
+import versewind.screen.Input;
+import versewind.sound.OrganSound;
+import versewind.store.BadFile;
+import versewind.store.Catalogue;
+import versewind.store.Library;
+import versewind.store.OpenPlan;
+import versewind.store.PlanEntry;
+import versewind.store.PlanFile;
+
+/**
+ * Reads the plans of the library in the background, those edited last first, and tells of them a few at a time, so that
+ * neither the first screen nor a key has to wait for all of them. Everything is done by one thread.
+ */
+final class Browsing implements AutoCloseable {
+
+    /** As many as fit on a screen, so that there is soon one to look at. */
+    private static final int FIRST_PLANS = 40;
+
+    private static final int MORE_PLANS = 400;
+
+    private final Library library;
+    private final Catalogue catalogue;
+    private final Consumer<Input> tell;
+    private final IdentityHashMap<Instrument, OrganSound> sounds = new IdentityHashMap<>();
+    private final ExecutorService reader = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "library");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    /** Which reading counts; an earlier one is given up. */
+    private final AtomicInteger reading = new AtomicInteger();
+
+    Browsing(Library library, Consumer<Input> tell) {
+        this.library = library;
+        this.catalogue = library.catalogue();
+        this.tell = tell;
+    }
+
+    /** Tells of all plans, soon; what is still being read of an earlier time is given up. */
+    void list() {
+        int number = reading.incrementAndGet();
+        reader.execute(() -> {
+            try {
+                tell(catalogue.files(), 0, number);
+            } catch (BadFile bad) {
+                tell.accept(new Input.Failed(bad.getMessage()));
+            }
+        });
+    }
+
+    /** Tells of some plans and leaves the rest for later, so that other questions are answered in between. */
+    private void tell(List<PlanFile> files, int from, int number) {
+        if (number != reading.get()) {
+            return;
+        }
+        int to = Math.min(files.size(), from + (from == 0 ? FIRST_PLANS : MORE_PLANS));
+        List<Input.ListedPlan> plans = new ArrayList<>();
+        for (PlanFile file : files.subList(from, to)) {
+            plans.add(listed(catalogue.read(file)));
+        }
+        Input.PlansListed.Part part = from == 0 ? Input.PlansListed.Part.FIRST : Input.PlansListed.Part.MORE;
+        tell.accept(new Input.PlansListed(plans, files.size(), part));
+        if (to < files.size()) {
+            reader.execute(() -> tell(files, to, number));
+        }
+    }
+
+    private static Input.ListedPlan listed(PlanEntry entry) {
+        Input.ListedPlan.Condition condition = !entry.hasHead()
+                ? Input.ListedPlan.Condition.UNREADABLE
+                : entry.file().unsavedWork()
+                        ? Input.ListedPlan.Condition.UNSAVED_WORK
+                        : Input.ListedPlan.Condition.SAVED;
+        LocalDateTime edited = LocalDateTime.ofInstant(entry.file().edited(), ZoneId.systemDefault());
+        return Input.ListedPlan.of(
+                entry.file().id(), entry.title(), entry.date(), entry.instrument(), edited, condition);
+    }
+
+    /** Tells how some plans stand, soon. */
+    void assess(List<String> ids) {
+        for (String id : ids) {
+            reader.execute(() -> tell.accept(assessed(id)));
+        }
+    }
+
+    private Input assessed(String id) {
+        try {
+            OpenPlan open = library.openPlan(id);
+            Plan plan = open.plan();
+            OrganSound sound = sounds.computeIfAbsent(open.instrument(), OrganSound::open);
+            int verses =
+                    plan.hymns().stream().mapToInt(hymn -> hymn.verses().size()).sum();
+            int wanting = Assessment.of(plan, sound).wantingAttention().size();
+            return new Input.PlanAssessed(id, verses, wanting, "");
+        } catch (BadFile bad) {
+            return new Input.PlanAssessed(id, 0, 0, bad.getMessage());
+        } catch (IllegalArgumentException unknownMaterial) {
+            return new Input.PlanAssessed(id, 0, 0, unknownMaterial.getMessage());
+        }
+    }
+
+    @Override
+    public void close() {
+        reading.incrementAndGet();
+        reader.shutdownNow();
+    }
+}
