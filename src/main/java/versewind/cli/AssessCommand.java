@@ -3,7 +3,6 @@ package versewind.cli;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import versewind.advice.Assessment;
-import versewind.sound.OrganSound;
 import versewind.store.AssessmentJson;
 import versewind.store.BadFile;
 import versewind.store.Fingerprint;
@@ -27,7 +26,7 @@ final class AssessCommand {
 
     static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile {
         OpenPlan open = library.openPlan(Options.operand(typed));
-        Assessment assessment = Assessment.of(open.plan(), OrganSound.open(open.instrument()));
+        Assessment assessment = Assessment.of(open.plan(), open.organ().sound());
         String results = typed.hasMatchedOption(Options.JSON)
                 ? AssessmentJson.of(open.plan(), assessment)
                 : AssessmentText.of(open.plan(), open.instrument(), assessment, lettering);

@@ -13,24 +13,24 @@ import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
+import versewind.sound.PlusMinus;
 
 /** A plan's assessment as plain text: a table for every hymn, a summary, what to keep in mind. */
 final class AssessmentText {
 
     private static final String HEADS_ABOVE =
-            "                                   organ            sung   margin           lag";
+            "                                 organ        sung margin                    lag";
     private static final String HEADS =
-            "verse    mode           singing    dB(A)     sone  dB(A)   dB   verdict      ms";
+            "verse   mode          singing     dB(A)       dB(A)     dB verdict            ms";
 
     private static final int TITLE = 24;
     private static final int LABEL = 7;
     private static final int MODE = 13;
     private static final int SINGING = 10;
-    private static final int LEVEL = 5;
+    private static final int LEVEL = 6;
     private static final int DYNAMIC = 3;
-    private static final int SONE = 4;
-    private static final int MARGIN = 3;
-    private static final int VERDICT = 11;
+    private static final int MARGIN = 6;
+    private static final int VERDICT = 16;
     private static final int LAG = 3;
 
     private final Page page;
@@ -79,16 +79,16 @@ final class AssessmentText {
         Verse verse = of.verse();
         Estimate estimate = of.estimate();
         boolean isSung = verse.isSung();
+        PlusMinus plusMinus = estimate.plusMinus();
         return row(
                 verse.label(),
                 isSung || verse.mode() == Mode.MELODY_SOLOED ? verse.mode().word() : Levels.NONE,
                 isSung ? verse.singing().word() : Levels.NONE,
-                Levels.whole(estimate.organDba()),
+                Levels.whole(estimate.organDba(), plusMinus.organDb()),
                 estimate.dynamic().map(Dynamic::word).orElse(""),
-                estimate.isSilent() ? Levels.NONE : Levels.sone(estimate.sone()),
-                Levels.whole(estimate.singersDba()),
-                Levels.signed(estimate.margin().db()),
-                (of.wantsAttention() ? "!" : " ") + estimate.margin().verdict().word(),
+                Levels.whole(estimate.singersDba(), plusMinus.singersDb()),
+                Levels.signed(estimate.margin()),
+                (of.wantsAttention() ? "!" : " ") + estimate.margin().words(),
                 isSung ? Levels.whole(estimate.lagMs()) : Levels.NONE);
     }
 
@@ -98,15 +98,13 @@ final class AssessmentText {
             String singing,
             String organ,
             String dynamic,
-            String sone,
             String sung,
             String margin,
             String verdict,
             String lag) {
-        return page.left(label, LABEL) + "  " + page.left(mode, MODE) + "  " + page.left(singing, SINGING) + " "
-                + page.right(organ, LEVEL) + " " + page.left(dynamic, DYNAMIC) + " " + page.right(sone, SONE) + "  "
-                + page.right(sung, LEVEL) + "  " + page.right(margin, MARGIN) + " " + page.left(verdict, 1 + VERDICT)
-                + " " + page.right(lag, LAG);
+        return page.left(label, LABEL) + " " + page.left(mode, MODE) + " " + page.left(singing, SINGING) + " "
+                + page.right(organ, LEVEL) + " " + page.left(dynamic, DYNAMIC) + " " + page.right(sung, LEVEL) + " "
+                + page.right(margin, MARGIN) + " " + page.left(verdict, 1 + VERDICT) + " " + page.right(lag, LAG);
     }
 
     private String summary() {

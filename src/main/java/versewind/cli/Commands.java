@@ -12,8 +12,8 @@ import versewind.terminal.NoTerminalException;
 /** All that can be typed after the program's name. */
 public final class Commands {
 
-    private static final Set<String> PRINTING =
-            Set.of(AssessCommand.NAME, EstimateCommand.NAME, ListCommand.NAME, FindCommand.NAME);
+    private static final Set<String> PRINTING = Set.of(
+            AssessCommand.NAME, CalibrateCommand.NAME, EstimateCommand.NAME, ListCommand.NAME, FindCommand.NAME);
 
     private final Surroundings surroundings;
     private final Lettering lettering;

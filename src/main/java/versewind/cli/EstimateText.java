@@ -8,6 +8,8 @@ import versewind.plan.Verse;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
 import versewind.sound.Margin;
+import versewind.sound.PlusMinus;
+import versewind.sound.Verdict;
 
 /** One registration's estimate as plain text: what is drawn, who sings, what comes of it. */
 final class EstimateText {
@@ -51,21 +53,26 @@ final class EstimateText {
     }
 
     private void levels(Verse verse, Estimate estimate) {
+        PlusMinus plusMinus = estimate.plusMinus();
         if (estimate.isSilent()) {
             row("organ", "silent: nothing drawn sounds");
         } else {
             row(
                     "organ",
-                    Levels.whole(estimate.organDba()) + " dB(A), "
+                    Levels.whole(estimate.organDba(), plusMinus.organDb()) + " dB(A), "
                             + estimate.dynamic().map(Dynamic::word).orElse(Levels.NONE) + ", "
-                            + Levels.sone(estimate.sone()) + " sone, " + Levels.whole(estimate.phon()) + " phon");
+                            + Levels.sone(estimate.sone()) + " sone, "
+                            + Levels.whole(estimate.phon(), plusMinus.organDb()) + " phon");
         }
         if (estimate.singersDba().isPresent()) {
-            row("singers", Levels.whole(estimate.singersDba()) + " dB(A)");
+            row("singers", Levels.whole(estimate.singersDba(), plusMinus.singersDb()) + " dB(A)");
         }
         Margin margin = estimate.margin();
-        String db = margin.db().isPresent() ? Levels.signed(margin.db()) + " dB, " : "";
-        row(head(margin.kind()), db + margin.verdict().word());
+        String db = margin.db().isPresent() ? Levels.signed(margin) + " dB, " : "";
+        String others = margin.isSure()
+                ? ""
+                : "; or " + margin.perhaps().stream().map(Verdict::word).collect(Collectors.joining(" or "));
+        row(head(margin.kind()), db + margin.words() + others);
         if (verse.isSung()) {
             String beats = estimate.lagBeats().isPresent()
                     ? String.format(

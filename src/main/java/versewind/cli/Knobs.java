@@ -1,7 +1,9 @@
 package versewind.cli;
 
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import versewind.organ.BoxPosition;
 import versewind.organ.Coupler;
 import versewind.organ.Division;
@@ -16,11 +18,13 @@ import versewind.organ.Tremulant;
  * Draws on an instrument what was typed.
  *
  * <p>Stops and couplers are typed as {@code Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16; couplers: Great to
- * Pedal}, with line ends instead of semicolons if wanted; names as {@link Names} finds them.
+ * Pedal}, with line ends instead of semicolons if wanted; names as {@link Names} finds them. {@code Great: all} and
+ * {@code Great: all but Trumpet 8} draw many at once.
  */
 final class Knobs {
     private static final Pattern PARTS = Pattern.compile("[;\\r\\n]");
     private static final Pattern COMMAS = Pattern.compile(",");
+    private static final Pattern ALL = Pattern.compile("all(?:\\s+but\\s+(.+))?", Pattern.CASE_INSENSITIVE);
     private static final List<String> COUPLERS = Names.words("couplers");
     private static final String EXAMPLE =
             "Write a division, a colon and its stops, like \"Great: Open Diapason 8, Principal 4\".";
@@ -61,7 +65,18 @@ final class Knobs {
             return drawn.withCouplers(all(drawn.couplers(), names, this::coupler));
         }
         int division = division(head);
+        Matcher all = ALL.matcher(names.strip());
+        if (all.matches()) {
+            return drawn.withStops(drawn.stops().plus(all(division, all.group(1))));
+        }
         return drawn.withStops(all(drawn.stops(), names, name -> stop(division, name)));
+    }
+
+    /** Every stop of a division, but for those that are named. */
+    private IndexSet all(int division, String but) throws Misuse {
+        IndexSet stops = IndexSet.of(IntStream.range(0, instrument.stops().size())
+                .filter(stop -> instrument.stops().get(stop).division() == division));
+        return but == null ? stops : stops.minus(all(IndexSet.EMPTY, but, name -> stop(division, name)));
     }
 
     /** Finds the index of a knob. */

@@ -24,6 +24,7 @@ final class Lettering {
             Map.entry(0x2013, "-"),
             Map.entry(0x2014, "-"),
             Map.entry(0x2212, "-"),
+            Map.entry(0xB1, "+-"),
             Map.entry(0x2044, "/"));
 
     private final CharsetEncoder encoder;

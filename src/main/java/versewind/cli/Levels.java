@@ -1,6 +1,7 @@
 package versewind.cli;
 
 import java.util.OptionalDouble;
+import versewind.sound.Margin;
 
 /** Levels in whole dB, as people read them; a hyphen where there is none. */
 final class Levels {
@@ -18,6 +19,24 @@ final class Levels {
     /** "78". */
     static String whole(double number) {
         return Long.toString(Math.round(number));
+    }
+
+    /** "78±6": the level and what it may well be off. */
+    static String whole(OptionalDouble level, double plusMinusDb) {
+        return level.isPresent() ? whole(level) + plusMinus(plusMinusDb) : NONE;
+    }
+
+    /** "±6". */
+    static String plusMinus(double plusMinusDb) {
+        return "±" + whole(plusMinusDb);
+    }
+
+    /** "-2±5". */
+    static String signed(Margin margin) {
+        return signed(margin.db())
+                + (margin.plusMinusDb().isPresent()
+                        ? plusMinus(margin.plusMinusDb().getAsDouble())
+                        : "");
     }
 
     /** "+3", "0", "-2". */

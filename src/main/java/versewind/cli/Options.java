@@ -27,8 +27,20 @@ final class Options {
         return PositionalParamSpec.builder()
                 .paramLabel(name)
                 .type(String.class)
+                .index("0")
                 .arity("1")
                 .required(true)
+                .description(description)
+                .build();
+    }
+
+    /** An operand that may follow the one that a command needs. */
+    static PositionalParamSpec secondOperand(String name, String description) {
+        return PositionalParamSpec.builder()
+                .paramLabel(name)
+                .type(String.class)
+                .index("1")
+                .arity("0..1")
                 .description(description)
                 .build();
     }

@@ -45,6 +45,7 @@ final class Syntax {
             case AssessCommand.NAME -> AssessCommand.run(last, commands.library(), commands.lettering());
             case ListCommand.NAME -> ListCommand.run(last, commands.library(), commands.lettering());
             case FindCommand.NAME -> FindCommand.run(last, commands.library(), commands.lettering());
+            case CalibrateCommand.NAME -> CalibrateCommand.run(last, commands.library(), commands.lettering());
             case EstimateCommand.NAME -> EstimateCommand.run(last, commands.library(), commands.lettering());
             default ->
                 commands.edit(last.hasMatchedPositional(0) ? Optional.of(Options.operand(last)) : Optional.empty());
@@ -113,6 +114,7 @@ final class Syntax {
         spec.addSubcommand(AssessCommand.NAME, new CommandLine(AssessCommand.spec()));
         spec.addSubcommand(ListCommand.NAME, new CommandLine(ListCommand.spec()));
         spec.addSubcommand(FindCommand.NAME, new CommandLine(FindCommand.spec()));
+        spec.addSubcommand(CalibrateCommand.NAME, new CommandLine(CalibrateCommand.spec()));
         spec.addSubcommand(EstimateCommand.NAME, new CommandLine(EstimateCommand.spec()));
         return spec;
     }

@@ -74,6 +74,11 @@ public record Stop(
                 Optional.empty());
     }
 
+    /** Voiced otherwise. */
+    public Stop withTrimDb(double otherDb) {
+        return new Stop(name, footage, family, pipe, ranks, composition, otherDb, enclosure, borrowed);
+    }
+
     /** Its pitch as it stands on the knob: "8", "2 2/3"; for a compound stop its ranks, "III". */
     public String pitch() {
         return family.isCompound() || footage.isEmpty()

@@ -2,8 +2,8 @@ package versewind.screen;
 
 /** The marks that the screen is drawn with: one set for UTF-8, one for terminals that know ASCII only. */
 public enum Marks {
-    UNICODE("●", "·", "▸", "…", "─", "│", "▼", "▽", "△", "=", "▲", "▪", "◂", "▸", "♩", "+", "−", "┃", " ▏▎▍▌▋▊▉█"),
-    ASCII("#", ".", ">", "~", "-", "|", "V", "v", "^", "=", "A", "*", "<", ">", "beat ", "+", "-", "!", " #");
+    UNICODE("●", "·", "▸", "…", "─", "│", "▼", "▽", "△", "=", "▲", "▪", "◂", "▸", "♩", "+", "−", "±", "┃", " ▏▎▍▌▋▊▉█"),
+    ASCII("#", ".", ">", "~", "-", "|", "V", "v", "^", "=", "A", "*", "<", ">", "beat ", "+", "-", "+-", "!", " #");
 
     private final String drawn;
     private final String in;
@@ -22,6 +22,7 @@ public enum Marks {
     private final String beat;
     private final String plus;
     private final String minus;
+    private final String plusMinus;
     private final String singers;
     private final String bar;
 
@@ -43,6 +44,7 @@ public enum Marks {
             String beat,
             String plus,
             String minus,
+            String plusMinus,
             String singers,
             String bar) {
         this.drawn = drawn;
@@ -62,6 +64,7 @@ public enum Marks {
         this.beat = beat;
         this.plus = plus;
         this.minus = minus;
+        this.plusMinus = plusMinus;
         this.singers = singers;
         this.bar = bar;
     }
@@ -149,6 +152,11 @@ public enum Marks {
     /** Before what is put in. */
     String minus() {
         return minus;
+    }
+
+    /** Between a level and what it may well be off. */
+    String plusMinus() {
+        return plusMinus;
     }
 
     /** The singers' level in a bar. */

@@ -3,6 +3,7 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import versewind.organ.Division;
 import versewind.organ.Instrument;
 import versewind.plan.HandsAndFeet;
@@ -92,10 +93,9 @@ final class StatusView {
 
     /** The levels in as many words as fit; the verdict always. */
     private static void paintLevels(Frame frame, State state, Verse verse, Estimate estimate, int y) {
-        List<List<Piece>> wordings = List.of(
-                levels(state, verse, estimate, Wording.FULL),
-                levels(state, verse, estimate, Wording.WITHOUT_LAG),
-                levels(state, verse, estimate, Wording.SHORT));
+        List<List<Piece>> wordings = Stream.of(Wording.values())
+                .map(wording -> levels(state, verse, estimate, wording))
+                .toList();
         List<Piece> fitting = wordings.stream()
                 .filter(pieces -> columns(pieces) <= frame.width() - 2)
                 .findFirst()
@@ -109,10 +109,11 @@ final class StatusView {
         }
     }
 
-    /** How much is said of the levels. */
+    /** How much is said of the levels, from all to the least. */
     private enum Wording {
         FULL,
         WITHOUT_LAG,
+        WITHOUT_UNIT,
         SHORT
     }
 
@@ -124,35 +125,47 @@ final class StatusView {
 
     private static List<Piece> levels(State state, Verse verse, Estimate estimate, Wording wording) {
         List<Piece> pieces = new ArrayList<>();
-        pieces.add(organ(estimate, wording));
+        pieces.add(organ(state, estimate, wording));
         estimate.singersDba().ifPresent(level -> {
-            String unit = wording == Wording.SHORT ? " dB" : " dB(A)";
-            pieces.add(new Piece("singing " + whole(level) + unit, Style.TEXT));
+            String unit =
+                    switch (wording) {
+                        case FULL, WITHOUT_LAG -> " dB(A)";
+                        case WITHOUT_UNIT, SHORT -> "";
+                    };
+            String number = whole(level) + plusMinus(state, estimate.plusMinus().singersDb());
+            pieces.add(new Piece("singing " + number + unit, Style.TEXT));
         });
         Margin margin = estimate.margin();
-        String number =
-                margin.db().isPresent() ? ", " + signed(state, margin.db().getAsDouble()) + " dB" : "";
+        String number = margin.db().isPresent()
+                ? ", " + signed(state, margin.db().getAsDouble())
+                        + plusMinus(state, margin.plusMinusDb().orElse(0))
+                        + (wording == Wording.SHORT ? "" : " dB")
+                : "";
         String mark = VerseListView.mark(state.marks(), margin.verdict());
         pieces.add(new Piece(
-                (mark + " " + Words.verdict(margin.verdict()) + number).strip(),
-                VerseListView.style(margin.verdict())));
+                (mark + " " + Words.verdict(margin) + number).strip(), VerseListView.style(margin.verdict())));
         if (verse.isSung() && wording == Wording.FULL) {
             pieces.add(new Piece("lag " + whole(estimate.lagMs()) + " ms", Style.TEXT));
         }
         return pieces;
     }
 
-    private static Piece organ(Estimate estimate, Wording wording) {
+    private static Piece organ(State state, Estimate estimate, Wording wording) {
         if (estimate.isSilent()) {
             return new Piece(
                     wording == Wording.SHORT ? "Organ silent" : "Organ silent: nothing drawn sounds", Style.TEXT);
         }
-        String level = "Organ " + whole(estimate.organDba().getAsDouble());
+        String level = "Organ " + whole(estimate.organDba().getAsDouble())
+                + plusMinus(state, estimate.plusMinus().organDb());
         String dynamic = estimate.dynamic().map(Dynamic::word).orElse("");
         String text = wording == Wording.SHORT
                 ? level + " dB " + dynamic
                 : level + " dB(A) " + dynamic + ", " + whole(estimate.sone()) + " sone";
         return new Piece(text, Style.STRONG);
+    }
+
+    private static String plusMinus(State state, double plusMinusDb) {
+        return state.marks().plusMinus() + whole(plusMinusDb);
     }
 
     private static String whole(double number) {

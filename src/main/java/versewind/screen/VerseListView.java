@@ -17,7 +17,7 @@ final class VerseListView {
 
     private static final int WHO = 5;
     private static final int LEVEL = 3;
-    private static final int WORD = 11;
+    private static final int WORD = 16;
 
     private VerseListView() {}
 
@@ -54,10 +54,11 @@ final class VerseListView {
         Columns columns = Columns.of(layout);
         frame.write(columns.x() + 1, layout.top(), "verse", Style.FAINT);
         frame.write(columns.whoX(), layout.top(), "who", Style.FAINT);
-        frame.write(columns.levelX() + 1, layout.top(), "dB", Style.FAINT);
-        frame.write(columns.barX(), layout.top(), "organ", Style.FAINT, columns.markX());
-
         List<Verse> verses = work.verses();
+        String unit = "dB" + widest(state, work, verses);
+        int organX = frame.write(columns.levelX(), layout.top(), unit, Style.FAINT) + 1;
+        frame.write(organX, layout.top(), "organ", Style.FAINT, columns.markX());
+
         int room = layout.height() - 1;
         int top = Math.max(0, Math.min(work.place().verse() - room / 2, verses.size() - room));
         for (int i = top; i < Math.min(verses.size(), top + room); i++) {
@@ -75,6 +76,19 @@ final class VerseListView {
         if (left >= 2 && !work.plan().hymns().isEmpty()) {
             paintHymns(frame, state, work, layout, layout.top() + 2 + used, left - 1);
         }
+    }
+
+    /** What the levels of the list may well be off, the widest of them: it hardly differs from verse to verse. */
+    private static String widest(State state, Work work, List<Verse> verses) {
+        return verses.stream()
+                .map(verse -> StatusView.estimate(work, verse))
+                .filter(estimate -> !estimate.isSilent())
+                .mapToDouble(estimate -> estimate.plusMinus().organDb())
+                .max()
+                .stream()
+                .mapToObj(widest -> state.marks().plusMinus() + Math.round(widest))
+                .findFirst()
+                .orElse("");
     }
 
     private static void paintVerse(Frame frame, State state, Work work, int index, Columns columns, int y) {
@@ -96,7 +110,12 @@ final class VerseListView {
         Verdict verdict = estimate.margin().verdict();
         frame.write(columns.markX(), y, mark(state.marks(), verdict), style(verdict));
         if (columns.word() > 0 && verdict != Verdict.ORGAN_ALONE) {
-            frame.write(columns.markX() + 2, y, verdict.word(), style(verdict));
+            String words = estimate.margin().words();
+            frame.write(
+                    columns.markX() + 2,
+                    y,
+                    Text.columns(words) <= columns.word() - 1 ? words : verdict.word(),
+                    style(verdict));
         }
         if (here) {
             Style cursor = work.side() == Work.Side.VERSES ? Style.CURSOR : Style.RESTING_CURSOR;

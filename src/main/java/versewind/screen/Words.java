@@ -4,7 +4,7 @@ import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
-import versewind.sound.Verdict;
+import versewind.sound.Margin;
 
 /** The short words with which the screen names things where room is scarce. */
 final class Words {
@@ -63,14 +63,15 @@ final class Words {
         return "box open".length();
     }
 
-    /** What a verdict says of the organ, the words or the melody. */
-    static String verdict(Verdict verdict) {
-        return switch (verdict) {
-            case LEADS, ORGAN_ALONE, NO_TUNE -> verdict.word();
-            case LOST, LEAD_ONLY_JUST -> "lead " + verdict.word();
-            case TOO_STRONG -> "organ " + verdict.word();
-            case COVERED, VOICE_ONLY_JUST, CLEAR -> "words " + verdict.word();
-            case BURIED, SOLO_LINE_ONLY_JUST, STANDS_OUT -> "melody " + verdict.word();
+    /** What a margin says of the organ, the words or the melody, and whether it is sure. */
+    static String verdict(Margin margin) {
+        String words = margin.words();
+        return switch (margin.verdict()) {
+            case LEADS, ORGAN_ALONE, NO_TUNE -> words;
+            case LOST, LEAD_ONLY_JUST -> "lead " + words;
+            case TOO_STRONG -> "organ " + words;
+            case COVERED, VOICE_ONLY_JUST, CLEAR -> "words " + words;
+            case BURIED, SOLO_LINE_ONLY_JUST, STANDS_OUT -> "melody " + words;
         };
     }
 }

@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param lagMs time in ms that sound needs from the organ to the farthest of the singers
  * @param lagBeats the same as a share of a beat; empty without a tempo
  * @param bands levels of the organ in the nave
+ * @param plusMinus how far the three levels may well be off
  */
 public record Estimate(
         OptionalDouble organDba,
@@ -31,7 +32,8 @@ public record Estimate(
         Margin margin,
         double lagMs,
         OptionalDouble lagBeats,
-        BandLevels bands) {
+        BandLevels bands,
+        PlusMinus plusMinus) {
 
     /** Whether no pipe speaks. */
     public boolean isSilent() {

@@ -1,5 +1,7 @@
 package versewind.sound;
 
+import java.util.Arrays;
+
 /**
  * One pair of ears: how loud a sound is to them, and how well they hear one beside another. Used again and again by one
  * thread; nothing here allocates.
@@ -54,6 +56,24 @@ final class Hearing {
         }
         audibility.computePower(music, other);
         return BandAudibility.marginDb(audibility.shareAudible(weights));
+    }
+
+    /** The weight of every band in the last {@link #musicDb}, as a share of their sum; 0 where nothing was heard. */
+    void weights(double[] shares) {
+        double sum = 0;
+        for (double weight : weights) {
+            sum += weight;
+        }
+        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
+            shares[band] = sum > 0 ? weights[band] / sum : 0;
+        }
+    }
+
+    /** The importance of every band for {@link #wordsDb}, whose sum is 1. */
+    static void importance(double[] shares) {
+        double[] importance = AudibilityProcedure.THIRD_OCTAVE.importance();
+        Arrays.fill(shares, 0);
+        System.arraycopy(importance, 0, shares, FIRST_WEIGHED, importance.length);
     }
 
     private static final double[] SHARE_OF_CORE = new double[ThirdOctaves.COUNT];

@@ -1,15 +1,18 @@
 package versewind.sound;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.DoubleUnaryOperator;
 import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
+import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Mode;
 import versewind.plan.Singing;
@@ -26,22 +29,35 @@ public final class OrganSound {
 
     private static final int MOST_ROOMS_KEPT = 100;
     private static final double MS_PER_MINUTE = 60_000;
+    private static final double SDS_OF_95_PERCENT = 1.959964;
 
     private final Instrument organ;
     private final OrganPower power;
+    private final Offsets offsets;
     private final RoomSound room;
     private final Hearing hearing = new Hearing();
+    private final Map<Integer, Seats> seats = new HashMap<>();
     private final Map<Integer, Filled> rooms = new HashMap<>();
     private final double[][] voices = new double[Singing.values().length][];
     private final double[][] soloists = new double[Singing.values().length][];
-    private final double[] softest;
-    private final double[] full;
+    private double[] softest = {};
+    private double[] full = {};
 
     private final double[] inNave = new double[ThirdOctaves.COUNT];
     private final double[] amongSingers = new double[ThirdOctaves.COUNT];
     private final double[] singing = new double[ThirdOctaves.COUNT];
     private final double[] melodyInNave = new double[ThirdOctaves.COUNT];
     private final double[] aside = new double[ThirdOctaves.COUNT];
+    private final double[] shifted = new double[ThirdOctaves.COUNT];
+    private final double[] weights = new double[ThirdOctaves.COUNT];
+
+    private final Unknowns unknowns;
+    private final Sureness sureness;
+    private Covariance known;
+    private final double[] ofOrgan;
+    private final double[] ofOrganAmong;
+    private final double[] ofSinging;
+    private final double[] ofMargin;
 
     /** The room with a number of people in it, and how loud the softest and the fullest of the organ is there. */
     private record Filled(Seats seats, double softestSone, double fullSone) {
@@ -50,26 +66,133 @@ public final class OrganSound {
         }
     }
 
-    private OrganSound(Instrument organ) {
+    private OrganSound(Instrument organ, OrganPower power, Offsets offsets) {
         this.organ = organ;
-        power = new OrganPower(organ);
-        room = new RoomSound(organ.room());
+        this.power = power;
+        this.offsets = offsets;
+        room = new RoomSound(organ.room(), offsets.roomDb());
         for (Singing strength : Singing.values()) {
-            voices[strength.ordinal()] = Singers.voice(strength);
-            soloists[strength.ordinal()] = Singers.soloist(strength);
+            voices[strength.ordinal()] = louder(Singers.voice(strength), offsets.singersDb());
+            soloists[strength.ordinal()] = louder(Singers.soloist(strength), offsets.singersDb());
         }
-        softest = softest();
-        full = full();
+        unknowns = new Unknowns(organ);
+        sureness = new Sureness(unknowns, power);
+        known = Covariance.before(unknowns);
+        ofOrgan = new double[unknowns.count()];
+        ofOrganAmong = new double[unknowns.count()];
+        ofSinging = new double[unknowns.count()];
+        ofMargin = new double[unknowns.count()];
+    }
+
+    private static double[] louder(double[] power, double moreDb) {
+        return Arrays.stream(power)
+                .map(each -> each * ThirdOctaves.power(moreDb))
+                .toArray();
     }
 
     /**
-     * Opens an instrument.
+     * Opens an instrument that was never calibrated.
      *
      * @throws IllegalArgumentException with a sentence, if its room names a material that the table of absorption does
      *     not have
      */
     public static OrganSound open(Instrument organ) {
-        return new OrganSound(organ);
+        return open(organ, Calibration.NONE);
+    }
+
+    /**
+     * Opens an instrument.
+     *
+     * @param organ with the trims of its calibration
+     * @param calibration what they rest on: it makes levels surer
+     * @throws IllegalArgumentException with a sentence, if its room names a material that the table of absorption does
+     *     not have
+     */
+    public static OrganSound open(Instrument organ, Calibration calibration) {
+        OrganSound sound = new OrganSound(organ, new OrganPower(organ), calibration.offsets());
+        sound.learn(calibration.readings());
+        return sound;
+    }
+
+    /** The same organ with other trims, in another room or among other singers; nothing was read of it. */
+    OrganSound trimmed(Trims trims, Offsets others) {
+        Instrument trimmed = trims.on(organ);
+        return new OrganSound(trimmed, power.trimmed(trimmed), others);
+    }
+
+    /** Knows besides what these readings tell; what sounds is not changed. */
+    void learn(List<Reading> readings) {
+        double[] gradient = new double[unknowns.count()];
+        for (Reading reading : readings) {
+            expectedDba(reading, gradient);
+            known = known.after(gradient, Reading.NOISE_SD_DB);
+        }
+    }
+
+    /** How surely the unknowns are known. */
+    Covariance known() {
+        return known;
+    }
+
+    /** The unknowns. */
+    Unknowns unknowns() {
+        return unknowns;
+    }
+
+    /** What a calibration found of singers and room. */
+    Offsets offsets() {
+        return offsets;
+    }
+
+    /**
+     * The level in dB(A) that a meter would read, and its derivative by the unknowns.
+     *
+     * @param reading how it is taken; its level is not looked at
+     * @param gradient where the derivative is written; zeros where nothing sounds
+     * @return empty where nothing sounds
+     */
+    OptionalDouble expectedDba(Reading reading, double[] gradient) {
+        Seats seats = seats(reading.present());
+        double[] path = seats.organAt(reading.seat());
+        power.compute(reading.registration(), reading.hands());
+        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
+            inNave[band] = power.all()[band] * path[band];
+        }
+        sureness.ofOrgan(path, inNave, gradient);
+        if (reading.sung().isEmpty()) {
+            return dbA(inNave);
+        }
+        Reading.Sung sung = reading.sung().get();
+        // the meter hears all the singers, a singer hears all but himself
+        Assembly people = new Assembly(reading.present(), sung.singers() + 1, Assembly.Place.IN_THE_NAVE);
+        double[] voice = voices[sung.strength().ordinal()];
+        seats.singing(people, voice, singing);
+        sureness.ofSinging(seats, people, voice, singing, ofSinging);
+        double organPower = ThirdOctaves.aWeightedPower(inNave);
+        double singersPower = ThirdOctaves.aWeightedPower(singing);
+        double both = organPower + singersPower;
+        for (int place = 0; place < gradient.length; place++) {
+            gradient[place] = (gradient[place] * organPower + ofSinging[place] * singersPower) / both;
+        }
+        return both > 0 ? OptionalDouble.of(ThirdOctaves.levelDb(both)) : OptionalDouble.empty();
+    }
+
+    /** The level in dB(A) that a meter would read; empty where nothing sounds. */
+    public OptionalDouble expectedDba(Reading reading) {
+        return expectedDba(reading, new double[unknowns.count()]);
+    }
+
+    /**
+     * Derivative of what a verse is judged by: its margin, or its level in the nave where there is no margin.
+     *
+     * @param verse a verse that can be played on this instrument
+     * @param servicePeople number of people at the service
+     * @param gradient where it is written; zeros where nothing sounds
+     */
+    void ofVerdict(Verse verse, int servicePeople, double[] gradient) {
+        Estimate estimate = estimate(verse, servicePeople, OptionalInt.empty());
+        double[] judged = estimate.margin().db().isPresent() ? ofMargin : ofOrgan;
+        System.arraycopy(judged, 0, gradient, 0, gradient.length);
     }
 
     /** The instrument. */
@@ -79,7 +202,7 @@ public final class OrganSound {
 
     /** Sound power of the softest stop of the manuals, all four parts, box closed. */
     private double[] softest() {
-        Seats seats = room.seats(0);
+        Seats seats = seats(0);
         double[] found = new double[ThirdOctaves.COUNT];
         double foundSone = Double.POSITIVE_INFINITY;
         List<BoxPosition> closed =
@@ -122,6 +245,9 @@ public final class OrganSound {
         seats.organInNave(power.all(), inNave);
         seats.organAmong(people.place(), power.all(), amongSingers);
         seats.singing(people, voice(verse), singing);
+        sureness.ofOrgan(seats.organInNave(), inNave, ofOrgan);
+        sureness.ofOrgan(seats.organAmong(people.place()), amongSingers, ofOrganAmong);
+        sureness.ofSinging(seats, people, voice(verse), singing, ofSinging);
         Margin margin = margin(verse, people, seats);
 
         hearing.listen(inNave);
@@ -141,7 +267,38 @@ public final class OrganSound {
                 tempo.isPresent()
                         ? OptionalDouble.of(lagMs * tempo.getAsInt() / MS_PER_MINUTE)
                         : OptionalDouble.empty(),
-                BandLevels.of(inNave));
+                BandLevels.of(inNave),
+                new PlusMinus(known.sdDb(ofOrgan), known.sdDb(ofOrganAmong), known.sdDb(ofSinging)));
+    }
+
+    /**
+     * How much louder the organ is in the nave in one verse than in another. Far surer than either level, for what is not
+     * known of the organ is the same in both.
+     *
+     * @param from a verse that can be played on this instrument
+     * @param to another
+     * @param servicePeople number of people at the service
+     * @return empty where one of them is silent
+     */
+    public Optional<LevelStep> step(Verse from, Verse to, int servicePeople) {
+        OptionalDouble before = levelInNave(from, servicePeople);
+        System.arraycopy(ofOrgan, 0, ofMargin, 0, ofMargin.length);
+        OptionalDouble after = levelInNave(to, servicePeople);
+        if (before.isEmpty() || after.isEmpty()) {
+            return Optional.empty();
+        }
+        for (int place = 0; place < ofMargin.length; place++) {
+            ofMargin[place] = ofOrgan[place] - ofMargin[place];
+        }
+        return Optional.of(new LevelStep(after.getAsDouble() - before.getAsDouble(), known.sdDb(ofMargin)));
+    }
+
+    private OptionalDouble levelInNave(Verse verse, int servicePeople) {
+        Seats seats = seats(Assembly.of(verse, servicePeople).present());
+        power.compute(verse.registration(), verse.hands());
+        seats.organInNave(power.all(), inNave);
+        sureness.ofOrgan(seats.organInNave(), inNave, ofOrgan);
+        return dbA(inNave);
     }
 
     private Margin margin(Verse verse, Assembly people, Seats seats) {
@@ -152,20 +309,30 @@ public final class OrganSound {
             return Margin.NONE;
         }
         return switch (people.place()) {
-            case IN_THE_NAVE -> lead(verse);
-            case AT_THE_CHOIR ->
-                power.isSilent() ? Margin.of(Verdict.CLEAR) : Margin.of(verse.mode(), hearing.wordsDb(singing, inNave));
+            case IN_THE_NAVE -> lead(verse, seats);
+            case AT_THE_CHOIR -> power.isSilent() ? Margin.of(Verdict.CLEAR) : words(verse, seats);
         };
     }
 
-    private Margin lead(Verse verse) {
+    private Margin lead(Verse verse, Seats seats) {
         if (power.isSilent()) {
             return Margin.of(Verdict.LOST);
         }
         if (power.isMelodySilent()) {
             return Margin.of(Verdict.NO_TUNE);
         }
-        return Margin.of(verse.mode(), hearing.musicDb(amongSingers, singing));
+        double db = hearing.musicDb(amongSingers, singing);
+        hearing.weights(weights);
+        double[] path = seats.organAmong(Assembly.Place.IN_THE_NAVE);
+        sureness.ofLead(weights, path, amongSingers, ofSinging, ofMargin);
+        return Margin.of(verse.mode(), db, spread(moreDb -> hearing.musicDb(shifted(amongSingers, moreDb), singing)));
+    }
+
+    private Margin words(Verse verse, Seats seats) {
+        double db = hearing.wordsDb(singing, inNave);
+        Hearing.importance(weights);
+        sureness.ofWords(weights, seats.organInNave(), inNave, ofSinging, ofMargin);
+        return Margin.of(verse.mode(), db, spread(moreDb -> hearing.wordsDb(singing, shifted(inNave, -moreDb))));
     }
 
     private Margin soloLine(Seats seats) {
@@ -174,7 +341,32 @@ public final class OrganSound {
         }
         seats.organInNave(power.melody(), melodyInNave);
         seats.organInNave(power.rest(), aside);
-        return Margin.of(Mode.MELODY_SOLOED, hearing.musicDb(melodyInNave, aside));
+        double db = hearing.musicDb(melodyInNave, aside);
+        hearing.weights(weights);
+        sureness.ofSoloLine(weights, seats.organInNave(), melodyInNave, aside, ofMargin);
+        return Margin.of(
+                Mode.MELODY_SOLOED, db, spread(moreDb -> hearing.musicDb(shifted(melodyInNave, moreDb), aside)));
+    }
+
+    /**
+     * Where a margin may lie: it is a rising function of how far one sound stands above the other, and that has a normal
+     * distribution, so that the bounds of the one lie at those of the other.
+     */
+    private Spread spread(DoubleUnaryOperator marginDb) {
+        double sdDb = known.sdDb(ofMargin);
+        double lowDb = marginDb.applyAsDouble(-sdDb);
+        double highDb = marginDb.applyAsDouble(sdDb);
+        double lowestDb = marginDb.applyAsDouble(-SDS_OF_95_PERCENT * sdDb);
+        double highestDb = marginDb.applyAsDouble(SDS_OF_95_PERCENT * sdDb);
+        return new Spread(lowestDb, lowDb, highDb, highestDb);
+    }
+
+    private double[] shifted(double[] heard, double moreDb) {
+        double factor = ThirdOctaves.power(moreDb);
+        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
+            shifted[band] = heard[band] * factor;
+        }
+        return shifted;
     }
 
     private double[] voice(Verse verse) {
@@ -190,8 +382,19 @@ public final class OrganSound {
     }
 
     private Filled fill(int people) {
-        Seats seats = room.seats(people);
+        if (full.length == 0) {
+            softest = softest();
+            full = full();
+        }
+        Seats seats = seats(people);
         return new Filled(seats, soneInNave(seats, softest), soneInNave(seats, full));
+    }
+
+    private Seats seats(int people) {
+        if (seats.size() > MOST_ROOMS_KEPT) {
+            seats.clear();
+        }
+        return seats.computeIfAbsent(people, room::seats);
     }
 
     private double soneInNave(Seats seats, double[] soundPower) {

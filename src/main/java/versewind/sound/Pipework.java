@@ -1,14 +1,17 @@
 package versewind.sound;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import versewind.organ.Division;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Stop;
+import versewind.organ.Trims;
 
 /**
  * The sound power of every rank of an instrument under every part and octave, worked out once when it opens.
@@ -35,11 +38,19 @@ final class Pipework {
     private static final int OCTAVE_SEMITONES = 12;
 
     private final int[] divisionOfStop;
+    private final int[] rankOfStop;
+    private final int[] placeOfRank;
+    private final int[][] stopsOfRank;
     private final int[][][] voicesOfStop;
     private final double[][] power;
-    private final int[] placeOfVoice;
     private final boolean[] melodyOfVoice;
+    private final double[] trimOfRank;
 
+    private final int[] reached;
+    private final boolean[] changed;
+    private final boolean[] speaks;
+    private final double[][] melodyOfRank;
+    private final double[][] restOfRank;
     private final int[] lastSpoken;
     private int moment;
 
@@ -50,6 +61,17 @@ final class Pipework {
         int stops = organ.stops().size();
         divisionOfStop =
                 organ.stops().stream().mapToInt(Instrument.Knob::division).toArray();
+        rankOfStop = IntStream.range(0, stops).map(organ::rankOf).toArray();
+        placeOfRank = IntStream.range(0, stops)
+                .map(rank -> placeOf(organ, rankOfStop[rank]))
+                .toArray();
+        stopsOfRank = new int[stops][];
+        for (int rank = 0; rank < stops; rank++) {
+            int same = rank;
+            stopsOfRank[rank] = IntStream.range(0, stops)
+                    .filter(stop -> rankOfStop[stop] == same)
+                    .toArray();
+        }
         voicesOfStop = new int[stops][Keys.PLACES][];
         Builder builder = new Builder(organ, tessitura);
         for (int stop = 0; stop < stops; stop++) {
@@ -58,42 +80,134 @@ final class Pipework {
             }
         }
         power = builder.power.toArray(double[][]::new);
-        placeOfVoice = builder.place.stream().mapToInt(Integer::intValue).toArray();
         melodyOfVoice = new boolean[power.length];
         builder.index.forEach((voice, index) -> {
             if (index >= 0) {
                 melodyOfVoice[index] = voice.part() == Part.SOPRANO;
             }
         });
+        trimOfRank = trims(Trims.of(organ));
         lastSpoken = new int[power.length];
+        reached = new int[stops];
+        changed = new boolean[stops];
+        speaks = new boolean[stops];
+        melodyOfRank = new double[stops][ThirdOctaves.COUNT];
+        restOfRank = new double[stops][ThirdOctaves.COUNT];
+    }
+
+    /** The same pipes voiced otherwise; what was worked out is shared. */
+    private Pipework(Pipework like, Trims trims) {
+        divisionOfStop = like.divisionOfStop;
+        rankOfStop = like.rankOfStop;
+        placeOfRank = like.placeOfRank;
+        stopsOfRank = like.stopsOfRank;
+        voicesOfStop = like.voicesOfStop;
+        power = like.power;
+        melodyOfVoice = like.melodyOfVoice;
+        trimOfRank = trims(trims);
+        lastSpoken = new int[power.length];
+        reached = new int[ranks()];
+        changed = new boolean[ranks()];
+        speaks = new boolean[ranks()];
+        melodyOfRank = new double[ranks()][ThirdOctaves.COUNT];
+        restOfRank = new double[ranks()][ThirdOctaves.COUNT];
+    }
+
+    /** The same pipes voiced otherwise. */
+    Pipework voiced(Trims trims) {
+        return new Pipework(this, trims);
+    }
+
+    private static double[] trims(Trims trims) {
+        return trims.stopsDb().stream()
+                .mapToDouble(stopDb -> ThirdOctaves.power(stopDb + trims.organDb()))
+                .toArray();
+    }
+
+    private static int placeOf(Instrument organ, int rank) {
+        Instrument.Knob knob = organ.stops().get(rank);
+        return organ.divisions().get(knob.division()).encloses(knob.stop()) ? inBox(knob.division()) : OUTSIDE;
     }
 
     /**
-     * Adds up what speaks.
+     * Lets sound what is drawn. Only the ranks that are reached otherwise than at the last call are added up anew, and
+     * always in the same order: the result does not depend on what sounded before.
      *
      * @param stops indices of the stops drawn
      * @param received the set that every division receives, {@link Keys#route}
-     * @param melody by place: spectra of powers re 1 pW that the soprano sounds are added here
-     * @param rest by place: spectra of all other parts are added here
      */
-    void speak(IndexSet stops, int[] received, double[][] melody, double[][] rest) {
+    void speak(IndexSet stops, int[] received) {
+        for (int stop = 0; stop < reached.length; stop++) {
+            int bits = stops.contains(stop) ? received[divisionOfStop[stop]] : 0;
+            if (bits != reached[stop]) {
+                reached[stop] = bits;
+                changed[rankOfStop[stop]] = true;
+            }
+        }
+        for (int rank = 0; rank < changed.length; rank++) {
+            if (changed[rank]) {
+                changed[rank] = false;
+                speak(rank);
+            }
+        }
+    }
+
+    private void speak(int rank) {
         moment++;
-        stops.forEach(stop -> {
-            for (int bits = received[divisionOfStop[stop]]; bits != 0; bits &= bits - 1) {
+        speaks[rank] = false;
+        Arrays.fill(melodyOfRank[rank], 0);
+        Arrays.fill(restOfRank[rank], 0);
+        for (int stop : stopsOfRank[rank]) {
+            for (int bits = reached[stop]; bits != 0; bits &= bits - 1) {
                 for (int voice : voicesOfStop[stop][Integer.numberOfTrailingZeros(bits)]) {
                     if (lastSpoken[voice] != moment) {
                         lastSpoken[voice] = moment;
-                        add(power[voice], (melodyOfVoice[voice] ? melody : rest)[placeOfVoice[voice]]);
+                        speaks[rank] = true;
+                        add(power[voice], (melodyOfVoice[voice] ? melodyOfRank : restOfRank)[rank]);
                     }
                 }
             }
-        });
+        }
+        multiply(melodyOfRank[rank], trimOfRank[rank]);
+        multiply(restOfRank[rank], trimOfRank[rank]);
     }
 
-    private static void add(double[] power, double[] sum) {
+    private static void multiply(double[] spectrum, double factor) {
+        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
+            spectrum[band] *= factor;
+        }
+    }
+
+    /** Adds one spectrum to another. */
+    static void add(double[] power, double[] sum) {
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             sum[band] += power[band];
         }
+    }
+
+    /** How many ranks there are, those of borrowed stops, which never speak, counted: as many as stops. */
+    int ranks() {
+        return rankOfStop.length;
+    }
+
+    /** Whether a rank, by the index of its stop, sounds. */
+    boolean speaks(int rank) {
+        return speaks[rank];
+    }
+
+    /** Where the pipes of a rank stand: {@link #OUTSIDE} or {@link #inBox}. */
+    int place(int rank) {
+        return placeOfRank[rank];
+    }
+
+    /** Power re 1 pW that the soprano sounds on a rank; overwritten when it sounds otherwise. */
+    double[] melody(int rank) {
+        return melodyOfRank[rank];
+    }
+
+    /** Power re 1 pW that the other parts sound on a rank; overwritten when it sounds otherwise. */
+    double[] rest(int rank) {
+        return restOfRank[rank];
     }
 
     /** Works out the voices and numbers them. */
@@ -104,7 +218,6 @@ final class Pipework {
         private final Map<Voice, Integer> index = new HashMap<>();
         private final Map<Long, double[]> pipes = new HashMap<>();
         private final List<double[]> power = new ArrayList<>();
-        private final List<Integer> place = new ArrayList<>();
 
         Builder(Instrument organ, Tessitura tessitura) {
             this.organ = organ;
@@ -170,13 +283,7 @@ final class Pipework {
                 return -1;
             }
             power.add(mean);
-            place.add(placeOf(voice.rank()));
             return power.size() - 1;
-        }
-
-        private int placeOf(int rank) {
-            Instrument.Knob knob = organ.stops().get(rank);
-            return division(rank).encloses(knob.stop()) ? inBox(knob.division()) : OUTSIDE;
         }
 
         private double[] pipe(int rank, int key) {
@@ -189,10 +296,6 @@ final class Pipework {
             PipeRecipe recipe = PipeRecipe.of(stop.family(), stop.pipe());
             for (double fundamentalHz : Ranks.fundamentalsHz(stop, key)) {
                 recipe.addTo(spectrum, fundamentalHz);
-            }
-            double trim = ThirdOctaves.power(stop.trimDb() + organ.trimDb());
-            for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-                spectrum[band] *= trim;
             }
             return spectrum;
         }

@@ -32,14 +32,24 @@ final class RoomSound {
     private final double[] personM2 = new double[ThirdOctaves.COUNT];
 
     RoomSound(Room room) {
+        this(room, 0);
+    }
+
+    /**
+     * A room that was found to be louder than estimated.
+     *
+     * @param moreDb how much higher the reverberant level is, in dB: all absorption is less by it
+     */
+    RoomSound(Room room, double moreDb) {
         this.room = room;
+        double factor = ThirdOctaves.power(-moreDb);
         AbsorptionTable table = AbsorptionTable.load();
         double[] empty = emptyM2(table);
         AbsorptionTable.Material person = material(table, PERSON);
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             int octave = Math.max(0, Math.min(empty.length - 1, ThirdOctaves.octaveOf(band) - FIRST_OCTAVE));
-            emptyM2[band] = empty[octave];
-            personM2[band] = person.absorption().get(octave);
+            emptyM2[band] = factor * empty[octave];
+            personM2[band] = factor * person.absorption().get(octave);
         }
     }
 
@@ -93,6 +103,8 @@ final class RoomSound {
                 heardAt(distances.naveM(), people),
                 heardAt(distances.choirM(), people),
                 heardAt(distances.choirToNaveM(), people),
+                heardAt(distances.farM(), people),
+                heardAt(distances.consoleM(), people),
                 reverberant,
                 distances);
     }

@@ -11,6 +11,8 @@ final class Seats {
     private final double[] organInNave;
     private final double[] organAtChoir;
     private final double[] choirInNave;
+    private final double[] organFar;
+    private final double[] organAtConsole;
     private final double[] reverberant;
     private final Room.Distances distances;
 
@@ -20,6 +22,8 @@ final class Seats {
      * @param organInNave from the organ to the seat in the middle of the nave
      * @param organAtChoir from the organ to the place of a choir or a soloist
      * @param choirInNave from a choir or a soloist to the seat in the nave
+     * @param organFar from the organ to the singers who are farthest from it
+     * @param organAtConsole from the organ to the organist
      * @param reverberant 4/A, the diffuse field
      * @param distances of the room
      */
@@ -27,11 +31,15 @@ final class Seats {
             double[] organInNave,
             double[] organAtChoir,
             double[] choirInNave,
+            double[] organFar,
+            double[] organAtConsole,
             double[] reverberant,
             Room.Distances distances) {
         this.organInNave = organInNave;
         this.organAtChoir = organAtChoir;
         this.choirInNave = choirInNave;
+        this.organFar = organFar;
+        this.organAtConsole = organAtConsole;
         this.reverberant = reverberant;
         this.distances = distances;
     }
@@ -43,10 +51,7 @@ final class Seats {
 
     /** What the organ sounds like among the singers. */
     void organAmong(Assembly.Place place, double[] organ, double[] heard) {
-        switch (place) {
-            case IN_THE_NAVE -> multiply(organ, organInNave, heard);
-            case AT_THE_CHOIR -> multiply(organ, organAtChoir, heard);
-        }
+        multiply(organ, organAmong(place), heard);
     }
 
     /** What singers sound like: a congregation to one of them, a choir or a soloist to the nave. */
@@ -55,6 +60,40 @@ final class Seats {
             heard[band] = voice[band]
                     * switch (people.place()) {
                         case IN_THE_NAVE -> Singers.amongPerM2(people.singers(), reverberant[band]);
+                        case AT_THE_CHOIR -> people.singers() * choirInNave[band];
+                    };
+        }
+    }
+
+    /** From sound power to what is heard of the organ in the nave. */
+    double[] organInNave() {
+        return organInNave;
+    }
+
+    /** From sound power to what is heard of the organ at a seat. */
+    double[] organAt(Seat seat) {
+        return switch (seat) {
+            case NAVE -> organInNave;
+            case FAR -> organFar;
+            case CHOIR -> organAtChoir;
+            case CONSOLE -> organAtConsole;
+        };
+    }
+
+    /** From sound power to what is heard of the organ among the singers. */
+    double[] organAmong(Assembly.Place place) {
+        return switch (place) {
+            case IN_THE_NAVE -> organInNave;
+            case AT_THE_CHOIR -> organAtChoir;
+        };
+    }
+
+    /** What of the singing comes by way of the room: of a congregation the diffuse field, of a choir all of it. */
+    void singingByTheRoom(Assembly people, double[] voice, double[] heard) {
+        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
+            heard[band] = voice[band]
+                    * switch (people.place()) {
+                        case IN_THE_NAVE -> Math.max(0, people.singers() - 1) * reverberant[band];
                         case AT_THE_CHOIR -> people.singers() * choirInNave[band];
                     };
         }

@@ -23,15 +23,24 @@ final class Shutters {
     private static final double OPEN_LOSS_DB = 2;
     private static final double ABSORPTION_OVER_FRONT = 0.5;
 
+    /** Step in dB of the trim over which a slope is taken. */
+    private static final double STEP_DB = 1;
+
     private final double[][] passed;
+    private final double[][] slope;
 
     Shutters(SwellBox box) {
         passed = new double[BoxPosition.values().length][ThirdOctaves.COUNT];
+        slope = new double[BoxPosition.values().length][ThirdOctaves.COUNT];
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             double closedDb = Math.max(0, Table.closedLossDb(band) - box.trimDb());
+            double moreDb = Math.max(0, Table.closedLossDb(band) - box.trimDb() + STEP_DB);
+            double lessDb = Math.max(0, Table.closedLossDb(band) - box.trimDb() - STEP_DB);
             for (BoxPosition position : BoxPosition.values()) {
                 double lossDb = lossDb(closedDb, position.opening()) + OPEN_LOSS_DB;
                 passed[position.ordinal()][band] = ThirdOctaves.power(-lossDb);
+                slope[position.ordinal()][band] =
+                        (lossDb(moreDb, position.opening()) - lossDb(lessDb, position.opening())) / (2 * STEP_DB);
             }
         }
     }
@@ -39,6 +48,11 @@ final class Shutters {
     /** Share of the power that comes out, by band. */
     double[] passed(BoxPosition position) {
         return passed[position.ordinal()];
+    }
+
+    /** How many dB more come out for each dB of trim, by band: 1 where a closed box lets out what it lets out, 0 open. */
+    double[] slope(BoxPosition position) {
+        return slope[position.ordinal()];
     }
 
     /** Loss in dB against the open box, for a loss when closed and an opening of 0 to 1. */

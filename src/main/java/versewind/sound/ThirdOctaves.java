@@ -202,6 +202,11 @@ public final class ThirdOctaves {
         return weighted(power, A_FACTOR);
     }
 
+    /** The factor by which A-weighting multiplies the power of a band. */
+    static double aFactor(int band) {
+        return A_FACTOR[band];
+    }
+
     private static double weighted(double[] power, double[] factor) {
         requireSpectrum(power);
         double sum = 0;

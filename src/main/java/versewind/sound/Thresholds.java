@@ -1,5 +1,7 @@
 package versewind.sound;
 
+import java.util.List;
+import java.util.stream.Stream;
 import versewind.plan.Mode;
 
 /**
@@ -52,6 +54,15 @@ public final class Thresholds {
             case SOLO_VOICE -> words(marginDb, SOLOIST_HEARD_DB, SOLOIST_CLEAR_DB);
             case MELODY_SOLOED -> soloLine(marginDb);
         };
+    }
+
+    /** Every verdict that margins from low to high in dB have, in their order. */
+    static List<Verdict> reached(Mode mode, double lowDb, double highDb) {
+        Verdict first = verdict(mode, lowDb);
+        Verdict last = verdict(mode, highDb);
+        return Stream.of(Verdict.values())
+                .filter(each -> each.compareTo(first) >= 0 && each.compareTo(last) <= 0)
+                .toList();
     }
 
     private static Verdict lead(double marginDb) {

@@ -1,7 +1,6 @@
 package versewind.store;
 
 import java.time.Instant;
-import versewind.organ.Instrument;
 import versewind.plan.Plan;
 
 /** Work on a plan that was kept beside it before it was saved. */
@@ -11,10 +10,10 @@ public sealed interface Draft {
      * Work that can be taken up again.
      *
      * @param plan the plan as it was left
-     * @param instrument the instrument it is made for
+     * @param organ the instrument it is made for, and what is known of it
      * @param kept when it was kept
      */
-    record Kept(Plan plan, Instrument instrument, Instant kept) implements Draft {}
+    record Kept(Plan plan, KnownOrgan organ, Instant kept) implements Draft {}
 
     /**
      * Work that cannot be read; it stays where it is until it is dropped.

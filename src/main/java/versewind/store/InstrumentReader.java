@@ -15,6 +15,7 @@ import versewind.organ.Pistons;
 import versewind.organ.Room;
 import versewind.organ.Stop;
 import versewind.organ.Tremulant;
+import versewind.sound.Calibration;
 
 /** Reads an instrument's file. */
 final class InstrumentReader {
@@ -30,20 +31,32 @@ final class InstrumentReader {
      * @param bytes what is in it
      */
     static Instrument read(Path file, byte[] bytes) throws BadFile {
+        return readKnown(file, bytes).instrument();
+    }
+
+    /** Reads an instrument and what its trims rest on. */
+    static KnownOrgan readKnown(Path file, byte[] bytes) throws BadFile {
         Found root = JsonTree.read(file, bytes);
         Format.check(root);
-        return new InstrumentReader()
-                .instrument(root.fields(
-                        "format",
-                        "name",
-                        "place",
-                        "action",
-                        "trim",
-                        "room",
-                        "divisions",
-                        "couplers",
-                        "tremulants",
-                        "pistons"));
+        Fields fields = root.fields(
+                "format",
+                "name",
+                "place",
+                "action",
+                "trim",
+                "room",
+                "divisions",
+                "couplers",
+                "tremulants",
+                "pistons",
+                "calibration");
+        Instrument instrument = new InstrumentReader().instrument(fields);
+        Optional<Found> calibration = fields.find("calibration");
+        return new KnownOrgan(
+                instrument,
+                calibration.isPresent()
+                        ? new CalibrationReader(instrument).calibration(calibration.get())
+                        : Calibration.NONE);
     }
 
     private Instrument instrument(Fields fields) throws BadFile {

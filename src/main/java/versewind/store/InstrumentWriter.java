@@ -15,8 +15,14 @@ import versewind.organ.Tremulant;
 final class InstrumentWriter {
     private InstrumentWriter() {}
 
-    /** The bytes of the file. */
+    /** The bytes of the file of an instrument that was never calibrated. */
     static byte[] bytes(Instrument instrument) {
+        return bytes(KnownOrgan.of(instrument));
+    }
+
+    /** The bytes of the file. */
+    static byte[] bytes(KnownOrgan organ) {
+        Instrument instrument = organ.instrument();
         Block file = Block.file();
         file.field("format", Written.number(Format.NUMBER));
         file.text("name", instrument.name());
@@ -43,6 +49,9 @@ final class InstrumentWriter {
         }
         if (instrument.pistons().any()) {
             file.field("pistons", pistons(instrument));
+        }
+        if (!organ.calibration().isNone()) {
+            file.field("calibration", new CalibrationWriter(instrument).calibration(file.inner(), organ.calibration()));
         }
         return (file.object() + "\n").getBytes(StandardCharsets.UTF_8);
     }

@@ -31,10 +31,10 @@ public final class Library {
     private final Shelf instruments;
     private final Catalogue catalogue;
     private final Bin bin;
-    private final Map<Path, ReadInstrument> readInstruments = new ConcurrentHashMap<>();
+    private final Map<Path, ReadOrgan> readOrgans = new ConcurrentHashMap<>();
 
     /** An instrument, and what its file held when it was read: plans of one organ read it once. */
-    private record ReadInstrument(Fingerprint fingerprint, Instrument instrument) {}
+    private record ReadOrgan(Fingerprint fingerprint, KnownOrgan organ) {}
 
     /** The library in a folder, which may be empty or not there yet. */
     public Library(Path folder) {
@@ -143,12 +143,12 @@ public final class Library {
         Path draftPath = Drafts.pathOf(path);
         if (!disk.exists(path) && disk.exists(draftPath)) {
             PlanReader.Read read = readPlan(draftPath);
-            return new OpenPlan(read.plan(), read.instrument(), path, Fingerprint.NO_FILE, draftOf(path));
+            return new OpenPlan(read.plan(), read.organ(), path, Fingerprint.NO_FILE, draftOf(path));
         }
         byte[] bytes = FileBytes.read(disk, path);
         PlanReader.Read read = PlanReader.read(path, bytes, id -> instrumentOf(path, id));
         Optional<Draft> draft = draftOf(path).filter(each -> !isSame(each, read.plan()));
-        return new OpenPlan(read.plan(), read.instrument(), path, Fingerprint.of(bytes), draft);
+        return new OpenPlan(read.plan(), read.organ(), path, Fingerprint.of(bytes), draft);
     }
 
     /**
@@ -157,7 +157,25 @@ public final class Library {
      * @param idOrPath "marlow-fen", or the path of a file: "instruments/marlow-fen.json"
      */
     public Instrument openInstrument(String idOrPath) throws BadFile {
-        return readInstrument(instruments.find(idOrPath));
+        return openOrgan(idOrPath).organ().instrument();
+    }
+
+    /** Opens an instrument, with what is known of it, to be written again. */
+    public OpenOrgan openOrgan(String idOrPath) throws BadFile {
+        Path path = instruments.find(idOrPath);
+        byte[] bytes = FileBytes.read(disk, path);
+        return new OpenOrgan(InstrumentReader.readKnown(path, bytes), path, Fingerprint.of(bytes));
+    }
+
+    /** Saves an instrument to its file, unless somebody else has changed that since it was read. */
+    public SaveOutcome saveOrgan(OpenOrgan open) {
+        byte[] bytes = InstrumentWriter.bytes(open.organ());
+        try {
+            InstrumentReader.read(open.path(), bytes);
+        } catch (BadFile unreadable) {
+            return wouldNotOpen(open.path(), unreadable);
+        }
+        return safe.save(open.path(), bytes, now -> now.equals(open.fingerprint()), SafeFile.Durability.FORCED);
     }
 
     /**
@@ -166,8 +184,8 @@ public final class Library {
      * @param id from {@link #freePlanId}
      * @throws IllegalArgumentException if no file can have this id
      */
-    public OpenPlan newPlan(String id, Plan plan, Instrument instrument) {
-        return new OpenPlan(plan, instrument, plans.newPath(id), Fingerprint.NO_FILE, Optional.empty());
+    public OpenPlan newPlan(String id, Plan plan, KnownOrgan organ) {
+        return new OpenPlan(plan, organ, plans.newPath(id), Fingerprint.NO_FILE, Optional.empty());
     }
 
     /**
@@ -187,7 +205,7 @@ public final class Library {
     private SaveOutcome save(OpenPlan open, byte[] bytes, WhenChanged whenChanged) {
         Path path = open.path();
         try {
-            PlanReader.read(path, bytes, id -> open.instrument());
+            PlanReader.read(path, bytes, id -> open.organ());
         } catch (BadFile unreadable) {
             return wouldNotOpen(path, unreadable);
         }
@@ -266,7 +284,7 @@ public final class Library {
         }
         try {
             PlanReader.Read read = readPlan(draft);
-            return Optional.of(new Draft.Kept(read.plan(), read.instrument(), disk.modified(draft)));
+            return Optional.of(new Draft.Kept(read.plan(), read.organ(), disk.modified(draft)));
         } catch (BadFile why) {
             return Optional.of(new Draft.Unreadable(why));
         } catch (IOException gone) {
@@ -298,24 +316,24 @@ public final class Library {
         return PlanReader.read(path, FileBytes.read(disk, path), id -> instrumentOf(path, id));
     }
 
-    private Instrument readInstrument(Path path) throws BadFile {
+    private KnownOrgan readOrgan(Path path) throws BadFile {
         byte[] bytes = FileBytes.read(disk, path);
         Fingerprint now = Fingerprint.of(bytes);
-        ReadInstrument before = readInstruments.get(path);
+        ReadOrgan before = readOrgans.get(path);
         if (before != null && before.fingerprint().equals(now)) {
-            return before.instrument();
+            return before.organ();
         }
-        Instrument instrument = InstrumentReader.read(path, bytes);
-        readInstruments.put(path, new ReadInstrument(now, instrument));
-        return instrument;
+        KnownOrgan organ = InstrumentReader.readKnown(path, bytes);
+        readOrgans.put(path, new ReadOrgan(now, organ));
+        return organ;
     }
 
-    private Instrument instrumentOf(Path plan, Found id) throws BadFile {
+    private KnownOrgan instrumentOf(Path plan, Found id) throws BadFile {
         Path sibling = plan.resolveSibling("..").resolve(INSTRUMENTS).normalize();
         Shelf beside = new Shelf(sibling, disk, "organ");
         for (Shelf each : List.of(beside, instruments)) {
             if (disk.exists(each.path(id.text()))) {
-                return readInstrument(each.path(id.text()));
+                return readOrgan(each.path(id.text()));
             }
         }
         Set<Path> places = new LinkedHashSet<>();

@@ -9,25 +9,30 @@ import versewind.plan.Plan;
  * A plan as it was read from its file, or is going to be written to it.
  *
  * @param plan the plan
- * @param instrument the instrument it is made for
+ * @param organ the instrument it is made for, and what is known of it
  * @param path its file
  * @param fingerprint what the file held
  * @param draft work that was kept beside it and is not in the file, if there is any
  */
-public record OpenPlan(Plan plan, Instrument instrument, Path path, Fingerprint fingerprint, Optional<Draft> draft) {
+public record OpenPlan(Plan plan, KnownOrgan organ, Path path, Fingerprint fingerprint, Optional<Draft> draft) {
+
+    /** The instrument it is made for. */
+    public Instrument instrument() {
+        return organ.instrument();
+    }
 
     /** With another plan for the same instrument, to be written to the same file. */
     public OpenPlan with(Plan other) {
-        return new OpenPlan(other, instrument, path, fingerprint, draft);
+        return new OpenPlan(other, organ, path, fingerprint, draft);
     }
 
     /** With the work that was kept, to be written to the same file. */
     public OpenPlan takingUp(Draft.Kept kept) {
-        return new OpenPlan(kept.plan(), kept.instrument(), path, fingerprint, draft);
+        return new OpenPlan(kept.plan(), kept.organ(), path, fingerprint, draft);
     }
 
     /** After it was saved: the file now holds this plan, and no work is left over. */
     public OpenPlan after(SaveOutcome.Saved saved) {
-        return new OpenPlan(plan, instrument, saved.path(), saved.fingerprint(), Optional.empty());
+        return new OpenPlan(plan, organ, saved.path(), saved.fingerprint(), Optional.empty());
     }
 }

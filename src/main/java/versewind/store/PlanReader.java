@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
-import versewind.organ.Instrument;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -28,11 +27,11 @@ final class PlanReader {
          *
          * @param id where the name was found, a valid one
          */
-        Instrument find(Found id) throws BadFile;
+        KnownOrgan find(Found id) throws BadFile;
     }
 
     /** A plan and the instrument it is made for. */
-    record Read(Plan plan, Instrument instrument) {}
+    record Read(Plan plan, KnownOrgan organ) {}
 
     /**
      * Reads a plan.
@@ -48,12 +47,12 @@ final class PlanReader {
         Heading heading = heading(fields);
         String id = instrumentId(fields.at("instrument"));
         List<Found> list = fields.at("hymns").items();
-        Instrument instrument = instruments.find(fields.at("instrument"));
+        KnownOrgan organ = instruments.find(fields.at("instrument"));
         List<Hymn> hymns = new ArrayList<>();
         for (Found each : list) {
-            hymns.add(hymn(each, new VerseReader(instrument)));
+            hymns.add(hymn(each, new VerseReader(organ.instrument())));
         }
-        return new Read(new Plan(heading, id, hymns), instrument);
+        return new Read(new Plan(heading, id, hymns), organ);
     }
 
     private static Heading heading(Fields fields) throws BadFile {

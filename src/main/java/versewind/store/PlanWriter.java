@@ -1,16 +1,7 @@
 package versewind.store;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.stream.IntStream;
-import versewind.organ.BoxPosition;
-import versewind.organ.Coupler;
 import versewind.organ.Instrument;
-import versewind.organ.Registration;
-import versewind.organ.Tremulant;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -18,10 +9,10 @@ import versewind.plan.Verse;
 
 /** Writes a plan's file. */
 final class PlanWriter {
-    private final Instrument instrument;
+    private final DrawnWriter drawn;
 
     private PlanWriter(Instrument instrument) {
-        this.instrument = instrument;
+        this.drawn = new DrawnWriter(instrument);
     }
 
     /**
@@ -74,68 +65,10 @@ final class PlanWriter {
                 .text("singing", verse.singing().word());
         verse.people().ifPresent(people -> who.number("people", people));
         block.row(who.bare());
-        block.row(new Row()
-                .text("hands", verse.hands().layout().word())
-                .text("right", divisionName(verse.hands().right()))
-                .text("left", divisionName(verse.hands().left()))
-                .bare());
-        Registration registration = verse.registration();
-        drawn(block, registration);
-        List<String> couplers =
-                instrument.couplers().stream().map(Coupler::name).toList();
-        List<String> tremulants =
-                instrument.tremulants().stream().map(Tremulant::name).toList();
-        knobs(block, "couplers", registration.couplers().stream(), couplers);
-        boxes(block, registration);
-        knobs(block, "tremulants", registration.tremulants().stream(), tremulants);
+        drawn.hands(block, verse.hands());
+        drawn.registration(block, verse.registration());
         block.textUnlessEmpty("piston", verse.piston());
         block.textUnlessEmpty("note", verse.note());
         return block.object();
-    }
-
-    private String divisionName(int division) {
-        return instrument.divisions().get(division).name();
-    }
-
-    /** The stops stand on one line, a division a line where that is too long. */
-    private void drawn(Block block, Registration registration) {
-        Map<String, List<String>> drawn = new LinkedHashMap<>();
-        registration.stops().forEach(i -> {
-            Instrument.Knob knob = instrument.stops().get(i);
-            drawn.computeIfAbsent(knob.name().division(), division -> new ArrayList<>())
-                    .add(knob.name().label());
-        });
-        Row row = new Row();
-        Block rows = block.inner();
-        drawn.forEach((division, labels) -> {
-            row.add(division, Row.list(labels));
-            rows.field(division, Row.list(labels));
-        });
-        String oneLine = new Row().add("drawn", row.braced()).bare();
-        if (block.holds(oneLine)) {
-            block.row(oneLine);
-        } else {
-            block.field("drawn", rows.object());
-        }
-    }
-
-    private static void knobs(Block block, String field, IntStream drawn, List<String> names) {
-        List<String> labels = drawn.mapToObj(names::get).toList();
-        if (!labels.isEmpty()) {
-            block.field(field, Row.list(labels));
-        }
-    }
-
-    private void boxes(Block block, Registration registration) {
-        Row row = new Row();
-        for (int d = 0; d < instrument.divisions().size(); d++) {
-            BoxPosition position = registration.boxes().get(d);
-            if (instrument.divisions().get(d).isEnclosed() && position != BoxPosition.OPEN) {
-                row.text(divisionName(d), position.word());
-            }
-        }
-        if (!row.bare().isEmpty()) {
-            block.field("boxes", row.braced());
-        }
     }
 }

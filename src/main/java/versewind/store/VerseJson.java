@@ -8,6 +8,7 @@ import versewind.advice.Assessment;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
 import versewind.sound.Margin;
+import versewind.sound.Verdict;
 
 /** Writes the fields of a verse that was assessed. */
 final class VerseJson {
@@ -21,6 +22,7 @@ final class VerseJson {
         organ(json, estimate);
         json.writeObjectFieldStart("singers");
         Generated.level(json, "dbA", estimate.singersDba());
+        plusMinus(json, estimate.singersDba().isPresent(), estimate.plusMinus().singersDb());
         json.writeNumberField("count", estimate.singers());
         json.writeEndObject();
         margin(json, estimate.margin());
@@ -31,6 +33,7 @@ final class VerseJson {
         OptionalDouble sone = estimate.isSilent() ? OptionalDouble.empty() : OptionalDouble.of(estimate.sone());
         json.writeObjectFieldStart("organ");
         Generated.level(json, "dbA", estimate.organDba());
+        plusMinus(json, !estimate.isSilent(), estimate.plusMinus().organDb());
         Generated.level(json, "sone", sone);
         Generated.level(json, "phon", estimate.phon());
         Optional<String> dynamic = estimate.dynamic().map(Dynamic::word);
@@ -50,7 +53,23 @@ final class VerseJson {
                     case SOLO_LINE -> "soloLine";
                 });
         Generated.level(json, "db", margin.db());
+        plusMinus(json, margin.db().isPresent(), margin.plusMinusDb().orElse(0));
         json.writeStringField("verdict", margin.verdict().word());
+        json.writeArrayFieldStart("maybe");
+        for (Verdict other : margin.perhaps()) {
+            json.writeString(other.word());
+        }
+        json.writeEndArray();
         json.writeEndObject();
+    }
+
+    /** One standard deviation in whole dB; null where there is no level. */
+    private static void plusMinus(JsonGenerator json, boolean isThere, double plusMinusDb) throws IOException {
+        json.writeFieldName("plusMinus");
+        if (isThere) {
+            json.writeNumber(Math.round(plusMinusDb));
+        } else {
+            json.writeNull();
+        }
     }
 }

@@ -58,7 +58,7 @@ final class VerseReader {
                 .make(() -> new Verse(kind, label, mode, singing, people, hands, registration, piston, note));
     }
 
-    private HandsAndFeet hands(Fields fields) throws BadFile {
+    HandsAndFeet hands(Fields fields) throws BadFile {
         HandsAndFeet.Layout layout =
                 fields.at("hands").choice(List.of(HandsAndFeet.Layout.values()), HandsAndFeet.Layout::word);
         return new HandsAndFeet(layout, manual(fields.at("right")), manual(fields.at("left")));
@@ -72,7 +72,7 @@ final class VerseReader {
         return division;
     }
 
-    private Registration registration(Fields fields) throws BadFile {
+    Registration registration(Fields fields) throws BadFile {
         List<String> couplers =
                 instrument.couplers().stream().map(Coupler::name).toList();
         List<String> tremulants =

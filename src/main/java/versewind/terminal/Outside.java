@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import versewind.organ.Instrument;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -16,6 +15,7 @@ import versewind.store.BadFile;
 import versewind.store.Bin;
 import versewind.store.Draft;
 import versewind.store.InstrumentEntry;
+import versewind.store.KnownOrgan;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
 import versewind.store.SaveOutcome;
@@ -100,14 +100,14 @@ final class Outside {
             return opened(library.openPlan(wanted.id()));
         }
         if (effect instanceof Effect.CreatePlan wanted) {
-            Instrument instrument = library.openInstrument(wanted.instrument());
-            return created(wanted.heading(), wanted.instrument(), List.of(), instrument);
+            KnownOrgan organ = library.openOrgan(wanted.instrument()).organ();
+            return created(wanted.heading(), wanted.instrument(), List.of(), organ);
         }
         if (effect instanceof Effect.CopyPlan wanted) {
             OpenPlan from = library.openPlan(wanted.id());
             int people = wanted.people().orElse(from.plan().heading().people());
             Heading heading = new Heading(wanted.title(), wanted.date(), people, wanted.notes());
-            return created(heading, from.plan().instrument(), from.plan().hymns(), from.instrument());
+            return created(heading, from.plan().instrument(), from.plan().hymns(), from.organ());
         }
         return List.of();
     }
@@ -135,7 +135,7 @@ final class Outside {
     List<Input> opened(OpenPlan file) {
         OrganSound sound;
         try {
-            sound = OrganSound.open(file.instrument());
+            sound = file.organ().sound();
         } catch (IllegalArgumentException unknownMaterial) {
             return List.of(new Input.Failed(
                     file.instrument().name() + " cannot be estimated: " + unknownMaterial.getMessage()));
@@ -154,11 +154,11 @@ final class Outside {
         return inputs;
     }
 
-    private List<Input> created(Heading heading, String instrumentId, List<Hymn> hymns, Instrument instrument)
+    private List<Input> created(Heading heading, String instrumentId, List<Hymn> hymns, KnownOrgan organ)
             throws BadFile {
         drafting.settle();
         Plan plan = new Plan(heading, instrumentId, hymns);
-        OpenPlan fresh = library.newPlan(library.freePlanId(heading.title()), plan, instrument);
+        OpenPlan fresh = library.newPlan(library.freePlanId(heading.title()), plan, organ);
         SaveOutcome outcome = library.savePlan(fresh, WhenChanged.REFUSE);
         if (outcome instanceof SaveOutcome.Saved saved) {
             return opened(fresh.after(saved));

@@ -82,9 +82,9 @@ class AssessmentJsonTest {
                     default -> "lead";
                 };
         assertThat(fields(verse)).containsExactly("label", "kind", "mode", "organ", "singers", margin, "lagMs");
-        assertThat(fields(verse.get("organ"))).containsExactly("dbA", "sone", "phon", "dynamic");
-        assertThat(fields(verse.get("singers"))).containsExactly("dbA", "count");
-        assertThat(fields(verse.get(margin))).containsExactly("db", "verdict");
+        assertThat(fields(verse.get("organ"))).containsExactly("dbA", "plusMinus", "sone", "phon", "dynamic");
+        assertThat(fields(verse.get("singers"))).containsExactly("dbA", "plusMinus", "count");
+        assertThat(fields(verse.get(margin))).containsExactly("db", "plusMinus", "verdict", "maybe");
         assertThat(verse.get("organ").get("dbA").asText()).matches("\\d+\\.\\d");
         assertThat(verse.get("organ").get("sone").asText()).matches("\\d+\\.\\d");
         assertThat(verse.get("lagMs").asText()).matches("\\d+\\.\\d");
@@ -94,8 +94,9 @@ class AssessmentJsonTest {
     void what_does_not_sound_is_null() throws Exception {
         JsonNode verse = assessed(blank(VerseKind.VERSE)).at("/hymns/0/verses/0");
 
-        assertThat(verse.get("organ")).hasToString("{\"dbA\":null,\"sone\":null,\"phon\":null,\"dynamic\":null}");
-        assertThat(verse.get("lead")).hasToString("{\"db\":null,\"verdict\":\"lost\"}");
+        assertThat(verse.get("organ"))
+                .hasToString("{\"dbA\":null,\"plusMinus\":null,\"sone\":null,\"phon\":null,\"dynamic\":null}");
+        assertThat(verse.get("lead")).hasToString("{\"db\":null,\"plusMinus\":null,\"verdict\":\"lost\",\"maybe\":[]}");
         assertThat(verse.get("singers").get("count").intValue()).isEqualTo(72);
     }
 
@@ -103,8 +104,9 @@ class AssessmentJsonTest {
     void an_interlude_has_nobody_to_lead() throws Exception {
         JsonNode verse = assessed(blank(VerseKind.INTERLUDE)).at("/hymns/0/verses/0");
 
-        assertThat(verse.get("lead")).hasToString("{\"db\":null,\"verdict\":\"organ alone\"}");
-        assertThat(verse.get("singers")).hasToString("{\"dbA\":null,\"count\":0}");
+        assertThat(verse.get("lead"))
+                .hasToString("{\"db\":null,\"plusMinus\":null,\"verdict\":\"organ alone\",\"maybe\":[]}");
+        assertThat(verse.get("singers")).hasToString("{\"dbA\":null,\"plusMinus\":null,\"count\":0}");
     }
 
     @Test
@@ -113,7 +115,8 @@ class AssessmentJsonTest {
                         blank(VerseKind.VERSE).withMode(Mode.SMALL_CHOIR).withPeople(OptionalInt.of(9)))
                 .at("/hymns/0/verses/0");
 
-        assertThat(verse.get("voice")).hasToString("{\"db\":null,\"verdict\":\"clear\"}");
+        assertThat(verse.get("voice"))
+                .hasToString("{\"db\":null,\"plusMinus\":null,\"verdict\":\"clear\",\"maybe\":[]}");
         assertThat(verse.get("singers").get("count").intValue()).isEqualTo(9);
     }
 

@@ -84,7 +84,7 @@ class DraftTest {
 
     @Test
     void work_on_a_plan_that_was_never_saved_is_listed_and_opened() throws BadFile {
-        OpenPlan fresh = library.newPlan("fresh", changed.plan(), changed.instrument());
+        OpenPlan fresh = library.newPlan("fresh", changed.plan(), changed.organ());
         library.keepDraft(fresh);
 
         OpenPlan opened = new Library(folder).openPlan("fresh");

@@ -35,8 +35,8 @@ class FuzzTest {
 
     private static Reading plan(Path file) throws BadFile {
         Instrument instrument = new Library(Path.of("")).openPlan(file).instrument();
-        return bytes ->
-                PlanWriter.bytes(PlanReader.read(file, bytes, id -> instrument).plan(), instrument);
+        return bytes -> PlanWriter.bytes(
+                PlanReader.read(file, bytes, id -> KnownOrgan.of(instrument)).plan(), instrument);
     }
 
     private static Reading instrument(Path file) {

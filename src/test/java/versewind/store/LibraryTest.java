@@ -260,8 +260,7 @@ class LibraryTest {
     void an_id_that_leads_out_of_the_library_is_refused() throws BadFile {
         OpenPlan open = library.openPlan("lent");
 
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> library.newPlan("../lent", open.plan(), open.instrument()));
+        assertThatIllegalArgumentException().isThrownBy(() -> library.newPlan("../lent", open.plan(), open.organ()));
         assertThatIllegalArgumentException().isThrownBy(() -> library.saveNewInstrument(".hidden", open.instrument()));
     }
 
@@ -320,7 +319,7 @@ class LibraryTest {
     void a_new_plan_is_written_when_it_is_saved_and_not_over_another() throws BadFile {
         OpenPlan lent = library.openPlan("lent");
         String id = library.freePlanId("Harvest: All Souls' (evening)");
-        OpenPlan fresh = library.newPlan(id, entitled(lent.plan(), "Harvest"), lent.instrument());
+        OpenPlan fresh = library.newPlan(id, entitled(lent.plan(), "Harvest"), lent.organ());
 
         assertThat(id).isEqualTo("harvest-all-souls-evening");
         assertThat(fresh.path()).doesNotExist();
@@ -334,7 +333,11 @@ class LibraryTest {
     void a_plan_for_another_instrument_is_a_mistake_of_the_program() throws BadFile {
         OpenPlan open = library.openPlan("lent");
         OpenPlan misfit = new OpenPlan(
-                open.plan(), new RandomWorks(1).instrument(), open.path(), open.fingerprint(), Optional.empty());
+                open.plan(),
+                KnownOrgan.of(new RandomWorks(1).instrument()),
+                open.path(),
+                open.fingerprint(),
+                Optional.empty());
 
         assertThatIllegalArgumentException().isThrownBy(() -> save(library, misfit));
         assertThat(open.path()).hasContent(SmallOrgan.PLAN);

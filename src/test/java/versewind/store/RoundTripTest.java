@@ -67,7 +67,7 @@ class RoundTripTest {
             Plan plan = works.plan(instrument);
             byte[] written = PlanWriter.bytes(plan, instrument);
 
-            Plan read = PlanReader.read(Path.of("seed-" + seed), written, id -> instrument)
+            Plan read = PlanReader.read(Path.of("seed-" + seed), written, id -> KnownOrgan.of(instrument))
                     .plan();
 
             assertThat(read).as("seed %d", seed).isEqualTo(plan);

@@ -13,12 +13,20 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.Singing;
+import versewind.sound.Fit;
+import versewind.sound.OrganSound;
+import versewind.sound.Reading;
+import versewind.sound.Seat;
 
 class SchemaTest {
     private static final JsonSchema INSTRUMENT = schema("instrument");
@@ -87,6 +95,25 @@ class SchemaTest {
                     .as("seed %d", seed)
                     .isEmpty();
         }
+    }
+
+    @Test
+    void a_calibrated_instrument_is_valid_and_is_read_as_it_was_written() throws Exception {
+        Instrument organ = SmallOrgan.organ();
+        Registration drawn = Registration.full(organ);
+        HandsAndFeet hands = HandsAndFeet.on(HandsAndFeet.Layout.FOUR_PARTS, organ.mainDivision());
+        Reading.Sung sung = new Reading.Sung(20, Singing.GENTLE);
+        Fit fit = Fit.of(
+                OrganSound.open(organ),
+                List.of(
+                        new Reading("2026-11-20", drawn, hands, Seat.CHOIR, 0, Optional.empty(), 85.5),
+                        new Reading("", drawn, hands, Seat.NAVE, 30, Optional.of(sung), 88)));
+        byte[] written = InstrumentWriter.bytes(new KnownOrgan(fit.instrument(), fit.calibration()));
+        KnownOrgan read = InstrumentReader.readKnown(Path.of("calibrated.json"), written);
+
+        assertThat(objections(INSTRUMENT, text(written))).isEmpty();
+        assertThat(read.calibration()).isEqualTo(fit.calibration());
+        assertThat(InstrumentWriter.bytes(read)).isEqualTo(written);
     }
 
     @ParameterizedTest

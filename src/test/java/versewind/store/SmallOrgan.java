@@ -130,7 +130,7 @@ final class SmallOrgan {
             if (!id.text().equals(ID)) {
                 throw id.bad("there is no such instrument", "There is \"nether-wick\".");
             }
-            return organ;
+            return KnownOrgan.of(organ);
         });
     }
 

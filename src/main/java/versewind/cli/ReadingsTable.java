@@ -1,0 +1,239 @@
+package versewind.cli;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVException;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.Singing;
+import versewind.sound.OrganSound;
+import versewind.sound.Reading;
+import versewind.sound.Seat;
+
+/**
+ * A table of readings as people type it or a spreadsheet saves it: commas, semicolons or tabs between the cells, a head
+ * that names the columns in any order, a reading a line. Lines that begin with # are remarks.
+ *
+ * <p>Columns: draw and dBA must be there; box, hands, right, left, seat, people, singers, singing, date may be left out or
+ * blank. What is drawn is written as for {@code --draw}.
+ */
+final class ReadingsTable {
+
+    private static final String DRAW = "draw";
+    private static final String BOX = "box";
+    private static final String HANDS = "hands";
+    private static final String RIGHT = "right";
+    private static final String LEFT = "left";
+    private static final String SEAT = "seat";
+    private static final String PEOPLE = "people";
+    private static final String SINGERS = "singers";
+    private static final String SINGING = "singing";
+    private static final String DATE = "date";
+    private static final String LEVEL = "dBA";
+
+    /** The columns, in the order in which a table is usually written. */
+    static final List<String> COLUMNS =
+            List.of(DATE, DRAW, BOX, HANDS, RIGHT, LEFT, SEAT, PEOPLE, SINGERS, SINGING, LEVEL);
+
+    private static final Pattern PARTS = Pattern.compile(";");
+    private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+    private static final int MOST_PEOPLE = 50_000;
+
+    private final String place;
+    private final OrganSound sound;
+    private final Instrument instrument;
+    private final Knobs knobs;
+
+    private ReadingsTable(String place, OrganSound sound) {
+        this.place = place;
+        this.sound = sound;
+        this.instrument = sound.organ();
+        this.knobs = new Knobs(instrument);
+    }
+
+    /**
+     * The readings of a table.
+     *
+     * @param place what the table is called, for the sentence if something is wrong
+     * @param text what is in it
+     * @param sound the organ
+     */
+    static List<Reading> read(String place, String text, OrganSound sound) throws Misuse {
+        ReadingsTable table = new ReadingsTable(place, sound);
+        String clean = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setDelimiter(delimiter(clean))
+                .setIgnoreSurroundingSpaces(true)
+                .setIgnoreEmptyLines(true)
+                .setCommentMarker('#')
+                .get();
+        try (CSVParser parser = CSVParser.parse(new StringReader(clean), format)) {
+            return table.readings(parser);
+        } catch (CSVException malformed) {
+            throw new Misuse(place + ": " + malformed.getMessage() + ". Put quotation marks around whole cells only.");
+        } catch (IOException | RuntimeException malformed) {
+            throw new Misuse(place + " is no table: " + malformed.getMessage() + ".");
+        }
+    }
+
+    private static char delimiter(String text) {
+        String head = text.lines()
+                .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                .findFirst()
+                .orElse("");
+        return Stream.of('\t', ';')
+                .filter(sign -> head.indexOf(sign) >= 0)
+                .findFirst()
+                .orElse(',');
+    }
+
+    private List<Reading> readings(CSVParser parser) throws Misuse {
+        Map<String, Integer> columns = new HashMap<>();
+        List<Reading> readings = new ArrayList<>();
+        for (CSVRecord row : parser) {
+            String where = place + ", line " + parser.getCurrentLineNumber();
+            if (columns.isEmpty()) {
+                columns.putAll(columns(row, where));
+            } else {
+                try {
+                    readings.add(reading(row, columns));
+                } catch (Misuse | IllegalArgumentException wrong) {
+                    throw new Misuse(where + ": " + sentence(wrong.getMessage()));
+                }
+            }
+        }
+        if (readings.isEmpty()) {
+            throw new Misuse(place + " has no reading. Write a head with draw and dBA, and a line for each reading.");
+        }
+        return readings;
+    }
+
+    private static String sentence(String message) {
+        String capital = message.substring(0, 1).toUpperCase(Locale.ROOT) + message.substring(1);
+        return capital.endsWith(".") ? capital : capital + ".";
+    }
+
+    private static Map<String, Integer> columns(CSVRecord head, String where) throws Misuse {
+        Map<String, Integer> columns = new HashMap<>();
+        for (int i = 0; i < head.size(); i++) {
+            String name = head.get(i).strip();
+            if (name.isEmpty()) {
+                continue;
+            }
+            Optional<String> column =
+                    COLUMNS.stream().filter(name::equalsIgnoreCase).findFirst();
+            if (column.isEmpty()) {
+                throw new Misuse(where + ": No column is called \"" + name + "\". The columns are "
+                        + String.join(", ", COLUMNS) + ".");
+            }
+            if (columns.put(column.get(), i) != null) {
+                throw new Misuse(where + ": Two columns are called \"" + name + "\". Take out one.");
+            }
+        }
+        for (String needed : List.of(DRAW, LEVEL)) {
+            if (!columns.containsKey(needed)) {
+                throw new Misuse(where + ": The head has no column \"" + needed + "\". The first line must name the"
+                        + " columns; draw and dBA must be among them.");
+            }
+        }
+        return columns;
+    }
+
+    private static String cell(CSVRecord row, Map<String, Integer> columns, String column) {
+        Integer at = columns.get(column);
+        return at == null || at >= row.size() ? "" : row.get(at).strip();
+    }
+
+    private Reading reading(CSVRecord row, Map<String, Integer> columns) throws Misuse {
+        if (row.size() > columns.size()) {
+            throw new Misuse("There are more cells than columns. Put what is drawn between quotation marks.");
+        }
+        Registration drawn = knobs.drawn(cell(row, columns, DRAW));
+        for (String box : PARTS.split(cell(row, columns, BOX), -1)) {
+            drawn = box.isBlank() ? drawn : knobs.withBox(drawn, box);
+        }
+        OptionalInt singers = whole(cell(row, columns, SINGERS), SINGERS);
+        int people = whole(cell(row, columns, PEOPLE), PEOPLE).orElse(singers.orElse(0));
+        Singing singing = choice(
+                cell(row, columns, SINGING),
+                "The singing cannot be",
+                Singing.values(),
+                Singing::word,
+                Singing.ORDINARY);
+        Reading reading = new Reading(
+                date(cell(row, columns, DATE)),
+                drawn,
+                hands(row, columns),
+                choice(cell(row, columns, SEAT), "There is no seat", Seat.values(), Seat::word, Seat.NAVE),
+                people,
+                singers.isPresent() ? Optional.of(new Reading.Sung(singers.getAsInt(), singing)) : Optional.empty(),
+                level(cell(row, columns, LEVEL)));
+        if (sound.expectedDba(reading).isEmpty()) {
+            throw new Misuse("Nothing sounds that could be read. Draw a stop where the hands play.");
+        }
+        return reading;
+    }
+
+    private HandsAndFeet hands(CSVRecord row, Map<String, Integer> columns) throws Misuse {
+        HandsAndFeet.Layout layout = choice(
+                cell(row, columns, HANDS),
+                "The hands cannot play",
+                HandsAndFeet.Layout.values(),
+                HandsAndFeet.Layout::word,
+                HandsAndFeet.Layout.FOUR_PARTS);
+        String right = cell(row, columns, RIGHT);
+        String left = cell(row, columns, LEFT);
+        int rightHand = right.isEmpty() ? instrument.mainDivision() : knobs.manual(right);
+        return new HandsAndFeet(layout, rightHand, left.isEmpty() ? rightHand : knobs.manual(left));
+    }
+
+    private static String date(String typed) throws Misuse {
+        if (!typed.isEmpty() && !DAY.matcher(typed).matches()) {
+            throw new Misuse("\"" + typed + "\" is no date. Write it like \"2026-10-04\".");
+        }
+        return typed;
+    }
+
+    private static double level(String typed) throws Misuse {
+        try {
+            return Double.parseDouble(typed.replace(',', '.'));
+        } catch (NumberFormatException noNumber) {
+            throw new Misuse("\"" + typed + "\" is no level in dB(A). Write it like \"78.5\".");
+        }
+    }
+
+    private static OptionalInt whole(String typed, String column) throws Misuse {
+        if (typed.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        if (!typed.matches("[0-9]{1,9}") || Integer.parseInt(typed) > MOST_PEOPLE) {
+            throw new Misuse("\"" + typed + "\" cannot stand under " + column + ". Write a whole number to "
+                    + MOST_PEOPLE + ".");
+        }
+        return OptionalInt.of(Integer.parseInt(typed));
+    }
+
+    private static <T> T choice(String typed, String none, T[] values, Function<T, String> word, T otherwise)
+            throws Misuse {
+        if (typed.isEmpty()) {
+            return otherwise;
+        }
+        Names names = new Names(none, "It can be", Stream.of(values).map(word).toList());
+        return values[names.find(typed)];
+    }
+}

@@ -1,0 +1,161 @@
+package versewind.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import versewind.Golden;
+
+class CalibrateCommandTest {
+
+    private static final String HEAD = "draw,box,dBA\n";
+    private static final String DIAPASON = "Great: Open Diapason 8,,74\n";
+    private static final String CHORUS = "\"Great: Open Diapason 8, Principal 4; couplers: Great to Pedal\",,79\n";
+    private static final String CLOSED = "\"Swell: Gedackt 8, Flute 4; couplers: Swell to Great\",Swell=closed,62\n";
+
+    @TempDir
+    private Path folder;
+
+    private Path instrument;
+
+    @BeforeEach
+    void copy_the_library() throws IOException {
+        for (String name : List.of("instruments/st-tethwin.json", "plans/harvest-festival.json")) {
+            Files.createDirectories(folder.resolve(name).getParent());
+            Files.copy(Path.of(name), folder.resolve(name));
+        }
+        instrument = folder.resolve("instruments/st-tethwin.json");
+    }
+
+    private Reply calibrated(String table, String... more) throws IOException {
+        Path readings = folder.resolve("readings.csv");
+        Files.writeString(readings, table);
+        return typed(Stream.concat(Stream.of("calibrate", "st-tethwin", readings.toString()), Stream.of(more))
+                .toArray(String[]::new));
+    }
+
+    private Reply typed(String... words) {
+        return Commands.run(
+                List.of(words),
+                new Surroundings(folder, Optional.empty(), StandardCharsets.UTF_8, LocalDate.of(2026, 11, 25), "1.0"));
+    }
+
+    @Test
+    void an_organ_that_was_never_calibrated_tells_what_to_read_first() {
+        Golden.check("calibrate/first.txt", typed("calibrate", "st-tethwin").results());
+    }
+
+    @Test
+    void readings_are_told_with_what_was_expected_and_what_they_teach() throws IOException {
+        Reply reply = calibrated(HEAD + DIAPASON + CHORUS + CLOSED, "--plan", "harvest-festival", "--next", "2");
+        Golden.check("calibrate/readings.txt", reply.results());
+        assertThat(reply.status()).isEqualTo(Reply.GOOD);
+        assertThat(reply.words()).isEqualTo("versewind: Nothing is written yet; --write does that.\n");
+    }
+
+    @Test
+    void nothing_is_written_unless_asked() throws IOException {
+        byte[] before = Files.readAllBytes(instrument);
+        calibrated(HEAD + DIAPASON);
+        assertThat(Files.readAllBytes(instrument)).isEqualTo(before);
+    }
+
+    @Test
+    void what_is_written_makes_levels_surer_and_undoing_restores_the_file_byte_for_byte() throws IOException {
+        byte[] before = Files.readAllBytes(instrument);
+        String unsure = typed("assess", "harvest-festival").results();
+        assertThat(calibrated(HEAD + DIAPASON + CHORUS + CLOSED, "--write").status())
+                .isEqualTo(Reply.GOOD);
+        assertThat(unsure).contains("±6");
+        assertThat(typed("assess", "harvest-festival").results()).contains("±2").doesNotContain("±6");
+        assertThat(typed("calibrate", "st-tethwin", "--undo").status()).isEqualTo(Reply.GOOD);
+        assertThat(Files.readAllBytes(instrument)).isEqualTo(before);
+    }
+
+    @Test
+    void readings_taken_in_two_evenings_teach_what_they_teach_together() throws Exception {
+        calibrated(HEAD + DIAPASON, "--write");
+        calibrated(HEAD + CHORUS + CLOSED, "--write");
+        String apart = Files.readString(instrument);
+        typed("calibrate", "st-tethwin", "--undo");
+        calibrated(HEAD + DIAPASON + CHORUS + CLOSED, "--write");
+        assertThat(Files.readString(instrument)).isEqualTo(apart);
+    }
+
+    @Test
+    void a_reading_that_fits_nothing_is_named_and_can_be_left_out() throws IOException {
+        String wrong = HEAD + DIAPASON + CHORUS + "Great: Principal 4,,45\n";
+        Reply all = calibrated(wrong);
+        assertThat(all.status()).isEqualTo(Reply.WANTS_ATTENTION);
+        assertThat(all.results()).contains("Reading 3 fits nothing else").contains("--leave-out 3");
+        assertThat(calibrated(wrong, "--leave-out", "3").status()).isEqualTo(Reply.GOOD);
+    }
+
+    @Test
+    void as_json_the_numbers_are_those_of_the_text() throws Exception {
+        JsonNode json = new ObjectMapper()
+                .readTree(calibrated(HEAD + DIAPASON, "--json", "--next", "1").results());
+        JsonNode reading = json.at("/readings/0");
+        assertThat(reading.get("dBA").doubleValue()).isEqualTo(74);
+        assertThat(reading.get("residual").doubleValue())
+                .isEqualTo(Math.rint(10 * (74 - reading.get("after").doubleValue())) / 10);
+        assertThat(json.at("/trims/organ").doubleValue()).isPositive();
+        assertThat(json.at("/next").size()).isEqualTo(1);
+        assertThat(json.at("/next/0/plusMinusAfter").doubleValue())
+                .isLessThan(json.at("/next/0/plusMinusBefore").doubleValue());
+    }
+
+    @Test
+    void semicolons_and_decimal_commas_are_read_as_well() throws IOException {
+        Reply reply = calibrated("draw;dBA\nGreat: Open Diapason 8;74,0\n", "--next", "0");
+        assertThat(reply.results()).contains("74").contains("Great: Open Diapason 8");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            draw,dBA~Great: Opn,70 | line 2: Great has no stop "Opn".
+            draw,dBA~Great: Trumpet 8,loud | line 2: "loud" is no level in dB(A).
+            draw,dBA~Great: Trumpet 8,300 | line 2: A reading lies between 20 and 130 dB(A).
+            draw,dBA~Pedal: Trombone 16,70,5 | line 2: There are more cells than columns.
+            draw,dBA,hands~Pedal: Trombone 16,70,manuals only | line 2: Nothing sounds that could be read.
+            draw,loud~Great: Trumpet 8,70 | line 1: No column is called "loud".
+            draw~Great: Trumpet 8 | line 1: The head has no column "dBA".
+            draw,dBA | has no reading.
+            draw,dBA,singers,seat~Great: Trumpet 8,70,20,console | line 2: While people sing, the meter stands among them
+            draw,dBA,date~Great: Trumpet 8,70,May | line 2: "May" is no date.
+            draw,dBA,people~Great: Trumpet 8,70,-3 | line 2: "-3" cannot stand under people.
+            draw,dBA~"Great: Trumpet 8,70 | readings.csv
+            """)
+    void what_is_wrong_is_told_with_its_line(String table, String sentence) throws IOException {
+        Reply reply = calibrated(table.replace('~', '\n') + "\n");
+        assertThat(reply.status()).isEqualTo(Reply.BAD);
+        assertThat(reply.words()).contains(sentence);
+        assertThat(reply.results()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "--undo, was never calibrated",
+        "--write, There is nothing new to write",
+        "--next=99, --next takes a whole number from 0 to 20",
+        "--leave-out=1, There is no reading 1"
+    })
+    void options_that_cannot_be_are_told(String option, String sentence) {
+        Reply reply = typed("calibrate", "st-tethwin", option);
+        assertThat(reply.status()).isEqualTo(Reply.BAD);
+        assertThat(reply.words()).contains(sentence);
+    }
+}

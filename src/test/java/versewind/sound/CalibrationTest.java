@@ -1,0 +1,126 @@
+package versewind.sound;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import versewind.organ.Instrument;
+import versewind.store.Library;
+
+/**
+ * How well a few readings teach an organ, on the parish organ: the level of 200 registrations drawn blindly, against what
+ * organs drawn at random truly give; readings as {@link NextReading} proposes them, and as many that are
+ * chosen blindly, with the same noise.
+ */
+class CalibrationTest {
+
+    private static final int ORGANS = 60;
+    private static final int REGISTRATIONS = 200;
+    private static final List<Integer> READINGS = List.of(0, 1, 3, 5);
+
+    private static Instrument organ;
+    private static OrganSound estimated;
+
+    /** Root-mean-square errors in dB after so many readings, and what was stated of them. */
+    private record Errors(Map<Integer, Double> db, Map<Integer, Double> statedDb) {}
+
+    private static Errors proposed;
+    private static Errors blind;
+
+    @BeforeAll
+    static void calibrate() throws Exception {
+        organ = new Library(Path.of("")).openInstrument("st-tethwin");
+        estimated = OrganSound.open(organ);
+        RandomOrgans random = new RandomOrgans(7);
+        List<Reading> asked = readings(random, REGISTRATIONS);
+        List<Reading> chosen = NextReading.allRound(estimated, 5).stream()
+                .map(NextReading.Proposed::reading)
+                .toList();
+        proposed = new Errors(new TreeMap<>(), new TreeMap<>());
+        blind = new Errors(new TreeMap<>(), new TreeMap<>());
+        for (int i = 0; i < ORGANS; i++) {
+            OrganSound truth = random.truth(estimated);
+            add(proposed, truth, taken(truth, chosen, random), asked);
+            add(blind, truth, taken(truth, readings(random, 5), random), asked);
+        }
+        for (Errors errors : List.of(proposed, blind)) {
+            errors.db().replaceAll((readings, sum) -> Math.sqrt(sum / ORGANS));
+            errors.statedDb().replaceAll((readings, sum) -> Math.sqrt(sum / ORGANS));
+        }
+        System.out.println("RMS error of dB(A) over " + REGISTRATIONS + " registrations, " + ORGANS
+                + " organs, by number of readings: proposed " + proposed.db() + ", blind " + blind.db());
+    }
+
+    private static void add(Errors errors, OrganSound truth, List<Reading> taken, List<Reading> asked) {
+        double[] gradient = new double[estimated.unknowns().count()];
+        for (int number : READINGS) {
+            OrganSound taught = taught(taken.subList(0, number));
+            double sum = 0;
+            double stated = 0;
+            for (Reading reading : asked) {
+                double error = taught.expectedDba(reading, gradient).orElseThrow()
+                        - truth.expectedDba(reading).orElseThrow();
+                sum += error * error / asked.size();
+                stated += taught.known().variance(gradient) / asked.size();
+            }
+            errors.db().merge(number, sum, Double::sum);
+            errors.statedDb().merge(number, stated, Double::sum);
+        }
+    }
+
+    private static List<Reading> readings(RandomOrgans random, int number) {
+        List<Reading> readings = new ArrayList<>();
+        while (readings.size() < number) {
+            Reading reading = new Reading(
+                    "", random.registration(organ), random.hands(organ), Seat.NAVE, 0, Optional.empty(), 70);
+            if (estimated.expectedDba(reading).isPresent()) {
+                readings.add(reading);
+            }
+        }
+        return readings;
+    }
+
+    private static List<Reading> taken(OrganSound truth, List<Reading> readings, RandomOrgans random) {
+        return readings.stream()
+                .map(reading -> new Reading(
+                        "",
+                        reading.registration(),
+                        reading.hands(),
+                        reading.seat(),
+                        reading.present(),
+                        reading.sung(),
+                        truth.expectedDba(reading).orElseThrow() + random.noiseDb()))
+                .toList();
+    }
+
+    private static OrganSound taught(List<Reading> readings) {
+        return readings.isEmpty() ? estimated : Fit.of(estimated, readings).after();
+    }
+
+    @Test
+    void one_reading_more_than_halves_what_is_not_known() {
+        assertThat(proposed.db().get(1)).isLessThan(proposed.db().get(0) / 2);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 3, 5})
+    void proposed_readings_teach_more_than_blind_ones(int readings) {
+        assertThat(proposed.db().get(readings)).isLessThan(blind.db().get(readings));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 3, 5})
+    void the_error_is_what_is_stated(int readings) {
+        assertThat(proposed.db().get(readings) / proposed.statedDb().get(readings))
+                .isCloseTo(1, within(0.15));
+    }
+}
