@@ -35,8 +35,17 @@ final class Covariance {
 
     /** After a reading of a quantity with this gradient, whose noise has this standard deviation in dB. */
     Covariance after(double[] gradient, double noiseSdDb) {
+        return afterPart(gradient, noiseSdDb, 1);
+    }
+
+    /**
+     * After a reading that tells less than its value.
+     *
+     * @param share how much of the variance that the value would take away is taken, 0 to 1
+     */
+    Covariance afterPart(double[] gradient, double noiseSdDb, double share) {
         double[] moved = times(gradient);
-        double scale = 1 / Math.sqrt(inner(gradient, moved) + noiseSdDb * noiseSdDb);
+        double scale = Math.sqrt(share / (inner(gradient, moved) + noiseSdDb * noiseSdDb));
         for (int place = 0; place < moved.length; place++) {
             moved[place] *= scale;
         }

@@ -188,11 +188,19 @@ public final class OrganSound {
      * @param verse a verse that can be played on this instrument
      * @param servicePeople number of people at the service
      * @param gradient where it is written; zeros where nothing sounds
+     * @return the margin
      */
-    void ofVerdict(Verse verse, int servicePeople, double[] gradient) {
+    Margin ofVerdict(Verse verse, int servicePeople, double[] gradient) {
         Estimate estimate = estimate(verse, servicePeople, OptionalInt.empty());
         double[] judged = estimate.margin().db().isPresent() ? ofMargin : ofOrgan;
         System.arraycopy(judged, 0, gradient, 0, gradient.length);
+        return estimate.margin();
+    }
+
+    /** Knows what is known so surely; what sounds is not changed. */
+    OrganSound knowing(Covariance other) {
+        known = other;
+        return this;
     }
 
     /** The instrument. */

@@ -46,6 +46,11 @@ public final class Thresholds {
 
     private Thresholds() {}
 
+    /** Margin from which the words of a choir or a soloist are clear. */
+    static double clearDb(Mode mode) {
+        return mode == Mode.SMALL_CHOIR ? CHOIR_CLEAR_DB : SOLOIST_CLEAR_DB;
+    }
+
     /** The verdict on a margin in dB in an accompaniment mode. */
     static Verdict verdict(Mode mode, double marginDb) {
         return switch (mode) {

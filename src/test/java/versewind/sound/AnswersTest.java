@@ -1,0 +1,125 @@
+package versewind.sound;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import versewind.organ.Instrument;
+import versewind.plan.Heard;
+import versewind.plan.Mode;
+import versewind.plan.Verse;
+import versewind.plan.VerseKind;
+import versewind.sound.Answers.Answer;
+import versewind.sound.Answers.Band;
+import versewind.sound.Answers.Cut;
+import versewind.store.Library;
+
+class AnswersTest {
+
+    private static final int PEOPLE = 180;
+
+    private final Verse led;
+    private final Verse choir;
+    private final OrganSound sound;
+
+    AnswersTest() throws Exception {
+        var open = new Library(Path.of("")).openPlan("harvest-festival");
+        Instrument organ = open.instrument();
+        led = open.plan().hymns().get(0).verses().get(1);
+        choir = led.withMode(Mode.SMALL_CHOIR);
+        sound = OrganSound.open(organ);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, 1, -Infinity, 0",
+        "1.5, 2, -1, 4",
+        "-3, 7.8, -1.5, 9",
+        "20, 3, -Infinity, -1.5",
+        "-20, 3, 9, Infinity",
+        "-40, 3, -1.5, 9",
+        "0, 2, -Infinity, Infinity"
+    })
+    void a_distribution_that_is_cut_has_the_mean_and_variance_of_numerical_integration(
+            double mean, double sd, double from, double to) {
+        double low = Math.max(from, mean - 40 * sd);
+        double high = Math.min(to, mean + 40 * sd);
+        int steps = 2_000_000;
+        double nearest = Math.max(low, Math.min(high, mean));
+        double all = 0;
+        double first = 0;
+        double second = 0;
+        for (int i = 0; i < steps; i++) {
+            double at = low + (high - low) * (i + 0.5) / steps;
+            double keep = (nearest - mean) * (nearest - mean);
+            double density = Math.exp((keep - (at - mean) * (at - mean)) / (2 * sd * sd));
+            all += density;
+            first += density * at;
+            second += density * at * at;
+        }
+        Cut cut = Cut.of(mean, sd, from, to);
+        assertThat(cut.mean()).isCloseTo(first / all, within(1e-3));
+        assertThat(cut.variance()).isCloseTo(second / all - Math.pow(first / all, 2), within(2e-3));
+    }
+
+    private double marginDb(OrganSound organ, Verse verse) {
+        return organ.estimate(verse, PEOPLE, OptionalInt.empty()).margin().db().orElseThrow();
+    }
+
+    private OrganSound after(Verse verse, Heard... heard) {
+        return Answers.heeded(
+                sound,
+                Stream.of(heard).map(each -> new Answer(verse, PEOPLE, each)).toList());
+    }
+
+    @Test
+    void too_soft_makes_the_organ_expected_softer_against_the_singers() {
+        assertThat(marginDb(after(led, Heard.TOO_SOFT), led)).isLessThan(marginDb(sound, led) - 1);
+    }
+
+    @Test
+    void too_strong_makes_the_organ_expected_stronger_against_the_singers() {
+        assertThat(marginDb(after(led, Heard.TOO_STRONG), led)).isGreaterThan(marginDb(sound, led) + 1);
+    }
+
+    @Test
+    void an_organ_too_strong_for_a_choir_is_one_that_covers_its_words() {
+        assertThat(marginDb(after(choir, Heard.TOO_STRONG), choir)).isLessThan(marginDb(sound, choir));
+        assertThat(Band.of(Margin.Kind.VOICE, choir, Heard.TOO_STRONG).toDb()).isEqualTo(Thresholds.CHOIR_CLEAR_DB);
+    }
+
+    @Test
+    void right_draws_the_margin_into_the_band_that_is_right() {
+        Band right = Band.of(Margin.Kind.LEAD, led, Heard.RIGHT);
+        assertThat(marginDb(after(led, Heard.RIGHT, Heard.RIGHT, Heard.RIGHT), led))
+                .isBetween(right.fromDb(), right.toDb());
+    }
+
+    @Test
+    void every_answer_makes_the_margin_surer() {
+        double before = plusMinus(sound);
+        double one = plusMinus(after(led, Heard.RIGHT));
+        double three = plusMinus(after(led, Heard.RIGHT, Heard.RIGHT, Heard.RIGHT));
+        assertThat(one).isLessThan(before);
+        assertThat(three).isLessThan(one);
+    }
+
+    private double plusMinus(OrganSound organ) {
+        double[] gradient = new double[organ.unknowns().count()];
+        organ.ofVerdict(led, PEOPLE, gradient);
+        return organ.known().sdDb(gradient);
+    }
+
+    @Test
+    void an_organ_alone_tells_nothing() {
+        Verse alone = led.withMode(Mode.CONGREGATION).withKind(VerseKind.INTERLUDE);
+        OrganSound after = Answers.heeded(sound, List.of(new Answer(alone, PEOPLE, Heard.TOO_STRONG)));
+        assertThat(after.organ()).isEqualTo(sound.organ());
+    }
+}
