@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import versewind.organ.Trims;
 import versewind.sound.Calibration;
 import versewind.sound.Fit;
 import versewind.sound.NextReading;
@@ -90,9 +89,7 @@ final class CalibrateCommand {
         if (calibration.before().isEmpty()) {
             throw new Misuse(open.organ().instrument() + " was never calibrated; there is nothing to undo.");
         }
-        KnownOrgan before =
-                KnownOrgan.of(calibration.before().get().on(open.organ().instrument()));
-        save(before);
+        save(open.organ().fittedTo(List.of()));
         return Reply.good("The calibration of " + open.organ().instrument() + " is taken back: "
                 + counted(calibration.kept().size()) + ", and the trims found by them.\n");
     }
@@ -100,8 +97,7 @@ final class CalibrateCommand {
     private Reply calibrate(Lettering lettering) throws BadFile, Misuse {
         KnownOrgan organ = open.organ();
         Calibration rests = organ.calibration();
-        OrganSound before = OrganSound.open(
-                rests.before().orElse(Trims.of(organ.instrument())).on(organ.instrument()));
+        OrganSound before = organ.soundBeforeReadings();
         List<Reading> readings = readings(rests, before);
         boolean isChanged = !readings.equals(rests.readings());
         Optional<Fit> fit = readings.isEmpty() ? Optional.empty() : Optional.of(Fit.of(before, readings));
@@ -112,8 +108,7 @@ final class CalibrateCommand {
             if (!isChanged) {
                 throw new Misuse("There is nothing new to write. Name a table of readings.");
             }
-            save(fit.map(found -> new KnownOrgan(found.instrument(), found.calibration()))
-                    .orElse(KnownOrgan.of(before.organ())));
+            save(organ.fittedTo(readings));
             words = "versewind: Written to " + open.path() + ". versewind calibrate " + Options.operand(typed)
                     + " --undo takes it back.\n";
         } else if (isChanged) {

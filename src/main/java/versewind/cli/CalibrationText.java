@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import versewind.organ.Drawing;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Trims;

@@ -76,6 +76,13 @@ public enum Command {
     BRING_HYMN("bring a hymn over from another plan, with its stops", Group.HYMNS, Where.BOTH, Key.of('b')),
     EDIT_SERVICE("title, date and people of the service", Group.HYMNS, Where.BOTH, Key.of('S')),
 
+    READING("a meter's reading of this verse", Group.METER, Where.BOTH, Key.of('m')),
+    READINGS("the readings taken, and what to read next", Group.METER, Where.BOTH, Key.of('M')),
+    READING_BELOW("the reading below", Group.METER, Where.READINGS, Key.of(DOWN), Key.of(TAB)),
+    READING_ABOVE("the reading above", Group.METER, Where.READINGS, Key.of(UP), Key.of(BACK_TAB)),
+    DROP_READING("leave the reading out", Group.METER, Where.READINGS, Key.of('x'), Key.of(DELETE)),
+    CLOSE_READINGS("close", Group.METER, Where.READINGS, Key.of(ESCAPE), Key.of('M'), Key.of('q')),
+
     UNDO("undo", Group.PLAN, Where.BOTH, Key.of('u'), Key.control('z')),
     REDO("do again what was undone", Group.PLAN, Where.BOTH, Key.of('U'), Key.control('y')),
     SAVE("save", Group.PLAN, Where.BOTH, Key.of('s'), Key.control('s')),
@@ -130,6 +137,7 @@ public enum Command {
         HANDS("Hands and feet"),
         VERSES("Verses"),
         HYMNS("Hymns and service"),
+        METER("A meter's readings"),
         PLAN("The plan"),
         FINDING("Finding a stop"),
         FILLING_IN("Filling in a form"),
@@ -161,6 +169,7 @@ public enum Command {
         FORM,
         CHOOSER,
         LIBRARY,
+        READINGS,
         HELP,
         /** Whatever has the keys. */
         ANYWHERE;
@@ -170,7 +179,7 @@ public enum Command {
             return switch (other) {
                 case ANYWHERE -> true;
                 case BOTH -> this == STOPS || this == VERSES || this == BOTH;
-                case STOPS, VERSES, FIND, FORM, CHOOSER, LIBRARY, HELP -> this == other;
+                case STOPS, VERSES, FIND, FORM, CHOOSER, LIBRARY, READINGS, HELP -> this == other;
             };
         }
     }

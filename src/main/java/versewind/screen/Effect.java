@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.plan.Heading;
 import versewind.plan.Plan;
+import versewind.sound.Reading;
 
 /** Something to be done outside the editor. What comes of it comes back as an {@link Input}. */
 public sealed interface Effect {
@@ -71,6 +72,9 @@ public sealed interface Effect {
 
     /** Write the plan to a new file named by its title, and go on with that. */
     record SaveUnder(Plan plan) implements Effect {}
+
+    /** Fit the organ of the open plan to these readings, and write its file. */
+    record Recalibrate(List<Reading> readings) implements Effect {}
 
     /** Paint every cell again, whatever the terminal shows. */
     record Repaint() implements Effect {}

@@ -4,14 +4,18 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import versewind.plan.Edit;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.Verses;
+import versewind.sound.Reading;
+import versewind.sound.Seat;
 
 /** The forms: what they ask, and what becomes of the answers. */
 final class Forms {
@@ -36,6 +40,11 @@ final class Forms {
     private static final int DATE = 1;
     private static final int PRESENT = 2;
     private static final int SERVICE_NOTES = 3;
+
+    private static final int LEVEL = 0;
+    private static final int SEAT = 1;
+    private static final int IN_THE_ROOM = 2;
+    private static final int SINGERS = 3;
 
     private static final int USUAL_PEOPLE = 100;
     private static final int USUAL_VERSES = 4;
@@ -76,6 +85,19 @@ final class Forms {
                         field("Note", verse.note(), "what you want to read on the desk")),
                 at,
                 new Panel.Purpose.VerseTexts(),
+                "");
+    }
+
+    static Panel.Form ofReading(String verse, String expected) {
+        return new Panel.Form(
+                "A meter's reading of " + verse,
+                List.of(
+                        field("Level", "", "mean level in dB(A) while it is played, as 78.5; " + expected),
+                        field("Seat", Seat.NAVE.word(), "where the meter stands: nave, far, choir or console"),
+                        field("People", "0", "in the room"),
+                        field("Singers", "", "how many of them sing with the organ; blank for nobody")),
+                LEVEL,
+                new Panel.Purpose.MeterReading(),
                 "");
     }
 
@@ -182,6 +204,9 @@ final class Forms {
         if (purpose instanceof Panel.Purpose.VerseTexts && work.verse().isPresent()) {
             return Handler.change(closed, work, verse(form, work));
         }
+        if (purpose instanceof Panel.Purpose.MeterReading && work.verse().isPresent()) {
+            return Metering.taken(closed, work, reading(form, work.verse().get(), state.today()));
+        }
         if (purpose instanceof Panel.Purpose.HymnTexts && work.hymn().isPresent()) {
             Hymn hymn = hymn(form, work.hymn().get().verses());
             return Handler.edit(closed, work, new Edit.SetHymn(work.place().hymn(), hymn), work.place());
@@ -206,6 +231,35 @@ final class Forms {
         Work after =
                 work.with(work.history().after(new Edit.SetHeading(heading))).at(work.place());
         return Step.to(state.with(after), new Effect.SaveUnder(after.plan()));
+    }
+
+    private static Reading reading(Panel.Form form, Verse verse, LocalDate today) {
+        Seat seat = Stream.of(Seat.values())
+                .filter(each -> each.word().equalsIgnoreCase(form.value(SEAT)))
+                .findFirst()
+                .orElseThrow(() -> new Wrong(SEAT, "The meter stands in the nave, far, choir or console."));
+        int people = form.value(IN_THE_ROOM).isEmpty() ? 0 : number(form, IN_THE_ROOM, 0, Verse.MOST_PEOPLE);
+        Optional<Reading.Sung> sung = form.value(SINGERS).isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Reading.Sung(number(form, SINGERS, 2, Verse.MOST_PEOPLE), verse.singing()));
+        double dba = level(form);
+        try {
+            return new Reading(today.toString(), verse.registration(), verse.hands(), seat, people, sung, dba);
+        } catch (IllegalArgumentException wrong) {
+            throw new Wrong(sung.isPresent() ? SINGERS : LEVEL, sentence(wrong.getMessage()));
+        }
+    }
+
+    private static String sentence(String message) {
+        return message.substring(0, 1).toUpperCase(Locale.ROOT) + message.substring(1) + ".";
+    }
+
+    private static double level(Panel.Form form) {
+        try {
+            return Double.parseDouble(form.value(LEVEL).replace(',', '.'));
+        } catch (NumberFormatException noNumber) {
+            throw new Wrong(LEVEL, "The level is a number of dB(A), as 78.5.");
+        }
     }
 
     /** A verse whose label is left blank gets the one that it usually has. */

@@ -123,6 +123,19 @@ public sealed interface Input {
             implements Input {}
 
     /**
+     * The organ was fitted to readings, and its file written.
+     *
+     * @param sound how it sounds now
+     * @param outliers places of the readings that fit nothing else
+     */
+    record Recalibrated(OrganSound sound, List<Integer> outliers) implements Input {
+
+        public Recalibrated {
+            outliers = List.copyOf(outliers);
+        }
+    }
+
+    /**
      * A file in a list.
      *
      * @param id its name without the ending

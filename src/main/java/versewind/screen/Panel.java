@@ -3,6 +3,7 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import versewind.plan.Sought;
+import versewind.sound.NextReading;
 
 /** What lies over the plan and has the keys, if anything does. */
 sealed interface Panel {
@@ -92,6 +93,9 @@ sealed interface Panel {
         /** Title, date and people of the service. */
         record ServiceTexts() implements Purpose {}
 
+        /** A meter's reading of the current verse. */
+        record MeterReading() implements Purpose {}
+
         /** A new plan on an instrument. */
         record NewPlan(String instrument) implements Purpose {}
 
@@ -103,6 +107,19 @@ sealed interface Panel {
 
         /** The plan that is open, in a file of its own under another title. */
         record SaveUnder() implements Purpose {}
+    }
+
+    /**
+     * The readings that the organ's trims rest on, and those to take next.
+     *
+     * @param at which of the readings is marked
+     * @param next what to read next
+     */
+    record Readings(int at, List<NextReading.Proposed> next) implements Panel {
+
+        public Readings {
+            next = List.copyOf(next);
+        }
     }
 
     /**

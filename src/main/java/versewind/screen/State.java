@@ -65,6 +65,9 @@ public record State(
         if (panel instanceof Panel.Help) {
             return Command.Where.HELP;
         }
+        if (panel instanceof Panel.Readings) {
+            return Command.Where.READINGS;
+        }
         if (panel instanceof Panel.Question) {
             return Command.Where.ANYWHERE;
         }

@@ -21,6 +21,7 @@ public final class Update {
         Filing.into(handlers);
         Choosing.into(handlers);
         Shelving.into(handlers);
+        Metering.into(handlers);
         return handlers;
     }
 
@@ -81,6 +82,9 @@ public final class Update {
         }
         if (input instanceof Input.PlanOpened opened) {
             return Filing.planOpened(state, opened);
+        }
+        if (input instanceof Input.Recalibrated recalibrated) {
+            return Metering.recalibrated(state, recalibrated);
         }
         return Filing.failed(state, ((Input.Failed) input).sentence());
     }

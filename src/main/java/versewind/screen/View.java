@@ -48,6 +48,8 @@ public final class View {
             ChooserView.paint(frame, state, chooser);
         } else if (panel instanceof Panel.Library library) {
             ShelfView.paint(frame, state, library.shelves());
+        } else if (panel instanceof Panel.Readings readings && state.work().isPresent()) {
+            ReadingsView.paint(frame, state, state.work().get(), readings);
         } else if (panel instanceof Panel.Help help) {
             HelpView.paint(frame, state, help);
         } else if (panel instanceof Panel.Question question) {

@@ -92,6 +92,11 @@ record Work(
         return new Work(otherId, instrument, sound, other, place, side, item, Optional.empty());
     }
 
+    /** On the same organ, of which more is known. */
+    Work hearing(OrganSound other) {
+        return new Work(id, other.organ(), other, history, place, side, item, draft);
+    }
+
     Work withoutDraft() {
         return new Work(id, instrument, sound, history, place, side, item, Optional.empty());
     }

@@ -106,6 +106,18 @@ public final class Fit {
         return next;
     }
 
+    /** Places of the readings that fit nothing else. */
+    public static List<Integer> outliers(OrganSound before, List<Reading> readings) {
+        if (readings.isEmpty()) {
+            return List.of();
+        }
+        List<Judged> judged = of(before, readings).judged();
+        return IntStream.range(0, judged.size())
+                .filter(i -> judged.get(i).fitsNothing())
+                .boxed()
+                .toList();
+    }
+
     /** The organ as it now is expected to be. */
     public OrganSound after() {
         return after;

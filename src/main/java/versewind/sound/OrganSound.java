@@ -54,6 +54,7 @@ public final class OrganSound {
     private final Unknowns unknowns;
     private final Sureness sureness;
     private Covariance known;
+    private Calibration calibration = Calibration.NONE;
     private final double[] ofOrgan;
     private final double[] ofOrganAmong;
     private final double[] ofSinging;
@@ -111,6 +112,7 @@ public final class OrganSound {
     public static OrganSound open(Instrument organ, Calibration calibration) {
         OrganSound sound = new OrganSound(organ, new OrganPower(organ), calibration.offsets());
         sound.learn(calibration.readings());
+        sound.calibration = calibration;
         return sound;
     }
 
@@ -127,6 +129,11 @@ public final class OrganSound {
             expectedDba(reading, gradient);
             known = known.after(gradient, Reading.NOISE_SD_DB);
         }
+    }
+
+    /** What the trims rest on. */
+    public Calibration calibration() {
+        return calibration;
     }
 
     /** How surely the unknowns are known. */

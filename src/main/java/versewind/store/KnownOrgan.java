@@ -1,8 +1,12 @@
 package versewind.store;
 
+import java.util.List;
 import versewind.organ.Instrument;
+import versewind.organ.Trims;
 import versewind.sound.Calibration;
+import versewind.sound.Fit;
 import versewind.sound.OrganSound;
+import versewind.sound.Reading;
 
 /**
  * An instrument as its file has it, and what is known of it by readings.
@@ -15,6 +19,21 @@ public record KnownOrgan(Instrument instrument, Calibration calibration) {
     /** An instrument that was never calibrated. */
     public static KnownOrgan of(Instrument instrument) {
         return new KnownOrgan(instrument, Calibration.NONE);
+    }
+
+    /** As it was before any reading, opened for listening. */
+    public OrganSound soundBeforeReadings() {
+        return OrganSound.open(calibration.before().orElse(Trims.of(instrument)).on(instrument));
+    }
+
+    /** Fitted to these readings instead of those it rests on; to none, it is as it was before any. */
+    public KnownOrgan fittedTo(List<Reading> readings) {
+        OrganSound before = soundBeforeReadings();
+        if (readings.isEmpty()) {
+            return of(before.organ());
+        }
+        Fit fit = Fit.of(before, readings);
+        return new KnownOrgan(fit.instrument(), fit.calibration());
     }
 
     /**

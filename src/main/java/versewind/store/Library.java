@@ -167,6 +167,22 @@ public final class Library {
         return new OpenOrgan(InstrumentReader.readKnown(path, bytes), path, Fingerprint.of(bytes));
     }
 
+    /** Opens the instrument that a plan is made for, to be written again. */
+    public OpenOrgan openOrganOf(OpenPlan open) throws BadFile {
+        for (Shelf each : List.of(besideOf(open.path()), instruments)) {
+            Path path = each.path(open.plan().instrument());
+            if (disk.exists(path)) {
+                byte[] bytes = FileBytes.read(disk, path);
+                return new OpenOrgan(InstrumentReader.readKnown(path, bytes), path, Fingerprint.of(bytes));
+            }
+        }
+        return openOrgan(open.plan().instrument());
+    }
+
+    private Shelf besideOf(Path plan) {
+        return new Shelf(plan.resolveSibling("..").resolve(INSTRUMENTS).normalize(), disk, "organ");
+    }
+
     /** Saves an instrument to its file, unless somebody else has changed that since it was read. */
     public SaveOutcome saveOrgan(OpenOrgan open) {
         byte[] bytes = InstrumentWriter.bytes(open.organ());
@@ -329,8 +345,7 @@ public final class Library {
     }
 
     private KnownOrgan instrumentOf(Path plan, Found id) throws BadFile {
-        Path sibling = plan.resolveSibling("..").resolve(INSTRUMENTS).normalize();
-        Shelf beside = new Shelf(sibling, disk, "organ");
+        Shelf beside = besideOf(plan);
         for (Shelf each : List.of(beside, instruments)) {
             if (disk.exists(each.path(id.text()))) {
                 return readOrgan(each.path(id.text()));

@@ -26,6 +26,11 @@ public record OpenPlan(Plan plan, KnownOrgan organ, Path path, Fingerprint finge
         return new OpenPlan(other, organ, path, fingerprint, draft);
     }
 
+    /** With what is now known of the organ. */
+    public OpenPlan with(KnownOrgan other) {
+        return new OpenPlan(plan, other, path, fingerprint, draft);
+    }
+
     /** With the work that was kept, to be written to the same file. */
     public OpenPlan takingUp(Draft.Kept kept) {
         return new OpenPlan(kept.plan(), kept.organ(), path, fingerprint, draft);

@@ -10,13 +10,16 @@ import versewind.plan.Plan;
 import versewind.screen.Command;
 import versewind.screen.Effect;
 import versewind.screen.Input;
+import versewind.sound.Fit;
 import versewind.sound.OrganSound;
+import versewind.sound.Reading;
 import versewind.store.BadFile;
 import versewind.store.Bin;
 import versewind.store.Draft;
 import versewind.store.InstrumentEntry;
 import versewind.store.KnownOrgan;
 import versewind.store.Library;
+import versewind.store.OpenOrgan;
 import versewind.store.OpenPlan;
 import versewind.store.SaveOutcome;
 import versewind.store.WhenChanged;
@@ -99,6 +102,9 @@ final class Outside {
             drafting.settle();
             return opened(library.openPlan(wanted.id()));
         }
+        if (effect instanceof Effect.Recalibrate wanted) {
+            return open.isPresent() ? recalibrated(open.get(), wanted.readings()) : List.of();
+        }
         if (effect instanceof Effect.CreatePlan wanted) {
             KnownOrgan organ = library.openOrgan(wanted.instrument()).organ();
             return created(wanted.heading(), wanted.instrument(), List.of(), organ);
@@ -129,6 +135,25 @@ final class Outside {
         }
         SaveOutcome.NotSaved notSaved = (SaveOutcome.NotSaved) outcome;
         return new Input.Failed("Not saved to " + notSaved.path() + ": " + notSaved.why());
+    }
+
+    private List<Input> recalibrated(OpenPlan plan, List<Reading> readings) throws BadFile {
+        OpenOrgan organ = library.openOrganOf(plan);
+        if (!organ.organ().equals(plan.organ())) {
+            return List.of(new Input.Failed("The organ's file was changed by somebody else since the plan was opened."
+                    + " Open the plan again, then take the reading."));
+        }
+        OpenOrgan fitted = organ.with(organ.organ().fittedTo(readings));
+        SaveOutcome outcome = library.saveOrgan(fitted);
+        if (outcome instanceof SaveOutcome.NotSaved failed) {
+            return List.of(new Input.Failed("Not saved to " + failed.path() + ": " + failed.why()));
+        }
+        if (outcome instanceof SaveOutcome.ChangedOnDisk changed) {
+            return List.of(new Input.Failed(changed.path() + " was changed just now by somebody else. Try again."));
+        }
+        open = Optional.of(plan.with(fitted.organ()));
+        return List.of(new Input.Recalibrated(
+                fitted.organ().sound(), Fit.outliers(fitted.organ().soundBeforeReadings(), readings)));
     }
 
     /** A plan that has been read becomes the one that is worked on. */

@@ -1,25 +1,20 @@
-package versewind.cli;
+package versewind.organ;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import versewind.organ.BoxPosition;
-import versewind.organ.Division;
-import versewind.organ.IndexSet;
-import versewind.organ.Instrument;
-import versewind.organ.Registration;
 
 /** What is drawn, in the words in which it can be typed again. */
-final class Drawing {
+public final class Drawing {
     private static final int FEWEST_FOR_ALL = 4;
 
     private Drawing() {}
 
     /**
-     * As {@code --draw} has it, boxes that are not open after it: "Great: Principal 4; couplers: ...; Swell closed".
+     * As the command line takes it, boxes that are not open after it: "Great: Principal 4; couplers: ...; Swell closed".
      * A division of which most is drawn is told by what is not: "Swell: all but Celeste 8".
      */
-    static String typed(Instrument instrument, Registration drawn) {
+    public static String typed(Instrument instrument, Registration drawn) {
         List<String> parts = new ArrayList<>();
         List<Division> divisions = instrument.divisions();
         for (int division = 0; division < divisions.size(); division++) {

@@ -1,0 +1,119 @@
+package versewind.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import versewind.plan.Verse;
+import versewind.sound.Calibration;
+import versewind.sound.Estimate;
+import versewind.sound.NextReading;
+import versewind.sound.Reading;
+
+/** Readings of a sound-level meter: taking one, looking at those taken, leaving one out. */
+final class Metering {
+
+    private static final int PROPOSED = 2;
+
+    private Metering() {}
+
+    static void into(Map<Command, Handler> handlers) {
+        handlers.put(Command.READING, Handler.verse(Metering::take));
+        handlers.put(Command.READINGS, Handler.work(Metering::open));
+        handlers.put(
+                Command.READING_BELOW, readings((state, work, panel) -> toRow(state, work, panel, panel.at() + 1)));
+        handlers.put(
+                Command.READING_ABOVE, readings((state, work, panel) -> toRow(state, work, panel, panel.at() - 1)));
+        handlers.put(Command.DROP_READING, readings(Metering::drop));
+        handlers.put(Command.CLOSE_READINGS, readings((state, work, panel) -> Step.to(state.closed())));
+    }
+
+    @FunctionalInterface
+    private interface OnReadings {
+        Step on(State state, Work work, Panel.Readings panel);
+    }
+
+    private static Handler readings(OnReadings handler) {
+        return Handler.work((state, work) ->
+                state.panel() instanceof Panel.Readings panel ? handler.on(state, work, panel) : Step.to(state));
+    }
+
+    private static Step take(State state, Work work, Verse verse) {
+        int people = work.plan().heading().people();
+        Estimate estimate = work.sound().estimate(verse, people, OptionalInt.empty());
+        if (estimate.isSilent()) {
+            return saysSilent(state);
+        }
+        String expected = "with " + people + " people "
+                + Math.round(estimate.organDba().getAsDouble())
+                + state.marks().plusMinus()
+                + Math.round(estimate.plusMinus().organDb()) + " is expected";
+        return Step.to(state.with(Forms.ofReading(verse.label(), expected)));
+    }
+
+    private static Step saysSilent(State state) {
+        return Step.says(state, "Nothing drawn sounds here; draw what the meter is to read.");
+    }
+
+    /** A reading that was typed is added to those taken. */
+    static Step taken(State state, Work work, Reading reading) {
+        if (work.sound().expectedDba(reading).isEmpty()) {
+            return saysSilent(state);
+        }
+        List<Reading> readings = new ArrayList<>(work.sound().calibration().readings());
+        readings.add(reading);
+        return Step.to(state, new Effect.Recalibrate(List.copyOf(readings)));
+    }
+
+    private static Step open(State state, Work work) {
+        return Step.to(state.with(panel(work)));
+    }
+
+    private static Panel.Readings panel(Work work) {
+        boolean isEmpty =
+                work.plan().hymns().stream().allMatch(hymn -> hymn.verses().isEmpty());
+        List<NextReading.Proposed> next = isEmpty
+                ? NextReading.allRound(work.sound(), PROPOSED)
+                : NextReading.of(work.sound(), work.plan(), PROPOSED);
+        return new Panel.Readings(lastRow(work), next);
+    }
+
+    private static int lastRow(Work work) {
+        return Math.max(0, work.sound().calibration().kept().size() - 1);
+    }
+
+    private static Step toRow(State state, Work work, Panel.Readings panel, int row) {
+        return Step.to(state.with(new Panel.Readings(Math.max(0, Math.min(row, lastRow(work))), panel.next())));
+    }
+
+    private static Step drop(State state, Work work, Panel.Readings panel) {
+        List<Reading> readings = new ArrayList<>(work.sound().calibration().readings());
+        if (readings.isEmpty()) {
+            return Step.says(state, "There is no reading to leave out.");
+        }
+        readings.remove(panel.at());
+        return Step.to(state, new Effect.Recalibrate(List.copyOf(readings)));
+    }
+
+    /** The organ as it is known now takes the place of the one that was open. */
+    static Step recalibrated(State state, Input.Recalibrated recalibrated) {
+        return state.work().map(work -> recalibrated(state, work, recalibrated)).orElseGet(() -> Step.to(state));
+    }
+
+    private static Step recalibrated(State state, Work work, Input.Recalibrated recalibrated) {
+        List<Calibration.Kept> now = recalibrated.sound().calibration().kept();
+        Work after = work.hearing(recalibrated.sound());
+        State next = state.panel() instanceof Panel.Readings ? state.with(after).with(panel(after)) : state.with(after);
+        if (now.size() < work.sound().calibration().kept().size()) {
+            return Step.says(next, "Left out; the organ's file is written.");
+        }
+        Calibration.Kept last = now.get(now.size() - 1);
+        double expectedDba = work.sound().expectedDba(last.reading()).orElse(last.beforeDba());
+        String told = "Read " + Math.round(last.reading().dba()) + " dB(A), expected " + Math.round(expectedDba)
+                + "; now " + Math.round(last.afterDba()) + ". The organ's file is written.";
+        boolean fitsNothing = recalibrated.outliers().contains(now.size() - 1);
+        return fitsNothing
+                ? Step.to(next.with(Notice.warns(told + " It fits nothing else: M, then x, leaves it out.")))
+                : Step.says(next, told);
+    }
+}
