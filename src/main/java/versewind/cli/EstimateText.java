@@ -1,6 +1,7 @@
 package versewind.cli;
 
 import java.util.Locale;
+import java.util.stream.Collectors;
 import versewind.advice.Assessment;
 import versewind.advice.Caution;
 import versewind.organ.Instrument;

@@ -233,7 +233,7 @@ final class Outside {
         }
         drafting.forget();
         OpenPlan old = open.get();
-        OpenPlan fresh = library.newPlan(library.freePlanId(plan.heading().title()), plan, old.instrument());
+        OpenPlan fresh = library.newPlan(library.freePlanId(plan.heading().title()), plan, old.organ());
         SaveOutcome outcome = library.savePlan(fresh, WhenChanged.REFUSE);
         if (outcome instanceof SaveOutcome.Saved saved) {
             library.dropDraft(old.path());

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -50,7 +51,13 @@ class CalibrateCommandTest {
     private Reply typed(String... words) {
         return Commands.run(
                 List.of(words),
-                new Surroundings(folder, Optional.empty(), StandardCharsets.UTF_8, LocalDate.of(2026, 11, 25), "1.0"));
+                new Surroundings(
+                        folder,
+                        Optional.empty(),
+                        Map.of(),
+                        StandardCharsets.UTF_8,
+                        LocalDate.of(2026, 11, 25),
+                        "1.0"));
     }
 
     @Test
