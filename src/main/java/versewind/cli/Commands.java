@@ -13,7 +13,12 @@ import versewind.terminal.NoTerminalException;
 public final class Commands {
 
     private static final Set<String> PRINTING = Set.of(
-            AssessCommand.NAME, CalibrateCommand.NAME, EstimateCommand.NAME, ListCommand.NAME, FindCommand.NAME);
+            AssessCommand.NAME,
+            CalibrateCommand.NAME,
+            EstimateCommand.NAME,
+            FindCommand.NAME,
+            ListCommand.NAME,
+            ReadStopsCommand.NAME);
 
     private final Surroundings surroundings;
     private final Lettering lettering;

@@ -60,6 +60,16 @@ final class Options {
         return value(name, value, description).type(String.class).build();
     }
 
+    /** An option with a value that has a short name too. */
+    static OptionSpec valued(String shortName, String name, String value, String description) {
+        return OptionSpec.builder(shortName, name)
+                .arity("1")
+                .paramLabel(value)
+                .description(description)
+                .type(String.class)
+                .build();
+    }
+
     /** An option with a value, which must be typed. */
     static OptionSpec needed(String name, String value, String description) {
         return value(name, value, description).type(String.class).required(true).build();

@@ -47,6 +47,7 @@ final class Syntax {
             case FindCommand.NAME -> FindCommand.run(last, commands.library(), commands.lettering());
             case CalibrateCommand.NAME -> CalibrateCommand.run(last, commands.library(), commands.lettering());
             case EstimateCommand.NAME -> EstimateCommand.run(last, commands.library(), commands.lettering());
+            case ReadStopsCommand.NAME -> ReadStopsCommand.run(last, commands.library(), commands.lettering());
             default ->
                 commands.edit(last.hasMatchedPositional(0) ? Optional.of(Options.operand(last)) : Optional.empty());
         };
@@ -116,6 +117,7 @@ final class Syntax {
         spec.addSubcommand(FindCommand.NAME, new CommandLine(FindCommand.spec()));
         spec.addSubcommand(CalibrateCommand.NAME, new CommandLine(CalibrateCommand.spec()));
         spec.addSubcommand(EstimateCommand.NAME, new CommandLine(EstimateCommand.spec()));
+        spec.addSubcommand(ReadStopsCommand.NAME, new CommandLine(ReadStopsCommand.spec()));
         return spec;
     }
 }

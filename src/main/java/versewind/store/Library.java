@@ -249,7 +249,11 @@ public final class Library {
      * @throws IllegalArgumentException if no file can have this id
      */
     public SaveOutcome saveNewInstrument(String id, Instrument instrument) {
-        Path path = instruments.newPath(id);
+        return saveNewInstrument(instruments.newPath(id), instrument);
+    }
+
+    /** Writes an instrument to a new file, in this library or elsewhere; what is there already is left as it is. */
+    public SaveOutcome saveNewInstrument(Path path, Instrument instrument) {
         byte[] bytes = InstrumentWriter.bytes(instrument);
         try {
             InstrumentReader.read(path, bytes);

@@ -1,0 +1,81 @@
+package versewind.stoplist;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * A word for a division in a heading or a coupler's name.
+ *
+ * @param role what kind of division it means: "great", "pedal"; "" for a manual by its number
+ * @param number the manual's number, if it is one
+ * @param box whether the word itself means a swell box
+ * @param words the word as it was found
+ */
+record DivisionWord(String role, OptionalInt number, boolean box, String words) {
+
+    static final String PEDAL = "pedal";
+
+    /** The only manual, or the main one. */
+    static final String MAIN = "main";
+
+    private static final int MOST_WORDS = 4;
+    private static final Map<String, List<Entry>> ENTRIES = read();
+
+    /**
+     * A row of the table.
+     *
+     * @param language whose word it is
+     * @param role the kind of division
+     * @param box whether it means a swell box
+     */
+    record Entry(String language, String role, boolean box) {}
+
+    boolean isPedal() {
+        return role.equals(PEDAL);
+    }
+
+    private static Map<String, List<Entry>> read() {
+        Map<String, List<Entry>> entries = new HashMap<>();
+        for (List<String> row : WordTable.rows("divisions.csv")) {
+            for (String name : WordTable.names(row.get(0))) {
+                entries.computeIfAbsent(Spelling.spelled(name), key -> new ArrayList<>())
+                        .add(new Entry(row.get(1), row.get(2), row.get(3).equals("box")));
+            }
+        }
+        return entries;
+    }
+
+    /** The rows for a word. */
+    static List<Entry> entries(String word) {
+        return ENTRIES.getOrDefault(Spelling.spelled(word), List.of());
+    }
+
+    /** The longest division's name that begins at a place among words, and how many words it takes. */
+    static Optional<Spotted> at(List<String> words, int place, String language) {
+        for (int length = Math.min(MOST_WORDS, words.size() - place); length >= 1; length--) {
+            String name = String.join("", words.subList(place, place + length));
+            List<Entry> entries = ENTRIES.getOrDefault(name, List.of());
+            if (!entries.isEmpty() && (length == 1 || words.get(place).length() > 0)) {
+                Entry entry = entries.stream()
+                        .filter(each -> each.language().equals(language))
+                        .findFirst()
+                        .orElse(entries.get(0));
+                return Optional.of(
+                        new Spotted(new DivisionWord(entry.role(), OptionalInt.empty(), entry.box(), name), length));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * A division's name among words.
+     *
+     * @param word what it is
+     * @param length how many words it takes
+     */
+    record Spotted(DivisionWord word, int length) {}
+}

@@ -1,0 +1,176 @@
+package versewind.stoplist;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The lines of a page with what stands side by side on each: one division a column, or names and pitches in columns. */
+final class Grid {
+
+    private static final Pattern RUN = Pattern.compile("\\s{2,}");
+    private static final Pattern BAR = Pattern.compile("\\t|\\|{1,2}");
+    private static final Pattern HALVES = Pattern.compile(
+            "(?i)\\([^)]*\\)|\\b(?:bas|bass|discant|diskant|disc|bas/discant|treble|bassi|soprani|dessus|basse)\\b\\.?");
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,4}\\s?[.):]?");
+    private static final Pattern EXTRA = Pattern.compile(
+            "(?i)^(?:from|ext|extension|tr|transm\\w*|borrow\\w*|aus|uit|dal|unit|spotted|metal|wood|zinc|tin|lead|oak|zinn|holz|metall|zink|poplar|pine|copper|new|old|neu|alt|\\d{1,3}\\s*(?:pipes|notes|pfeifen|tuyaux|pijpen|canne)|-+|\"|\\(.*\\)|\\d+%.*)\\b.*");
+
+    private Grid() {}
+
+    /**
+     * What stands together on a line and means one thing.
+     *
+     * @param x where it begins: the cell in a table, else the column of characters
+     * @param text what it says
+     */
+    record Group(int x, String text) {}
+
+    /**
+     * A line.
+     *
+     * @param number counted from 1
+     * @param afterBlank whether a blank line stands before it
+     * @param table whether its cells are parted by tabs or bars
+     * @param groups from left to right, one at least
+     */
+    record Row(int number, boolean afterBlank, boolean table, List<Group> groups) {}
+
+    private enum Kind {
+        WORDS,
+        PITCH,
+        EXTRA
+    }
+
+    private record Cell(int x, String text, Kind kind) {}
+
+    /** The rows of plain lines; blank lines have none. */
+    static List<Row> rows(List<String> lines, Style style) {
+        List<Row> rows = new ArrayList<>();
+        boolean afterBlank = true;
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i);
+            if (!line.matches(".*[\\p{L}\\p{N}].*")) {
+                afterBlank |= line.isBlank() || line.strip().length() > 2;
+                continue;
+            }
+            boolean table = BAR.matcher(line.strip()).find();
+            List<Cell> cells = table ? tableCells(line, style) : spacedCells(line, style);
+            rows.add(new Row(i + 1, afterBlank, table, grouped(cells, style)));
+            afterBlank = false;
+        }
+        return List.copyOf(rows);
+    }
+
+    private static List<Cell> tableCells(String line, Style style) {
+        List<Cell> cells = new ArrayList<>();
+        String[] parts = BAR.split(line, -1);
+        for (int i = 0; i < parts.length; i++) {
+            if (!parts[i].isBlank()) {
+                cells.add(cell(i, parts[i].strip(), style));
+            }
+        }
+        return cells;
+    }
+
+    private static List<Cell> spacedCells(String line, Style style) {
+        List<Cell> cells = new ArrayList<>();
+        Matcher matcher = RUN.matcher(line);
+        int from = 0;
+        while (from < line.length()) {
+            int to = matcher.find(from) ? matcher.start() : line.length();
+            if (to > from) {
+                cells.add(cell(from, line.substring(from, to).strip(), style));
+            }
+            from = to == line.length() ? to : matcher.end();
+        }
+        return cells;
+    }
+
+    private static Cell cell(int x, String text, Style style) {
+        if (isPitch(text)) {
+            return new Cell(x, text, Kind.PITCH);
+        }
+        boolean extra = EXTRA.matcher(text).matches()
+                && Lexicon.get().exact(text, style.setting()).isEmpty()
+                && !Feet.MARKED.matcher(text).find();
+        return new Cell(x, text, extra ? Kind.EXTRA : Kind.WORDS);
+    }
+
+    private static boolean isPitch(String text) {
+        String rest =
+                RankCount.MARKED.matcher(HALVES.matcher(text).replaceAll(" ")).replaceAll(" ");
+        rest = Feet.MARKED.matcher(rest).replaceAll(" ");
+        rest = RankCount.NUMERAL.matcher(rest).replaceAll(" ");
+        rest = Feet.BARE.matcher(rest).replaceAll(" ");
+        return NUMBER.matcher(text).matches()
+                || (!rest.matches(".*[\\p{L}\\d].*") && text.matches("[^\\p{L}]*[\\dIVX].*"));
+    }
+
+    private static List<Group> grouped(List<Cell> cells, Style style) {
+        boolean headings = cells.size() > 1
+                && cells.stream()
+                        .allMatch(cell -> Reading.isHalf(cell.text())
+                                || Heading.read(cell.text(), style.language()).isPresent());
+        if (headings) {
+            return cells.stream().map(cell -> new Group(cell.x(), cell.text())).toList();
+        }
+        List<List<Cell>> groups = new ArrayList<>();
+        List<Cell> pending = new ArrayList<>();
+        boolean first = cells.get(0).kind() == Kind.PITCH;
+        boolean last = cells.get(cells.size() - 1).kind() != Kind.WORDS;
+        for (int i = 0; i < cells.size(); i++) {
+            Cell cell = cells.get(i);
+            boolean beforeWords = i + 1 < cells.size()
+                    && cells.get(i + 1).kind() == Kind.WORDS
+                    && starts(cells.get(i + 1).text(), style);
+            boolean toNext = cell.kind() == Kind.PITCH && (groups.isEmpty() || (first && (!last || beforeWords)));
+            if (toNext) {
+                pending.add(cell);
+            } else if (groups.isEmpty() || (cell.kind() == Kind.WORDS && starts(cell.text(), style))) {
+                List<Cell> group = new ArrayList<>(pending);
+                pending.clear();
+                group.add(cell);
+                groups.add(group);
+            } else {
+                groups.get(groups.size() - 1).addAll(pending);
+                pending.clear();
+                groups.get(groups.size() - 1).add(cell);
+            }
+        }
+        if (!pending.isEmpty()) {
+            groups.add(pending);
+        }
+        return groups.stream().map(Grid::group).toList();
+    }
+
+    private static Group group(List<Cell> cells) {
+        StringBuilder text = new StringBuilder();
+        boolean named = false;
+        for (Cell cell : cells) {
+            boolean extra = named && cell.kind() != Kind.PITCH;
+            named |= cell.kind() == Kind.WORDS;
+            text.append(text.isEmpty() ? "" : " ")
+                    .append(extra && !cell.text().startsWith("(") ? "(" + cell.text() + ")" : cell.text());
+        }
+        return new Group(cells.get(0).x(), text.toString());
+    }
+
+    /** Whether words begin something of their own rather than go on with what stands left of them. */
+    private static boolean starts(String text, Style style) {
+        if (Reading.isHalf(text)
+                || Heading.read(text, style.language()).isPresent()
+                || SectionWord.read(text, style.language()).isPresent()
+                || Tremulants.isOne(text)) {
+            return true;
+        }
+        StopLine stop = StopLine.of(text, style);
+        boolean named = !stop.name().isEmpty() && stop.mark() != StopLine.Mark.NONE;
+        return named
+                || (Lexicon.get().known(stop.name(), style.setting()).isPresent()
+                        && !stop.name().isEmpty())
+                || !CouplerLine.read(text, CouplerLine.Where.ELSEWHERE, java.util.Set.of(), style.language())
+                        .couplers()
+                        .isEmpty();
+    }
+}

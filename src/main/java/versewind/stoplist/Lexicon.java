@@ -1,0 +1,173 @@
+package versewind.stoplist;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import versewind.organ.Family;
+import versewind.organ.Footage;
+import versewind.organ.Pipe;
+
+/**
+ * The names of stops: each found as it is written, then by how it sounds, then by its parts, then by its spelling.
+ *
+ * <p>Sources: those in the head of {@code lexicon.csv}.
+ */
+public final class Lexicon {
+
+    private static final int SHORTEST_NEAR = 6;
+    private static final int LONG = 9;
+
+    private final List<Row> rows = new ArrayList<>();
+    private final Map<String, List<Row>> bySpelling = new HashMap<>();
+    private final Map<String, List<Row>> bySound = new HashMap<>();
+    private final WordParts parts = WordParts.read();
+
+    /**
+     * A row of the lexicon.
+     *
+     * @param kind what is known
+     * @param names all ways to write it
+     * @param conditions what must hold for it to be meant
+     */
+    record Row(StopKind kind, List<String> names, List<String> conditions) {}
+
+    /**
+     * A name that was found.
+     *
+     * @param kind what is known of it
+     * @param how how it was found
+     */
+    public record Found(StopKind kind, HowSure how) {}
+
+    private static final class Holder {
+        private static final Lexicon LEXICON = new Lexicon();
+    }
+
+    private Lexicon() {
+        for (List<String> fields : WordTable.rows("lexicon.csv")) {
+            Row row = row(fields);
+            rows.add(row);
+            for (String name : row.names()) {
+                bySpelling
+                        .computeIfAbsent(Spelling.spelled(name), key -> new ArrayList<>())
+                        .add(row);
+                bySound.computeIfAbsent(Spelling.sounded(name), key -> new ArrayList<>())
+                        .add(row);
+            }
+        }
+    }
+
+    /** The lexicon, read at its first use. */
+    static Lexicon get() {
+        return Holder.LEXICON;
+    }
+
+    private static Row row(List<String> fields) {
+        List<String> names = WordTable.names(fields.get(0));
+        StopKind kind = new StopKind(
+                names.get(0),
+                fields.get(2),
+                family(fields.get(3)),
+                Footage.parse(fields.get(4)).orElseThrow(),
+                Footage.parse(fields.get(5)),
+                pipe(fields.get(6)),
+                Double.parseDouble(fields.get(7)),
+                fields.get(8));
+        String when = fields.get(1);
+        return new Row(kind, names, when.isEmpty() ? List.of() : List.of(when.split(" ", -1)));
+    }
+
+    private static Family family(String word) {
+        for (Family family : Family.values()) {
+            if (family.word().equals(word)) {
+                return family;
+            }
+        }
+        throw new IllegalStateException("the lexicon has an unknown family \"" + word + "\"");
+    }
+
+    private static Pipe pipe(String word) {
+        for (Pipe pipe : Pipe.values()) {
+            if (pipe.word().equals(word)) {
+                return pipe;
+            }
+        }
+        throw new IllegalStateException("the lexicon has an unknown pipe \"" + word + "\"");
+    }
+
+    /** All rows, in the order of the file. */
+    List<Row> rows() {
+        return List.copyOf(rows);
+    }
+
+    /** One sentence on the stops of a name, for somebody who asks what it is. */
+    public static Optional<String> describe(String name) {
+        return get().find(name, Setting.NONE).map(found -> found.kind().description());
+    }
+
+    /** What a name means where it stands. */
+    Optional<Found> find(String name, Setting setting) {
+        return known(name, setting).or(() -> nearby(name, setting).map(kind -> new Found(kind, HowSure.SPELLING)));
+    }
+
+    /** What a name means where it stands, if it is spelled in a known way or made of known parts. */
+    Optional<Found> known(String name, Setting setting) {
+        return exact(name, setting)
+                .or(() -> exact(parts.spelledOut(name), setting))
+                .map(kind -> new Found(kind, HowSure.NAME))
+                .or(() -> parts.find(parts.spelledOut(name), part -> exact(part, setting))
+                        .map(kind -> new Found(kind, HowSure.PARTS)));
+    }
+
+    /** What a name means that stands in the lexicon as it is, or as it sounds. */
+    Optional<StopKind> exact(String name, Setting setting) {
+        Optional<StopKind> spelled = best(bySpelling.get(Spelling.spelled(name)), setting);
+        return spelled.isPresent() ? spelled : best(bySound.get(Spelling.sounded(name)), setting);
+    }
+
+    /** The language that a name as it is spelled belongs to, if it belongs to one alone. */
+    Optional<String> language(String name) {
+        List<String> languages = bySpelling.getOrDefault(Spelling.spelled(name), List.of()).stream()
+                .map(row -> row.kind().language())
+                .distinct()
+                .toList();
+        return languages.size() == 1 && !languages.get(0).equals("la")
+                ? Optional.of(languages.get(0))
+                : Optional.empty();
+    }
+
+    private static Optional<StopKind> best(List<Row> candidates, Setting setting) {
+        if (candidates == null) {
+            return Optional.empty();
+        }
+        return candidates.stream()
+                .filter(row -> row.conditions().stream().allMatch(setting::holds))
+                .max(Comparator.comparingInt((Row row) -> 4 * row.conditions().size() + near(row, setting)))
+                .or(() -> candidates.stream().findFirst())
+                .map(Row::kind);
+    }
+
+    /** Of rows that fit alike, the one of the list's language or of the pitch that is written. */
+    private static int near(Row row, Setting setting) {
+        boolean isPitch = setting.footage()
+                .filter(feet -> feet.equals(row.kind().usualFootage(setting.inPedal())))
+                .isPresent();
+        return (row.kind().language().equals(setting.language()) ? 2 : 0) + (isPitch ? 1 : 0);
+    }
+
+    private Optional<StopKind> nearby(String name, Setting setting) {
+        String typed = Spelling.spelled(name);
+        if (typed.length() < SHORTEST_NEAR) {
+            return Optional.empty();
+        }
+        int limit = typed.length() < LONG ? 1 : 2;
+        return bySpelling.keySet().stream()
+                .filter(each -> each.length() >= SHORTEST_NEAR - 1 && Spelling.distance(typed, each, limit) <= limit)
+                .min(Comparator.comparingInt((String each) -> Spelling.distance(typed, each, limit))
+                        .thenComparing(Comparator.naturalOrder()))
+                .flatMap(each -> best(bySpelling.get(each), setting));
+    }
+}

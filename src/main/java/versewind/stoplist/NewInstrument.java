@@ -1,0 +1,184 @@
+package versewind.stoplist;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import versewind.organ.Action;
+import versewind.organ.Coupler;
+import versewind.organ.Division;
+import versewind.organ.Family;
+import versewind.organ.Footage;
+import versewind.organ.Instrument;
+import versewind.organ.Pipe;
+import versewind.organ.Pistons;
+import versewind.organ.Room;
+import versewind.organ.Stop;
+import versewind.organ.SwellBox;
+import versewind.organ.Tremulant;
+
+/**
+ * An instrument made from a stop list, and what had to be supposed for it.
+ *
+ * @param instrument the organ, in a room that is supposed
+ * @param remarks what was supposed or changed, a sentence each
+ */
+public record NewInstrument(Instrument instrument, List<String> remarks) {
+
+    /** A parish church of middle size. Every number is an estimate, to be replaced by those of the room. */
+    private static final Room SUPPOSED_ROOM = new Room(
+            4000,
+            300,
+            new Room.MeasuredTimes(List.of(2.6, 2.5, 2.4, 2.2, 2.0, 1.6)),
+            new Room.Distances(15, 25, 8, 10, 3));
+
+    private static final int MANUAL_KEYS = 56;
+    private static final int PEDAL_KEYS = 30;
+    private static final double MOST_TRIM_DB = 8;
+
+    /**
+     * Makes an instrument.
+     *
+     * @param list the stop list
+     * @param name what the organ is called
+     * @return empty where the list has no manual with a stop
+     */
+    public static Optional<NewInstrument> of(StopList list, String name) {
+        boolean manual = list.divisions().stream().anyMatch(division -> !division.isPedal());
+        boolean few = list.stops().count() <= Instrument.MOST_STOPS;
+        return manual && few ? Optional.of(new Maker(list).made(name)) : Optional.empty();
+    }
+
+    public NewInstrument {
+        remarks = List.copyOf(remarks);
+    }
+
+    private static final class Maker {
+        private final StopList list;
+        private final List<String> remarks = new ArrayList<>();
+        private String pedal = "";
+
+        Maker(StopList list) {
+            this.list = list;
+        }
+
+        NewInstrument made(String name) {
+            remarks.add(
+                    "The list says nothing of the room: a church of 4000 m3 with 300 seats and 2.2 s at 1000 Hz is supposed. Set its"
+                            + " own numbers in the file.");
+            remarks.add("The action is taken for electric: couplers carry nothing along.");
+            Map<String, List<ReadStop>> stops = new LinkedHashMap<>();
+            Map<String, ReadDivision> divisions = new LinkedHashMap<>();
+            for (ReadDivision division : list.divisions()) {
+                String into = into(division);
+                divisions.putIfAbsent(into, division);
+                stops.computeIfAbsent(into, key -> new ArrayList<>()).addAll(division.stops());
+            }
+            List<Division> made = new ArrayList<>();
+            divisions.forEach((key, division) -> made.add(division(key, division, stops.get(key))));
+            Instrument instrument = new Instrument(
+                    name, "", Action.ELECTRIC, 0, made, couplers(), tremulants(), Pistons.NONE, SUPPOSED_ROOM);
+            return new NewInstrument(instrument, remarks);
+        }
+
+        /** An instrument has one pedal. */
+        private String into(ReadDivision division) {
+            if (!division.isPedal()) {
+                return division.name();
+            }
+            if (pedal.isEmpty()) {
+                pedal = division.name();
+            } else {
+                remarks.add(division.name() + " is put together with " + pedal + ".");
+            }
+            return pedal;
+        }
+
+        private Division division(String name, ReadDivision division, List<ReadStop> stops) {
+            List<Stop> made = new ArrayList<>();
+            Set<String> labels = new HashSet<>();
+            for (ReadStop stop : stops) {
+                Stop first = stop(stop, stop.name());
+                Stop distinct = first;
+                for (int i = 2; !labels.add(distinct.label()); i++) {
+                    distinct = stop(stop, stop.name() + " (" + i + ")");
+                }
+                if (!distinct.equals(first)) {
+                    remarks.add(name + " has two stops called " + first.label() + ": one is now called "
+                            + distinct.label() + ".");
+                }
+                made.add(distinct);
+            }
+            int keys = division.keys().orElse(division.isPedal() ? PEDAL_KEYS : MANUAL_KEYS);
+            OptionalInt manual = division.manual();
+            return new Division(
+                    name, manual, keys, division.enclosed() ? Optional.of(new SwellBox(0)) : Optional.empty(), made);
+        }
+
+        private static Stop stop(ReadStop stop, String name) {
+            Family family = stop.family();
+            boolean fits = stop.pipe().isReed() == family.isReed();
+            Pipe pipe = fits && !family.isCompound() ? stop.pipe() : family.usualPipe();
+            int ranks = family.isCompound() || family == Family.CELESTE ? stop.ranks() : 1;
+            double trimDb = Math.max(-MOST_TRIM_DB, Math.min(MOST_TRIM_DB, stop.strengthDb()));
+            return new Stop(
+                    name,
+                    stop.footage().map(feet -> sounding(feet, family)),
+                    family,
+                    pipe,
+                    ranks,
+                    List.of(),
+                    trimDb,
+                    Stop.Enclosure.AS_ITS_DIVISION,
+                    Optional.empty());
+        }
+
+        /** Old builders wrote 3 ft for 2 2/3, 6 for 5 1/3 and 1 1/2 for 1 1/3. */
+        private static Footage sounding(Footage feet, Family family) {
+            if (family != Family.MUTATION) {
+                return feet;
+            }
+            return switch (feet.toString()) {
+                case "3" -> new Footage(8, 3);
+                case "6" -> new Footage(16, 3);
+                case "12" -> new Footage(32, 3);
+                case "1 1/2" -> new Footage(4, 3);
+                default -> feet;
+            };
+        }
+
+        private List<Coupler> couplers() {
+            List<Coupler> couplers = new ArrayList<>();
+            for (ReadCoupler coupler : list.couplers()) {
+                String source = known(coupler.source());
+                String keyboard = known(coupler.keyboard());
+                if (coupler.isWhole() && !source.isEmpty() && !keyboard.isEmpty()) {
+                    couplers.add(new Coupler(coupler.name(), source, keyboard, coupler.kind()));
+                } else {
+                    remarks.add(
+                            "The coupler " + coupler.name() + " is left out: its divisions are not both in the list.");
+                }
+            }
+            return couplers;
+        }
+
+        private String known(String division) {
+            return list.divisions().stream()
+                    .filter(each -> each.name().equals(division))
+                    .findFirst()
+                    .map(each -> each.isPedal() ? pedal : each.name())
+                    .orElse("");
+        }
+
+        private List<Tremulant> tremulants() {
+            return list.tremulants().stream()
+                    .filter(tremulant -> !known(tremulant.division()).isEmpty())
+                    .map(tremulant -> new Tremulant(tremulant.name(), known(tremulant.division())))
+                    .toList();
+        }
+    }
+}

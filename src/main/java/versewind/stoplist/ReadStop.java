@@ -1,0 +1,49 @@
+package versewind.stoplist;
+
+import java.util.List;
+import java.util.Optional;
+import versewind.organ.Family;
+import versewind.organ.Footage;
+import versewind.organ.Pipe;
+
+/**
+ * A stop as it was read.
+ *
+ * @param name its name as it is written
+ * @param footage its pitch; a compound stop may be without
+ * @param supposed whether the pitch is not written but the usual one of its name
+ * @param ranks pipes a note
+ * @param family its tonal family
+ * @param pipe the kind of pipe it is made of
+ * @param how how sure the family is
+ * @param strengthDb how much stronger than is usual for its family the lexicon says it is, in dB; an estimate
+ * @param remarks what else the list says of it, and what was supposed
+ * @param line where it stands, counted from 1
+ */
+public record ReadStop(
+        String name,
+        Optional<Footage> footage,
+        boolean supposed,
+        int ranks,
+        Family family,
+        Pipe pipe,
+        HowSure how,
+        double strengthDb,
+        List<String> remarks,
+        int line) {
+
+    public ReadStop {
+        remarks = List.copyOf(remarks);
+    }
+
+    ReadStop named(String other, String remark) {
+        List<String> more = new java.util.ArrayList<>(remarks);
+        more.add(remark);
+        return new ReadStop(other, footage, supposed, ranks, family, pipe, how, strengthDb, more, line);
+    }
+
+    /** Its pitch in figures: "2 2/3", or "" for a compound stop without one. */
+    public String feet() {
+        return footage.map(Footage::toString).orElse("");
+    }
+}

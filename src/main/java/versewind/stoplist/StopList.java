@@ -1,0 +1,63 @@
+package versewind.stoplist;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A published stop list as it was read.
+ *
+ * @param divisions in the order of the list, each with one stop at least
+ * @param couplers each once, in the order of the list
+ * @param tremulants in the order of the list
+ * @param notUnderstood every line, or part of one, that nothing was made of
+ */
+public record StopList(
+        List<ReadDivision> divisions,
+        List<ReadCoupler> couplers,
+        List<ReadTremulant> tremulants,
+        List<Unread> notUnderstood) {
+
+    public StopList {
+        divisions = List.copyOf(divisions);
+        couplers = List.copyOf(couplers);
+        tremulants = List.copyOf(tremulants);
+        notUnderstood = List.copyOf(notUnderstood);
+    }
+
+    /**
+     * Reads a stop list.
+     *
+     * <p>Checked against: {@code StopListTest}, the lists of {@code src/test/resources/stoplists}.
+     *
+     * @param text free text as it is published, in English, German, French, Dutch, Italian, Spanish, a Scandinavian
+     *     language or a mixture of them
+     */
+    public static StopList read(String text) {
+        List<String> lines =
+                Typography.broken(text).lines().map(Typography::plain).toList();
+        Style style = Style.of(lines);
+        Reading reading = new Reading(style);
+        reading.read(Grid.rows(lines, style));
+        return new Conclusion(reading).stopList();
+    }
+
+    /** All stops, division after division. */
+    public Stream<ReadStop> stops() {
+        return divisions.stream().flatMap(division -> division.stops().stream());
+    }
+
+    /** The lines that may hold a part of the organ and were not understood. */
+    public List<Unread> doubts() {
+        return notUnderstood.stream()
+                .filter(unread -> unread.weight() == Unread.Weight.DOUBT)
+                .toList();
+    }
+
+    /** Whether anything wants a second look: a line in doubt, a family that is not sure, a coupler without divisions. */
+    public boolean wantsAttention() {
+        return divisions.isEmpty()
+                || !doubts().isEmpty()
+                || stops().anyMatch(stop -> !stop.how().isSure())
+                || couplers.stream().anyMatch(coupler -> !coupler.isWhole());
+    }
+}

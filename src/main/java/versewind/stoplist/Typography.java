@@ -1,0 +1,64 @@
+package versewind.stoplist;
+
+import java.text.Normalizer;
+import java.util.Map;
+import java.util.regex.Pattern;
+
+/** Text from pages, made plain: one sign each for feet, dashes and fractions, and without what a page adds. */
+final class Typography {
+
+    private static final Map<String, String> ENTITIES = Map.ofEntries(
+            Map.entry("&nbsp;", " "),
+            Map.entry("&amp;", "&"),
+            Map.entry("&prime;", "'"),
+            Map.entry("&rsquo;", "'"),
+            Map.entry("&#39;", "'"),
+            Map.entry("&#8217;", "'"),
+            Map.entry("&#8242;", "'"),
+            Map.entry("&ndash;", "-"),
+            Map.entry("&frac12;", "\u00bd"),
+            Map.entry("&quot;", "\""));
+    private static final Pattern FRACTION = Pattern.compile("(?<=\\d)?([\u00bc-\u00be\u2150-\u215e])");
+    private static final Pattern RAISED =
+            Pattern.compile("(?<=\\d)([\u2070\u00b9\u00b2\u00b3\u2074-\u2079]+)(?=[/\u2044\u2215])");
+    private static final Pattern PRIMES =
+            Pattern.compile("[\u2018\u2019\u201a\u201b\u2032\u00b4`\u02b9\u02bc\uff07\u055a\u05f3]");
+    private static final Pattern DOUBLE_PRIMES = Pattern.compile("[\u2033\u201c\u201d\u201e\u02ba\u3003]|''");
+    private static final Pattern DASHES = Pattern.compile("[\u2010-\u2015\u2212\u00ad\ufe58\ufe63\uff0d]");
+    private static final Pattern BLANKS = Pattern.compile("[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]");
+    private static final Pattern UNSEEN = Pattern.compile("[\u200b-\u200f\u2028-\u202e\u2060-\u2064\ufeff]");
+    private static final Pattern SLASHES = Pattern.compile("[\u2044\u2215\uff0f]");
+    private static final Pattern MARKUP =
+            Pattern.compile("</?(?:b|i|u|sup|sub|small|strong|em|span|p|li|ul|div|h\\d|a)\\b[^<>]*>");
+    private static final Pattern BREAKS = Pattern.compile("<br ?/?>|</tr>|</h\\d>|</li>");
+    private static final Pattern WIKI = Pattern.compile(
+            "'''+|^\\s*\\{\\|.*$|^\\s*\\|[-}].*$|\\b(?:colspan|rowspan|align|style|width)=\"?[^|\"]*\"?\\s*\\|");
+    private static final Pattern LEADERS = Pattern.compile(
+            "\\s*(?:\\.\\s?){3,}|\\s*\\.\\.+\\s*|\\s*\u2026+\\s*|\\s*_{2,}|\\s*(?:\u00b7\\s?){3,}|\\s-(?:\\s?-){2,}");
+    private static final String BREAK = "\n";
+
+    private Typography() {}
+
+    /** The text with the line breaks that marks of a page mean. */
+    static String broken(String text) {
+        return BREAKS.matcher(text).replaceAll(BREAK);
+    }
+
+    /** One line made plain. Tabs and runs of blanks stay, as they part columns. */
+    static String plain(String line) {
+        String text = line;
+        for (Map.Entry<String, String> entity : ENTITIES.entrySet()) {
+            text = text.replace(entity.getKey(), entity.getValue());
+        }
+        text = WIKI.matcher(MARKUP.matcher(text).replaceAll("")).replaceAll("");
+        text = RAISED.matcher(text).replaceAll(" $1");
+        text = FRACTION.matcher(text).replaceAll(" $1");
+        text = UNSEEN.matcher(BLANKS.matcher(text).replaceAll(" ")).replaceAll("");
+        text = PRIMES.matcher(text).replaceAll("'");
+        text = DOUBLE_PRIMES.matcher(text).replaceAll("\"");
+        text = Normalizer.normalize(text.replace("\u00ba", "\u00b0").replace("\u00aa", "\u00b0"), Normalizer.Form.NFKC);
+        text = SLASHES.matcher(DASHES.matcher(text).replaceAll("-")).replaceAll("/");
+        text = LEADERS.matcher(text).replaceAll(" ");
+        return text.stripTrailing();
+    }
+}

@@ -1,0 +1,20 @@
+package versewind.stoplist;
+
+/**
+ * A line, or part of one, that nothing was made of.
+ *
+ * @param line where it stands, counted from 1
+ * @param text what stands there
+ * @param why why nothing was made of it, a sentence
+ * @param weight whether it wants a second look
+ */
+public record Unread(int line, String text, String why, Weight weight) {
+
+    /** Whether something may be missing from the organ because of it. */
+    public enum Weight {
+        /** It says something of the organ or the page, and is no stop, coupler or tremulant. */
+        NOTE,
+        /** It may be part of the organ. */
+        DOUBT
+    }
+}

@@ -1,0 +1,139 @@
+package versewind.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static versewind.cli.Typing.typed;
+import static versewind.cli.Typing.typedIn;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import versewind.Golden;
+
+class ReadStopsCommandTest {
+
+    private static final String LIST = "src/test/resources/stoplists/parish-english.txt";
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void a_list_reads_as_a_table() {
+        Reply reply = typed("read-stops", LIST, "--name", "St Cuthwin");
+        assertThat(reply.status()).isEqualTo(Reply.GOOD);
+        assertThat(reply.results().lines())
+                .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
+        Golden.check("read-stops/parish-english.txt", reply.results());
+    }
+
+    @Test
+    void the_json_has_divisions_couplers_tremulants_and_what_was_not_understood() throws Exception {
+        JsonNode json =
+                new ObjectMapper().readTree(typed("read-stops", LIST, "--json").results());
+        JsonNode great = json.get("divisions").get(0);
+        assertThat(great.get("name").asText()).isEqualTo("Great");
+        assertThat(great.get("pedal").asBoolean()).isFalse();
+        assertThat(great.get("enclosed").asBoolean()).isFalse();
+        JsonNode twelfth = great.get("stops").get(6);
+        assertThat(twelfth.get("name").asText()).isEqualTo("Twelfth");
+        assertThat(twelfth.get("footage").asText()).isEqualTo("2 2/3");
+        assertThat(twelfth.get("family").asText()).isEqualTo("mutation");
+        assertThat(twelfth.get("sure").asBoolean()).isTrue();
+        assertThat(twelfth.get("supposed").asBoolean()).isFalse();
+        JsonNode mixture = great.get("stops").get(8);
+        assertThat(mixture.get("footage").asText()).isEmpty();
+        assertThat(mixture.get("ranks").asInt()).isEqualTo(3);
+        assertThat(json.get("couplers")).hasSize(5);
+        assertThat(json.get("tremulants")).hasSize(1);
+        assertThat(json.get("notUnderstood")).allSatisfy(each -> {
+            assertThat(each.get("line").asInt()).isPositive();
+            assertThat(each.get("why").asText()).isNotBlank();
+        });
+    }
+
+    @Test
+    void an_instrument_is_written_and_can_be_played_at_once() {
+        String file = folder.resolve("new.json").toString();
+        Reply written = typed("read-stops", LIST, "-o", file);
+        assertThat(written.words()).contains("is written").contains("room");
+        Reply played =
+                typed("estimate", file, "--draw", "Great: Open Diapason I 8, Principal 4; couplers: Swell to Great");
+        assertThat(played.status()).isNotEqualTo(Reply.BAD);
+    }
+
+    @Test
+    void a_file_that_is_there_is_left_as_it_is() throws Exception {
+        Path file = folder.resolve("old.json");
+        Files.writeString(file, "mine");
+        Reply reply = typed("read-stops", LIST, "-o", file.toString());
+        assertThat(reply.status()).isEqualTo(Reply.BAD);
+        assertThat(reply.words())
+                .isEqualTo("versewind: " + file
+                        + " is there already and is left as it is. Write another name after -o.\n");
+        assertThat(file).hasContent("mine");
+    }
+
+    @Test
+    void every_list_makes_an_instrument_that_opens_again() throws Exception {
+        try (var lists = Files.list(Path.of("src/test/resources/stoplists"))) {
+            for (Path list : lists.toList()) {
+                Path file = folder.resolve(list.getFileName() + ".json");
+                Reply reply = typed("read-stops", list.toString(), "-o", file.toString());
+                assertThat(reply.words()).as(list.toString()).contains("is written");
+                assertThat(typed("estimate", file.toString(), "--draw", "").status())
+                        .as(list.toString())
+                        .isNotEqualTo(Reply.BAD);
+            }
+        }
+    }
+
+    @Test
+    void a_list_can_be_piped_in() {
+        InputStream before = System.in;
+        try {
+            System.setIn(new ByteArrayInputStream("Great\nOpen Diapason 8\n".getBytes(StandardCharsets.UTF_8)));
+            assertThat(typed("read-stops", "-").results()).startsWith("New organ\n1 stop, 0 couplers");
+        } finally {
+            System.setIn(before);
+        }
+    }
+
+    @Test
+    void a_page_in_older_letters_is_read_too() throws Exception {
+        Path file = folder.resolve("old.txt");
+        Files.write(file, "Récit\nFlûte 8\n".getBytes(Charset.forName("windows-1252")));
+        assertThat(typed("read-stops", file.toString()).results()).contains("Flûte", "Récit");
+    }
+
+    @Test
+    void what_may_be_a_stop_and_was_not_understood_wants_attention() throws Exception {
+        Path file = folder.resolve("odd.txt");
+        Files.writeString(file, "Great\nOpen Diapason 8\nKettlewick\n");
+        Reply reply = typed("read-stops", file.toString());
+        assertThat(reply.status()).isEqualTo(Reply.WANTS_ATTENTION);
+        assertThat(reply.results()).contains("line 3: Kettlewick - no pitch, and the name is not in the lexicon");
+        assertThat(reply.words()).contains("1 line may hold a part of the organ");
+    }
+
+    @Test
+    void what_cannot_be_done_is_said_in_a_sentence() throws Exception {
+        assertThat(typed("read-stops", "nowhere.txt").words())
+                .isEqualTo(
+                        "versewind: nowhere.txt: there is no such file. Look for it in another folder, or restore it from"
+                                + " a copy.\n");
+        assertThat(typed("read-stops", LIST, "-o", "x.txt").words()).contains("does not end in .json");
+        assertThat(typed("read-stops", LIST, "--name", " ").words()).contains("needs a name");
+        Path empty = folder.resolve("empty.txt");
+        Files.writeString(empty, "");
+        assertThat(typedIn(folder, StandardCharsets.UTF_8, "read-stops", empty.toString(), "-o", "x.json")
+                        .words())
+                .contains("no manual with a stop");
+        assertThat(typed("read-stops", empty.toString()).words()).contains("No stop was found");
+    }
+}

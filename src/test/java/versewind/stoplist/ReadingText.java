@@ -1,0 +1,43 @@
+package versewind.stoplist;
+
+import java.util.stream.Collectors;
+
+/** What was read, as plain lines to be compared: every stop with its reading, couplers, tremulants, lines not understood. */
+final class ReadingText {
+
+    private ReadingText() {}
+
+    static String of(StopList list) {
+        StringBuilder text = new StringBuilder();
+        for (ReadDivision division : list.divisions()) {
+            text.append(division.name())
+                    .append(
+                            division.isPedal()
+                                    ? ", pedal"
+                                    : ", manual " + division.manual().getAsInt())
+                    .append(division.keys().isPresent() ? ", " + division.keys().getAsInt() + " keys" : "")
+                    .append(division.enclosed() ? ", enclosed" : "")
+                    .append('\n');
+            division.stops().forEach(stop -> text.append(stop(stop)));
+        }
+        list.couplers()
+                .forEach(coupler -> text.append("coupler " + coupler.name() + ": " + coupler.source() + " on "
+                        + coupler.keyboard() + ", " + coupler.kind() + "\n"));
+        list.tremulants()
+                .forEach(
+                        tremulant -> text.append("tremulant " + tremulant.name() + ": " + tremulant.division() + "\n"));
+        list.notUnderstood()
+                .forEach(unread -> text.append(
+                        unread.weight() + " " + unread.line() + ": " + unread.text() + " (" + unread.why() + ")\n"));
+        return text.toString();
+    }
+
+    private static String stop(ReadStop stop) {
+        String ranks = stop.ranks() > 1 ? " " + stop.ranks() + " ranks" : "";
+        String remarks =
+                stop.remarks().isEmpty() ? "" : stop.remarks().stream().collect(Collectors.joining("; ", " [", "]"));
+        return "  " + stop.name() + " | " + stop.feet() + (stop.supposed() ? "?" : "") + ranks + " | "
+                + stop.family().word() + ", " + stop.pipe().word() + (stop.how().isSure() ? "" : ", " + stop.how())
+                + remarks + "\n";
+    }
+}

@@ -1,0 +1,300 @@
+package versewind.stoplist;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import versewind.Golden;
+import versewind.organ.Coupler;
+import versewind.organ.Family;
+
+/** Lists of invented organs, written as lists are published. What each name means is common practice, no source. */
+class StopListTest {
+
+    private static final Path LISTS = Path.of("src/test/resources/stoplists");
+
+    static List<String> lists() throws IOException {
+        try (Stream<Path> files = Files.list(LISTS)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    private static StopList read(String name) throws IOException {
+        return StopList.read(Files.readString(LISTS.resolve(name)));
+    }
+
+    private static ReadStop only(String text) {
+        List<ReadStop> stops = StopList.read(text).stops().toList();
+        assertThat(stops).as(text).hasSize(1);
+        return stops.get(0);
+    }
+
+    @ParameterizedTest
+    @MethodSource("lists")
+    void every_stop_of_a_list_reads_as_it_is_meant(String name) throws IOException {
+        Golden.check("stoplist/" + name, ReadingText.of(read(name)));
+    }
+
+    @Test
+    void every_list_has_its_reading_and_every_reading_its_list() throws IOException {
+        assertThat(Golden.names("stoplist")).isEqualTo(lists()).hasSizeGreaterThanOrEqualTo(12);
+    }
+
+    @ParameterizedTest
+    @MethodSource("lists")
+    void an_instrument_can_be_made_of_every_list_with_all_its_stops_and_whole_couplers(String name) throws IOException {
+        StopList list = read(name);
+        NewInstrument made = NewInstrument.of(list, "New").orElseThrow();
+        assertThat(made.instrument().stops()).hasSize((int) list.stops().count());
+        assertThat(made.instrument().couplers()).hasSize((int)
+                list.couplers().stream().filter(ReadCoupler::isWhole).count());
+    }
+
+    @ParameterizedTest
+    @MethodSource("lists")
+    void no_line_is_dropped_in_silence(String name) throws IOException {
+        StopList list = read(name);
+        List<String> lines = Files.readAllLines(LISTS.resolve(name));
+        for (int i = 0; i < lines.size(); i++) {
+            int line = i + 1;
+            String text = lines.get(i);
+            boolean heading = Heading.read(Typography.plain(text), "").isPresent()
+                    || SectionWord.read(Typography.plain(text), "").isPresent()
+                    || Grid.rows(List.of(Typography.plain(text)), new Style("", false, true)).stream()
+                            .anyMatch(row -> row.groups().size() > 1
+                                    || Reading.isHalf(row.groups().get(0).text()));
+            boolean told = list.stops().anyMatch(stop -> stop.line() == line)
+                    || list.couplers().stream().anyMatch(coupler -> coupler.line() == line)
+                    || list.tremulants().stream().anyMatch(tremulant -> tremulant.line() == line)
+                    || list.notUnderstood().stream().anyMatch(unread -> unread.line() == line);
+            assertThat(text.isBlank() || heading || told)
+                    .as(name + ", line " + line + ": " + text)
+                    .isTrue();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "8;8",
+                "8';8",
+                "8\u2032;8",
+                "8 ft;8",
+                "8 ft.;8",
+                "8-foot;8",
+                "8 Fu\u00df;8",
+                "8 voet;8",
+                "8 pieds;8",
+                "\uff18\u2032;8",
+                "16\u2019;16"
+            })
+    void a_unison_is_read_however_it_is_written(String written, String feet) {
+        assertThat(only("Great\nOpen Diapason " + written).feet()).isEqualTo(feet);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "2 2/3;2 2/3",
+                "2\u2154;2 2/3",
+                "2-2/3';2 2/3",
+                "2.66;2 2/3",
+                "2,67';2 2/3",
+                "22/3';2 2/3",
+                "2 2\u20443\u2032;2 2/3",
+                "5 1/3;5 1/3",
+                "1.6;1 3/5",
+                "1\u2157';1 3/5",
+                "1.1/3';1 1/3",
+                "11/3';1 1/3"
+            })
+    void a_fraction_is_read_however_it_is_written(String written, String feet) {
+        ReadStop stop = only("Great\nQuint " + written);
+        assertThat(stop.feet()).isEqualTo(feet);
+        assertThat(stop.family()).isEqualTo(Family.MUTATION);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "Mixture III;3;''",
+                "Mixtur 4f;4;''",
+                "Mixtur 4 fach;4;''",
+                "Fourniture 3 rgs;3;''",
+                "Mixture 4 ranks;4;''",
+                "Mixtur III-V;5;''",
+                "Mixture IV 1 1/3;4;1 1/3",
+                "Mixtur 4-5f. 1 1/3';5;1 1/3",
+                "Mixtuur 3-4 sterk;4;''",
+                "Lleno IV;4;''",
+                "Ripieno 5 file;5;''",
+                "Mixture (15.19.22);3;''",
+                "III Mixture;3;''"
+            })
+    void ranks_are_read_however_they_are_written(String written, int ranks, String feet) {
+        ReadStop stop = only("Great\n" + written);
+        assertThat(stop.ranks()).isEqualTo(ranks);
+        assertThat(stop.feet()).isEqualTo(feet);
+        assertThat(stop.family()).isEqualTo(Family.MIXTURE);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {"Doublette;2", "Superoctave;2", "Nasard;2 2/3", "Swell Trumpet;8", "Larigot;1 1/3", "Bourdon;8"})
+    void a_stop_without_a_pitch_takes_the_usual_one_and_says_so(String name, String feet) {
+        ReadStop stop = only("Grand-Orgue\n" + name);
+        assertThat(stop.feet()).isEqualTo(feet);
+        assertThat(stop.supposed()).isTrue();
+    }
+
+    @Test
+    void a_principal_without_a_pitch_is_four_feet_in_an_english_great_and_eight_in_a_german_one() {
+        assertThat(only("Great Organ\nPrincipal").feet()).isEqualTo("4");
+        assertThat(only("Hauptwerk\nPrincipal").feet()).isEqualTo("8");
+    }
+
+    @Test
+    void a_cornet_is_a_compound_stop_but_in_a_pedal_at_two_feet_a_reed() {
+        assertThat(only("Grand-Orgue\nCornet V").family()).isEqualTo(Family.CORNET);
+        StopList list = StopList.read("Hoofdwerk\nPrestant 8'\nPedaal\nCornet 2'");
+        assertThat(list.stops().map(ReadStop::family)).containsExactly(Family.PRINCIPAL, Family.SOLO_REED);
+    }
+
+    @Test
+    void several_stops_stand_on_one_line() {
+        assertThat(StopList.read("Hauptwerk: Principal 8', Octave 4', Mixtur 4-5f. 1 1/3'")
+                        .stops()
+                        .map(stop -> stop.name() + " " + stop.feet() + " " + stop.ranks()))
+                .containsExactly("Principal 8 1", "Octave 4 1", "Mixtur 1 1/3 5");
+    }
+
+    @Test
+    void a_stop_prepared_for_is_left_out_and_said_so() {
+        StopList list = StopList.read("Great\nOpen Diapason 8\nTrumpet 8 (prepared for)");
+        assertThat(list.stops()).hasSize(1);
+        assertThat(list.notUnderstood()).singleElement().satisfies(unread -> {
+            assertThat(unread.line()).isEqualTo(3);
+            assertThat(unread.why()).contains("prepared for");
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "The Trumpet 8 was added in 1950 by the builder", "Wind pressure 3 1/2 inches", "Total: 23 stops",
+                "Chimes 25 tubes", "Zimbelstern", "61 notes"
+            })
+    void what_is_no_stop_is_not_made_one(String text) {
+        StopList list = StopList.read("Great\nOpen Diapason 8\n" + text);
+        assertThat(list.stops().map(ReadStop::name)).containsExactly("Open Diapason");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "Swell to Great;1",
+                "Swell to Great 16, 8, 4;3",
+                "II/I;1",
+                "Sw-Gt 4;1",
+                "II/I, I/P, II/P;3",
+                "Swell Sub Octave;1",
+                "Swell 16' - UO - 4';3",
+                "Tirasses I, II;2",
+                "Koppel II-I;1",
+                "Sub II/I, Super II/I;2",
+                "Sub-Oktavkoppel II;1",
+                "Unison Off;1",
+                "octaves graves;1",
+                "Great to Pedal;1",
+                "Sw/Ped;1",
+                "Swell to Great & Pedal;2"
+            })
+    void every_coupler_is_counted_once(String text, int count) {
+        String organ = "Great\nOpen Diapason 8\nSwell\nOboe 8\nPedal\nBourdon 16\n\nCouplers:\n";
+        List<ReadCoupler> couplers = StopList.read(organ + text).couplers();
+        assertThat(couplers).hasSize(count);
+        assertThat(couplers).allSatisfy(coupler -> assertThat(coupler.isWhole()).isTrue());
+    }
+
+    @Test
+    void the_first_of_two_divisions_sounds_and_the_pedal_is_always_the_keyboard() {
+        StopList list = StopList.read("I. Hauptwerk\nPrincipal 8'\nII. Oberwerk\nGedackt 8'\nPedal\nSubbass 16'\n"
+                + "Koppeln: II/I, HW-OW, P/I, Super II/I");
+        assertThat(list.couplers())
+                .extracting(ReadCoupler::source, ReadCoupler::keyboard, ReadCoupler::kind)
+                .containsExactly(
+                        org.assertj.core.groups.Tuple.tuple("Oberwerk", "Hauptwerk", Coupler.Kind.UNISON),
+                        org.assertj.core.groups.Tuple.tuple("Hauptwerk", "Pedal", Coupler.Kind.UNISON),
+                        org.assertj.core.groups.Tuple.tuple("Oberwerk", "Hauptwerk", Coupler.Kind.OCTAVE));
+    }
+
+    @Test
+    void stops_that_clash_get_names_of_their_own_in_the_instrument_and_it_is_said() {
+        NewInstrument made = NewInstrument.of(StopList.read("Great\nFlute 8\nFlute 8"), "Two")
+                .orElseThrow();
+        assertThat(made.instrument().stops().stream().map(knob -> knob.name().label()))
+                .containsExactly("Flute 8", "Flute (2) 8");
+        assertThat(made.remarks()).anyMatch(remark -> remark.contains("two stops called Flute 8"));
+    }
+
+    @Test
+    void an_old_quint_of_three_feet_sounds_two_and_two_thirds() {
+        StopList list = StopList.read("Hoofdwerk\nPrestant 8 voet\nQuint 3 voet");
+        assertThat(list.stops().map(ReadStop::feet)).containsExactly("8", "3");
+        assertThat(NewInstrument.of(list, "Old")
+                        .orElseThrow()
+                        .instrument()
+                        .stops()
+                        .get(1)
+                        .name()
+                        .label())
+                .isEqualTo("Quint 2 2/3");
+    }
+
+    @Test
+    void nothing_is_made_of_nothing() {
+        assertThat(StopList.read("").divisions()).isEmpty();
+        assertThat(NewInstrument.of(StopList.read("Dear friends of the organ,\nthank you."), "None"))
+                .isEmpty();
+    }
+
+    @Test
+    void no_text_breaks_the_reading() throws IOException {
+        Random random = new Random(7);
+        List<String> pieces = lists().stream()
+                .flatMap(name -> Stream.of(uncheckedText(name).split("(?<=\\s)|(?=[,:./'|])", -1)))
+                .collect(Collectors.toList());
+        for (int i = 0; i < 80; i++) {
+            StringBuilder text = new StringBuilder();
+            for (int j = 0; j < 60; j++) {
+                text.append(pieces.get(random.nextInt(pieces.size())));
+            }
+            StopList list = StopList.read(text.toString());
+            NewInstrument.of(list, "Any")
+                    .ifPresent(made -> assertThat(made.instrument().stops()).isNotEmpty());
+        }
+    }
+
+    private static String uncheckedText(String name) {
+        try {
+            return Files.readString(LISTS.resolve(name));
+        } catch (IOException unreadable) {
+            throw new java.io.UncheckedIOException(unreadable);
+        }
+    }
+}
