@@ -13,7 +13,7 @@ import versewind.stoplist.Unread;
 /** A stop list that was read, as plain text: a table for every division, couplers, tremulants, what was not understood. */
 final class StopListPage {
 
-    private static final int NAME = 32;
+    private static final int NAME = 30;
     private static final int FEET = 8;
     private static final int RANKS = 5;
     private static final int FAMILY = 12;

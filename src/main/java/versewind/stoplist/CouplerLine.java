@@ -35,7 +35,7 @@ record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
     private static final Pattern PAIR_SIGN = Pattern.compile("[/+]");
     private static final Pattern LABEL = Pattern.compile("([^:]{2,60}):\\s*");
     private static final Pattern NOT_COUPLERS = Pattern.compile(
-            "(?i)reversib|reversab|\\bpistons?\\b|\\bstuds?\\b|combination|\\brev\\b\\.?|\\btoe\\b|cancel(?:s|ler)?\\b|\\btransfer\\b|generalkoppel");
+            "(?i)reversib|reversab|\\bpistons?\\b|\\bstuds?\\b|combination|\\brev\\b\\.?|\\btoe\\b|cancel(?:s|ler)?\\b|\\btransfer\\b|generalkoppel|\\bcomposition\\b|kombination|\\bthumb\\b");
     private static final Pattern PARENTHESES = Pattern.compile("[(\\[]([^)\\]]*)[)\\]]");
     private static final Pattern ORDINAL = Pattern.compile(
             "^\\s*(?:\\d{1,3}[.)]|[a-z][.)]|[*\u2022-])\\s+|^\\s*\\d{1,3}\\s+(?=\\p{L})|^\\s*[IVX]+[.)]?\\s+(?=\\p{L}{2,}.*\\bto\\b)");
@@ -44,11 +44,7 @@ record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
     /** Reads the couplers of a line; none where it is no line of couplers. */
     static CouplerLine read(String line, Where where, Set<Coupler.Kind> hint, String language) {
         Reader reader = new Reader(where, hint, language);
-        if (!NOT_COUPLERS.matcher(line).find()) {
-            reader.line(line);
-        } else {
-            reader.rest.add(line);
-        }
+        reader.line(line);
         return new CouplerLine(List.copyOf(reader.couplers), List.copyOf(reader.rest));
     }
 
@@ -133,6 +129,10 @@ record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
                     .map(match -> match.group(1))
                     .reduce("", (a, b) -> a + " " + b);
             if (bare.isEmpty()) {
+                return;
+            }
+            if (NOT_COUPLERS.matcher(segment).find()) {
+                rest.add(segment);
                 return;
             }
             String[] halves = AND.split(bare, -1);

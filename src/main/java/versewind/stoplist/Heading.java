@@ -26,8 +26,8 @@ record Heading(String name, DivisionWord word, Optional<Boolean> enclosed, Optio
     private static final Set<String> MANUAL =
             Spelling.set("manual manuale manuaal clavier klavier klaver man teclado manualer tastiera keyboard "
                     + "tastatur manualen manuel");
-    private static final Set<String> FILLERS =
-            Spelling.set("organ orgel orgue organo division department the organs werk work key keyboard compass "
+    private static final Set<String> FILLERS = Spelling.set(
+            "vrij vrije freies svelle svaller svallare svell svall svallaren svelleren svelle organ orgel orgue organo division department the organs werk work key keyboard compass "
                     + "enclosed unenclosed expressive expressif expression expressief espressivo expresivo "
                     + "schwellbar swellable in im a swell box boite schweller schwellkasten kasten expr non un "
                     + "uten ohne sans with mit en de und of and zwelkast zwelbaar kast opt notes stops "
@@ -85,6 +85,8 @@ record Heading(String name, DivisionWord word, Optional<Boolean> enclosed, Optio
     private static final Pattern EDGES = Pattern.compile("^[\\s.,;:*\u2022=~#-]+|[\\s.,;:*\u2022=~#-]+$");
     private static final Pattern NUMERAL_BEFORE = Pattern.compile(
             "(?i)^(?:(?:manual|manuale|clavier|klavier|manuaal|man\\.?|teclado)\\s*)?(?:[ivx]{1,4}|\\d)(?:er|e|\u00e8me|eme|\u00b0|st|nd|rd|th)?\\b\\.?\\s*(?:manual|manuale|clavier|klavier|manuaal|man\\.?|teclado)?\\s*[.):,/-]*\\s*");
+    private static final Pattern NUMERAL_AFTER = Pattern.compile(
+            "(?i)(?<=\\p{L}{3})\\s*[,-]\\s*(?:[ivx]{1,4}|\\d)?\\.?\\s*(?:manual|manuale|clavier|klavier|manuaal|man\\.?)\\s*(?:[ivx]{1,4}|\\d)?$|(?<=\\p{L}{3})\\s*,\\s*(?:[ivx]{1,4})$");
     private static final Pattern TAIL = Pattern.compile(
             "(?i)[\\s,(-]+(?:organ|division|enclosed|unenclosed|expressive|\\(?cont\\w*|schwellbar)\\)?\\.?$");
     private static final Pattern NUMBER_ASIDE = Pattern.compile(

@@ -14,7 +14,9 @@ import versewind.organ.Family;
 final class Reading {
 
     private static final Pattern PISTON = Pattern.compile(
-            "(?i)\\b(?:pistons?|studs?|generals?|divisionals?|memor(?:y|ies)|levels?|setzer\\w*|combination\\w*|kombination\\w*|combinaison\\w*|combinazion\\w*|reversib\\w*|sequencer|crescendo\\w*|walze|rollschweller|tutti|sforzando|appels?|anches|cancel|organo pleno|toe|thumb|schwelltritt|expression|swell pedal|setzen|zungen ab|pleno|absteller|registercrescendo|handregister|kombinationen|annullator\\w*|lock|zungeneinzelabsteller|ripieno al)\\b");
+            "(?i)\\b(?:pistons?|studs?|generals?|generalkoppel|composition|divisionals?|memor(?:y|ies)|levels?|setzer\\w*|combination\\w*|kombination\\w*|combinaison\\w*|combinazion\\w*|reversib\\w*|sequencer|crescendo\\w*|walze|rollschweller|tutti|sforzando|appels?|anches|cancel|organo pleno|toe|thumb|schwelltritt|expression|swell pedal|setzen|zungen ab|pleno|absteller|registercrescendo|handregister|kombinationen|annullator\\w*|lock|zungeneinzelabsteller|ripieno al)\\b");
+    private static final Pattern TREMULANTS_APART = Pattern.compile("[,;]|(?<=\\p{L}{4})\\.\\s");
+    private static final Pattern AL_PEDALE = Pattern.compile("(?i)\\bal pedal\\w*");
     private static final Pattern AT_END = Pattern.compile("[\\s:.*-]+$");
 
     private static final int LONGEST_PAIR = 16;
@@ -156,7 +158,7 @@ final class Reading {
         }
         Optional<Heading> heading = heading(text);
         boolean coupler = section.where() != CouplerLine.Where.ELSEWHERE || heading.isEmpty();
-        CouplerLine couplerLine = coupler && mayCouple(section)
+        CouplerLine couplerLine = coupler && mayCouple(text, section)
                 ? CouplerLine.read(text, section.where(), section.hint(), style.language())
                 : new CouplerLine(List.of(), List.of());
         if (!couplerLine.couplers().isEmpty() && (heading.isEmpty() || isPair(text, section))) {
@@ -170,9 +172,7 @@ final class Reading {
                     : text(heading.get().inline(), line, opened);
         }
         if (Tremulants.isOne(text) && !Feet.MARKED.matcher(text).find()) {
-            for (Optional<DivisionWord> division : Tremulants.divisions(text, style.language())) {
-                tremulants.add(new PlacedTremulant(clean(text), division, shaken(section), line));
-            }
+            tremulants(text, line, section);
             return section;
         }
         if (section.kind().isPresent()) {
@@ -182,10 +182,26 @@ final class Reading {
         return stops(text, line, section);
     }
 
+    private void tremulants(String text, int line, Section section) {
+        for (String part : TREMULANTS_APART.split(text, -1)) {
+            if (Tremulants.isOne(part)) {
+                Tremulants.divisions(part, style.language())
+                        .forEach(division ->
+                                tremulants.add(new PlacedTremulant(clean(part), division, shaken(section), line)));
+            } else if (!clean(part).isEmpty()) {
+                unread.add(amongOthers(part.strip(), line, SectionWord.Kind.ACCESSORIES));
+            }
+        }
+    }
+
     /** Couplers are neither among pistons nor in what stands before the first division. */
-    private boolean mayCouple(Section section) {
+    private boolean mayCouple(String text, Section section) {
         boolean before = section.kind().isEmpty() && section.division() < 0;
+        boolean stop = section.kind().isEmpty()
+                && AL_PEDALE.matcher(text).find()
+                && Feet.MARKED.matcher(text).find();
         return !before
+                && !stop
                 && section.kind()
                         .filter(kind -> kind == SectionWord.Kind.PISTONS || kind == SectionWord.Kind.NOTES)
                         .isEmpty();

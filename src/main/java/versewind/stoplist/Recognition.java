@@ -48,12 +48,13 @@ sealed interface Recognition {
         private static final Pattern PREPARED = Pattern.compile(
                 "(?i)\\bprepar|\\bprep\\b|pr\u00e9par|vorbereitet|voorbereid|gereserveerd|predispost|preparad|f\u00f6rberedd|forberedt|\\bvacant\\b|\\bvakant\\b|\\bvacat\\b|\\bblank\\b|\\bspare\\b|\\bspare slide\\b|\\bvuoto\\b|\\bleer\\b|r\u00e9serve|for future|future addition");
         private static final Pattern TOY = Pattern.compile(
-                "(?i)zimbelstern|[cz]y?i?mbelst[ea]r|cymbalst|zimbelstjern|cimbelster|glocken|klokke|klockspel|\\bchimes?\\b|\\bharp\\b|\\bcelesta\\b|xylophon|marimba|\\bpiano\\b|\\bdrums?\\b|\\bpauken?\\b|tambour|rossignol|nightingale|nachtigall?|nachtegaal|nattergal|usignol|kuckuck|koekoek|cuckoo|\\bcucu|vogel|pajarit|tympan|timpan|thunder|tonnerre|\\borage\\b|campan|\\bbells?\\b|kalkant|calcant|ventil|evacuant|windlos|afsluit|afsluyt|vibraphone|handbells|sleigh|gong|triangle|castanet|\\bstern\\b|cascabel|banda turca|temporal\\b");
+                "(?i)zimbelstern|[cz]y?i?mbelst[ea]r|cymbalst|zimbelstjern|cimbelster|glocken|klokke|klockspel|\\bchimes?\\b|\\bharp\\b|\\bcelesta\\b|xylophon|marimba|\\bpiano\\b|\\bdrums?\\b|\\bpauken?\\b|tambour|rossignol|nightingale|nachtigall?|nachtegaal|nattergal|usignol|kuckuck|koekoek|cuckoo|\\bcucu|vogel|pajarit|tympan|timpan|timball|thunder|tonnerre|\\borage\\b|campan|\\bbells?\\b|kalkant|calcant|ventil|evacuant|windlos|afsluit|afsluyt|vibraphone|handbells|sleigh|gong|triangle|castanet|\\bstern\\b|cascabel|banda turca|temporal\\b");
         private static final Pattern PROSE = Pattern.compile(
-                "(?i)\\b(?:1[4-9]\\d\\d|20\\d\\d)\\b|\\b(?:church|kirche|kerk|\u00e9glise|eglise|chiesa|iglesia|kirke|kyrka|cathedral|dom|built|erbaut|gebouwd|builder|orgelbau|opus|total|wind|pressure|temperament|blower|www|http|stimmung|traktur|tracker|action|console|case|spieltisch|winddruck|pipes|restored|rebuilt|restauriert|photo|page|copyright|width|height|email|tel|phone|the|is|are|was|were|has|have|wurde|ist|sind|und|wird|est|sont|une|with|from|date|price|metres|meters|cm|mm|kg|hz|ton|pitch|diapason normal|ranks|stops|note|notes|keys|tasten|tel)\\b|@|\u00a9|=");
+                "(?i)\\b(?:1[4-9]\\d\\d|20\\d\\d)\\b|\\w*(?:traktur|omfang|umfang|schleiflade|kegellade|windlade)\\w*|\\b(?:church|kirche|kerk|\u00e9glise|eglise|chiesa|iglesia|kirke|kyrka|cathedral|dom|built|erbaut|gebouwd|builder|orgelbau|opus|total|wind|pressure|temperament|blower|www|http|stimmung|traktur|tracker|action|console|case|spieltisch|winddruck|pipes|restored|rebuilt|restauriert|photo|page|copyright|width|height|email|tel|phone|the|is|are|was|were|has|have|wurde|ist|sind|und|wird|est|sont|une|with|from|date|price|metres|meters|cm|mm|kg|hz|ton|pitch|diapason normal|ranks|stops|note|notes|keys|tasten|tel)\\b|@|\u00a9|=");
         private static final Pattern BORROWED = Pattern.compile(
                 "(?i)\\b(?:from|ext|extension|ext'n|transm\\w*|borrowed|emprunt\\w*|uit|aus|dal|prestato|auszug|auxiliar|tr|unit|dupl\\w*)\\b");
         private static final String SEVERAL_HIGH = "X[XVI]+(?:\\s?[-./+]\\s?X[XVI]+)+";
+        private static final List<String> COUNTS = List.of("uno", "due", "tre", "quattro", "cinque", "sei", "sette");
         private static final int MOST_WORDS = 4;
         private static final int MOST_REMARK_WORDS = 9;
         private static final int MOST_TRIMMED = 4;
@@ -104,6 +105,11 @@ sealed interface Recognition {
             if (whole.isPresent()) {
                 return stop(whole.get());
             }
+            Optional<Lexicon.Found> first =
+                    said.name().matches(".*\\s(?:e|con|y|et|und|and)\\s.*") ? trimmed() : Optional.empty();
+            if (first.isPresent()) {
+                return stop(first.get());
+            }
             Optional<Lexicon.Found> near = Lexicon.get().find(said.name(), setting);
             if (near.isPresent() && Spelling.words(said.name()).size() <= 3) {
                 return stop(near.get());
@@ -129,7 +135,8 @@ sealed interface Recognition {
             if (near.isPresent()) {
                 return stop(near.get());
             }
-            boolean few = Spelling.words(said.name()).size() <= MOST_WORDS
+            boolean few = Heading.read(said.name(), style.language()).isEmpty()
+                    && Spelling.words(said.name()).size() <= MOST_WORDS
                     && said.name().matches(".*\\p{L}{3,}.*");
             boolean surely = said.mark() == Mark.UNIT
                     || (said.mark() == Mark.BARE
@@ -260,6 +267,10 @@ sealed interface Recognition {
                     : family == Family.CORNET
                             ? kind.footage().feet() == 8 ? 5 : 2
                             : kind.name().startsWith("Rausch") ? 2 : 3;
+            int counted = COUNTS.indexOf(Spelling.words(said.name()).get(0)) + 1;
+            if (counted > 1) {
+                return counted;
+            }
             remarks.add("its ranks are not written; " + usual + " are supposed");
             return usual;
         }

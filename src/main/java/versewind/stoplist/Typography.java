@@ -35,6 +35,8 @@ final class Typography {
             "'''+|^\\s*\\{\\|.*$|^\\s*\\|[-}].*$|\\b(?:colspan|rowspan|align|style|width)=\"?[^|\"]*\"?\\s*\\|");
     private static final Pattern LEADERS = Pattern.compile(
             "\\s*(?:\\.\\s?){3,}|\\s*\\.\\.+\\s*|\\s*\u2026+\\s*|\\s*_{2,}|\\s*(?:\u00b7\\s?){3,}|\\s-(?:\\s?-){2,}");
+    private static final Pattern FOOT_WITHIN =
+            Pattern.compile("(?<!\\d)(\\d{1,2})['\"]\\s?(\\d)\\s?/\\s?(\\d{1,2})(?!\\d)'?");
     private static final String BREAK = "\n";
 
     private Typography() {}
@@ -58,7 +60,9 @@ final class Typography {
         text = DOUBLE_PRIMES.matcher(text).replaceAll("\"");
         text = Normalizer.normalize(text.replace("\u00ba", "\u00b0").replace("\u00aa", "\u00b0"), Normalizer.Form.NFKC);
         text = SLASHES.matcher(DASHES.matcher(text).replaceAll("-")).replaceAll("/");
-        text = LEADERS.matcher(text).replaceAll(" ");
+        text = LEADERS.matcher(text)
+                .replaceAll(leader -> " ".repeat(Math.max(1, leader.group().length())));
+        text = FOOT_WITHIN.matcher(text).replaceAll("$1 $2/$3'");
         return text.stripTrailing();
     }
 }
