@@ -13,7 +13,7 @@ import versewind.store.BadFile;
 import versewind.store.Library;
 import versewind.store.SaveOutcome;
 import versewind.store.StopListJson;
-import versewind.store.StopListText;
+import versewind.store.PlainText;
 
 /** {@code versewind read-stops FILE}: reads a published stop list and makes an instrument of it. */
 final class ReadStopsCommand {
@@ -48,7 +48,7 @@ final class ReadStopsCommand {
 
     static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile, Misuse {
         String file = Options.operand(typed);
-        StopList list = StopList.read(file.equals(PIPED) ? StopListText.of(System.in) : StopListText.of(file));
+        StopList list = StopList.read(file.equals(PIPED) ? PlainText.of(System.in) : PlainText.of(file));
         String name = typed.matchedOptionValue(CALLED, nameOf(file)).strip();
         if (name.isEmpty()) {
             throw new Misuse("An organ needs a name. Write one after " + CALLED + ".");

@@ -43,7 +43,7 @@ public final class PlainText {
 
     private static String text(String place, byte[] bytes) throws BadFile {
         if (bytes.length > JsonTree.LARGEST_FILE) {
-            throw BadFile.whole(place, "it is far too long to be read", "Take out what does not belong there.");
+            throw BadFile.whole(place, "it is far too long", "Take out what does not belong there.");
         }
         try {
             return StandardCharsets.UTF_8
