@@ -12,7 +12,7 @@ import versewind.terminal.NoTerminalException;
 /** All that can be typed after the program's name. */
 public final class Commands {
 
-    private static final Set<String> PRINTING = Set.of(AssessCommand.NAME, EstimateCommand.NAME);
+    private static final Set<String> PRINTING = Set.of(AssessCommand.NAME, EstimateCommand.NAME, SheetCommand.NAME);
 
     private final Surroundings surroundings;
     private final Library library;

@@ -15,6 +15,7 @@ import versewind.screen.Text;
 final class Lettering {
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
     private static final Map<Integer, String> TYPEWRITTEN = Map.ofEntries(
+            Map.entry(0x00B1, "+/-"),
             Map.entry(0x2018, "'"),
             Map.entry(0x2019, "'"),
             Map.entry(0x201A, "'"),

@@ -44,6 +44,7 @@ final class Syntax {
         return switch (last.commandSpec().name()) {
             case AssessCommand.NAME -> AssessCommand.run(last, commands.library(), commands.lettering());
             case EstimateCommand.NAME -> EstimateCommand.run(last, commands.library(), commands.lettering());
+            case SheetCommand.NAME -> SheetCommand.run(last, commands);
             default ->
                 commands.edit(last.hasMatchedPositional(0) ? Optional.of(Options.operand(last)) : Optional.empty());
         };
@@ -110,6 +111,7 @@ final class Syntax {
         Options.withHelp(spec);
         spec.addSubcommand(AssessCommand.NAME, new CommandLine(AssessCommand.spec()));
         spec.addSubcommand(EstimateCommand.NAME, new CommandLine(EstimateCommand.spec()));
+        spec.addSubcommand(SheetCommand.NAME, new CommandLine(SheetCommand.spec()));
         return spec;
     }
 }

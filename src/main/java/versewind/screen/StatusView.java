@@ -10,6 +10,7 @@ import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
 import versewind.sound.Dynamic;
+import versewind.sheet.Wording;
 import versewind.sound.Estimate;
 import versewind.sound.Margin;
 
@@ -52,7 +53,7 @@ final class StatusView {
         List<String> parts = new ArrayList<>();
         parts.add(verse.label());
         parts.add(singers(work, verse));
-        parts.add(hands(work.instrument(), verse.hands()));
+        parts.add(Wording.hands(work.instrument(), verse.hands()));
         if (!verse.piston().isBlank()) {
             parts.add("piston " + verse.piston());
         }
@@ -69,33 +70,15 @@ final class StatusView {
     }
 
     private static String singers(Work work, Verse verse) {
-        if (!verse.isSung()) {
-            return verse.mode() == Mode.MELODY_SOLOED ? "the melody soloed" : "organ alone";
-        }
-        String strength = ", " + verse.singing().word();
-        return switch (verse.mode()) {
-            case CONGREGATION ->
-                "congregation of " + verse.people().orElse(work.plan().heading().people()) + strength;
-            case SMALL_CHOIR -> "small choir of " + estimate(work, verse).singers() + strength;
-            case SOLO_VOICE -> "one voice" + strength;
-            case MELODY_SOLOED -> "the melody soloed";
-        };
-    }
-
-    private static String hands(Instrument instrument, HandsAndFeet hands) {
-        List<Division> divisions = instrument.divisions();
-        String right = divisions.get(hands.right()).name();
-        String left = divisions.get(hands.left()).name();
-        String where = hands.right() == hands.left() ? "on " + right : "right " + right + ", left " + left;
-        return hands.layout().word() + " " + where;
+        return Wording.who(verse, work.plan().heading().people(), estimate(work, verse));
     }
 
     /** The levels in as many words as fit; the verdict always. */
     private static void paintLevels(Frame frame, State state, Verse verse, Estimate estimate, int y) {
         List<List<Piece>> wordings = List.of(
-                levels(state, verse, estimate, Wording.FULL),
-                levels(state, verse, estimate, Wording.WITHOUT_LAG),
-                levels(state, verse, estimate, Wording.SHORT));
+                levels(state, verse, estimate, Length.FULL),
+                levels(state, verse, estimate, Length.WITHOUT_LAG),
+                levels(state, verse, estimate, Length.SHORT));
         List<Piece> fitting = wordings.stream()
                 .filter(pieces -> columns(pieces) <= frame.width() - 2)
                 .findFirst()
@@ -110,7 +93,7 @@ final class StatusView {
     }
 
     /** How much is said of the levels. */
-    private enum Wording {
+    private enum Length {
         FULL,
         WITHOUT_LAG,
         SHORT
@@ -122,11 +105,11 @@ final class StatusView {
         return pieces.stream().mapToInt(piece -> Text.columns(piece.text()) + 3).sum() - 3;
     }
 
-    private static List<Piece> levels(State state, Verse verse, Estimate estimate, Wording wording) {
+    private static List<Piece> levels(State state, Verse verse, Estimate estimate, Length length) {
         List<Piece> pieces = new ArrayList<>();
-        pieces.add(organ(estimate, wording));
+        pieces.add(organ(estimate, length));
         estimate.singersDba().ifPresent(level -> {
-            String unit = wording == Wording.SHORT ? " dB" : " dB(A)";
+            String unit = length == Length.SHORT ? " dB" : " dB(A)";
             pieces.add(new Piece("singing " + whole(level) + unit, Style.TEXT));
         });
         Margin margin = estimate.margin();
@@ -134,22 +117,22 @@ final class StatusView {
                 margin.db().isPresent() ? ", " + signed(state, margin.db().getAsDouble()) + " dB" : "";
         String mark = VerseListView.mark(state.marks(), margin.verdict());
         pieces.add(new Piece(
-                (mark + " " + Words.verdict(margin.verdict()) + number).strip(),
+                (mark + " " + Wording.verdict(margin.verdict()) + number).strip(),
                 VerseListView.style(margin.verdict())));
-        if (verse.isSung() && wording == Wording.FULL) {
+        if (verse.isSung() && length == Length.FULL) {
             pieces.add(new Piece("lag " + whole(estimate.lagMs()) + " ms", Style.TEXT));
         }
         return pieces;
     }
 
-    private static Piece organ(Estimate estimate, Wording wording) {
+    private static Piece organ(Estimate estimate, Length length) {
         if (estimate.isSilent()) {
             return new Piece(
-                    wording == Wording.SHORT ? "Organ silent" : "Organ silent: nothing drawn sounds", Style.TEXT);
+                    length == Length.SHORT ? "Organ silent" : "Organ silent: nothing drawn sounds", Style.TEXT);
         }
         String level = "Organ " + whole(estimate.organDba().getAsDouble());
         String dynamic = estimate.dynamic().map(Dynamic::word).orElse("");
-        String text = wording == Wording.SHORT
+        String text = length == Length.SHORT
                 ? level + " dB " + dynamic
                 : level + " dB(A) " + dynamic + ", " + whole(estimate.sone()) + " sone";
         return new Piece(text, Style.STRONG);

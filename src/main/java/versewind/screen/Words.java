@@ -4,7 +4,6 @@ import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
-import versewind.sound.Verdict;
 
 /** The short words with which the screen names things where room is scarce. */
 final class Words {
@@ -61,16 +60,5 @@ final class Words {
 
     static int longestBox() {
         return "box open".length();
-    }
-
-    /** What a verdict says of the organ, the words or the melody. */
-    static String verdict(Verdict verdict) {
-        return switch (verdict) {
-            case LEADS, ORGAN_ALONE, NO_TUNE -> verdict.word();
-            case LOST, LEAD_ONLY_JUST -> "lead " + verdict.word();
-            case TOO_STRONG -> "organ " + verdict.word();
-            case COVERED, VOICE_ONLY_JUST, CLEAR -> "words " + verdict.word();
-            case BURIED, SOLO_LINE_ONLY_JUST, STANDS_OUT -> "melody " + verdict.word();
-        };
     }
 }
