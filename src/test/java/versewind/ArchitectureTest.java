@@ -31,7 +31,12 @@ class ArchitectureTest {
             .importPackages("versewind");
 
     private static final String[] CORE = {
-        "versewind.organ", "versewind.plan", "versewind.sound", "versewind.advice", "versewind.screen"
+        "versewind.organ",
+        "versewind.plan",
+        "versewind.sound",
+        "versewind.advice",
+        "versewind.sheet",
+        "versewind.screen"
     };
 
     @Test
@@ -45,10 +50,11 @@ class ArchitectureTest {
         "plan,     organ",
         "sound,    organ plan",
         "advice,   organ plan sound",
-        "screen,   organ plan sound advice",
+        "sheet,    organ plan sound advice",
+        "screen,   organ plan sound advice sheet",
         "store,    organ plan sound advice",
-        "terminal, organ plan sound advice screen store",
-        "cli,      organ plan sound advice screen store terminal",
+        "terminal, organ plan sound advice sheet screen store",
+        "cli,      organ plan sound advice sheet screen store terminal",
     })
     void a_package_knows_only_those_below_it(String room, String below) {
         String known = ("versewind." + room + " " + below.replaceAll("(\\w+)", "versewind.$1")).strip();

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import versewind.advice.Movements;
 import versewind.plan.Heading;
 import versewind.sheet.AssistantCard;
@@ -51,7 +52,7 @@ final class SheetText {
         Heading heading = sheet.heading();
         page.paragraph(heading.title());
         heading.date().ifPresent(date -> page.paragraph(DATE.format(date)));
-        sheet.day().ifPresent(day -> page.paragraph(day.names() + ": " + day.occasion().word()));
+        sheet.day().ifPresent(day -> page.paragraph(day.summary()));
         int people = heading.people();
         page.paragraph(sheet.organ() + ". " + people + (people == 1 ? " person" : " people") + " expected.");
         note("", heading.notes());
@@ -164,7 +165,7 @@ final class SheetText {
     private static List<String> ended(List<List<String>> places) {
         List<String> pieces = new ArrayList<>();
         for (List<String> place : places) {
-            if (!pieces.isEmpty()) {
+            if (!pieces.isEmpty() && !place.isEmpty()) {
                 pieces.set(pieces.size() - 1, pieces.get(pieces.size() - 1) + ";");
             }
             pieces.addAll(place);
@@ -181,23 +182,25 @@ final class SheetText {
     private void steps(String way, List<VerseSheet.Step> steps) {
         List<String> pieces = new ArrayList<>();
         for (VerseSheet.Step step : steps) {
+            List<List<String>> kinds = List.of(
+                    headed("put in", knobs(step.movements(), Movements::putIn)),
+                    headed("draw", knobs(step.movements(), Movements::drawn)),
+                    headed("box", boxes(step.movements())));
+            List<String> movements = ended(kinds);
             if (!pieces.isEmpty()) {
                 pieces.set(pieces.size() - 1, pieces.get(pieces.size() - 1) + ";");
                 pieces.add("then");
             }
-            add(pieces, "put in", knobs(step.movements(), Movements::putIn));
-            add(pieces, "draw", knobs(step.movements(), Movements::drawn));
-            add(pieces, "box", boxes(step.movements()));
+            pieces.addAll(movements);
             pieces.add("(" + step.changeWords() + ")");
         }
         row(way, pieces);
     }
 
-    private static void add(List<String> pieces, String head, List<String> more) {
-        if (!more.isEmpty()) {
-            pieces.add(head);
-            pieces.addAll(more);
-        }
+    private static List<String> headed(String head, List<String> pieces) {
+        return pieces.isEmpty()
+                ? List.of()
+                : Stream.concat(Stream.of(head), pieces.stream()).toList();
     }
 
     private void pistons() {

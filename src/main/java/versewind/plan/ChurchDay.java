@@ -16,4 +16,9 @@ public record ChurchDay(Season season, String name, Optional<String> also, Occas
     public String names() {
         return name + also.map(other -> ", " + other).orElse("");
     }
+
+    /** Its names and how it sounds: "Good Friday: solemn". */
+    public String summary() {
+        return names() + ": " + occasion.word();
+    }
 }

@@ -79,6 +79,7 @@ public enum Command {
     REDO("do again what was undone", Group.PLAN, Where.BOTH, Key.of('U'), Key.control('y')),
     SAVE("save", Group.PLAN, Where.BOTH, Key.of('s'), Key.control('s')),
     PLANS("open another plan, or make a new one", Group.PLAN, Where.BOTH, Key.of('o'), Key.control('o')),
+    WRITE_SHEET("write the sheet for the music desk", Group.PLAN, Where.BOTH, Key.of('w')),
     HELP("all the keys", Group.PLAN, Where.BOTH, Key.of('?'), Key.of(F1)),
     REPAINT("paint the screen afresh", Group.PLAN, Where.ANYWHERE, Key.control('l')),
     LEAVE("leave", Group.PLAN, Where.BOTH, Key.of('q'), Key.control('q')),

@@ -57,6 +57,9 @@ public final class Update {
         if (input instanceof Input.PlanOpened opened) {
             return Filing.planOpened(state, opened);
         }
+        if (input instanceof Input.Done done) {
+            return Step.says(state, done.sentence());
+        }
         return Filing.failed(state, ((Input.Failed) input).sentence());
     }
 

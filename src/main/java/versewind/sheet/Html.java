@@ -1,5 +1,7 @@
 package versewind.sheet;
 
+import java.text.Normalizer;
+
 /**
  * Pieces of HTML in plain ASCII, so that they are the same whatever character set they are written in.
  *
@@ -14,12 +16,12 @@ final class Html {
     private Html() {}
 
     /**
-     * A text, harmless between tags and between quotation marks. What cannot be shown, and what would turn the direction of
+     * A text, harmless between tags and between quotation marks; accents are composed. What cannot be shown, and what would turn the direction of
      * writing, becomes U+FFFD; ends of lines become blanks.
      */
     static String text(String text) {
         StringBuilder html = new StringBuilder(text.length());
-        text.codePoints().forEach(point -> html.append(shown(point)));
+        Normalizer.normalize(text, Normalizer.Form.NFC).codePoints().forEach(point -> html.append(shown(point)));
         return html.toString();
     }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import versewind.advice.Movements;
+import versewind.plan.ChurchDay;
 
 /**
  * A sheet as one HTML file that needs nothing else: no network, no script, no font. For the screen, light and dark, and for
@@ -43,7 +44,7 @@ public final class SheetHtml {
 
     private static String heading(Sheet sheet) {
         String date = sheet.heading().date().map(DATE::format).orElse("");
-        String day = sheet.day().map(each -> each.names() + ": " + each.occasion().word()).orElse("");
+        String day = sheet.day().map(ChurchDay::summary).orElse("");
         int people = sheet.heading().people();
         return Html.block(
                 "header",

@@ -9,6 +9,9 @@ import versewind.advice.Movements;
 /** One verse in HTML: its label and piston, what changes, what is played, what is drawn, how it stands. */
 final class VerseHtml {
 
+    /** More than can be moved by hand in a breath, and more than can be read in one: set smaller. */
+    private static final int MANY = 10;
+
     private VerseHtml() {}
 
     /**
@@ -74,7 +77,10 @@ final class VerseHtml {
         if (verse.changes().isEmpty()) {
             return Html.line("p class=\"still\"", "Nothing moves.");
         }
-        return Html.block("dl class=\"moves\"", rows(verse.changes()));
+        int knobs = verse.changes().stream()
+                .mapToInt(each -> each.putIn().size() + each.drawn().size())
+                .sum();
+        return Html.block(knobs > MANY ? "dl class=\"moves many\"" : "dl class=\"moves\"", rows(verse.changes()));
     }
 
     private static String rows(List<Movements> changes) {
@@ -162,7 +168,7 @@ final class VerseHtml {
         add(parts, "put in ", joined(step.movements(), Movements::putIn));
         add(parts, "draw ", joined(step.movements(), Movements::drawn));
         add(parts, "box ", boxes(step.movements()));
-        return String.join("; ", parts) + Html.text(" (" + step.changeWords() + ")");
+        return String.join("; ", parts) + " (" + Html.text(step.changeWords()).replace(" ", "&#160;") + ")";
     }
 
     private static void add(List<String> parts, String head, String content) {

@@ -11,6 +11,7 @@ import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.screen.Effect;
 import versewind.screen.Input;
+import versewind.sheet.SheetHtml;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
 import versewind.store.Draft;
@@ -58,6 +59,9 @@ final class Outside {
             open.ifPresent(file -> library.dropDraft(file.path()));
             return List.of();
         }
+        if (effect instanceof Effect.WriteSheet sheet) {
+            return List.of(write(sheet.html()));
+        }
         if (effect instanceof Effect.ListPlans) {
             return List.of(new Input.PlansListed(plans()));
         }
@@ -98,6 +102,22 @@ final class Outside {
         }
         SaveOutcome.NotSaved notSaved = (SaveOutcome.NotSaved) outcome;
         return new Input.Failed("Not saved to " + notSaved.path() + ": " + notSaved.why());
+    }
+
+    private Input write(String sheet) {
+        if (open.isEmpty()) {
+            return new Input.Failed("No plan is open.");
+        }
+        Path plan = open.get().path();
+        Path file = plan.resolveSibling(id(plan) + ".html");
+        SaveOutcome outcome = library.saveMade(file, sheet, SheetHtml.MADE_BY);
+        if (outcome instanceof SaveOutcome.Saved) {
+            return new Input.Done("The sheet is written to " + file + ".");
+        }
+        String why = outcome instanceof SaveOutcome.NotSaved notSaved
+                ? notSaved.why()
+                : "Somebody else has just changed it. Try again.";
+        return new Input.Failed("The sheet is not written to " + file + ": " + why);
     }
 
     /** A plan that has been read becomes the one that is worked on. */

@@ -24,6 +24,7 @@ class CommandsTest {
     void help_reads_as_before() {
         Golden.check("help/versewind.txt", typed("--help").results());
         Golden.check("help/assess.txt", typed("assess", "--help").results());
+        Golden.check("help/sheet.txt", typed("sheet", "--help").results());
         Golden.check("help/estimate.txt", typed("estimate", "-h").results());
     }
 
