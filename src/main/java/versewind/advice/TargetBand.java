@@ -34,8 +34,7 @@ public record TargetBand(OptionalDouble lowDba, double highDba) {
                 Optional.of(new TargetBand(
                         OptionalDouble.of(levelDba + Thresholds.LEAD_DB - marginDb),
                         levelDba + Thresholds.LEAD_TOO_STRONG_DB - marginDb));
-            case VOICE ->
-                Optional.of(new TargetBand(OptionalDouble.empty(), levelDba + marginDb - clearDb(mode)));
+            case VOICE -> Optional.of(new TargetBand(OptionalDouble.empty(), levelDba + marginDb - clearDb(mode)));
             case SOLO_LINE, ORGAN_ALONE -> Optional.empty();
         };
     }

@@ -40,7 +40,7 @@ final class AssessCommand {
         boolean isTheDraftItself = open.fingerprint().equals(Fingerprint.NO_FILE);
         return open.draft().isEmpty() || isTheDraftItself
                 ? ""
-                : "versewind: Unsaved work on this plan is kept beside its file and is not " + done + ". Open the plan to"
-                        + " take it up.\n";
+                : "versewind: Unsaved work on this plan is kept beside its file and is not " + done
+                        + ". Open the plan to" + " take it up.\n";
     }
 }

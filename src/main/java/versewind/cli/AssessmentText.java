@@ -58,8 +58,8 @@ final class AssessmentText {
         page.line(heading.title() + heading.date().map(date -> ", " + date).orElse(""));
         heading.date()
                 .flatMap(ChurchYear::day)
-                .ifPresent(day -> page.paragraph(
-                        day.summary() + ", " + day.occasion().suggestion() + "."));
+                .ifPresent(day ->
+                        page.paragraph(day.summary() + ", " + day.occasion().suggestion() + "."));
         page.line(instrument.toString());
         page.line(heading.people() + (heading.people() == 1 ? " person" : " people") + " expected");
     }

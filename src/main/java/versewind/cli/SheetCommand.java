@@ -42,7 +42,9 @@ final class SheetCommand {
                         + " and cards for the pistons and for whoever pulls stops.");
         spec.addPositional(Options.operand("PLAN", "A plan's file, or its name among the plans."));
         spec.addOption(Options.valued(
-                FORMAT, "FORMAT", "text, 80 columns wide, or html, to print or to show. As the file's name ends, else text."));
+                FORMAT,
+                "FORMAT",
+                "text, 80 columns wide, or html, to print or to show. As the file's name ends, else text."));
         spec.addOption(OptionSpec.builder("-o", OUTPUT)
                 .arity("1")
                 .paramLabel("FILE")
@@ -50,8 +52,8 @@ final class SheetCommand {
                 .description("Write to this file. It is replaced only if it is a sheet.")
                 .build());
         spec.addOption(Options.flag("Set it large (html).", LARGE).build());
-        spec.addOption(
-                Options.flag("After a hymn's first verse only what changes.", CHANGES).build());
+        spec.addOption(Options.flag("After a hymn's first verse only what changes.", CHANGES)
+                .build());
         spec.addOption(Options.flag("With two steps stronger and two softer for every verse.", LADDER)
                 .build());
         spec.addOption(Options.flag("Nothing but ASCII (text).", ASCII).build());

@@ -79,7 +79,9 @@ final class SheetText {
         }
         for (int i = 0; i < hymn.verses().size(); i++) {
             page.blank();
-            verse(hymn.verses().get(i), sheet.wishes().content() == Wishes.Content.WHOLE || i == 0 ? Stops.ALL : Stops.NONE);
+            verse(
+                    hymn.verses().get(i),
+                    sheet.wishes().content() == Wishes.Content.WHOLE || i == 0 ? Stops.ALL : Stops.NONE);
         }
     }
 

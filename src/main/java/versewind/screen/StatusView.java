@@ -3,14 +3,10 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import versewind.organ.Division;
-import versewind.organ.Instrument;
-import versewind.plan.HandsAndFeet;
 import versewind.plan.Hymn;
-import versewind.plan.Mode;
 import versewind.plan.Verse;
-import versewind.sound.Dynamic;
 import versewind.sheet.Wording;
+import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
 import versewind.sound.Margin;
 

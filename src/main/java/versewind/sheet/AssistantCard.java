@@ -37,8 +37,7 @@ public record AssistantCard(List<Turn> turns) {
             for (VerseSheet verse : hymn.verses()) {
                 List<Movements> knobs = verse.changes().stream()
                         .map(each -> new Movements(each.where(), each.putIn(), each.drawn(), Optional.empty()))
-                        .filter(each ->
-                                !each.putIn().isEmpty() || !each.drawn().isEmpty())
+                        .filter(each -> !each.putIn().isEmpty() || !each.drawn().isEmpty())
                         .toList();
                 if (!knobs.isEmpty() && verse.verse().piston().isBlank()) {
                     turns.add(new Turn(hymn.shortName(), verse.verse().label(), knobs));

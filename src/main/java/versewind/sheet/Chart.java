@@ -73,9 +73,11 @@ final class Chart {
     static String of(List<HymnSheet> hymns) {
         List<Column> columns = new ArrayList<>();
         for (HymnSheet hymn : hymns) {
-            for (VerseSheet verse : hymn.verses()) {
-                String label = verse == hymn.verses().get(0) ? hymn.shortName() : "";
-                columns.add(new Column(label, hymn.shortName() + " " + verse.verse().label(), verse));
+            for (int i = 0; i < hymn.verses().size(); i++) {
+                VerseSheet verse = hymn.verses().get(i);
+                String label = i == 0 ? hymn.shortName() : "";
+                columns.add(
+                        new Column(label, hymn.shortName() + " " + verse.verse().label(), verse));
             }
         }
         return new Chart(columns, Math.max(22, 620.0 / Math.max(1, columns.size())))
@@ -96,9 +98,9 @@ final class Chart {
         return Html.block(
                 "figure",
                 Html.block(
-                                "svg class=\"chart\" role=\"img\" viewBox=\"0 0 " + number(width()) + " "
-                                        + number(HEIGHT) + "\" style=\"max-width:" + number(width()) + "px\"",
-                                Html.line("title", title + ". " + words) + drawing));
+                        "svg class=\"chart\" role=\"img\" viewBox=\"0 0 " + number(width()) + " " + number(HEIGHT)
+                                + "\" style=\"max-width:" + number(width()) + "px\"",
+                        Html.line("title", title + ". " + words) + drawing));
     }
 
     private String each(IntFunction<String> drawing) {
@@ -165,19 +167,20 @@ final class Chart {
     private String before(int at) {
         Column column = columns.get(at);
         StringBuilder drawn = new StringBuilder();
-        column.organDba().ifPresent(level -> drawn.append(tag(
-                "line class=\"organ\"",
-                "x1",
-                x(at) - barWidth() / 2,
-                "x2",
-                x(at) + barWidth() / 2,
-                "y1",
-                y(level),
-                "y2",
-                y(level))));
+        column.organDba()
+                .ifPresent(level -> drawn.append(tag(
+                        "line class=\"organ\"",
+                        "x1",
+                        x(at) - barWidth() / 2,
+                        "x2",
+                        x(at) + barWidth() / 2,
+                        "y1",
+                        y(level),
+                        "y2",
+                        y(level))));
         column.singersDba()
-                .ifPresent(level -> drawn.append(
-                        tag("circle class=\"singers\"", "cx", x(at), "cy", y(level), "r", Math.min(5, columnWidth / 5))));
+                .ifPresent(level -> drawn.append(tag(
+                        "circle class=\"singers\"", "cx", x(at), "cy", y(level), "r", Math.min(5, columnWidth / 5))));
         if (column.verse().wantsAttention()) {
             drawn.append(tag("circle class=\"warn\"", "cx", x(at), "cy", 14, "r", Math.min(11, columnWidth / 2.1)));
             drawn.append(text("warned", x(at), 19, "middle", "!"));
@@ -225,8 +228,7 @@ final class Chart {
 
     private static String rectangle(String style, double middle, double width, double top, double bottom) {
         double height = Math.max(0, bottom - top);
-        return tag(
-                "rect class=\"" + style + "\"", "x", middle - width / 2, "y", top, "width", width, "height", height);
+        return tag("rect class=\"" + style + "\"", "x", middle - width / 2, "y", top, "width", width, "height", height);
     }
 
     private static String text(String style, double x, double y, String anchor, String text) {

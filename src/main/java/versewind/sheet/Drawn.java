@@ -31,7 +31,9 @@ public record Drawn(String where, List<String> knobs, Optional<BoxPosition> box)
         }
         organ.pedalDivision().ifPresent(division -> all.add(of(organ, registration, division)));
         List<String> couplers = new ArrayList<>();
-        registration.couplers().forEach(coupler -> couplers.add(organ.couplers().get(coupler).name()));
+        registration
+                .couplers()
+                .forEach(coupler -> couplers.add(organ.couplers().get(coupler).name()));
         all.add(new Drawn(Movements.COUPLERS, couplers, Optional.empty()));
         all.removeIf(each -> each.knobs().isEmpty());
         return List.copyOf(all);

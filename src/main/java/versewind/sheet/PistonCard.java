@@ -108,7 +108,8 @@ public record PistonCard(List<Setting> settings) {
             return OptionalInt.empty();
         }
         int[] beginning = IntStream.range(0, organ.divisions().size())
-                .filter(i -> organ.divisions().get(i).name().toLowerCase(Locale.ROOT).startsWith(letters))
+                .filter(i ->
+                        organ.divisions().get(i).name().toLowerCase(Locale.ROOT).startsWith(letters))
                 .toArray();
         return beginning.length == 1 ? OptionalInt.of(beginning[0]) : OptionalInt.empty();
     }

@@ -63,7 +63,8 @@ public record Sheet(
         for (Assessment.OfHymn hymn : assessment.hymns()) {
             List<VerseSheet> verses = new ArrayList<>();
             for (Assessment.OfVerse each : hymn.verses()) {
-                verses.add(verse(each, before, hymn.hymn().tempo(), plan.heading().people(), sound, wishes.steps()));
+                verses.add(
+                        verse(each, before, hymn.hymn().tempo(), plan.heading().people(), sound, wishes.steps()));
                 before = Optional.of(each.verse());
             }
             hymns.add(new HymnSheet(hymn.hymn(), verses));
@@ -80,9 +81,7 @@ public record Sheet(
     }
 
     private static List<String> cautions(Assessment assessment) {
-        return Stream.concat(
-                        Stream.of(Caution.ESTIMATE),
-                        Caution.hearing(assessment.loudestDba()).stream())
+        return Stream.concat(Stream.of(Caution.ESTIMATE), Caution.hearing(assessment.loudestDba()).stream())
                 .toList();
     }
 
@@ -96,10 +95,11 @@ public record Sheet(
         Instrument organ = sound.organ();
         Verse verse = of.verse();
         Registration from = before.map(Verse::registration).orElse(Registration.silent(organ));
-        Ladder ladder = switch (steps) {
-            case LEFT_OUT -> new Ladder(List.of(), List.of());
-            case SHOWN -> Ladder.of(sound, verse, people, tempo);
-        };
+        Ladder ladder =
+                switch (steps) {
+                    case LEFT_OUT -> new Ladder(List.of(), List.of());
+                    case SHOWN -> Ladder.of(sound, verse, people, tempo);
+                };
         return new VerseSheet(
                 verse,
                 of.estimate(),

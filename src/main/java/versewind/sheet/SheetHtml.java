@@ -31,8 +31,8 @@ public final class SheetHtml {
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n" + MADE_BY + "\n"
                 + Html.line("title", title(sheet))
                 + Html.element("style", "\n" + STYLE) + "\n";
-        String body = heading(sheet) + overview(sheet) + hymns(sheet) + pistons(sheet) + assistant(sheet)
-                + cautions(sheet);
+        String body =
+                heading(sheet) + overview(sheet) + hymns(sheet) + pistons(sheet) + assistant(sheet) + cautions(sheet);
         String large = sheet.wishes().type() == Wishes.Type.LARGE ? " class=\"large\"" : "";
         return "<!DOCTYPE html>\n"
                 + Html.block("html lang=\"en\"" + large, Html.block("head", head) + Html.block("body", body));
@@ -74,7 +74,8 @@ public final class SheetHtml {
     private static String hymns(Sheet sheet) {
         StringBuilder hymns = new StringBuilder();
         for (int i = 0; i < sheet.hymns().size(); i++) {
-            hymns.append(hymn(sheet.hymns().get(i), "h" + (i + 1), sheet.wishes().content()));
+            hymns.append(
+                    hymn(sheet.hymns().get(i), "h" + (i + 1), sheet.wishes().content()));
         }
         return hymns.toString();
     }
@@ -84,13 +85,16 @@ public final class SheetHtml {
         String name = Html.block(
                 "div class=\"name\"",
                 Html.line("p class=\"number\"", number)
-                        + Html.line("h2 id=\"" + id + "\"", hymn.hymn().title().isBlank() ? "-" : hymn.hymn().title()));
+                        + Html.line(
+                                "h2 id=\"" + id + "\"",
+                                hymn.hymn().title().isBlank()
+                                        ? "-"
+                                        : hymn.hymn().title()));
         String facts = hymn.facts().stream().map(fact -> Html.line("li", fact)).collect(Collectors.joining());
         StringBuilder verses = new StringBuilder();
         for (int i = 0; i < hymn.verses().size(); i++) {
-            VerseHtml.Stops stops = content == Wishes.Content.WHOLE || i == 0
-                    ? VerseHtml.Stops.LISTED
-                    : VerseHtml.Stops.LEFT_OUT;
+            VerseHtml.Stops stops =
+                    content == Wishes.Content.WHOLE || i == 0 ? VerseHtml.Stops.LISTED : VerseHtml.Stops.LEFT_OUT;
             verses.append(VerseHtml.of(hymn.verses().get(i), id + "v" + (i + 1), stops));
         }
         return Html.block(

@@ -22,7 +22,9 @@ final class VerseHtml {
      * @param stops whether all that is drawn is listed, or only what changes
      */
     static String of(VerseSheet verse, String id, Stops stops) {
-        String mark = Html.line("h3 id=\"" + id + "\"", verse.verse().label().isBlank() ? "-" : verse.verse().label())
+        String mark = Html.line(
+                        "h3 id=\"" + id + "\"",
+                        verse.verse().label().isBlank() ? "-" : verse.verse().label())
                 + piston(verse);
         String rest = moves(verse)
                 + play(verse)
@@ -37,17 +39,14 @@ final class VerseHtml {
 
     /** Whether all that is drawn is listed. */
     enum Stops {
-        LISTED(VerseHtml::stops),
-        LEFT_OUT(verse -> "");
-
-        private final Function<VerseSheet, String> html;
-
-        Stops(Function<VerseSheet, String> html) {
-            this.html = html;
-        }
+        LISTED,
+        LEFT_OUT;
 
         String html(VerseSheet verse) {
-            return html.apply(verse);
+            return switch (this) {
+                case LISTED -> stops(verse);
+                case LEFT_OUT -> "";
+            };
         }
     }
 
@@ -113,8 +112,7 @@ final class VerseHtml {
     private static String boxes(List<Movements> changes) {
         return changes.stream()
                 .filter(each -> each.box().isPresent())
-                .map(each ->
-                        place(each.where()) + Html.text(each.box().get().word()))
+                .map(each -> place(each.where()) + Html.text(each.box().get().word()))
                 .collect(Collectors.joining("; "));
     }
 
@@ -124,7 +122,9 @@ final class VerseHtml {
         }
         String caption = Html.element(
                 "caption",
-                Html.element("span class=\"apart\"", Html.text("Drawn for " + verse.verse().label())));
+                Html.element(
+                        "span class=\"apart\"",
+                        Html.text("Drawn for " + verse.verse().label())));
         return Html.block("table class=\"stops\"", caption + drawnRows(verse.drawn()));
     }
 
@@ -155,8 +155,7 @@ final class VerseHtml {
         if (verse.stronger().isEmpty() && verse.softer().isEmpty()) {
             return "";
         }
-        return Html.block(
-                "dl class=\"steps\"", steps("stronger", verse.stronger()) + steps("softer", verse.softer()));
+        return Html.block("dl class=\"steps\"", steps("stronger", verse.stronger()) + steps("softer", verse.softer()));
     }
 
     private static String steps(String way, List<VerseSheet.Step> steps) {

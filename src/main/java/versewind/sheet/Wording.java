@@ -40,8 +40,8 @@ public final class Wording {
     /** Both: "congregation of 180, ordinary; four parts on Great". */
     static String playing(Verse verse, int people, Estimate estimate, Instrument organ) {
         String who = who(verse, people, estimate);
-        boolean isSaid = verse.mode() == Mode.MELODY_SOLOED
-                && verse.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED;
+        boolean isSaid =
+                verse.mode() == Mode.MELODY_SOLOED && verse.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED;
         return isSaid ? "the " + hands(organ, verse.hands()) : who + "; " + hands(organ, verse.hands());
     }
 

@@ -187,7 +187,8 @@ public final class Library {
                 }
                 there = Fingerprint.of(old);
             } catch (BadFile unreadable) {
-                return new SaveOutcome.NotSaved(path, "It cannot be replaced: " + unreadable.problem() + "." + " Choose another name.");
+                return new SaveOutcome.NotSaved(
+                        path, "It cannot be replaced: " + unreadable.problem() + "." + " Choose another name.");
             }
         }
         return safe.save(path, bytes, there::equals, SafeFile.Durability.FORCED);

@@ -44,7 +44,8 @@ class LadderTest {
         IndexSet set = IndexSet.EMPTY;
         for (String stop : stops) {
             int colon = stop.indexOf(": ");
-            set = set.with(organ.stop(new StopName(stop.substring(0, colon), stop.substring(colon + 2))).orElseThrow());
+            set = set.with(organ.stop(new StopName(stop.substring(0, colon), stop.substring(colon + 2)))
+                    .orElseThrow());
         }
         return Registration.silent(organ).withStops(set);
     }
@@ -68,7 +69,8 @@ class LadderTest {
         Ladder ladder = ladder(
                 drawn("Great: Open Diapason 8", "Great: Principal 4", "Pedal: Bourdon 16", "Pedal: Principal 8"));
         assertThat(ladder.stronger()).hasSize(2);
-        assertThat(names(ladder.stronger().get(0).moves().stopsDrawn())).containsExactly("Great: Fifteenth 2", "Great: Mixture III");
+        assertThat(names(ladder.stronger().get(0).moves().stopsDrawn()))
+                .containsExactly("Great: Fifteenth 2", "Great: Mixture III");
     }
 
     @Test
@@ -80,7 +82,8 @@ class LadderTest {
                 "Great: Mixture III",
                 "Pedal: Bourdon 16",
                 "Pedal: Principal 8"));
-        assertThat(names(ladder.softer().get(0).moves().stopsPutIn())).containsExactly("Great: Fifteenth 2", "Great: Mixture III");
+        assertThat(names(ladder.softer().get(0).moves().stopsPutIn()))
+                .containsExactly("Great: Fifteenth 2", "Great: Mixture III");
         assertThat(names(ladder.softer().get(1).moves().stopsPutIn())).containsExactly("Great: Principal 4");
     }
 

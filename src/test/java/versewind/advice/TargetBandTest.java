@@ -54,7 +54,9 @@ class TargetBandTest {
         for (Hymn hymn : open.plan().hymns()) {
             for (Verse verse : hymn.verses()) {
                 Estimate now = estimate(open.instrument(), verse, people);
-                if (verse.mode() != Mode.CONGREGATION || !verse.isSung() || now.margin().db().isEmpty()) {
+                if (verse.mode() != Mode.CONGREGATION
+                        || !verse.isSung()
+                        || now.margin().db().isEmpty()) {
                     continue;
                 }
                 TargetBand band = TargetBand.of(verse.mode(), now).orElseThrow();

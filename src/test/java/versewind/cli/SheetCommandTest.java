@@ -55,7 +55,8 @@ class SheetCommandTest {
 
     @Test
     void only_what_changes_is_shorter_and_in_ascii_nothing_else_is_left() {
-        String changes = typed("sheet", "harvest-festival", "--changes-only", "--ascii").results();
+        String changes =
+                typed("sheet", "harvest-festival", "--changes-only", "--ascii").results();
         assertThat(changes.length())
                 .isLessThan(typed("sheet", "harvest-festival").results().length());
         assertThat(changes).matches("[ -~\\n]+").contains("+ draw    Swell Fagotto 16; Swell to Pedal");
@@ -93,15 +94,17 @@ class SheetCommandTest {
             Reply reply = typedIn(folder, StandardCharsets.US_ASCII, "sheet", "odd", "-o", "desk.txt");
             assertThat(reply.status()).isNotEqualTo(Reply.BAD);
         }
-        assertThat(Files.readString(folder.resolve("desk.txt"))).contains("Ch\u0153ur").endsWith("Made by Versewind.\n");
+        assertThat(Files.readString(folder.resolve("desk.txt")))
+                .contains("Ch\u0153ur")
+                .endsWith("Made by Versewind.\n");
     }
 
     @Test
     void a_plan_is_never_written_over() throws IOException {
         Typing.makeLibrary(folder, ODD);
         for (String format : List.of("text", "html")) {
-            Reply reply = typedIn(
-                    folder, StandardCharsets.UTF_8, "sheet", "odd", "--format", format, "-o", "plans/odd.json");
+            Reply reply =
+                    typedIn(folder, StandardCharsets.UTF_8, "sheet", "odd", "--format", format, "-o", "plans/odd.json");
             assertThat(reply)
                     .isEqualTo(Reply.bad("The sheet is not written to plans/odd.json: There is a file of another kind"
                             + " under this name. Choose another."));
@@ -128,7 +131,8 @@ class SheetCommandTest {
     @Test
     void the_exit_status_is_that_of_the_assessment() {
         for (String plan : List.of("harvest-festival", "wedding")) {
-            assertThat(typed("sheet", plan).status()).isEqualTo(typed("assess", plan).status());
+            assertThat(typed("sheet", plan).status())
+                    .isEqualTo(typed("assess", plan).status());
         }
     }
 }

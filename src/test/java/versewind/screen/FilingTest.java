@@ -50,8 +50,8 @@ class FilingTest {
         List<Effect> wanted = desk.effects();
         assertThat(wanted).hasSize(1);
         assertThat(((Effect.WriteSheet) wanted.get(0)).html())
-                .isEqualTo(SheetHtml.of(Sheet.of(
-                        desk.plan(), desk.state().work().orElseThrow().sound(), Wishes.USUAL)));
+                .isEqualTo(SheetHtml.of(
+                        Sheet.of(desk.plan(), desk.state().work().orElseThrow().sound(), Wishes.USUAL)));
         desk.answer(new Input.Done("The sheet is written to plans/harvest-festival.html."));
         assertThat(desk.said()).isEqualTo("The sheet is written to plans/harvest-festival.html.");
     }

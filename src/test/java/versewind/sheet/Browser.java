@@ -49,7 +49,8 @@ final class Browser implements AutoCloseable {
                 .get("targetId")
                 .asText();
         ObjectNode attach = JSON.createObjectNode().put("targetId", target).put("flatten", true);
-        this.session = call("", "Target.attachToTarget", attach).get("sessionId").asText();
+        this.session =
+                call("", "Target.attachToTarget", attach).get("sessionId").asText();
         for (String domain : List.of("Page", "Runtime", "Log", "Network")) {
             call(domain + ".enable");
         }
@@ -172,7 +173,10 @@ final class Browser implements AutoCloseable {
     /** Shows pages as for "screen" or "print", in a "light" or a "dark" room. */
     void show(String medium, String scheme) throws IOException, InterruptedException {
         ObjectNode media = JSON.createObjectNode().put("media", medium);
-        media.putArray("features").addObject().put("name", "prefers-color-scheme").put("value", scheme);
+        media.putArray("features")
+                .addObject()
+                .put("name", "prefers-color-scheme")
+                .put("value", scheme);
         call("Emulation.setEmulatedMedia", media);
     }
 
@@ -200,8 +204,12 @@ final class Browser implements AutoCloseable {
     /** Prints on paper of a size in mm; the words of every page. */
     List<String> printed(Path pdf, double widthMm, double heightMm) throws IOException, InterruptedException {
         show("print", "light");
-        ObjectNode paper = JSON.createObjectNode().put("paperWidth", widthMm / 25.4).put("paperHeight", heightMm / 25.4);
-        Files.write(pdf, Base64.getDecoder().decode(call("Page.printToPDF", paper).get("data").asText()));
+        ObjectNode paper =
+                JSON.createObjectNode().put("paperWidth", widthMm / 25.4).put("paperHeight", heightMm / 25.4);
+        Files.write(
+                pdf,
+                Base64.getDecoder()
+                        .decode(call("Page.printToPDF", paper).get("data").asText()));
         Process reading = new ProcessBuilder("pdftotext", "-layout", pdf.toString(), "-").start();
         String text = new String(reading.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         return List.of(text.split("\f", -1));

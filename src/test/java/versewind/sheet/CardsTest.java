@@ -22,7 +22,8 @@ class CardsTest {
     static void open() throws BadFile {
         organ = Sheets.organ();
         soft = drawn("Open Diapason 8", "Principal 4");
-        loud = drawn("Open Diapason 8", "Principal 4", "Fifteenth 2", "Mixture III").toggleCoupler(0);
+        loud = drawn("Open Diapason 8", "Principal 4", "Fifteenth 2", "Mixture III")
+                .toggleCoupler(0);
     }
 
     private static Registration drawn(String... great) {
@@ -48,7 +49,9 @@ class CardsTest {
     @Test
     void a_piston_that_is_used_for_two_registrations_needs_two_memory_levels() throws BadFile {
         Sheet sheet = Sheets.of(Sheets.hymn("1", Sheets.verse("V1", "G1", soft), Sheets.verse("V2", "g1", loud)));
-        assertThat(sheet.pistons().settings()).extracting(PistonCard.Setting::level).containsExactly(1, 2);
+        assertThat(sheet.pistons().settings())
+                .extracting(PistonCard.Setting::level)
+                .containsExactly(1, 2);
     }
 
     @Test

@@ -17,21 +17,27 @@ class SheetHtmlTest {
     @Test
     void the_sheets_of_the_shipped_plans_are_valid_html() throws BadFile, InterruptedException {
         for (String plan : Sheets.SHIPPED) {
-            assertThat(Validator.complaints(SheetHtml.of(Sheets.shipped(plan, Sheets.LADDER)))).as(plan).isEmpty();
+            assertThat(Validator.complaints(SheetHtml.of(Sheets.shipped(plan, Sheets.LADDER))))
+                    .as(plan)
+                    .isEmpty();
         }
-        assertThat(Validator.complaints(SheetHtml.of(Sheets.shipped("wedding", Sheets.LARGE)))).isEmpty();
-        assertThat(Validator.complaints(SheetHtml.of(Sheets.shipped("wedding", Sheets.CHANGES)))).isEmpty();
+        assertThat(Validator.complaints(SheetHtml.of(Sheets.shipped("wedding", Sheets.LARGE))))
+                .isEmpty();
+        assertThat(Validator.complaints(SheetHtml.of(Sheets.shipped("wedding", Sheets.CHANGES))))
+                .isEmpty();
     }
 
     @Test
     void a_plan_without_hymns_and_one_without_verses_are_valid_html() throws BadFile, InterruptedException {
         assertThat(Validator.complaints(SheetHtml.of(Sheets.of()))).isEmpty();
-        assertThat(Validator.complaints(SheetHtml.of(Sheets.of(Sheets.hymn("1"))))).isEmpty();
+        assertThat(Validator.complaints(SheetHtml.of(Sheets.of(Sheets.hymn("1")))))
+                .isEmpty();
     }
 
     @Test
     void the_validator_finds_what_is_wrong() throws InterruptedException {
-        assertThat(Validator.complaints("<!DOCTYPE html><html lang=en><title>x</title><p><table></p>")).isNotEmpty();
+        assertThat(Validator.complaints("<!DOCTYPE html><html lang=en><title>x</title><p><table></p>"))
+                .isNotEmpty();
     }
 
     @ParameterizedTest
@@ -47,8 +53,7 @@ class SheetHtmlTest {
                 "   ",
                 "\u8b9a\u7f8e \u05e9\u05dc\u05d5\u05dd \ud83c\udfb5 e\u0301",
             })
-    void whatever_is_typed_the_sheet_is_valid_html_in_plain_ascii(String word)
-            throws BadFile, InterruptedException {
+    void whatever_is_typed_the_sheet_is_valid_html_in_plain_ascii(String word) throws BadFile, InterruptedException {
         String html = SheetHtml.of(Sheets.odd(word));
         assertThat(Validator.complaints(html)).isEmpty();
         assertThat(html.chars()).allMatch(c -> c == '\n' || (c >= ' ' && c <= '~'));
@@ -83,7 +88,9 @@ class SheetHtmlTest {
             assertThat(levels.get(i)).isBetween(2, levels.get(i - 1) + 1);
         }
         assertThat(count(html, "<th ")).isEqualTo(count(html, "scope=\"(row|col)\""));
-        assertThat(count(html, "<svg ")).isEqualTo(count(html, "role=\"img\"")).isEqualTo(count(html, "<title>[^<]*organ"));
+        assertThat(count(html, "<svg "))
+                .isEqualTo(count(html, "role=\"img\""))
+                .isEqualTo(count(html, "<title>[^<]*organ"));
         assertThat(count(html, "<svg ")).isGreaterThan(3);
     }
 

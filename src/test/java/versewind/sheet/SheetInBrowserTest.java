@@ -27,8 +27,7 @@ class SheetInBrowserTest {
             + ".map(e => e.tagName + ' ' + e.textContent.slice(0, 40))";
 
     /** The lowest contrast of any text with what lies behind it (WCAG 2.1, relative luminance). */
-    private static final String LOWEST_CONTRAST =
-            """
+    private static final String LOWEST_CONTRAST = """
             (() => {
               const parts = c => c.match(/[\\d.]+/g).map(Number);
               const lum = c => { const l = parts(c).slice(0, 3).map(v => v / 255)
@@ -49,8 +48,7 @@ class SheetInBrowserTest {
             })()""";
 
     /** Puts a word of its own at the top and at the foot of every verse, to be found again on paper. */
-    private static final String MARKED =
-            """
+    private static final String MARKED = """
             document.querySelectorAll('.verse').forEach((verse, i) => {
               for (const end of ['top', 'bottom']) {
                 const mark = document.createElement('div');
