@@ -32,6 +32,7 @@ final class Browser implements AutoCloseable {
             Set.of("Runtime.consoleAPICalled", "Runtime.exceptionThrown", "Log.entryAdded");
 
     private final Process process;
+    private final Path profile;
     private final BlockingQueue<JsonNode> messages = new LinkedBlockingQueue<>();
     private final List<String> complaints = new ArrayList<>();
     private final List<String> fetched = new ArrayList<>();
@@ -39,8 +40,9 @@ final class Browser implements AutoCloseable {
     private final String session;
     private int lastId;
 
-    private Browser(Process process, String address) throws IOException, InterruptedException {
+    private Browser(Process process, Path profile, String address) throws IOException, InterruptedException {
         this.process = process;
+        this.profile = profile;
         this.socket = HttpClient.newHttpClient()
                 .newWebSocketBuilder()
                 .buildAsync(URI.create(address), new Listener())
@@ -83,7 +85,7 @@ final class Browser implements AutoCloseable {
                 new BufferedReader(new InputStreamReader(process.getErrorStream(), StandardCharsets.UTF_8));
         for (String line = said.readLine(); line != null; line = said.readLine()) {
             if (line.startsWith(LISTENING)) {
-                return new Browser(process, line.substring(LISTENING.length()));
+                return new Browser(process, profile, line.substring(LISTENING.length()));
             }
         }
         throw new IOException("Chromium has ended without a word about where it listens");
@@ -216,10 +218,13 @@ final class Browser implements AutoCloseable {
     }
 
     @Override
-    public void close() {
+    public void close() throws IOException {
         socket.abort();
         process.descendants().forEach(ProcessHandle::destroyForcibly);
         process.destroyForcibly();
         process.onExit().join();
+        for (String link : List.of("SingletonSocket", "SingletonLock", "SingletonCookie")) {
+            Files.deleteIfExists(profile.resolve(link));
+        }
     }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -14,29 +15,36 @@ import versewind.store.BadFile;
 
 class SheetHtmlTest {
 
+    private static Validator validator;
+
+    @BeforeAll
+    static void open() throws InterruptedException {
+        validator = Validator.open();
+    }
+
     @Test
     void the_sheets_of_the_shipped_plans_are_valid_html() throws BadFile, InterruptedException {
         for (String plan : Sheets.SHIPPED) {
-            assertThat(Validator.complaints(SheetHtml.of(Sheets.shipped(plan, Sheets.LADDER))))
+            assertThat(validator.complaints(SheetHtml.of(Sheets.shipped(plan, Sheets.LADDER))))
                     .as(plan)
                     .isEmpty();
         }
-        assertThat(Validator.complaints(SheetHtml.of(Sheets.shipped("wedding", Sheets.LARGE))))
+        assertThat(validator.complaints(SheetHtml.of(Sheets.shipped("wedding", Sheets.LARGE))))
                 .isEmpty();
-        assertThat(Validator.complaints(SheetHtml.of(Sheets.shipped("wedding", Sheets.CHANGES))))
+        assertThat(validator.complaints(SheetHtml.of(Sheets.shipped("wedding", Sheets.CHANGES))))
                 .isEmpty();
     }
 
     @Test
     void a_plan_without_hymns_and_one_without_verses_are_valid_html() throws BadFile, InterruptedException {
-        assertThat(Validator.complaints(SheetHtml.of(Sheets.of()))).isEmpty();
-        assertThat(Validator.complaints(SheetHtml.of(Sheets.of(Sheets.hymn("1")))))
+        assertThat(validator.complaints(SheetHtml.of(Sheets.of()))).isEmpty();
+        assertThat(validator.complaints(SheetHtml.of(Sheets.of(Sheets.hymn("1")))))
                 .isEmpty();
     }
 
     @Test
     void the_validator_finds_what_is_wrong() throws InterruptedException {
-        assertThat(Validator.complaints("<!DOCTYPE html><html lang=en><title>x</title><p><table></p>"))
+        assertThat(validator.complaints("<!DOCTYPE html><html lang=en><title>x</title><p><table></p>"))
                 .isNotEmpty();
     }
 
@@ -55,7 +63,7 @@ class SheetHtmlTest {
             })
     void whatever_is_typed_the_sheet_is_valid_html_in_plain_ascii(String word) throws BadFile, InterruptedException {
         String html = SheetHtml.of(Sheets.odd(word));
-        assertThat(Validator.complaints(html)).isEmpty();
+        assertThat(validator.complaints(html)).isEmpty();
         assertThat(html.chars()).allMatch(c -> c == '\n' || (c >= ' ' && c <= '~'));
         assertThat(html).doesNotContain("<script").doesNotContain("onload=\"x");
     }

@@ -1,7 +1,9 @@
 package versewind.sheet;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.organ.Instrument;
@@ -34,7 +36,20 @@ final class Sheets {
 
     private Sheets() {}
 
+    private record Wanted(String plan, Wishes wishes) {}
+
+    private static final Map<Wanted, Sheet> MADE = new HashMap<>();
+
+    /** Every sheet is made once: the ladder of a large organ takes its time. */
     static Sheet shipped(String plan, Wishes wishes) throws BadFile {
+        Wanted wanted = new Wanted(plan, wishes);
+        if (!MADE.containsKey(wanted)) {
+            MADE.put(wanted, made(plan, wishes));
+        }
+        return MADE.get(wanted);
+    }
+
+    private static Sheet made(String plan, Wishes wishes) throws BadFile {
         OpenPlan open = new Library(Path.of("")).openPlan(plan);
         return Sheet.of(open.plan(), OrganSound.open(open.instrument()), wishes);
     }
