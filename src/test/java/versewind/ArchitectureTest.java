@@ -35,6 +35,7 @@ class ArchitectureTest {
         "versewind.plan",
         "versewind.sound",
         "versewind.advice",
+        "versewind.sheet",
         "versewind.screen",
         "versewind.stoplist"
     };
@@ -50,11 +51,12 @@ class ArchitectureTest {
         "plan,     organ",
         "sound,    organ plan",
         "advice,   organ plan sound",
-        "screen,   organ plan sound advice stoplist",
+        "sheet,    organ plan sound advice",
+        "screen,   organ plan sound advice sheet stoplist",
         "stoplist, organ",
-        "store,    organ plan sound advice stoplist",
-        "terminal, organ plan sound advice screen stoplist store",
-        "cli,      organ plan sound advice screen stoplist store terminal",
+        "store,    organ plan sound advice sheet stoplist",
+        "terminal, organ plan sound advice sheet screen stoplist store",
+        "cli,      organ plan sound advice sheet screen stoplist store terminal",
     })
     void a_package_knows_only_those_below_it(String room, String below) {
         String known = ("versewind." + room + " " + below.replaceAll("(\\w+)", "versewind.$1")).strip();

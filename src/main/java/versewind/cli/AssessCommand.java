@@ -31,14 +31,15 @@ final class AssessCommand {
                 ? AssessmentJson.of(open.plan(), assessment)
                 : AssessmentText.of(open.plan(), open.instrument(), assessment, lettering);
         int status = assessment.wantingAttention().isEmpty() ? Reply.GOOD : Reply.WANTS_ATTENTION;
-        return new Reply(status, results, words(open));
+        return new Reply(status, results, unsavedWork(open, "assessed"));
     }
 
-    private static String words(OpenPlan open) {
+    /** That a plan has unsaved work, which is not taken into account. */
+    static String unsavedWork(OpenPlan open, String done) {
         boolean isTheDraftItself = open.fingerprint().equals(Fingerprint.NO_FILE);
         return open.draft().isEmpty() || isTheDraftItself
                 ? ""
-                : "versewind: Unsaved work on this plan is kept beside its file and is not assessed. Open the plan to"
-                        + " take it up.\n";
+                : "versewind: Unsaved work on this plan is kept beside its file and is not " + done
+                        + ". Open the plan to" + " take it up.\n";
     }
 }

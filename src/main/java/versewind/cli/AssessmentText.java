@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import versewind.advice.Assessment;
 import versewind.advice.Caution;
 import versewind.organ.Instrument;
+import versewind.plan.ChurchYear;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
@@ -55,6 +56,10 @@ final class AssessmentText {
 
     private void heading(Heading heading, Instrument instrument) {
         page.line(heading.title() + heading.date().map(date -> ", " + date).orElse(""));
+        heading.date()
+                .flatMap(ChurchYear::day)
+                .ifPresent(day ->
+                        page.paragraph(day.summary() + ", " + day.occasion().suggestion() + "."));
         page.line(instrument.toString());
         page.line(heading.people() + (heading.people() == 1 ? " person" : " people") + " expected");
     }

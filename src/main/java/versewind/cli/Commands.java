@@ -18,7 +18,8 @@ public final class Commands {
             EstimateCommand.NAME,
             FindCommand.NAME,
             ListCommand.NAME,
-            ReadStopsCommand.NAME);
+            ReadStopsCommand.NAME,
+            SheetCommand.NAME);
 
     private final Surroundings surroundings;
     private final Lettering lettering;

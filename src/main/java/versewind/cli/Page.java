@@ -34,14 +34,20 @@ final class Page {
 
     /** Words beside a head, broken between them where a line is full, and going on below the first of them. */
     void hanging(String head, String text) {
+        hanging(head, List.of(text.split(" ", -1)));
+    }
+
+    /** Pieces of text beside a head, broken between them and never within one. */
+    void hanging(String head, List<String> pieces) {
         int indent = Text.columns(head);
         String line = head;
         boolean isFirst = true;
-        for (String word : lettering.of(text).split(" ", -1)) {
-            String longer = isFirst ? line + word : line + " " + word;
+        for (String piece : pieces) {
+            String shown = lettering.of(piece);
+            String longer = isFirst ? line + shown : line + " " + shown;
             if (!isFirst && Text.columns(longer) > COLUMNS) {
                 line(line);
-                longer = " ".repeat(indent) + word;
+                longer = " ".repeat(indent) + shown;
             }
             line = longer;
             isFirst = false;

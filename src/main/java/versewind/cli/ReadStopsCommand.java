@@ -11,9 +11,9 @@ import versewind.stoplist.NewInstrument;
 import versewind.stoplist.StopList;
 import versewind.store.BadFile;
 import versewind.store.Library;
+import versewind.store.PlainText;
 import versewind.store.SaveOutcome;
 import versewind.store.StopListJson;
-import versewind.store.PlainText;
 
 /** {@code versewind read-stops FILE}: reads a published stop list and makes an instrument of it. */
 final class ReadStopsCommand {

@@ -48,6 +48,7 @@ final class Syntax {
             case CalibrateCommand.NAME -> CalibrateCommand.run(last, commands.library(), commands.lettering());
             case EstimateCommand.NAME -> EstimateCommand.run(last, commands.library(), commands.lettering());
             case ReadStopsCommand.NAME -> ReadStopsCommand.run(last, commands.library(), commands.lettering());
+            case SheetCommand.NAME -> SheetCommand.run(last, commands);
             default ->
                 commands.edit(last.hasMatchedPositional(0) ? Optional.of(Options.operand(last)) : Optional.empty());
         };
@@ -118,6 +119,7 @@ final class Syntax {
         spec.addSubcommand(CalibrateCommand.NAME, new CommandLine(CalibrateCommand.spec()));
         spec.addSubcommand(EstimateCommand.NAME, new CommandLine(EstimateCommand.spec()));
         spec.addSubcommand(ReadStopsCommand.NAME, new CommandLine(ReadStopsCommand.spec()));
+        spec.addSubcommand(SheetCommand.NAME, new CommandLine(SheetCommand.spec()));
         return spec;
     }
 }

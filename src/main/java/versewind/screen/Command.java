@@ -88,6 +88,7 @@ public enum Command {
     SAVE("save", Group.PLAN, Where.BOTH, Key.of('s'), Key.control('s')),
     SAVE_UNDER("save under another title, in a new file", Group.PLAN, Where.BOTH, Key.of('w')),
     PLANS("the library: open another plan, or make a new one", Group.PLAN, Where.BOTH, Key.of('o'), Key.control('o')),
+    WRITE_SHEET("write the sheet for the music desk", Group.PLAN, Where.BOTH, Key.of('W')),
     HELP("all the keys", Group.PLAN, Where.BOTH, Key.of('?'), Key.of(F1)),
     REPAINT("paint the screen afresh", Group.PLAN, Where.ANYWHERE, Key.control('l')),
     LEAVE("leave", Group.PLAN, Where.BOTH, Key.of('q'), Key.control('q')),

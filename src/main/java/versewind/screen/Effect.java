@@ -22,6 +22,9 @@ public sealed interface Effect {
     /** Write the plan to its file, whatever that holds now. */
     record SaveOver(Plan plan, List<Effect> then) implements Effect {}
 
+    /** Write the sheet for the music desk beside the plan's file, and say where. */
+    record WriteSheet(String html) implements Effect {}
+
     /** Keep the plan beside its file, so that it is not lost if the line drops. */
     record KeepDraft(Plan plan) implements Effect {}
 

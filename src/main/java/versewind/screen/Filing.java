@@ -6,6 +6,9 @@ import java.util.Optional;
 import versewind.plan.History;
 import versewind.plan.Place;
 import versewind.plan.Plan;
+import versewind.sheet.Sheet;
+import versewind.sheet.SheetHtml;
+import versewind.sheet.Wishes;
 
 /** Saving, opening, making plans, asking what is to become of unsaved work, leaving. */
 final class Filing {
@@ -18,6 +21,7 @@ final class Filing {
     static void into(Map<Command, Handler> handlers) {
         handlers.put(Command.SAVE, Handler.work(Filing::save));
         handlers.put(Command.SAVE_UNDER, Handler.work((state, work) -> Step.to(state.with(Forms.ofSaveUnder(work)))));
+        handlers.put(Command.WRITE_SHEET, Handler.work(Filing::writeSheet));
         handlers.put(Command.LEAVE, Filing::leave);
         handlers.put(Command.INTERRUPT, Filing::interrupt);
         handlers.put(Command.REPAINT, state -> Step.to(state, new Effect.Repaint()));
@@ -29,6 +33,11 @@ final class Filing {
             return Step.says(state, "All is saved already.");
         }
         return Step.to(state, new Effect.Save(work.plan(), List.of()));
+    }
+
+    private static Step writeSheet(State state, Work work) {
+        Sheet sheet = Sheet.of(work.plan(), work.sound(), Wishes.USUAL);
+        return Step.to(state, new Effect.WriteSheet(SheetHtml.of(sheet)));
     }
 
     private static Step leave(State state) {

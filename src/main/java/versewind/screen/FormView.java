@@ -23,7 +23,7 @@ final class FormView {
         int last = box.y() + box.height() - 1;
         boolean isWrong = !form.complaint().isEmpty();
         Panel.Field here = form.fields().get(form.at());
-        String help = isWrong ? form.complaint() : here.name() + ": " + here.hint();
+        String help = isWrong ? form.complaint() : here.name() + ": " + Forms.hint(here);
         List<String> lines = Text.wrapped(help, box.width());
         for (int i = 0; i < lines.size(); i++) {
             int y = last - lines.size() + i;

@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import versewind.plan.ChurchDay;
+import versewind.plan.ChurchYear;
 import versewind.plan.Edit;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
@@ -170,6 +172,20 @@ final class Forms {
                 field("Date", heading.date().map(LocalDate::toString).orElse(""), DATE_HINT),
                 field("People", Integer.toString(heading.people()), PEOPLE_HINT),
                 field("Notes", heading.notes(), "for the desk"));
+    }
+
+    /** What is said of a field: for a date what the day is in the church's year, once it can be read. */
+    static String hint(Panel.Field field) {
+        if (!field.hint().equals(DATE_HINT)) {
+            return field.hint();
+        }
+        try {
+            return ChurchYear.day(LocalDate.parse(field.line().text().strip()))
+                    .map(ChurchDay::summary)
+                    .orElse(DATE_HINT);
+        } catch (DateTimeParseException noDateYet) {
+            return DATE_HINT;
+        }
     }
 
     private static Panel.Field field(String name, String value, String hint) {

@@ -5,6 +5,8 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
+import versewind.plan.ChurchYear;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
 
@@ -20,8 +22,15 @@ final class HeaderView {
         String unsaved = state.isUnsaved() ? "  " + state.marks().unsaved() + " unsaved" : "";
         String when = heading.date().map(date -> day(date) + "  ").orElse("") + people(heading.people());
         String all = work.instrument().name() + "  " + when;
+        String allAndDay = heading.date()
+                .flatMap(ChurchYear::day)
+                .map(day -> day.summary() + "  " + all)
+                .orElse(all);
         int room = frame.width() - 4 - Text.columns(heading.title()) - Text.columns(unsaved);
-        String end = Text.columns(all) <= room ? all : when;
+        String end = Stream.of(allAndDay, all)
+                .filter(each -> Text.columns(each) <= room)
+                .findFirst()
+                .orElse(when);
         int endX = Math.max(0, frame.width() - Text.columns(end) - Text.columns(unsaved) - 1);
         String title =
                 Text.fit(heading.title(), Math.max(0, endX - 3), state.marks().cut());

@@ -41,6 +41,9 @@ public sealed interface Input {
      */
     record SaveRefused(Plan plan, List<Effect> then) implements Input {}
 
+    /** Something was done; the sentence says what and where. */
+    record Done(String sentence) implements Input {}
+
     /** Something could not be done; the sentence says what, where and what to do. */
     record Failed(String sentence) implements Input {}
 

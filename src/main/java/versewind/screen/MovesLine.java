@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import versewind.advice.Movements;
 import versewind.advice.Moves;
-import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.Verse;
@@ -91,63 +91,13 @@ final class MovesLine {
 
     private static List<String> groups(State state, Instrument instrument, Moves moves, Detail detail) {
         List<String> groups = new ArrayList<>();
-        for (int d = 0; d < instrument.divisions().size(); d++) {
-            int division = d;
-            List<String> drawn = stops(instrument, moves.stopsDrawn(), division);
-            List<String> putIn = stops(instrument, moves.stopsPutIn(), division);
-            tremulants(instrument, moves.tremulantsDrawn(), division, drawn);
-            tremulants(instrument, moves.tremulantsPutIn(), division, putIn);
-            String box = moves.boxes().stream()
-                    .filter(move -> move.division() == division)
-                    .map(move -> " " + Words.box(move.to()))
-                    .findFirst()
-                    .orElse("");
-            add(groups, instrument.divisions().get(division).name(), state, detail, drawn, putIn, box);
+        for (Movements each : Movements.of(instrument, moves)) {
+            String box = each.box().map(to -> " " + Words.box(to)).orElse("");
+            groups.add(detail.division(each.where())
+                    + detail.knobs(state.marks().plus(), each.drawn())
+                    + detail.knobs(state.marks().minus(), each.putIn())
+                    + box);
         }
-        List<String> drawn = couplers(instrument, moves.couplersDrawn());
-        List<String> putIn = couplers(instrument, moves.couplersPutIn());
-        add(groups, "Couplers", state, detail, drawn, putIn, "");
         return groups;
-    }
-
-    private static void add(
-            List<String> groups,
-            String name,
-            State state,
-            Detail detail,
-            List<String> drawn,
-            List<String> putIn,
-            String box) {
-        String said = detail.knobs(state.marks().plus(), drawn)
-                + detail.knobs(state.marks().minus(), putIn)
-                + box;
-        if (!said.isEmpty()) {
-            groups.add(detail.division(name) + said);
-        }
-    }
-
-    private static List<String> stops(Instrument instrument, IndexSet set, int division) {
-        List<String> names = new ArrayList<>();
-        set.forEach(stop -> {
-            if (instrument.stops().get(stop).division() == division) {
-                names.add(instrument.stops().get(stop).name().label());
-            }
-        });
-        return names;
-    }
-
-    private static void tremulants(Instrument instrument, IndexSet set, int division, List<String> names) {
-        set.forEach(tremulant -> {
-            String home = instrument.tremulants().get(tremulant).division();
-            if (home.equals(instrument.divisions().get(division).name())) {
-                names.add(instrument.tremulants().get(tremulant).name());
-            }
-        });
-    }
-
-    private static List<String> couplers(Instrument instrument, IndexSet set) {
-        List<String> names = new ArrayList<>();
-        set.forEach(coupler -> names.add(instrument.couplers().get(coupler).name()));
-        return names;
     }
 }

@@ -4,12 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
-import versewind.organ.Division;
-import versewind.organ.Instrument;
-import versewind.plan.HandsAndFeet;
 import versewind.plan.Hymn;
-import versewind.plan.Mode;
 import versewind.plan.Verse;
+import versewind.sheet.Wording;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
 import versewind.sound.Margin;
@@ -53,7 +50,7 @@ final class StatusView {
         List<String> parts = new ArrayList<>();
         parts.add(verse.label());
         parts.add(singers(work, verse));
-        parts.add(hands(work.instrument(), verse.hands()));
+        parts.add(Wording.hands(work.instrument(), verse.hands()));
         if (!verse.piston().isBlank()) {
             parts.add("piston " + verse.piston());
         }
@@ -70,31 +67,13 @@ final class StatusView {
     }
 
     private static String singers(Work work, Verse verse) {
-        if (!verse.isSung()) {
-            return verse.mode() == Mode.MELODY_SOLOED ? "the melody soloed" : "organ alone";
-        }
-        String strength = ", " + verse.singing().word();
-        return switch (verse.mode()) {
-            case CONGREGATION ->
-                "congregation of " + verse.people().orElse(work.plan().heading().people()) + strength;
-            case SMALL_CHOIR -> "small choir of " + estimate(work, verse).singers() + strength;
-            case SOLO_VOICE -> "one voice" + strength;
-            case MELODY_SOLOED -> "the melody soloed";
-        };
-    }
-
-    private static String hands(Instrument instrument, HandsAndFeet hands) {
-        List<Division> divisions = instrument.divisions();
-        String right = divisions.get(hands.right()).name();
-        String left = divisions.get(hands.left()).name();
-        String where = hands.right() == hands.left() ? "on " + right : "right " + right + ", left " + left;
-        return hands.layout().word() + " " + where;
+        return Wording.who(verse, work.plan().heading().people(), estimate(work, verse));
     }
 
     /** The levels in as many words as fit; the verdict always. */
     private static void paintLevels(Frame frame, State state, Verse verse, Estimate estimate, int y) {
-        List<List<Piece>> wordings = Stream.of(Wording.values())
-                .map(wording -> levels(state, verse, estimate, wording))
+        List<List<Piece>> wordings = Stream.of(Length.values())
+                .map(length -> levels(state, verse, estimate, length))
                 .toList();
         List<Piece> fitting = wordings.stream()
                 .filter(pieces -> columns(pieces) <= frame.width() - 2)
@@ -110,7 +89,7 @@ final class StatusView {
     }
 
     /** How much is said of the levels, from all to the least. */
-    private enum Wording {
+    private enum Length {
         FULL,
         WITHOUT_LAG,
         WITHOUT_UNIT,
@@ -123,12 +102,12 @@ final class StatusView {
         return pieces.stream().mapToInt(piece -> Text.columns(piece.text()) + 3).sum() - 3;
     }
 
-    private static List<Piece> levels(State state, Verse verse, Estimate estimate, Wording wording) {
+    private static List<Piece> levels(State state, Verse verse, Estimate estimate, Length length) {
         List<Piece> pieces = new ArrayList<>();
-        pieces.add(organ(state, estimate, wording));
+        pieces.add(organ(state, estimate, length));
         estimate.singersDba().ifPresent(level -> {
             String unit =
-                    switch (wording) {
+                    switch (length) {
                         case FULL, WITHOUT_LAG -> " dB(A)";
                         case WITHOUT_UNIT, SHORT -> "";
                     };
@@ -139,26 +118,26 @@ final class StatusView {
         String number = margin.db().isPresent()
                 ? ", " + signed(state, margin.db().getAsDouble())
                         + plusMinus(state, margin.plusMinusDb().orElse(0))
-                        + (wording == Wording.SHORT ? "" : " dB")
+                        + (length == Length.SHORT ? "" : " dB")
                 : "";
         String mark = VerseListView.mark(state.marks(), margin.verdict());
         pieces.add(new Piece(
-                (mark + " " + Words.verdict(margin) + number).strip(), VerseListView.style(margin.verdict())));
-        if (verse.isSung() && wording == Wording.FULL) {
+                (mark + " " + Wording.verdict(margin) + number).strip(), VerseListView.style(margin.verdict())));
+        if (verse.isSung() && length == Length.FULL) {
             pieces.add(new Piece("lag " + whole(estimate.lagMs()) + " ms", Style.TEXT));
         }
         return pieces;
     }
 
-    private static Piece organ(State state, Estimate estimate, Wording wording) {
+    private static Piece organ(State state, Estimate estimate, Length length) {
         if (estimate.isSilent()) {
             return new Piece(
-                    wording == Wording.SHORT ? "Organ silent" : "Organ silent: nothing drawn sounds", Style.TEXT);
+                    length == Length.SHORT ? "Organ silent" : "Organ silent: nothing drawn sounds", Style.TEXT);
         }
         String level = "Organ " + whole(estimate.organDba().getAsDouble())
                 + plusMinus(state, estimate.plusMinus().organDb());
         String dynamic = estimate.dynamic().map(Dynamic::word).orElse("");
-        String text = wording == Wording.SHORT
+        String text = length == Length.SHORT
                 ? level + " dB " + dynamic
                 : level + " dB(A) " + dynamic + ", " + whole(estimate.sone()) + " sone";
         return new Piece(text, Style.STRONG);

@@ -86,6 +86,9 @@ public final class Update {
         if (input instanceof Input.Recalibrated recalibrated) {
             return Metering.recalibrated(state, recalibrated);
         }
+        if (input instanceof Input.Done done) {
+            return Step.says(state, done.sentence());
+        }
         return Filing.failed(state, ((Input.Failed) input).sentence());
     }
 

@@ -4,7 +4,6 @@ import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
-import versewind.sound.Margin;
 
 /** The short words with which the screen names things where room is scarce. */
 final class Words {
@@ -61,17 +60,5 @@ final class Words {
 
     static int longestBox() {
         return "box open".length();
-    }
-
-    /** What a margin says of the organ, the words or the melody, and whether it is sure. */
-    static String verdict(Margin margin) {
-        String words = margin.words();
-        return switch (margin.verdict()) {
-            case LEADS, ORGAN_ALONE, NO_TUNE -> words;
-            case LOST, LEAD_ONLY_JUST -> "lead " + words;
-            case TOO_STRONG -> "organ " + words;
-            case COVERED, VOICE_ONLY_JUST, CLEAR -> "words " + words;
-            case BURIED, SOLO_LINE_ONLY_JUST, STANDS_OUT -> "melody " + words;
-        };
     }
 }

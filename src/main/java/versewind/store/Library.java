@@ -1,6 +1,7 @@
 package versewind.store;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -261,6 +262,31 @@ public final class Library {
             return wouldNotOpen(path, unreadable);
         }
         return safe.save(path, bytes, Fingerprint.NO_FILE::equals, SafeFile.Durability.FORCED);
+    }
+
+    /**
+     * Writes a text that was made from a plan, such as a sheet. A file that is there already is replaced only if it is
+     * empty or was made the same way.
+     *
+     * @param mark what stands in every text that is made this way
+     */
+    public SaveOutcome saveMade(Path path, String text, String mark) {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        Fingerprint there = Fingerprint.NO_FILE;
+        if (disk.exists(path)) {
+            try {
+                byte[] old = FileBytes.read(disk, path);
+                if (old.length > 0 && !new String(old, StandardCharsets.UTF_8).contains(mark)) {
+                    return new SaveOutcome.NotSaved(
+                            path, "There is a file of another kind under this name. Choose another.");
+                }
+                there = Fingerprint.of(old);
+            } catch (BadFile unreadable) {
+                return new SaveOutcome.NotSaved(
+                        path, "It cannot be replaced: " + unreadable.problem() + "." + " Choose another name.");
+            }
+        }
+        return safe.save(path, bytes, there::equals, SafeFile.Durability.FORCED);
     }
 
     private static SaveOutcome wouldNotOpen(Path path, BadFile unreadable) {

@@ -10,6 +10,7 @@ import versewind.plan.Plan;
 import versewind.screen.Command;
 import versewind.screen.Effect;
 import versewind.screen.Input;
+import versewind.sheet.SheetHtml;
 import versewind.sound.Fit;
 import versewind.sound.OrganSound;
 import versewind.sound.Reading;
@@ -63,6 +64,9 @@ final class Outside {
             drafting.forget();
             open.ifPresent(file -> library.dropDraft(file.path()));
             return List.of();
+        }
+        if (effect instanceof Effect.WriteSheet sheet) {
+            return List.of(write(sheet.html()));
         }
         if (effect instanceof Effect.ListPlans) {
             drafting.settle();
@@ -154,6 +158,22 @@ final class Outside {
         open = Optional.of(plan.with(fitted.organ()));
         return List.of(new Input.Recalibrated(
                 fitted.organ().sound(), Fit.outliers(fitted.organ().soundBeforeReadings(), readings)));
+    }
+
+    private Input write(String sheet) {
+        if (open.isEmpty()) {
+            return new Input.Failed("No plan is open.");
+        }
+        Path plan = open.get().path();
+        Path file = plan.resolveSibling(id(plan) + ".html");
+        SaveOutcome outcome = library.saveMade(file, sheet, SheetHtml.MADE_BY);
+        if (outcome instanceof SaveOutcome.Saved) {
+            return new Input.Done("The sheet is written to " + file + ".");
+        }
+        String why = outcome instanceof SaveOutcome.NotSaved notSaved
+                ? notSaved.why()
+                : "Somebody else has just changed it. Try again.";
+        return new Input.Failed("The sheet is not written to " + file + ": " + why);
     }
 
     /** A plan that has been read becomes the one that is worked on. */

@@ -7,6 +7,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import versewind.plan.Heading;
 import versewind.plan.Plan;
+import versewind.sheet.Sheet;
+import versewind.sheet.SheetHtml;
+import versewind.sheet.Wishes;
 import versewind.store.OpenPlan;
 
 class FilingTest {
@@ -38,6 +41,19 @@ class FilingTest {
         assertThat(desk.said()).isEqualTo("Saved.");
         assertThat(desk.state().isUnsaved()).isFalse();
         assertThat(desk.press("s").said()).isEqualTo("All is saved already.");
+    }
+
+    @Test
+    void the_sheet_is_made_of_the_plan_as_it_is_now_and_its_place_is_told() {
+        desk.press(" ").effects();
+        desk.press("w");
+        List<Effect> wanted = desk.effects();
+        assertThat(wanted).hasSize(1);
+        assertThat(((Effect.WriteSheet) wanted.get(0)).html())
+                .isEqualTo(SheetHtml.of(
+                        Sheet.of(desk.plan(), desk.state().work().orElseThrow().sound(), Wishes.USUAL)));
+        desk.answer(new Input.Done("The sheet is written to plans/harvest-festival.html."));
+        assertThat(desk.said()).isEqualTo("The sheet is written to plans/harvest-festival.html.");
     }
 
     @Test

@@ -209,10 +209,18 @@ class FormsTest {
             Desk small = Desk.with("harvest-festival", columns, rows).press("n", form);
             for (int i = 0; i < small.form().fields().size(); i++) {
                 Panel.Field field = small.form().fields().get(small.form().at());
-                assertThat(unbroken(small)).contains(field.name() + ": " + field.hint());
+                assertThat(unbroken(small)).contains(field.name() + ": " + Forms.hint(field));
                 small.press("<Tab>");
             }
         }
+    }
+
+    @Test
+    void a_date_is_told_with_its_day_in_the_churchs_year_as_soon_as_it_can_be_read() {
+        Desk service = Desk.with("harvest-festival", 80, 24).press("S", "<Tab>");
+        assertThat(unbroken(service)).contains("Date: Eighteenth Sunday after Trinity (Proper 22): plain");
+        assertThat(unbroken(service.press("^U", "'2027-03-2'"))).contains("Date: year-month-day");
+        assertThat(unbroken(service.press("'8'"))).contains("Date: Easter Day: festal");
     }
 
     /** All that is on the screen as one line. */

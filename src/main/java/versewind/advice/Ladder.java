@@ -1,0 +1,207 @@
+package versewind.advice;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import versewind.organ.BoxPosition;
+import versewind.organ.Coupler;
+import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.Verse;
+import versewind.sound.Estimate;
+import versewind.sound.OrganSound;
+
+/**
+ * What to reach for when a verse turns out too weak or too strong: steps of about 3 dB up and down from what is drawn, each
+ * with as few movements as may be, in the order in which the trade builds up.
+ *
+ * <p>A step is sought one movement at a time: a box, a stop that leaves no gap, a coupler. Of the movements that bring the
+ * organ's level in the nave to 2 to 4 dB from where the step began, the first in the order is taken; while there is none,
+ * the one that comes nearest without passing 4 dB. A step may fall short of 2 dB where the organ has no more to give, but
+ * not of 1 dB. Levels are estimates.
+ *
+ * <p>Checked against: {@code LadderTest}.
+ *
+ * @param stronger steps up, each from the one before; two at most
+ * @param softer steps down, likewise
+ */
+public record Ladder(List<Rung> stronger, List<Rung> softer) {
+
+    /** What a step aims at, in dB. */
+    public static final double STEP_DB = 3;
+
+    private static final double NEAR_DB = 1;
+    private static final double LEAST_STEP_DB = 1;
+    private static final double LEAST_MOVEMENT_DB = 0.2;
+    private static final int MOST_MOVEMENTS = 4;
+    private static final int RUNGS = 2;
+
+    public Ladder {
+        stronger = List.copyOf(stronger);
+        softer = List.copyOf(softer);
+    }
+
+    /**
+     * One step.
+     *
+     * @param moves what is moved since the step before
+     * @param registration what is drawn then
+     * @param estimate how the verse sounds then, an estimate
+     * @param changeDb by how much the organ's level in the nave changes, in dB; negative downward
+     */
+    public record Rung(Moves moves, Registration registration, Estimate estimate, double changeDb) {}
+
+    private enum Way {
+        UP(1),
+        DOWN(-1);
+
+        private final int sign;
+
+        Way(int sign) {
+            this.sign = sign;
+        }
+    }
+
+    /**
+     * The ladder of a verse.
+     *
+     * @param sound the instrument
+     * @param verse a verse that can be played on it
+     * @param people number of people at the service
+     * @param tempo beats a minute, if known
+     */
+    public static Ladder of(OrganSound sound, Verse verse, int people, OptionalInt tempo) {
+        Climb climb = new Climb(sound, verse, people, tempo);
+        return new Ladder(climb.rungs(Way.UP), climb.rungs(Way.DOWN));
+    }
+
+    /** A movement that is tried, and how far it leads from where the step began; positive the way that is wanted. */
+    private record Trial(Registration registration, Estimate estimate, double towardDb) {}
+
+    /** The search on one verse. */
+    private record Climb(OrganSound sound, Verse verse, int people, OptionalInt tempo) {
+
+        List<Rung> rungs(Way way) {
+            List<Rung> rungs = new ArrayList<>();
+            Registration from = verse.registration();
+            Estimate before = estimate(from);
+            while (rungs.size() < RUNGS && !before.isSilent()) {
+                Optional<Trial> found = step(from, before, way);
+                if (found.isEmpty()) {
+                    break;
+                }
+                Trial trial = found.get();
+                Moves moves = Moves.between(from, trial.registration());
+                rungs.add(new Rung(moves, trial.registration(), trial.estimate(), way.sign * trial.towardDb()));
+                from = trial.registration();
+                before = trial.estimate();
+            }
+            return rungs;
+        }
+
+        private Optional<Trial> step(Registration from, Estimate before, Way way) {
+            Trial at = new Trial(from, before, 0);
+            for (int movement = 0; movement < MOST_MOVEMENTS && at.towardDb() < STEP_DB - NEAR_DB; movement++) {
+                Optional<Trial> next = next(at, before, way);
+                if (next.isEmpty()) {
+                    break;
+                }
+                at = next.get();
+            }
+            return at.towardDb() >= LEAST_STEP_DB ? Optional.of(at) : Optional.empty();
+        }
+
+        private Optional<Trial> next(Trial at, Estimate before, Way way) {
+            Optional<Trial> nearest = Optional.empty();
+            for (Registration tried : movements(at.registration(), way)) {
+                Estimate estimate = estimate(tried);
+                if (estimate.isSilent()) {
+                    continue;
+                }
+                double towardDb = way.sign * (levelDb(estimate) - levelDb(before));
+                boolean isTooFar = towardDb > STEP_DB + NEAR_DB;
+                if (isTooFar || towardDb < at.towardDb() + LEAST_MOVEMENT_DB) {
+                    continue;
+                }
+                Trial trial = new Trial(tried, estimate, towardDb);
+                if (towardDb >= STEP_DB - NEAR_DB) {
+                    return Optional.of(trial);
+                }
+                if (nearest.isEmpty() || towardDb > nearest.get().towardDb()) {
+                    nearest = Optional.of(trial);
+                }
+            }
+            return nearest;
+        }
+
+        private static double levelDb(Estimate estimate) {
+            return estimate.organDba().orElseThrow();
+        }
+
+        private Estimate estimate(Registration drawn) {
+            return sound.estimate(verse.withRegistration(drawn), people, tempo);
+        }
+
+        /** Everything that one movement can make of a registration, in the order in which it is tried. */
+        private List<Registration> movements(Registration drawn, Way way) {
+            List<Registration> movements = new ArrayList<>(boxes(drawn, way));
+            movements.addAll(stops(drawn, way));
+            movements.addAll(couplers(drawn, way));
+            return movements;
+        }
+
+        private List<Registration> boxes(Registration drawn, Way way) {
+            Instrument organ = sound.organ();
+            return IntStream.range(0, organ.divisions().size())
+                    .filter(division -> organ.divisions().get(division).isEnclosed())
+                    .mapToObj(division -> {
+                        BoxPosition position = drawn.boxes().get(division);
+                        return drawn.withBox(division, way == Way.UP ? position.wider() : position.narrower());
+                    })
+                    .filter(moved -> !moved.equals(drawn))
+                    .toList();
+        }
+
+        private List<Registration> stops(Registration drawn, Way way) {
+            BuildingOrder order = new BuildingOrder(sound.organ());
+            List<Integer> stops = new ArrayList<>(
+                    order.upward(List.of(verse.hands().right(), verse.hands().left())));
+            if (way == Way.DOWN) {
+                Collections.reverse(stops);
+            }
+            List<Registration> movements = new ArrayList<>();
+            for (int stop : stops) {
+                boolean isOpen = way == Way.UP
+                        ? order.mayDraw(drawn.stops(), stop)
+                        : drawn.stops().contains(stop) && order.mayPutIn(drawn.stops(), stop);
+                if (isOpen) {
+                    movements.add(drawn.toggleStop(stop));
+                }
+            }
+            return movements;
+        }
+
+        private List<Registration> couplers(Registration drawn, Way way) {
+            List<Coupler> couplers = sound.organ().couplers();
+            return IntStream.range(0, couplers.size())
+                    .filter(coupler -> drawn.couplers().contains(coupler) == (way == Way.DOWN))
+                    .filter(coupler -> buildsUp(couplers.get(coupler)))
+                    .mapToObj(drawn::toggleCoupler)
+                    .toList();
+        }
+
+        /** Couplers to the pedal are left alone: they give the bass its clearness, or all that it has. */
+        private boolean buildsUp(Coupler coupler) {
+            Instrument organ = sound.organ();
+            int keyboard = organ.division(coupler.keyboard()).orElseThrow();
+            return !organ.divisions().get(keyboard).isPedal()
+                    && switch (coupler.kind()) {
+                        case UNISON, OCTAVE -> true;
+                        case SUB_OCTAVE, UNISON_OFF -> false;
+                    };
+        }
+    }
+}

@@ -1,0 +1,250 @@
+package versewind.plan;
+
+import static java.time.temporal.ChronoUnit.DAYS;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.time.temporal.TemporalAdjusters;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * One civil year as the western churches keep it: which season and which feast a day has.
+ *
+ * <p>Sundays are named as in the Revised Common Lectionary (Consultation on Common Texts, 1992), from memory, with the
+ * numbers of its propers; after Pentecost they are counted after Trinity, as Anglicans and Lutherans count them. A church
+ * that counts after Pentecost adds one; where Sundays "in ordinary time" are counted, the proper plus five is the number.
+ *
+ * <p>A feast of a fixed day gives way to the Sundays of Advent, Lent and Easter, to Holy Week and to Easter Week; the
+ * Annunciation alone is then moved, to the Monday after, and from Holy Week and Easter Week to the Monday after the Second
+ * Sunday of Easter.
+ *
+ * <p>Checked against: {@code ChurchYearTest}.
+ */
+public final class ChurchYear {
+
+    private static final List<String> ORDINALS = List.of(
+            "First",
+            "Second",
+            "Third",
+            "Fourth",
+            "Fifth",
+            "Sixth",
+            "Seventh",
+            "Eighth",
+            "Ninth",
+            "Tenth",
+            "Eleventh",
+            "Twelfth",
+            "Thirteenth",
+            "Fourteenth",
+            "Fifteenth",
+            "Sixteenth",
+            "Seventeenth",
+            "Eighteenth",
+            "Nineteenth",
+            "Twentieth",
+            "Twenty-first",
+            "Twenty-second",
+            "Twenty-third",
+            "Twenty-fourth",
+            "Twenty-fifth",
+            "Twenty-sixth",
+            "Twenty-seventh");
+    private static final int LAST_PROPER = 29;
+
+    private final LocalDate epiphany;
+    private final LocalDate ashWednesday;
+    private final LocalDate easter;
+    private final LocalDate trinity;
+    private final LocalDate advent;
+    private final LocalDate christmas;
+
+    private ChurchYear(int year) {
+        epiphany = LocalDate.of(year, Month.JANUARY, 6);
+        easter = Easter.western(year);
+        ashWednesday = easter.minusDays(46);
+        trinity = easter.plusDays(56);
+        christmas = LocalDate.of(year, Month.DECEMBER, 25);
+        advent = christmas.with(TemporalAdjusters.previous(DayOfWeek.SUNDAY)).minusWeeks(3);
+    }
+
+    /** What a day is; empty before {@link Easter#FIRST_YEAR}. */
+    public static Optional<ChurchDay> day(LocalDate date) {
+        return date.getYear() < Easter.FIRST_YEAR
+                ? Optional.empty()
+                : Optional.of(new ChurchYear(date.getYear()).of(date));
+    }
+
+    private ChurchDay of(LocalDate date) {
+        Season season = season(date);
+        Optional<ChurchDay> movable = movable(date, season);
+        Optional<FixedFeast> feast = feast(date, season);
+        String orthodox = date.equals(Easter.orthodox(date.getYear())) ? "Orthodox Easter Day" : "";
+        if (movable.isPresent()) {
+            return also(movable.get(), orthodox);
+        }
+        String plain = isSunday(date) ? sunday(date, season) : weekday(date, season);
+        ChurchDay day = new ChurchDay(season, plain, Optional.empty(), usual(season));
+        if (feast.isEmpty()) {
+            return also(day, orthodox);
+        }
+        String title = feast.get().title();
+        ChurchDay kept =
+                new ChurchDay(season, title, Optional.empty(), feast.get().occasion());
+        if (!isSunday(date)) {
+            return also(kept, orthodox);
+        }
+        return switch (feast.get().rank()) {
+            case ALONE -> kept;
+            case HIGH -> also(kept, plain);
+            case LOW -> also(day, title);
+        };
+    }
+
+    private static ChurchDay also(ChurchDay day, String other) {
+        return other.isEmpty() ? day : new ChurchDay(day.season(), day.name(), Optional.of(other), day.occasion());
+    }
+
+    private Season season(LocalDate date) {
+        if (date.isBefore(epiphany) || !date.isBefore(christmas)) {
+            return Season.CHRISTMAS;
+        }
+        if (date.isBefore(ashWednesday)) {
+            return Season.EPIPHANY;
+        }
+        if (date.isBefore(easter.minusWeeks(1))) {
+            return Season.LENT;
+        }
+        if (date.isBefore(easter)) {
+            return Season.HOLY_WEEK;
+        }
+        if (!date.isAfter(easter.plusWeeks(7))) {
+            return Season.EASTER;
+        }
+        return date.isBefore(advent) ? Season.AFTER_PENTECOST : Season.ADVENT;
+    }
+
+    private static Occasion usual(Season season) {
+        return switch (season) {
+            case ADVENT -> Occasion.EXPECTANT;
+            case CHRISTMAS, EASTER -> Occasion.JOYFUL;
+            case EPIPHANY, AFTER_PENTECOST -> Occasion.PLAIN;
+            case LENT -> Occasion.PENITENTIAL;
+            case HOLY_WEEK -> Occasion.SOLEMN;
+        };
+    }
+
+    /** The days that Easter and Advent move about and that give way to none. */
+    private Optional<ChurchDay> movable(LocalDate date, Season season) {
+        if (date.equals(advent.minusWeeks(1))) {
+            return Optional.of(new ChurchDay(season, "Christ the King", Optional.of(after(date)), Occasion.FESTAL));
+        }
+        return switch ((int) DAYS.between(easter, date)) {
+            case -46 -> named(season, "Ash Wednesday", Occasion.PENITENTIAL);
+            case -7 -> named(season, "Palm Sunday", Occasion.SOLEMN);
+            case -3 -> named(season, "Maundy Thursday", Occasion.SOLEMN);
+            case -2 -> named(season, "Good Friday", Occasion.SOLEMN);
+            case -1 -> named(season, "Easter Eve", Occasion.SOLEMN);
+            case 0 -> named(season, "Easter Day", Occasion.FESTAL);
+            case 39 -> named(season, "Ascension Day", Occasion.FESTAL);
+            case 49 -> named(season, "Pentecost", Occasion.FESTAL);
+            case 56 -> named(season, "Trinity Sunday", Occasion.FESTAL);
+            case 60 -> named(season, "Corpus Christi", Occasion.JOYFUL);
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<ChurchDay> named(Season season, String name, Occasion occasion) {
+        return Optional.of(new ChurchDay(season, name, Optional.empty(), occasion));
+    }
+
+    /** The feast of a fixed day that is kept on a date, if it does not give way there or was moved there. */
+    private Optional<FixedFeast> feast(LocalDate date, Season season) {
+        if (date.equals(annunciation())) {
+            return Optional.of(FixedFeast.ANNUNCIATION);
+        }
+        return FixedFeast.on(date)
+                .filter(feast -> feast != FixedFeast.ANNUNCIATION)
+                .filter(feast -> feast == FixedFeast.CHRISTMAS_EVE || !givesWay(date, season));
+    }
+
+    private LocalDate annunciation() {
+        LocalDate day = LocalDate.of(easter.getYear(), Month.MARCH, 25);
+        if (!day.isBefore(easter.minusWeeks(1)) && !day.isAfter(easter.plusWeeks(1))) {
+            return easter.plusDays(8);
+        }
+        return givesWay(day, season(day)) ? day.plusDays(1) : day;
+    }
+
+    private boolean givesWay(LocalDate date, Season season) {
+        return switch (season) {
+            case ADVENT, LENT -> isSunday(date);
+            case HOLY_WEEK -> true;
+            case EASTER -> isSunday(date) || date.isBefore(easter.plusWeeks(1));
+            case CHRISTMAS, EPIPHANY, AFTER_PENTECOST -> false;
+        };
+    }
+
+    private String sunday(LocalDate date, Season season) {
+        return switch (season) {
+            case ADVENT -> ordinal(weeks(advent, date)) + " Sunday of Advent";
+            case CHRISTMAS ->
+                (date.getMonth() == Month.DECEMBER || date.getDayOfMonth() == 1 ? "First" : "Second")
+                        + " Sunday after Christmas";
+            case EPIPHANY ->
+                date.isAfter(ashWednesday.minusWeeks(1))
+                        ? "Last Sunday after Epiphany"
+                        : ordinal((int) (DAYS.between(epiphany, date) - 1) / 7) + " Sunday after Epiphany";
+            case LENT -> ordinal(weeks(ashWednesday, date)) + " Sunday in Lent";
+            case HOLY_WEEK -> "Palm Sunday";
+            case EASTER -> ordinal(weeks(easter, date)) + " Sunday of Easter";
+            case AFTER_PENTECOST -> after(date);
+        };
+    }
+
+    private String after(LocalDate date) {
+        return ordinal(weeks(trinity, date) - 1) + " Sunday after Trinity (Proper "
+                + (LAST_PROPER - weeks(date, advent.minusWeeks(1))) + ")";
+    }
+
+    private String weekday(LocalDate date, Season season) {
+        String day = date.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+        if (season == Season.CHRISTMAS) {
+            return day + " in Christmastide";
+        }
+        if (season == Season.HOLY_WEEK) {
+            return day + " in Holy Week";
+        }
+        if (season == Season.EASTER && date.isBefore(easter.plusWeeks(1))) {
+            return day + " in Easter Week";
+        }
+        LocalDate before = date.with(TemporalAdjusters.previous(DayOfWeek.SUNDAY));
+        if (before.isBefore(epiphany)) {
+            return day + " after Epiphany";
+        }
+        if (season == Season.LENT && before.isBefore(ashWednesday)) {
+            return day + " after Ash Wednesday";
+        }
+        ChurchDay sunday = of(before);
+        boolean isCounted = ORDINALS.stream().anyMatch(sunday.name()::startsWith)
+                || sunday.name().startsWith("Last");
+        return day + " after " + (isCounted ? "the " : "") + sunday.name();
+    }
+
+    private static boolean isSunday(LocalDate date) {
+        return date.getDayOfWeek() == DayOfWeek.SUNDAY;
+    }
+
+    private static int weeks(LocalDate from, LocalDate to) {
+        return (int) DAYS.between(from, to) / 7;
+    }
+
+    /** "First" for 0. */
+    private static String ordinal(int index) {
+        return ORDINALS.get(index);
+    }
+}

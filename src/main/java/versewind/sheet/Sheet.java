@@ -1,0 +1,130 @@
+package versewind.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import versewind.advice.Assessment;
+import versewind.advice.Caution;
+import versewind.advice.Ladder;
+import versewind.advice.Movements;
+import versewind.advice.Moves;
+import versewind.advice.TargetBand;
+import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.ChurchDay;
+import versewind.plan.ChurchYear;
+import versewind.plan.Heading;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.sound.OrganSound;
+
+/**
+ * What lies on the music desk for a service, before it is set as HTML or as text.
+ *
+ * @param heading what stands over the service
+ * @param day what its date is in the church's year, if it has one
+ * @param organ the instrument
+ * @param hymns in the order they are sung
+ * @param pistons what is set before the service
+ * @param assistant what somebody who pulls stops has to do
+ * @param cautions sentences to end with
+ * @param wishes what is wanted of it
+ */
+public record Sheet(
+        Heading heading,
+        Optional<ChurchDay> day,
+        Instrument organ,
+        List<HymnSheet> hymns,
+        PistonCard pistons,
+        AssistantCard assistant,
+        List<String> cautions,
+        Wishes wishes) {
+
+    public Sheet {
+        hymns = List.copyOf(hymns);
+        cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * The sheet of a plan.
+     *
+     * @param plan a plan that can be played on the instrument
+     * @param sound the instrument
+     * @param wishes what is wanted of it
+     */
+    public static Sheet of(Plan plan, OrganSound sound, Wishes wishes) {
+        Assessment assessment = Assessment.of(plan, sound);
+        Instrument organ = sound.organ();
+        List<HymnSheet> hymns = new ArrayList<>();
+        Optional<Verse> before = Optional.empty();
+        for (Assessment.OfHymn hymn : assessment.hymns()) {
+            List<VerseSheet> verses = new ArrayList<>();
+            for (Assessment.OfVerse each : hymn.verses()) {
+                verses.add(
+                        verse(each, before, hymn.hymn().tempo(), plan.heading().people(), sound, wishes.steps()));
+                before = Optional.of(each.verse());
+            }
+            hymns.add(new HymnSheet(hymn.hymn(), verses));
+        }
+        return new Sheet(
+                plan.heading(),
+                plan.heading().date().flatMap(ChurchYear::day),
+                organ,
+                hymns,
+                PistonCard.of(organ, hymns),
+                AssistantCard.of(hymns),
+                cautions(assessment),
+                wishes);
+    }
+
+    private static List<String> cautions(Assessment assessment) {
+        return Stream.concat(Stream.of(Caution.ESTIMATE), Caution.hearing(assessment.loudestDba()).stream())
+                .toList();
+    }
+
+    private static VerseSheet verse(
+            Assessment.OfVerse of,
+            Optional<Verse> before,
+            OptionalInt tempo,
+            int people,
+            OrganSound sound,
+            Wishes.Steps steps) {
+        Instrument organ = sound.organ();
+        Verse verse = of.verse();
+        Registration from = before.map(Verse::registration).orElse(Registration.silent(organ));
+        Ladder ladder =
+                switch (steps) {
+                    case LEFT_OUT -> new Ladder(List.of(), List.of());
+                    case SHOWN -> Ladder.of(sound, verse, people, tempo);
+                };
+        return new VerseSheet(
+                verse,
+                of.estimate(),
+                of.estimate().isSilent()
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(of.estimate().plusMinus().organDb()),
+                TargetBand.of(verse.mode(), of.estimate()),
+                Wording.playing(verse, people, of.estimate(), organ),
+                Drawn.of(organ, verse.registration()),
+                before.map(Verse::label),
+                Movements.of(organ, Moves.between(from, verse.registration())),
+                Optional.empty(),
+                Optional.empty(),
+                steps(organ, ladder.stronger()),
+                steps(organ, ladder.softer()));
+    }
+
+    private static List<VerseSheet.Step> steps(Instrument organ, List<Ladder.Rung> rungs) {
+        return rungs.stream()
+                .map(rung -> new VerseSheet.Step(Movements.of(organ, rung.moves()), rung))
+                .toList();
+    }
+
+    /** Whether any verse wants attention. */
+    public boolean wantsAttention() {
+        return hymns.stream().flatMap(hymn -> hymn.verses().stream()).anyMatch(VerseSheet::wantsAttention);
+    }
+}

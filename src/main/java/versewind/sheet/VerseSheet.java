@@ -1,0 +1,81 @@
+package versewind.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import versewind.advice.Ladder;
+import versewind.advice.Movements;
+import versewind.advice.TargetBand;
+import versewind.plan.Verse;
+import versewind.sound.Estimate;
+
+/**
+ * One verse as it stands on the sheet.
+ *
+ * @param verse the verse
+ * @param estimate its sound, an estimate
+ * @param plusMinusDb standard deviation of its level in dB, where it is known
+ * @param target between which levels the organ would be right, where that can be said
+ * @param playing who sings and how, what hands and feet play, and where
+ * @param drawn what is drawn
+ * @param before label of the verse played before it; empty for the first of the service
+ * @param changes what is moved since then; all that is drawn for the first of the service
+ * @param touch how to touch the keys, where there is something to say
+ * @param breath how long the breath before it is, where there is something to say
+ * @param stronger what makes it stronger, step by step, if that is wanted
+ * @param softer what makes it softer, likewise
+ */
+public record VerseSheet(
+        Verse verse,
+        Estimate estimate,
+        OptionalDouble plusMinusDb,
+        Optional<TargetBand> target,
+        String playing,
+        List<Drawn> drawn,
+        Optional<String> before,
+        List<Movements> changes,
+        Optional<String> touch,
+        Optional<String> breath,
+        List<Step> stronger,
+        List<Step> softer) {
+
+    public VerseSheet {
+        drawn = List.copyOf(drawn);
+        changes = List.copyOf(changes);
+        stronger = List.copyOf(stronger);
+        softer = List.copyOf(softer);
+    }
+
+    /**
+     * A step stronger or softer.
+     *
+     * @param movements what is moved
+     * @param rung what comes of it
+     */
+    public record Step(List<Movements> movements, Ladder.Rung rung) {
+
+        public Step {
+            movements = List.copyOf(movements);
+        }
+
+        /** By how much the level changes: "+3 dB". */
+        public String changeWords() {
+            return Levels.signed(rung.changeDb()) + " dB";
+        }
+    }
+
+    /** The organ's level in the nave: "f 81 dB(A) ±3"; "silent". */
+    public String levelWords() {
+        return (Levels.dynamic(this) + " " + Levels.level(this)).strip();
+    }
+
+    /** What it comes to: "leads, +2 dB". */
+    public String verdictWords() {
+        return Levels.verdict(this);
+    }
+
+    /** Whether something should be done about it. */
+    public boolean wantsAttention() {
+        return estimate.margin().verdict().wantsAttention();
+    }
+}

@@ -1,0 +1,59 @@
+package versewind.sheet;
+
+import java.util.List;
+import versewind.organ.Division;
+import versewind.organ.Instrument;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.Mode;
+import versewind.plan.Verse;
+import versewind.sound.Estimate;
+import versewind.sound.Margin;
+
+/** What is said of a verse in whole words, the same wherever there is room for them. */
+public final class Wording {
+
+    private Wording() {}
+
+    /** Who sings and how: "congregation of 180, ordinary", "organ alone". */
+    public static String who(Verse verse, int people, Estimate estimate) {
+        if (!verse.isSung()) {
+            return verse.mode() == Mode.MELODY_SOLOED ? "the melody soloed" : "organ alone";
+        }
+        String strength = ", " + verse.singing().word();
+        return switch (verse.mode()) {
+            case CONGREGATION -> "congregation of " + verse.people().orElse(people) + strength;
+            case SMALL_CHOIR -> "small choir of " + estimate.singers() + strength;
+            case SOLO_VOICE -> "one voice" + strength;
+            case MELODY_SOLOED -> "the melody soloed";
+        };
+    }
+
+    /** What hands and feet play, and where: "four parts on Great". */
+    public static String hands(Instrument organ, HandsAndFeet hands) {
+        List<Division> divisions = organ.divisions();
+        String right = divisions.get(hands.right()).name();
+        String left = divisions.get(hands.left()).name();
+        String where = hands.right() == hands.left() ? "on " + right : "right " + right + ", left " + left;
+        return hands.layout().word() + " " + where;
+    }
+
+    /** Both: "congregation of 180, ordinary; four parts on Great". */
+    static String playing(Verse verse, int people, Estimate estimate, Instrument organ) {
+        String who = who(verse, people, estimate);
+        boolean isSaid =
+                verse.mode() == Mode.MELODY_SOLOED && verse.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED;
+        return isSaid ? "the " + hands(organ, verse.hands()) : who + "; " + hands(organ, verse.hands());
+    }
+
+    /** What a margin says of the organ, the words or the melody, and whether it is sure: "lead maybe only just". */
+    public static String verdict(Margin margin) {
+        String words = margin.words();
+        return switch (margin.verdict()) {
+            case LEADS, ORGAN_ALONE, NO_TUNE -> words;
+            case LOST, LEAD_ONLY_JUST -> "lead " + words;
+            case TOO_STRONG -> "organ " + words;
+            case COVERED, VOICE_ONLY_JUST, CLEAR -> "words " + words;
+            case BURIED, SOLO_LINE_ONLY_JUST, STANDS_OUT -> "melody " + words;
+        };
+    }
+}

@@ -1,0 +1,139 @@
+package versewind.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static versewind.cli.Typing.typed;
+import static versewind.cli.Typing.typedIn;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import versewind.Golden;
+import versewind.screen.Text;
+import versewind.store.BadFile;
+import versewind.store.Library;
+import versewind.store.PlanFile;
+
+class SheetCommandTest {
+
+    private static final String ODD = """
+            {"format": 1, "title": "\\u001b[2J<b>\\u8b9a\\u7f8e</b> Vespers", "instrument": "st-tethwin", "people": 1, "hymns": [
+              {"number": "", "title": "Ch\\u0153ur c\\u00e9leste, whose first line is so long that it goes on and on and on over the edge",
+               "verses": [
+                {"kind": "verse", "label": "\\u8b9a\\u7f8e\\u8b9a\\u7f8e", "mode": "congregation", "singing": "gentle",
+                 "hands": "four parts", "right": "Great", "left": "Great", "drawn": {}}]},
+              {"number": "7", "title": "Re\\u0301cit\\r\\nwith a line end", "verses": []}]}
+            """;
+
+    @TempDir
+    private Path folder;
+
+    static List<String> shippedPlans() throws BadFile {
+        return new Library(Path.of(""))
+                .catalogue().files().stream().map(PlanFile::id).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("shippedPlans")
+    void the_sheet_of_every_shipped_plan_is_as_it_was_found_good(String plan) {
+        Reply reply = typed("sheet", plan, "--ladder");
+        assertThat(reply.words()).isEmpty();
+        assertThat(reply.results().lines()).allMatch(line -> Text.columns(line) <= 80);
+        Golden.check("sheet-text/" + plan + ".txt", reply.results());
+    }
+
+    @Test
+    void every_golden_sheet_belongs_to_a_shipped_plan() throws BadFile {
+        assertThat(Golden.names("sheet-text"))
+                .containsExactlyElementsOf(
+                        shippedPlans().stream().map(plan -> plan + ".txt").toList());
+    }
+
+    @Test
+    void only_what_changes_is_shorter_and_in_ascii_nothing_else_is_left() {
+        String changes =
+                typed("sheet", "harvest-festival", "--changes-only", "--ascii").results();
+        assertThat(changes.length())
+                .isLessThan(typed("sheet", "harvest-festival").results().length());
+        assertThat(changes).matches("[ -~\\n]+").contains("+ draw    Swell Fagotto 16; Swell to Pedal");
+    }
+
+    @Test
+    void odd_words_are_shown_harmlessly_within_80_columns() throws IOException {
+        Typing.makeLibrary(folder, ODD);
+        for (String option : List.of("--ladder", "--ascii")) {
+            String text = typedIn(folder, StandardCharsets.UTF_8, "sheet", "odd", option)
+                    .results();
+            assertThat(text.lines()).allMatch(line -> Text.columns(line) <= 80);
+            assertThat(text).doesNotContain("\u001b").contains("<b>");
+        }
+        String html = typedIn(folder, StandardCharsets.US_ASCII, "sheet", "odd", "--format", "html")
+                .results();
+        assertThat(html).doesNotContain("<b>&").contains("&#65533;[2J&lt;b&gt;&#35738;");
+    }
+
+    @Test
+    void a_file_named_html_becomes_html_and_its_place_is_told() throws IOException {
+        Typing.makeLibrary(folder, ODD);
+        Reply reply = typedIn(folder, StandardCharsets.UTF_8, "sheet", "odd", "-o", "desk.html");
+        assertThat(reply.results()).isEmpty();
+        assertThat(reply.words()).isEqualTo("versewind: The sheet is written to desk.html.\n");
+        assertThat(Files.readString(folder.resolve("desk.html"))).startsWith("<!DOCTYPE html>");
+        typedIn(folder, StandardCharsets.UTF_8, "sheet", "odd", "-o", "desk.html", "--large");
+        assertThat(Files.readString(folder.resolve("desk.html"))).contains("<html lang=\"en\" class=\"large\">");
+    }
+
+    @Test
+    void a_text_sheet_is_replaced_by_a_text_sheet() throws IOException {
+        Typing.makeLibrary(folder, ODD);
+        for (int i = 0; i < 2; i++) {
+            Reply reply = typedIn(folder, StandardCharsets.US_ASCII, "sheet", "odd", "-o", "desk.txt");
+            assertThat(reply.status()).isNotEqualTo(Reply.BAD);
+        }
+        assertThat(Files.readString(folder.resolve("desk.txt")))
+                .contains("Ch\u0153ur")
+                .endsWith("Made by Versewind.\n");
+    }
+
+    @Test
+    void a_plan_is_never_written_over() throws IOException {
+        Typing.makeLibrary(folder, ODD);
+        for (String format : List.of("text", "html")) {
+            Reply reply =
+                    typedIn(folder, StandardCharsets.UTF_8, "sheet", "odd", "--format", format, "-o", "plans/odd.json");
+            assertThat(reply)
+                    .isEqualTo(Reply.bad("The sheet is not written to plans/odd.json: There is a file of another kind"
+                            + " under this name. Choose another."));
+        }
+        assertThat(Files.readString(folder.resolve("plans/odd.json"))).isEqualTo(ODD);
+    }
+
+    @Test
+    void a_folder_is_no_file() throws IOException {
+        Typing.makeLibrary(folder, ODD);
+        Reply reply = typedIn(folder, StandardCharsets.UTF_8, "sheet", "odd", "-o", "plans");
+        assertThat(reply.status()).isEqualTo(Reply.BAD);
+        assertThat(reply.words()).contains("It cannot be replaced: this is a folder.");
+    }
+
+    @Test
+    void a_format_that_there_is_not_is_told() {
+        assertThat(typed("sheet", "wedding", "--format", "pdf").words())
+                .isEqualTo("versewind: A sheet has no format \"pdf\". The formats are \"text\", \"html\".\n");
+        assertThat(typed("sheet", "wedding", "-o", "a\u0000b").words())
+                .startsWith("versewind: No file can be called \"a");
+    }
+
+    @Test
+    void the_exit_status_is_that_of_the_assessment() {
+        for (String plan : List.of("harvest-festival", "wedding")) {
+            assertThat(typed("sheet", plan).status())
+                    .isEqualTo(typed("assess", plan).status());
+        }
+    }
+}

@@ -1,0 +1,84 @@
+package versewind.sheet;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.Heading;
+import versewind.plan.Hymn;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.plan.VerseKind;
+import versewind.plan.Verses;
+import versewind.sound.OrganSound;
+import versewind.store.BadFile;
+import versewind.store.Library;
+import versewind.store.OpenPlan;
+
+/** Sheets of shipped plans, and of plans with odd words in them. */
+final class Sheets {
+
+    static final Wishes LADDER = new Wishes(Wishes.Type.USUAL, Wishes.Content.WHOLE, Wishes.Steps.SHOWN);
+    static final Wishes LARGE = new Wishes(Wishes.Type.LARGE, Wishes.Content.WHOLE, Wishes.Steps.LEFT_OUT);
+    static final Wishes CHANGES = new Wishes(Wishes.Type.USUAL, Wishes.Content.CHANGES, Wishes.Steps.LEFT_OUT);
+
+    static final List<String> SHIPPED = List.of(
+            "advent-candlelight",
+            "ash-wednesday",
+            "easter-cathedral",
+            "harvest-festival",
+            "ordinary-sunday",
+            "wedding");
+
+    private Sheets() {}
+
+    private record Wanted(String plan, Wishes wishes) {}
+
+    private static final Map<Wanted, Sheet> MADE = new HashMap<>();
+
+    /** Every sheet is made once: the ladder of a large organ takes its time. */
+    static Sheet shipped(String plan, Wishes wishes) throws BadFile {
+        Wanted wanted = new Wanted(plan, wishes);
+        if (!MADE.containsKey(wanted)) {
+            MADE.put(wanted, made(plan, wishes));
+        }
+        return MADE.get(wanted);
+    }
+
+    private static Sheet made(String plan, Wishes wishes) throws BadFile {
+        OpenPlan open = new Library(Path.of("")).openPlan(plan);
+        return Sheet.of(open.plan(), OrganSound.open(open.instrument()), wishes);
+    }
+
+    static Instrument organ() throws BadFile {
+        return new Library(Path.of("")).openInstrument("st-tethwin");
+    }
+
+    static Sheet of(Hymn... hymns) throws BadFile {
+        Plan plan = new Plan(new Heading("Evensong", Optional.empty(), 80, ""), "st-tethwin", List.of(hymns));
+        return Sheet.of(plan, OrganSound.open(organ()), Wishes.USUAL);
+    }
+
+    static Hymn hymn(String number, Verse... verses) {
+        return new Hymn(number, "Title of " + number, "", "", "", OptionalInt.empty(), "", List.of(verses));
+    }
+
+    static Verse verse(String label, String piston, Registration drawn) throws BadFile {
+        return Verses.blank(organ(), VerseKind.VERSE)
+                .withLabel(label)
+                .withPiston(piston)
+                .withRegistration(drawn);
+    }
+
+    /** A sheet on which every word that can be typed is one that means harm. */
+    static Sheet odd(String word) throws BadFile {
+        Verse verse = verse(word, word, Registration.full(organ())).withNote(word);
+        Hymn hymn = new Hymn(word, word, word, word, word, OptionalInt.of(60), word, List.of(verse, verse));
+        Plan plan = new Plan(new Heading(word, Optional.empty(), 80, word), "st-tethwin", List.of(hymn));
+        return Sheet.of(plan, OrganSound.open(organ()), LADDER);
+    }
+}
