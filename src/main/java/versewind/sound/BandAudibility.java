@@ -8,8 +8,8 @@ package versewind.sound;
  * allocates. All levels are spectrum levels in dB: band level minus 10 lg of the bandwidth in Hz.
  *
  * <p>For target levels E and noise levels N (third octaves): B = max(N, E - 24); C = -80 + 0.6 (B + 10 lg f - 6.353);
- * Z_i = 10 lg{10^(0.1 N_i) + sum over k below i of 10^(0.1 (B_k + 3.32 C_k lg(0.89 f_i / f_k)))}, Z_1 = B_1; in octaves Z
- * = N. D = max(Z, X + T) with the internal noise X and a hearing threshold T; audibility K = (E - D + 15)/30 between 0
+ * Z_i = 10 lg{10^(0.1 N_i) + sum over k below i of 10^(0.1 (B_k + 3.32 C_k lg(0.89 f_i / f_k)))}, Z_1 = B_1; in critical
+ * bands from l to h Hz C = -80 + 0.6 (B + 10 lg(h - l)) and the ratio is f_i / h_k; in octaves Z = N. D = max(Z, X + T) with the internal noise X and a hearing threshold T; audibility K = (E - D + 15)/30 between 0
  * and 1; level distortion L = 1 - (E - U - 10)/160 between 0 and 1 with U normal speech. The index is the sum of I K L
  * with the importance I.
  *
@@ -32,6 +32,9 @@ public final class BandAudibility {
 
     /** Below this spectrum level nothing masks anything; it keeps the powers of frequencies within range. */
     private static final double NO_MASKING_DB = -150;
+
+    /** 10^(0.1 * 3.32 C lg x) is x^(0.332 C). */
+    private static final double EXPONENT = 0.332;
 
     private static final double RANGE_DB = 30;
     private static final double PEAK_DB = 15;
@@ -122,7 +125,8 @@ public final class BandAudibility {
         System.arraycopy(noisePower, 0, maskingPower, 0, bands);
         switch (procedure.masking()) {
             case WITHIN_BAND -> {}
-            case UPWARD -> spreadMasking();
+            case UPWARD_FROM_CENTRES -> spreadFromCentres();
+            case UPWARD_FROM_EDGES -> spreadFromEdges();
         }
         for (int band = 0; band < bands; band++) {
             audibility[band] = share(targetPower[band] / Math.max(maskingPower[band], internalPower[band]));
@@ -142,7 +146,7 @@ public final class BandAudibility {
         return Math.max(noisePower[band], targetPower[band] * SELF_MASKING);
     }
 
-    private void spreadMasking() {
+    private void spreadFromCentres() {
         maskingPower[0] = maskerPower(0);
         for (int masker = 0; masker < bands - 1; masker++) {
             double power = maskerPower(masker);
@@ -150,12 +154,28 @@ public final class BandAudibility {
             if (levelDb < NO_MASKING_DB) {
                 continue;
             }
-            // 10^(0.1 * 3.32 C lg x) is x^(0.332 C)
-            double exponent = 0.332 * (-80 + 0.6 * (levelDb + frequencyDb[masker] - 6.353));
+            double exponent = EXPONENT * (-80 + 0.6 * (levelDb + frequencyDb[masker] - 6.353));
             raiseFrequencies(exponent);
             double start = power * Math.exp(exponent * LN_0_89) / raised[masker];
             for (int band = masker + 1; band < bands; band++) {
                 maskingPower[band] += start * raised[band];
+            }
+        }
+    }
+
+    private void spreadFromEdges() {
+        maskingPower[0] = maskerPower(0);
+        for (int masker = 0; masker < bands - 1; masker++) {
+            double power = maskerPower(masker);
+            double levelDb = ThirdOctaves.levelDb(power);
+            if (levelDb < NO_MASKING_DB) {
+                continue;
+            }
+            double edgeHz = procedure.upperEdgeHz(masker);
+            double bandwidthDb = ThirdOctaves.levelDb(edgeHz - procedure.lowerEdgeHz(masker));
+            double exponent = EXPONENT * (-80 + 0.6 * (levelDb + bandwidthDb));
+            for (int band = masker + 1; band < bands; band++) {
+                maskingPower[band] += power * Math.pow(procedure.centreHz(band) / edgeHz, exponent);
             }
         }
     }

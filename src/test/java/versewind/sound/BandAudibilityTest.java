@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,8 +49,7 @@ final class BandAudibilityTest {
             String threshold,
             String importance,
             double index) {
-        AudibilityProcedure bands =
-                procedure.equals("octave") ? AudibilityProcedure.OCTAVE : AudibilityProcedure.THIRD_OCTAVE;
+        AudibilityProcedure bands = AudibilityProcedure.ofWord(procedure).orElseThrow();
         BandAudibility audibility = new BandAudibility(bands, Published.numbers(threshold));
         audibility.compute(Published.numbers(speech), Published.numbers(noise));
         double[] other = Published.numbers(importance);
@@ -96,25 +96,43 @@ final class BandAudibilityTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/published/ansi_s3_5_tables.csv", useHeadersInDisplayName = true)
     void the_tables_are_the_standards(
-            String name, int band, double centreHz, double importance, double normalSpeechDb, double internalNoiseDb) {
-        AudibilityProcedure procedure =
-                name.equals("octave") ? AudibilityProcedure.OCTAVE : AudibilityProcedure.THIRD_OCTAVE;
+            String name,
+            int band,
+            double centreHz,
+            Double lowerHz,
+            Double upperHz,
+            double importance,
+            double normalDb,
+            double raisedDb,
+            double loudDb,
+            double shoutDb,
+            double internalNoiseDb) {
+        AudibilityProcedure procedure = AudibilityProcedure.ofWord(name).orElseThrow();
 
         assertThat(procedure.centreHz(band)).isEqualTo(centreHz);
         assertThat(procedure.importance(band)).isEqualTo(importance);
-        assertThat(procedure.normalSpeechDb(band)).isEqualTo(normalSpeechDb);
+        assertThat(procedure.normalSpeechDb(band)).isEqualTo(normalDb);
         assertThat(procedure.internalNoiseDb(band)).isEqualTo(internalNoiseDb);
+        assertThat(Speech.spectrumDb(Speech.Effort.NORMAL, procedure)[band]).isEqualTo(normalDb);
+        assertThat(Speech.spectrumDb(Speech.Effort.RAISED, procedure)[band]).isEqualTo(raisedDb);
+        assertThat(Speech.spectrumDb(Speech.Effort.LOUD, procedure)[band]).isEqualTo(loudDb);
+        assertThat(Speech.spectrumDb(Speech.Effort.SHOUT, procedure)[band]).isEqualTo(shoutDb);
+        if (lowerHz != null && upperHz != null) {
+            assertThat(procedure.lowerEdgeHz(band)).isEqualTo(lowerHz);
+            assertThat(procedure.upperEdgeHz(band)).isEqualTo(upperHz);
+        }
     }
 
+    /** The seventeen equal bands are printed as 0.0588 each, which makes 0.9996. */
     @Test
     void importance_adds_up_to_one() {
-        for (AudibilityProcedure procedure :
-                new AudibilityProcedure[] {AudibilityProcedure.OCTAVE, AudibilityProcedure.THIRD_OCTAVE}) {
+        for (AudibilityProcedure procedure : AudibilityProcedure.ALL) {
             double sum = 0;
             for (int band = 0; band < procedure.bands(); band++) {
                 sum += procedure.importance(band);
             }
-            assertThat(sum).isEqualTo(1, within(1e-12));
+            double printed = procedure == AudibilityProcedure.EQUALLY_CONTRIBUTING ? 0.9996 : 1;
+            assertThat(sum).isEqualTo(printed, within(1e-12));
         }
     }
 
@@ -143,6 +161,51 @@ final class BandAudibilityTest {
             sum += Math.pow(10, 0.1 * (masker + 3.32 * slope * Math.log10(ratio)));
         }
         return 10 * Math.log10(sum);
+    }
+
+    /** Likewise with critical bands, where the slope begins at the masker's upper edge. */
+    @Test
+    void the_masking_of_critical_bands_is_the_standards_formula_for_any_spectrum() {
+        Random random = new Random(1997);
+        for (AudibilityProcedure procedure :
+                List.of(AudibilityProcedure.CRITICAL_BAND, AudibilityProcedure.EQUALLY_CONTRIBUTING)) {
+            for (int trial = 0; trial < 300; trial++) {
+                double[] target = random.doubles(procedure.bands(), -90, 100).toArray();
+                double[] noise = random.doubles(procedure.bands(), -90, 100).toArray();
+                BandAudibility audibility = new BandAudibility(procedure);
+                audibility.compute(target, noise);
+                for (int band = 0; band < procedure.bands(); band++) {
+                    assertThat(audibility.maskingDb(band))
+                            .isEqualTo(criticalMaskingDb(procedure, target, noise, band), within(1e-9));
+                }
+            }
+        }
+    }
+
+    private static double criticalMaskingDb(AudibilityProcedure procedure, double[] target, double[] noise, int band) {
+        double own = band == 0 ? Math.max(noise[0], target[0] - 24) : noise[band];
+        double sum = Math.pow(10, 0.1 * own);
+        for (int k = 0; k < band; k++) {
+            double masker = Math.max(noise[k], target[k] - 24);
+            double widthHz = procedure.upperEdgeHz(k) - procedure.lowerEdgeHz(k);
+            double slope = -80 + 0.6 * (masker + 10 * Math.log10(widthHz));
+            double octaves = 3.32 * Math.log10(procedure.centreHz(band) / procedure.upperEdgeHz(k));
+            sum += Math.pow(10, 0.1 * (masker + slope * octaves));
+        }
+        return 10 * Math.log10(sum);
+    }
+
+    /** In quiet every procedure finds normal speech wholly clear but for its weakest sounds at 8 kHz, near the threshold. */
+    @Test
+    void normal_speech_in_quiet_is_clear_in_every_procedure() {
+        for (AudibilityProcedure procedure : AudibilityProcedure.ALL) {
+            BandAudibility audibility = new BandAudibility(procedure);
+            audibility.compute(
+                    Speech.spectrumDb(Speech.Effort.NORMAL, procedure),
+                    filled(procedure.bands(), Double.NEGATIVE_INFINITY));
+
+            assertThat(audibility.index()).isBetween(0.98, 1.0);
+        }
     }
 
     @Test
