@@ -2,6 +2,8 @@ package versewind.advice;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import versewind.organ.Room;
 import versewind.sound.NoiseDose.EuropeanValue;
 
 /** What is to be said with every list of levels: what they are, and what they may mean for the ears. */
@@ -10,7 +12,30 @@ public final class Caution {
     /** What the levels are. */
     public static final String ESTIMATE = "All levels are estimates; none is a measurement.";
 
+    /** Who comes first where ears are concerned. */
+    public static final String DEFERENCE = "No measurement; local rules and licensed practice come first.";
+
     private Caution() {}
+
+    /**
+     * How surely the room is known, where it was not measured in every octave.
+     *
+     * <p>Source: Carvalho, 41 churches (1995), for what surfaces give.
+     */
+    public static Optional<String> room(Room room) {
+        if (room.reverberation() instanceof Room.MeasuredTimes times) {
+            return times.isComplete() ? Optional.empty() : Optional.of(timed(times));
+        }
+        return Optional.of(
+                "Reverberation: reckoned from the surfaces, which may put levels out by 1 to 2 dB. A clap timed in"
+                        + " a few octaves is surer.");
+    }
+
+    private static String timed(Room.MeasuredTimes times) {
+        String octaves = times.octaveS().keySet().stream().map(String::valueOf).collect(Collectors.joining(", "));
+        return "Reverberation: timed at " + octaves + " Hz; the other octaves are estimated from that, from the air"
+                + (times.surfaces().isPresent() ? ", and from the surfaces." : ".");
+    }
 
     /**
      * What the highest level may mean for the ears, from the upper action value of the European directive on, which is
@@ -26,6 +51,6 @@ public final class Caution {
         }
         return Optional.of("Hearing: up to " + Math.round(loudestDba.getAsDouble())
                 + " dB(A). NIOSH: 85 dB(A) over 8 hours; EU action values: 80 and 85 dB(A)."
-                + " No measurement; local rules and licensed practice come first.");
+                + " " + DEFERENCE);
     }
 }

@@ -1,8 +1,15 @@
 package versewind.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import versewind.advice.Assessment;
+import versewind.advice.Attendance;
+import versewind.advice.Ears;
+import versewind.plan.Verse;
+import versewind.sound.EarSeats;
+import versewind.sound.OrganSound;
 import versewind.store.AssessmentJson;
 import versewind.store.BadFile;
 import versewind.store.Fingerprint;
@@ -14,24 +21,59 @@ final class AssessCommand {
 
     static final String NAME = "assess";
 
+    private static final String PEOPLE = "--people";
+    private static final int MOST_NUMBERS = 12;
+
     private AssessCommand() {}
 
     static CommandSpec spec() {
         CommandSpec spec = Options.command(
                 NAME, "Estimates every verse of a plan: the organ, the singing, and whether the organ leads.");
         spec.addPositional(Options.operand("PLAN", "A plan's file, or its name among the plans."));
+        spec.addOption(Options.valued(
+                PEOPLE,
+                "N,N,...",
+                "Numbers of people, like 40,180,500: shows how levels, margin and verdict move as the church fills."));
         spec.addOption(Options.json());
         return Options.withExitStatus(spec, "A verse wants attention.");
     }
 
-    static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile {
+    static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile, Misuse {
         OpenPlan open = library.openPlan(Options.operand(typed));
-        Assessment assessment = Assessment.of(open.plan(), open.organ().sound());
+        OrganSound sound = open.organ().sound();
+        return typed.hasMatchedOption(PEOPLE)
+                ? attended(typed, open, sound, lettering)
+                : expected(typed, open, sound, lettering);
+    }
+
+    private static Reply expected(ParseResult typed, OpenPlan open, OrganSound sound, Lettering lettering) {
+        Assessment assessment = Assessment.of(open.plan(), sound);
+        Ears ears = Ears.of(open.plan(), assessment, new EarSeats(open.instrument()));
         String results = typed.hasMatchedOption(Options.JSON)
-                ? AssessmentJson.of(open.plan(), assessment)
-                : AssessmentText.of(open.plan(), open.instrument(), assessment, lettering);
+                ? AssessmentJson.of(open.plan(), assessment, ears)
+                : AssessmentText.of(open.plan(), open.instrument(), assessment, ears, lettering);
         int status = assessment.wantingAttention().isEmpty() ? Reply.GOOD : Reply.WANTS_ATTENTION;
         return new Reply(status, results, unsavedWork(open, "assessed"));
+    }
+
+    private static Reply attended(ParseResult typed, OpenPlan open, OrganSound sound, Lettering lettering)
+            throws Misuse {
+        Attendance attendance = Attendance.of(open.plan(), sound, numbers(typed.matchedOptionValue(PEOPLE, "")));
+        String results = typed.hasMatchedOption(Options.JSON)
+                ? AssessmentJson.of(open.plan(), attendance)
+                : AttendanceText.of(open.plan(), open.instrument(), attendance, lettering);
+        return new Reply(attendance.wantsAttention() ? Reply.WANTS_ATTENTION : Reply.GOOD, results, unsavedWork(open, "assessed"));
+    }
+
+    private static List<Integer> numbers(String typed) throws Misuse {
+        List<Integer> numbers = new ArrayList<>();
+        for (String number : typed.split(",", -1)) {
+            numbers.add(Options.whole(PEOPLE, number.strip(), 1, Verse.MOST_PEOPLE));
+        }
+        if (numbers.size() > MOST_NUMBERS) {
+            throw new Misuse(PEOPLE + " takes " + MOST_NUMBERS + " numbers at most.");
+        }
+        return numbers;
     }
 
     /** That a plan has unsaved work, which is not taken into account. */

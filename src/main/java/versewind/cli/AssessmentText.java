@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import versewind.advice.Assessment;
 import versewind.advice.Caution;
+import versewind.advice.Ears;
 import versewind.organ.Instrument;
 import versewind.plan.ChurchYear;
 import versewind.plan.Heading;
@@ -42,26 +43,29 @@ final class AssessmentText {
         this.assessment = assessment;
     }
 
-    static String of(Plan plan, Instrument instrument, Assessment assessment, Lettering lettering) {
+    static String of(Plan plan, Instrument instrument, Assessment assessment, Ears ears, Lettering lettering) {
         Page page = new Page(lettering);
         AssessmentText text = new AssessmentText(page, assessment);
-        text.heading(plan.heading(), instrument);
+        heading(page, plan.heading(), instrument);
+        page.line(AttendanceText.people(plan.heading().people()) + " expected");
         assessment.hymns().forEach(text::hymn);
         page.blank();
         page.paragraph(text.summary());
         page.paragraph(Caution.ESTIMATE);
+        Caution.room(instrument.room()).ifPresent(page::paragraph);
         Caution.hearing(assessment.loudestDba()).ifPresent(page::paragraph);
+        ears.words().ifPresent(page::paragraph);
         return page.text();
     }
 
-    private void heading(Heading heading, Instrument instrument) {
+    /** The first lines: the service and its instrument. */
+    static void heading(Page page, Heading heading, Instrument instrument) {
         page.line(heading.title() + heading.date().map(date -> ", " + date).orElse(""));
         heading.date()
                 .flatMap(ChurchYear::day)
                 .ifPresent(day ->
                         page.paragraph(day.summary() + ", " + day.occasion().suggestion() + "."));
         page.line(instrument.toString());
-        page.line(heading.people() + (heading.people() == 1 ? " person" : " people") + " expected");
     }
 
     private void hymn(Assessment.OfHymn of) {
@@ -76,7 +80,8 @@ final class AssessmentText {
         of.verses().forEach(verse -> page.line(row(verse)));
     }
 
-    private static String name(Hymn hymn) {
+    /** The line over a hymn. */
+    static String name(Hymn hymn) {
         return (hymn.number() + "  " + hymn.title()).strip();
     }
 

@@ -18,6 +18,7 @@ public final class Commands {
             EstimateCommand.NAME,
             FindCommand.NAME,
             ListCommand.NAME,
+            ReckonCommand.NAME,
             ReadStopsCommand.NAME,
             SheetCommand.NAME);
 

@@ -177,12 +177,6 @@ final class EstimateCommand {
         if (!typed.hasMatchedOption(option)) {
             return OptionalInt.empty();
         }
-        String value = typed.matchedOptionValue(option, "");
-        boolean isWhole = value.matches("[0-9]{1,9}");
-        if (!isWhole || Integer.parseInt(value) < least || Integer.parseInt(value) > most) {
-            throw new Misuse(
-                    option + " takes a whole number from " + least + " to " + most + ", not \"" + value + "\".");
-        }
-        return OptionalInt.of(Integer.parseInt(value));
+        return OptionalInt.of(Options.whole(option, typed.matchedOptionValue(option, ""), least, most));
     }
 }

@@ -35,6 +35,7 @@ final class EstimateText {
         text.levels(assessed.verse(), assessed.estimate());
         page.blank();
         page.paragraph(Caution.ESTIMATE);
+        Caution.room(instrument.room()).ifPresent(page::paragraph);
         Caution.hearing(assessed.loudestDba()).ifPresent(page::paragraph);
         return page.text();
     }

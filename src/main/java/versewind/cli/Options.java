@@ -87,6 +87,16 @@ final class Options {
         return OptionSpec.builder(name).arity("1").paramLabel(value).description(description);
     }
 
+    /** A whole number that was typed for an option. */
+    static int whole(String option, String typed, int least, int most) throws Misuse {
+        boolean isWhole = typed.matches("[0-9]{1,9}");
+        if (!isWhole || Integer.parseInt(typed) < least || Integer.parseInt(typed) > most) {
+            throw new Misuse(
+                    option + " takes a whole number from " + least + " to " + most + ", not \"" + typed + "\".");
+        }
+        return Integer.parseInt(typed);
+    }
+
     static OptionSpec json() {
         return flag("Write JSON instead of text.", JSON).build();
     }

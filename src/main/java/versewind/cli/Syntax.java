@@ -46,6 +46,7 @@ final class Syntax {
             case ListCommand.NAME -> ListCommand.run(last, commands.library(), commands.lettering());
             case FindCommand.NAME -> FindCommand.run(last, commands.library(), commands.lettering());
             case CalibrateCommand.NAME -> CalibrateCommand.run(last, commands.library(), commands.lettering());
+            case ReckonCommand.NAME -> ReckonCommand.run(last, commands.lettering());
             case EstimateCommand.NAME -> EstimateCommand.run(last, commands.library(), commands.lettering());
             case ReadStopsCommand.NAME -> ReadStopsCommand.run(last, commands.library(), commands.lettering());
             case SheetCommand.NAME -> SheetCommand.run(last, commands);
@@ -120,6 +121,7 @@ final class Syntax {
         spec.addSubcommand(EstimateCommand.NAME, new CommandLine(EstimateCommand.spec()));
         spec.addSubcommand(ReadStopsCommand.NAME, new CommandLine(ReadStopsCommand.spec()));
         spec.addSubcommand(SheetCommand.NAME, new CommandLine(SheetCommand.spec()));
+        spec.addSubcommand(ReckonCommand.NAME, new CommandLine(ReckonCommand.spec()));
         return spec;
     }
 }

@@ -1,6 +1,10 @@
 package versewind.organ;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * The room an instrument stands in.
@@ -21,24 +25,54 @@ public record Room(double volumeM3, int seats, Reverberation reverberation, Dist
         }
     }
 
-    /** What is known of the reverberation: times that were measured, or the surfaces they follow from. */
-    public sealed interface Reverberation permits MeasuredTimes, Surfaces {}
+    /** What is known of the reverberation: times that were measured, or the surfaces they follow from; times come first. */
+    public sealed interface Reverberation permits MeasuredTimes, Surfaces {
+
+        /** The surfaces, if they are known. */
+        default Optional<Surfaces> known() {
+            return this instanceof MeasuredTimes times ? times.surfaces() : Optional.of((Surfaces) this);
+        }
+    }
 
     /**
-     * Reverberation times of the empty room.
+     * Reverberation times of the empty room. An octave that nobody timed has none and is left to be estimated, with the
+     * help of the surfaces where they are known too.
      *
-     * @param octaveS time in s for the octaves 125, 250, 500, 1000, 2000, 4000 Hz, 0.1 to 20
+     * @param octaveS time in s, 0.1 to 20, by the centre of the octave in Hz; one octave at least
+     * @param surfaces the surfaces, if they are known besides
      */
-    public record MeasuredTimes(List<Double> octaveS) implements Reverberation {
+    public record MeasuredTimes(SortedMap<Integer, Double> octaveS, Optional<Surfaces> surfaces)
+            implements Reverberation {
 
         public MeasuredTimes {
-            octaveS = List.copyOf(octaveS);
+            octaveS = Collections.unmodifiableSortedMap(new TreeMap<>(octaveS));
+            if (octaveS.isEmpty() || !OCTAVES_HZ.containsAll(octaveS.keySet())) {
+                throw new IllegalArgumentException("reverberation is given for some of the octaves 125 to 4000 Hz");
+            }
+            if (octaveS.values().stream().anyMatch(time -> !(time >= 0.1 && time <= 20))) {
+                throw new IllegalArgumentException("a reverberation time lies between 0.1 and 20 s");
+            }
+        }
+
+        /** Times of all six octaves, 125 to 4000 Hz. */
+        public MeasuredTimes(List<Double> octaveS) {
+            this(byOctave(octaveS), Optional.empty());
+        }
+
+        private static SortedMap<Integer, Double> byOctave(List<Double> octaveS) {
             if (octaveS.size() != OCTAVES_HZ.size()) {
                 throw new IllegalArgumentException("reverberation is given for the octaves 125 to 4000 Hz");
             }
-            if (octaveS.stream().anyMatch(time -> !(time >= 0.1 && time <= 20))) {
-                throw new IllegalArgumentException("a reverberation time lies between 0.1 and 20 s");
+            SortedMap<Integer, Double> times = new TreeMap<>();
+            for (int octave = 0; octave < octaveS.size(); octave++) {
+                times.put(OCTAVES_HZ.get(octave), octaveS.get(octave));
             }
+            return times;
+        }
+
+        /** Whether every octave was timed. */
+        public boolean isComplete() {
+            return octaveS.size() == OCTAVES_HZ.size();
         }
     }
 
@@ -48,8 +82,13 @@ public record Room(double volumeM3, int seats, Reverberation reverberation, Dist
         public Surfaces {
             list = List.copyOf(list);
             if (list.isEmpty()) {
-                throw new IllegalArgumentException("a room without measured times needs its surfaces");
+                throw new IllegalArgumentException("a list of surfaces has one at least");
             }
+        }
+
+        /** Area of all surfaces in m2. */
+        public double areaM2() {
+            return list.stream().mapToDouble(Surface::areaM2).sum();
         }
     }
 

@@ -56,6 +56,11 @@ public final class AbsorptionTable {
                 }
             }
         }
+
+        /** Whether there are people in it. */
+        boolean hasPeople() {
+            return per == Per.PERSON || name.startsWith("audience") || name.endsWith(" occupied");
+        }
     }
 
     /** Reads the table. */
@@ -81,6 +86,32 @@ public final class AbsorptionTable {
     /** The material of this name, if the table has it; capitals do not matter, and underscores stand for spaces. */
     public Optional<Material> material(String name) {
         return Optional.ofNullable(materials.get(plain(name)));
+    }
+
+    /**
+     * The material that a surface of a room is of.
+     *
+     * @throws IllegalArgumentException with a sentence, if the table does not have it, or if there are people in it, who
+     *     are counted by their number and not as a surface
+     */
+    public Material surface(String name) {
+        Material material = material(name)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "the room has a surface of \"" + name + "\", which the table of absorption does not have"));
+        if (material.hasPeople()) {
+            throw new IllegalArgumentException(
+                    "\"" + material.name() + "\" is no surface of an empty room: the people are"
+                            + " counted by their number, so name the empty seats");
+        }
+        return material;
+    }
+
+    /** Names of all materials of which a surface can be, in the table's order. */
+    public List<String> surfaces() {
+        return materials.values().stream()
+                .filter(material -> !material.hasPeople())
+                .map(Material::name)
+                .toList();
     }
 
     /** All names in the table's order. */

@@ -18,7 +18,7 @@ package versewind.sound;
  * @param early reflected part within 80 ms of the direct sound, likewise
  * @param late reflected part after 80 ms, likewise
  */
-record BarronRevisedTheory(double direct, double early, double late) {
+public record BarronRevisedTheory(double direct, double early, double late) {
 
     /** Sound power level minus the level at 10 m in the open, 10 lg(4 pi 10^2), rounded as in the source, in dB. */
     private static final double POWER_TO_10_M_DB = 31;
@@ -31,7 +31,7 @@ record BarronRevisedTheory(double direct, double early, double late) {
      * @param directivity directivity factor Q of the source toward the seat, 1 for none
      * @param distanceM distance r of the seat in m
      */
-    static BarronRevisedTheory at(double volumeM3, double timeS, double directivity, double distanceM) {
+    public static BarronRevisedTheory at(double volumeM3, double timeS, double directivity, double distanceM) {
         Reverberation.requirePositive(volumeM3, "a room's volume");
         Reverberation.requirePositive(timeS, "a reverberation time");
         Reverberation.requirePositive(directivity, "a directivity factor");
@@ -43,17 +43,17 @@ record BarronRevisedTheory(double direct, double early, double late) {
     }
 
     /** Strength G in dB: the level minus that of the same source at 10 m in the open. */
-    double strengthDb() {
+    public double strengthDb() {
         return ThirdOctaves.levelDb(direct + early + late);
     }
 
     /** Clarity C80 in dB: what comes within 80 ms over what comes later. */
-    double clarityDb() {
+    public double clarityDb() {
         return ThirdOctaves.levelDb((direct + early) / late);
     }
 
     /** Level in dB for a source of this sound power level: LW - 31 + G. */
-    double levelDb(double soundPowerDb) {
+    public double levelDb(double soundPowerDb) {
         return soundPowerDb - POWER_TO_10_M_DB + strengthDb();
     }
 }

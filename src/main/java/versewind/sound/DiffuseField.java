@@ -14,31 +14,31 @@ package versewind.sound;
  *
  * <p>Checked against: {@code DiffuseFieldTest}.
  */
-final class DiffuseField {
+public final class DiffuseField {
 
     private DiffuseField() {}
 
     /** Direct part, Q/(4 pi r^2) in 1/m2, at r m from a source with directivity factor Q. */
-    static double directPerM2(double directivity, double distanceM) {
+    public static double directPerM2(double directivity, double distanceM) {
         Reverberation.requirePositive(directivity, "a directivity factor");
         Reverberation.requirePositive(distanceM, "a distance");
         return directivity / (4 * Math.PI * distanceM * distanceM);
     }
 
     /** Reverberant part, 4/A in 1/m2, with A m2 of absorption area. */
-    static double reverberantPerM2(double absorptionM2) {
+    public static double reverberantPerM2(double absorptionM2) {
         Reverberation.requirePositive(absorptionM2, "a room's absorption area");
         return 4 / absorptionM2;
     }
 
     /** Level in dB of both parts together for a source of this sound power level. */
-    static double levelDb(double soundPowerDb, double directivity, double distanceM, double absorptionM2) {
+    public static double levelDb(double soundPowerDb, double directivity, double distanceM, double absorptionM2) {
         return soundPowerDb
                 + ThirdOctaves.levelDb(directPerM2(directivity, distanceM) + reverberantPerM2(absorptionM2));
     }
 
     /** Distance in m at which both parts are alike: (Q A / (16 pi))^0.5. */
-    static double criticalDistanceM(double directivity, double absorptionM2) {
+    public static double criticalDistanceM(double directivity, double absorptionM2) {
         Reverberation.requirePositive(directivity, "a directivity factor");
         Reverberation.requirePositive(absorptionM2, "a room's absorption area");
         return Math.sqrt(directivity * absorptionM2 / (16 * Math.PI));

@@ -19,6 +19,9 @@ import java.util.Optional;
  */
 public final class NoiseDose {
 
+    /** The highest level that can be reckoned with, in dB(A). */
+    public static final double HIGHEST_DBA = Math.nextDown(140.0);
+
     private static final double NIOSH_LEVEL_DBA = 85;
     private static final double NIOSH_MINUTES = 480;
     private static final double NIOSH_EXCHANGE_DB = 3;
@@ -37,7 +40,7 @@ public final class NoiseDose {
     public record Exposure(double levelDbA, double minutes) {
 
         public Exposure {
-            if (!(levelDbA < 140 && levelDbA > Double.NEGATIVE_INFINITY)) {
+            if (!(levelDbA <= HIGHEST_DBA && levelDbA > Double.NEGATIVE_INFINITY)) {
                 throw new IllegalArgumentException("no ear may be at 140 dB(A) or more, for any time");
             }
             Reverberation.requirePositive(minutes, "the length of an exposure");
@@ -134,6 +137,11 @@ public final class NoiseDose {
         return ThirdOctaves.levelDb(day.stream()
                 .mapToDouble(exposure -> exposure.minutes() / DAY_MINUTES * ThirdOctaves.power(exposure.levelDbA()))
                 .sum());
+    }
+
+    /** Level while it sounds less that over a day of 8 hours, 10 lg(480 min / T), in dB. */
+    public static double overDayDb(double minutes) {
+        return ThirdOctaves.levelDb(DAY_MINUTES / minutes);
     }
 
     /** Dose in Pa2 h of some hours at a level, 4e-10 Pa2 * 10^(L/10) * h. */

@@ -12,7 +12,7 @@ package versewind.sound;
  *
  * <p>Checked against: {@code ReverberationTest}.
  */
-final class Reverberation {
+public final class Reverberation {
 
     /** Speed of sound in m/s. */
     static final double SPEED_OF_SOUND_M_S = 343;
@@ -28,14 +28,14 @@ final class Reverberation {
      * @param volumeM3 volume V in m3
      * @param absorptionM2 equivalent absorption area A of everything, with persons and air, in m2
      */
-    static double sabineS(double volumeM3, double absorptionM2) {
+    public static double sabineS(double volumeM3, double absorptionM2) {
         requirePositive(volumeM3, "a room's volume");
         requirePositive(absorptionM2, "a room's absorption area");
         return SABINE_S_M * volumeM3 / absorptionM2;
     }
 
     /** Equivalent absorption area A in m2 of a room with this reverberation time: 0.1611 V/T. */
-    static double absorptionM2(double volumeM3, double timeS) {
+    public static double absorptionM2(double volumeM3, double timeS) {
         requirePositive(volumeM3, "a room's volume");
         requirePositive(timeS, "a reverberation time");
         return SABINE_S_M * volumeM3 / timeS;
@@ -47,7 +47,7 @@ final class Reverberation {
      * @param areasM2 area of each surface in m2
      * @param coefficients absorption coefficient of each surface, 0 or more; measured ones may pass 1
      */
-    static double surfaceAbsorptionM2(double[] areasM2, double[] coefficients) {
+    public static double surfaceAbsorptionM2(double[] areasM2, double[] coefficients) {
         requireCoefficients(areasM2, coefficients);
         double sum = 0;
         for (int surface = 0; surface < areasM2.length; surface++) {
@@ -65,7 +65,7 @@ final class Reverberation {
      *
      * @param attenuationPerM power attenuation m in Np/m, see {@link AirTable}
      */
-    static double airAbsorptionM2(double volumeM3, double attenuationPerM) {
+    public static double airAbsorptionM2(double volumeM3, double attenuationPerM) {
         requirePositive(volumeM3, "a room's volume");
         if (!(attenuationPerM >= 0)) {
             throw new IllegalArgumentException("air takes sound away and adds none: " + attenuationPerM + " Np/m");
@@ -81,7 +81,7 @@ final class Reverberation {
      * @param absorptionM2 absorption area S a of all surfaces in m2, without the air; less than S
      * @param airM2 absorption area of the air in m2
      */
-    static double eyringS(double volumeM3, double surfaceM2, double absorptionM2, double airM2) {
+    public static double eyringS(double volumeM3, double surfaceM2, double absorptionM2, double airM2) {
         double mean = RoomConstant.meanAbsorption(surfaceM2, absorptionM2);
         return sabineS(volumeM3, -surfaceM2 * Math.log1p(-mean) + airM2);
     }
@@ -94,7 +94,7 @@ final class Reverberation {
      * @param coefficients absorption coefficient of each surface, 0 to less than 1
      * @param airM2 absorption area of the air in m2
      */
-    static double millingtonS(double volumeM3, double[] areasM2, double[] coefficients, double airM2) {
+    public static double millingtonS(double volumeM3, double[] areasM2, double[] coefficients, double airM2) {
         requireCoefficients(areasM2, coefficients);
         double sum = airM2;
         for (int surface = 0; surface < areasM2.length; surface++) {

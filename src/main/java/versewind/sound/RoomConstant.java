@@ -8,7 +8,7 @@ package versewind.sound;
  *
  * <p>Checked against: {@code RoomConstantTest}.
  */
-final class RoomConstant {
+public final class RoomConstant {
 
     private RoomConstant() {}
 
@@ -18,12 +18,12 @@ final class RoomConstant {
      * @param surfaceM2 area S of all surfaces in m2
      * @param absorptionM2 absorption area S a in m2, less than S
      */
-    static double roomConstantM2(double surfaceM2, double absorptionM2) {
+    public static double roomConstantM2(double surfaceM2, double absorptionM2) {
         return absorptionM2 / (1 - meanAbsorption(surfaceM2, absorptionM2));
     }
 
     /** Mean absorption coefficient of surfaces, refused where it is impossible or leaves no reverberation. */
-    static double meanAbsorption(double surfaceM2, double absorptionM2) {
+    public static double meanAbsorption(double surfaceM2, double absorptionM2) {
         Reverberation.requirePositive(surfaceM2, "a room's surface");
         if (!(absorptionM2 >= 0)) {
             throw new IllegalArgumentException("surfaces take sound away and add none: " + absorptionM2 + " m2");

@@ -1,5 +1,7 @@
 package versewind.sound;
 
+import java.util.List;
+import java.util.Optional;
 import versewind.organ.Room;
 
 /**
@@ -7,7 +9,8 @@ import versewind.organ.Room;
  *
  * <p>Absorption area A of the empty room, by octave: from reverberation times where they were measured, A = 0.161 V/T;
  * else from the surfaces and the air by Sabine. Every person adds the absorption of one who stands. Measured times hold
- * for 125 Hz to 4 kHz; below, that of 125 Hz is used, and above, that of 4 kHz with the air's further absorption.
+ * for 125 Hz to 4 kHz, and {@link TimedOctaves} fills in what was not timed; below, that of 125 Hz is used, and above,
+ * that of 4 kHz with the air's further absorption.
  *
  * <p>Level at a seat: beyond the critical distance by Barron's revised theory, with the reverberation time of the room as
  * it is filled; nearer, the classical direct and diffuse field. Sources radiate alike to all sides.
@@ -41,11 +44,11 @@ final class RoomSound {
      * @param moreDb how much higher the reverberant level is, in dB: all absorption is less by it
      */
     RoomSound(Room room, double moreDb) {
-        this.room = room;
+        this.room = PossibleRoom.require(room);
         double factor = ThirdOctaves.power(-moreDb);
         AbsorptionTable table = AbsorptionTable.load();
         double[] empty = emptyM2(table);
-        AbsorptionTable.Material person = material(table, PERSON);
+        AbsorptionTable.Material person = table.material(PERSON).orElseThrow();
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             int octave = Math.max(0, Math.min(empty.length - 1, ThirdOctaves.octaveOf(band) - FIRST_OCTAVE));
             emptyM2[band] = factor * empty[octave];
@@ -55,36 +58,32 @@ final class RoomSound {
 
     private double[] emptyM2(AbsorptionTable table) {
         double[] air = AirTable.load().attenuationPerM(AIR_C, AIR_HUMIDITY_PERCENT);
-        double[] absorption = new double[air.length];
         for (int octave = 0; octave < air.length; octave++) {
-            absorption[octave] = room.reverberation() instanceof Room.MeasuredTimes times
-                    ? measuredM2(times, octave, air)
-                    : surfacesM2(table, (Room.Surfaces) room.reverberation(), octave, air);
+            air[octave] = Reverberation.airAbsorptionM2(room.volumeM3(), air[octave]);
         }
-        return absorption;
+        Optional<double[]> surfacesM2 = room.reverberation().known().map(known -> surfacesM2(table, known));
+        return room.reverberation() instanceof Room.MeasuredTimes times
+                ? new TimedOctaves(room.volumeM3(), times.octaveS(), surfacesM2, air).absorptionM2()
+                : sum(surfacesM2.orElseThrow(), air);
     }
 
-    private double measuredM2(Room.MeasuredTimes times, int octave, double[] air) {
-        int last = Room.OCTAVES_HZ.size() - 1;
-        double knownM2 =
-                Reverberation.absorptionM2(room.volumeM3(), times.octaveS().get(Math.min(octave, last)));
-        double furtherAir = octave > last ? air[octave] - air[last] : 0;
-        return knownM2 + Reverberation.airAbsorptionM2(room.volumeM3(), furtherAir);
-    }
-
-    private double surfacesM2(AbsorptionTable table, Room.Surfaces surfaces, int octave, double[] air) {
-        double sum = Reverberation.airAbsorptionM2(room.volumeM3(), air[octave]);
-        for (Room.Surface surface : surfaces.list()) {
-            sum += surface.areaM2()
-                    * material(table, surface.material()).absorption().get(octave);
+    private static double[] sum(double[] some, double[] others) {
+        double[] sum = some.clone();
+        for (int octave = 0; octave < sum.length; octave++) {
+            sum[octave] += others[octave];
         }
         return sum;
     }
 
-    private static AbsorptionTable.Material material(AbsorptionTable table, String name) {
-        return table.material(name)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "the room has a surface of \"" + name + "\", which the table of absorption does not have"));
+    private static double[] surfacesM2(AbsorptionTable table, Room.Surfaces surfaces) {
+        double[] sum = new double[AbsorptionTable.OCTAVES_HZ.size()];
+        for (Room.Surface surface : surfaces.list()) {
+            List<Double> absorption = table.surface(surface.material()).absorption();
+            for (int octave = 0; octave < sum.length; octave++) {
+                sum[octave] += surface.areaM2() * absorption.get(octave);
+            }
+        }
+        return sum;
     }
 
     /** Absorption area in m2 of a band with a number of people in the room. */
@@ -109,7 +108,8 @@ final class RoomSound {
                 distances);
     }
 
-    private double[] heardAt(double distanceM, int people) {
+    /** Mean-square pressure re (20 uPa)^2 at a distance, for a sound power of 1 pW, by band. */
+    double[] heardAt(double distanceM, int people) {
         double[] heard = new double[ThirdOctaves.COUNT];
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             heard[band] = ThirdOctaves.power(levelDb(distanceM, absorptionM2(band, people)));

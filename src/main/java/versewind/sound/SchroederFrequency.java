@@ -7,7 +7,7 @@ package versewind.sound;
  *
  * <p>Checked against: {@code SchroederFrequencyTest}.
  */
-final class SchroederFrequency {
+public final class SchroederFrequency {
 
     private SchroederFrequency() {}
 
@@ -17,7 +17,7 @@ final class SchroederFrequency {
      * @param volumeM3 volume in m3
      * @param timeS reverberation time in s
      */
-    static double frequencyHz(double volumeM3, double timeS) {
+    public static double frequencyHz(double volumeM3, double timeS) {
         Reverberation.requirePositive(volumeM3, "a room's volume");
         Reverberation.requirePositive(timeS, "a reverberation time");
         return 2000 * Math.sqrt(timeS / volumeM3);

@@ -3,7 +3,10 @@ package versewind.store;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import versewind.advice.Assessment;
+import versewind.advice.Attendance;
+import versewind.advice.Ears;
 import versewind.organ.Instrument;
+import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.sound.Estimate;
 
@@ -17,30 +20,67 @@ public final class AssessmentJson {
     private AssessmentJson() {}
 
     /**
-     * A plan: its title ("plan"), the name of its instrument's file without the ending, the people expected, and for every
-     * hymn its verses.
+     * A plan: its title ("plan"), the name of its instrument's file without the ending, the people expected, for every hymn
+     * its verses, and what it means for the ears.
      */
-    public static String of(Plan plan, Assessment assessment) {
+    public static String of(Plan plan, Assessment assessment, Ears ears) {
         return Generated.json(json -> {
-            json.writeStringField("plan", plan.heading().title());
-            json.writeStringField("instrument", plan.instrument());
-            json.writeNumberField("people", plan.heading().people());
-            json.writeArrayFieldStart("hymns");
-            for (Assessment.OfHymn hymn : assessment.hymns()) {
-                json.writeStartObject();
-                json.writeStringField("number", hymn.hymn().number());
-                json.writeStringField("title", hymn.hymn().title());
-                json.writeArrayFieldStart("verses");
-                for (Assessment.OfVerse verse : hymn.verses()) {
+            heading(json, plan);
+            hymns(json, plan, place -> VerseJson.write(json, assessment.at(place)));
+            EarsJson.write(json, ears);
+        });
+    }
+
+    /**
+     * A plan before different numbers of people: in every verse, "people" has an object for each number, with the number as
+     * "count" and the fields of a verse that depend on it.
+     */
+    public static String of(Plan plan, Attendance attendance) {
+        return Generated.json(json -> {
+            heading(json, plan);
+            hymns(json, plan, place -> {
+                VerseJson.head(json, plan.hymns().get(place.hymn()).verses().get(place.verse()));
+                json.writeArrayFieldStart("people");
+                for (int i = 0; i < attendance.people().size(); i++) {
                     json.writeStartObject();
-                    VerseJson.write(json, verse);
+                    json.writeNumberField("count", attendance.people().get(i));
+                    VerseJson.levels(
+                            json, attendance.assessments().get(i).at(place).estimate());
                     json.writeEndObject();
                 }
                 json.writeEndArray();
+            });
+        });
+    }
+
+    private static void heading(JsonGenerator json, Plan plan) throws IOException {
+        json.writeStringField("plan", plan.heading().title());
+        json.writeStringField("instrument", plan.instrument());
+        json.writeNumberField("people", plan.heading().people());
+    }
+
+    /** Writes the fields of the verse at a place. */
+    @FunctionalInterface
+    private interface VerseFields {
+        void write(Place place) throws IOException;
+    }
+
+    private static void hymns(JsonGenerator json, Plan plan, VerseFields fields) throws IOException {
+        json.writeArrayFieldStart("hymns");
+        for (int hymn = 0; hymn < plan.hymns().size(); hymn++) {
+            json.writeStartObject();
+            json.writeStringField("number", plan.hymns().get(hymn).number());
+            json.writeStringField("title", plan.hymns().get(hymn).title());
+            json.writeArrayFieldStart("verses");
+            for (int verse = 0; verse < plan.hymns().get(hymn).verses().size(); verse++) {
+                json.writeStartObject();
+                fields.write(new Place(hymn, verse));
                 json.writeEndObject();
             }
             json.writeEndArray();
-        });
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     /**

@@ -61,14 +61,10 @@ final class InstrumentWriter {
         block.field("seats", Written.number(room.seats()));
         if (room.reverberation() instanceof Room.MeasuredTimes measured) {
             Row times = new Row();
-            for (int i = 0; i < Room.OCTAVES_HZ.size(); i++) {
-                times.add(
-                        Room.OCTAVES_HZ.get(i).toString(),
-                        Written.decimal(measured.octaveS().get(i)));
-            }
+            measured.octaveS().forEach((octave, timeS) -> times.add(octave.toString(), Written.decimal(timeS)));
             block.field("reverberation", times.braced());
         }
-        if (room.reverberation() instanceof Room.Surfaces surfaces) {
+        room.reverberation().known().ifPresent(surfaces -> {
             Block list = block.inner();
             for (Room.Surface surface : surfaces.list()) {
                 list.row(new Row()
@@ -77,7 +73,7 @@ final class InstrumentWriter {
                         .braced());
             }
             block.field("surfaces", list.list());
-        }
+        });
         Room.Distances distances = room.distances();
         block.field(
                 "distances",

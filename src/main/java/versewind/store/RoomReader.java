@@ -3,8 +3,11 @@ package versewind.store;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import versewind.organ.Room;
 import versewind.sound.AbsorptionTable;
+import versewind.sound.PossibleRoom;
 
 /** Reads the room of an instrument. */
 final class RoomReader {
@@ -19,31 +22,35 @@ final class RoomReader {
         int seats = fields.at("seats").whole();
         Room.Reverberation reverberation = reverberation(fields);
         Room.Distances distances = distances(fields.at("distances"));
-        return found.make(() -> new Room(volumeM3, seats, reverberation, distances));
+        return found.make(() -> PossibleRoom.require(new Room(volumeM3, seats, reverberation, distances)));
     }
 
     private static Room.Reverberation reverberation(Fields fields) throws BadFile {
         Optional<Found> times = fields.find("reverberation");
-        Optional<Found> surfaces = fields.find("surfaces");
-        if (times.isPresent() == surfaces.isPresent()) {
-            throw (surfaces.isPresent() ? surfaces.get() : fields.object())
+        Optional<Found> found = fields.find("surfaces");
+        if (times.isEmpty() && found.isEmpty()) {
+            throw fields.object()
                     .bad(
-                            "a room has either measured times or surfaces",
-                            "Write \"reverberation\" or \"surfaces\", one of the two.");
+                            "a room has measured times or surfaces",
+                            "Write \"reverberation\" or \"surfaces\"; times come first where there are both.");
         }
-        return times.isPresent() ? measured(times.get()) : surfaces(surfaces.get());
+        Optional<Room.Surfaces> surfaces = found.isPresent() ? Optional.of(surfaces(found.get())) : Optional.empty();
+        return times.isPresent() ? measured(times.get(), surfaces) : surfaces.orElseThrow();
     }
 
-    private static Room.Reverberation measured(Found found) throws BadFile {
+    private static Room.Reverberation measured(Found found, Optional<Room.Surfaces> surfaces) throws BadFile {
         Fields fields = found.fields(OCTAVES);
-        List<Double> octaveS = new ArrayList<>();
-        for (String octave : OCTAVES) {
-            octaveS.add(fields.at(octave).number());
+        SortedMap<Integer, Double> octaveS = new TreeMap<>();
+        for (Integer octave : Room.OCTAVES_HZ) {
+            Optional<Found> time = fields.find(octave.toString());
+            if (time.isPresent()) {
+                octaveS.put(octave, time.get().number());
+            }
         }
-        return found.make(() -> new Room.MeasuredTimes(octaveS));
+        return found.make(() -> new Room.MeasuredTimes(octaveS, surfaces));
     }
 
-    private static Room.Reverberation surfaces(Found found) throws BadFile {
+    private static Room.Surfaces surfaces(Found found) throws BadFile {
         AbsorptionTable table = AbsorptionTable.load();
         List<Room.Surface> list = new ArrayList<>();
         for (Found each : found.items()) {
@@ -60,8 +67,9 @@ final class RoomReader {
         if (table.material(name).isEmpty()) {
             throw found.bad(
                     "the table of absorption has no " + Quoted.text(name),
-                    Nearest.sentence(name, table.names(), "It has"));
+                    Nearest.sentence(name, table.surfaces(), "It has"));
         }
+        found.make(() -> table.surface(name));
         return name;
     }
 

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import versewind.advice.Assessment;
+import versewind.plan.Verse;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
 import versewind.sound.Margin;
@@ -15,10 +16,19 @@ final class VerseJson {
     private VerseJson() {}
 
     static void write(JsonGenerator json, Assessment.OfVerse of) throws IOException {
-        Estimate estimate = of.estimate();
-        json.writeStringField("label", of.verse().label());
-        json.writeStringField("kind", of.verse().kind().word());
-        json.writeStringField("mode", of.verse().mode().word());
+        head(json, of.verse());
+        levels(json, of.estimate());
+    }
+
+    /** What the verse is. */
+    static void head(JsonGenerator json, Verse verse) throws IOException {
+        json.writeStringField("label", verse.label());
+        json.writeStringField("kind", verse.kind().word());
+        json.writeStringField("mode", verse.mode().word());
+    }
+
+    /** What it sounds like. */
+    static void levels(JsonGenerator json, Estimate estimate) throws IOException {
         organ(json, estimate);
         json.writeObjectFieldStart("singers");
         Generated.level(json, "dbA", estimate.singersDba());

@@ -63,6 +63,61 @@ class AssessCommandTest {
                         reply.results().contains("\nNo verse wants attention.\n") ? Reply.GOOD : Reply.WANTS_ATTENTION);
     }
 
+    @ParameterizedTest
+    @MethodSource("shippedPlans")
+    void every_shipped_plan_is_shown_before_other_numbers_of_people(String plan) {
+        Reply reply = typed("assess", plan, "--people", "40,180,500");
+
+        Golden.check("assess-people/" + plan + ".txt", reply.results());
+        assertThat(reply.results().lines())
+                .allSatisfy(line -> assertThat(Text.columns(line)).isLessThanOrEqualTo(80));
+    }
+
+    @Test
+    void every_golden_attendance_belongs_to_a_shipped_plan() throws BadFile {
+        assertThat(Golden.names("assess-people"))
+                .containsExactlyElementsOf(
+                        shippedPlans().stream().map(plan -> plan + ".txt").toList());
+    }
+
+    @Test
+    void more_than_three_numbers_of_people_stand_in_several_tables() {
+        Reply reply = typed("assess", "wedding", "--people", "1, 90,200,700");
+
+        assertThat(reply.results())
+                .contains("     1 person                 90 people                200 people\n")
+                .contains("     700 people\n");
+        assertThat(typed("assess", "wedding", "--people", "90", "--json").results())
+                .contains("\"people\": [");
+    }
+
+    @Test
+    void numbers_of_people_that_are_none_are_refused() {
+        assertThat(typed("assess", "wedding", "--people", "40,,60").words())
+                .isEqualTo("versewind: --people takes a whole number from 1 to 50000, not \"\".\n");
+        assertThat(typed("assess", "wedding", "--people", "0").status()).isEqualTo(Reply.BAD);
+        assertThat(typed("assess", "wedding", "--people", "1,2,3,4,5,6,7,8,9,10,11,12,13")
+                        .words())
+                .isEqualTo("versewind: --people takes 12 numbers at most.\n");
+    }
+
+    @Test
+    void a_room_timed_in_two_octaves_says_that_the_others_are_estimated(@TempDir Path folder) throws IOException {
+        Typing.makeLibrary(folder, ODD);
+        Path instrument = folder.resolve("instruments/st-tethwin.json");
+        Files.writeString(
+                instrument,
+                Files.readString(instrument)
+                        .replaceFirst(
+                                "\"reverberation\": \\{[^}]*}", "\"reverberation\": {\"500\": 3.1, \"1000\": 2.9}"));
+
+        Reply reply = typedIn(folder, StandardCharsets.UTF_8, "assess", "odd");
+
+        assertThat(reply.results())
+                .contains(
+                        "Reverberation: timed at 500, 1000 Hz; the other octaves are estimated from that,\nfrom the air.\n");
+    }
+
     @Test
     void a_plan_may_be_named_by_its_file() {
         assertThat(typed("assess", "plans/wedding.json")).isEqualTo(typed("assess", "wedding"));

@@ -23,6 +23,7 @@ class CommandsTest {
         Golden.check("help/sheet.txt", typed("sheet", "--help").results());
         Golden.check("help/estimate.txt", typed("estimate", "-h").results());
         Golden.check("help/read-stops.txt", typed("read-stops", "-h").results());
+        Golden.check("help/reckon.txt", typed("reckon", "--help").results());
     }
 
     @ParameterizedTest

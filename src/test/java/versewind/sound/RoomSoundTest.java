@@ -74,7 +74,7 @@ class RoomSoundTest {
 
     @Test
     void a_material_that_the_table_does_not_have_is_named() {
-        Room room = new Room(6000, 300, new Room.Surfaces(List.of(new Room.Surface("moss", 10))), DISTANCES);
+        Room room = new Room(6000, 300, new Room.Surfaces(List.of(new Room.Surface("moss", 2000))), DISTANCES);
         assertThatThrownBy(() -> new RoomSound(room))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("the room has a surface of \"moss\", which the table of absorption does not have");

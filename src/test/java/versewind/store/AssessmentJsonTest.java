@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.advice.Assessment;
+import versewind.advice.Attendance;
+import versewind.advice.Ears;
 import versewind.organ.Instrument;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
@@ -21,6 +23,7 @@ import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
+import versewind.sound.EarSeats;
 import versewind.sound.OrganSound;
 
 class AssessmentJsonTest {
@@ -37,11 +40,16 @@ class AssessmentJsonTest {
         return names;
     }
 
+    private static String json(Plan plan, Instrument organ) {
+        Assessment assessment = Assessment.of(plan, OrganSound.open(organ));
+        return AssessmentJson.of(plan, assessment, Ears.of(plan, assessment, new EarSeats(organ)));
+    }
+
     private static JsonNode assessed(Verse... verses) throws Exception {
         Instrument organ = SHIPPED.openInstrument("st-tethwin");
         Hymn hymn = new Hymn("7", "Caf\u00e9\u007f\u202e", "", "", "", OptionalInt.empty(), "", List.of(verses));
         Plan plan = new Plan(new Heading("A service", Optional.empty(), 90, ""), "st-tethwin", List.of(hymn));
-        String json = AssessmentJson.of(plan, Assessment.of(plan, OrganSound.open(organ)));
+        String json = json(plan, organ);
         assertThat(json)
                 .as("printable ASCII and line ends")
                 .matches("[ -~\\n]+")
@@ -57,10 +65,10 @@ class AssessmentJsonTest {
     @ValueSource(strings = {"harvest-festival", "easter-cathedral", "ash-wednesday"})
     void a_plan_has_these_fields_and_no_others(String id) throws Exception {
         OpenPlan open = SHIPPED.openPlan(id);
-        JsonNode json =
-                tree(AssessmentJson.of(open.plan(), Assessment.of(open.plan(), OrganSound.open(open.instrument()))));
+        JsonNode json = tree(json(open.plan(), open.instrument()));
 
-        assertThat(fields(json)).containsExactly("plan", "instrument", "people", "hymns");
+        assertThat(fields(json)).containsExactly("plan", "instrument", "people", "hymns", "ears");
+        checkEars(json.get("ears"));
         assertThat(json.get("plan").textValue()).isEqualTo(open.plan().heading().title());
         assertThat(json.get("instrument").textValue()).isEqualTo(open.plan().instrument());
         assertThat(json.get("people").intValue())
@@ -71,6 +79,39 @@ class AssessmentJsonTest {
             for (JsonNode verse : hymn.get("verses")) {
                 checkVerse(verse);
             }
+        }
+    }
+
+    private static void checkEars(JsonNode ears) {
+        assertThat(fields(ears)).containsExactly("minutes", "organist", "choir");
+        for (String who : List.of("organist", "choir")) {
+            JsonNode seat = ears.get(who);
+            assertThat(fields(seat))
+                    .containsExactly(
+                            "distanceM", "dbA", "plusMinusDb", "nioshPercent", "leastPercent", "mostPercent", "dayDbA");
+            assertThat(seat.get("dbA").doubleValue()).isBetween(60.0, 110.0);
+        }
+    }
+
+    /** The numbers are those of three assessments. */
+    @Test
+    void before_other_numbers_of_people_every_verse_has_a_list() throws Exception {
+        OpenPlan open = SHIPPED.openPlan("harvest-festival");
+        OrganSound sound = OrganSound.open(open.instrument());
+        Attendance attendance = Attendance.of(open.plan(), sound, List.of(500, 40, 180));
+        JsonNode json = tree(AssessmentJson.of(open.plan(), attendance));
+
+        JsonNode verse = json.get("hymns").get(0).get("verses").get(1);
+        assertThat(fields(verse)).containsExactly("label", "kind", "mode", "people");
+        assertThat(verse.get("people")).hasSize(3);
+        double before = 0;
+        for (int i = 0; i < 3; i++) {
+            JsonNode crowd = verse.get("people").get(i);
+            assertThat(fields(crowd)).containsExactly("count", "organ", "singers", "lead", "lagMs");
+            assertThat(crowd.get("count").intValue())
+                    .isEqualTo(List.of(40, 180, 500).get(i));
+            assertThat(crowd.get("singers").get("dbA").doubleValue()).isGreaterThan(before);
+            before = crowd.get("singers").get("dbA").doubleValue();
         }
     }
 

@@ -234,15 +234,35 @@ final class BrokenFiles {
                         "line 9, room.reverberation: a reverberation time lies between 0.1 and 20 s. Correct it here.",
                         schema),
                 organ(
-                        "\"125\": 2.0, ",
+                        "\"125\": 2.0",
+                        "\"125\": 0.1",
+                        "line 6, room: a reverberation of 0.1 s at 125 Hz would need 2900 m2 of absorption, and a room of 1800 m3 has not so much surface: the time is too short, or the volume is wrong. Correct it here.",
+                        reader),
+                organ(
+                        "{\"125\": 2.0, \"250\": 1.9, \"500\": 1.8, \"1000\": 1.7, \"2000\": 1.5, \"4000\": 1.1}",
+                        "{}",
+                        "line 9, room.reverberation: reverberation is given for some of the octaves 125 to 4000 Hz. Correct it here.",
+                        schema),
+                organ(
+                        "    \"reverberation\": {\"125\": 2.0, \"250\": 1.9, \"500\": 1.8, \"1000\": 1.7, \"2000\": 1.5, \"4000\": 1.1},\n",
                         "",
-                        "line 9, room.reverberation: the field \"125\" is missing. Add it here.",
+                        "line 6, room: a room has measured times or surfaces. Write \"reverberation\" or \"surfaces\"; times come first where there are both.",
                         schema),
                 organ(
                         "\"reverberation\":",
                         "\"surfaces\": [], \"reverberation\":",
-                        "line 9, room.surfaces: a room has either measured times or surfaces. Write \"reverberation\" or \"surfaces\", one of the two.",
+                        "line 9, room.surfaces: a list of surfaces has one at least. Correct it here.",
                         schema),
+                organ(
+                        "\"reverberation\":",
+                        "\"surfaces\": [{\"material\": \"limestone wall\", \"area\": 700}], \"reverberation\":",
+                        "line 6, room: the surfaces add up to 700 m2, but no room of 1800 m3 has less than 716 m2: a surface is missing, or the volume is wrong. Correct it here.",
+                        reader),
+                organ(
+                        "\"reverberation\":",
+                        "\"surfaces\": [{\"material\": \"audience seated per person\", \"area\": 900}], \"reverberation\":",
+                        "line 9, room.surfaces[0].material: \"audience seated per person\" is no surface of an empty room: the people are counted by their number, so name the empty seats. Correct it here.",
+                        reader),
                 organ(
                         ", \"console\": 2",
                         "",

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import versewind.organ.Action;
 import versewind.organ.BoxPosition;
@@ -40,7 +42,7 @@ import versewind.sound.AbsorptionTable;
 
 /** Instruments and plans drawn by lot from a seed, with everything the formats can hold. */
 final class RandomWorks {
-    private static final List<String> MATERIALS = AbsorptionTable.load().names();
+    private static final List<String> MATERIALS = AbsorptionTable.load().surfaces();
     private static final List<String> FEET = List.of(
             "64", "32", "16", "10 2/3", "8", "5 1/3", "4", "3 1/5", "2 2/3", "2", "1 3/5", "1 1/3", "1 1/7", "1", "2/3",
             "1/2", "1/8");
@@ -227,12 +229,14 @@ final class RandomWorks {
     }
 
     private Room room() {
-        Room.Reverberation reverberation = chance(50)
-                ? new Room.MeasuredTimes(
-                        IntStream.range(0, 6).mapToObj(i -> tenths(0.1, 20)).toList())
-                : new Room.Surfaces(IntStream.rangeClosed(0, below(5))
-                        .mapToObj(i -> new Room.Surface(oneOf(MATERIALS), 1e-6 + random.nextDouble() * 999_999))
-                        .toList());
+        Room.Surfaces surfaces = new Room.Surfaces(IntStream.rangeClosed(0, below(5))
+                .mapToObj(i -> new Room.Surface(oneOf(MATERIALS), 100_000 + random.nextDouble() * 899_999))
+                .toList());
+        SortedMap<Integer, Double> times = new TreeMap<>();
+        Room.OCTAVES_HZ.stream().filter(octave -> chance(60)).forEach(octave -> times.put(octave, tenths(1, 20)));
+        Room.Reverberation reverberation = times.isEmpty()
+                ? surfaces
+                : new Room.MeasuredTimes(times, chance(50) ? Optional.of(surfaces) : Optional.empty());
         return new Room(
                 50 + random.nextDouble() * 499_950,
                 below(50_001),

@@ -1,0 +1,106 @@
+package versewind.cli;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Pattern;
+import picocli.CommandLine.ParseResult;
+import versewind.sound.ThirdOctaves;
+
+/** Reads the numbers that were typed for an option. */
+final class Numbers {
+
+    private static final Pattern BETWEEN = Pattern.compile("[\\s,;]+");
+    private static final Pattern COLON = Pattern.compile(":");
+    private static final Pattern SIGN = Pattern.compile("=");
+    private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,7}(\\.\\d{1,12})?");
+
+    private final ParseResult typed;
+
+    Numbers(ParseResult typed) {
+        this.typed = typed;
+    }
+
+    /** Whether an option was typed. */
+    boolean has(String option) {
+        return typed.hasMatchedOption(option);
+    }
+
+    /** What was typed for an option that is needed. */
+    String needed(String option) throws Misuse {
+        if (!has(option)) {
+            throw new Misuse(option + " is needed for this. See versewind reckon --help.");
+        }
+        return typed.matchedOptionValue(option, "");
+    }
+
+    /** What was typed, or something else where nothing was. */
+    String or(String option, String otherwise) {
+        return typed.matchedOptionValue(option, otherwise);
+    }
+
+    /** One number that is needed. */
+    double one(String option) throws Misuse {
+        return number(option, needed(option).strip());
+    }
+
+    /** One number, or another where none was typed. */
+    double one(String option, double otherwise) throws Misuse {
+        return has(option) ? one(option) : otherwise;
+    }
+
+    /** Several numbers, a hyphen for a level of nothing. */
+    double[] several(String option) throws Misuse {
+        List<Double> numbers = new ArrayList<>();
+        for (String part : BETWEEN.split(needed(option).strip(), -1)) {
+            numbers.add(part.equals(Levels.NONE) ? Double.NEGATIVE_INFINITY : number(option, part));
+        }
+        return numbers.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Pairs with a colon between the two numbers, "12.4:0.05". */
+    List<double[]> pairs(String option) throws Misuse {
+        List<double[]> pairs = new ArrayList<>();
+        for (String part : BETWEEN.split(needed(option).strip(), -1)) {
+            String[] both = COLON.split(part, -1);
+            if (both.length != 2) {
+                throw new Misuse(option + " takes pairs like 12.4:0.05, not \"" + part + "\".");
+            }
+            pairs.add(new double[] {number(option, both[0]), number(option, both[1])});
+        }
+        return pairs;
+    }
+
+    /** Levels of all third octaves: one each from 25 Hz up, or some as "1000=60", the others silent. */
+    double[] thirdOctaves(String option) throws Misuse {
+        if (!needed(option).contains("=")) {
+            double[] levels = several(option);
+            if (levels.length != ThirdOctaves.COUNT) {
+                throw new Misuse(
+                        option + " takes a level for each of the 28 third octaves from 25 Hz to 12.5 kHz, or some"
+                                + " like 1000=60; here are " + levels.length + ".");
+            }
+            return levels;
+        }
+        double[] levels = new double[ThirdOctaves.COUNT];
+        Arrays.fill(levels, Double.NEGATIVE_INFINITY);
+        for (String part : BETWEEN.split(needed(option).strip(), -1)) {
+            String[] both = SIGN.split(part, -1);
+            if (both.length != 2) {
+                throw new Misuse(option + " takes levels like 1000=60, not \"" + part + "\".");
+            }
+            double hz = number(option, both[0]);
+            int band = ThirdOctaves.bandOf(hz)
+                    .orElseThrow(() -> new Misuse("No third octave from 25 Hz to 12.5 kHz is at " + both[0] + " Hz."));
+            levels[band] = number(option, both[1]);
+        }
+        return levels;
+    }
+
+    private static double number(String option, String part) throws Misuse {
+        if (!NUMBER.matcher(part).matches()) {
+            throw new Misuse(option + " takes numbers, not \"" + part + "\".");
+        }
+        return Double.parseDouble(part);
+    }
+}

@@ -1,0 +1,66 @@
+package versewind.cli;
+
+import static versewind.cli.ReckonCommand.FEET;
+import static versewind.cli.ReckonCommand.PARTS;
+
+import java.util.List;
+import versewind.advice.Caution;
+import versewind.organ.Footage;
+import versewind.sound.NoiseDose;
+import versewind.sound.NoiseDose.EuropeanValue;
+import versewind.sound.NoiseDose.Exposure;
+
+/** What a day does to the ears, and what a footage sounds. */
+final class TradeFigures {
+
+    private static final int BOTTOM_C = 36;
+    private static final int MIDDLE_C = 60;
+
+    private TradeFigures() {}
+
+    static Figures dose(Numbers numbers) throws Misuse {
+        List<Exposure> day = numbers.pairs(PARTS).stream()
+                .map(pair -> new Exposure(pair[0], pair[1]))
+                .toList();
+        double dayDba = NoiseDose.dayLevelDbA(day);
+        Figures figures = new Figures(
+                        "NIOSH publication 98-126 (1998); ISO 9612:2009; directive 2003/10/EC. " + Caution.DEFERENCE)
+                .with("share of NIOSH's daily dose", "nioshPercent", 100 * NoiseDose.nioshShare(day), 1, "%")
+                .with("level over a day of 8 hours", "dayDbA", dayDba, 1, "dB(A)")
+                .with(
+                        "EU value that is reached",
+                        "europeanValue",
+                        EuropeanValue.reachedBy(dayDba).map(TradeFigures::words).orElse("none"))
+                .heads("dB(A)", "minutes", "allowed");
+        for (Exposure part : day) {
+            figures.row(part.levelDbA(), 1, part.minutes(), NoiseDose.nioshMinutes(part.levelDbA()));
+        }
+        return figures.with(
+                "nioshMinutes",
+                day.stream()
+                        .mapToDouble(part -> NoiseDose.nioshMinutes(part.levelDbA()))
+                        .toArray());
+    }
+
+    private static String words(EuropeanValue value) {
+        return switch (value) {
+            case LOWER_ACTION -> "lower action value";
+            case UPPER_ACTION -> "upper action value";
+            case LIMIT -> "exposure limit";
+        };
+    }
+
+    static Figures pitch(Numbers numbers) throws Misuse {
+        String typed = numbers.needed(FEET).strip();
+        Footage footage = Footage.parse(typed)
+                .orElseThrow(() -> new Misuse("\"" + typed + "\" is no footage. Write it like 8 or \"2 2/3\"."));
+        double semitones = footage.semitones();
+        return new Figures("ISO 16:1975 (a1 = 440 Hz) and the harmonic series")
+                .with("footage", "feet", footage.toString())
+                .with("harmonic of 8 ft", "harmonic", footage.harmonic(), 3, "")
+                .with("at the bottom C", "bottomCHz", footage.frequencyHz(BOTTOM_C), 4, "Hz")
+                .with("at middle C", "middleCHz", footage.frequencyHz(MIDDLE_C), 4, "Hz")
+                .with("above 8 ft", "semitones", semitones, 4, "semitones")
+                .with("pure over tempered", "cents", 100 * (semitones - Math.rint(semitones)), 2, "cents");
+    }
+}
