@@ -63,8 +63,17 @@ public final class AbsorptionTable {
         }
     }
 
-    /** Reads the table. */
+    /** The table; it is read once. */
     public static AbsorptionTable load() {
+        return Once.TABLE;
+    }
+
+    /** Holds the table from when it is first asked for. */
+    private static final class Once {
+        private static final AbsorptionTable TABLE = read();
+    }
+
+    private static AbsorptionTable read() {
         Map<String, Material> materials = new LinkedHashMap<>();
         for (List<String> row : TableResource.rows("absorption.csv")) {
             Material material = material(row);

@@ -1,6 +1,5 @@
 package versewind.sound;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -19,30 +18,37 @@ final class AirTable {
     /** Number of octaves, 125 Hz to 8 kHz. */
     static final int OCTAVES = AbsorptionTable.OCTAVES_HZ.size();
 
+    private static final int MOST_HUMIDITY = 2;
     private static final int FIRST_VALUE = 3;
     private static final double COLD_C = 10;
     private static final double WARM_C = 20;
 
-    private final List<Row> rows;
+    /** Temperature, least and most humidity, then the values by octave. */
+    private final double[][] rows;
 
-    private AirTable(List<Row> rows) {
+    private AirTable(double[][] rows) {
         this.rows = rows;
     }
 
-    private record Row(double temperatureC, double humidityTo, List<Double> perKm) {}
-
-    /** Reads the table. */
+    /** The table; it is read once. */
     static AirTable load() {
-        List<Row> rows = new ArrayList<>();
-        for (List<String> written : TableResource.rows("air.csv")) {
-            List<Double> numbers = new ArrayList<>();
-            for (String number : written) {
-                numbers.add(Double.valueOf(number));
+        return Once.TABLE;
+    }
+
+    /** Holds the table from when it is first asked for. */
+    private static final class Once {
+        private static final AirTable TABLE = read();
+    }
+
+    private static AirTable read() {
+        List<List<String>> written = TableResource.rows("air.csv");
+        double[][] rows = new double[written.size()][FIRST_VALUE + OCTAVES];
+        for (int row = 0; row < rows.length; row++) {
+            for (int column = 0; column < rows[row].length; column++) {
+                rows[row][column] = Double.parseDouble(written.get(row).get(column));
             }
-            List<Double> perKm = List.copyOf(numbers.subList(FIRST_VALUE, numbers.size()));
-            rows.add(new Row(numbers.get(0), numbers.get(2), perKm));
         }
-        return new AirTable(List.copyOf(rows));
+        return new AirTable(rows);
     }
 
     /**
@@ -57,20 +63,20 @@ final class AirTable {
                     "the table of air goes from 10 to 20 C and from 30 to 90 % humidity, not " + temperatureC + " C at "
                             + humidityPercent + " %");
         }
-        Row cold = row(COLD_C, humidityPercent);
-        Row warm = row(WARM_C, humidityPercent);
+        double[] cold = row(COLD_C, humidityPercent);
+        double[] warm = row(WARM_C, humidityPercent);
         double warmth = (temperatureC - COLD_C) / (WARM_C - COLD_C);
         double[] attenuation = new double[OCTAVES];
         for (int octave = 0; octave < OCTAVES; octave++) {
-            double perKm = (1 - warmth) * cold.perKm.get(octave) + warmth * warm.perKm.get(octave);
+            double perKm = (1 - warmth) * cold[FIRST_VALUE + octave] + warmth * warm[FIRST_VALUE + octave];
             attenuation[octave] = perKm / 1000;
         }
         return attenuation;
     }
 
-    private Row row(double temperatureC, double humidityPercent) {
-        for (Row row : rows) {
-            if (row.temperatureC == temperatureC && humidityPercent <= row.humidityTo) {
+    private double[] row(double temperatureC, double humidityPercent) {
+        for (double[] row : rows) {
+            if (row[0] == temperatureC && humidityPercent <= row[MOST_HUMIDITY]) {
                 return row;
             }
         }

@@ -36,6 +36,9 @@ public final class BandAudibility {
     /** 10^(0.1 * 3.32 C lg x) is x^(0.332 C). */
     private static final double EXPONENT = 0.332;
 
+    /** So far above normal speech nothing is distorted. */
+    private static final double UNDISTORTED_DB = 10;
+
     private static final double RANGE_DB = 30;
     private static final double PEAK_DB = 15;
     private static final double COVERED = ThirdOctaves.power(-PEAK_DB);
@@ -51,6 +54,7 @@ public final class BandAudibility {
     private final double[] frequencyDb;
     private final double[] internalNoiseDb;
     private final double[] internalPower;
+    private final double[] undistortedPower;
     private final double[] targetPower;
     private final double[] noisePower;
     private final double[] maskingPower;
@@ -74,6 +78,7 @@ public final class BandAudibility {
         frequencyDb = new double[bands];
         internalNoiseDb = new double[bands];
         internalPower = new double[bands];
+        undistortedPower = new double[bands];
         targetPower = new double[bands];
         noisePower = new double[bands];
         maskingPower = new double[bands];
@@ -83,6 +88,7 @@ public final class BandAudibility {
             frequencyDb[band] = ThirdOctaves.levelDb(procedure.centreHz(band));
             internalNoiseDb[band] = procedure.internalNoiseDb(band) + hearingThresholdDb[band];
             internalPower[band] = ThirdOctaves.power(internalNoiseDb[band]);
+            undistortedPower[band] = ThirdOctaves.power(procedure.normalSpeechDb(band) + UNDISTORTED_DB);
         }
     }
 
@@ -220,8 +226,11 @@ public final class BandAudibility {
 
     /** L, level distortion factor: less than 1 where the target is more than 10 dB above normal speech. */
     public double levelDistortion(int band) {
+        if (targetPower[band] <= undistortedPower[band]) {
+            return 1;
+        }
         double targetDb = ThirdOctaves.levelDb(targetPower[band]);
-        double share = 1 - (targetDb - procedure.normalSpeechDb(band) - 10) / 160;
+        double share = 1 - (targetDb - procedure.normalSpeechDb(band) - UNDISTORTED_DB) / 160;
         return Math.max(0, Math.min(1, share));
     }
 
@@ -264,11 +273,7 @@ public final class BandAudibility {
         return all > 0 ? heard / all : 0;
     }
 
-    /**
-     * Margin in dB that a share stands for, 30 share - 15: 0 is an even match, 15 wholly clear, -15 wholly covered.
-     *
-     * <p>Source: the audibility K of ANSI S3.5-1997 solved for E - D.
-     */
+    /** Margin in dB of a share, 30 share - 15, as K solved for E - D: 0 is even, 15 wholly clear, -15 wholly covered. */
     public static double marginDb(double share) {
         return RANGE_DB * share - PEAK_DB;
     }

@@ -55,11 +55,16 @@ final class Keys {
 
     Keys(Instrument organ) {
         action = organ.action();
-        keyboardOfDivision = organ.divisions().stream()
-                .mapToInt(division -> division.manual().orElse(PEDAL))
-                .toArray();
+        keyboardOfDivision = new int[organ.divisions().size()];
+        for (int division = 0; division < keyboardOfDivision.length; division++) {
+            keyboardOfDivision[division] =
+                    organ.divisions().get(division).manual().orElse(PEDAL);
+        }
         hasPedal = organ.pedalDivision().isPresent();
-        links = organ.couplers().stream().map(coupler -> link(coupler, organ)).toArray(Link[]::new);
+        links = new Link[organ.couplers().size()];
+        for (int coupler = 0; coupler < links.length; coupler++) {
+            links[coupler] = link(organ.couplers().get(coupler), organ);
+        }
     }
 
     private Link link(Coupler coupler, Instrument organ) {

@@ -2,9 +2,6 @@ package versewind.sound;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalInt;
-import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import versewind.organ.Family;
 import versewind.organ.Pipe;
 
@@ -53,11 +50,16 @@ enum PipeRecipe {
         }
 
         private static double[] shares(String[] levelsDb) {
-            double[] powers = Stream.of(levelsDb)
-                    .mapToDouble(level -> ThirdOctaves.power(Double.parseDouble(level)))
-                    .toArray();
-            double sum = DoubleStream.of(powers).sum();
-            return DoubleStream.of(powers).map(power -> power / sum).toArray();
+            double[] powers = new double[levelsDb.length];
+            double sum = 0;
+            for (int partial = 0; partial < powers.length; partial++) {
+                powers[partial] = ThirdOctaves.power(Double.parseDouble(levelsDb[partial]));
+                sum += powers[partial];
+            }
+            for (int partial = 0; partial < powers.length; partial++) {
+                powers[partial] /= sum;
+            }
+            return powers;
         }
     }
 
@@ -89,15 +91,14 @@ enum PipeRecipe {
     }
 
     private static void addPartial(double[] spectrum, double frequencyHz, double power) {
-        OptionalInt centre = ThirdOctaves.bandOf(frequencyHz);
-        if (centre.isEmpty()) {
+        int centre = ThirdOctaves.bandOrNone(frequencyHz);
+        if (centre == ThirdOctaves.NONE) {
             return;
         }
-        for (int away = 1 - SKIRT.length; away < SKIRT.length; away++) {
-            int band = centre.getAsInt() + away;
-            if (band >= 0 && band < ThirdOctaves.COUNT) {
-                spectrum[band] += power * SKIRT[Math.abs(away)];
-            }
+        int lowest = Math.max(0, centre + 1 - SKIRT.length);
+        int highest = Math.min(ThirdOctaves.COUNT, centre + SKIRT.length) - 1;
+        for (int band = lowest; band <= highest; band++) {
+            spectrum[band] += power * SKIRT[Math.abs(band - centre)];
         }
     }
 }

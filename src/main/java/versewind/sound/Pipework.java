@@ -1,16 +1,8 @@
 package versewind.sound;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.TreeSet;
-import java.util.stream.IntStream;
-import versewind.organ.Division;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
-import versewind.organ.Stop;
 import versewind.organ.Trims;
 
 /**
@@ -35,8 +27,6 @@ final class Pipework {
         return 1 + division;
     }
 
-    private static final int OCTAVE_SEMITONES = 12;
-
     private final int[] divisionOfStop;
     private final int[] rankOfStop;
     private final int[] placeOfRank;
@@ -54,38 +44,33 @@ final class Pipework {
     private final int[] lastSpoken;
     private int moment;
 
-    /** One part on one rank at one pitch, over a range of keys that are reached or not reached together. */
-    private record Voice(int rank, Part part, int semitones, int fromKey) {}
-
     Pipework(Instrument organ, Tessitura tessitura) {
         int stops = organ.stops().size();
-        divisionOfStop =
-                organ.stops().stream().mapToInt(Instrument.Knob::division).toArray();
-        rankOfStop = IntStream.range(0, stops).map(organ::rankOf).toArray();
-        placeOfRank = IntStream.range(0, stops)
-                .map(rank -> placeOf(organ, rankOfStop[rank]))
-                .toArray();
-        stopsOfRank = new int[stops][];
-        for (int rank = 0; rank < stops; rank++) {
-            int same = rank;
-            stopsOfRank[rank] = IntStream.range(0, stops)
-                    .filter(stop -> rankOfStop[stop] == same)
-                    .toArray();
+        divisionOfStop = new int[stops];
+        rankOfStop = new int[stops];
+        placeOfRank = new int[stops];
+        stopsOfRank = new int[stops][0];
+        for (int stop = 0; stop < stops; stop++) {
+            int rank = organ.rankOf(stop);
+            divisionOfStop[stop] = organ.stops().get(stop).division();
+            rankOfStop[stop] = rank;
+            placeOfRank[stop] = placeOf(organ, rank);
+            stopsOfRank[rank] = Arrays.copyOf(stopsOfRank[rank], stopsOfRank[rank].length + 1);
+            stopsOfRank[rank][stopsOfRank[rank].length - 1] = stop;
         }
         voicesOfStop = new int[stops][Keys.PLACES][];
-        Builder builder = new Builder(organ, tessitura);
+        Voices voices = new Voices(organ, tessitura);
         for (int stop = 0; stop < stops; stop++) {
             for (int bit = 0; bit < Keys.PLACES; bit++) {
-                voicesOfStop[stop][bit] = builder.voices(stop, Keys.part(bit), Keys.semitones(bit));
+                voicesOfStop[stop][bit] = voices.of(stop, Keys.part(bit), Keys.semitones(bit));
             }
         }
-        power = builder.power.toArray(double[][]::new);
+        power = new double[voices.count()][];
         melodyOfVoice = new boolean[power.length];
-        builder.index.forEach((voice, index) -> {
-            if (index >= 0) {
-                melodyOfVoice[index] = voice.part() == Part.SOPRANO;
-            }
-        });
+        for (int voice = 0; voice < power.length; voice++) {
+            power[voice] = voices.power(voice);
+            melodyOfVoice[voice] = voices.part(voice) == Part.SOPRANO;
+        }
         trimOfRank = trims(Trims.of(organ));
         lastSpoken = new int[power.length];
         reached = new int[stops];
@@ -208,96 +193,5 @@ final class Pipework {
     /** Power re 1 pW that the other parts sound on a rank; overwritten when it sounds otherwise. */
     double[] rest(int rank) {
         return restOfRank[rank];
-    }
-
-    /** Works out the voices and numbers them. */
-    private static final class Builder {
-        private final Instrument organ;
-        private final Tessitura tessitura;
-        private final Map<Integer, TreeSet<Integer>> cutsOfRank = new HashMap<>();
-        private final Map<Voice, Integer> index = new HashMap<>();
-        private final Map<Long, double[]> pipes = new HashMap<>();
-        private final List<double[]> power = new ArrayList<>();
-
-        Builder(Instrument organ, Tessitura tessitura) {
-            this.organ = organ;
-            this.tessitura = tessitura;
-            for (int stop = 0; stop < organ.stops().size(); stop++) {
-                int top = division(stop).topKey();
-                TreeSet<Integer> cuts = cutsOfRank.computeIfAbsent(organ.rankOf(stop), rank -> new TreeSet<>());
-                cuts.add(Tessitura.LOWEST_KEY);
-                cuts.add(Tessitura.LOWEST_KEY + OCTAVE_SEMITONES);
-                cuts.add(top + 1);
-                cuts.add(top + 1 - OCTAVE_SEMITONES);
-                cuts.add(tessitura.highestKey() + 1);
-            }
-        }
-
-        private Division division(int stop) {
-            return organ.divisions().get(organ.stops().get(stop).division());
-        }
-
-        int[] voices(int stop, Part part, int shift) {
-            int rank = organ.rankOf(stop);
-            int semitones = shift + extension(stop, rank);
-            List<Integer> voices = new ArrayList<>();
-            for (int from : cutsOfRank.get(rank)) {
-                Integer next = cutsOfRank.get(rank).higher(from);
-                boolean reached = from + shift >= Division.BOTTOM_KEY
-                        && from + shift <= division(stop).topKey();
-                if (next == null || from > tessitura.highestKey() || !reached) {
-                    continue;
-                }
-                int voice = index.computeIfAbsent(new Voice(rank, part, semitones, from), each -> number(each, next));
-                if (voice >= 0) {
-                    voices.add(voice);
-                }
-            }
-            return voices.stream().mapToInt(Integer::intValue).toArray();
-        }
-
-        private int extension(int stop, int rank) {
-            Stop own = organ.stops().get(stop).stop();
-            Stop lender = organ.stops().get(rank).stop();
-            if (own.footage().isEmpty() || lender.footage().isEmpty()) {
-                return 0;
-            }
-            return (int) Math.rint(
-                    own.footage().get().semitones() - lender.footage().get().semitones());
-        }
-
-        private int number(Voice voice, int beforeKey) {
-            double[] mean = new double[ThirdOctaves.COUNT];
-            boolean sounds = false;
-            for (int key = voice.fromKey(); key < beforeKey; key++) {
-                double share = tessitura.share(voice.part(), key);
-                if (share > 0) {
-                    sounds = true;
-                    double[] pipe = pipe(voice.rank(), key + voice.semitones());
-                    for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-                        mean[band] += share * pipe[band];
-                    }
-                }
-            }
-            if (!sounds) {
-                return -1;
-            }
-            power.add(mean);
-            return power.size() - 1;
-        }
-
-        private double[] pipe(int rank, int key) {
-            return pipes.computeIfAbsent(
-                    1000L * rank + key, any -> spectrum(organ.stops().get(rank).stop(), key));
-        }
-
-        private double[] spectrum(Stop stop, int key) {
-            double[] spectrum = new double[ThirdOctaves.COUNT];
-            PipeRecipe recipe = PipeRecipe.of(stop.family(), stop.pipe());
-            for (double fundamentalHz : Ranks.fundamentalsHz(stop, key)) {
-                recipe.addTo(spectrum, fundamentalHz);
-            }
-            return spectrum;
-        }
     }
 }

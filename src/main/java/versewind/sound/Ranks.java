@@ -17,6 +17,7 @@ import versewind.organ.Stop;
  */
 final class Ranks {
 
+    private static final Footage UNISON = Footage.of(8);
     private static final double BREAK_HZ = 8000;
     private static final double[] CORNET = {1, 2, 3, 4, 5};
     private static final double[] SESQUIALTERA = {3, 5};
@@ -26,7 +27,7 @@ final class Ranks {
 
     /** Fundamentals in Hz of all the pipes that one key of a stop sounds; the key as a MIDI note number. */
     static double[] fundamentalsHz(Stop stop, int key) {
-        double unisonHz = Footage.of(8).frequencyHz(key);
+        double unisonHz = UNISON.frequencyHz(key);
         return switch (stop.family()) {
             case MIXTURE -> mixture(stop, key, unisonHz);
             case CORNET -> times(unisonHz, stop.composition().isEmpty() ? cornet(stop.ranks()) : given(stop, key));
@@ -59,7 +60,11 @@ final class Ranks {
                 current = next;
             }
         }
-        return current.pitches().stream().mapToDouble(Footage::harmonic).toArray();
+        double[] harmonics = new double[current.pitches().size()];
+        for (int rank = 0; rank < harmonics.length; rank++) {
+            harmonics[rank] = current.pitches().get(rank).harmonic();
+        }
+        return harmonics;
     }
 
     private static double[] usualMixture(Stop stop) {
@@ -100,6 +105,10 @@ final class Ranks {
     }
 
     private static double[] times(double unisonHz, double[] harmonics) {
-        return Arrays.stream(harmonics).map(harmonic -> harmonic * unisonHz).toArray();
+        double[] fundamentalsHz = new double[harmonics.length];
+        for (int rank = 0; rank < harmonics.length; rank++) {
+            fundamentalsHz[rank] = harmonics[rank] * unisonHz;
+        }
+        return fundamentalsHz;
     }
 }

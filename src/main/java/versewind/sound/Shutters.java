@@ -1,5 +1,6 @@
 package versewind.sound;
 
+import java.util.List;
 import versewind.organ.BoxPosition;
 import versewind.organ.SwellBox;
 
@@ -65,9 +66,16 @@ final class Shutters {
 
     /** The table begins with 31.5 Hz, the middle third of the first octave, and goes up by octaves. */
     private static final class Table {
-        private static final double[] LOSS_DB = TableResource.rows("swell_box.csv").stream()
-                .mapToDouble(row -> Double.parseDouble(row.get(1)))
-                .toArray();
+        private static final double[] LOSS_DB = read();
+
+        private static double[] read() {
+            List<List<String>> rows = TableResource.rows("swell_box.csv");
+            double[] lossDb = new double[rows.size()];
+            for (int octave = 0; octave < lossDb.length; octave++) {
+                lossDb[octave] = Double.parseDouble(rows.get(octave).get(1));
+            }
+            return lossDb;
+        }
 
         private static double closedLossDb(int band) {
             double octave = Math.max(0, Math.min(LOSS_DB.length - 1, (band - 1) / 3.0));

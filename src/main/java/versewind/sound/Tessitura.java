@@ -76,6 +76,16 @@ final class Tessitura {
         return LOWEST_KEY + shares[0].length - 1;
     }
 
+    /** Whether a part sounds a key from one to below another. */
+    boolean sounds(Part part, int fromKey, int beforeKey) {
+        for (int key = fromKey; key < beforeKey; key++) {
+            if (share(part, key) > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Share of its time, 0 to 1, in which a part sounds a key; all shares of a part sum to 1. */
     double share(Part part, int key) {
         return shares[part.ordinal()][key - LOWEST_KEY];

@@ -44,8 +44,15 @@ public final class ThirdOctaves {
     private static final double[] A_FACTOR = new double[COUNT];
     private static final double[] C_FACTOR = new double[COUNT];
     private static final double[] BANDWIDTH_HZ = new double[COUNT];
+    private static final double[] EDGE_HZ = new double[COUNT + 1];
+
+    /** No band. */
+    static final int NONE = -1;
 
     static {
+        for (int edge = 0; edge <= COUNT; edge++) {
+            EDGE_HZ[edge] = edgeBelowNumberHz(edge + FIRST_NUMBER);
+        }
         for (int band = 0; band < COUNT; band++) {
             A_FACTOR[band] = power(A_DB[band]);
             C_FACTOR[band] = power(C_DB[band]);
@@ -67,12 +74,12 @@ public final class ThirdOctaves {
 
     /** Lower edge of a band in Hz; it belongs to the band. */
     public static double lowerEdgeHz(int band) {
-        return edgeBelowNumberHz(band + FIRST_NUMBER);
+        return EDGE_HZ[band];
     }
 
     /** Upper edge of a band in Hz; it belongs to the next. */
     public static double upperEdgeHz(int band) {
-        return edgeBelowNumberHz(band + FIRST_NUMBER + 1);
+        return EDGE_HZ[band + 1];
     }
 
     /** Exact centre in Hz of the band with this number of IEC 61260-1; 0 is 1 kHz. */
@@ -97,14 +104,20 @@ public final class ThirdOctaves {
 
     /** The band in which a frequency in Hz lies, if it lies in one: from 22.4 Hz up to, but without, 14.1 kHz. */
     public static OptionalInt bandOf(double frequencyHz) {
-        if (!(frequencyHz >= lowerEdgeHz(0) && frequencyHz < upperEdgeHz(COUNT - 1))) {
-            return OptionalInt.empty();
+        int band = bandOrNone(frequencyHz);
+        return band == NONE ? OptionalInt.empty() : OptionalInt.of(band);
+    }
+
+    /** The band in which a frequency in Hz lies, or {@link #NONE}. */
+    static int bandOrNone(double frequencyHz) {
+        if (!(frequencyHz >= EDGE_HZ[0] && frequencyHz < EDGE_HZ[COUNT])) {
+            return NONE;
         }
         int band = (int) Math.floor(levelDb(frequencyHz / 1000) + 0.5) - FIRST_NUMBER;
-        if (band == COUNT || frequencyHz < lowerEdgeHz(band)) {
-            return OptionalInt.of(band - 1);
+        if (band == COUNT || frequencyHz < EDGE_HZ[band]) {
+            return band - 1;
         }
-        return OptionalInt.of(frequencyHz < upperEdgeHz(band) ? band : band + 1);
+        return frequencyHz < EDGE_HZ[band + 1] ? band : band + 1;
     }
 
     /** Which octave a band belongs to, counted from the octave of 31.5 Hz: 125 Hz is 2, 1 kHz 5, 4 kHz 7, 16 kHz 9. */
