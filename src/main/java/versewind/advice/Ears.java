@@ -9,6 +9,7 @@ import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.SoundingTime;
 import versewind.sound.EarSeats;
+import versewind.sound.Estimate;
 import versewind.sound.NoiseDose;
 import versewind.sound.NoiseDose.Exposure;
 
@@ -23,9 +24,6 @@ import versewind.sound.NoiseDose.Exposure;
  * @param choir in the choir's place; empty where nothing sounds
  */
 public record Ears(double minutes, Optional<Seat> organist, Optional<Seat> choir) {
-
-    /** Standard deviation in dB of a level at a seat near the organ, an estimate: that of a whole organ's level. */
-    private static final double PLUS_MINUS_DB = 6;
 
     /**
      * A seat.
@@ -62,8 +60,8 @@ public record Ears(double minutes, Optional<Seat> organist, Optional<Seat> choir
      * @param seats the seats around its instrument
      */
     public static Ears of(Plan plan, Assessment assessment, EarSeats seats) {
-        List<Exposure> organist = new ArrayList<>();
-        List<Exposure> choir = new ArrayList<>();
+        Day organist = new Day();
+        Day choir = new Day();
         double minutes = 0;
         for (Assessment.OfHymn of : assessment.hymns()) {
             Hymn hymn = of.hymn();
@@ -71,27 +69,48 @@ public record Ears(double minutes, Optional<Seat> organist, Optional<Seat> choir
                 double verseMinutes = SoundingTime.minutes(hymn, verse.verse());
                 EarSeats.Levels levels =
                         seats.during(verse.verse(), plan.heading().people(), verse.estimate());
-                add(organist, levels.organist(), verseMinutes);
-                add(choir, levels.choir(), verseMinutes);
+                organist.add(levels.organist(), verseMinutes, plusMinusDb(verse.estimate()));
+                choir.add(levels.choir(), verseMinutes, plusMinusDb(verse.estimate()));
                 minutes += verseMinutes;
             }
         }
-        return new Ears(minutes, seat(organist, seats.organistM()), seat(choir, seats.choirM()));
+        return new Ears(minutes, organist.seat(seats.organistM()), choir.seat(seats.choirM()));
     }
 
-    /** An ear at the threshold of pain has been far above every dose: levels beyond are taken as that. */
-    private static void add(List<Exposure> day, OptionalDouble levelDba, double minutes) {
-        levelDba.ifPresent(level -> day.add(new Exposure(Math.min(level, NoiseDose.HIGHEST_DBA), minutes)));
+    /** Near the organ its level is as unsure as in the nave; without it, that of the singing. */
+    private static double plusMinusDb(Estimate estimate) {
+        return estimate.isSilent()
+                ? estimate.plusMinus().singersDb()
+                : estimate.plusMinus().organDb();
     }
 
-    private static Optional<Seat> seat(List<Exposure> day, double distanceM) {
-        if (day.isEmpty()) {
-            return Optional.empty();
+    /** What one seat hears of a day. */
+    private static final class Day {
+        private final List<Exposure> exposures = new ArrayList<>();
+        private double dose;
+        private double unsure;
+
+        /** An ear at the threshold of pain has been far above every dose: levels beyond are taken as that. */
+        void add(OptionalDouble levelDba, double minutes, double plusMinusDb) {
+            if (levelDba.isPresent()) {
+                Exposure exposure = new Exposure(Math.min(levelDba.getAsDouble(), NoiseDose.HIGHEST_DBA), minutes);
+                double part = NoiseDose.nioshShare(List.of(exposure));
+                exposures.add(exposure);
+                dose += part;
+                unsure += part * plusMinusDb;
+            }
         }
-        double dayDba = NoiseDose.dayLevelDbA(day);
-        double minutes = day.stream().mapToDouble(Exposure::minutes).sum();
-        double levelDba = dayDba + NoiseDose.overDayDb(minutes);
-        return Optional.of(new Seat(distanceM, levelDba, PLUS_MINUS_DB, NoiseDose.nioshShare(day), dayDba));
+
+        /** What is not known of the organ is the same in every verse, so that the mean is as unsure as each. */
+        Optional<Seat> seat(double distanceM) {
+            if (exposures.isEmpty()) {
+                return Optional.empty();
+            }
+            double dayDba = NoiseDose.dayLevelDbA(exposures);
+            double minutes = exposures.stream().mapToDouble(Exposure::minutes).sum();
+            double levelDba = dayDba + NoiseDose.overDayDb(minutes);
+            return Optional.of(new Seat(distanceM, levelDba, unsure / dose, dose, dayDba));
+        }
     }
 
     /** In a few sentences; empty where nothing sounds. */

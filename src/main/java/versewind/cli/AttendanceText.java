@@ -1,6 +1,7 @@
 package versewind.cli;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import versewind.advice.Assessment;
 import versewind.advice.Attendance;
@@ -33,7 +34,9 @@ final class AttendanceText {
         Page page = new Page(lettering);
         AttendanceText text = new AttendanceText(page, attendance);
         AssessmentText.heading(page, plan.heading(), instrument);
-        page.line("organ and singing in dB(A), the margin in dB");
+        page.line("organ " + text.offBy(estimate -> estimate.plusMinus().organDb()) + " and singing "
+                + text.offBy(estimate -> estimate.plusMinus().singersDb()) + " in dB(A), the margin "
+                + text.offBy(estimate -> estimate.margin().plusMinusDb().orElse(0)) + " in dB, at most");
         for (int hymn = 0; hymn < plan.hymns().size(); hymn++) {
             text.hymn(hymn);
         }
@@ -45,6 +48,17 @@ final class AttendanceText {
         page.paragraph(Caution.ESTIMATE);
         Caution.room(instrument.room()).ifPresent(page::paragraph);
         return page.text();
+    }
+
+    /** "±6": what is said of all verses, the farthest off. */
+    private String offBy(ToDoubleFunction<Estimate> plusMinusDb) {
+        return Levels.plusMinus(attendance.assessments().stream()
+                .flatMap(assessment -> assessment.hymns().stream())
+                .flatMap(hymn -> hymn.verses().stream())
+                .map(Assessment.OfVerse::estimate)
+                .mapToDouble(plusMinusDb)
+                .max()
+                .orElse(0));
     }
 
     /** "1 person", "40 people". */

@@ -49,7 +49,8 @@ final class CalibrateCommand {
                 NAME,
                 "Learns how loud an organ truly is from readings of a sound-level meter or a phone, and says which"
                         + " reading to take next.");
-        spec.addPositional(Options.operand("INSTRUMENT", "An instrument's file, or its name among the instruments."));
+        spec.addPositional(
+                Options.firstOperand("INSTRUMENT", "An instrument's file, or its name among the instruments."));
         spec.addPositional(Options.secondOperand(
                 "READINGS.csv",
                 "A table of readings, - for the standard input. They are added to those that the instrument already"

@@ -24,14 +24,21 @@ final class Options {
 
     /** The operand that a command needs. */
     static PositionalParamSpec operand(String name, String description) {
+        return required(name, description).build();
+    }
+
+    /** The operand that a command needs, where another may follow. */
+    static PositionalParamSpec firstOperand(String name, String description) {
+        return required(name, description).index("0").build();
+    }
+
+    private static PositionalParamSpec.Builder required(String name, String description) {
         return PositionalParamSpec.builder()
                 .paramLabel(name)
                 .type(String.class)
-                .index("0")
                 .arity("1")
                 .required(true)
-                .description(description)
-                .build();
+                .description(description);
     }
 
     /** An operand that may follow the one that a command needs. */

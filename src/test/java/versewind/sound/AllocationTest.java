@@ -24,8 +24,11 @@ class AllocationTest {
 
     private static final int TIMES = 300;
 
-    /** A spectrum of 28 bands is a quarter of this; an organ of 100 stops in any array would be more. */
-    private static final long MOST_BYTES = 1500;
+    /** What an estimate is made of, before Java leaves out what it finds needless. */
+    private static final long MOST_BYTES = 2500;
+
+    /** An array with an entry a stop would be 800 bytes more on an organ of 100. */
+    private static final long MOST_MORE_BYTES = 200;
 
     private static long bytesAnEstimate(String instrument, Mode mode) throws BadFile {
         Instrument organ = new Library(Path.of("")).openInstrument(instrument);
@@ -57,6 +60,6 @@ class AllocationTest {
         long large = bytesAnEstimate("ostmere-cathedral", mode);
 
         assertThat(large).isLessThan(MOST_BYTES);
-        assertThat(large - small).isLessThan(200);
+        assertThat(large - small).isLessThan(MOST_MORE_BYTES);
     }
 }
