@@ -62,7 +62,10 @@ final class AssessCommand {
         String results = typed.hasMatchedOption(Options.JSON)
                 ? AssessmentJson.of(open.plan(), attendance)
                 : AttendanceText.of(open.plan(), open.instrument(), attendance, lettering);
-        return new Reply(attendance.wantsAttention() ? Reply.WANTS_ATTENTION : Reply.GOOD, results, unsavedWork(open, "assessed"));
+        return new Reply(
+                attendance.wantsAttention() ? Reply.WANTS_ATTENTION : Reply.GOOD,
+                results,
+                unsavedWork(open, "assessed"));
     }
 
     private static List<Integer> numbers(String typed) throws Misuse {

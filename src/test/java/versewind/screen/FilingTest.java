@@ -46,7 +46,7 @@ class FilingTest {
     @Test
     void the_sheet_is_made_of_the_plan_as_it_is_now_and_its_place_is_told() {
         desk.press(" ").effects();
-        desk.press("w");
+        desk.press("W");
         List<Effect> wanted = desk.effects();
         assertThat(wanted).hasSize(1);
         assertThat(((Effect.WriteSheet) wanted.get(0)).html())
@@ -71,7 +71,7 @@ class FilingTest {
         assertThat(question()).contains("changed by somebody else");
         desk.press("x", " ");
         assertThat(desk.effects()).isEmpty();
-        desk.press("w");
+        desk.press("W");
         assertThat(desk.effects()).containsExactly(new Effect.SaveOver(desk.plan(), List.of()));
     }
 

@@ -115,14 +115,14 @@ class MeteringTest {
     @Test
     void the_readings_and_what_to_read_next_look_as_before() {
         desk.press("M");
-        Golden.check("screen/readings-none-80x24.txt", desk.screen());
+        Golden.check("metering/none-80x24.txt", desk.screen());
         desk.press("<Esc>", "m", "'85'", "<Enter>");
         fitted();
         desk.press("n", "m", "'86'", "<Enter>");
         fitted();
         desk.press("m");
-        Golden.check("screen/reading-form-80x24.txt", desk.screen());
+        Golden.check("metering/form-80x24.txt", desk.screen());
         desk.press("<Esc>", "M");
-        Golden.check("screen/readings-80x24.txt", desk.screen());
+        Golden.check("metering/readings-80x24.txt", desk.screen());
     }
 }
