@@ -88,7 +88,7 @@ record Heading(String name, DivisionWord word, Optional<Boolean> enclosed, Optio
     private static final Pattern NUMERAL_AFTER = Pattern.compile(
             "(?i)(?<=\\p{L}{3})\\s*[,-]\\s*(?:[ivx]{1,4}|\\d)?\\.?\\s*(?:manual|manuale|clavier|klavier|manuaal|man\\.?)\\s*(?:[ivx]{1,4}|\\d)?$|(?<=\\p{L}{3})\\s*,\\s*(?:[ivx]{1,4})$");
     private static final Pattern TAIL = Pattern.compile(
-            "(?i)[\\s,(-]+(?:organ|division|enclosed|unenclosed|expressive|\\(?cont\\w*|schwellbar)\\)?\\.?$");
+            "(?i)[\\s,(-]+(?:i sv[e\u00e4]ll\\w*|organ|division|enclosed|unenclosed|expressive|\\(?cont\\w*|schwellbar)\\)?\\.?$");
     private static final Pattern NUMBER_ASIDE = Pattern.compile(
             "(?i)[(\\[](?:manual|man\\.?|clavier|klavier|manuaal)?\\s*([ivx]{1,4}|[1-5])(?:\\.?\\s*(?:manual|man\\.?))?\\s*[,)\\]]");
     private static final Map<String, String> SHORT = Map.of(
@@ -224,11 +224,12 @@ record Heading(String name, DivisionWord word, Optional<Boolean> enclosed, Optio
             return "Manual " + name.toUpperCase(Locale.ROOT);
         }
         if (!word.role().isEmpty()) {
+            String trimmed = EDGES.matcher(TAIL.matcher(name).replaceFirst("")).replaceAll("");
+            name = trimmed.isBlank() ? name : trimmed;
+            name = EDGES.matcher(NUMERAL_AFTER.matcher(name).replaceFirst("")).replaceAll("");
             String shorter =
                     EDGES.matcher(NUMERAL_BEFORE.matcher(name).replaceFirst("")).replaceAll("");
             name = shorter.isBlank() ? name : shorter;
-            String trimmed = EDGES.matcher(TAIL.matcher(name).replaceFirst("")).replaceAll("");
-            name = trimmed.isBlank() ? name : trimmed;
         }
         return name.length() > 3 && name.equals(name.toUpperCase(Locale.ROOT)) ? capitalised(name) : name;
     }
@@ -264,7 +265,8 @@ record Heading(String name, DivisionWord word, Optional<Boolean> enclosed, Optio
             while (at < words.size()) {
                 String word = words.get(at);
                 Optional<DivisionWord.Spotted> spotted = DivisionWord.at(words, at, language);
-                if (NUMBERS.containsKey(word) && number.isEmpty()) {
+                boolean preposition = word.equals("i") && at > 0 && !MANUAL.contains(words.get(at - 1));
+                if (NUMBERS.containsKey(word) && number.isEmpty() && !preposition) {
                     number = OptionalInt.of(NUMBERS.get(word));
                 } else if (MANUAL.contains(word)) {
                     manual = true;

@@ -71,7 +71,7 @@ class FilingTest {
         assertThat(question()).contains("changed by somebody else");
         desk.press("x", " ");
         assertThat(desk.effects()).isEmpty();
-        desk.press("W");
+        desk.press("w");
         assertThat(desk.effects()).containsExactly(new Effect.SaveOver(desk.plan(), List.of()));
     }
 
