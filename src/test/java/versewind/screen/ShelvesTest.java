@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import versewind.store.OpenPlan;
 
 class ShelvesTest {
 
@@ -165,5 +166,36 @@ class ShelvesTest {
                 .contains("Advent")
                 .doesNotContain("edited");
         assertThat(Desk.empty(40, 10).library(LENT, ADVENT).screen()).contains("Versewind needs 60 columns");
+    }
+
+    @Test
+    void a_hymn_is_brought_over_and_what_was_replaced_is_told() {
+        OpenPlan easter = Desk.shipped("easter-cathedral");
+        Desk open = Desk.with("ash-wednesday", 80, 24);
+        int hymns = open.plan().hymns().size();
+        open.press("b").answer(new Input.PlansListed(
+                List.of(Desk.listed("easter-cathedral", "Easter", "2027-03-28")), 1, Input.PlansListed.Part.FIRST));
+        open.effects();
+        assertThat(open.press("<Enter>").effects()).containsExactly(new Effect.ReadHymns("easter-cathedral"));
+        open.answer(new Input.HymnsRead(
+                "easter-cathedral", "Easter", List.of(new Input.Listed("0", "100 A hymn", "TUNE"))));
+        assertThat(open.press("<Enter>").effects()).containsExactly(new Effect.BringHymn("easter-cathedral", 0));
+        open.answer(new Input.HymnBrought(easter.plan().hymns().get(0), easter.instrument()));
+
+        assertThat(open.plan().hymns()).hasSize(hymns + 1);
+        assertThat(open.plan().fits(open.work().instrument())).isTrue();
+        assertThat(open.hymn().title()).isEqualTo(easter.plan().hymns().get(0).title());
+        assertThat(open.screen()).contains("Replaced on this organ", "nothing here is like it");
+        assertThat(open.press("<Esc>", "u").plan().hymns()).hasSize(hymns);
+    }
+
+    @Test
+    void on_the_same_organ_a_hymn_comes_over_unchanged_and_nothing_is_asked() {
+        OpenPlan harvest = Desk.shipped("harvest-festival");
+        Desk open = Desk.with("harvest-festival", 80, 24);
+        open.answer(new Input.HymnBrought(harvest.plan().hymns().get(2), harvest.instrument()));
+
+        assertThat(open.hymn()).isEqualTo(harvest.plan().hymns().get(2));
+        assertThat(open.state().panel()).isInstanceOf(Panel.None.class);
     }
 }
