@@ -70,7 +70,8 @@ class CounterpartsTest {
         for (String name : names) {
             String[] parts = name.split(": ", -1);
             drawn = parts.length == 2
-                    ? drawn.toggleStop(organ.stop(new StopName(parts[0], parts[1])).orElseThrow())
+                    ? drawn.toggleStop(
+                            organ.stop(new StopName(parts[0], parts[1])).orElseThrow())
                     : drawn.toggleCoupler(organ.coupler(name).orElseThrow());
         }
         return drawn;
@@ -135,7 +136,11 @@ class CounterpartsTest {
     void a_box_stands_as_it_stood_and_is_missed_where_there_is_none() {
         Registration half = drawn(PARISH, "Swell: Gedackt 8").withBox(1, BoxPosition.HALF);
 
-        assertThat(new Counterparts(PARISH, CHAPEL).bring(half).registration().boxes().get(1))
+        assertThat(new Counterparts(PARISH, CHAPEL)
+                        .bring(half)
+                        .registration()
+                        .boxes()
+                        .get(1))
                 .isEqualTo(BoxPosition.HALF);
         assertThat(new Counterparts(PARISH, VILLAGE).bring(half).replacements())
                 .contains(new Counterparts.Replacement("Swell box half", Optional.empty()));
@@ -147,14 +152,15 @@ class CounterpartsTest {
                 .bring(drawn(PARISH, "Great: Open Diapason 8", "Swell: Gedackt 8", "Swell to Great"));
 
         assertThat(brought.registration().stops()).isEqualTo(IndexSet.of(0, 1));
-        assertThat(brought.replacements()).extracting(Counterparts.Replacement::was).doesNotContain("Swell to Great");
+        assertThat(brought.replacements())
+                .extracting(Counterparts.Replacement::was)
+                .doesNotContain("Swell to Great");
     }
 
     @Test
     void on_the_same_organ_everything_stays() {
         Registration full = Registration.full(PARISH).withBox(1, BoxPosition.QUARTER);
 
-        assertThat(new Counterparts(PARISH, PARISH).bring(full))
-                .isEqualTo(new Counterparts.Brought(full, List.of()));
+        assertThat(new Counterparts(PARISH, PARISH).bring(full)).isEqualTo(new Counterparts.Brought(full, List.of()));
     }
 }

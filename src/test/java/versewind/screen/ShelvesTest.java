@@ -173,8 +173,11 @@ class ShelvesTest {
         OpenPlan easter = Desk.shipped("easter-cathedral");
         Desk open = Desk.with("ash-wednesday", 80, 24);
         int hymns = open.plan().hymns().size();
-        open.press("b").answer(new Input.PlansListed(
-                List.of(Desk.listed("easter-cathedral", "Easter", "2027-03-28")), 1, Input.PlansListed.Part.FIRST));
+        open.press("b")
+                .answer(new Input.PlansListed(
+                        List.of(Desk.listed("easter-cathedral", "Easter", "2027-03-28")),
+                        1,
+                        Input.PlansListed.Part.FIRST));
         open.effects();
         assertThat(open.press("<Enter>").effects()).containsExactly(new Effect.ReadHymns("easter-cathedral"));
         open.answer(new Input.HymnsRead(
