@@ -167,11 +167,11 @@ class TerminalTest {
         assertThat(java.toFile().setExecutable(true)).isTrue();
         for (String command : new String[] {"assess", "--help", "assess plan.json"}) {
             pane.command("clear; JAVA_HOME=java '" + installed.link() + "' " + command);
-            pane.await("has icanon");
+            pane.await("has icanon\n$");
         }
         for (String command : new String[] {"", "edit", "desk", "plan.json", "plans/plan"}) {
             pane.command("clear; JAVA_HOME=java '" + installed.link() + "' " + command);
-            pane.await("has -icanon");
+            pane.await("has -icanon\n$");
         }
     }
 
