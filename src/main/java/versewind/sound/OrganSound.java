@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.function.DoubleUnaryOperator;
 import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
@@ -29,7 +28,6 @@ public final class OrganSound {
 
     private static final int MOST_ROOMS_KEPT = 100;
     private static final double MS_PER_MINUTE = 60_000;
-    private static final double SDS_OF_95_PERCENT = 1.959964;
 
     private final Instrument organ;
     private final OrganPower power;
@@ -46,10 +44,7 @@ public final class OrganSound {
     private final double[] inNave = new double[ThirdOctaves.COUNT];
     private final double[] amongSingers = new double[ThirdOctaves.COUNT];
     private final double[] singing = new double[ThirdOctaves.COUNT];
-    private final double[] melodyInNave = new double[ThirdOctaves.COUNT];
     private final double[] aside = new double[ThirdOctaves.COUNT];
-    private final double[] shifted = new double[ThirdOctaves.COUNT];
-    private final double[] weights = new double[ThirdOctaves.COUNT];
 
     private final Unknowns unknowns;
     private final Sureness sureness;
@@ -58,7 +53,8 @@ public final class OrganSound {
     private final double[] ofOrgan;
     private final double[] ofOrganAmong;
     private final double[] ofSinging;
-    private final double[] ofMargin;
+    private final Balance balance;
+    private final Balance.Heard heard;
 
     /** The room with a number of people in it, and how loud the softest and the fullest of the organ is there. */
     private record Filled(Seats seats, double softestSone, double fullSone) {
@@ -82,7 +78,8 @@ public final class OrganSound {
         ofOrgan = new double[unknowns.count()];
         ofOrganAmong = new double[unknowns.count()];
         ofSinging = new double[unknowns.count()];
-        ofMargin = new double[unknowns.count()];
+        balance = new Balance(hearing, power, sureness, unknowns.count());
+        heard = new Balance.Heard(inNave, amongSingers, singing, ofSinging);
     }
 
     private static double[] louder(double[] power, double moreDb) {
@@ -199,7 +196,7 @@ public final class OrganSound {
      */
     Margin ofVerdict(Verse verse, int servicePeople, double[] gradient) {
         Estimate estimate = estimate(verse, servicePeople, OptionalInt.empty());
-        double[] judged = estimate.margin().db().isPresent() ? ofMargin : ofOrgan;
+        double[] judged = estimate.margin().db().isPresent() ? balance.gradient() : ofOrgan;
         System.arraycopy(judged, 0, gradient, 0, gradient.length);
         return estimate.margin();
     }
@@ -263,7 +260,7 @@ public final class OrganSound {
         sureness.ofOrgan(seats.organInNave(), inNave, ofOrgan);
         sureness.ofOrgan(seats.organAmong(people.place()), amongSingers, ofOrganAmong);
         sureness.ofSinging(seats, people, voice(verse), singing, ofSinging);
-        Margin margin = margin(verse, people, seats);
+        Margin margin = balance.margin(verse, people, seats, heard, known);
 
         hearing.listen(inNave);
         double phon = hearing.phon();
@@ -297,15 +294,15 @@ public final class OrganSound {
      */
     public Optional<LevelStep> step(Verse from, Verse to, int servicePeople) {
         OptionalDouble before = levelInNave(from, servicePeople);
-        System.arraycopy(ofOrgan, 0, ofMargin, 0, ofMargin.length);
+        System.arraycopy(ofOrgan, 0, ofOrganAmong, 0, ofOrganAmong.length);
         OptionalDouble after = levelInNave(to, servicePeople);
         if (before.isEmpty() || after.isEmpty()) {
             return Optional.empty();
         }
-        for (int place = 0; place < ofMargin.length; place++) {
-            ofMargin[place] = ofOrgan[place] - ofMargin[place];
+        for (int place = 0; place < ofOrgan.length; place++) {
+            ofOrgan[place] -= ofOrganAmong[place];
         }
-        return Optional.of(new LevelStep(after.getAsDouble() - before.getAsDouble(), known.sdDb(ofMargin)));
+        return Optional.of(new LevelStep(after.getAsDouble() - before.getAsDouble(), known.sdDb(ofOrgan)));
     }
 
     private OptionalDouble levelInNave(Verse verse, int servicePeople) {
@@ -314,74 +311,6 @@ public final class OrganSound {
         seats.organInNave(power.all(), inNave);
         sureness.ofOrgan(seats.organInNave(), inNave, ofOrgan);
         return dbA(inNave);
-    }
-
-    private Margin margin(Verse verse, Assembly people, Seats seats) {
-        if (verse.mode() == Mode.MELODY_SOLOED) {
-            return soloLine(seats);
-        }
-        if (!verse.isSung()) {
-            return Margin.NONE;
-        }
-        return switch (people.place()) {
-            case IN_THE_NAVE -> lead(verse, seats);
-            case AT_THE_CHOIR -> power.isSilent() ? Margin.of(Verdict.CLEAR) : words(verse, seats);
-        };
-    }
-
-    private Margin lead(Verse verse, Seats seats) {
-        if (power.isSilent()) {
-            return Margin.of(Verdict.LOST);
-        }
-        if (power.isMelodySilent()) {
-            return Margin.of(Verdict.NO_TUNE);
-        }
-        double db = hearing.musicDb(amongSingers, singing);
-        hearing.weights(weights);
-        double[] path = seats.organAmong(Assembly.Place.IN_THE_NAVE);
-        sureness.ofLead(weights, path, amongSingers, ofSinging, ofMargin);
-        return Margin.of(verse.mode(), db, spread(moreDb -> hearing.musicDb(shifted(amongSingers, moreDb), singing)));
-    }
-
-    private Margin words(Verse verse, Seats seats) {
-        double db = hearing.wordsDb(singing, inNave);
-        Hearing.importance(weights);
-        sureness.ofWords(weights, seats.organInNave(), inNave, ofSinging, ofMargin);
-        return Margin.of(verse.mode(), db, spread(moreDb -> hearing.wordsDb(singing, shifted(inNave, -moreDb))));
-    }
-
-    private Margin soloLine(Seats seats) {
-        if (power.isMelodySilent()) {
-            return Margin.of(Verdict.BURIED);
-        }
-        seats.organInNave(power.melody(), melodyInNave);
-        seats.organInNave(power.rest(), aside);
-        double db = hearing.musicDb(melodyInNave, aside);
-        hearing.weights(weights);
-        sureness.ofSoloLine(weights, seats.organInNave(), melodyInNave, aside, ofMargin);
-        return Margin.of(
-                Mode.MELODY_SOLOED, db, spread(moreDb -> hearing.musicDb(shifted(melodyInNave, moreDb), aside)));
-    }
-
-    /**
-     * Where a margin may lie: it is a rising function of how far one sound stands above the other, and that has a normal
-     * distribution, so that the bounds of the one lie at those of the other.
-     */
-    private Spread spread(DoubleUnaryOperator marginDb) {
-        double sdDb = known.sdDb(ofMargin);
-        double lowDb = marginDb.applyAsDouble(-sdDb);
-        double highDb = marginDb.applyAsDouble(sdDb);
-        double lowestDb = marginDb.applyAsDouble(-SDS_OF_95_PERCENT * sdDb);
-        double highestDb = marginDb.applyAsDouble(SDS_OF_95_PERCENT * sdDb);
-        return new Spread(lowestDb, lowDb, highDb, highestDb);
-    }
-
-    private double[] shifted(double[] heard, double moreDb) {
-        double factor = ThirdOctaves.power(moreDb);
-        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-            shifted[band] = heard[band] * factor;
-        }
-        return shifted;
     }
 
     private double[] voice(Verse verse) {
