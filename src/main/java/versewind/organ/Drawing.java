@@ -11,7 +11,8 @@ public final class Drawing {
     private Drawing() {}
 
     /**
-     * As the command line takes it, boxes that are not open after it: "Great: Principal 4; couplers: ...; Swell closed".
+     * As the command line takes it, tremulants and boxes that are not open after it: "Great: Principal 4; couplers: ...;
+     * Tremulant drawn; Swell closed".
      * A division of which most is drawn is told by what is not: "Swell: all but Celeste 8".
      */
     public static String typed(Instrument instrument, Registration drawn) {
@@ -29,6 +30,9 @@ public final class Drawing {
         if (!couplers.isEmpty()) {
             parts.add("couplers: " + couplers);
         }
+        drawn.tremulants()
+                .forEach(tremulant ->
+                        parts.add(instrument.tremulants().get(tremulant).name() + " drawn"));
         for (int division = 0; division < divisions.size(); division++) {
             BoxPosition position = drawn.boxes().get(division);
             if (divisions.get(division).isEnclosed() && position != BoxPosition.OPEN) {

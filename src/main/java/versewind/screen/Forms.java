@@ -133,7 +133,11 @@ final class Forms {
     }
 
     static Panel.Form ofNewPlan(State state, String instrument) {
-        return ofPlan(state, "New plan", Integer.toString(USUAL_PEOPLE), new Panel.Purpose.NewPlan(instrument));
+        return ofPlan(
+                state,
+                "New plan for " + instrument,
+                Integer.toString(USUAL_PEOPLE),
+                new Panel.Purpose.NewPlan(instrument));
     }
 
     static Panel.Form ofPlanFrom(State state, Input.ListedPlan old) {

@@ -91,7 +91,7 @@ final class ReadingsView {
 
     private static String proposed(State state, Work work, NextReading.Proposed proposed) {
         Reading reading = proposed.reading();
-        return Drawing.typed(work.instrument(), reading.registration()) + ", "
+        return Drawing.typed(work.instrument(), reading.registration()) + "; "
                 + reading.hands().layout().word() + " on "
                 + work.instrument().divisions().get(reading.hands().right()).name() + gain(state, proposed);
     }

@@ -37,7 +37,11 @@ final class ShelfView {
         if (rows == 0) {
             frame.write(1, TOP, none(shelves), Style.FAINT);
         }
-        StatusView.paintNotice(frame, state);
+        frame.write(
+                1,
+                frame.height() - FOOT + 1,
+                Text.fit(state.notice().text(), frame.width() - 2, state.marks().cut()),
+                state.notice().style());
         paintKeys(frame, shelves);
     }
 
@@ -149,6 +153,9 @@ final class ShelfView {
         for (int i = top; i < Math.min(rows.size(), top + room(state)); i++) {
             ChooserView.paintRow(
                     frame, state, rows.get(i), i == at, new Box(1, 0, frame.width() - 2, 0), TOP + i - top);
+        }
+        if (!rows.isEmpty()) {
+            frame.write(1, frame.height() - FOOT, "Opening an organ makes a new plan for it.", Style.FAINT);
         }
         return rows.size();
     }

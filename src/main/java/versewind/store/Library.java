@@ -163,7 +163,10 @@ public final class Library {
 
     /** Opens an instrument, with what is known of it, to be written again. */
     public OpenOrgan openOrgan(String idOrPath) throws BadFile {
-        Path path = instruments.find(idOrPath);
+        return openOrgan(instruments.find(idOrPath));
+    }
+
+    private OpenOrgan openOrgan(Path path) throws BadFile {
         byte[] bytes = FileBytes.read(disk, path);
         return new OpenOrgan(InstrumentReader.readKnown(path, bytes), path, Fingerprint.of(bytes));
     }
@@ -173,8 +176,7 @@ public final class Library {
         for (Shelf each : List.of(besideOf(open.path()), instruments)) {
             Path path = each.path(open.plan().instrument());
             if (disk.exists(path)) {
-                byte[] bytes = FileBytes.read(disk, path);
-                return new OpenOrgan(InstrumentReader.readKnown(path, bytes), path, Fingerprint.of(bytes));
+                return openOrgan(path);
             }
         }
         return openOrgan(open.plan().instrument());
