@@ -30,7 +30,7 @@ import versewind.plan.HandsAndFeet;
  *
  * <p>Checked against: {@code KeysTest}, both actions.
  */
-final class Keys {
+public final class Keys {
 
     /** Number of octave shifts at which a part can arrive: an octave below, as played, an octave above. */
     static final int OCTAVES = 3;
@@ -53,7 +53,8 @@ final class Keys {
         }
     }
 
-    Keys(Instrument organ) {
+    /** The keyboards and couplers of an instrument. */
+    public Keys(Instrument organ) {
         action = organ.action();
         keyboardOfDivision = new int[organ.divisions().size()];
         for (int division = 0; division < keyboardOfDivision.length; division++) {
@@ -81,7 +82,7 @@ final class Keys {
     }
 
     /** Place of a part at an octave (-1, 0, 1) in the set that a division receives. */
-    static int bit(Part part, int octave) {
+    public static int bit(Part part, int octave) {
         return part.ordinal() * OCTAVES + octave + 1;
     }
 
@@ -107,7 +108,7 @@ final class Keys {
      * @param drawn indices of the couplers drawn
      * @param received a set of {@link #bit} places for every division; what was in it is forgotten
      */
-    void route(HandsAndFeet hands, IndexSet drawn, int[] received) {
+    public void route(HandsAndFeet hands, IndexSet drawn, int[] received) {
         Arrays.fill(received, 0);
         int right = keyboardOfDivision[hands.right()];
         int left = keyboardOfDivision[hands.left()];

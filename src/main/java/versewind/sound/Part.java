@@ -4,7 +4,7 @@ package versewind.sound;
  * A part of a hymn in four parts. The bass is two: in the hand it has every key it wants, on the pedal only those that
  * the pedal has.
  */
-enum Part {
+public enum Part {
     SOPRANO,
     ALTO,
     TENOR,

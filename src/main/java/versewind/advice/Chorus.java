@@ -1,0 +1,243 @@
+package versewind.advice;
+
+import java.util.Optional;
+import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import versewind.organ.Family;
+import versewind.organ.IndexSet;
+import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
+import versewind.sound.Keys;
+import versewind.sound.Part;
+
+/** Everything that sounds from one keyboard: the stops of its divisions and of what is coupled to them. */
+final class Chorus {
+
+    private static final int OCTAVE_SEMITONES = 12;
+
+    private final Drawn drawn;
+    private final Hand hand;
+    private final Part part;
+    private final int division;
+
+    private IndexSet sounding = IndexSet.EMPTY;
+    private int families;
+    private int octaves;
+    private int flueOctaves;
+    private int flues;
+    private int chorusReeds;
+    private boolean upperwork;
+    private boolean principalsAbove;
+
+    /**
+     * What sounds.
+     *
+     * @param drawn what is drawn, and how it is played
+     * @param hand who plays it
+     * @param part a part that is played so
+     * @param division index of the division under the hand or the feet
+     */
+    Chorus(Drawn drawn, Hand hand, Part part, int division) {
+        this.drawn = drawn;
+        this.hand = hand;
+        this.part = part;
+        this.division = division;
+        drawn.registration().stops().forEach(this::add);
+    }
+
+    private void add(int stop) {
+        int home = drawn.specification().divisionOf(stop);
+        boolean isHeard = false;
+        for (int octave = -1; octave <= 1; octave++) {
+            if ((drawn.received()[home] & 1 << Keys.bit(part, octave)) != 0) {
+                isHeard = true;
+                addPitch(stop, octave);
+            }
+        }
+        if (isHeard) {
+            sounding = sounding.with(stop);
+            count(specification().stop(stop).family());
+        }
+    }
+
+    private void addPitch(int stop, int octave) {
+        int semitones = specification().semitones(stop);
+        if (semitones == Specification.NO_PITCH) {
+            return;
+        }
+        int pitch = semitones + octave * OCTAVE_SEMITONES;
+        Family family = specification().stop(stop).family();
+        octaves |= Pitch.bitOf(pitch);
+        if (family != Family.MUTATION && !family.isReed()) {
+            flueOctaves |= Pitch.bitOf(pitch);
+        }
+        upperwork |= pitch >= 2 * OCTAVE_SEMITONES && !family.isReed() && family != Family.MUTATION;
+        principalsAbove |= family == Family.PRINCIPAL && pitch >= OCTAVE_SEMITONES;
+    }
+
+    private void count(Family family) {
+        families |= 1 << family.ordinal();
+        switch (family) {
+            case PRINCIPAL, FLUTE, STRING -> flues++;
+            case CHORUS_REED -> chorusReeds++;
+            case MIXTURE -> {
+                flues++;
+                upperwork = true;
+                principalsAbove = true;
+            }
+            case CELESTE, MUTATION, CORNET, SOLO_REED -> {}
+        }
+    }
+
+    Hand hand() {
+        return hand;
+    }
+
+    Company company() {
+        return drawn.company();
+    }
+
+    Registration registration() {
+        return drawn.registration();
+    }
+
+    HandsAndFeet hands() {
+        return drawn.hands();
+    }
+
+    Specification specification() {
+        return drawn.specification();
+    }
+
+    Instrument organ() {
+        return specification().organ();
+    }
+
+    /** Index of the division under the hand or the feet. */
+    int division() {
+        return division;
+    }
+
+    /** Whether it is a melody alone, played on stops of its own. */
+    boolean isSoloLine() {
+        return hand == Hand.RIGHT_HAND && drawn.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED;
+    }
+
+    /** Whether hands play chords on it, or the one that has not the melody. */
+    boolean isAccompaniment() {
+        return hand != Hand.FEET && !isSoloLine();
+    }
+
+    boolean isSilent() {
+        return sounding.isEmpty();
+    }
+
+    /** Indices of the stops that sound. */
+    IndexSet sounding() {
+        return sounding;
+    }
+
+    /** Indices of the stops that sound and are such. */
+    IndexSet sounding(IntPredicate such) {
+        IndexSet some = IndexSet.EMPTY;
+        for (int stop : sounding.stream().filter(such).toArray()) {
+            some = some.with(stop);
+        }
+        return some;
+    }
+
+    /** Indices of the stops of a family that sound. */
+    IndexSet sounding(Family family) {
+        return !has(family)
+                ? IndexSet.EMPTY
+                : sounding(stop -> specification().stop(stop).family() == family);
+    }
+
+    /** Whether a stop of a family sounds. */
+    boolean has(Family family) {
+        return (families & 1 << family.ordinal()) != 0;
+    }
+
+    /** Whether any stop sounds at a pitch. */
+    boolean has(Pitch pitch) {
+        return (octaves & pitch.bit()) != 0;
+    }
+
+    /** Whether a flue stop of one rank, or a cornet that begins there, sounds at a pitch. */
+    boolean hasFlue(Pitch pitch) {
+        return (flueOctaves & pitch.bit()) != 0;
+    }
+
+    /** Number of flue stops and mixtures that sound. */
+    int flues() {
+        return flues;
+    }
+
+    int chorusReeds() {
+        return chorusReeds;
+    }
+
+    /** Whether 2 ft or higher, or a mixture, sounds. */
+    boolean hasUpperwork() {
+        return upperwork;
+    }
+
+    /** Whether principals above 8 ft, or a mixture, sound: the sound of a chorus, not of single colours. */
+    boolean isPrincipalChorus() {
+        return principalsAbove;
+    }
+
+    /** Whether stops of colour have no place in it: it leads a congregation, or it is a chorus for whoever sings. */
+    boolean isNoPlaceForColour() {
+        return isAccompaniment() && (company().isCongregation() || isPrincipalChorus());
+    }
+
+    /** What it stands in the way of: "under a congregation". */
+    String place() {
+        return company().isCongregation() ? "under a congregation" : "in a chorus";
+    }
+
+    /** What some stops do: "Great: Trumpet 8 stands", "Great: Trumpet 8 and Great: Clarion 4 stand". */
+    String say(IndexSet stops, String oneDoes, String moreDo) {
+        String names = stops.stream()
+                .mapToObj(stop -> organ().stops().get(stop).name().toString())
+                .collect(Collectors.joining(" and "));
+        return names + " " + (stops.size() == 1 ? oneDoes : moreDo);
+    }
+
+    /** What is drawn without some stops. */
+    Registration without(IndexSet stops) {
+        return registration().withStops(registration().stops().minus(stops));
+    }
+
+    /**
+     * What is drawn with one stop more: of the division under the hand, one that is not drawn and is such; a principal
+     * where there are principals, else a flute.
+     */
+    Optional<Registration> withOne(IntPredicate such) {
+        Family first = sounding(Family.PRINCIPAL).isEmpty() ? Family.FLUTE : Family.PRINCIPAL;
+        Family second = first == Family.FLUTE ? Family.PRINCIPAL : Family.FLUTE;
+        return withOne(first, such).or(() -> withOne(second, such));
+    }
+
+    private Optional<Registration> withOne(Family family, IntPredicate such) {
+        return IntStream.range(0, specification().stops())
+                .filter(stop -> specification().divisionOf(stop) == division)
+                .filter(stop -> specification().stop(stop).family() == family)
+                .filter(stop -> !registration().stops().contains(stop))
+                .filter(such)
+                .mapToObj(
+                        stop -> registration().withStops(registration().stops().with(stop)))
+                .findFirst();
+    }
+
+    /** What is drawn with one stop of a pitch more. */
+    Optional<Registration> withOne(Pitch pitch) {
+        return withOne(stop -> {
+            int semitones = specification().semitones(stop);
+            return semitones != Specification.NO_PITCH && Pitch.bitOf(semitones) == pitch.bit();
+        });
+    }
+}

@@ -1,0 +1,96 @@
+package versewind.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.Verse;
+import versewind.sound.Keys;
+import versewind.sound.Part;
+
+/**
+ * What is wrong with how the stops of a registration are put together, on one instrument. Looks at what is drawn and at
+ * which keyboards are played, never at levels, so that a search can ask it for every candidate.
+ *
+ * <p>Each hand is judged by what sounds from its keyboard, couplers and all; a manual that nobody plays has no faults.
+ * Both hands on one keyboard are one.
+ *
+ * <p>Source: common practice, no source.
+ *
+ * <p>Checked against: {@code ChorusFaultsTest}, for every rule a case that breaks it and one that nearly does.
+ */
+public final class ChorusFaults {
+
+    private static final List<ChorusRule> RULES = List.of(
+            new NoEightFoot(),
+            new Gap(),
+            new BareMixture(),
+            new BareDouble(),
+            new BareMutation(),
+            new CelesteInChorus(),
+            new TremulantInChorus(),
+            new VoxHumanaInChorus(),
+            new SoloReedInChorus(),
+            new ReedOverLittleFlue(),
+            new PedalSilent(),
+            new PedalCouplerMissing(),
+            new PedalWithoutEightFoot());
+
+    private final Specification specification;
+    private final Keys keys;
+
+    private ChorusFaults(Instrument organ) {
+        specification = new Specification(organ);
+        keys = new Keys(organ);
+    }
+
+    /** Opens an instrument; what does not depend on what is drawn is worked out once. */
+    public static ChorusFaults on(Instrument organ) {
+        return new ChorusFaults(organ);
+    }
+
+    /** What is wrong in a verse; empty where all is well. */
+    public List<ChorusFault> in(Verse verse) {
+        return in(verse.registration(), verse.hands(), Company.of(verse));
+    }
+
+    /**
+     * What is wrong with a registration.
+     *
+     * @param drawn what is drawn, on this instrument
+     * @param hands how it is played
+     * @param company for whom
+     */
+    public List<ChorusFault> in(Registration drawn, HandsAndFeet hands, Company company) {
+        List<ChorusFault> faults = new ArrayList<>();
+        for (Chorus chorus : choruses(drawn, hands, company)) {
+            for (ChorusRule rule : RULES) {
+                Optional<ChorusFault> fault = rule.judge(chorus);
+                fault.ifPresent(faults::add);
+            }
+        }
+        return faults;
+    }
+
+    /** What every hand, and the feet, play. */
+    private List<Chorus> choruses(Registration drawn, HandsAndFeet hands, Company company) {
+        int[] received = new int[specification.organ().divisions().size()];
+        keys.route(hands, drawn.couplers(), received);
+        Drawn all = new Drawn(specification, drawn, hands, company, received);
+        List<Chorus> choruses = new ArrayList<>();
+        if (specification.isOneKeyboard(hands)) {
+            choruses.add(new Chorus(all, Hand.BOTH_HANDS, Part.SOPRANO, hands.right()));
+        } else {
+            choruses.add(new Chorus(all, Hand.RIGHT_HAND, Part.SOPRANO, hands.right()));
+            choruses.add(new Chorus(all, Hand.LEFT_HAND, Part.TENOR, hands.left()));
+        }
+        OptionalInt pedal = specification.organ().pedalDivision();
+        if (pedal.isPresent() && hands.layout().usesPedal()) {
+            choruses.add(new Chorus(all, Hand.FEET, Part.BASS_ON_PEDAL, pedal.getAsInt()));
+        }
+        return choruses;
+    }
+}
