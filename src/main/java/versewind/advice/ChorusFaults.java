@@ -76,6 +76,10 @@ public final class ChorusFaults {
     }
 
     /** What every hand, and the feet, play. */
+    List<Chorus> choruses(Verse verse) {
+        return choruses(verse.registration(), verse.hands(), Company.of(verse));
+    }
+
     private List<Chorus> choruses(Registration drawn, HandsAndFeet hands, Company company) {
         int[] received = new int[specification.organ().divisions().size()];
         keys.route(hands, drawn.couplers(), received);

@@ -11,6 +11,9 @@ enum Pitch {
     FEET_1,
     FEET_HALF;
 
+    /** Feet of the pitch as written. */
+    static final int UNISON_FEET = 8;
+
     private static final int OCTAVE_SEMITONES = 12;
 
     /** As it stands on a knob: "4". */

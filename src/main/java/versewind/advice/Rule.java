@@ -9,6 +9,18 @@ import java.util.stream.Stream;
  * <p>Source: common practice, no source; the weights are estimates.
  */
 public enum Rule {
+    NO_TUNE("no tune", 10),
+    LEAD_LOST("lead lost", 10),
+    LEAD_TOO_STRONG("lead too strong", 8),
+    LEAD_ONLY_JUST("lead only just held", 3),
+    WORDS_COVERED("words covered", 10),
+    WORDS_ONLY_JUST("words only just clear", 3),
+    MELODY_BURIED("melody buried", 9),
+    MELODY_ONLY_JUST("melody only just heard", 3),
+    MELODY_UNDER_CONGREGATION("melody soloed under a congregation", 4),
+    INTRODUCTION_LOUDER("introduction louder", 6),
+    INTRODUCTION_ELSEWHERE("introduction in another world", 3),
+
     NO_EIGHT_FOOT("no 8 ft", 8),
     GAP("gap", 5),
     BARE_MIXTURE("bare mixture", 6),
@@ -19,9 +31,18 @@ public enum Rule {
     VOX_HUMANA("vox humana in chorus", 6),
     SOLO_REED("solo reed in chorus", 3),
     REED_OVER_LITTLE("reed over little flue", 5),
+    INAUDIBLE("inaudible stop", 1),
     PEDAL_SILENT("pedal missing", 8),
     PEDAL_COUPLER("pedal coupler missing", 3),
-    PEDAL_WITHOUT_EIGHT("pedal without 8 ft", 3);
+    PEDAL_WITHOUT_EIGHT("pedal without 8 ft", 3),
+    PEDAL_BOOMS("pedal booms", 5),
+
+    SAME_SOUND("same sound", 3),
+    SIXTEEN_ALWAYS("16 ft in every verse", 3),
+    NO_GROWTH("no growth", 3),
+    BIGGEST_NOT_LAST("biggest verse not last", 3),
+    STEP("step", 4),
+    TOO_MANY_MOVES("too many movements", 7);
 
     private final String word;
     private final int weight;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import versewind.advice.Advice;
 import versewind.advice.Assessment;
 import versewind.advice.Attendance;
 import versewind.advice.Ears;
@@ -50,8 +51,8 @@ final class AssessCommand {
         Assessment assessment = Assessment.of(open.plan(), sound);
         Ears ears = Ears.of(open.plan(), assessment, new EarSeats(open.instrument()));
         String results = typed.hasMatchedOption(Options.JSON)
-                ? AssessmentJson.of(open.plan(), assessment, ears)
-                : AssessmentText.of(open.plan(), open.instrument(), assessment, ears, lettering);
+                ? AssessmentJson.of(open.plan(), assessment, ears, Advice.on(sound))
+                : AssessmentText.of(open, assessment, ears, Advice.on(sound), lettering);
         int status = assessment.wantingAttention().isEmpty() ? Reply.GOOD : Reply.WANTS_ATTENTION;
         return new Reply(status, results, unsavedWork(open, "assessed"));
     }

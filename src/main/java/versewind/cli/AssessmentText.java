@@ -2,6 +2,7 @@ package versewind.cli;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import versewind.advice.Advice;
 import versewind.advice.Assessment;
 import versewind.advice.Caution;
 import versewind.advice.Ears;
@@ -16,6 +17,7 @@ import versewind.plan.Verse;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
 import versewind.sound.PlusMinus;
+import versewind.store.OpenPlan;
 
 /** A plan's assessment as plain text: a table for every hymn, a summary, what to keep in mind. */
 final class AssessmentText {
@@ -37,20 +39,28 @@ final class AssessmentText {
 
     private final Page page;
     private final Assessment assessment;
+    private final AdviceText advice;
 
-    private AssessmentText(Page page, Assessment assessment) {
+    private AssessmentText(Page page, Assessment assessment, AdviceText advice) {
         this.page = page;
         this.assessment = assessment;
+        this.advice = advice;
     }
 
-    static String of(Plan plan, Instrument instrument, Assessment assessment, Ears ears, Lettering lettering) {
+    static String of(OpenPlan open, Assessment assessment, Ears ears, Advice advice, Lettering lettering) {
         Page page = new Page(lettering);
-        AssessmentText text = new AssessmentText(page, assessment);
+        Plan plan = open.plan();
+        Instrument instrument = open.instrument();
+        AdviceText adviceText = new AdviceText(page, plan, advice);
+        AssessmentText text = new AssessmentText(page, assessment, adviceText);
         heading(page, plan.heading(), instrument);
         page.line(AttendanceText.people(plan.heading().people()) + " expected");
-        assessment.hymns().forEach(text::hymn);
+        for (int hymn = 0; hymn < assessment.hymns().size(); hymn++) {
+            text.hymn(assessment.hymns().get(hymn), hymn);
+        }
         page.blank();
         page.paragraph(text.summary());
+        adviceText.silenced();
         page.paragraph(Caution.ESTIMATE);
         Caution.room(instrument.room()).ifPresent(page::paragraph);
         Caution.hearing(assessment.loudestDba()).ifPresent(page::paragraph);
@@ -68,7 +78,7 @@ final class AssessmentText {
         page.line(instrument.toString());
     }
 
-    private void hymn(Assessment.OfHymn of) {
+    private void hymn(Assessment.OfHymn of, int index) {
         page.blank();
         page.line(name(of.hymn()));
         if (of.verses().isEmpty()) {
@@ -78,6 +88,7 @@ final class AssessmentText {
         page.line(HEADS_ABOVE);
         page.line(HEADS);
         of.verses().forEach(verse -> page.line(row(verse)));
+        advice.hymn(index);
     }
 
     /** The line over a hymn. */

@@ -79,10 +79,13 @@ final class Choosing {
         return Shelving.open(state);
     }
 
-    /** Back to the plan; where none is open, back to the plans there are. */
+    /** Back to the plan, the findings or the library; where none is open, back to the plans there are. */
     private static Step discard(State state, Panel.Form form) {
         if (form.purpose() instanceof Panel.Purpose.Rename rename) {
             return Step.to(state.with(rename.back()));
+        }
+        if (form.purpose() instanceof Panel.Purpose.Silence) {
+            return Heeding.back(state);
         }
         return state.work().isPresent() ? Step.to(state.closed()) : Shelving.open(state);
     }

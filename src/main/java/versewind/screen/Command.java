@@ -89,6 +89,7 @@ public enum Command {
     SAVE_UNDER("save under another title, in a new file", Group.PLAN, Where.BOTH, Key.of('w')),
     PLANS("the library: open another plan, or make a new one", Group.PLAN, Where.BOTH, Key.of('o'), Key.control('o')),
     WRITE_SHEET("write the sheet for the music desk", Group.PLAN, Where.BOTH, Key.of('W')),
+    FINDINGS("what a colleague would say of the plan", Group.PLAN, Where.BOTH, Key.of('f')),
     HELP("all the keys", Group.PLAN, Where.BOTH, Key.of('?'), Key.of(F1)),
     REPAINT("paint the screen afresh", Group.PLAN, Where.ANYWHERE, Key.control('l')),
     LEAVE("leave", Group.PLAN, Where.BOTH, Key.of('q'), Key.control('q')),
@@ -124,6 +125,13 @@ public enum Command {
     CLOSE_LIBRARY("take away what was typed; back to the plan", Group.LIBRARY, Where.LIBRARY, Key.of(ESCAPE)),
     LEAVE_LIBRARY("leave", Group.LIBRARY, Where.LIBRARY, Key.control('q')),
 
+    FINDING_BELOW("the finding below", Group.FINDINGS, Where.FINDINGS, Key.of(DOWN), Key.of(TAB)),
+    FINDING_ABOVE("the finding above", Group.FINDINGS, Where.FINDINGS, Key.of(UP), Key.of(BACK_TAB)),
+    GO_THERE("go there", Group.FINDINGS, Where.FINDINGS, Key.of(ENTER)),
+    MEND("mend it", Group.FINDINGS, Where.FINDINGS, Key.of('m')),
+    SILENCE("silence it", Group.FINDINGS, Where.FINDINGS, Key.of('s')),
+    CLOSE_FINDINGS("close", Group.FINDINGS, Where.FINDINGS, Key.of(ESCAPE), Key.of('f'), Key.of('q')),
+
     HELP_DOWN("a line down", Group.READING, Where.HELP, Key.of(DOWN)),
     HELP_UP("a line up", Group.READING, Where.HELP, Key.of(UP)),
     HELP_PAGE_DOWN("a page down", Group.READING, Where.HELP, Key.of(' '), Key.of(PAGE_DOWN)),
@@ -144,6 +152,7 @@ public enum Command {
         FILLING_IN("Filling in a form"),
         CHOOSING("Choosing from a list"),
         LIBRARY("The library"),
+        FINDINGS("Among the findings"),
         READING("Reading the help");
 
         private final String title;
@@ -171,6 +180,7 @@ public enum Command {
         CHOOSER,
         LIBRARY,
         READINGS,
+        FINDINGS,
         HELP,
         /** Whatever has the keys. */
         ANYWHERE;
@@ -180,7 +190,7 @@ public enum Command {
             return switch (other) {
                 case ANYWHERE -> true;
                 case BOTH -> this == STOPS || this == VERSES || this == BOTH;
-                case STOPS, VERSES, FIND, FORM, CHOOSER, LIBRARY, READINGS, HELP -> this == other;
+                case STOPS, VERSES, FIND, FORM, CHOOSER, LIBRARY, READINGS, FINDINGS, HELP -> this == other;
             };
         }
     }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import versewind.advice.Finding;
 import versewind.plan.ChurchDay;
 import versewind.plan.ChurchYear;
 import versewind.plan.Edit;
@@ -42,6 +43,9 @@ final class Forms {
     private static final int DATE = 1;
     private static final int PRESENT = 2;
     private static final int SERVICE_NOTES = 3;
+    private static final int MOVING = 4;
+
+    private static final int SILENCE_NOTE = 0;
 
     private static final int LEVEL = 0;
     private static final int SEAT = 1;
@@ -100,6 +104,15 @@ final class Forms {
                         field("Singers", "", "how many of them sing with the organ; blank for nobody")),
                 LEVEL,
                 new Panel.Purpose.MeterReading(),
+                "");
+    }
+
+    static Panel.Form ofSilence(Finding finding) {
+        return new Panel.Form(
+                "Say no more of: " + finding.rule().word(),
+                List.of(field("Note", "", "why it is meant so; the plan keeps it; may be blank")),
+                SILENCE_NOTE,
+                new Panel.Purpose.Silence(finding.place(), finding.rule()),
                 "");
     }
 
@@ -175,7 +188,12 @@ final class Forms {
                 field("Title", heading.title(), "the name of the service; needed"),
                 field("Date", heading.date().map(LocalDate::toString).orElse(""), DATE_HINT),
                 field("People", Integer.toString(heading.people()), PEOPLE_HINT),
-                field("Notes", heading.notes(), "for the desk"));
+                field("Notes", heading.notes(), "for the desk"),
+                field(
+                        "Moving",
+                        Double.toString(heading.moveS()),
+                        "seconds that a hand needs for one stop or coupler; an estimate, usually "
+                                + Heading.USUAL_MOVE_S));
     }
 
     /** What is said of a field: for a date what the day is in the church's year, once it can be read. */
@@ -227,6 +245,9 @@ final class Forms {
         if (purpose instanceof Panel.Purpose.MeterReading && work.verse().isPresent()) {
             return Metering.taken(closed, work, reading(form, work.verse().get(), state.today()));
         }
+        if (purpose instanceof Panel.Purpose.Silence silence) {
+            return Heeding.silence(closed, work, silence, form.value(SILENCE_NOTE));
+        }
         if (purpose instanceof Panel.Purpose.HymnTexts && work.hymn().isPresent()) {
             Hymn hymn = hymn(form, work.hymn().get().verses());
             return Handler.edit(closed, work, new Edit.SetHymn(work.place().hymn(), hymn), work.place());
@@ -240,7 +261,10 @@ final class Forms {
             return saveUnder(closed, work, serviceTitle(form));
         }
         if (purpose instanceof Panel.Purpose.ServiceTexts) {
-            return Handler.edit(closed, work, new Edit.SetHeading(heading(form)), work.place());
+            Heading typed = heading(form);
+            Heading heading =
+                    new Heading(typed.title(), typed.date(), typed.people(), typed.notes(), seconds(form, MOVING));
+            return Handler.edit(closed, work, new Edit.SetHeading(heading), work.place());
         }
         return Step.to(closed);
     }
@@ -347,6 +371,18 @@ final class Forms {
         } catch (DateTimeParseException notADate) {
             throw new Wrong(DATE, "\"" + form.value(DATE) + "\" is no date; write it as 2026-10-04.");
         }
+    }
+
+    private static double seconds(Panel.Form form, int field) {
+        try {
+            double number = Double.parseDouble(form.value(field));
+            if (number >= Heading.SHORTEST_MOVE_S && number <= Heading.LONGEST_MOVE_S) {
+                return number;
+            }
+        } catch (NumberFormatException notANumber) {
+            // Said below, with what would be right.
+        }
+        throw new Wrong(field, "A movement takes 0.1 to 5 seconds.");
     }
 
     private static int number(Panel.Form form, int field, int least, int most) {

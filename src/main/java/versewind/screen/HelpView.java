@@ -34,6 +34,7 @@ final class HelpView {
                 new Line("pp to fff", "from this organ's softest stop to its full organ"),
                 new Line("sone", "loudness as it is felt: twice as many, twice as loud"),
                 new Line("lag", "how late the sound reaches the farthest singers"),
+                new Line("caution, remark", "what is found; f shows all, and what mends it"),
                 new Line("coupled down", "the feet play a manual, no pedal stop is drawn")));
         for (Command.Group group : Command.Group.values()) {
             if (!lines.isEmpty()) {

@@ -20,6 +20,9 @@ record Layout(int gridWidth, int listX, int listWidth, int top, int height, int 
     /** From this height on the moves have two rows. */
     private static final int TALL = 22;
 
+    /** From this height on what is advised has a row. */
+    private static final int AIRY = 24;
+
     private static final int HEADER_ROWS = 2;
     private static final int NARROWEST_LIST = 27;
     private static final int SMALL_LIST = 24;
@@ -37,9 +40,19 @@ record Layout(int gridWidth, int listX, int listWidth, int top, int height, int 
         return new Layout(gridWidth, gridWidth + 1, listWidth, HEADER_ROWS, statusTop - HEADER_ROWS, statusTop);
     }
 
-    /** Rows of the status bar: who sings and how it is played, the levels, the moves, messages. */
+    /** Rows of the status bar: who sings and how it is played, the levels, what is advised, the moves, messages. */
     static int statusRows(int rows) {
-        return rows < TALL ? 4 : 5;
+        return 3 + adviceRows(rows) + moveRows(rows);
+    }
+
+    /** Rows for what is advised. */
+    static int adviceRows(int rows) {
+        return rows < AIRY ? 0 : 1;
+    }
+
+    /** Rows for the moves. */
+    static int moveRows(int rows) {
+        return rows < TALL ? 1 : 2;
     }
 
     /** Whether a screen is too small to work on. */

@@ -2,6 +2,10 @@ package versewind.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import versewind.advice.Finding;
+import versewind.advice.Rule;
+import versewind.plan.Place;
 import versewind.plan.Sought;
 import versewind.sound.NextReading;
 
@@ -96,6 +100,9 @@ sealed interface Panel {
         /** A meter's reading of the current verse. */
         record MeterReading() implements Purpose {}
 
+        /** The note with which a rule is silenced for a verse. */
+        record Silence(Place place, Rule rule) implements Purpose {}
+
         /** A new plan on an instrument. */
         record NewPlan(String instrument) implements Purpose {}
 
@@ -187,6 +194,24 @@ sealed interface Panel {
 
         /** Nothing: the list is only read. */
         record Nothing() implements Choice {}
+    }
+
+    /**
+     * The findings of the plan are being read.
+     *
+     * @param rows all of them, in the order of the plan
+     * @param at which is marked
+     */
+    record Findings(List<Finding> rows, int at) implements Panel {
+
+        public Findings {
+            rows = List.copyOf(rows);
+        }
+
+        /** The finding that is marked, if there are any. */
+        Optional<Finding> marked() {
+            return at < rows.size() ? Optional.of(rows.get(at)) : Optional.empty();
+        }
     }
 
     /**

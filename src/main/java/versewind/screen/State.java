@@ -62,6 +62,9 @@ public record State(
         if (panel instanceof Panel.Library) {
             return Command.Where.LIBRARY;
         }
+        if (panel instanceof Panel.Findings) {
+            return Command.Where.FINDINGS;
+        }
         if (panel instanceof Panel.Help) {
             return Command.Where.HELP;
         }

@@ -14,9 +14,6 @@ import versewind.sound.Margin;
 /** The status bar: who sings and how it is played, the live levels, what has to be moved, what the program says. */
 final class StatusView {
 
-    /** Rows of the status bar that are not for the moves: the rule, the levels, the notice. */
-    private static final int OTHER_ROWS = 3;
-
     private StatusView() {}
 
     /** How a verse of the hymn where we are sounds. */
@@ -31,7 +28,11 @@ final class StatusView {
         if (work.verse().isPresent()) {
             Verse verse = work.verse().get();
             paintLevels(frame, state, verse, estimate(work, verse), y + 1);
-            paintMoves(frame, state, work, y + 2);
+            int adviceRows = Layout.adviceRows(frame.height());
+            if (adviceRows > 0) {
+                AdviceLine.paint(frame, state, work, y + 2);
+            }
+            paintMoves(frame, state, work, y + 2 + adviceRows);
         }
         paintNotice(frame, state);
     }
@@ -157,7 +158,7 @@ final class StatusView {
     }
 
     private static void paintMoves(Frame frame, State state, Work work, int y) {
-        int rows = Layout.statusRows(frame.height()) - OTHER_ROWS;
+        int rows = Layout.moveRows(frame.height());
         List<String> lines = MovesLine.of(state, work, frame.width() - 2, rows);
         for (int row = 0; row < lines.size(); row++) {
             frame.write(1, y + row, lines.get(row), Style.TEXT);

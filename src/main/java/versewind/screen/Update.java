@@ -22,6 +22,7 @@ public final class Update {
         Choosing.into(handlers);
         Shelving.into(handlers);
         Metering.into(handlers);
+        Heeding.into(handlers);
         return handlers;
     }
 

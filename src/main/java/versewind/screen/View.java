@@ -50,6 +50,8 @@ public final class View {
             ShelfView.paint(frame, state, library.shelves());
         } else if (panel instanceof Panel.Readings readings && state.work().isPresent()) {
             ReadingsView.paint(frame, state, state.work().get(), readings);
+        } else if (panel instanceof Panel.Findings findings) {
+            FindingsView.paint(frame, state, findings);
         } else if (panel instanceof Panel.Help help) {
             HelpView.paint(frame, state, help);
         } else if (panel instanceof Panel.Question question) {

@@ -27,6 +27,8 @@ import versewind.plan.Verse;
 public final class OrganSound {
 
     private static final int MOST_ROOMS_KEPT = 100;
+    private static final int BAND_500_HZ = 13;
+    private static final int BAND_1_KHZ = 16;
     private static final double MS_PER_MINUTE = 60_000;
 
     private final Instrument organ;
@@ -210,6 +212,16 @@ public final class OrganSound {
     /** The instrument. */
     public Instrument organ() {
         return organ;
+    }
+
+    /**
+     * Reverberation time of the room in s with a number of people in it, the mean of those at 500 Hz and 1 kHz: 0.1611
+     * V/A.
+     *
+     * @param people how many, 0 or more
+     */
+    public double reverberationS(int people) {
+        return (room.reverberationS(BAND_500_HZ, people) + room.reverberationS(BAND_1_KHZ, people)) / 2;
     }
 
     /** Sound power of the softest stop of the manuals, all four parts, box closed. */

@@ -91,6 +91,11 @@ final class RoomSound {
         return emptyM2[band] + people * personM2[band];
     }
 
+    /** Reverberation time in s of a band with a number of people in the room. */
+    double reverberationS(int band, int people) {
+        return Reverberation.sabineS(room.volumeM3(), absorptionM2(band, people));
+    }
+
     /** What reaches the seats with a number of people in the room. */
     Seats seats(int people) {
         double[] reverberant = new double[ThirdOctaves.COUNT];

@@ -2,6 +2,7 @@ package versewind.store;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import versewind.advice.Advice;
 import versewind.advice.Assessment;
 import versewind.advice.Attendance;
 import versewind.advice.Ears;
@@ -21,13 +22,17 @@ public final class AssessmentJson {
 
     /**
      * A plan: its title ("plan"), the name of its instrument's file without the ending, the people expected, for every hymn
-     * its verses, and what it means for the ears.
+     * its verses and how each is played, what it means for the ears, and what was found.
      */
-    public static String of(Plan plan, Assessment assessment, Ears ears) {
+    public static String of(Plan plan, Assessment assessment, Ears ears, Advice advice) {
         return Generated.json(json -> {
             heading(json, plan);
-            hymns(json, plan, place -> VerseJson.write(json, assessment.at(place)));
+            hymns(json, plan, place -> {
+                VerseJson.write(json, assessment.at(place));
+                AdviceJson.touch(json, advice.touch(plan, place));
+            });
             EarsJson.write(json, ears);
+            AdviceJson.findings(json, plan, advice.findings(plan));
         });
     }
 

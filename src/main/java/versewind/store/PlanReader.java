@@ -17,6 +17,9 @@ import versewind.plan.Verse;
 final class PlanReader {
     private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
+    /** The field of the time that a movement needs, left out where it is the usual one. */
+    static final String SECONDS_A_MOVE = "seconds a move";
+
     private PlanReader() {}
 
     /** Finds the instrument that a plan names. */
@@ -43,7 +46,8 @@ final class PlanReader {
     static Read read(Path file, byte[] bytes, Instruments instruments) throws BadFile {
         Found root = JsonTree.read(file, bytes);
         Format.check(root);
-        Fields fields = root.fields("format", "title", "date", "instrument", "people", "notes", "hymns");
+        Fields fields =
+                root.fields("format", "title", "date", "instrument", "people", SECONDS_A_MOVE, "notes", "hymns");
         Heading heading = heading(fields);
         String id = instrumentId(fields.at("instrument"));
         List<Found> list = fields.at("hymns").items();
@@ -61,7 +65,11 @@ final class PlanReader {
         Optional<LocalDate> date = found.isPresent() ? Optional.of(date(found.get())) : Optional.empty();
         int people = fields.at("people").whole();
         String notes = fields.textOrBlank("notes");
-        return fields.at("people").make(() -> new Heading(title, date, people, notes));
+        Optional<Found> move = fields.find(SECONDS_A_MOVE);
+        double moveS = move.isPresent()
+                ? move.get().number(Heading.SHORTEST_MOVE_S, Heading.LONGEST_MOVE_S)
+                : Heading.USUAL_MOVE_S;
+        return fields.at("people").make(() -> new Heading(title, date, people, notes, moveS));
     }
 
     private static LocalDate date(Found found) throws BadFile {

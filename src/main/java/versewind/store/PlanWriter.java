@@ -38,6 +38,9 @@ final class PlanWriter {
         heading.date().ifPresent(date -> file.text("date", date.toString()));
         file.text("instrument", plan.instrument());
         file.field("people", Written.number(heading.people()));
+        if (heading.moveS() != Heading.USUAL_MOVE_S) {
+            file.field(PlanReader.SECONDS_A_MOVE, Written.number(heading.moveS()));
+        }
         file.textUnlessEmpty("notes", heading.notes());
         Block hymns = file.inner();
         plan.hymns().forEach(hymn -> hymns.row(hymn(hymns.inner(), hymn)));
@@ -69,6 +72,11 @@ final class PlanWriter {
         drawn.registration(block, verse.registration());
         block.textUnlessEmpty("piston", verse.piston());
         block.textUnlessEmpty("note", verse.note());
+        if (!verse.silenced().isEmpty()) {
+            Block silenced = block.inner();
+            verse.silenced().forEach(each -> silenced.text(each.rule(), each.note()));
+            block.field("silenced", silenced.object());
+        }
         return block.object();
     }
 }

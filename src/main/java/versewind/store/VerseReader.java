@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
+import versewind.advice.Rule;
 import versewind.organ.BoxPosition;
 import versewind.organ.Coupler;
 import versewind.organ.Division;
@@ -17,6 +19,7 @@ import versewind.organ.StopName;
 import versewind.organ.Tremulant;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Mode;
+import versewind.plan.Silenced;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
@@ -44,7 +47,8 @@ final class VerseReader {
                 "boxes",
                 "tremulants",
                 "piston",
-                "note");
+                "note",
+                "silenced");
         VerseKind kind = fields.at("kind").choice(List.of(VerseKind.values()), VerseKind::word);
         String label = fields.text("label");
         Mode mode = fields.at("mode").choice(List.of(Mode.values()), Mode::word);
@@ -54,8 +58,27 @@ final class VerseReader {
         Registration registration = registration(fields);
         String piston = fields.textOrBlank("piston");
         String note = fields.textOrBlank("note");
+        List<Silenced> silenced = silenced(fields.entries("silenced"));
         return fields.near("people")
-                .make(() -> new Verse(kind, label, mode, singing, people, hands, registration, piston, note));
+                .make(() -> new Verse(kind, label, mode, singing, people, hands, registration, piston, note, silenced));
+    }
+
+    private static List<Silenced> silenced(Map<String, Found> entries) throws BadFile {
+        List<Silenced> silenced = new ArrayList<>();
+        for (Map.Entry<String, Found> entry : entries.entrySet()) {
+            String rule = entry.getKey();
+            if (Rule.ofWord(rule).isEmpty()) {
+                throw entry.getValue()
+                        .bad(
+                                "there is no rule called " + Quoted.text(rule),
+                                Nearest.sentence(
+                                        rule,
+                                        Stream.of(Rule.values()).map(Rule::word).toList(),
+                                        "The rules are"));
+            }
+            silenced.add(new Silenced(rule, entry.getValue().text()));
+        }
+        return silenced;
     }
 
     HandsAndFeet hands(Fields fields) throws BadFile {

@@ -116,7 +116,12 @@ final class Outside {
         if (effect instanceof Effect.CopyPlan wanted) {
             OpenPlan from = library.openPlan(wanted.id());
             int people = wanted.people().orElse(from.plan().heading().people());
-            Heading heading = new Heading(wanted.title(), wanted.date(), people, wanted.notes());
+            Heading heading = new Heading(
+                    wanted.title(),
+                    wanted.date(),
+                    people,
+                    wanted.notes(),
+                    from.plan().heading().moveS());
             return created(heading, from.plan().instrument(), from.plan().hymns(), from.organ());
         }
         return List.of();

@@ -1,7 +1,10 @@
 package versewind.advice;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import versewind.organ.BoxPosition;
@@ -10,11 +13,15 @@ import versewind.organ.Registration;
 import versewind.organ.StopName;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
+import versewind.plan.Heading;
+import versewind.plan.Hymn;
 import versewind.plan.Mode;
+import versewind.plan.Plan;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
+import versewind.sound.OrganSound;
 import versewind.store.BadFile;
 import versewind.store.Library;
 
@@ -24,6 +31,8 @@ final class Loft {
     static final Loft CATHEDRAL = new Loft("ostmere-cathedral");
     static final Loft CHAPEL = new Loft("foundlings-chapel");
     static final Loft VILLAGE = new Loft("little-corvening");
+
+    private static final Map<Instrument, OrganSound> SOUNDS = new HashMap<>();
 
     private final Instrument organ;
     private final ChorusFaults faults;
@@ -117,6 +126,32 @@ final class Loft {
                 layout,
                 organ.division(right).orElseThrow(),
                 organ.division(left).orElseThrow());
+    }
+
+    /** A service of one hymn at 90 beats a minute. */
+    Plan plan(int people, Verse... verses) {
+        Hymn hymn = new Hymn("1", "The first", "", "", "", OptionalInt.of(90), "", List.of(verses));
+        return new Plan(new Heading("A service", Optional.empty(), people, ""), "organ", List.of(hymn));
+    }
+
+    Advice advice() {
+        return Advice.on(sound());
+    }
+
+    OrganSound sound() {
+        return SOUNDS.computeIfAbsent(organ, OrganSound::open);
+    }
+
+    /** What is found in a hymn by one rule. */
+    List<Finding> found(Rule rule, int people, Verse... verses) {
+        return advice().findings(plan(people, verses)).stream()
+                .filter(finding -> finding.rule() == rule)
+                .toList();
+    }
+
+    /** The sentences of what is found in a hymn by one rule. */
+    List<String> says(Rule rule, int people, Verse... verses) {
+        return found(rule, people, verses).stream().map(Finding::sentence).toList();
     }
 
     /** What the rules of choruses say of a verse. */

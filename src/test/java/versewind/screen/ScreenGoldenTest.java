@@ -79,6 +79,14 @@ class ScreenGoldenTest {
     /** Small and large windows, and what is seldom seen. */
     static Stream<Case> moreScreens() {
         return Stream.of(
+                new Case("findings-80x24", Desk.with("harvest-festival", 80, 24).press("n", "f", "<Down>")),
+                new Case("findings-60x18", Desk.with("easter-cathedral", 60, 18).press("f")),
+                new Case(
+                        "findings-none-80x24",
+                        Desk.with("ash-wednesday", 80, 24).press("n", "f")),
+                new Case(
+                        "silence-form-80x24",
+                        Desk.with("harvest-festival", 80, 24).press("f", "s")),
                 new Case("find-60x18", Desk.with("wedding", 60, 18).press("/", "'flute'", "<Tab>")),
                 new Case("find-long-60x18", Desk.with("wedding", 60, 18).press("/", "'no such stop in this church'")),
                 new Case(

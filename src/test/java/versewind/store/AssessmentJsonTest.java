@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.advice.Advice;
 import versewind.advice.Assessment;
 import versewind.advice.Attendance;
 import versewind.advice.Ears;
@@ -20,6 +21,7 @@ import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Plan;
+import versewind.plan.Silenced;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
@@ -41,8 +43,9 @@ class AssessmentJsonTest {
     }
 
     private static String json(Plan plan, Instrument organ) {
-        Assessment assessment = Assessment.of(plan, OrganSound.open(organ));
-        return AssessmentJson.of(plan, assessment, Ears.of(plan, assessment, new EarSeats(organ)));
+        OrganSound sound = OrganSound.open(organ);
+        Assessment assessment = Assessment.of(plan, sound);
+        return AssessmentJson.of(plan, assessment, Ears.of(plan, assessment, new EarSeats(organ)), Advice.on(sound));
     }
 
     private static JsonNode assessed(Verse... verses) throws Exception {
@@ -67,7 +70,7 @@ class AssessmentJsonTest {
         OpenPlan open = SHIPPED.openPlan(id);
         JsonNode json = tree(json(open.plan(), open.instrument()));
 
-        assertThat(fields(json)).containsExactly("plan", "instrument", "people", "hymns", "ears");
+        assertThat(fields(json)).containsExactly("plan", "instrument", "people", "hymns", "ears", "findings");
         checkEars(json.get("ears"));
         assertThat(json.get("plan").textValue()).isEqualTo(open.plan().heading().title());
         assertThat(json.get("instrument").textValue()).isEqualTo(open.plan().instrument());
@@ -79,6 +82,10 @@ class AssessmentJsonTest {
             for (JsonNode verse : hymn.get("verses")) {
                 checkVerse(verse);
             }
+        }
+        for (JsonNode finding : json.get("findings")) {
+            assertThat(fields(finding)).containsExactly("severity", "rule", "place", "numbers", "sentence", "mend");
+            assertThat(fields(finding.get("place"))).containsExactly("hymn", "verse", "label");
         }
     }
 
@@ -122,7 +129,10 @@ class AssessmentJsonTest {
                     case "melody soloed" -> "soloLine";
                     default -> "lead";
                 };
-        assertThat(fields(verse)).containsExactly("label", "kind", "mode", "organ", "singers", margin, "lagMs");
+        assertThat(fields(verse))
+                .containsExactly("label", "kind", "mode", "organ", "singers", margin, "lagMs", "touch");
+        assertThat(fields(verse.get("touch")))
+                .containsExactly("manner", "holdBeats", "breathBeats", "lagBeats", "sentence", "breath", "lag");
         assertThat(fields(verse.get("organ"))).containsExactly("dbA", "plusMinus", "sone", "phon", "dynamic");
         assertThat(fields(verse.get("singers"))).containsExactly("dbA", "plusMinus", "count");
         assertThat(fields(verse.get(margin))).containsExactly("db", "plusMinus", "verdict", "maybe");
@@ -159,6 +169,26 @@ class AssessmentJsonTest {
         assertThat(verse.get("voice"))
                 .hasToString("{\"db\":null,\"plusMinus\":null,\"verdict\":\"clear\",\"maybe\":[]}");
         assertThat(verse.get("singers").get("count").intValue()).isEqualTo(9);
+    }
+
+    @Test
+    void a_finding_says_where_why_and_what_to_do() throws Exception {
+        JsonNode finding = assessed(blank(VerseKind.VERSE)).at("/findings/0");
+
+        assertThat(finding)
+                .hasToString("{\"severity\":\"caution\",\"rule\":\"lead lost\","
+                        + "\"place\":{\"hymn\":0,\"verse\":0,\"label\":\"V\"},"
+                        + "\"numbers\":{\"singing\":77,\"singingPlusMinus\":4},"
+                        + "\"sentence\":\"Nothing is drawn that sounds: the people sing without a lead.\","
+                        + "\"mend\":null}");
+    }
+
+    @Test
+    void a_silenced_finding_carries_its_note() throws Exception {
+        JsonNode finding = assessed(blank(VerseKind.VERSE).silencing(new Silenced("lead lost", "a cappella")))
+                .at("/findings/0");
+
+        assertThat(finding.get("silenced").textValue()).isEqualTo("a cappella");
     }
 
     @Test

@@ -51,6 +51,21 @@ final class BrokenFiles {
                         "line 3, titel: there is no field \"titel\" here. Did you mean \"title\"?",
                         schema),
                 plan(
+                        "\"note\": \"wait for the bell\"",
+                        "\"silenced\": {\"gapp\": \"meant\"}",
+                        "line 27, hymns[0].verses[1].silenced.gapp: there is no rule called \"gapp\". Did you mean \"gap\"?",
+                        schema),
+                plan(
+                        "\"note\": \"wait for the bell\"",
+                        "\"silenced\": {\"gap\": 1}",
+                        "line 27, hymns[0].verses[1].silenced.gap: this has to be a text, but it is a number. Write it in quotation marks.",
+                        schema),
+                plan(
+                        "\"format\": 1,",
+                        "\"format\": 1, \"seconds a move\": 7,",
+                        "line 2, [\"seconds a move\"]: this number is out of range. It lies between 0.1 and 5.",
+                        schema),
+                plan(
                         "\"title\": \"Second Sunday of Lent\"",
                         "\"title\": 7",
                         "line 3, title: this has to be a text, but it is a number. Write it in quotation marks.",

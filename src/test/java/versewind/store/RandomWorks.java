@@ -13,6 +13,8 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import versewind.advice.Rule;
 import versewind.organ.Action;
 import versewind.organ.BoxPosition;
 import versewind.organ.Coupler;
@@ -35,6 +37,7 @@ import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Plan;
+import versewind.plan.Silenced;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
@@ -250,7 +253,8 @@ final class RandomWorks {
                 text(),
                 chance(70) ? Optional.of(LocalDate.of(below(10_000), 1 + below(12), 1 + below(28))) : Optional.empty(),
                 1 + below(50_000),
-                text());
+                text(),
+                chance(50) ? Heading.USUAL_MOVE_S : tenths(0.1, 5));
         return new Plan(
                 heading,
                 "organ-" + below(100),
@@ -282,7 +286,11 @@ final class RandomWorks {
                         oneOf(instrument.manualDivisions())),
                 registration(instrument),
                 text(),
-                text());
+                text(),
+                Stream.of(Rule.values())
+                        .filter(rule -> chance(10))
+                        .map(rule -> new Silenced(rule.word(), text()))
+                        .toList());
     }
 
     private Registration registration(Instrument instrument) {

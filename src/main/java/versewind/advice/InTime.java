@@ -1,0 +1,139 @@
+package versewind.advice;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import versewind.organ.IndexSet;
+import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.Edit;
+import versewind.plan.Verse;
+
+/**
+ * What has to be moved from verse to verse fits into the breath: each hand one movement after another, the boxes by foot
+ * at the same time. A piston moves everything but the boxes. Common practice, no source.
+ */
+final class InTime implements VerseRule {
+
+    @Override
+    public Optional<Found> judge(InHymn hymn, int index) {
+        if (index == 0) {
+            return Optional.empty();
+        }
+        Verse verse = hymn.verse(index);
+        boolean isSet = !verse.piston().isBlank() && hymn.organ().pistons().any();
+        Moves moves = Moves.between(hymn.verse(index - 1).registration(), verse.registration());
+        double neededS = neededS(hymn, isSet ? 0 : byHand(moves), moves.boxes().size());
+        double breathS = breathS(hymn);
+        if (neededS <= breathS) {
+            return Optional.empty();
+        }
+        return Optional.of(Found.caution(
+                hymn,
+                index,
+                Rule.TOO_MANY_MOVES,
+                List.of(
+                        Figures.count("movements", isSet ? moves.boxes().size() : moves.count()),
+                        new Figure("needed", neededS, Figure.Unit.SECONDS),
+                        new Figure("breath", breathS, Figure.Unit.SECONDS)),
+                sentence(hymn, index, isSet ? moves.boxes().size() : moves.count(), neededS, breathS),
+                () -> mend(hymn, index)));
+    }
+
+    private static int byHand(Moves moves) {
+        return moves.count() - moves.boxes().size();
+    }
+
+    private static double neededS(InHymn hymn, int byHand, int byFoot) {
+        int turns = (byHand + Practice.HANDS - 1) / Practice.HANDS;
+        return Math.max(turns, byFoot) * hymn.plan().heading().moveS();
+    }
+
+    private static double breathS(InHymn hymn) {
+        return hymn.breathBeats() * hymn.beatS();
+    }
+
+    private static String sentence(InHymn hymn, int index, int movements, double neededS, double breathS) {
+        String early = early(hymn, index);
+        return String.format(
+                Locale.ROOT,
+                "%d movements from %s need %.1f s, and the breath is %.1f s%s.",
+                movements,
+                hymn.verse(index - 1).label(),
+                neededS,
+                breathS,
+                early.isEmpty()
+                        ? ""
+                        : ": first " + early + ", unheard in "
+                                + hymn.verse(index - 1).label());
+    }
+
+    /** What can be moved before the breath, since it is not heard there yet. */
+    private static String early(InHymn hymn, int index) {
+        Verse before = hymn.verse(index - 1);
+        Moves moves = Moves.between(before.registration(), prepared(hymn, index));
+        Instrument organ = hymn.organ();
+        return moves.stopsDrawn().plus(moves.stopsPutIn()).stream()
+                .mapToObj(stop -> organ.stops().get(stop).name().toString())
+                .collect(Collectors.joining(", "));
+    }
+
+    /** What can be drawn in the verse before without a difference there. */
+    private static Registration prepared(InHymn hymn, int index) {
+        Verse before = hymn.verse(index - 1);
+        Registration after = hymn.verse(index).registration();
+        Registration prepared = before.registration();
+        IndexSet moved = after.stops()
+                .minus(before.registration().stops())
+                .plus(before.registration().stops().minus(after.stops()));
+        for (int stop : moved.stream().toArray()) {
+            Registration more = prepared.toggleStop(stop);
+            if (!isHeard(hymn, before, prepared, stop) && !isHeard(hymn, before, more, stop)) {
+                prepared = more;
+            }
+        }
+        return prepared;
+    }
+
+    private static boolean isHeard(InHymn hymn, Verse verse, Registration drawn, int stop) {
+        return hymn.faults().choruses(verse.withRegistration(drawn)).stream()
+                .anyMatch(chorus -> chorus.sounding().contains(stop));
+    }
+
+    /** A piston, or what can be drawn a verse earlier, where that is enough. */
+    private static Optional<Mend> mend(InHymn hymn, int index) {
+        return piston(hymn, index).or(() -> earlier(hymn, index));
+    }
+
+    private static Optional<Mend> piston(InHymn hymn, int index) {
+        Verse verse = hymn.verse(index);
+        Moves moves = Moves.between(hymn.verse(index - 1).registration(), verse.registration());
+        boolean isHelped =
+                verse.piston().isBlank() && neededS(hymn, 0, moves.boxes().size()) <= breathS(hymn);
+        return isHelped
+                ? Generals.forVerse(hymn.plan(), hymn.organ(), verse)
+                        .map(piston -> new Mend(
+                                "Set it on piston " + piston + ".",
+                                new Edit.SetVerse(hymn.index(), index, verse.withPiston(piston))))
+                : Optional.empty();
+    }
+
+    private static Optional<Mend> earlier(InHymn hymn, int index) {
+        Verse before = hymn.verse(index - 1);
+        Registration prepared = prepared(hymn, index);
+        Moves rest = Moves.between(prepared, hymn.verse(index).registration());
+        boolean isEnough = neededS(hymn, byHand(rest), rest.boxes().size()) <= breathS(hymn)
+                && (index == 1 || fits(hymn, hymn.verse(index - 2).registration(), prepared));
+        return isEnough
+                ? Optional.of(new Mend(
+                        "Move " + early(hymn, index) + " for " + before.label() + " already.",
+                        new Edit.SetVerse(hymn.index(), index - 1, before.withRegistration(prepared))))
+                : Optional.empty();
+    }
+
+    private static boolean fits(InHymn hymn, Registration from, Registration to) {
+        Moves moves = Moves.between(from, to);
+        return neededS(hymn, byHand(moves), moves.boxes().size()) <= breathS(hymn);
+    }
+}

@@ -1,0 +1,45 @@
+package versewind.advice;
+
+import java.util.Optional;
+import versewind.plan.Mode;
+import versewind.sound.Estimate;
+import versewind.sound.Verdict;
+
+/** A soloist and a choir are carried, never covered. Source of the thresholds: {@link versewind.sound.Thresholds}. */
+final class WordsHeard implements VerseRule {
+
+    @Override
+    public Optional<Found> judge(InHymn hymn, int verse) {
+        Estimate estimate = hymn.estimate(verse);
+        String who = hymn.verse(verse).mode() == Mode.SOLO_VOICE ? "the soloist" : "the choir";
+        return switch (estimate.margin().verdict()) {
+            case COVERED ->
+                Optional.of(Found.caution(
+                        hymn,
+                        verse,
+                        Rule.WORDS_COVERED,
+                        Figures.balance(estimate),
+                        "The organ " + Figures.probably(estimate) + "covers " + who
+                                + ": the words are lost in the nave.",
+                        () -> SmallestChange.to(hymn, verse, Verdict.Way.SOFTER)));
+            case VOICE_ONLY_JUST ->
+                Optional.of(Found.remark(
+                        hymn,
+                        verse,
+                        Rule.WORDS_ONLY_JUST,
+                        Figures.balance(estimate),
+                        "The words of " + who + " " + Figures.probably(estimate) + "only just come through.",
+                        () -> SmallestChange.to(hymn, verse, Verdict.Way.SOFTER)));
+            case NO_TUNE,
+                    LOST,
+                    LEAD_ONLY_JUST,
+                    LEADS,
+                    TOO_STRONG,
+                    CLEAR,
+                    BURIED,
+                    SOLO_LINE_ONLY_JUST,
+                    STANDS_OUT,
+                    ORGAN_ALONE -> Optional.empty();
+        };
+    }
+}

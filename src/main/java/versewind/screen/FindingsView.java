@@ -1,0 +1,133 @@
+package versewind.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import versewind.advice.Advice;
+import versewind.advice.Finding;
+import versewind.advice.Mend;
+import versewind.advice.Touch;
+import versewind.plan.Hymn;
+
+/** What was found in the plan, over it: a list, and the one that is marked in full. */
+final class FindingsView {
+
+    private static final int WIDTH = 76;
+    private static final int NUMBER = 5;
+    private static final int LABEL = 8;
+    private static final int SEVERITY = 9;
+
+    /** Rows under the list: a blank one, the finding in full and how to mend it. */
+    private static final int FULL_ROWS = 4;
+
+    /** From this height on it is said how to play. */
+    private static final int TALL = 22;
+
+    private FindingsView() {}
+
+    static void paint(Frame frame, State state, Panel.Findings panel) {
+        if (state.work().isEmpty()) {
+            return;
+        }
+        Work work = state.work().get();
+        List<String> playing = frame.height() < TALL ? List.of() : playing(work);
+        int under = 1 + (panel.rows().isEmpty() ? 0 : FULL_ROWS) + (playing.isEmpty() ? 0 : playing.size() + 1);
+        Box box = Box.open(
+                frame, state, "Findings", WIDTH, Math.max(1, panel.rows().size()) + under + 1);
+        int room = Math.max(1, box.height() - under - 1);
+        paintList(frame, state, work, panel, box, room);
+        int last = box.y() + box.height() - 1;
+        int y = last - playing.size() - 1;
+        if (!playing.isEmpty()) {
+            frame.write(box.x(), y, "How to play " + work.verse().orElseThrow().label(), Style.HEADING);
+            write(frame, box, y + 1, playing);
+        }
+        Optional<Finding> marked = panel.marked();
+        if (marked.isEmpty()) {
+            FormView.paintKeys(frame, box.x(), last, box.end(), Command.CLOSE_FINDINGS);
+            return;
+        }
+        List<String> lines = full(marked.get(), box.width());
+        write(frame, box, box.y() + room + 1, lines.subList(0, Math.min(lines.size(), FULL_ROWS - 1)));
+        FormView.paintKeys(
+                frame,
+                box.x(),
+                last,
+                box.end(),
+                Command.GO_THERE,
+                Command.MEND,
+                Command.SILENCE,
+                Command.CLOSE_FINDINGS);
+    }
+
+    private static void write(Frame frame, Box box, int y, List<String> lines) {
+        for (int i = 0; i < lines.size(); i++) {
+            frame.write(box.x(), y + i, lines.get(i), Style.TEXT);
+        }
+    }
+
+    /** The list, scrolled to the row that is marked. */
+    private static void paintList(Frame frame, State state, Work work, Panel.Findings panel, Box box, int room) {
+        List<Finding> rows = panel.rows();
+        if (rows.isEmpty()) {
+            frame.write(box.x(), box.y(), "There is nothing to say.", Style.GOOD);
+            return;
+        }
+        int top = Math.max(0, Math.min(panel.at() - room / 2, rows.size() - room));
+        for (int i = top; i < Math.min(rows.size(), top + room); i++) {
+            paintRow(frame, state, work, rows.get(i), box, box.y() + i - top);
+        }
+        frame.paint(box.x(), box.y() + panel.at() - top, box.width(), Style.CURSOR);
+    }
+
+    /** Touch, breath and lag of the verse where we are, with their reasons. */
+    private static List<String> playing(Work work) {
+        if (work.verse().isEmpty()) {
+            return List.of();
+        }
+        Touch touch = Advice.on(work.sound()).touch(work.plan(), work.place());
+        List<String> lines = new ArrayList<>(Text.wrapped(touch.sentence(), WIDTH - 4));
+        lines.addAll(Text.wrapped(touch.breath(), WIDTH - 4));
+        touch.lag().ifPresent(lag -> lines.addAll(Text.wrapped(lag, WIDTH - 4)));
+        return lines;
+    }
+
+    private static void paintRow(Frame frame, State state, Work work, Finding finding, Box box, int y) {
+        Hymn hymn = work.plan().hymns().get(finding.place().hymn());
+        String cut = state.marks().cut();
+        String number =
+                hymn.number().isBlank() ? Integer.toString(finding.place().hymn() + 1) : hymn.number();
+        String label = hymn.verses().get(finding.place().verse()).label();
+        Style style = finding.isSilenced() ? Style.FAINT : Style.TEXT;
+        frame.write(box.x(), y, Text.fit(number, NUMBER - 1, cut), style);
+        frame.write(box.x() + NUMBER, y, Text.fit(label, LABEL - 1, cut), style);
+        int x = box.x() + NUMBER + LABEL;
+        frame.write(x, y, word(finding), style(finding));
+        x += SEVERITY;
+        frame.write(x, y, Text.fit(finding.sentence(), box.end() - x, cut), style);
+    }
+
+    /** The severity, or that it is silenced. */
+    static String word(Finding finding) {
+        return finding.isSilenced() ? "silenced" : finding.severity().word();
+    }
+
+    static Style style(Finding finding) {
+        if (finding.isSilenced()) {
+            return Style.FAINT;
+        }
+        return switch (finding.severity()) {
+            case CAUTION -> Style.BAD;
+            case REMARK -> Style.NEAR;
+        };
+    }
+
+    private static List<String> full(Finding finding, int columns) {
+        List<String> lines = new ArrayList<>(Text.wrapped(finding.sentence(), columns));
+        finding.silence()
+                .filter(note -> !note.isBlank())
+                .ifPresent(note -> lines.addAll(Text.wrapped("Silenced: " + note, columns)));
+        finding.mend().map(Mend::words).ifPresent(words -> lines.addAll(Text.wrapped("Mend: " + words, columns)));
+        return lines;
+    }
+}

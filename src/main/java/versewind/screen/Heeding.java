@@ -1,0 +1,121 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import versewind.advice.Advice;
+import versewind.advice.Finding;
+import versewind.advice.Mend;
+import versewind.plan.Edit;
+import versewind.plan.Place;
+import versewind.plan.Plan;
+import versewind.plan.Silenced;
+import versewind.plan.Verse;
+
+/** Reading what was found: going there, mending it, silencing it. */
+final class Heeding {
+    private Heeding() {}
+
+    static void into(Map<Command, Handler> handlers) {
+        handlers.put(Command.FINDINGS, Handler.work(Heeding::open));
+        handlers.put(Command.FINDING_BELOW, panel((state, work, panel) -> toRow(state, panel, panel.at() + 1)));
+        handlers.put(Command.FINDING_ABOVE, panel((state, work, panel) -> toRow(state, panel, panel.at() - 1)));
+        handlers.put(
+                Command.GO_THERE,
+                marked((state, work, finding) -> Step.to(state.closed().with(work.at(finding.place())))));
+        handlers.put(Command.MEND, marked(Heeding::mend));
+        handlers.put(Command.SILENCE, marked(Heeding::silenceOrHear));
+        handlers.put(Command.CLOSE_FINDINGS, state -> Step.to(state.closed()));
+    }
+
+    @FunctionalInterface
+    private interface OnFindings {
+        Step on(State state, Work work, Panel.Findings panel);
+    }
+
+    @FunctionalInterface
+    private interface OnFinding {
+        Step on(State state, Work work, Finding finding);
+    }
+
+    private static Handler panel(OnFindings handler) {
+        return Handler.work((state, work) ->
+                state.panel() instanceof Panel.Findings panel ? handler.on(state, work, panel) : Step.to(state));
+    }
+
+    private static Handler marked(OnFinding handler) {
+        return panel((state, work, panel) -> panel.marked()
+                .map(finding -> handler.on(state, work, finding))
+                .orElseGet(() -> Step.says(state, "There is nothing to say.")));
+    }
+
+    /** Opens the list at the first finding of the verse where we are, or after it. */
+    private static Step open(State state, Work work) {
+        List<Finding> rows = Advice.on(work.sound()).findings(work.plan());
+        int at = 0;
+        while (at < rows.size() - 1 && isBefore(rows.get(at).place(), work.place())) {
+            at++;
+        }
+        return Step.to(state.with(new Panel.Findings(rows, at)));
+    }
+
+    private static boolean isBefore(Place one, Place other) {
+        return one.hymn() < other.hymn() || (one.hymn() == other.hymn() && one.verse() < other.verse());
+    }
+
+    private static Step toRow(State state, Panel.Findings panel, int row) {
+        int at = Math.max(0, Math.min(row, panel.rows().size() - 1));
+        return Step.to(state.with(new Panel.Findings(panel.rows(), at)));
+    }
+
+    private static Step mend(State state, Work work, Finding finding) {
+        if (finding.mend().isEmpty()) {
+            return Step.says(state, "There is no single change that mends it.");
+        }
+        Mend mend = finding.mend().get();
+        return done(
+                Handler.edit(state, work, mend.edit(), finding.place()),
+                "Done: " + mend.words() + " After closing, u takes it back.");
+    }
+
+    private static Step silenceOrHear(State state, Work work, Finding finding) {
+        if (finding.isSilenced()) {
+            Verse heard =
+                    verse(work.plan(), finding.place()).hearing(finding.rule().word());
+            return done(
+                    Handler.edit(state, work, setVerse(finding.place(), heard), finding.place()), "It is heard again.");
+        }
+        return Step.to(state.with(Forms.ofSilence(finding)));
+    }
+
+    /** The rule of a form is silenced with the note that was typed. */
+    static Step silence(State state, Work work, Panel.Purpose.Silence purpose, String note) {
+        Verse silenced = verse(work.plan(), purpose.place())
+                .silencing(new Silenced(purpose.rule().word(), note));
+        return done(
+                Handler.edit(state, work, setVerse(purpose.place(), silenced), purpose.place()),
+                "Silenced for this verse; the plan keeps it. On it, s lets it be heard again.");
+    }
+
+    private static Edit setVerse(Place place, Verse verse) {
+        return new Edit.SetVerse(place.hymn(), place.verse(), verse);
+    }
+
+    private static Verse verse(Plan plan, Place place) {
+        return plan.hymns().get(place.hymn()).verses().get(place.verse());
+    }
+
+    /** The list as it is after an edit, marked near where it was. */
+    private static Step done(Step edited, String sentence) {
+        State state = edited.state();
+        Optional<Work> work = state.work();
+        return work.isEmpty()
+                ? edited
+                : new Step(open(state, work.get()).state().with(Notice.says(sentence)), edited.effects());
+    }
+
+    /** Back to the list from a form that was left. */
+    static Step back(State state) {
+        return state.work().map(work -> open(state, work)).orElseGet(() -> Step.to(state.closed()));
+    }
+}

@@ -1,0 +1,119 @@
+package versewind.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import versewind.advice.Finding;
+import versewind.plan.Place;
+import versewind.plan.Plan;
+import versewind.plan.Silenced;
+
+/** Reading what a colleague would say, mending it and silencing it. */
+class FindingsTest {
+
+    private static Panel.Findings panel(Desk desk) {
+        return (Panel.Findings) desk.state().panel();
+    }
+
+    private static Finding marked(Desk desk) {
+        return panel(desk).marked().orElseThrow();
+    }
+
+    /** The wedding, its first verse without 4 ft in the hands. */
+    private static Desk withGap() {
+        return Desk.with("ash-wednesday", plan -> plan)
+                .press("n", "0", "/", "'stopped'", "<Enter>", " ", "/", "'fifteenth'", "<Enter>", " ");
+    }
+
+    @Test
+    void the_findings_open_at_the_verse_where_we_are() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("]", "]", "f");
+
+        assertThat(marked(desk).place().hymn()).isEqualTo(2);
+    }
+
+    @Test
+    void enter_goes_to_the_place() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("f", "<Down>");
+        Place place = marked(desk).place();
+        desk.press("<Enter>");
+
+        assertThat(desk.work().place()).isEqualTo(place);
+        assertThat(desk.state().panel()).isInstanceOf(Panel.None.class);
+    }
+
+    @Test
+    void a_finding_is_mended_and_the_mend_undone() {
+        Desk desk = withGap();
+        Plan before = desk.plan();
+        desk.press("f");
+        assertThat(marked(desk).sentence()).isEqualTo("The hands have 2 ft over 8 ft without 4 ft between them.");
+        desk.press("m");
+
+        assertThat(desk.said()).isEqualTo("Done: Draw Manual: Principal 4. After closing, u takes it back.");
+        assertThat(desk.drawn()).contains("Manual: Principal 4");
+        assertThat(panel(desk).rows()).noneMatch(finding -> finding.sentence().contains("without 4 ft"));
+        desk.press("<Esc>", "u");
+        assertThat(desk.plan()).isEqualTo(before);
+    }
+
+    @Test
+    void a_finding_is_silenced_with_a_note_and_heard_again() {
+        Desk desk = withGap().press("f", "s", "'for the children'", "<Enter>");
+
+        assertThat(desk.verse().silenced()).containsExactly(new Silenced("gap", "for the children"));
+        assertThat(panel(desk).rows()).anyMatch(Finding::isSilenced);
+        assertThat(desk.effects()).anyMatch(Effect.KeepDraft.class::isInstance);
+        while (!marked(desk).isSilenced()) {
+            desk.press("<Down>");
+        }
+        desk.press("s");
+        assertThat(desk.verse().silenced()).isEmpty();
+    }
+
+    @Test
+    void silencing_is_undone_like_any_change() {
+        Desk desk = withGap();
+        Plan before = desk.plan();
+        desk.press("f", "s", "<Enter>", "<Esc>", "u");
+
+        assertThat(desk.plan()).isEqualTo(before);
+    }
+
+    @Test
+    void a_note_that_is_not_kept_leads_back_to_the_findings() {
+        Desk desk = withGap().press("f", "s", "'no'", "<Esc>");
+
+        assertThat(desk.state().panel()).isInstanceOf(Panel.Findings.class);
+        assertThat(desk.verse().silenced()).isEmpty();
+    }
+
+    @Test
+    void where_nothing_is_found_there_is_nothing_to_say() {
+        Desk desk = Desk.with("ash-wednesday", 80, 24).press("f", "m");
+
+        assertThat(desk.said()).isEqualTo("There is nothing to say.");
+        assertThat(desk.screen()).contains("There is nothing to say.");
+    }
+
+    @Test
+    void what_no_single_change_mends_is_told_so() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("f");
+        while (marked(desk).mend().isPresent()) {
+            desk.press("<Down>");
+        }
+        desk.press("m");
+
+        assertThat(desk.said()).isEqualTo("There is no single change that mends it.");
+    }
+
+    @Test
+    void the_weightiest_finding_and_the_touch_have_a_row_of_the_screen() {
+        assertThat(withGap().screen()).contains("legato, the whole beat │ caution: ");
+    }
+
+    @Test
+    void a_small_screen_has_no_row_for_them() {
+        assertThat(Desk.with("ash-wednesday", 80, 23).screen()).doesNotContain("legato");
+    }
+}
