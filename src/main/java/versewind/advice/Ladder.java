@@ -74,7 +74,10 @@ public record Ladder(List<Rung> stronger, List<Rung> softer) {
      * @param tempo beats a minute, if known
      */
     public static Ladder of(OrganSound sound, Verse verse, int people, OptionalInt tempo) {
-        Climb climb = new Climb(sound, verse, people, tempo);
+        BuildingOrder order = new BuildingOrder(sound.organ());
+        List<Integer> upward =
+                order.upward(List.of(verse.hands().right(), verse.hands().left()));
+        Climb climb = new Climb(sound, order, upward, verse, people, tempo);
         return new Ladder(climb.rungs(Way.UP), climb.rungs(Way.DOWN));
     }
 
@@ -82,7 +85,8 @@ public record Ladder(List<Rung> stronger, List<Rung> softer) {
     private record Trial(Registration registration, Estimate estimate, double towardDb) {}
 
     /** The search on one verse. */
-    private record Climb(OrganSound sound, Verse verse, int people, OptionalInt tempo) {
+    private record Climb(
+            OrganSound sound, BuildingOrder order, List<Integer> upward, Verse verse, int people, OptionalInt tempo) {
 
         List<Rung> rungs(Way way) {
             List<Rung> rungs = new ArrayList<>();
@@ -166,9 +170,7 @@ public record Ladder(List<Rung> stronger, List<Rung> softer) {
         }
 
         private List<Registration> stops(Registration drawn, Way way) {
-            BuildingOrder order = new BuildingOrder(sound.organ());
-            List<Integer> stops = new ArrayList<>(
-                    order.upward(List.of(verse.hands().right(), verse.hands().left())));
+            List<Integer> stops = new ArrayList<>(upward);
             if (way == Way.DOWN) {
                 Collections.reverse(stops);
             }

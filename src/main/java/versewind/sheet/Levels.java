@@ -7,6 +7,7 @@ import versewind.sound.Margin;
 /** Levels in whole dB, as they stand on the sheet. */
 final class Levels {
 
+    private static final String PLUS_MINUS = "\u00b1";
     private static final String MINUS = "\u2212";
 
     private Levels() {}
@@ -17,8 +18,7 @@ final class Levels {
         if (organDba.isEmpty()) {
             return "silent";
         }
-        return Math.round(organDba.getAsDouble()) + "\u00b1"
-                + Math.round(verse.plusMinusDb().orElse(0)) + " dB(A)";
+        return Math.round(organDba.getAsDouble()) + plusMinus(verse.plusMinusDb()) + " dB(A)";
     }
 
     /** "mf"; blank where nothing sounds. */
@@ -26,17 +26,17 @@ final class Levels {
         return verse.estimate().dynamic().map(Dynamic::word).orElse("");
     }
 
-    /** "leads, +2 dB". */
+    /** "leads, +2±4 dB". */
     static String verdict(VerseSheet verse) {
         Margin margin = verse.estimate().margin();
-        String number = margin.db().isPresent() ? ", " + signed(margin) + " dB" : "";
-        return Wording.verdict(margin) + number;
+        return Wording.verdict(margin)
+                + (margin.db().isPresent()
+                        ? ", " + signed(margin.db().getAsDouble()) + plusMinus(margin.plusMinusDb()) + " dB"
+                        : "");
     }
 
-    /** "−2±5". */
-    private static String signed(Margin margin) {
-        return signed(margin.db().getAsDouble()) + "\u00b1"
-                + Math.round(margin.plusMinusDb().orElse(0));
+    private static String plusMinus(OptionalDouble db) {
+        return db.isPresent() ? PLUS_MINUS + Math.round(db.getAsDouble()) : "";
     }
 
     /** "+3", "0", "−2". */

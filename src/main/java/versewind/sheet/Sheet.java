@@ -3,11 +3,11 @@ package versewind.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import versewind.advice.Assessment;
 import versewind.advice.Caution;
+import versewind.advice.Ears;
 import versewind.advice.Ladder;
 import versewind.advice.Movements;
 import versewind.advice.Moves;
@@ -19,6 +19,7 @@ import versewind.plan.ChurchYear;
 import versewind.plan.Heading;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.sound.EarSeats;
 import versewind.sound.OrganSound;
 
 /**
@@ -76,13 +77,13 @@ public record Sheet(
                 hymns,
                 PistonCard.of(organ, hymns),
                 AssistantCard.of(hymns),
-                cautions(assessment),
+                cautions(plan, assessment, organ),
                 wishes);
     }
 
-    private static List<String> cautions(Assessment assessment) {
-        return Stream.concat(Stream.of(Caution.ESTIMATE), Caution.hearing(assessment.loudestDba()).stream())
-                .toList();
+    private static List<String> cautions(Plan plan, Assessment assessment, Instrument organ) {
+        Ears ears = Ears.of(plan, assessment, new EarSeats(organ));
+        return Stream.concat(Stream.of(Caution.ESTIMATE), ears.words().stream()).toList();
     }
 
     private static VerseSheet verse(
@@ -103,9 +104,6 @@ public record Sheet(
         return new VerseSheet(
                 verse,
                 of.estimate(),
-                of.estimate().isSilent()
-                        ? OptionalDouble.empty()
-                        : OptionalDouble.of(of.estimate().plusMinus().organDb()),
                 TargetBand.of(verse.mode(), of.estimate()),
                 Wording.playing(verse, people, of.estimate(), organ),
                 Drawn.of(organ, verse.registration()),

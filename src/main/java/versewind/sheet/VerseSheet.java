@@ -14,7 +14,6 @@ import versewind.sound.Estimate;
  *
  * @param verse the verse
  * @param estimate its sound, an estimate
- * @param plusMinusDb standard deviation of its level in dB, where it is known
  * @param target between which levels the organ would be right, where that can be said
  * @param playing who sings and how, what hands and feet play, and where
  * @param drawn what is drawn
@@ -28,7 +27,6 @@ import versewind.sound.Estimate;
 public record VerseSheet(
         Verse verse,
         Estimate estimate,
-        OptionalDouble plusMinusDb,
         Optional<TargetBand> target,
         String playing,
         List<Drawn> drawn,
@@ -64,14 +62,21 @@ public record VerseSheet(
         }
     }
 
-    /** The organ's level in the nave: "f 81 dB(A) ±3"; "silent". */
+    /** The organ's level in the nave: "f 81±3 dB(A)"; "silent". */
     public String levelWords() {
         return (Levels.dynamic(this) + " " + Levels.level(this)).strip();
     }
 
-    /** What it comes to: "leads, +2 dB". */
+    /** What it comes to: "leads, +2±4 dB". */
     public String verdictWords() {
         return Levels.verdict(this);
+    }
+
+    /** One standard deviation of its level in the nave in dB; empty where nothing sounds. */
+    OptionalDouble plusMinusDb() {
+        return estimate.isSilent()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(estimate.plusMinus().organDb());
     }
 
     /** Whether something should be done about it. */
