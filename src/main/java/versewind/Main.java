@@ -5,6 +5,7 @@ import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -29,7 +30,10 @@ public final class Main {
         Reply reply = reply(List.of(arguments), charset);
         int status = reply.status();
         try {
-            write(reply.results(), FileDescriptor.out, charset);
+            write(
+                    reply.results(),
+                    FileDescriptor.out,
+                    reply.letters() == Reply.Letters.UTF_8 ? StandardCharsets.UTF_8 : charset);
             write(reply.words(), FileDescriptor.err, charset);
         } catch (IOException unwritten) {
             status = Reply.BAD;
@@ -47,6 +51,7 @@ public final class Main {
                             Optional.ofNullable(System.getProperty(PROGRAM_FOLDER))
                                     .map(Path::of),
                             System.getenv(),
+                            System.in,
                             charset,
                             LocalDate.now(ZoneId.systemDefault()),
                             Optional.ofNullable(Main.class.getPackage().getImplementationVersion())

@@ -14,7 +14,6 @@ import versewind.sound.OrganSound;
 import versewind.store.AssessmentJson;
 import versewind.store.BadFile;
 import versewind.store.Fingerprint;
-import versewind.store.Library;
 import versewind.store.OpenPlan;
 
 /** {@code versewind assess PLAN}: how every verse of a plan stands. */
@@ -30,7 +29,7 @@ final class AssessCommand {
     static CommandSpec spec() {
         CommandSpec spec = Options.command(
                 NAME, "Estimates every verse of a plan: the organ, the singing, and whether the organ leads.");
-        spec.addPositional(Options.operand("PLAN", "A plan's file, or its name among the plans."));
+        spec.addPositional(Options.operand("PLAN", Options.PLAN + " " + Options.OR_INPUT));
         spec.addOption(Options.valued(
                 PEOPLE,
                 "N,N,...",
@@ -39,8 +38,9 @@ final class AssessCommand {
         return Options.withExitStatus(spec, "A verse wants attention.");
     }
 
-    static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile, Misuse {
-        OpenPlan open = library.openPlan(Options.operand(typed));
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, Misuse {
+        OpenPlan open = commands.plan(Options.operand(typed));
+        Lettering lettering = commands.lettering();
         OrganSound sound = open.organ().sound();
         return typed.hasMatchedOption(PEOPLE)
                 ? attended(typed, open, sound, lettering)

@@ -30,7 +30,6 @@ final class CalibrateCommand {
     private static final String LEAVE_OUT = "--leave-out";
     private static final String WRITE = "--write";
     private static final String UNDO = "--undo";
-    private static final String PIPED = "-";
     private static final int USUAL_NEXT = 3;
     private static final int MOST_NEXT = 20;
 
@@ -130,7 +129,7 @@ final class CalibrateCommand {
         List<Reading> readings = new ArrayList<>(rests.readings());
         if (typed.hasMatchedPositional(1)) {
             String file = typed.matchedPositionalValue(1, "");
-            boolean isPiped = file.equals(PIPED);
+            boolean isPiped = file.equals(Options.INPUT);
             String text = isPiped ? PlainText.of(System.in) : PlainText.of(file);
             readings.addAll(ReadingsTable.read(isPiped ? "the standard input" : file, text, before));
         }

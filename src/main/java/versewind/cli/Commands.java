@@ -16,7 +16,10 @@ public final class Commands {
             AssessCommand.NAME,
             CalibrateCommand.NAME,
             EstimateCommand.NAME,
+            ExportCommand.NAME,
             FindCommand.NAME,
+            HelpCommand.NAME,
+            ImportCommand.NAME,
             ListCommand.NAME,
             ReckonCommand.NAME,
             ReadStopsCommand.NAME,
@@ -36,7 +39,7 @@ public final class Commands {
     public static Reply run(List<String> typed, Surroundings surroundings) {
         Commands commands = new Commands(surroundings);
         Reply reply = commands.reply(typed);
-        return new Reply(reply.status(), reply.results(), commands.lettering.ofLines(reply.words()));
+        return new Reply(reply.status(), reply.results(), commands.lettering.ofLines(reply.words()), reply.letters());
     }
 
     private Reply reply(List<String> typed) {
@@ -56,6 +59,13 @@ public final class Commands {
     private static boolean opensEditor(List<String> typed) {
         return typed.isEmpty()
                 || (typed.size() == 1 && !typed.get(0).startsWith("-") && !PRINTING.contains(typed.get(0)));
+    }
+
+    /** The plan that an operand means: a file, a name among the plans, or "-" for the standard input. */
+    OpenPlan plan(String operand) throws BadFile, Misuse {
+        return operand.equals(Options.INPUT)
+                ? library().readPlan(surroundings.standardInput())
+                : library().openPlan(operand);
     }
 
     /** Runs the editor. */

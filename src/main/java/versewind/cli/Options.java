@@ -12,6 +12,12 @@ import picocli.CommandLine.ParseResult;
 final class Options {
 
     static final String JSON = "--json";
+
+    /** The operand that stands for the standard input. */
+    static final String INPUT = "-";
+
+    static final String OR_INPUT = "With - the standard input is read.";
+    static final String PLAN = "A plan's file, or its name among the plans.";
     private static final int COLUMNS = 80;
 
     private Options() {}
@@ -123,9 +129,18 @@ final class Options {
 
     /** With the options that all commands have, and the meaning of the exit status. */
     static CommandSpec withExitStatus(CommandSpec spec, String wantsAttention) {
+        return withExitStatus(spec, Map.of(" " + Reply.WANTS_ATTENTION, wantsAttention));
+    }
+
+    /** With the options that all commands have, and the meaning of the exit status, where nothing can want attention. */
+    static CommandSpec withExitStatus(CommandSpec spec) {
+        return withExitStatus(spec, Map.of());
+    }
+
+    private static CommandSpec withExitStatus(CommandSpec spec, Map<String, String> between) {
         Map<String, String> statuses = new LinkedHashMap<>();
         statuses.put(" " + Reply.GOOD, "All is well.");
-        statuses.put(" " + Reply.WANTS_ATTENTION, wantsAttention);
+        statuses.putAll(between);
         statuses.put(" " + Reply.BAD, "Something typed or read is wrong.");
         spec.usageMessage().exitCodeListHeading("%nExit status:%n").exitCodeList(statuses);
         return withHelp(spec);

@@ -22,7 +22,6 @@ final class ReadStopsCommand {
 
     private static final String CALLED = "--name";
     private static final String OUT = "--out";
-    private static final String PIPED = "-";
     private static final String ENDING = ".json";
     private static final Pattern FOLDERS_AND_ENDING = Pattern.compile("^.*[/\\\\]|\\.[A-Za-z]{1,4}$");
 
@@ -48,7 +47,7 @@ final class ReadStopsCommand {
 
     static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile, Misuse {
         String file = Options.operand(typed);
-        StopList list = StopList.read(file.equals(PIPED) ? PlainText.of(System.in) : PlainText.of(file));
+        StopList list = StopList.read(file.equals(Options.INPUT) ? PlainText.of(System.in) : PlainText.of(file));
         String name = typed.matchedOptionValue(CALLED, nameOf(file)).strip();
         if (name.isEmpty()) {
             throw new Misuse("An organ needs a name. Write one after " + CALLED + ".");
@@ -63,7 +62,7 @@ final class ReadStopsCommand {
 
     private static String nameOf(String file) {
         String stem = FOLDERS_AND_ENDING.matcher(file).replaceAll("");
-        return file.equals(PIPED) || stem.isBlank() ? "New organ" : stem;
+        return file.equals(Options.INPUT) || stem.isBlank() ? "New organ" : stem;
     }
 
     private static String saved(Library library, String file, Optional<NewInstrument> made) throws Misuse {

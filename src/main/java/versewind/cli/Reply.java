@@ -9,8 +9,22 @@ import java.io.StringWriter;
  * @param status exit status: {@link #GOOD}, {@link #WANTS_ATTENTION} or {@link #BAD}
  * @param results for the standard output, with a line end after every line
  * @param words for the standard error, likewise
+ * @param letters in which letters the results are written
  */
-public record Reply(int status, String results, String words) {
+public record Reply(int status, String results, String words, Letters letters) {
+
+    /** In which letters the results are written. */
+    public enum Letters {
+        /** Those of the terminal. */
+        OF_THE_TERMINAL,
+        /** UTF-8 wherever it is read, for other programs. */
+        UTF_8
+    }
+
+    /** In the letters of the terminal. */
+    public Reply(int status, String results, String words) {
+        this(status, results, words, Letters.OF_THE_TERMINAL);
+    }
 
     /** All is well. */
     public static final int GOOD = 0;

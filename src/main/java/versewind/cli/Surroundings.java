@@ -1,5 +1,6 @@
 package versewind.cli;
 
+import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -12,6 +13,7 @@ import java.util.Optional;
  * @param workingFolder the folder it was started in
  * @param programFolder the folder it lies in, with the instruments and plans that are shipped, if that is known
  * @param environment the variables of the environment
+ * @param standardInput what is read for the operand "-"
  * @param charset the terminal's character set
  * @param today the day
  * @param version the program's version
@@ -20,6 +22,7 @@ public record Surroundings(
         Path workingFolder,
         Optional<Path> programFolder,
         Map<String, String> environment,
+        InputStream standardInput,
         Charset charset,
         LocalDate today,
         String version) {

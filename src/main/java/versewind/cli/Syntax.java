@@ -42,7 +42,10 @@ final class Syntax {
             return about(last, commands);
         }
         return switch (last.commandSpec().name()) {
-            case AssessCommand.NAME -> AssessCommand.run(last, commands.library(), commands.lettering());
+            case AssessCommand.NAME -> AssessCommand.run(last, commands);
+            case ExportCommand.NAME -> ExportCommand.run(last, commands);
+            case ImportCommand.NAME -> ImportCommand.run(last, commands);
+            case HelpCommand.NAME -> HelpCommand.run(last, line);
             case ListCommand.NAME -> ListCommand.run(last, commands.library(), commands.lettering());
             case FindCommand.NAME -> FindCommand.run(last, commands.library(), commands.lettering());
             case CalibrateCommand.NAME -> CalibrateCommand.run(last, commands.library(), commands.lettering());
@@ -122,6 +125,9 @@ final class Syntax {
         spec.addSubcommand(ReadStopsCommand.NAME, new CommandLine(ReadStopsCommand.spec()));
         spec.addSubcommand(SheetCommand.NAME, new CommandLine(SheetCommand.spec()));
         spec.addSubcommand(ReckonCommand.NAME, new CommandLine(ReckonCommand.spec()));
+        spec.addSubcommand(ExportCommand.NAME, new CommandLine(ExportCommand.spec()));
+        spec.addSubcommand(ImportCommand.NAME, new CommandLine(ImportCommand.spec()));
+        spec.addSubcommand(HelpCommand.NAME, new CommandLine(HelpCommand.spec()));
         return spec;
     }
 }

@@ -1,6 +1,10 @@
 package versewind.store;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -33,6 +37,32 @@ final class FileBytes {
                     file,
                     "the file could not be read: " + Quoted.plain(String.valueOf(trouble.getMessage())),
                     "Try again, or restore it from a copy.");
+        }
+    }
+
+    /** Reads what comes from elsewhere than a file. */
+    static byte[] read(InputStream in, Path name) throws BadFile {
+        try {
+            return in.readNBytes(JsonTree.LARGEST_FILE + 1);
+        } catch (IOException trouble) {
+            throw BadFile.whole(
+                    name, "it could not be read: " + Quoted.plain(String.valueOf(trouble.getMessage())), "Try again.");
+        }
+    }
+
+    /** The text of a file in UTF-8, without a mark of the order of its bytes. */
+    static String text(Path file, byte[] bytes) throws BadFile {
+        if (bytes.length > JsonTree.LARGEST_FILE) {
+            throw BadFile.whole(file, "this is far too large for a plan", "Take one plan at a time.");
+        }
+        try {
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+            return text.startsWith(JsonTree.BYTE_ORDER_MARK) ? text.substring(1) : text;
+        } catch (CharacterCodingException notUtf8) {
+            throw BadFile.whole(file, "this is not UTF-8", "Save it as CSV in UTF-8.");
         }
     }
 }

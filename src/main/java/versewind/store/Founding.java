@@ -25,7 +25,19 @@ final class Founding {
      * @param folder its place, where nothing is yet
      * @param examples the folder whose instruments and plans are copied
      */
-    static void of(Path folder, Path examples) throws IOException {
+    static void of(Path folder, Path examples) throws BadFile {
+        try {
+            make(folder, examples);
+        } catch (IOException trouble) {
+            throw BadFile.whole(
+                    folder,
+                    "the folder for your plans could not be made: "
+                            + Quoted.plain(String.valueOf(trouble.getMessage())),
+                    "Name another with --library.");
+        }
+    }
+
+    private static void make(Path folder, Path examples) throws IOException {
         Files.createDirectories(folder.toAbsolutePath().getParent());
         Path making = Files.createTempDirectory(folder.toAbsolutePath().getParent(), ".versewind-");
         try {

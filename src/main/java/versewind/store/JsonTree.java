@@ -44,7 +44,8 @@ final class JsonTree {
             .build();
 
     private static final Pattern CHARACTER_CODE = Pattern.compile(" \\(code \\d+( / 0x[0-9a-f]+)?\\)");
-    private static final String BYTE_ORDER_MARK = "\uFEFF";
+    /** What some programs put before the first character of a file. */
+    static final String BYTE_ORDER_MARK = "\uFEFF";
 
     private final Path file;
     private final JsonParser parser;

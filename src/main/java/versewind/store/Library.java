@@ -1,6 +1,7 @@
 package versewind.store;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,7 +15,6 @@ import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import versewind.organ.Instrument;
-import versewind.plan.Heading;
 import versewind.plan.Plan;
 
 /**
@@ -58,15 +58,7 @@ public final class Library {
      */
     public static Library founded(Path folder, Optional<Path> examples) throws BadFile {
         if (examples.isPresent() && !Files.exists(folder)) {
-            try {
-                Founding.of(folder, examples.get());
-            } catch (IOException trouble) {
-                throw BadFile.whole(
-                        folder,
-                        "the folder for your plans could not be made: "
-                                + Quoted.plain(String.valueOf(trouble.getMessage())),
-                        "Name another with --library.");
-            }
+            Founding.of(folder, examples.get());
         }
         return new Library(folder);
     }
@@ -81,40 +73,10 @@ public final class Library {
         return bin;
     }
 
-    /**
-     * Gives a saved plan another title, and its file the name that goes with it.
-     *
-     * @return the id it has then, or why it still has the old one
-     */
+    /** Gives a saved plan another title, and its file the name that goes with it. */
     public Renaming renamePlan(String id, String title) throws BadFile {
-        OpenPlan open = openPlan(plans.path(id));
-        if (open.draft().isPresent()) {
-            return new Renaming(id, "There is unsaved work on it. Open it, and save or forget that first.");
-        }
-        Heading was = open.plan().heading();
-        Heading heading = new Heading(title, was.date(), was.people(), was.notes());
-        SaveOutcome outcome = savePlan(open.with(open.plan().withHeading(heading)), WhenChanged.REFUSE);
-        if (outcome instanceof SaveOutcome.NotSaved notSaved) {
-            return new Renaming(id, notSaved.why());
-        }
-        if (outcome instanceof SaveOutcome.ChangedOnDisk) {
-            return new Renaming(id, "Its file has just been changed by somebody else. Try again.");
-        }
-        if (Slug.of(title).equals(Optional.of(id))) {
-            return new Renaming(id, "");
-        }
-        String free = plans.freeId(title);
-        bin.rename(plans.path(id), plans.path(free));
-        return new Renaming(free, "");
+        return Renaming.of(this, plans, bin, id, title);
     }
-
-    /**
-     * What became of giving a plan another title.
-     *
-     * @param id what it is called now
-     * @param trouble why it has its old title, a whole sentence; blank if it has the new one
-     */
-    public record Renaming(String id, String trouble) {}
 
     /** The instruments, by their ids. Reads the head of each file only. */
     public List<InstrumentEntry> instruments() throws BadFile {
@@ -150,6 +112,14 @@ public final class Library {
         PlanReader.Read read = PlanReader.read(path, bytes, id -> instrumentOf(path, id));
         Optional<Draft> draft = draftOf(path).filter(each -> !isSame(each, read.plan()));
         return new OpenPlan(read.plan(), read.organ(), path, Fingerprint.of(bytes), draft);
+    }
+
+    /** Reads a plan that comes from elsewhere than a file; its instrument is one of this library. */
+    public OpenPlan readPlan(InputStream in) throws BadFile {
+        Path name = Path.of("standard input");
+        byte[] bytes = FileBytes.read(in, name);
+        PlanReader.Read read = PlanReader.read(name, bytes, id -> instrumentOf(plans.path("plan"), id));
+        return new OpenPlan(read.plan(), read.organ(), name, Fingerprint.NO_FILE, Optional.empty());
     }
 
     /**

@@ -10,12 +10,12 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import versewind.advice.Assessment;
-import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.screen.Input;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
 import versewind.store.Catalogue;
+import versewind.store.KnownOrgan;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
 import versewind.store.PlanEntry;
@@ -35,7 +35,7 @@ final class Browsing implements AutoCloseable {
     private final Library library;
     private final Catalogue catalogue;
     private final Consumer<Input> tell;
-    private final IdentityHashMap<Instrument, OrganSound> sounds = new IdentityHashMap<>();
+    private final IdentityHashMap<KnownOrgan, OrganSound> sounds = new IdentityHashMap<>();
     private final ExecutorService reader = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "library");
         thread.setDaemon(true);
@@ -102,7 +102,7 @@ final class Browsing implements AutoCloseable {
         try {
             OpenPlan open = library.openPlan(id);
             Plan plan = open.plan();
-            OrganSound sound = sounds.computeIfAbsent(open.instrument(), OrganSound::open);
+            OrganSound sound = sounds.computeIfAbsent(open.organ(), KnownOrgan::sound);
             int verses =
                     plan.hymns().stream().mapToInt(hymn -> hymn.verses().size()).sum();
             int wanting = Assessment.of(plan, sound).wantingAttention().size();

@@ -22,6 +22,7 @@ import versewind.store.KnownOrgan;
 import versewind.store.Library;
 import versewind.store.OpenOrgan;
 import versewind.store.OpenPlan;
+import versewind.store.Renaming;
 import versewind.store.SaveOutcome;
 import versewind.store.WhenChanged;
 
@@ -233,7 +234,7 @@ final class Outside {
                 : new Input.Failed("The plan has been changed just now, and has no such hymn any more.");
     }
 
-    private static Input renamed(Library.Renaming renaming, String title) {
+    private static Input renamed(Renaming renaming, String title) {
         return new Input.LibraryChanged(
                 renaming.trouble().isEmpty()
                         ? "Renamed to \"" + title + "\", in " + renaming.id() + ".json."

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -52,7 +53,7 @@ class CalibrateCommandTest {
         return Commands.run(
                 List.of(words),
                 new Surroundings(
-                        folder, Optional.empty(), Map.of(), StandardCharsets.UTF_8, LocalDate.of(2026, 11, 25), "1.0"));
+                        folder, Optional.empty(), Map.of(), InputStream.nullInputStream(), StandardCharsets.UTF_8, LocalDate.of(2026, 11, 25), "1.0"));
     }
 
     @Test

@@ -18,6 +18,9 @@ class CommandsTest {
     void help_reads_as_before() {
         Golden.check("help/versewind.txt", typed("--help").results());
         Golden.check("help/assess.txt", typed("assess", "--help").results());
+        Golden.check("help/export.txt", typed("export", "--help").results());
+        Golden.check("help/import.txt", typed("import", "--help").results());
+        Golden.check("help/help.txt", typed("help", "--help").results());
         Golden.check("help/list.txt", typed("list", "--help").results());
         Golden.check("help/find.txt", typed("find", "--help").results());
         Golden.check("help/sheet.txt", typed("sheet", "--help").results());

@@ -1,6 +1,7 @@
 package versewind.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -27,7 +28,14 @@ final class Typing {
     }
 
     static Surroundings surroundings(Path folder, Optional<Path> programFolder, Charset charset) {
-        return new Surroundings(folder, programFolder, Map.of(), charset, LocalDate.of(2026, 11, 1), "1.2.3");
+        return new Surroundings(
+                folder,
+                programFolder,
+                Map.of(),
+                InputStream.nullInputStream(),
+                charset,
+                LocalDate.of(2026, 11, 1),
+                "1.2.3");
     }
 
     /** Makes a library of a shipped instrument and one plan, {@code plans/odd.json}. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,7 +41,13 @@ class WhereaboutsTest {
 
     private Reply list(Map<String, String> environment, String... typed) {
         Surroundings surroundings = new Surroundings(
-                working, Optional.of(program), environment, StandardCharsets.UTF_8, LocalDate.of(2026, 11, 1), "1.2.3");
+                working,
+                Optional.of(program),
+                environment,
+                InputStream.nullInputStream(),
+                StandardCharsets.UTF_8,
+                LocalDate.of(2026, 11, 1),
+                "1.2.3");
         return Commands.run(List.of(typed), surroundings);
     }
 

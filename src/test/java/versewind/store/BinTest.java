@@ -53,7 +53,7 @@ class BinTest {
 
     @Test
     void a_plan_is_renamed_with_its_file() throws BadFile {
-        assertThat(library.renamePlan("lent", "Lent, at noon")).isEqualTo(new Library.Renaming("lent-at-noon", ""));
+        assertThat(library.renamePlan("lent", "Lent, at noon")).isEqualTo(new Renaming("lent-at-noon", ""));
         assertThat(library.openPlan("lent-at-noon").plan().heading().title()).isEqualTo("Lent, at noon");
         assertThat(plans.resolve("lent.json")).doesNotExist();
         assertThat(library.renamePlan("lent-at-noon", "Lent at Noon").id()).isEqualTo("lent-at-noon");

@@ -1,0 +1,103 @@
+package versewind.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ImportCommandTest {
+
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void a_library_with_one_plan() throws IOException {
+        Typing.makeLibrary(folder, Files.readString(Path.of("plans/harvest-festival.json")));
+    }
+
+    private Reply typed(byte[] input, String... arguments) {
+        Charset ascii = StandardCharsets.US_ASCII;
+        return Commands.run(
+                List.of(arguments),
+                new Surroundings(
+                        folder,
+                        Optional.empty(),
+                        Map.of(),
+                        new ByteArrayInputStream(input),
+                        ascii,
+                        LocalDate.of(2026, 11, 1),
+                        "1.2.3"));
+    }
+
+    private byte[] exported() {
+        Reply reply = typed(new byte[0], "export", "odd", "--csv");
+        assertThat(reply.letters()).isEqualTo(Reply.Letters.UTF_8);
+        return reply.results().getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void what_was_exported_is_imported_as_a_new_plan_byte_for_byte() throws IOException {
+        Reply reply = typed(exported(), "import", "-");
+
+        assertThat(reply.status()).isEqualTo(Reply.GOOD);
+        Path made = Path.of(reply.results().strip());
+        assertThat(made).isEqualTo(folder.resolve("plans/harvest-festival.json"));
+        assertThat(made).hasSameBinaryContentAs(folder.resolve("plans/odd.json"));
+    }
+
+    @Test
+    void importing_twice_makes_two_plans_and_writes_over_none() {
+        typed(exported(), "import", "-");
+
+        assertThat(typed(exported(), "import", "-").results()).endsWith("harvest-festival-2.json\n");
+    }
+
+    @Test
+    void where_a_row_is_wrong_its_line_is_told_and_nothing_is_made() throws IOException {
+        String csv = new String(exported(), StandardCharsets.UTF_8).replace("Trombone 16", "Trombon 16");
+        Path file = Files.writeString(folder.resolve("bad.csv"), csv);
+
+        Reply reply = typed(new byte[0], "import", file.toString());
+        assertThat(reply.status()).isEqualTo(Reply.BAD);
+        assertThat(reply.words())
+                .startsWith("versewind: " + file + ", line ")
+                .contains("stops: Pedal has no stop \"Trombon 16\". Did you mean \"Trombone 16\"?")
+                .endsWith("versewind: Nothing was imported.\n");
+        assertThat(folder.resolve("plans")).isDirectoryNotContaining("glob:**harvest*");
+    }
+
+    @Test
+    void other_letters_than_utf_8_and_a_file_that_is_not_there_are_told() {
+        assertThat(typed(new byte[] {'a', (byte) 0xE9}, "import", "-").words())
+                .isEqualTo("versewind: standard input: this is not UTF-8. Save it as CSV in UTF-8.\n");
+        assertThat(typed(new byte[0], "import", "gone.csv").words())
+                .startsWith("versewind: gone.csv: there is no such file.");
+    }
+
+    @Test
+    void export_wants_its_form_said() {
+        assertThat(typed(new byte[0], "export", "odd").words())
+                .isEqualTo("versewind: versewind export needs --csv. See versewind export --help.\n");
+    }
+
+    @Test
+    void a_plan_is_also_read_from_the_standard_input() throws IOException {
+        byte[] plan = Files.readAllBytes(folder.resolve("plans/odd.json"));
+
+        assertThat(typed(plan, "assess", "-").results())
+                .isEqualTo(typed(plan, "assess", "odd").results());
+        assertThat(typed("{".getBytes(StandardCharsets.UTF_8), "assess", "-").words())
+                .startsWith("versewind: standard input, line 1");
+    }
+}

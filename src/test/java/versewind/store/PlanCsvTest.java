@@ -1,0 +1,140 @@
+package versewind.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import versewind.plan.Heading;
+import versewind.plan.Hymn;
+import versewind.plan.Plan;
+
+class PlanCsvTest {
+
+    private static final Library SHIPPED = new Library(Path.of(""));
+
+    static List<String> plans() throws BadFile {
+        return SHIPPED.catalogue().read().stream()
+                .map(entry -> entry.file().id())
+                .toList();
+    }
+
+    private static PlanCsvReader.Read read(String csv) throws BadRows, BadFile {
+        return PlanCsvReader.read(csv, id -> SHIPPED.openOrgan(id).organ());
+    }
+
+    private static String harvest() throws BadFile {
+        OpenPlan open = SHIPPED.openPlan("harvest-festival");
+        return PlanCsv.of(open.plan(), open.instrument());
+    }
+
+    @ParameterizedTest
+    @MethodSource("plans")
+    void every_shipped_plan_comes_back_as_it_was(String id) throws BadFile, BadRows {
+        OpenPlan open = SHIPPED.openPlan(id);
+
+        assertThat(read(PlanCsv.of(open.plan(), open.instrument())).plan()).isEqualTo(open.plan());
+    }
+
+    @Test
+    void dangerous_texts_and_empty_hymns_come_back_as_they_were() throws BadFile, BadRows {
+        OpenPlan open = SHIPPED.openPlan("harvest-festival");
+        Hymn odd = new Hymn(
+                "-1",
+                "=cmd|' /C calc'!A0",
+                "@TUNE",
+                "+1",
+                "'=x",
+                OptionalInt.of(90),
+                "two\nlines, \"quoted\"",
+                List.of());
+        Plan plan = new Plan(
+                new Heading("'-", Optional.empty(), 3, " "),
+                "st-tethwin",
+                List.of(odd, open.plan().hymns().get(1), odd));
+
+        assertThat(read(PlanCsv.of(plan, open.instrument())).plan()).isEqualTo(plan);
+        Plan none = plan.withHymns(List.of());
+        assertThat(read(PlanCsv.of(none, open.instrument())).plan()).isEqualTo(none);
+    }
+
+    @Test
+    void names_with_commas_semicolons_and_colons_come_apart_where_they_should() {
+        String name = "Flute, large; 8: \\ open";
+
+        assertThat(CsvList.parts(CsvList.written(name) + ", b", ',')).hasSize(2);
+        assertThat(CsvList.name(CsvList.parts(CsvList.written(name), ':').get(0)))
+                .isEqualTo(name);
+    }
+
+    @Test
+    void columns_may_be_moved_and_what_repeats_left_blank() throws BadFile, BadRows {
+        String csv = """
+                title,service,instrument,people,hymn,kind,mode,stops
+                All things new,Matins,st-tethwin,40,1,verse,congregation,"Great: Principal 4, Open Diapason 8"
+                ,,,,1,last verse,congregation,
+                """;
+
+        Plan plan = read(csv).plan();
+        assertThat(plan.heading()).isEqualTo(new Heading("Matins", Optional.empty(), 40, ""));
+        assertThat(plan.hymns().get(0).verses()).hasSize(2);
+        assertThat(plan.hymns().get(0).verses().get(0).registration().stops().size())
+                .isEqualTo(2);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Trumpet 8 | Trumpit 8 | stops: Great has no stop \"Trumpit 8\". Did you mean \"Trumpet 8\"?",
+                "Great: Open | Grate: Open | stops: the organ has no division \"Grate\". Did you mean \"Great\"?",
+                "2026-10-04 | 04.10.2026 | date: \"04.10.2026\" is no date. Write it like 2026-10-04, year, month, day.",
+                ",480, | ,many, | people: this is a whole number from 1 to 50000, and not \"many\".",
+                "last verse | lost verse | kind: there is no such word as \"lost verse\". Did you mean \"last verse\"?",
+                "Swell to Pedal | Swell to Petal |"
+                        + " couplers: the organ has no coupler \"Swell to Petal\". Did you mean \"Swell to Pedal\"?",
+            })
+    void a_cell_that_is_wrong_is_told_with_its_line_and_column(String was, String is, String sentence) throws BadFile {
+        BadRows bad = catchThrowableOfType(BadRows.class, () -> read(harvest().replaceAll(was, is)));
+
+        assertThat(bad.sentences().get(0)).matches("line \\d+: .*").endsWith(sentence);
+    }
+
+    @Test
+    void all_rows_that_are_wrong_are_told() throws BadFile {
+        BadRows bad = catchThrowableOfType(
+                BadRows.class,
+                () -> read(harvest().replace("Trumpet 8", "Trumpit 8").replace(",last verse", ",lost")));
+
+        assertThat(bad.sentences()).hasSizeGreaterThan(4).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void a_later_row_that_says_otherwise_of_the_service_or_the_hymn_is_told() throws BadFile {
+        String csv = harvest();
+        int last = csv.lastIndexOf("Harvest Festival,");
+        String other = csv.substring(0, last) + "Easter" + csv.substring(last + "Harvest Festival".length());
+
+        assertThatThrownBy(() -> read(other))
+                .isInstanceOf(BadRows.class)
+                .hasMessageContaining("service: this is not what line 2 has, \"Harvest Festival\".");
+    }
+
+    @Test
+    void columns_that_are_missing_or_unknown_are_told() {
+        assertThatThrownBy(() -> read("service,colour\na,b\n"))
+                .hasMessageStartingWith("line 1: there is no column \"colour\".");
+        assertThatThrownBy(() -> read("service,hymn\na,b\n"))
+                .hasMessage("line 1: the column \"instrument\" is missing.");
+        assertThatThrownBy(() -> read("")).hasMessage("line 1: there is no row below the names of the columns.");
+        assertThatThrownBy(() -> read("service,service\na,b\n"))
+                .hasMessage("line 1: the column \"service\" stands here twice.");
+    }
+}
