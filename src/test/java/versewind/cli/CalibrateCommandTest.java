@@ -53,7 +53,13 @@ class CalibrateCommandTest {
         return Commands.run(
                 List.of(words),
                 new Surroundings(
-                        folder, Optional.empty(), Map.of(), InputStream.nullInputStream(), StandardCharsets.UTF_8, LocalDate.of(2026, 11, 25), "1.0"));
+                        folder,
+                        Optional.empty(),
+                        Map.of(),
+                        InputStream.nullInputStream(),
+                        StandardCharsets.UTF_8,
+                        LocalDate.of(2026, 11, 25),
+                        "1.0"));
     }
 
     @Test
