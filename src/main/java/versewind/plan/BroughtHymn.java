@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import versewind.organ.Counterparts;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 
 /**
@@ -22,12 +23,12 @@ public record BroughtHymn(Hymn hymn, List<Counterparts.Replacement> replacements
     }
 
     /**
-     * Brings a hymn over. On the same organ nothing is changed; on another pistons are left out, since they set something
+     * Brings a hymn over. On the same organ what is drawn is not changed; on another pistons are left out, since they set something
      * else there, and without a pedal everything is played on the manuals.
      */
     public static BroughtHymn of(Hymn hymn, Instrument from, Instrument to) {
         if (from.equals(to)) {
-            return new BroughtHymn(hymn, List.of());
+            return new BroughtHymn(hymn.unanswered(), List.of());
         }
         Counterparts counterparts = new Counterparts(from, to);
         Set<Counterparts.Replacement> replacements = new LinkedHashSet<>();
@@ -40,9 +41,24 @@ public record BroughtHymn(Hymn hymn, List<Counterparts.Replacement> replacements
             }
             verses.add(verse.withRegistration(brought.registration())
                     .withHands(hands(verse.hands(), counterparts, to))
-                    .withPiston(""));
+                    .withPiston("")
+                    .withLocks(locks(verse.locks(), counterparts))
+                    .withAnswer(Optional.empty()));
         }
         return new BroughtHymn(hymn.withVerses(verses), List.copyOf(replacements));
+    }
+
+    /** The locks on the stops that do for the locked ones. What must be drawn goes before what must not. */
+    private static Locks locks(Locks were, Counterparts counterparts) {
+        IndexSet always = stops(were.always(), counterparts);
+        return new Locks(always, stops(were.never(), counterparts).minus(always));
+    }
+
+    private static IndexSet stops(IndexSet were, Counterparts counterparts) {
+        return IndexSet.of(were.stream()
+                .mapToObj(counterparts::stop)
+                .filter(OptionalInt::isPresent)
+                .mapToInt(OptionalInt::getAsInt));
     }
 
     private static HandsAndFeet hands(HandsAndFeet was, Counterparts counterparts, Instrument to) {

@@ -1,6 +1,7 @@
 package versewind.plan;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -36,6 +37,12 @@ public record Hymn(
         if (tempo.isPresent() && (tempo.getAsInt() < SLOWEST_TEMPO || tempo.getAsInt() > FASTEST_TEMPO)) {
             throw new IllegalArgumentException("a tempo is 20 to 300 beats a minute");
         }
+    }
+
+    /** As it is for another service: nothing has been heard of it yet. */
+    public Hymn unanswered() {
+        return withVerses(
+                verses.stream().map(verse -> verse.withAnswer(Optional.empty())).toList());
     }
 
     /** With other verses. */

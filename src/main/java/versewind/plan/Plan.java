@@ -34,6 +34,11 @@ public record Plan(Heading heading, String instrument, List<Hymn> hymns) {
         return withHymns(others);
     }
 
+    /** As it is for another service: nothing has been heard of it yet. */
+    public Plan unanswered() {
+        return withHymns(hymns.stream().map(Hymn::unanswered).toList());
+    }
+
     /** Whether every verse can be played on an instrument: all that is drawn exists, and hands play manuals. */
     public boolean fits(Instrument organ) {
         return hymns.stream().flatMap(hymn -> hymn.verses().stream()).allMatch(verse -> fits(verse, organ));
@@ -42,6 +47,8 @@ public record Plan(Heading heading, String instrument, List<Hymn> hymns) {
     private static boolean fits(Verse verse, Instrument organ) {
         List<Integer> manuals = organ.manualDivisions();
         return verse.registration().fits(organ)
+                && verse.locks().always().isBelow(organ.stops().size())
+                && verse.locks().never().isBelow(organ.stops().size())
                 && manuals.contains(verse.hands().right())
                 && manuals.contains(verse.hands().left());
     }

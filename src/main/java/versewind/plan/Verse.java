@@ -19,7 +19,10 @@ import versewind.organ.Registration;
  * @param registration what is drawn
  * @param piston the piston that sets it, "G3"; blank for none
  * @param note a note for the desk; may be blank
+ * @param mood how it is to sound
+ * @param locks stops that must and must not be drawn
  * @param silenced findings that are not to be shown again, one a rule at most
+ * @param answer how the organ was to the singers, as it was felt afterwards
  */
 public record Verse(
         VerseKind kind,
@@ -31,7 +34,10 @@ public record Verse(
         Registration registration,
         String piston,
         String note,
-        List<Silenced> silenced) {
+        Mood mood,
+        Locks locks,
+        List<Silenced> silenced,
+        Optional<Answer> answer) {
 
     /** The most people that a service or a verse can have. */
     public static final int MOST_PEOPLE = 50_000;
@@ -46,7 +52,7 @@ public record Verse(
         }
     }
 
-    /** A verse of which nothing is silenced. */
+    /** A plain verse with nothing locked, silenced or answered. */
     public Verse(
             VerseKind kind,
             String label,
@@ -57,43 +63,145 @@ public record Verse(
             Registration registration,
             String piston,
             String note) {
-        this(kind, label, mode, singing, people, hands, registration, piston, note, List.of());
+        this(
+                kind,
+                label,
+                mode,
+                singing,
+                people,
+                hands,
+                registration,
+                piston,
+                note,
+                Mood.PLAIN,
+                Locks.NONE,
+                List.of(),
+                Optional.empty());
     }
 
     public Verse withKind(VerseKind other) {
-        return new Verse(other, label, mode, singing, people, hands, registration, piston, note, silenced);
+        return new Verse(
+                other, label, mode, singing, people, hands, registration, piston, note, mood, locks, silenced, answer);
     }
 
     public Verse withLabel(String other) {
-        return new Verse(kind, other, mode, singing, people, hands, registration, piston, note, silenced);
+        return new Verse(
+                kind, other, mode, singing, people, hands, registration, piston, note, mood, locks, silenced, answer);
     }
 
     public Verse withMode(Mode other) {
-        return new Verse(kind, label, other, singing, people, hands, registration, piston, note, silenced);
+        return new Verse(
+                kind,
+                label,
+                other,
+                singing,
+                people,
+                hands,
+                registration,
+                piston,
+                note,
+                mood,
+                locks,
+                silenced,
+                answerAfter(mode, other));
     }
 
     public Verse withSinging(Singing other) {
-        return new Verse(kind, label, mode, other, people, hands, registration, piston, note, silenced);
+        return new Verse(
+                kind,
+                label,
+                mode,
+                other,
+                people,
+                hands,
+                registration,
+                piston,
+                note,
+                mood,
+                locks,
+                silenced,
+                answerAfter(singing, other));
     }
 
     public Verse withPeople(OptionalInt other) {
-        return new Verse(kind, label, mode, singing, other, hands, registration, piston, note, silenced);
+        return new Verse(
+                kind,
+                label,
+                mode,
+                singing,
+                other,
+                hands,
+                registration,
+                piston,
+                note,
+                mood,
+                locks,
+                silenced,
+                answerAfter(people, other));
     }
 
     public Verse withHands(HandsAndFeet other) {
-        return new Verse(kind, label, mode, singing, people, other, registration, piston, note, silenced);
+        return new Verse(
+                kind,
+                label,
+                mode,
+                singing,
+                people,
+                other,
+                registration,
+                piston,
+                note,
+                mood,
+                locks,
+                silenced,
+                answerAfter(hands, other));
     }
 
     public Verse withRegistration(Registration other) {
-        return new Verse(kind, label, mode, singing, people, hands, other, piston, note, silenced);
+        return new Verse(
+                kind,
+                label,
+                mode,
+                singing,
+                people,
+                hands,
+                other,
+                piston,
+                note,
+                mood,
+                locks,
+                silenced,
+                answerAfter(registration, other));
     }
 
     public Verse withPiston(String other) {
-        return new Verse(kind, label, mode, singing, people, hands, registration, other, note, silenced);
+        return new Verse(
+                kind, label, mode, singing, people, hands, registration, other, note, mood, locks, silenced, answer);
     }
 
     public Verse withNote(String other) {
-        return new Verse(kind, label, mode, singing, people, hands, registration, piston, other, silenced);
+        return new Verse(
+                kind, label, mode, singing, people, hands, registration, piston, other, mood, locks, silenced, answer);
+    }
+
+    public Verse withMood(Mood other) {
+        return new Verse(
+                kind, label, mode, singing, people, hands, registration, piston, note, other, locks, silenced, answer);
+    }
+
+    public Verse withLocks(Locks other) {
+        return new Verse(
+                kind, label, mode, singing, people, hands, registration, piston, note, mood, other, silenced, answer);
+    }
+
+    public Verse withAnswer(Optional<Answer> other) {
+        return new Verse(
+                kind, label, mode, singing, people, hands, registration, piston, note, mood, locks, silenced, other);
+    }
+
+    /** An answer was about what was played and sung: where that changes, it falls. */
+    private <T> Optional<Answer> answerAfter(T was, T is) {
+        return was.equals(is) ? answer : Optional.empty();
     }
 
     /** With a rule silenced; its note replaces one that it had. */
@@ -110,7 +218,8 @@ public record Verse(
     }
 
     private Verse withSilenced(List<Silenced> other) {
-        return new Verse(kind, label, mode, singing, people, hands, registration, piston, note, other);
+        return new Verse(
+                kind, label, mode, singing, people, hands, registration, piston, note, mood, locks, other, answer);
     }
 
     /** Why a rule is silenced here; empty where it is not. */

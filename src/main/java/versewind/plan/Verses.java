@@ -3,6 +3,7 @@ package versewind.plan;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import versewind.organ.Instrument;
@@ -38,7 +39,8 @@ public final class Verses {
     /** The verses with one of them once more after itself; a label of its own is the copy's too. */
     public static List<Verse> duplicated(List<Verse> verses, int index) {
         List<Labelled> more = labelled(verses);
-        more.add(index + 1, more.get(index));
+        Labelled once = more.get(index);
+        more.add(index + 1, new Labelled(once.verse().withAnswer(Optional.empty()), once.isUsual()));
         return counted(more);
     }
 

@@ -104,7 +104,7 @@ final class Arranging {
     }
 
     private static Step duplicateHymn(State state, Work work, Hymn hymn) {
-        return Handler.edit(state, work, new Edit.InsertHymn(work.place().hymn() + 1, hymn));
+        return Handler.edit(state, work, new Edit.InsertHymn(work.place().hymn() + 1, hymn.unanswered()));
     }
 
     private static Step removeHymn(State state, Work work, Hymn hymn) {

@@ -1,9 +1,16 @@
 package versewind.store;
 
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 
 /**
  * Comma-separated values. Source: RFC 4180.
@@ -24,6 +31,9 @@ final class Csv {
     private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}&&[^\\t\\r\\n]]");
     private static final String LINE_END = "\r\n";
 
+    private static final String QUOTES =
+            "a cell begins with a quotation mark and does not end with one. Close it, or double those within";
+
     /**
      * A row.
      *
@@ -32,17 +42,7 @@ final class Csv {
      */
     record Row(int line, List<String> cells) {}
 
-    private final String text;
-    private final char separator;
-    private final List<Row> rows = new ArrayList<>();
-    private List<String> cells = new ArrayList<>();
-    private int at;
-    private int line = 1;
-
-    private Csv(String text, char separator) {
-        this.text = text;
-        this.separator = separator;
-    }
+    private Csv() {}
 
     /** Writes a row with its line end. Control characters become question marks, since they could disturb a terminal. */
     static String row(List<String> cells) {
@@ -62,72 +62,23 @@ final class Csv {
 
     /** Reads all rows. */
     static List<Row> read(String text) throws BadRows {
+        List<Row> rows = new ArrayList<>();
+        int line = 1;
+        try (CSVParser parser = CSVParser.parse(new StringReader(text), format(text))) {
+            // looking for the next row reads it, and so moves the parser's line
+            for (Iterator<CSVRecord> each = parser.iterator(); each.hasNext(); ) {
+                rows.add(new Row(line, each.next().stream().map(Csv::value).toList()));
+                line = (int) parser.getCurrentLineNumber() + 1;
+            }
+            return rows;
+        } catch (IOException | UncheckedIOException malformed) {
+            throw BadRows.at(line, QUOTES);
+        }
+    }
+
+    private static CSVFormat format(String text) {
         String first = text.lines().findFirst().orElse("");
         char separator = first.contains(",") ? ',' : first.contains(";") ? ';' : first.contains("\t") ? '\t' : ',';
-        return new Csv(text, separator).rows();
-    }
-
-    private List<Row> rows() throws BadRows {
-        while (at < text.length()) {
-            int begun = line;
-            cells = new ArrayList<>();
-            cell();
-            while (at < text.length() && text.charAt(at) == separator) {
-                at++;
-                cell();
-            }
-            lineEnd();
-            rows.add(new Row(begun, List.copyOf(cells)));
-        }
-        return rows;
-    }
-
-    private void cell() throws BadRows {
-        if (at < text.length() && text.charAt(at) == '"') {
-            quoted();
-            return;
-        }
-        int from = at;
-        while (at < text.length() && !isEnd(text.charAt(at))) {
-            at++;
-        }
-        cells.add(value(text.substring(from, at)));
-    }
-
-    private boolean isEnd(char c) {
-        return c == separator || c == '\r' || c == '\n';
-    }
-
-    private void quoted() throws BadRows {
-        int begun = line;
-        StringBuilder cell = new StringBuilder();
-        at++;
-        while (at < text.length()) {
-            char c = text.charAt(at++);
-            if (c == '"' && at < text.length() && text.charAt(at) == '"') {
-                at++;
-            } else if (c == '"') {
-                if (at < text.length() && !isEnd(text.charAt(at))) {
-                    throw BadRows.at(line, "something stands behind the closing quotation mark of a cell");
-                }
-                cells.add(value(cell.toString()));
-                return;
-            }
-            if (c == '\n') {
-                line++;
-            }
-            cell.append(c);
-        }
-        throw BadRows.at(begun, "a cell begins with a quotation mark that is never closed");
-    }
-
-    private void lineEnd() {
-        if (at < text.length() && text.charAt(at) == '\r') {
-            at++;
-        }
-        if (at < text.length() && text.charAt(at) == '\n') {
-            at++;
-        }
-        line++;
+        return CSVFormat.RFC4180.builder().setDelimiter(separator).get();
     }
 }

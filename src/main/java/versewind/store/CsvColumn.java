@@ -10,6 +10,7 @@ enum CsvColumn {
     DATE("date"),
     INSTRUMENT("instrument"),
     PEOPLE("people"),
+    SECONDS_A_MOVE(PlanReader.SECONDS_A_MOVE),
     SERVICE_NOTES("service notes"),
     HYMN("hymn"),
     NUMBER("number"),
@@ -32,10 +33,16 @@ enum CsvColumn {
     BOXES("boxes"),
     TREMULANTS("tremulants"),
     PISTON("piston"),
-    NOTE("note");
+    NOTE("note"),
+    MOOD("mood"),
+    ALWAYS("always"),
+    NEVER("never"),
+    SILENCED("silenced"),
+    HEARD("heard"),
+    PRESENT("present");
 
     /** The same in every row of a plan. */
-    static final List<CsvColumn> OF_SERVICE = List.of(SERVICE, DATE, INSTRUMENT, PEOPLE, SERVICE_NOTES);
+    static final List<CsvColumn> OF_SERVICE = List.of(SERVICE, DATE, INSTRUMENT, PEOPLE, SECONDS_A_MOVE, SERVICE_NOTES);
 
     /** The same in every row of a hymn. */
     static final List<CsvColumn> OF_HYMN = List.of(NUMBER, TITLE, TUNE, METRE, KEY, TEMPO, HYMN_NOTES);

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import versewind.organ.BoxPosition;
 import versewind.organ.Coupler;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Tremulant;
@@ -35,10 +36,17 @@ final class DrawnWriter {
                 instrument.couplers().stream().map(Coupler::name).toList();
         List<String> tremulants =
                 instrument.tremulants().stream().map(Tremulant::name).toList();
-        drawn(block, registration);
+        stops(block, "drawn", registration.stops());
         knobs(block, "couplers", registration.couplers().stream(), couplers);
         boxes(block, registration);
         knobs(block, "tremulants", registration.tremulants().stream(), tremulants);
+    }
+
+    /** Some stops under a field, left out where there are none. */
+    void stopsUnlessNone(Block block, String field, IndexSet stops) {
+        if (!stops.isEmpty()) {
+            stops(block, field, stops);
+        }
     }
 
     private String divisionName(int division) {
@@ -46,9 +54,9 @@ final class DrawnWriter {
     }
 
     /** The stops stand on one line, a division a line where that is too long. */
-    private void drawn(Block block, Registration registration) {
+    private void stops(Block block, String field, IndexSet stops) {
         Map<String, List<String>> drawn = new LinkedHashMap<>();
-        registration.stops().forEach(i -> {
+        stops.forEach(i -> {
             Instrument.Knob knob = instrument.stops().get(i);
             drawn.computeIfAbsent(knob.name().division(), division -> new ArrayList<>())
                     .add(knob.name().label());
@@ -59,11 +67,11 @@ final class DrawnWriter {
             row.add(division, Row.list(labels));
             rows.field(division, Row.list(labels));
         });
-        String oneLine = new Row().add("drawn", row.braced()).bare();
+        String oneLine = new Row().add(field, row.braced()).bare();
         if (block.holds(oneLine)) {
             block.row(oneLine);
         } else {
-            block.field("drawn", rows.object());
+            block.field(field, rows.object());
         }
     }
 

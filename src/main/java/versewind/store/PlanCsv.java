@@ -11,11 +11,13 @@ import java.util.stream.IntStream;
 import versewind.organ.BoxPosition;
 import versewind.organ.Coupler;
 import versewind.organ.Division;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Tremulant;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
+import versewind.plan.Mood;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 
@@ -52,6 +54,9 @@ public final class PlanCsv {
         cells.put(CsvColumn.DATE, heading.date().map(Object::toString).orElse(""));
         cells.put(CsvColumn.INSTRUMENT, plan.instrument());
         cells.put(CsvColumn.PEOPLE, Integer.toString(heading.people()));
+        cells.put(
+                CsvColumn.SECONDS_A_MOVE,
+                heading.moveS() == Heading.USUAL_MOVE_S ? "" : Written.number(heading.moveS()));
         cells.put(CsvColumn.SERVICE_NOTES, heading.notes());
         if (plan.hymns().isEmpty()) {
             row();
@@ -93,7 +98,7 @@ public final class PlanCsv {
         cells.put(
                 CsvColumn.LEFT, instrument.divisions().get(verse.hands().left()).name());
         Registration drawn = verse.registration();
-        cells.put(CsvColumn.STOPS, stops(drawn));
+        cells.put(CsvColumn.STOPS, stops(drawn.stops()));
         cells.put(
                 CsvColumn.COUPLERS,
                 names(drawn.couplers().stream()
@@ -109,6 +114,19 @@ public final class PlanCsv {
                         .toList()));
         cells.put(CsvColumn.PISTON, verse.piston());
         cells.put(CsvColumn.NOTE, verse.note());
+        cells.put(CsvColumn.MOOD, verse.mood() == Mood.PLAIN ? "" : verse.mood().word());
+        cells.put(CsvColumn.ALWAYS, stops(verse.locks().always()));
+        cells.put(CsvColumn.NEVER, stops(verse.locks().never()));
+        cells.put(
+                CsvColumn.SILENCED,
+                verse.silenced().stream()
+                        .map(each -> CsvList.written(each.rule()) + ": " + CsvList.written(each.note()))
+                        .collect(Collectors.joining("; ")));
+        cells.put(
+                CsvColumn.HEARD, verse.answer().map(each -> each.heard().word()).orElse(""));
+        cells.put(
+                CsvColumn.PRESENT,
+                verse.answer().map(each -> Integer.toString(each.present())).orElse(""));
     }
 
     private static String number(OptionalInt number) {
@@ -119,11 +137,11 @@ public final class PlanCsv {
         return names.stream().map(CsvList::written).collect(Collectors.joining(", "));
     }
 
-    private String stops(Registration drawn) {
+    private String stops(IndexSet stops) {
         List<String> parts = new ArrayList<>();
         for (int d = 0; d < instrument.divisions().size(); d++) {
             int here = d;
-            List<String> labels = drawn.stops().stream()
+            List<String> labels = stops.stream()
                     .mapToObj(instrument.stops()::get)
                     .filter(knob -> knob.division() == here)
                     .map(knob -> knob.stop().label())

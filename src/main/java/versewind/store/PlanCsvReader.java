@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -30,6 +31,8 @@ public final class PlanCsvReader {
 
     /** A plan and the instrument it is made for. */
     public record Read(Plan plan, KnownOrgan organ) {}
+
+    private static final Pattern SECONDS = Pattern.compile("\\d{1,2}([.,]\\d{1,6})?");
 
     private final List<Csv.Row> rows;
     private final Map<CsvColumn, Integer> places;
@@ -129,11 +132,30 @@ public final class PlanCsvReader {
                 throw new BadCell(CsvColumn.SERVICE, "this must not be blank");
             }
             return Optional.of(new Heading(
-                    title, date(cell(row, CsvColumn.DATE).strip()), people, cell(row, CsvColumn.SERVICE_NOTES)));
+                    title,
+                    date(cell(row, CsvColumn.DATE).strip()),
+                    people,
+                    cell(row, CsvColumn.SERVICE_NOTES),
+                    moveS(cell(row, CsvColumn.SECONDS_A_MOVE).strip())));
         } catch (BadCell bad) {
             trouble(row, bad.column(), bad.getMessage());
             return Optional.empty();
         }
+    }
+
+    private static double moveS(String written) throws BadCell {
+        if (written.isEmpty()) {
+            return Heading.USUAL_MOVE_S;
+        }
+        if (SECONDS.matcher(written).matches()) {
+            double moveS = Double.parseDouble(written.replace(',', '.'));
+            if (moveS >= Heading.SHORTEST_MOVE_S && moveS <= Heading.LONGEST_MOVE_S) {
+                return moveS;
+            }
+        }
+        throw new BadCell(
+                CsvColumn.SECONDS_A_MOVE,
+                Quoted.text(written) + " is no time from 0.1 to 5 seconds. Write it like 0.6");
     }
 
     private static Optional<LocalDate> date(String written) throws BadCell {

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import versewind.organ.Instrument;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
+import versewind.plan.Mood;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 
@@ -72,11 +73,21 @@ final class PlanWriter {
         drawn.registration(block, verse.registration());
         block.textUnlessEmpty("piston", verse.piston());
         block.textUnlessEmpty("note", verse.note());
+        if (verse.mood() != Mood.PLAIN) {
+            block.text("mood", verse.mood().word());
+        }
+        drawn.stopsUnlessNone(block, "always", verse.locks().always());
+        drawn.stopsUnlessNone(block, "never", verse.locks().never());
         if (!verse.silenced().isEmpty()) {
             Block silenced = block.inner();
             verse.silenced().forEach(each -> silenced.text(each.rule(), each.note()));
             block.field("silenced", silenced.object());
         }
+        verse.answer()
+                .ifPresent(answer -> block.row(new Row()
+                        .text("heard", answer.heard().word())
+                        .number("present", answer.present())
+                        .bare()));
         return block.object();
     }
 }

@@ -1,11 +1,14 @@
 package versewind.store;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import versewind.advice.Rule;
 import versewind.organ.BoxPosition;
 import versewind.organ.Coupler;
 import versewind.organ.Division;
@@ -15,8 +18,13 @@ import versewind.organ.Registration;
 import versewind.organ.Stop;
 import versewind.organ.StopName;
 import versewind.organ.Tremulant;
+import versewind.plan.Answer;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.Heard;
+import versewind.plan.Locks;
 import versewind.plan.Mode;
+import versewind.plan.Mood;
+import versewind.plan.Silenced;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
@@ -51,7 +59,45 @@ final class VerseCsvReader {
                 hands(row),
                 registration(row),
                 cell.apply(row, CsvColumn.PISTON),
-                cell.apply(row, CsvColumn.NOTE));
+                cell.apply(row, CsvColumn.NOTE),
+                isBlank(row, CsvColumn.MOOD) ? Mood.PLAIN : word(row, CsvColumn.MOOD, Mood.values(), Mood::word),
+                locks(row),
+                silenced(row),
+                answer(row));
+    }
+
+    private Locks locks(Csv.Row row) throws BadCell {
+        IndexSet always = stops(row, CsvColumn.ALWAYS);
+        IndexSet never = stops(row, CsvColumn.NEVER);
+        if (!always.minus(never).equals(always)) {
+            throw new BadCell(CsvColumn.NEVER, "one of these stops is also to be drawn always");
+        }
+        return new Locks(always, never);
+    }
+
+    private List<Silenced> silenced(Csv.Row row) throws BadCell {
+        List<String> rules = Arrays.stream(Rule.values()).map(Rule::word).toList();
+        List<Silenced> silenced = new ArrayList<>();
+        IndexSet seen = IndexSet.EMPTY;
+        for (String part : CsvList.parts(cell.apply(row, CsvColumn.SILENCED), ';')) {
+            List<String> sides = CsvList.parts(part, ':');
+            String rule = CsvList.name(sides.get(0));
+            int found = index(rule, rules, CsvColumn.SILENCED, "there is no rule ", "The rules are");
+            seen = with(seen, found, rule, CsvColumn.SILENCED);
+            silenced.add(
+                    new Silenced(rule, sides.stream().skip(1).map(CsvList::name).collect(Collectors.joining(": "))));
+        }
+        return silenced;
+    }
+
+    private Optional<Answer> answer(Csv.Row row) throws BadCell {
+        if (isBlank(row, CsvColumn.HEARD)) {
+            return Optional.empty();
+        }
+        Heard heard = word(row, CsvColumn.HEARD, Heard.values(), Heard::word);
+        int present = number(cell.apply(row, CsvColumn.PRESENT), CsvColumn.PRESENT, 1, Verse.MOST_PEOPLE)
+                .orElseThrow(() -> new BadCell(CsvColumn.PRESENT, "this must not be blank where something was heard"));
+        return Optional.of(new Answer(heard, present));
     }
 
     private boolean isBlank(Csv.Row row, CsvColumn column) {
@@ -117,7 +163,7 @@ final class VerseCsvReader {
     }
 
     private Registration registration(Csv.Row row) throws BadCell {
-        Registration drawn = Registration.silent(instrument).withStops(stops(row));
+        Registration drawn = Registration.silent(instrument).withStops(stops(row, CsvColumn.STOPS));
         List<String> couplers =
                 instrument.couplers().stream().map(Coupler::name).toList();
         List<String> tremulants =
@@ -139,20 +185,20 @@ final class VerseCsvReader {
         return sides;
     }
 
-    private IndexSet stops(Csv.Row row) throws BadCell {
+    private IndexSet stops(Csv.Row row, CsvColumn column) throws BadCell {
         IndexSet drawn = IndexSet.EMPTY;
-        for (String part : CsvList.parts(cell.apply(row, CsvColumn.STOPS), ';')) {
-            List<String> sides = sides(part, CsvColumn.STOPS);
-            Division division = instrument.divisions().get(division(CsvList.name(sides.get(0)), CsvColumn.STOPS));
+        for (String part : CsvList.parts(cell.apply(row, column), ';')) {
+            List<String> sides = sides(part, column);
+            Division division = instrument.divisions().get(division(CsvList.name(sides.get(0)), column));
             List<String> labels = division.stops().stream().map(Stop::label).toList();
             for (String written : CsvList.parts(sides.get(1), ',')) {
                 String label = CsvList.name(written);
-                index(label, labels, CsvColumn.STOPS, division.name() + " has no stop ", division.name() + " has");
+                index(label, labels, column, division.name() + " has no stop ", division.name() + " has");
                 drawn = with(
                         drawn,
                         instrument.stop(new StopName(division.name(), label)).orElseThrow(),
                         label,
-                        CsvColumn.STOPS);
+                        column);
             }
         }
         return drawn;

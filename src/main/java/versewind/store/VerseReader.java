@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -17,8 +18,12 @@ import versewind.organ.Registration;
 import versewind.organ.Stop;
 import versewind.organ.StopName;
 import versewind.organ.Tremulant;
+import versewind.plan.Answer;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.Heard;
+import versewind.plan.Locks;
 import versewind.plan.Mode;
+import versewind.plan.Mood;
 import versewind.plan.Silenced;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
@@ -48,7 +53,12 @@ final class VerseReader {
                 "tremulants",
                 "piston",
                 "note",
-                "silenced");
+                "mood",
+                "always",
+                "never",
+                "silenced",
+                "heard",
+                "present");
         VerseKind kind = fields.at("kind").choice(List.of(VerseKind.values()), VerseKind::word);
         String label = fields.text("label");
         Mode mode = fields.at("mode").choice(List.of(Mode.values()), Mode::word);
@@ -58,9 +68,60 @@ final class VerseReader {
         Registration registration = registration(fields);
         String piston = fields.textOrBlank("piston");
         String note = fields.textOrBlank("note");
+        Optional<Found> moodFound = fields.find("mood");
+        Mood mood = moodFound.isPresent() ? moodFound.get().choice(List.of(Mood.values()), Mood::word) : Mood.PLAIN;
+        Locks locks = locks(fields);
         List<Silenced> silenced = silenced(fields.entries("silenced"));
+        Optional<Answer> answer = answer(fields);
         return fields.near("people")
-                .make(() -> new Verse(kind, label, mode, singing, people, hands, registration, piston, note, silenced));
+                .make(() -> new Verse(
+                        kind,
+                        label,
+                        mode,
+                        singing,
+                        people,
+                        hands,
+                        registration,
+                        piston,
+                        note,
+                        mood,
+                        locks,
+                        silenced,
+                        answer));
+    }
+
+    private Locks locks(Fields fields) throws BadFile {
+        Optional<Found> always = fields.find("always");
+        Optional<Found> never = fields.find("never");
+        IndexSet in = always.isPresent() ? stops(always.get()) : IndexSet.EMPTY;
+        IndexSet out = never.isPresent() ? stops(never.get()) : IndexSet.EMPTY;
+        IndexSet both = in.minus(in.minus(out));
+        if (!both.isEmpty()) {
+            StopName name = instrument
+                    .stops()
+                    .get(both.stream().findFirst().orElseThrow())
+                    .name();
+            throw never.orElseThrow()
+                    .bad(
+                            Quoted.text(name.label()) + " of " + Quoted.plain(name.division())
+                                    + " is to be drawn always and never",
+                            "Take it out of one of the two.");
+        }
+        return new Locks(in, out);
+    }
+
+    private static Optional<Answer> answer(Fields fields) throws BadFile {
+        Optional<Found> found = fields.find("heard");
+        if (found.isEmpty()) {
+            Optional<Found> alone = fields.find("present");
+            if (alone.isPresent()) {
+                throw alone.get().bad("nothing is said of what was heard", "Write \"heard\" too, or leave this out.");
+            }
+            return Optional.empty();
+        }
+        Heard heard = found.get().choice(List.of(Heard.values()), Heard::word);
+        int present = fields.at("present").whole();
+        return Optional.of(fields.at("present").make(() -> new Answer(heard, present)));
     }
 
     private static List<Silenced> silenced(Map<String, Found> entries) throws BadFile {

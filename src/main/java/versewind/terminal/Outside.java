@@ -123,7 +123,8 @@ final class Outside {
                     people,
                     wanted.notes(),
                     from.plan().heading().moveS());
-            return created(heading, from.plan().instrument(), from.plan().hymns(), from.organ());
+            return created(
+                    heading, from.plan().instrument(), from.plan().unanswered().hymns(), from.organ());
         }
         return List.of();
     }

@@ -64,7 +64,19 @@ public final class RandomEdits {
                 new HandsAndFeet(oneOf(HandsAndFeet.Layout.values()), random.nextInt(2), random.nextInt(2)),
                 registration(),
                 text(),
-                text());
+                text(),
+                oneOf(Mood.values()),
+                locks(),
+                List.of(),
+                random.nextBoolean()
+                        ? Optional.empty()
+                        : Optional.of(new Answer(oneOf(Heard.values()), 1 + random.nextInt(Verse.MOST_PEOPLE))));
+    }
+
+    private Locks locks() {
+        IndexSet always = IndexSet.of(random.ints(random.nextInt(3), 0, STOPS));
+        return new Locks(
+                always, IndexSet.of(random.ints(random.nextInt(3), 0, STOPS)).minus(always));
     }
 
     private Registration registration() {

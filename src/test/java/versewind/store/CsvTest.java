@@ -71,10 +71,10 @@ class CsvTest {
 
     @Test
     void quotation_marks_that_do_not_close_are_told_with_their_line() {
-        assertThatThrownBy(() -> Csv.read("a\nb,\"c\nd\n"))
-                .hasMessage("line 2: a cell begins with a quotation mark that is never closed.");
-        assertThatThrownBy(() -> Csv.read("a\n\"b\"c"))
-                .hasMessage("line 2: something stands behind the closing quotation mark of a cell.");
+        String quotes =
+                "a cell begins with a quotation mark and does not end with one." + " Close it, or double those within.";
+        assertThatThrownBy(() -> Csv.read("a\nb,\"c\nd\n")).hasMessage("line 2: " + quotes);
+        assertThatThrownBy(() -> Csv.read("a\n\"b\"c")).hasMessage("line 2: " + quotes);
     }
 
     @Test

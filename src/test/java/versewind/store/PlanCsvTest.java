@@ -12,9 +12,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import versewind.plan.Answer;
+import versewind.plan.Edit;
 import versewind.plan.Heading;
+import versewind.plan.Heard;
 import versewind.plan.Hymn;
+import versewind.plan.Locks;
+import versewind.plan.Mood;
 import versewind.plan.Plan;
+import versewind.plan.Silenced;
+import versewind.plan.Verse;
 
 class PlanCsvTest {
 
@@ -63,6 +70,21 @@ class PlanCsvTest {
         assertThat(read(PlanCsv.of(plan, open.instrument())).plan()).isEqualTo(plan);
         Plan none = plan.withHymns(List.of());
         assertThat(read(PlanCsv.of(none, open.instrument())).plan()).isEqualTo(none);
+    }
+
+    @Test
+    void what_was_wished_silenced_and_heard_comes_back_as_it_was() throws BadFile, BadRows {
+        OpenPlan open = SHIPPED.openPlan("harvest-festival");
+        Verse verse = open.plan().hymns().get(0).verses().get(1);
+        Verse full = verse.withMood(Mood.FESTAL)
+                .withLocks(Locks.NONE.withAlways(0).withNever(2).withNever(3))
+                .silencing(new Silenced("gap", "the room: it helps; here"))
+                .silencing(new Silenced("no 8 ft", ""))
+                .withAnswer(Optional.of(new Answer(Heard.TOO_STRONG, 120)));
+        Heading heading = new Heading("Slow hands", Optional.empty(), 3, "", 1.25);
+        Plan plan = new Edit.SetVerse(0, 1, full).apply(open.plan()).withHeading(heading);
+
+        assertThat(read(PlanCsv.of(plan, open.instrument())).plan()).isEqualTo(plan);
     }
 
     @Test

@@ -32,10 +32,14 @@ import versewind.organ.Stop;
 import versewind.organ.StopName;
 import versewind.organ.SwellBox;
 import versewind.organ.Tremulant;
+import versewind.plan.Answer;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Heading;
+import versewind.plan.Heard;
 import versewind.plan.Hymn;
+import versewind.plan.Locks;
 import versewind.plan.Mode;
+import versewind.plan.Mood;
 import versewind.plan.Plan;
 import versewind.plan.Silenced;
 import versewind.plan.Singing;
@@ -287,10 +291,20 @@ final class RandomWorks {
                 registration(instrument),
                 text(),
                 text(),
+                oneOf(List.of(Mood.values())),
+                locks(instrument.stops().size()),
                 Stream.of(Rule.values())
                         .filter(rule -> chance(10))
                         .map(rule -> new Silenced(rule.word(), text()))
-                        .toList());
+                        .toList(),
+                chance(30)
+                        ? Optional.of(new Answer(oneOf(List.of(Heard.values())), 1 + below(50_000)))
+                        : Optional.empty());
+    }
+
+    private Locks locks(int stops) {
+        IndexSet always = chance(30) ? some(stops) : IndexSet.EMPTY;
+        return new Locks(always, chance(30) ? some(stops).minus(always) : IndexSet.EMPTY);
     }
 
     private Registration registration(Instrument instrument) {

@@ -1,0 +1,31 @@
+package versewind.plan;
+
+import java.util.Optional;
+
+/** How a verse is to sound. */
+public enum Mood {
+    /** Soft colours: flutes rather than principals, no mixture, no reed. */
+    GENTLE("gentle"),
+    /** As the hymn is usually sung. */
+    PLAIN("plain"),
+    /** Upperwork rather than weight. */
+    BRIGHT("bright"),
+    /** Mixtures, and reeds where they are wanted. */
+    FESTAL("festal");
+
+    private final String word;
+
+    Mood(String word) {
+        this.word = word;
+    }
+
+    /** In words. */
+    public String word() {
+        return word;
+    }
+
+    /** The mood of this word, if there is one. */
+    public static Optional<Mood> ofWord(String word) {
+        return Words.find(values(), Mood::word, word);
+    }
+}
