@@ -2,6 +2,7 @@ package versewind.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
@@ -10,6 +11,7 @@ import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.sound.Estimate;
+import versewind.sound.LevelStep;
 import versewind.sound.OrganSound;
 
 /**
@@ -41,8 +43,15 @@ public record Assessment(List<OfHymn> hymns) {
      *
      * @param verse the verse
      * @param estimate its sound, an estimate
+     * @param step how much louder the organ is than in the hymn's verse before; empty for its first verse, and where one
+     *     of the two is silent
      */
-    public record OfVerse(Verse verse, Estimate estimate) {
+    public record OfVerse(Verse verse, Estimate estimate, Optional<LevelStep> step) {
+
+        /** A verse by itself. */
+        public OfVerse(Verse verse, Estimate estimate) {
+            this(verse, estimate, Optional.empty());
+        }
 
         /** Whether something should be done about it. */
         public boolean wantsAttention() {
@@ -66,14 +75,22 @@ public record Assessment(List<OfHymn> hymns) {
      */
     public static Assessment of(Plan plan, OrganSound sound) {
         int people = plan.heading().people();
-        List<OfHymn> hymns = plan.hymns().stream()
-                .map(hymn -> new OfHymn(
-                        hymn,
-                        hymn.verses().stream()
-                                .map(verse -> new OfVerse(verse, sound.estimate(verse, people, hymn.tempo())))
-                                .toList()))
-                .toList();
-        return new Assessment(hymns);
+        return new Assessment(plan.hymns().stream()
+                .map(hymn -> new OfHymn(hymn, verses(hymn, people, sound)))
+                .toList());
+    }
+
+    private static List<OfVerse> verses(Hymn hymn, int people, OrganSound sound) {
+        List<OfVerse> verses = new ArrayList<>();
+        Optional<Verse> before = Optional.empty();
+        for (Verse verse : hymn.verses()) {
+            verses.add(new OfVerse(
+                    verse,
+                    sound.estimate(verse, people, hymn.tempo()),
+                    before.flatMap(from -> sound.step(from, verse, people))));
+            before = Optional.of(verse);
+        }
+        return verses;
     }
 
     /** The verse at a place of the plan. */

@@ -3,6 +3,7 @@ package versewind.cli;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import versewind.advice.Advice;
 import versewind.advice.Assessment;
@@ -22,6 +23,7 @@ final class AssessCommand {
     static final String NAME = "assess";
 
     private static final String PEOPLE = "--people";
+    private static final String HEARD = "--heard";
     private static final int MOST_NUMBERS = 12;
 
     private AssessCommand() {}
@@ -34,6 +36,7 @@ final class AssessCommand {
                 PEOPLE,
                 "N,N,...",
                 "Numbers of people, like 40,180,500: shows how levels, margin and verdict move as the church fills."));
+        spec.addOption(heard());
         spec.addOption(Options.json());
         return Options.withExitStatus(spec, "A verse wants attention.");
     }
@@ -41,10 +44,27 @@ final class AssessCommand {
     static Reply run(ParseResult typed, Commands commands) throws BadFile, Misuse {
         OpenPlan open = commands.plan(Options.operand(typed));
         Lettering lettering = commands.lettering();
-        OrganSound sound = open.organ().sound();
+        OrganSound sound =
+                typed.hasMatchedOption(HEARD) ? heeding(open) : open.organ().sound();
         return typed.hasMatchedOption(PEOPLE)
                 ? attended(typed, open, sound, lettering)
                 : expected(typed, open, sound, lettering);
+    }
+
+    private static OrganSound heeding(OpenPlan open) throws Misuse {
+        if (open.plan().answered().isEmpty()) {
+            throw new Misuse("Of no verse of this plan was it said how it was heard, so there is nothing that " + HEARD
+                    + " could take into account.");
+        }
+        return open.organ().sound().heeding(open.plan());
+    }
+
+    private static OptionSpec heard() {
+        return Options.flag(
+                        "Takes into account what was said of the verses after the service: too soft, right, too"
+                                + " strong.",
+                        HEARD)
+                .build();
     }
 
     private static Reply expected(ParseResult typed, OpenPlan open, OrganSound sound, Lettering lettering) {

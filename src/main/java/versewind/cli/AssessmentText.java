@@ -1,6 +1,9 @@
 package versewind.cli;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import versewind.advice.Advice;
 import versewind.advice.Assessment;
@@ -88,7 +91,31 @@ final class AssessmentText {
         page.line(HEADS_ABOVE);
         page.line(HEADS);
         of.verses().forEach(verse -> page.line(row(verse)));
+        said("steps", "From verse to verse, in dB: ", of, this::step);
+        said("heard", "After the service: ", of, AssessmentText::heard);
         advice.hymn(index);
+    }
+
+    /** What there is to say of some of the verses, in one paragraph. */
+    private void said(
+            String head, String start, Assessment.OfHymn of, Function<Assessment.OfVerse, Optional<String>> words) {
+        String all = of.verses().stream()
+                .flatMap(verse -> words.apply(verse).map(each -> verse.verse().label() + " " + each).stream())
+                .collect(Collectors.joining(", "));
+        if (!all.isEmpty()) {
+            page.hanging(page.left(head, LABEL) + "  ", start + all + ".");
+        }
+    }
+
+    private Optional<String> step(Assessment.OfVerse of) {
+        return of.step()
+                .map(step -> Levels.signed(OptionalDouble.of(step.db())) + Levels.plusMinus(step.plusMinusDb()));
+    }
+
+    private static Optional<String> heard(Assessment.OfVerse of) {
+        return of.verse()
+                .answer()
+                .map(answer -> answer.heard().word() + " (" + AttendanceText.people(answer.present()) + ")");
     }
 
     /** The line over a hymn. */

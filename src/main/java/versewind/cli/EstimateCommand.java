@@ -22,6 +22,7 @@ import versewind.plan.Verses;
 import versewind.sound.OrganSound;
 import versewind.store.AssessmentJson;
 import versewind.store.BadFile;
+import versewind.store.KnownOrgan;
 import versewind.store.Library;
 
 /** {@code versewind estimate INSTRUMENT --draw STOPS}: how one registration stands. */
@@ -43,12 +44,14 @@ final class EstimateCommand {
     private static final int USUAL_PEOPLE = 100;
 
     private final ParseResult typed;
+    private final KnownOrgan organ;
     private final Instrument instrument;
     private final Knobs knobs;
 
-    private EstimateCommand(ParseResult typed, Instrument instrument) {
+    private EstimateCommand(ParseResult typed, KnownOrgan organ) {
         this.typed = typed;
-        this.instrument = instrument;
+        this.organ = organ;
+        this.instrument = organ.instrument();
         this.knobs = new Knobs(instrument);
     }
 
@@ -105,15 +108,15 @@ final class EstimateCommand {
     }
 
     static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile, Misuse {
-        Instrument instrument = library.openInstrument(Options.operand(typed));
-        return new EstimateCommand(typed, instrument).reply(lettering);
+        KnownOrgan organ = library.openOrgan(Options.operand(typed)).organ();
+        return new EstimateCommand(typed, organ).reply(lettering);
     }
 
     private Reply reply(Lettering lettering) throws Misuse {
         Verse verse = verse();
         int people = verse.mode() == Mode.SMALL_CHOIR ? USUAL_PEOPLE : people().orElse(USUAL_PEOPLE);
         OptionalInt tempo = number(TEMPO, Hymn.SLOWEST_TEMPO, Hymn.FASTEST_TEMPO);
-        OrganSound sound = OrganSound.open(instrument);
+        OrganSound sound = organ.sound();
         Assessment.OfVerse assessed = new Assessment.OfVerse(verse, sound.estimate(verse, people, tempo));
         String results = typed.hasMatchedOption(Options.JSON)
                 ? AssessmentJson.of(fileName(), instrument, assessed)

@@ -59,6 +59,29 @@ public sealed interface Edit {
         }
     }
 
+    /**
+     * Other hymns in the place of all.
+     *
+     * @param hymns all hymns after the change
+     * @param place where the change can be seen
+     */
+    record SetHymns(List<Hymn> hymns, Place place) implements Edit {
+
+        public SetHymns {
+            hymns = List.copyOf(hymns);
+        }
+
+        @Override
+        public Plan apply(Plan plan) {
+            return plan.withHymns(hymns);
+        }
+
+        @Override
+        public Edit inverse(Plan before) {
+            return new SetHymns(before.hymns(), place);
+        }
+    }
+
     /** A hymn put in before the one at an index, or at the end. */
     record InsertHymn(int hymn, Hymn value) implements Edit {
         @Override

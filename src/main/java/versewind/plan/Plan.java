@@ -39,6 +39,14 @@ public record Plan(Heading heading, String instrument, List<Hymn> hymns) {
         return withHymns(hymns.stream().map(Hymn::unanswered).toList());
     }
 
+    /** The verses of which something was said after a service, in the order they were played. */
+    public List<Verse> answered() {
+        return hymns.stream()
+                .flatMap(hymn -> hymn.verses().stream())
+                .filter(verse -> verse.answer().isPresent())
+                .toList();
+    }
+
     /** Whether every verse can be played on an instrument: all that is drawn exists, and hands play manuals. */
     public boolean fits(Instrument organ) {
         return hymns.stream().flatMap(hymn -> hymn.verses().stream()).allMatch(verse -> fits(verse, organ));

@@ -44,6 +44,8 @@ public enum Command {
     BOX_WIDER("open the box a step", Group.DRAWING, Where.BOTH, Key.of('<')),
     BOX_NARROWER("close the box a step", Group.DRAWING, Where.BOTH, Key.of('>')),
     TAKE_OVER("draw what the verse before has", Group.DRAWING, Where.BOTH, Key.of('c')),
+    LOCK("lock the stop for proposals: always, never, as it may be", Group.DRAWING, Where.STOPS, Key.of('v')),
+    LOCK_THROUGHOUT("lock it so in every verse of the service", Group.DRAWING, Where.STOPS, Key.of('V')),
     CARRY_ON("draw the same in the verses after", Group.DRAWING, Where.BOTH, Key.of('C')),
 
     CONGREGATION("the congregation sings", Group.SINGERS, Where.BOTH, Key.of('1')),
@@ -52,6 +54,7 @@ public enum Command {
     MELODY_SOLOED("nobody sings, the melody is soloed", Group.SINGERS, Where.BOTH, Key.of('4')),
     SING_STRONGER("they sing more strongly", Group.SINGERS, Where.BOTH, Key.of('+'), Key.of('=')),
     SING_SOFTER("they sing more gently", Group.SINGERS, Where.BOTH, Key.of('-')),
+    MOOD("how it is to sound: plain, bright, festal, gentle", Group.SINGERS, Where.BOTH, Key.of('g')),
     PEOPLE("how many sing, or are present", Group.SINGERS, Where.BOTH, Key.of('#')),
 
     LAYOUT("hands and feet: the next way to play", Group.HANDS, Where.BOTH, Key.of('h')),
@@ -76,6 +79,8 @@ public enum Command {
     BRING_HYMN("bring a hymn over from another plan, with its stops", Group.HYMNS, Where.BOTH, Key.of('b')),
     EDIT_SERVICE("title, date and people of the service", Group.HYMNS, Where.BOTH, Key.of('S')),
 
+    ANSWER("how it was: too soft, right, too strong", Group.METER, Where.BOTH, Key.of('y')),
+    HEED("take into account how the verses were, or not", Group.METER, Where.BOTH, Key.of('Y')),
     READING("a meter's reading of this verse", Group.METER, Where.BOTH, Key.of('m')),
     READINGS("the readings taken, and what to read next", Group.METER, Where.BOTH, Key.of('M')),
     READING_BELOW("the reading below", Group.METER, Where.READINGS, Key.of(DOWN), Key.of(TAB)),
@@ -146,7 +151,7 @@ public enum Command {
         HANDS("Hands and feet"),
         VERSES("Verses"),
         HYMNS("Hymns and service"),
-        METER("A meter's readings"),
+        METER("Heard and metered"),
         PLAN("The plan"),
         FINDING("Finding a stop"),
         FILLING_IN("Filling in a form"),

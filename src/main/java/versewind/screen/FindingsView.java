@@ -8,6 +8,8 @@ import versewind.advice.Finding;
 import versewind.advice.Mend;
 import versewind.advice.Touch;
 import versewind.plan.Hymn;
+import versewind.plan.Place;
+import versewind.plan.Verse;
 
 /** What was found in the plan, over it: a list, and the one that is marked in full. */
 final class FindingsView {
@@ -30,7 +32,8 @@ final class FindingsView {
             return;
         }
         Work work = state.work().get();
-        List<String> playing = frame.height() < TALL ? List.of() : playing(work);
+        Place place = panel.marked().map(Finding::place).orElse(work.place());
+        List<String> playing = frame.height() < TALL ? List.of() : playing(work, place);
         int under = 1 + (panel.rows().isEmpty() ? 0 : FULL_ROWS) + (playing.isEmpty() ? 0 : playing.size() + 1);
         Box box = Box.open(
                 frame, state, "Findings", WIDTH, Math.max(1, panel.rows().size()) + under + 1);
@@ -39,7 +42,11 @@ final class FindingsView {
         int last = box.y() + box.height() - 1;
         int y = last - playing.size() - 1;
         if (!playing.isEmpty()) {
-            frame.write(box.x(), y, "How to play " + work.verse().orElseThrow().label(), Style.HEADING);
+            frame.write(
+                    box.x(),
+                    y,
+                    "How to play " + verse(work, place).orElseThrow().label(),
+                    Style.HEADING);
             write(frame, box, y + 1, playing);
         }
         Optional<Finding> marked = panel.marked();
@@ -80,12 +87,16 @@ final class FindingsView {
         frame.paint(box.x(), box.y() + panel.at() - top, box.width(), Style.CURSOR);
     }
 
-    /** Touch, breath and lag of the verse where we are, with their reasons. */
-    private static List<String> playing(Work work) {
-        if (work.verse().isEmpty()) {
+    private static Optional<Verse> verse(Work work, Place place) {
+        return work.at(place).verse();
+    }
+
+    /** Touch, breath and lag of a verse, with their reasons. */
+    private static List<String> playing(Work work, Place place) {
+        if (verse(work, place).isEmpty()) {
             return List.of();
         }
-        Touch touch = Advice.on(work.sound()).touch(work.plan(), work.place());
+        Touch touch = Advice.on(work.sound()).touch(work.plan(), place);
         List<String> lines = new ArrayList<>(Text.wrapped(touch.sentence(), WIDTH - 4));
         lines.addAll(Text.wrapped(touch.breath(), WIDTH - 4));
         touch.lag().ifPresent(lag -> lines.addAll(Text.wrapped(lag, WIDTH - 4)));

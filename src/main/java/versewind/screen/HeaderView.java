@@ -19,7 +19,8 @@ final class HeaderView {
 
     static void paint(Frame frame, State state, Work work) {
         Heading heading = work.plan().heading();
-        String unsaved = state.isUnsaved() ? "  " + state.marks().unsaved() + " unsaved" : "";
+        String unsaved = (work.isHeeding() ? "  as heard" : "")
+                + (state.isUnsaved() ? "  " + state.marks().unsaved() + " unsaved" : "");
         String when = heading.date().map(date -> day(date) + "  ").orElse("") + people(heading.people());
         String all = work.instrument().name() + "  " + when;
         String allAndDay = heading.date()

@@ -2,8 +2,32 @@ package versewind.screen;
 
 /** The marks that the screen is drawn with: one set for UTF-8, one for terminals that know ASCII only. */
 public enum Marks {
-    UNICODE("●", "·", "▸", "…", "─", "│", "▼", "▽", "△", "=", "▲", "▪", "◂", "▸", "♩", "+", "−", "±", "┃", " ▏▎▍▌▋▊▉█"),
-    ASCII("#", ".", ">", "~", "-", "|", "V", "v", "^", "=", "A", "*", "<", ">", "beat ", "+", "-", "+-", "!", " #");
+    UNICODE(
+            "●",
+            "·",
+            "▸",
+            "…",
+            "─",
+            "│",
+            "▼",
+            "▽",
+            "△",
+            "=",
+            "▲",
+            "▪",
+            "◂",
+            "▸",
+            "♩",
+            "+",
+            "−",
+            "±",
+            "┃",
+            "!",
+            "×",
+            " ▏▎▍▌▋▊▉█"),
+    ASCII(
+            "#", ".", ">", "~", "-", "|", "V", "v", "^", "=", "A", "*", "<", ">", "beat ", "+", "-", "+-", "!", "!",
+            "x", " #");
 
     private final String drawn;
     private final String in;
@@ -24,6 +48,8 @@ public enum Marks {
     private final String minus;
     private final String plusMinus;
     private final String singers;
+    private final String always;
+    private final String never;
     private final String bar;
 
     Marks(
@@ -46,6 +72,8 @@ public enum Marks {
             String minus,
             String plusMinus,
             String singers,
+            String always,
+            String never,
             String bar) {
         this.drawn = drawn;
         this.in = in;
@@ -66,6 +94,8 @@ public enum Marks {
         this.minus = minus;
         this.plusMinus = plusMinus;
         this.singers = singers;
+        this.always = always;
+        this.never = never;
         this.bar = bar;
     }
 
@@ -162,6 +192,16 @@ public enum Marks {
     /** The singers' level in a bar. */
     String singers() {
         return singers;
+    }
+
+    /** Before a stop that a proposal has to draw. */
+    String always() {
+        return always;
+    }
+
+    /** Before a stop that a proposal must not draw. */
+    String never() {
+        return never;
     }
 
     /** A cell of a bar filled to a share of 0 to 1. */

@@ -20,31 +20,46 @@ final class MovesLine {
             return List.of();
         }
         Optional<Verse> before = work.before();
-        Registration from = before.map(Verse::registration).orElse(Registration.silent(work.instrument()));
-        Moves moves = Moves.between(from, work.verse().get().registration());
+        Registration was = before.map(Verse::registration).orElse(Registration.silent(work.instrument()));
+        Moves moves = Moves.between(was, work.verse().get().registration());
         if (before.isEmpty()) {
             return List.of(
                     "Before the service: " + (moves.count() == 0 ? "nothing to draw" : moves.count() + " to set"));
         }
-        String since = "From " + before.get().label() + ", ";
-        if (moves.count() == 0) {
-            return List.of(
-                    Text.fit(since + "nothing moves.", columns, state.marks().cut()));
-        }
-        String piston = work.verse().get().piston();
-        String count = piston.isBlank()
-                ? moves.count() + (moves.count() == 1 ? " movement" : " movements")
-                : "piston " + piston + ", or " + moves.count() + " by hand";
-        String start = since + count;
+        String from = "From " + before.get().label();
+        String step = step(state, work, before.get());
+        String count = count(work.verse().get().piston(), moves);
         for (Detail detail : Detail.values()) {
-            String all = start + ":  " + String.join("  ", groups(state, work.instrument(), moves, detail));
-            List<String> lines = wrapped(all, columns);
-            boolean fits = lines.stream().allMatch(line -> Text.columns(line) <= columns);
-            if (fits && lines.size() <= rows) {
-                return lines;
+            String groups = moves.count() == 0
+                    ? ""
+                    : ":  " + String.join("  ", groups(state, work.instrument(), moves, detail));
+            for (String start : List.of(from + step, from)) {
+                List<String> lines = wrapped(start + ", " + count + groups, columns);
+                boolean fits = lines.stream().allMatch(line -> Text.columns(line) <= columns);
+                if (fits && lines.size() <= rows) {
+                    return lines;
+                }
             }
         }
-        return List.of(Text.fit(start, columns, state.marks().cut()));
+        return List.of(Text.fit(from + ", " + count, columns, state.marks().cut()));
+    }
+
+    private static String count(String piston, Moves moves) {
+        if (moves.count() == 0) {
+            return "nothing moves.";
+        }
+        return piston.isBlank()
+                ? moves.count() + (moves.count() == 1 ? " movement" : " movements")
+                : "piston " + piston + ", or " + moves.count() + " by hand";
+    }
+
+    /** How much louder the organ becomes. */
+    private static String step(State state, Work work, Verse before) {
+        return work.sound()
+                .step(before, work.verse().orElseThrow(), work.plan().heading().people())
+                .map(step -> " " + StatusView.signed(state, step.db()) + StatusView.plusMinus(state, step.plusMinusDb())
+                        + " dB")
+                .orElse("");
     }
 
     /** The text in as few lines as it needs, broken after a knob or a division and never within a name. */

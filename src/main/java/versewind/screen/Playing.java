@@ -5,6 +5,7 @@ import java.util.Map;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mode;
+import versewind.plan.Mood;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 
@@ -24,6 +25,7 @@ final class Playing {
         handlers.put(
                 Command.PEOPLE,
                 Handler.verse((state, work, verse) -> Step.to(state.with(Forms.ofVerse(work, verse, Forms.PEOPLE)))));
+        handlers.put(Command.MOOD, Handler.verse(Playing::nextMood));
         handlers.put(Command.LAYOUT, Handler.verse(Playing::nextLayout));
         handlers.put(
                 Command.RIGHT_HAND,
@@ -84,6 +86,14 @@ final class Playing {
                     state, step > 0 ? "They sing at full voice already." : "They sing as gently as can be already.");
         }
         return Handler.change(state, work, verse.withSinging(strengths[at]));
+    }
+
+    private static Step nextMood(State state, Work work, Verse verse) {
+        Mood[] moods = Mood.values();
+        Mood next = moods[(verse.mood().ordinal() + 1) % moods.length];
+        Step step = Handler.change(state, work, verse.withMood(next));
+        return new Step(
+                step.state().with(Notice.says(verse.label() + " is to sound " + next.word() + ".")), step.effects());
     }
 
     private static Step nextLayout(State state, Work work, Verse verse) {

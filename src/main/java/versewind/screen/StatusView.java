@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import versewind.plan.Hymn;
+import versewind.plan.Mood;
 import versewind.plan.Verse;
 import versewind.sheet.Wording;
 import versewind.sound.Dynamic;
@@ -55,6 +56,10 @@ final class StatusView {
         if (!verse.piston().isBlank()) {
             parts.add("piston " + verse.piston());
         }
+        if (verse.mood() != Mood.PLAIN) {
+            parts.add(verse.mood().word());
+        }
+        verse.answer().ifPresent(answer -> parts.add("was " + answer.heard().word()));
         int x = 1;
         for (int i = 0; i < parts.size(); i++) {
             String part = " " + parts.get(i) + " ";
@@ -144,7 +149,7 @@ final class StatusView {
         return new Piece(text, Style.STRONG);
     }
 
-    private static String plusMinus(State state, double plusMinusDb) {
+    static String plusMinus(State state, double plusMinusDb) {
         return state.marks().plusMinus() + whole(plusMinusDb);
     }
 
@@ -152,7 +157,7 @@ final class StatusView {
         return Long.toString(Math.round(number));
     }
 
-    private static String signed(State state, double db) {
+    static String signed(State state, double db) {
         long rounded = Math.round(db);
         return (rounded > 0 ? state.marks().plus() : rounded < 0 ? state.marks().minus() : "") + Math.abs(rounded);
     }

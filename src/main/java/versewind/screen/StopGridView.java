@@ -5,6 +5,7 @@ import java.util.Optional;
 import versewind.organ.Division;
 import versewind.organ.Registration;
 import versewind.organ.Stop;
+import versewind.plan.Locks;
 import versewind.plan.Verse;
 
 /** The stops, couplers and tremulants, division by division, with what is drawn. */
@@ -84,6 +85,7 @@ final class StopGridView {
         String pitch = "";
         String name = Words.name(work.instrument(), item);
         if (item instanceof Item.StopItem stopItem) {
+            frame.write(cell.x() + 1, cell.y(), lock(state, work, stopItem.stop()), Style.FAINT, cell.end());
             Stop stop = work.instrument().stops().get(stopItem.stop()).stop();
             name = stop.name();
             pitch = stop.pitch();
@@ -96,6 +98,14 @@ final class StopGridView {
                 style,
                 cell.end());
         frame.write(cell.end() - Text.columns(pitch), cell.y(), pitch, style, cell.end());
+    }
+
+    private static String lock(State state, Work work, int stop) {
+        Locks locks = work.verse().map(Verse::locks).orElse(Locks.NONE);
+        if (locks.always().contains(stop)) {
+            return state.marks().always();
+        }
+        return locks.never().contains(stop) ? state.marks().never() : " ";
     }
 
     private static boolean isDrawn(Optional<Verse> verse, Item item) {

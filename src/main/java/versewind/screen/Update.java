@@ -23,6 +23,8 @@ public final class Update {
         Shelving.into(handlers);
         Metering.into(handlers);
         Heeding.into(handlers);
+        Locking.into(handlers);
+        Answering.into(handlers);
         return handlers;
     }
 

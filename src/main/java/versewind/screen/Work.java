@@ -21,6 +21,7 @@ import versewind.sound.OrganSound;
  * @param side what has the keys
  * @param item the knob where we are, in the order of {@link Jamb#items()}
  * @param draft unsaved work that was found and not yet taken up or forgotten
+ * @param unheeded how the instrument sounds by itself, where {@code sound} takes into account what was said of the verses
  */
 record Work(
         String id,
@@ -30,7 +31,20 @@ record Work(
         Place place,
         Side side,
         int item,
-        Optional<Plan> draft) {
+        Optional<Plan> draft,
+        Optional<OrganSound> unheeded) {
+
+    Work(
+            String id,
+            Instrument instrument,
+            OrganSound sound,
+            History history,
+            Place place,
+            Side side,
+            int item,
+            Optional<Plan> draft) {
+        this(id, instrument, sound, history, place, side, item, draft, Optional.empty());
+    }
 
     /** The two sides of the screen. */
     enum Side {
@@ -72,24 +86,41 @@ record Work(
     }
 
     Work at(Place other) {
-        return new Work(id, instrument, sound, history, other.within(plan()), side, item, draft);
+        return new Work(id, instrument, sound, history, other.within(plan()), side, item, draft, unheeded);
     }
 
     Work at(int otherItem) {
-        return new Work(id, instrument, sound, history, place, side, otherItem, draft);
+        return new Work(id, instrument, sound, history, place, side, otherItem, draft, unheeded);
     }
 
     Work on(Side other) {
-        return new Work(id, instrument, sound, history, place, other, item, draft);
+        return new Work(id, instrument, sound, history, place, other, item, draft, unheeded);
     }
 
     Work with(History other) {
-        return new Work(id, instrument, sound, other, place.within(other.plan()), side, item, draft);
+        Work after = new Work(id, instrument, sound, other, place.within(other.plan()), side, item, draft, unheeded);
+        boolean isSaidAnew = isHeeding() && !other.plan().answered().equals(plan().answered());
+        return isSaidAnew ? after.unheeding().heeding() : after;
+    }
+
+    /** Whether what was said of the verses is taken into account. */
+    boolean isHeeding() {
+        return unheeded.isPresent();
+    }
+
+    /** With what was said of the verses taken into account. */
+    Work heeding() {
+        return new Work(id, instrument, sound.heeding(plan()), history, place, side, item, draft, Optional.of(sound));
+    }
+
+    /** Without it. */
+    Work unheeding() {
+        return new Work(id, instrument, unheeded.orElse(sound), history, place, side, item, draft);
     }
 
     /** In another file. */
     Work under(String otherId, History other) {
-        return new Work(otherId, instrument, sound, other, place, side, item, Optional.empty());
+        return new Work(otherId, instrument, sound, other, place, side, item, Optional.empty(), unheeded);
     }
 
     /** On the same organ, of which more is known. */
@@ -98,6 +129,6 @@ record Work(
     }
 
     Work withoutDraft() {
-        return new Work(id, instrument, sound, history, place, side, item, Optional.empty());
+        return new Work(id, instrument, sound, history, place, side, item, Optional.empty(), unheeded);
     }
 }

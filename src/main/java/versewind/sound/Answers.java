@@ -4,6 +4,7 @@ import java.util.List;
 import org.apache.commons.numbers.gamma.Erf;
 import org.apache.commons.numbers.gamma.Erfcx;
 import versewind.organ.Trims;
+import versewind.plan.Answer;
 import versewind.plan.Heard;
 import versewind.plan.Verse;
 
@@ -31,15 +32,6 @@ final class Answers {
     private static final double RIGHT_BAND_DB = 10;
 
     private Answers() {}
-
-    /**
-     * An answer.
-     *
-     * @param verse the verse as it was played
-     * @param people number of people at the service
-     * @param heard what the organist said
-     */
-    record Answer(Verse verse, int people, Heard heard) {}
 
     /** The band in dB of margin in which the felt margin lay. */
     record Band(double fromDb, double toDb) {
@@ -135,18 +127,33 @@ final class Answers {
         }
     }
 
-    /** The organ as it is expected to be after these answers, and how surely. */
-    static OrganSound heeded(OrganSound sound, List<Answer> answers) {
+    /**
+     * What is expected of an organ after answers, and how surely.
+     *
+     * @param trims of the stops and boxes
+     * @param offsets of the singers and the room
+     * @param known how surely
+     */
+    record Heeded(Trims trims, Offsets offsets, Covariance known) {}
+
+    /**
+     * Takes answers into account, one after the other.
+     *
+     * @param sound the organ as it was expected before
+     * @param verses those that were answered
+     */
+    static Heeded heeded(OrganSound sound, List<Verse> verses) {
         Unknowns unknowns = sound.unknowns();
         double[] found = new double[unknowns.count()];
         double[] gradient = new double[unknowns.count()];
         Covariance known = sound.known();
-        for (Answer answer : answers) {
-            Margin margin = sound.ofVerdict(answer.verse(), answer.people(), gradient);
+        for (Verse verse : verses) {
+            Answer answer = verse.answer().orElseThrow();
+            Margin margin = sound.ofVerdict(verse, answer.present(), gradient);
             if (margin.db().isEmpty()) {
                 continue;
             }
-            Band band = Band.of(margin.kind(), answer.verse(), answer.heard());
+            Band band = Band.of(margin.kind(), verse, answer.heard());
             double expectedDb = margin.db().getAsDouble() + Covariance.inner(gradient, found);
             double[] moved = known.times(gradient);
             double variance = Covariance.inner(gradient, moved) + FELT_SD_DB * FELT_SD_DB;
@@ -158,9 +165,9 @@ final class Answers {
         }
         Offsets were = sound.offsets();
         Offsets more = unknowns.offsets(found);
-        return sound.trimmed(
-                        unknowns.trims(Trims.of(sound.organ()), found),
-                        new Offsets(were.singersDb() + more.singersDb(), were.roomDb() + more.roomDb()))
-                .knowing(known);
+        return new Heeded(
+                unknowns.trims(Trims.of(sound.organ()), found),
+                new Offsets(were.singersDb() + more.singersDb(), were.roomDb() + more.roomDb()),
+                known);
     }
 }

@@ -14,6 +14,7 @@ import versewind.organ.Registration;
 import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Mode;
+import versewind.plan.Plan;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 
@@ -121,6 +122,24 @@ public final class OrganSound {
         return new OrganSound(trimmed, power.trimmed(trimmed), others);
     }
 
+    /**
+     * The organ as it is expected to be after what was said of a plan's verses; this one where nothing was said. Its
+     * calibration stays what it was.
+     *
+     * @param plan a plan that can be played on this organ
+     */
+    public OrganSound heeding(Plan plan) {
+        List<Verse> answered = plan.answered();
+        if (answered.isEmpty()) {
+            return this;
+        }
+        Answers.Heeded heeded = Answers.heeded(this, answered);
+        OrganSound after = trimmed(heeded.trims(), heeded.offsets());
+        after.known = heeded.known();
+        after.calibration = calibration;
+        return after;
+    }
+
     /** Knows besides what these readings tell; what sounds is not changed. */
     void learn(List<Reading> readings) {
         double[] gradient = new double[unknowns.count()];
@@ -201,12 +220,6 @@ public final class OrganSound {
         double[] judged = estimate.margin().db().isPresent() ? balance.gradient() : ofOrgan;
         System.arraycopy(judged, 0, gradient, 0, gradient.length);
         return estimate.margin();
-    }
-
-    /** Knows what is known so surely; what sounds is not changed. */
-    OrganSound knowing(Covariance other) {
-        known = other;
-        return this;
     }
 
     /** The instrument. */

@@ -22,13 +22,16 @@ public final class AssessmentJson {
 
     /**
      * A plan: its title ("plan"), the name of its instrument's file without the ending, the people expected, for every hymn
-     * its verses and how each is played, what it means for the ears, and what was found.
+     * its verses, how each is played, how much louder it is than the verse before ("step") and what was said of it
+     * ("heard", "present"; null where nothing was), what it means for the ears, and what was found.
      */
     public static String of(Plan plan, Assessment assessment, Ears ears, Advice advice) {
         return Generated.json(json -> {
             heading(json, plan);
             hymns(json, plan, place -> {
                 VerseJson.write(json, assessment.at(place));
+                VerseJson.step(json, assessment.at(place).step());
+                VerseJson.answer(json, assessment.at(place).verse());
                 AdviceJson.touch(json, advice.touch(plan, place));
             });
             EarsJson.write(json, ears);

@@ -8,6 +8,7 @@ import versewind.advice.Assessment;
 import versewind.plan.Verse;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
+import versewind.sound.LevelStep;
 import versewind.sound.Margin;
 import versewind.sound.Verdict;
 
@@ -37,6 +38,29 @@ final class VerseJson {
         json.writeEndObject();
         margin(json, estimate.margin());
         Generated.level(json, "lagMs", OptionalDouble.of(estimate.lagMs()));
+    }
+
+    /** How much louder the organ is than in the verse before, in dB; null where there is none. */
+    static void step(JsonGenerator json, Optional<LevelStep> step) throws IOException {
+        if (step.isEmpty()) {
+            json.writeNullField("step");
+            return;
+        }
+        json.writeObjectFieldStart("step");
+        Generated.level(json, "db", OptionalDouble.of(step.get().db()));
+        plusMinus(json, true, step.get().plusMinusDb());
+        json.writeEndObject();
+    }
+
+    /** What was said of it after the service, and how many were present. */
+    static void answer(JsonGenerator json, Verse verse) throws IOException {
+        if (verse.answer().isEmpty()) {
+            json.writeNullField("heard");
+            json.writeNullField("present");
+            return;
+        }
+        json.writeStringField("heard", verse.answer().get().heard().word());
+        json.writeNumberField("present", verse.answer().get().present());
     }
 
     private static void organ(JsonGenerator json, Estimate estimate) throws IOException {

@@ -124,6 +124,41 @@ class AssessCommandTest {
     }
 
     @Test
+    void what_was_said_of_a_verse_is_shown_and_moves_the_margin_where_it_is_asked_for(@TempDir Path folder)
+            throws IOException {
+        Typing.makeLibrary(
+                folder,
+                Files.readString(Path.of("plans/harvest-festival.json"))
+                        .replaceFirst("\"piston\": \"G4\"", "$0, \"heard\": \"too soft\", \"present\": 300"));
+        String plain = typedIn(folder, StandardCharsets.UTF_8, "assess", "odd").results();
+        String heeding = typedIn(folder, StandardCharsets.UTF_8, "assess", "--heard", "odd")
+                .results();
+
+        assertThat(plain).contains("heard    After the service: V1 too soft (300 people).");
+        assertThat(row(plain)).contains("-2±7");
+        assertThat(row(heeding)).contains("-8±5");
+        assertThat(typedIn(folder, StandardCharsets.UTF_8, "assess", "odd", "--json")
+                        .results())
+                .contains("\"heard\": \"too soft\"", "\"present\": 300");
+    }
+
+    private static String row(String assessment) {
+        return assessment
+                .lines()
+                .filter(line -> line.startsWith("V1 "))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void to_heed_what_was_never_said_is_a_misuse() {
+        Reply reply = typed("assess", "wedding", "--heard");
+
+        assertThat(reply.status()).isEqualTo(Reply.BAD);
+        assertThat(reply.words()).contains("Of no verse of this plan was it said how it was heard");
+    }
+
+    @Test
     void names_of_any_letters_stay_in_their_columns(@TempDir Path folder) throws IOException {
         Typing.makeLibrary(folder, ODD);
 

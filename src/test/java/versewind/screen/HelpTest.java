@@ -53,7 +53,7 @@ class HelpTest {
 
     @Test
     void beyond_the_last_line_there_is_nothing_to_read() {
-        Desk desk = Desk.with("harvest-festival", 80, 24).press("?", " ", " ", " ", " ", " ", " ");
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("?", " ", " ", " ", " ", " ", " ", " ", " ", " ", " ");
         State last = desk.state();
         assertThat(desk.press("<Down>").state()).isEqualTo(last);
     }

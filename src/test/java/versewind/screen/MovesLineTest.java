@@ -72,13 +72,13 @@ class MovesLineTest {
 
     @Test
     void the_first_verse_of_a_hymn_follows_the_last_of_the_hymn_before() {
-        assertThat(line(Desk.with("harvest-festival", 80, 24).press("]"))).startsWith("From Last, ");
+        assertThat(line(Desk.with("harvest-festival", 80, 24).press("]"))).startsWith("From Last ");
     }
 
     @Test
     void a_hymn_without_verses_is_passed_over() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("]", "x", "x", "x", "x", "x", "]");
-        assertThat(line(desk)).startsWith("From Last, ");
+        assertThat(line(desk)).startsWith("From Last ");
     }
 
     @Test

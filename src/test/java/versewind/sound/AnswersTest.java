@@ -5,17 +5,20 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import versewind.organ.Instrument;
+import versewind.plan.Answer;
 import versewind.plan.Heard;
+import versewind.plan.Hymn;
 import versewind.plan.Mode;
+import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
-import versewind.sound.Answers.Answer;
 import versewind.sound.Answers.Band;
 import versewind.sound.Answers.Cut;
 import versewind.store.Library;
@@ -24,6 +27,7 @@ class AnswersTest {
 
     private static final int PEOPLE = 180;
 
+    private final Plan harvest;
     private final Verse led;
     private final Verse choir;
     private final OrganSound sound;
@@ -31,7 +35,8 @@ class AnswersTest {
     AnswersTest() throws Exception {
         var open = new Library(Path.of("")).openPlan("harvest-festival");
         Instrument organ = open.instrument();
-        led = open.plan().hymns().get(0).verses().get(1);
+        harvest = open.plan();
+        led = harvest.hymns().get(0).verses().get(1);
         choir = led.withMode(Mode.SMALL_CHOIR);
         sound = OrganSound.open(organ);
     }
@@ -73,9 +78,13 @@ class AnswersTest {
     }
 
     private OrganSound after(Verse verse, Heard... heard) {
-        return Answers.heeded(
-                sound,
-                Stream.of(heard).map(each -> new Answer(verse, PEOPLE, each)).toList());
+        return sound.heeding(
+                answered(Stream.of(heard).map(each -> verse.withAnswer(Optional.of(new Answer(each, PEOPLE))))));
+    }
+
+    private Plan answered(Stream<Verse> verses) {
+        Hymn hymn = harvest.hymns().get(0).withVerses(verses.toList());
+        return harvest.withHymns(List.of(hymn));
     }
 
     @Test
@@ -119,7 +128,16 @@ class AnswersTest {
     @Test
     void an_organ_alone_tells_nothing() {
         Verse alone = led.withMode(Mode.CONGREGATION).withKind(VerseKind.INTERLUDE);
-        OrganSound after = Answers.heeded(sound, List.of(new Answer(alone, PEOPLE, Heard.TOO_STRONG)));
-        assertThat(after.organ()).isEqualTo(sound.organ());
+        assertThat(after(alone, Heard.TOO_STRONG).organ()).isEqualTo(sound.organ());
+    }
+
+    @Test
+    void a_plan_of_which_nothing_was_said_changes_nothing() {
+        assertThat(sound.heeding(harvest)).isSameAs(sound);
+    }
+
+    @Test
+    void what_the_trims_rest_on_stays_what_it_was() {
+        assertThat(after(led, Heard.TOO_SOFT).calibration()).isSameAs(sound.calibration());
     }
 }

@@ -130,7 +130,9 @@ class AssessmentJsonTest {
                     default -> "lead";
                 };
         assertThat(fields(verse))
-                .containsExactly("label", "kind", "mode", "organ", "singers", margin, "lagMs", "touch");
+                .containsExactly(
+                        "label", "kind", "mode", "organ", "singers", margin, "lagMs", "step", "heard", "present",
+                        "touch");
         assertThat(fields(verse.get("touch")))
                 .containsExactly("manner", "holdBeats", "breathBeats", "lagBeats", "sentence", "breath", "lag");
         assertThat(fields(verse.get("organ"))).containsExactly("dbA", "plusMinus", "sone", "phon", "dynamic");

@@ -1,0 +1,80 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import versewind.plan.Edit;
+import versewind.plan.Hymn;
+import versewind.plan.Locks;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+
+/** Locking stops in and out: what a proposal has to draw and what it must not. */
+final class Locking {
+    private Locking() {}
+
+    static void into(Map<Command, Handler> handlers) {
+        handlers.put(Command.LOCK, Handler.verse(Locking::lock));
+        handlers.put(Command.LOCK_THROUGHOUT, Handler.verse(Locking::lockThroughout));
+    }
+
+    private static Optional<Integer> stop(State state, Work work) {
+        List<Item> items = Layout.jamb(state, work).items();
+        return work.item() < items.size() && items.get(work.item()) instanceof Item.StopItem stop
+                ? Optional.of(stop.stop())
+                : Optional.empty();
+    }
+
+    /** From free to always, to never, to free. */
+    private static Step lock(State state, Work work, Verse verse) {
+        Optional<Integer> stop = stop(state, work);
+        if (stop.isEmpty()) {
+            return Step.says(state, "Only stops can be locked.");
+        }
+        Locks next = next(verse.locks(), stop.get());
+        return told(Handler.change(state, work, verse.withLocks(next)), words(work, next, stop.get()) + ".");
+    }
+
+    private static Locks next(Locks locks, int stop) {
+        if (locks.always().contains(stop)) {
+            return locks.withNever(stop);
+        }
+        return locks.never().contains(stop) ? locks.without(stop) : locks.withAlways(stop);
+    }
+
+    /** As it is locked here it is locked in all verses. */
+    private static Step lockThroughout(State state, Work work, Verse verse) {
+        Optional<Integer> stop = stop(state, work);
+        if (stop.isEmpty()) {
+            return Step.says(state, "Only stops can be locked.");
+        }
+        Locks here = verse.locks();
+        UnaryOperator<Locks> same = locks -> here.always().contains(stop.get())
+                ? locks.withAlways(stop.get())
+                : here.never().contains(stop.get()) ? locks.withNever(stop.get()) : locks.without(stop.get());
+        Plan plan = work.plan();
+        List<Hymn> hymns = plan.hymns().stream()
+                .map(hymn -> hymn.withVerses(hymn.verses().stream()
+                        .map(each -> each.withLocks(same.apply(each.locks())))
+                        .toList()))
+                .toList();
+        return told(
+                Handler.edit(state, work, new Edit.SetHymns(hymns, work.place())),
+                words(work, here, stop.get()) + ", in every verse of the service.");
+    }
+
+    private static String words(Work work, Locks locks, int stop) {
+        String name = Words.fullName(work.instrument(), new Item.StopItem(stop));
+        if (locks.always().contains(stop)) {
+            return "A proposal has to draw " + name;
+        }
+        return locks.never().contains(stop)
+                ? "A proposal must not draw " + name
+                : "A proposal may draw " + name + " or not";
+    }
+
+    private static Step told(Step step, String sentence) {
+        return new Step(step.state().with(Notice.says(sentence)), step.effects());
+    }
+}
