@@ -9,7 +9,9 @@ import java.util.stream.IntStream;
 import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.sound.Margin;
 import versewind.sound.OrganSound;
+import versewind.sound.Verdict;
 
 /** What an experienced colleague would say of a plan: findings in the order of the plan, and how to play. */
 public final class Advice {
@@ -94,6 +96,18 @@ public final class Advice {
         return new Found(
                 fault.severity(), fault.rule(), hymn.place(index), List.of(), fault.sentence(), () -> fault.mended()
                         .map(drawn -> Mend.drawing(hymn.organ(), hymn.place(index), hymn.verse(index), drawn)));
+    }
+
+    /** What makes a verse hold that fails; empty where it does not fail, and where no change is enough. */
+    public Optional<Mend> remedy(Plan plan, Place place) {
+        InHymn hymn = InHymn.of(plan, sound, faults, place.hymn());
+        Verdict verdict = hymn.estimate(place.verse()).margin().verdict();
+        if (!verdict.wantsAttention()) {
+            return Optional.empty();
+        }
+        return verdict.kind() == Margin.Kind.SOLO_LINE
+                ? SoloLine.mend(hymn, place.verse())
+                : Remedy.of(hymn, place.verse(), verdict.way());
     }
 
     /** How to play a verse. */

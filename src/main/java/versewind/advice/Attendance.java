@@ -1,10 +1,12 @@
 package versewind.advice;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
-import versewind.plan.Heading;
 import versewind.plan.Mode;
+import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.sound.OrganSound;
@@ -14,12 +16,14 @@ import versewind.sound.OrganSound;
  *
  * @param people numbers of people, ascending
  * @param assessments the plan's assessment for each of them
+ * @param remedies for each of them, what makes the verses hold that fail then, where something does
  */
-public record Attendance(List<Integer> people, List<Assessment> assessments) {
+public record Attendance(List<Integer> people, List<Assessment> assessments, List<Map<Place, Mend>> remedies) {
 
     public Attendance {
         people = List.copyOf(people);
         assessments = List.copyOf(assessments);
+        remedies = remedies.stream().map(Map::copyOf).toList();
     }
 
     /**
@@ -32,12 +36,19 @@ public record Attendance(List<Integer> people, List<Assessment> assessments) {
     public static Attendance of(Plan plan, OrganSound sound, List<Integer> people) {
         List<Integer> ascending = List.copyOf(new TreeSet<>(people));
         List<Assessment> assessments = new ArrayList<>();
-        Heading heading = plan.heading();
+        List<Map<Place, Mend>> remedies = new ArrayList<>();
+        Advice advice = Advice.on(sound);
         for (int number : ascending) {
-            Plan attended = plan.withHeading(new Heading(heading.title(), heading.date(), number, heading.notes()));
-            assessments.add(Assessment.of(attended, sound));
+            Plan attended = plan.withPeople(number);
+            Assessment assessment = Assessment.of(attended, sound);
+            Map<Place, Mend> mends = new HashMap<>();
+            for (Place place : assessment.wantingAttention()) {
+                advice.remedy(attended, place).ifPresent(mend -> mends.put(place, mend));
+            }
+            assessments.add(assessment);
+            remedies.add(mends);
         }
-        return new Attendance(ascending, assessments);
+        return new Attendance(ascending, assessments, remedies);
     }
 
     /** Whether a verse wants attention before any of the numbers. */

@@ -13,6 +13,7 @@ import versewind.organ.Registration;
 import versewind.plan.Verse;
 import versewind.sound.Estimate;
 import versewind.sound.OrganSound;
+import versewind.sound.Verdict;
 
 /**
  * What to reach for when a verse turns out too weak or too strong: steps of about 3 dB up and down from what is drawn, each
@@ -74,11 +75,23 @@ public record Ladder(List<Rung> stronger, List<Rung> softer) {
      * @param tempo beats a minute, if known
      */
     public static Ladder of(OrganSound sound, Verse verse, int people, OptionalInt tempo) {
-        BuildingOrder order = new BuildingOrder(sound.organ());
-        List<Integer> upward =
-                order.upward(List.of(verse.hands().right(), verse.hands().left()));
-        Climb climb = new Climb(sound, order, upward, verse, people, tempo);
-        return new Ladder(climb.rungs(Way.UP), climb.rungs(Way.DOWN));
+        Climb climb = Climb.of(sound, verse, people, tempo);
+        return new Ladder(climb.rungs(Way.UP, RUNGS), climb.rungs(Way.DOWN, RUNGS));
+    }
+
+    /**
+     * Steps one way.
+     *
+     * @param way which; none where it is neither stronger nor softer
+     * @param most how many steps at most
+     */
+    static List<Rung> steps(OrganSound sound, Verse verse, int people, OptionalInt tempo, Verdict.Way way, int most) {
+        Climb climb = Climb.of(sound, verse, people, tempo);
+        return switch (way) {
+            case STRONGER -> climb.rungs(Way.UP, most);
+            case SOFTER -> climb.rungs(Way.DOWN, most);
+            case NONE -> List.of();
+        };
     }
 
     /** A movement that is tried, and how far it leads from where the step began; positive the way that is wanted. */
@@ -88,11 +101,18 @@ public record Ladder(List<Rung> stronger, List<Rung> softer) {
     private record Climb(
             OrganSound sound, BuildingOrder order, List<Integer> upward, Verse verse, int people, OptionalInt tempo) {
 
-        List<Rung> rungs(Way way) {
+        static Climb of(OrganSound sound, Verse verse, int people, OptionalInt tempo) {
+            BuildingOrder order = new BuildingOrder(sound.organ());
+            List<Integer> upward =
+                    order.upward(List.of(verse.hands().right(), verse.hands().left()));
+            return new Climb(sound, order, upward, verse, people, tempo);
+        }
+
+        List<Rung> rungs(Way way, int most) {
             List<Rung> rungs = new ArrayList<>();
             Registration from = verse.registration();
             Estimate before = estimate(from);
-            while (rungs.size() < RUNGS && !before.isSilent()) {
+            while (rungs.size() < most && !before.isSilent()) {
                 Optional<Trial> found = step(from, before, way);
                 if (found.isEmpty()) {
                     break;

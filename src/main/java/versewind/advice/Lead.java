@@ -30,7 +30,7 @@ final class Lead implements VerseRule {
                                 ? "Nothing is drawn that sounds: the people sing without a lead."
                                 : "The lead is " + Figures.probably(estimate) + "lost: " + singers(hymn.verse(verse))
                                         + " cover the organ.",
-                        () -> SmallestChange.to(hymn, verse, Verdict.Way.STRONGER)));
+                        () -> Remedy.of(hymn, verse, Verdict.Way.STRONGER)));
             case LEAD_ONLY_JUST ->
                 Optional.of(Found.remark(
                         hymn,
@@ -47,7 +47,7 @@ final class Lead implements VerseRule {
                         Rule.LEAD_TOO_STRONG,
                         Figures.balance(estimate),
                         "The organ " + Figures.probably(estimate) + "overbears " + singers(hymn.verse(verse)) + ".",
-                        () -> SmallestChange.to(hymn, verse, Verdict.Way.SOFTER)));
+                        () -> Remedy.of(hymn, verse, Verdict.Way.SOFTER)));
             case LEADS, COVERED, VOICE_ONLY_JUST, CLEAR, BURIED, SOLO_LINE_ONLY_JUST, STANDS_OUT, ORGAN_ALONE ->
                 Optional.empty();
         };

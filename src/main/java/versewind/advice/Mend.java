@@ -2,6 +2,8 @@ package versewind.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.Edit;
@@ -18,9 +20,20 @@ public record Mend(String words, Edit edit) {
 
     /** Another registration for a verse. */
     static Mend drawing(Instrument organ, Place place, Verse verse, Registration after) {
-        return new Mend(
-                words(organ, verse.registration(), after),
-                new Edit.SetVerse(place.hymn(), place.verse(), verse.withRegistration(after)));
+        return drawing(organ, place, verse, List.of(verse.registration(), after));
+    }
+
+    /**
+     * Another registration for a verse, reached in steps.
+     *
+     * @param drawn what is drawn before and after each step, the first as it is now
+     */
+    static Mend drawing(Instrument organ, Place place, Verse verse, List<Registration> drawn) {
+        String steps = IntStream.range(1, drawn.size())
+                .mapToObj(i -> words(organ, drawn.get(i - 1), drawn.get(i)))
+                .collect(Collectors.joining("; then "));
+        Registration after = drawn.get(drawn.size() - 1);
+        return new Mend(sentence(steps), new Edit.SetVerse(place.hymn(), place.verse(), verse.withRegistration(after)));
     }
 
     private static String words(Instrument organ, Registration before, Registration after) {
@@ -31,7 +44,7 @@ public record Mend(String words, Edit edit) {
             add(parts, "put in " + where, movements.putIn());
             movements.box().ifPresent(to -> parts.add("set the box of the " + movements.where() + " to " + to.word()));
         }
-        return sentence(String.join("; ", parts));
+        return String.join("; ", parts);
     }
 
     private static void add(List<String> parts, String verb, List<String> names) {

@@ -42,7 +42,7 @@ final class SoloLine implements VerseRule {
     }
 
     /** A softer accompaniment if that helps, else a stronger melody. */
-    private static Optional<Mend> mend(InHymn hymn, int verse) {
+    static Optional<Mend> mend(InHymn hymn, int verse) {
         return SmallestChange.to(hymn, verse, Verdict.Way.SOFTER)
                 .or(() -> SmallestChange.to(hymn, verse, Verdict.Way.STRONGER));
     }

@@ -21,7 +21,7 @@ final class WordsHeard implements VerseRule {
                         Figures.balance(estimate),
                         "The organ " + Figures.probably(estimate) + "covers " + who
                                 + ": the words are lost in the nave.",
-                        () -> SmallestChange.to(hymn, verse, Verdict.Way.SOFTER)));
+                        () -> Remedy.of(hymn, verse, Verdict.Way.SOFTER)));
             case VOICE_ONLY_JUST ->
                 Optional.of(Found.remark(
                         hymn,

@@ -1,12 +1,15 @@
 package versewind.cli;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import versewind.advice.Assessment;
 import versewind.advice.Attendance;
 import versewind.advice.Caution;
+import versewind.advice.Mend;
 import versewind.organ.Instrument;
+import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.sound.Estimate;
 import versewind.sound.Verdict;
@@ -15,6 +18,7 @@ import versewind.sound.Verdict;
 final class AttendanceText {
 
     private static final int ABREAST = 3;
+    private static final int REMEDY = 14;
     private static final int LABEL = 5;
     private static final int LEVEL = 5;
     private static final int MARGIN = 4;
@@ -107,6 +111,22 @@ final class AttendanceText {
                 + page.left((of.wantsAttention() ? "!" : " ") + word, VERDICT);
     }
 
+    /** What makes each of the verses hold that fail before a number of people. */
+    private void remedies(int number) {
+        for (Place place : attendance.assessments().get(number).wantingAttention()) {
+            Assessment.OfHymn hymn =
+                    attendance.assessments().get(number).hymns().get(place.hymn());
+            String label = hymn.verses().get(place.verse()).verse().label();
+            String called = hymn.hymn().number().isBlank()
+                    ? Integer.toString(place.hymn() + 1)
+                    : hymn.hymn().number();
+            String mend = Optional.ofNullable(attendance.remedies().get(number).get(place))
+                    .map(Mend::words)
+                    .orElse("No change within the steps of the organ is enough.");
+            page.hanging(page.left("  " + called + " " + label, REMEDY) + " ", mend);
+        }
+    }
+
     private void summaries(int seats) {
         for (int i = 0; i < attendance.people().size(); i++) {
             int number = attendance.people().get(i);
@@ -114,6 +134,7 @@ final class AttendanceText {
             String verses = wanting == 0 ? "no verse wants" : wanting == 1 ? "1 verse wants" : wanting + " verses want";
             String more = seats > 0 && number > seats ? " There are " + seats + " seats." : "";
             page.paragraph("Before " + people(number) + " " + verses + " attention." + more);
+            remedies(i);
         }
     }
 }

@@ -32,6 +32,16 @@ public record Heading(String title, Optional<LocalDate> date, int people, String
         }
     }
 
+    /** With another title. */
+    public Heading withTitle(String other) {
+        return new Heading(other, date, people, notes, moveS);
+    }
+
+    /** With another number of people. */
+    public Heading withPeople(int other) {
+        return new Heading(title, date, other, notes, moveS);
+    }
+
     /** A heading with the usual time for a movement. */
     public Heading(String title, Optional<LocalDate> date, int people, String notes) {
         this(title, date, people, notes, USUAL_MOVE_S);

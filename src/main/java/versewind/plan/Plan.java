@@ -22,6 +22,11 @@ public record Plan(Heading heading, String instrument, List<Hymn> hymns) {
         return new Plan(other, instrument, hymns);
     }
 
+    /** The same before another number of people. */
+    public Plan withPeople(int people) {
+        return withHeading(heading.withPeople(people));
+    }
+
     /** With other hymns. */
     public Plan withHymns(List<Hymn> others) {
         return new Plan(heading, instrument, others);

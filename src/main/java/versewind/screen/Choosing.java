@@ -84,8 +84,8 @@ final class Choosing {
         if (form.purpose() instanceof Panel.Purpose.Rename rename) {
             return Step.to(state.with(rename.back()));
         }
-        if (form.purpose() instanceof Panel.Purpose.Silence) {
-            return Heeding.back(state);
+        if (form.purpose() instanceof Panel.Purpose.Silence silence) {
+            return Heeding.back(state, silence.people());
         }
         return state.work().isPresent() ? Step.to(state.closed()) : Shelving.open(state);
     }

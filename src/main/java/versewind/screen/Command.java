@@ -95,6 +95,7 @@ public enum Command {
     PLANS("the library: open another plan, or make a new one", Group.PLAN, Where.BOTH, Key.of('o'), Key.control('o')),
     WRITE_SHEET("write the sheet for the music desk", Group.PLAN, Where.BOTH, Key.of('W')),
     FINDINGS("what a colleague would say of the plan", Group.PLAN, Where.BOTH, Key.of('f')),
+    ATTENDED("what a colleague would say if only so many come", Group.PLAN, Where.BOTH, Key.of('a')),
     HELP("all the keys", Group.PLAN, Where.BOTH, Key.of('?'), Key.of(F1)),
     REPAINT("paint the screen afresh", Group.PLAN, Where.ANYWHERE, Key.control('l')),
     LEAVE("leave", Group.PLAN, Where.BOTH, Key.of('q'), Key.control('q')),

@@ -33,10 +33,10 @@ final class FindingsView {
         }
         Work work = state.work().get();
         Place place = panel.marked().map(Finding::place).orElse(work.place());
-        List<String> playing = frame.height() < TALL ? List.of() : playing(work, place);
+        List<String> playing = frame.height() < TALL ? List.of() : playing(work, panel, place);
         int under = 1 + (panel.rows().isEmpty() ? 0 : FULL_ROWS) + (playing.isEmpty() ? 0 : playing.size() + 1);
         Box box = Box.open(
-                frame, state, "Findings", WIDTH, Math.max(1, panel.rows().size()) + under + 1);
+                frame, state, title(panel), WIDTH, Math.max(1, panel.rows().size()) + under + 1);
         int room = Math.max(1, box.height() - under - 1);
         paintList(frame, state, work, panel, box, room);
         int last = box.y() + box.height() - 1;
@@ -67,6 +67,12 @@ final class FindingsView {
                 Command.CLOSE_FINDINGS);
     }
 
+    private static String title(Panel.Findings panel) {
+        return panel.people().isPresent()
+                ? "Findings, if " + panel.people().getAsInt() + (panel.people().getAsInt() == 1 ? " comes" : " come")
+                : "Findings";
+    }
+
     private static void write(Frame frame, Box box, int y, List<String> lines) {
         for (int i = 0; i < lines.size(); i++) {
             frame.write(box.x(), y + i, lines.get(i), Style.TEXT);
@@ -92,11 +98,11 @@ final class FindingsView {
     }
 
     /** Touch, breath and lag of a verse, with their reasons. */
-    private static List<String> playing(Work work, Place place) {
+    private static List<String> playing(Work work, Panel.Findings panel, Place place) {
         if (verse(work, place).isEmpty()) {
             return List.of();
         }
-        Touch touch = Advice.on(work.sound()).touch(work.plan(), place);
+        Touch touch = Advice.on(work.sound()).touch(Heeding.attended(work.plan(), panel.people()), place);
         List<String> lines = new ArrayList<>(Text.wrapped(touch.sentence(), WIDTH - 4));
         lines.addAll(Text.wrapped(touch.breath(), WIDTH - 4));
         touch.lag().ifPresent(lag -> lines.addAll(Text.wrapped(lag, WIDTH - 4)));

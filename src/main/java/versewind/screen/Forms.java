@@ -47,6 +47,8 @@ final class Forms {
 
     private static final int SILENCE_NOTE = 0;
 
+    private static final int COMING = 0;
+
     private static final int LEVEL = 0;
     private static final int SEAT = 1;
     private static final int IN_THE_ROOM = 2;
@@ -107,12 +109,21 @@ final class Forms {
                 "");
     }
 
-    static Panel.Form ofSilence(Finding finding) {
+    static Panel.Form ofSilence(Finding finding, OptionalInt people) {
         return new Panel.Form(
                 "Say no more of: " + finding.rule().word(),
                 List.of(field("Note", "", "why it is meant so; the plan keeps it; may be blank")),
                 SILENCE_NOTE,
-                new Panel.Purpose.Silence(finding.place(), finding.rule()),
+                new Panel.Purpose.Silence(finding.place(), finding.rule(), people),
+                "");
+    }
+
+    static Panel.Form ofAttended(int expected) {
+        return new Panel.Form(
+                "If only so many come",
+                List.of(field("People", "", "how many, 1 to 50000; " + expected + " are expected")),
+                COMING,
+                new Panel.Purpose.Attended(),
                 "");
     }
 
@@ -248,6 +259,9 @@ final class Forms {
         if (purpose instanceof Panel.Purpose.Silence silence) {
             return Heeding.silence(closed, work, silence, form.value(SILENCE_NOTE));
         }
+        if (purpose instanceof Panel.Purpose.Attended) {
+            return Heeding.open(closed, work, OptionalInt.of(number(form, COMING, 1, Verse.MOST_PEOPLE)));
+        }
         if (purpose instanceof Panel.Purpose.HymnTexts && work.hymn().isPresent()) {
             Hymn hymn = hymn(form, work.hymn().get().verses());
             return Handler.edit(closed, work, new Edit.SetHymn(work.place().hymn(), hymn), work.place());
@@ -270,8 +284,7 @@ final class Forms {
     }
 
     private static Step saveUnder(State state, Work work, String title) {
-        Heading was = work.plan().heading();
-        Heading heading = new Heading(title, was.date(), was.people(), was.notes());
+        Heading heading = work.plan().heading().withTitle(title);
         Work after =
                 work.with(work.history().after(new Edit.SetHeading(heading))).at(work.place());
         return Step.to(state.with(after), new Effect.SaveUnder(after.plan()));

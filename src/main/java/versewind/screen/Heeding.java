@@ -3,6 +3,7 @@ package versewind.screen;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import versewind.advice.Advice;
 import versewind.advice.Finding;
 import versewind.advice.Mend;
@@ -17,12 +18,16 @@ final class Heeding {
     private Heeding() {}
 
     static void into(Map<Command, Handler> handlers) {
-        handlers.put(Command.FINDINGS, Handler.work(Heeding::open));
+        handlers.put(Command.FINDINGS, Handler.work((state, work) -> open(state, work, OptionalInt.empty())));
+        handlers.put(
+                Command.ATTENDED,
+                Handler.work((state, work) -> Step.to(
+                        state.with(Forms.ofAttended(work.plan().heading().people())))));
         handlers.put(Command.FINDING_BELOW, panel((state, work, panel) -> toRow(state, panel, panel.at() + 1)));
         handlers.put(Command.FINDING_ABOVE, panel((state, work, panel) -> toRow(state, panel, panel.at() - 1)));
         handlers.put(
                 Command.GO_THERE,
-                marked((state, work, finding) -> Step.to(state.closed().with(work.at(finding.place())))));
+                marked((state, work, panel, finding) -> Step.to(state.closed().with(work.at(finding.place())))));
         handlers.put(Command.MEND, marked(Heeding::mend));
         handlers.put(Command.SILENCE, marked(Heeding::silenceOrHear));
         handlers.put(Command.CLOSE_FINDINGS, state -> Step.to(state.closed()));
@@ -35,7 +40,7 @@ final class Heeding {
 
     @FunctionalInterface
     private interface OnFinding {
-        Step on(State state, Work work, Finding finding);
+        Step on(State state, Work work, Panel.Findings panel, Finding finding);
     }
 
     private static Handler panel(OnFindings handler) {
@@ -45,18 +50,23 @@ final class Heeding {
 
     private static Handler marked(OnFinding handler) {
         return panel((state, work, panel) -> panel.marked()
-                .map(finding -> handler.on(state, work, finding))
+                .map(finding -> handler.on(state, work, panel, finding))
                 .orElseGet(() -> Step.says(state, "There is nothing to say.")));
     }
 
     /** Opens the list at the first finding of the verse where we are, or after it. */
-    private static Step open(State state, Work work) {
-        List<Finding> rows = Advice.on(work.sound()).findings(work.plan());
+    static Step open(State state, Work work, OptionalInt people) {
+        List<Finding> rows = Advice.on(work.sound()).findings(attended(work.plan(), people));
         int at = 0;
         while (at < rows.size() - 1 && isBefore(rows.get(at).place(), work.place())) {
             at++;
         }
-        return Step.to(state.with(new Panel.Findings(rows, at)));
+        return Step.to(state.with(new Panel.Findings(rows, at, people)));
+    }
+
+    /** The plan before a number of people, if one is given. */
+    static Plan attended(Plan plan, OptionalInt people) {
+        return people.isPresent() ? plan.withPeople(people.getAsInt()) : plan;
     }
 
     private static boolean isBefore(Place one, Place other) {
@@ -65,27 +75,30 @@ final class Heeding {
 
     private static Step toRow(State state, Panel.Findings panel, int row) {
         int at = Math.max(0, Math.min(row, panel.rows().size() - 1));
-        return Step.to(state.with(new Panel.Findings(panel.rows(), at)));
+        return Step.to(state.with(panel.at(at)));
     }
 
-    private static Step mend(State state, Work work, Finding finding) {
+    private static Step mend(State state, Work work, Panel.Findings panel, Finding finding) {
         if (finding.mend().isEmpty()) {
             return Step.says(state, "There is no single change that mends it.");
         }
         Mend mend = finding.mend().get();
         return done(
                 Handler.edit(state, work, mend.edit(), finding.place()),
+                panel.people(),
                 "Done: " + mend.words() + " After closing, u takes it back.");
     }
 
-    private static Step silenceOrHear(State state, Work work, Finding finding) {
+    private static Step silenceOrHear(State state, Work work, Panel.Findings panel, Finding finding) {
         if (finding.isSilenced()) {
             Verse heard =
                     verse(work.plan(), finding.place()).hearing(finding.rule().word());
             return done(
-                    Handler.edit(state, work, setVerse(finding.place(), heard), finding.place()), "It is heard again.");
+                    Handler.edit(state, work, setVerse(finding.place(), heard), finding.place()),
+                    panel.people(),
+                    "It is heard again.");
         }
-        return Step.to(state.with(Forms.ofSilence(finding)));
+        return Step.to(state.with(Forms.ofSilence(finding, panel.people())));
     }
 
     /** The rule of a form is silenced with the note that was typed. */
@@ -94,6 +107,7 @@ final class Heeding {
                 .silencing(new Silenced(purpose.rule().word(), note));
         return done(
                 Handler.edit(state, work, setVerse(purpose.place(), silenced), purpose.place()),
+                purpose.people(),
                 "Silenced for this verse; the plan keeps it. On it, s lets it be heard again.");
     }
 
@@ -106,16 +120,16 @@ final class Heeding {
     }
 
     /** The list as it is after an edit, marked near where it was. */
-    private static Step done(Step edited, String sentence) {
+    private static Step done(Step edited, OptionalInt people, String sentence) {
         State state = edited.state();
         Optional<Work> work = state.work();
         return work.isEmpty()
                 ? edited
-                : new Step(open(state, work.get()).state().with(Notice.says(sentence)), edited.effects());
+                : new Step(open(state, work.get(), people).state().with(Notice.says(sentence)), edited.effects());
     }
 
     /** Back to the list from a form that was left. */
-    static Step back(State state) {
-        return state.work().map(work -> open(state, work)).orElseGet(() -> Step.to(state.closed()));
+    static Step back(State state, OptionalInt people) {
+        return state.work().map(work -> open(state, work, people)).orElseGet(() -> Step.to(state.closed()));
     }
 }

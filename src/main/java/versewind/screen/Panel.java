@@ -3,6 +3,7 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import versewind.advice.Finding;
 import versewind.advice.Rule;
 import versewind.plan.Place;
@@ -101,7 +102,10 @@ sealed interface Panel {
         record MeterReading() implements Purpose {}
 
         /** The note with which a rule is silenced for a verse. */
-        record Silence(Place place, Rule rule) implements Purpose {}
+        record Silence(Place place, Rule rule, OptionalInt people) implements Purpose {}
+
+        /** Before how many people the plan is to be looked at. */
+        record Attended() implements Purpose {}
 
         /** A new plan on an instrument. */
         record NewPlan(String instrument) implements Purpose {}
@@ -201,11 +205,16 @@ sealed interface Panel {
      *
      * @param rows all of them, in the order of the plan
      * @param at which is marked
+     * @param people before how many, where that is not the service's number
      */
-    record Findings(List<Finding> rows, int at) implements Panel {
+    record Findings(List<Finding> rows, int at, OptionalInt people) implements Panel {
 
         public Findings {
             rows = List.copyOf(rows);
+        }
+
+        Findings at(int row) {
+            return new Findings(rows, row, people);
         }
 
         /** The finding that is marked, if there are any. */

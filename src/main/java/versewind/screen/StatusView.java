@@ -99,7 +99,8 @@ final class StatusView {
         FULL,
         WITHOUT_LAG,
         WITHOUT_UNIT,
-        SHORT
+        SHORT,
+        LEAST
     }
 
     private record Piece(String text, Style style) {}
@@ -111,24 +112,25 @@ final class StatusView {
     private static List<Piece> levels(State state, Verse verse, Estimate estimate, Length length) {
         List<Piece> pieces = new ArrayList<>();
         pieces.add(organ(state, estimate, length));
-        estimate.singersDba().ifPresent(level -> {
+        if (estimate.singersDba().isPresent() && length != Length.LEAST) {
             String unit =
                     switch (length) {
                         case FULL, WITHOUT_LAG -> " dB(A)";
-                        case WITHOUT_UNIT, SHORT -> "";
+                        case WITHOUT_UNIT, SHORT, LEAST -> "";
                     };
-            String number = whole(level) + plusMinus(state, estimate.plusMinus().singersDb());
+            String number = whole(estimate.singersDba().getAsDouble())
+                    + plusMinus(state, estimate.plusMinus().singersDb());
             pieces.add(new Piece("singing " + number + unit, Style.TEXT));
-        });
+        }
         Margin margin = estimate.margin();
-        String number = margin.db().isPresent()
+        String marginDb = margin.db().isPresent()
                 ? ", " + signed(state, margin.db().getAsDouble())
                         + plusMinus(state, margin.plusMinusDb().orElse(0))
-                        + (length == Length.SHORT ? "" : " dB")
+                        + (length.compareTo(Length.SHORT) < 0 ? " dB" : "")
                 : "";
         String mark = VerseListView.mark(state.marks(), margin.verdict());
         pieces.add(new Piece(
-                (mark + " " + Wording.verdict(margin) + number).strip(), VerseListView.style(margin.verdict())));
+                (mark + " " + Wording.verdict(margin) + marginDb).strip(), VerseListView.style(margin.verdict())));
         if (verse.isSung() && length == Length.FULL) {
             pieces.add(new Piece("lag " + whole(estimate.lagMs()) + " ms", Style.TEXT));
         }
@@ -138,12 +140,13 @@ final class StatusView {
     private static Piece organ(State state, Estimate estimate, Length length) {
         if (estimate.isSilent()) {
             return new Piece(
-                    length == Length.SHORT ? "Organ silent" : "Organ silent: nothing drawn sounds", Style.TEXT);
+                    length.compareTo(Length.SHORT) >= 0 ? "Organ silent" : "Organ silent: nothing drawn sounds",
+                    Style.TEXT);
         }
         String level = "Organ " + whole(estimate.organDba().getAsDouble())
                 + plusMinus(state, estimate.plusMinus().organDb());
         String dynamic = estimate.dynamic().map(Dynamic::word).orElse("");
-        String text = length == Length.SHORT
+        String text = length.compareTo(Length.SHORT) >= 0
                 ? level + " dB " + dynamic
                 : level + " dB(A) " + dynamic + ", " + whole(estimate.sone()) + " sone";
         return new Piece(text, Style.STRONG);

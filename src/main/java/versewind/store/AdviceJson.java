@@ -34,7 +34,7 @@ final class AdviceJson {
             }
             json.writeEndObject();
             json.writeStringField("sentence", finding.sentence());
-            textOrNull(json, "mend", finding.mend().map(Mend::words));
+            mend(json, finding.mend());
             if (finding.isSilenced()) {
                 json.writeStringField("silenced", finding.silence().orElse(""));
             }
@@ -71,6 +71,11 @@ final class AdviceJson {
         json.writeStringField("breath", touch.breath());
         textOrNull(json, "lag", touch.lag());
         json.writeEndObject();
+    }
+
+    /** What to do, in words; null where there is nothing. */
+    static void mend(JsonGenerator json, Optional<Mend> mend) throws IOException {
+        textOrNull(json, "mend", mend.map(Mend::words));
     }
 
     private static void textOrNull(JsonGenerator json, String name, Optional<String> text) throws IOException {

@@ -2,6 +2,7 @@ package versewind.store;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.Optional;
 import versewind.advice.Advice;
 import versewind.advice.Assessment;
 import versewind.advice.Attendance;
@@ -41,7 +42,8 @@ public final class AssessmentJson {
 
     /**
      * A plan before different numbers of people: in every verse, "people" has an object for each number, with the number as
-     * "count" and the fields of a verse that depend on it.
+     * "count", the fields of a verse that depend on it, and what makes it hold where it fails ("mend"; null where it does
+     * not, or nothing does).
      */
     public static String of(Plan plan, Attendance attendance) {
         return Generated.json(json -> {
@@ -54,6 +56,9 @@ public final class AssessmentJson {
                     json.writeNumberField("count", attendance.people().get(i));
                     VerseJson.levels(
                             json, attendance.assessments().get(i).at(place).estimate());
+                    AdviceJson.mend(
+                            json,
+                            Optional.ofNullable(attendance.remedies().get(i).get(place)));
                     json.writeEndObject();
                 }
                 json.writeEndArray();

@@ -116,4 +116,28 @@ class FindingsTest {
     void a_small_screen_has_no_row_for_them() {
         assertThat(Desk.with("ash-wednesday", 80, 23).screen()).doesNotContain("legato");
     }
+
+    @Test
+    void what_fails_if_fewer_come_is_found_and_mended_before_them() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("a", "'40'", "<Enter>");
+
+        assertThat(desk.screen()).contains("Findings, if 40 come", "overbears people who sing gently");
+        while (!marked(desk).sentence().contains("overbears")) {
+            desk.press("<Down>");
+        }
+        assertThat(marked(desk).mend().orElseThrow().words()).isEqualTo("Set the box of the Swell to three quarters.");
+        int before = panel(desk).rows().size();
+        desk.press("m");
+        assertThat(panel(desk).rows()).hasSizeLessThan(before);
+        assertThat(desk.screen()).contains("Findings, if 40 come");
+        assertThat(desk.plan().heading().people()).isEqualTo(480);
+    }
+
+    @Test
+    void nobody_is_no_number_to_look_before() {
+        assertThat(Desk.with("harvest-festival", 80, 24)
+                        .press("a", "'0'", "<Enter>")
+                        .screen())
+                .contains("1 to 50000");
+    }
 }

@@ -114,7 +114,7 @@ class AssessmentJsonTest {
         double before = 0;
         for (int i = 0; i < 3; i++) {
             JsonNode crowd = verse.get("people").get(i);
-            assertThat(fields(crowd)).containsExactly("count", "organ", "singers", "lead", "lagMs");
+            assertThat(fields(crowd)).containsExactly("count", "organ", "singers", "lead", "lagMs", "mend");
             assertThat(crowd.get("count").intValue())
                     .isEqualTo(List.of(40, 180, 500).get(i));
             assertThat(crowd.get("singers").get("dbA").doubleValue()).isGreaterThan(before);
