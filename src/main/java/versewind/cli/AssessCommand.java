@@ -69,7 +69,7 @@ final class AssessCommand {
 
     private static Reply expected(ParseResult typed, OpenPlan open, OrganSound sound, Lettering lettering) {
         Assessment assessment = Assessment.of(open.plan(), sound);
-        Ears ears = Ears.of(open.plan(), assessment, new EarSeats(open.instrument()));
+        Ears ears = Ears.of(open.plan(), assessment, new EarSeats(sound));
         String results = typed.hasMatchedOption(Options.JSON)
                 ? AssessmentJson.of(open.plan(), assessment, ears, Advice.on(sound))
                 : AssessmentText.of(open, assessment, ears, Advice.on(sound), lettering);

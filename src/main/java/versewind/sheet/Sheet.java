@@ -77,12 +77,12 @@ public record Sheet(
                 hymns,
                 PistonCard.of(organ, hymns),
                 AssistantCard.of(hymns),
-                cautions(plan, assessment, organ),
+                cautions(plan, assessment, sound),
                 wishes);
     }
 
-    private static List<String> cautions(Plan plan, Assessment assessment, Instrument organ) {
-        Ears ears = Ears.of(plan, assessment, new EarSeats(organ));
+    private static List<String> cautions(Plan plan, Assessment assessment, OrganSound sound) {
+        Ears ears = Ears.of(plan, assessment, new EarSeats(sound));
         return Stream.concat(Stream.of(Caution.ESTIMATE), ears.words().stream()).toList();
     }
 

@@ -3,7 +3,6 @@ package versewind.sound;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
-import versewind.organ.Instrument;
 import versewind.organ.Room;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
@@ -23,6 +22,7 @@ import versewind.plan.Verse;
 public final class EarSeats {
 
     private final RoomSound room;
+    private final double louder;
     private final Room.Distances distances;
     private final Map<Integer, Filled> filled = new HashMap<>();
 
@@ -51,10 +51,12 @@ public final class EarSeats {
      */
     public record Levels(OptionalDouble organist, OptionalDouble choir) {}
 
-    /** The seats around an instrument. */
-    public EarSeats(Instrument organ) {
-        room = new RoomSound(organ.room());
-        distances = organ.room().distances();
+    /** The seats around an instrument, in its room and among its singers as a calibration found them. */
+    public EarSeats(OrganSound sound) {
+        Room around = sound.organ().room();
+        room = new RoomSound(around, sound.offsets().roomDb());
+        louder = ThirdOctaves.power(sound.offsets().singersDb());
+        distances = around.distances();
     }
 
     /** Distance in m from the pipes to the organist. */
@@ -85,8 +87,8 @@ public final class EarSeats {
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             double organ = inNave[band] / here.nave[band];
             double reverberant = here.reverberant[band];
-            console[band] = organ * here.console[band] + voice[band] * people.singers() * reverberant;
-            choir[band] = organ * here.choir[band] + voice[band] * aroundChoirPerM2(people, reverberant);
+            console[band] = organ * here.console[band] + louder * voice[band] * people.singers() * reverberant;
+            choir[band] = organ * here.choir[band] + louder * voice[band] * aroundChoirPerM2(people, reverberant);
         }
         return new Levels(level(console), level(choir));
     }

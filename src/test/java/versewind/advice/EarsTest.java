@@ -32,7 +32,7 @@ class EarsTest {
     static void open() throws BadFile {
         organ = new Library(Path.of("")).openInstrument("st-tethwin");
         sound = OrganSound.open(organ);
-        seats = new EarSeats(organ);
+        seats = new EarSeats(sound);
     }
 
     private static Verse full(VerseKind kind) {

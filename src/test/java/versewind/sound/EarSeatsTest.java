@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import versewind.organ.Action;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
+import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mode;
@@ -22,7 +23,7 @@ class EarSeatsTest {
 
     private final OrganSound sound = OrganSound.open(TrialOrgan.instrument(Action.MECHANICAL));
     private final Instrument organ = sound.organ();
-    private final EarSeats seats = new EarSeats(organ);
+    private final EarSeats seats = new EarSeats(sound);
 
     private Verse verse(Mode mode, Singing singing, Registration drawn) {
         return TrialOrgan.verse(mode, singing, HandsAndFeet.on(Layout.FOUR_PARTS, GREAT), drawn);
@@ -45,6 +46,18 @@ class EarSeatsTest {
 
         assertThat(levels.choir().orElseThrow()).isGreaterThan(naveDba + 0.3);
         assertThat(levels.organist().orElseThrow()).isGreaterThan(levels.choir().orElseThrow() + 1);
+    }
+
+    @Test
+    void louder_singers_and_a_louder_room_are_louder_at_the_ears_too() {
+        Verse sung = verse(Mode.CONGREGATION, Singing.ORDINARY, some());
+        OrganSound louder = sound.trimmed(Trims.of(organ), new Offsets(3, 2));
+        EarSeats.Levels before = during(sung, 100);
+        EarSeats.Levels after = new EarSeats(louder).during(sung, 100, louder.estimate(sung, 100, OptionalInt.empty()));
+
+        assertThat(after.choir().orElseThrow() - before.choir().orElseThrow()).isBetween(2.0, 5.0);
+        assertThat(after.organist().orElseThrow() - before.organist().orElseThrow())
+                .isBetween(0.5, 5.0);
     }
 
     /** At the choir's seat the estimate has the organ's level already, by another way. */

@@ -45,7 +45,7 @@ class AssessmentJsonTest {
     private static String json(Plan plan, Instrument organ) {
         OrganSound sound = OrganSound.open(organ);
         Assessment assessment = Assessment.of(plan, sound);
-        return AssessmentJson.of(plan, assessment, Ears.of(plan, assessment, new EarSeats(organ)), Advice.on(sound));
+        return AssessmentJson.of(plan, assessment, Ears.of(plan, assessment, new EarSeats(sound)), Advice.on(sound));
     }
 
     private static JsonNode assessed(Verse... verses) throws Exception {
