@@ -14,7 +14,7 @@ final class RankCount {
     /** A number with a word for ranks. */
     static final Pattern MARKED = Pattern.compile(
             "(?<![\\d/.,\\p{L}'])(?:(\\d{1,2})(?:\\s?[-/]\\s?(\\d{1,2}))?|(" + ROMAN + ")(?:\\s?[-/]\\s?(" + ROMAN
-                    + "))?)" + "[\\s.-]{0,2}" + UNIT + "\\b\\.?(?!')",
+                    + "))?(?!(?-i:[IVXL])))" + "[\\s.-]{0,2}" + UNIT + "\\b\\.?(?!')",
             Pattern.CASE_INSENSITIVE);
 
     /** A Roman numeral. */

@@ -32,7 +32,7 @@ final class Typography {
             Pattern.compile("</?(?:b|i|u|sup|sub|small|strong|em|span|p|li|ul|div|h\\d|a)\\b[^<>]*>");
     private static final Pattern BREAKS = Pattern.compile("<br ?/?>|</tr>|</h\\d>|</li>");
     private static final Pattern WIKI = Pattern.compile(
-            "'''+|^\\s*\\{\\|.*$|^\\s*\\|[-}].*$|\\b(?:colspan|rowspan|align|style|width)=\"?[^|\"]*\"?\\s*\\|");
+            "(?<!(?<!\\p{L})[a-h](?:is)?)'''+|^\\s*\\{\\|.*$|^\\s*\\|[-}].*$|\\b(?:colspan|rowspan|align|style|width)=\"?[^|\"]*\"?\\s*\\|");
     private static final Pattern LEADERS = Pattern.compile(
             "\\s*(?:\\.\\s?){3,}|\\s*\\.\\.+\\s*|\\s*\u2026+\\s*|\\s*_{2,}|\\s*(?:\u00b7\\s?){3,}|\\s-(?:\\s?-){2,}");
     private static final Pattern FOOT_WITHIN =

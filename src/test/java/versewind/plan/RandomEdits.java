@@ -97,6 +97,7 @@ public final class RandomEdits {
         if (!plan.hymns().isEmpty()) {
             possible.add(hymn -> new Edit.SetHymn(hymn, hymn()));
             possible.add(Edit.RemoveHymn::new);
+            possible.add(seen -> new Edit.SetHymns(some(4, i -> hymn()), new Place(seen, 0)));
             possible.add(hymn -> new Edit.SetVerses(hymn, random.nextInt(6), some(6, i -> verse())));
         }
         if (plan.hymns().size() > 1) {

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Predicate;
 
 /** A shell in a terminal of tmux, on a server of its own, into which can be typed and whose screen can be read. */
@@ -15,7 +16,12 @@ final class Pane implements AutoCloseable {
 
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
+    private static final AtomicInteger SERVERS = new AtomicInteger();
+
     private final Path folder;
+
+    /** A server that is going away must not be met by the next one. */
+    private final String socket = "tmux" + SERVERS.incrementAndGet();
 
     /** Opens a terminal of 80 columns and 24 rows with an interactive shell in a folder. */
     Pane(Path folder) throws IOException {
@@ -86,7 +92,7 @@ final class Pane implements AutoCloseable {
     }
 
     private String tmux(String... words) throws IOException {
-        List<String> command = new ArrayList<>(List.of("tmux", "-u", "-f", "/dev/null", "-S", "tmux"));
+        List<String> command = new ArrayList<>(List.of("tmux", "-u", "-f", "/dev/null", "-S", socket));
         command.addAll(List.of(words));
         return run(folder, command);
     }
