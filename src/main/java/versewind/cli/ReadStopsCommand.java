@@ -33,7 +33,8 @@ final class ReadStopsCommand {
                 "Reads a stop list as it is published, in English, German, French, Dutch, Italian, Spanish or a Scandinavian"
                         + " language, and makes an instrument of it.");
         spec.addPositional(Options.operand("FILE", "A text file with the stop list, or - for what is piped in."));
-        spec.addOption(Options.valued(CALLED, "NAME", "What the organ is called; the file's name if not given."));
+        spec.addOption(Options.valued(
+                CALLED, "NAME", "What the organ is called; what the list calls it, or the file's name, if not given."));
         spec.addOption(
                 Options.valued("-o", OUT, "FILE", "Write the instrument to this new file, \"instruments/x.json\"."));
         spec.addOption(Options.json());
@@ -48,7 +49,8 @@ final class ReadStopsCommand {
     static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile, Misuse {
         String file = Options.operand(typed);
         StopList list = StopList.read(file.equals(Options.INPUT) ? PlainText.of(System.in) : PlainText.of(file));
-        String name = typed.matchedOptionValue(CALLED, nameOf(file)).strip();
+        String otherwise = list.title().isEmpty() ? nameOf(file) : list.title();
+        String name = typed.matchedOptionValue(CALLED, otherwise).strip();
         if (name.isEmpty()) {
             throw new Misuse("An organ needs a name. Write one after " + CALLED + ".");
         }

@@ -1,10 +1,12 @@
 package versewind.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import versewind.organ.Family;
 import versewind.stoplist.ReadCoupler;
 import versewind.stoplist.ReadDivision;
+import versewind.stoplist.ReadPistons;
 import versewind.stoplist.ReadStop;
 import versewind.stoplist.ReadTremulant;
 import versewind.stoplist.StopList;
@@ -41,12 +43,25 @@ final class StopListPage {
         section(
                 "Tremulants",
                 list.tremulants().stream().map(StopListPage::tremulant).toList());
+        pistons(list.pistons());
         unread("Not understood", list.doubts());
         unread(
                 "Taken for notes",
                 list.notUnderstood().stream()
                         .filter(each -> each.weight() == Unread.Weight.NOTE)
                         .toList());
+    }
+
+    private void pistons(ReadPistons pistons) {
+        List<String> parts = new ArrayList<>();
+        if (pistons.generals() > 0) {
+            parts.add(counted(pistons.generals(), "general"));
+        }
+        pistons.divisionals().forEach((division, count) -> parts.add(division + " " + count));
+        if (pistons.levels() > 0) {
+            parts.add(counted(pistons.levels(), "memory level"));
+        }
+        section("Pistons", parts);
     }
 
     private static String counted(long count, String what) {

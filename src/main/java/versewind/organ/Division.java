@@ -37,6 +37,11 @@ public record Division(String name, OptionalInt manual, int keys, Optional<Swell
         }
     }
 
+    /** With other stops. */
+    public Division withStops(List<Stop> others) {
+        return new Division(name, manual, keys, box, others);
+    }
+
     /** Whether it is played with the feet. */
     public boolean isPedal() {
         return manual.isEmpty();

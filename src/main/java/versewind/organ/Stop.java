@@ -79,6 +79,11 @@ public record Stop(
         return new Stop(name, footage, family, pipe, ranks, composition, otherDb, enclosure, borrowed);
     }
 
+    /** Playing the pipes of another stop. */
+    public Stop borrowing(StopName lender) {
+        return new Stop(name, footage, family, pipe, ranks, composition, trimDb, enclosure, Optional.of(lender));
+    }
+
     /** Its pitch as it stands on the knob: "8", "2 2/3"; for a compound stop its ranks, "III". */
     public String pitch() {
         return family.isCompound() || footage.isEmpty()

@@ -3,12 +3,15 @@ package versewind.stoplist;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import versewind.organ.Division;
 
 /** What a whole list comes to: manuals are counted, and couplers find the divisions that they join. */
@@ -28,6 +31,12 @@ final class Conclusion {
             "bombarde", List.of("bombarde", "solo"),
             "solo", List.of("solo", "bombarde"),
             "echo", List.of("echo"));
+
+    private static final int LAST_TITLE_LINE = 5;
+    private static final int LONGEST_TITLE = 60;
+
+    /** What a title tells besides the name: years, numbers of stops, who built it. */
+    private static final Pattern MORE = Pattern.compile("(?:\\.\\s(?=\\d)|\\s-\\s|,\\s(?=[^,]*\\d)|\\s\\().*$");
 
     private final Reading reading;
     private final List<Reading.Draft> drafts;
@@ -55,8 +64,67 @@ final class Conclusion {
         }
         List<ReadCoupler> couplers = couplers();
         List<ReadTremulant> tremulants = tremulants();
+        ReadPistons pistons = pistons();
         unread.sort(Comparator.comparingInt(Unread::line));
-        return new StopList(divisions, couplers, tremulants, unread);
+        String title = title();
+        return new StopList(divisions, couplers, tremulants, pistons, title, unread);
+    }
+
+    /** What stands in the first line of all, where that is before the first division and short. */
+    private String title() {
+        int first = unread.stream()
+                .filter(each -> each.why().equals(Unread.BEFORE))
+                .mapToInt(Unread::line)
+                .min()
+                .orElse(0);
+        String title = unread.stream()
+                .filter(each -> each.line() == first && each.why().equals(Unread.BEFORE))
+                .map(each -> each.text().strip())
+                .collect(Collectors.joining(", "));
+        boolean isName = first <= LAST_TITLE_LINE
+                && title.length() <= LONGEST_TITLE
+                && title.matches(".*\\p{L}{3,}.*")
+                && !Feet.MARKED.matcher(title).find();
+        if (!isName) {
+            return "";
+        }
+        String name = MORE.matcher(title).replaceFirst("");
+        if (name.equals(title)) {
+            unread.removeIf(each -> each.line() == first && each.why().equals(Unread.BEFORE));
+        }
+        return name;
+    }
+
+    /** Lines of pistons that are wholly understood are no notes any more. */
+    private ReadPistons pistons() {
+        int generals = 0;
+        int levels = 0;
+        Map<String, Integer> divisionals = new LinkedHashMap<>();
+        Set<Integer> lines = new TreeSet<>();
+        for (Unread each : List.copyOf(unread)) {
+            if (each.weight() != Unread.Weight.NOTE || !Reading.isOfPistons(each.text())) {
+                continue;
+            }
+            PistonLine line = PistonLine.read(each.text(), reading.language());
+            if (!line.saysAnything()) {
+                continue;
+            }
+            generals = Math.max(generals, line.generals());
+            levels = Math.max(levels, line.levels());
+            if (line.toEach() > 0) {
+                drafts.stream()
+                        .filter(draft -> !draft.stops.isEmpty())
+                        .forEach(draft -> divisionals.merge(draft.name, line.toEach(), Math::max));
+            }
+            line.divisionals().forEach((word, count) -> division(word)
+                    .ifPresent(division -> divisionals.merge(drafts.get(division).name, count, Math::max)));
+            lines.add(each.line());
+            unread.remove(each);
+            line.rest().stream()
+                    .filter(rest -> !rest.matches("(?i)(?:.*\\s)?pistons?|.*studs?|.*combinations?|.*kombinationen"))
+                    .forEach(rest -> unread.add(new Unread(each.line(), rest, each.why(), each.weight())));
+        }
+        return lines.isEmpty() ? ReadPistons.NONE : new ReadPistons(generals, divisionals, levels, lines);
     }
 
     private List<Integer> manualIndices() {

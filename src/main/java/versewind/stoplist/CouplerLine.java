@@ -27,7 +27,7 @@ record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
     }
 
     private static final Pattern SEPARATORS =
-            Pattern.compile("[,;\u2022\u00b7|\\t]|\\s{2,}|\\.\\s+(?=\\p{Lu}\\p{Ll}{3,})");
+            Pattern.compile("[,;\u2022\u00b7|\\t]|\\s{2,}|\\.\\s+(?!Super\\b|Unison\\b)(?=\\p{Lu}\\p{Ll}{3,})");
     private static final Pattern DASHES = Pattern.compile("\\s-\\s");
     private static final Pattern AND = Pattern.compile("(?i)\\s(?:und|and|et|en|e|y|och|og|&|u\\.)\\s");
     private static final Pattern PAIRS =
@@ -144,7 +144,7 @@ record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
             }
             CouplerWords words = CouplerWords.of(bare, language);
             int already = couplers.size();
-            if (!couplers.isEmpty() && words.isOnlyPitches() && !bare.matches("(?i).*[a-z]{4,}.*")) {
+            if (!couplers.isEmpty() && words.isOnlyPitches() && goesOn(bare)) {
                 RoughCoupler last = couplers.get(couplers.size() - 1);
                 kindsInOrder(words.kinds()).forEach(kind -> couplers.add(last.with(kind)));
             } else if ((!couplers.isEmpty() || tirasses) && words.isOnlyDivisions()) {
@@ -155,6 +155,13 @@ record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
             if (couplers.size() == already) {
                 rest.add(segment);
             }
+        }
+
+        /** Whether pitches alone go on with the coupler before: figures do, and "unison off" on one keyboard. */
+        private boolean goesOn(String pitches) {
+            RoughCoupler last = couplers.get(couplers.size() - 1);
+            return !pitches.matches("(?i).*[a-z]{4,}.*")
+                    || (pitches.matches("(?i)unison off") && last.source().equals(last.keyboard()));
         }
 
         /** "Tirasses I, II, III"; "Swell to Great, Choir". */

@@ -37,16 +37,16 @@ record CouplerWords(
     private static final Set<String> TO =
             Spelling.set("to zu zum zur an ans auf au aux sur aan naar al alla allo ai til till on a op al\u00b4 "
                     + "sul sulla into in an's onto vid ved con");
-    private static final Set<String> FILLERS =
-            Spelling.set("und and et e y och og the de du le la von af from der des vom manual manuale manuaal man "
+    private static final Set<String> FILLERS = Spelling.set(
+            "und and et e y och og the de du le la von af from der des vom manual manuale manuaal man "
                     + "clavier klavier teclado tasto organ organo reg normal mechanical mechanisch electric "
-                    + "also auch als pitch foot ft feet unison unisono il w keys hand werk full general bij das");
+                    + "also auch als pitch foot ft feet unison unisono il w keys hand werk full general bij das del dello della");
     private static final Set<String> THE_MANUAL =
             Spelling.set("manual manuals manuale manuaal clavier tasto tastiera manualen");
     private static final Pattern COUPLER = Pattern.compile(
-            ".*(?:koppel|coupl|accoupl|tirass|copul|koppl|kobl|acopl|enganch|union[ei]|accopp|coppel|kopel).*");
+            ".*(?:koppel|coupl|accoupl|tirass|copul|koppl|kobl|acopl|enganch|union[ei]|accopp|coppel|kopel).*|tir");
     private static final Pattern TIRASSE = Pattern.compile(
-            "tirass\\w*|pedal?koppel\\w*|pedaalkoppel\\w*|pedalkoppling|pedalkobling|pedaalkoppeling\\w*|pedalcoupler");
+            "tir|tirass\\w*|pedal?koppel\\w*|pedaalkoppel\\w*|pedalkoppling|pedalkobling|pedaalkoppeling\\w*|pedalcoupler");
     private static final Pattern MANUALS = Pattern.compile(
             "manua?a?l?(?:schiebe)?kopp?el\\w*|manualkoppling|manualkoppel|schiebekoppel\\w*|klavierkoppel\\w*|manuaalkoppel\\w*|gabelkoppel\\w*");
     private static final Pattern SUB = Pattern.compile(

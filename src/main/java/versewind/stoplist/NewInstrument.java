@@ -18,6 +18,7 @@ import versewind.organ.Pipe;
 import versewind.organ.Pistons;
 import versewind.organ.Room;
 import versewind.organ.Stop;
+import versewind.organ.StopName;
 import versewind.organ.SwellBox;
 import versewind.organ.Tremulant;
 
@@ -44,7 +45,7 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
      * Makes an instrument.
      *
      * @param list the stop list
-     * @param name what the organ is called
+     * @param name what the organ is called, and after a comma where it stands
      * @return empty where the list has no manual with a stop
      */
     public static Optional<NewInstrument> of(StopList list, String name) {
@@ -60,6 +61,7 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
     private static final class Maker {
         private final StopList list;
         private final List<String> remarks = new ArrayList<>();
+        private final Map<String, List<ReadStop>> readStops = new LinkedHashMap<>();
         private String pedal = "";
 
         Maker(StopList list) {
@@ -71,17 +73,25 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                     "The list says nothing of the room: a church of 4000 m3 with 300 seats and 2.2 s at 1000 Hz is supposed. Set its"
                             + " own numbers in the file.");
             remarks.add("The action is taken for electric: couplers carry nothing along.");
-            Map<String, List<ReadStop>> stops = new LinkedHashMap<>();
             Map<String, ReadDivision> divisions = new LinkedHashMap<>();
             for (ReadDivision division : list.divisions()) {
                 String into = into(division);
                 divisions.putIfAbsent(into, division);
-                stops.computeIfAbsent(into, key -> new ArrayList<>()).addAll(division.stops());
+                readStops.computeIfAbsent(into, key -> new ArrayList<>()).addAll(division.stops());
             }
             List<Division> made = new ArrayList<>();
-            divisions.forEach((key, division) -> made.add(division(key, division, stops.get(key))));
+            divisions.forEach((key, division) -> made.add(division(key, division, readStops.get(key))));
+            int comma = name.lastIndexOf(',');
             Instrument instrument = new Instrument(
-                    name, "", Action.ELECTRIC, 0, made, couplers(), tremulants(), Pistons.NONE, SUPPOSED_ROOM);
+                    comma < 0 ? name : name.substring(0, comma).strip(),
+                    comma < 0 ? "" : name.substring(comma + 1).strip(),
+                    Action.ELECTRIC,
+                    0,
+                    borrowing(made, divisions.keySet()),
+                    couplers(),
+                    tremulants(),
+                    pistons(),
+                    SUPPOSED_ROOM);
             return new NewInstrument(instrument, remarks);
         }
 
@@ -117,6 +127,59 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
             OptionalInt manual = division.manual();
             return new Division(
                     name, manual, keys, division.enclosed() ? Optional.of(new SwellBox(0)) : Optional.empty(), made);
+        }
+
+        /** The divisions with the stops that use the pipes of others linked to these. */
+        private List<Division> borrowing(List<Division> made, Set<String> names) {
+            List<String> places = List.copyOf(names);
+            List<ReadDivision> read = places.stream()
+                    .map(name -> new ReadDivision(
+                            name,
+                            made.get(places.indexOf(name)).manual(),
+                            false,
+                            OptionalInt.empty(),
+                            readStops.get(name)))
+                    .toList();
+            Lenders lenders = new Lenders(read);
+            List<Division> linked = new ArrayList<>();
+            for (int d = 0; d < made.size(); d++) {
+                List<Stop> stops = new ArrayList<>();
+                for (int s = 0; s < made.get(d).stops().size(); s++) {
+                    Stop stop = made.get(d).stops().get(s);
+                    Optional<StopName> lender = lenders.of(new Lenders.At(d, s))
+                            .map(at -> new StopName(
+                                    made.get(at.division()).name(),
+                                    made.get(at.division())
+                                            .stops()
+                                            .get(at.stop())
+                                            .label()));
+                    if (lender.isEmpty()
+                            && Lenders.says(read.get(d).stops().get(s)).isPresent()) {
+                        remarks.add(
+                                made.get(d).name() + " " + stop.label()
+                                        + " is said to be borrowed, and from what could not be found: it has pipes of its own.");
+                    }
+                    stops.add(lender.isPresent() ? stop.borrowing(lender.get()) : stop);
+                }
+                linked.add(made.get(d).withStops(stops));
+            }
+            return linked;
+        }
+
+        private Pistons pistons() {
+            ReadPistons read = list.pistons();
+            if (!read.any()) {
+                return Pistons.NONE;
+            }
+            Map<String, Integer> divisionals = new LinkedHashMap<>();
+            read.divisionals().forEach((division, count) -> {
+                String known = known(division);
+                if (!known.isEmpty()) {
+                    divisionals.merge(known, count, Math::max);
+                }
+            });
+            boolean any = read.generals() > 0 || !divisionals.isEmpty();
+            return any ? new Pistons(read.generals(), divisionals, Math.max(1, read.levels())) : Pistons.NONE;
         }
 
         private static Stop stop(ReadStop stop, String name) {

@@ -16,6 +16,7 @@ final class Reading {
     private static final Pattern PISTON = Pattern.compile(
             "(?i)\\b(?:pistons?|studs?|generals?|generalkoppel|composition|divisionals?|memor(?:y|ies)|levels?|setzer\\w*|combination\\w*|kombination\\w*|combinaison\\w*|combinazion\\w*|reversib\\w*|sequencer|crescendo\\w*|walze|rollschweller|tutti|sforzando|appels?|anches|cancel|organo pleno|toe|thumb|schwelltritt|expression|swell pedal|setzen|zungen ab|pleno|absteller|registercrescendo|handregister|kombinationen|annullator\\w*|lock|zungeneinzelabsteller|ripieno al)\\b");
     private static final Pattern TREMULANTS_APART = Pattern.compile("[,;]|(?<=\\p{L}{4})\\.\\s");
+    private static final Pattern PLUS = Pattern.compile("[\\p{L}\\d.]\\s?\\+\\s?[\\p{L}\\d]");
     private static final Pattern AL_PEDALE = Pattern.compile("(?i)\\bal pedal\\w*");
     private static final Pattern AT_END = Pattern.compile("[\\s:.*-]+$");
 
@@ -92,6 +93,11 @@ final class Reading {
         }
     }
 
+    /** Whether a text tells of pistons and the like. */
+    static boolean isOfPistons(String text) {
+        return PISTON.matcher(text).find();
+    }
+
     /** Whether a text heads one half of a keyboard. */
     static boolean isHalf(String text) {
         return HALF.matcher(text.strip()).matches();
@@ -157,7 +163,7 @@ final class Reading {
             return part(word.get(), line, section);
         }
         Optional<Heading> heading = heading(text);
-        boolean coupler = section.where() != CouplerLine.Where.ELSEWHERE || heading.isEmpty();
+        boolean coupler = section.where() != CouplerLine.Where.ELSEWHERE || heading.isEmpty() || isPair(text, section);
         CouplerLine couplerLine = coupler && mayCouple(text, section)
                 ? CouplerLine.read(text, section.where(), section.hint(), style.language())
                 : new CouplerLine(List.of(), List.of());
@@ -207,10 +213,12 @@ final class Reading {
                         .isEmpty();
     }
 
-    /** Whether what could be a heading joins two divisions: "I/P", and among couplers "II-Ped." too. */
+    /** Whether what could be a heading joins two divisions: "I/P", "Ped + I", and among couplers "II-Ped." too. */
     private static boolean isPair(String text, Section section) {
         boolean among = section.where() != CouplerLine.Where.ELSEWHERE;
-        return text.contains("/") || (among && text.length() < LONGEST_PAIR && text.matches(".*\\S[-+]\\S.*"));
+        return text.contains("/")
+                || PLUS.matcher(text).find()
+                || (among && text.length() < LONGEST_PAIR && text.matches(".*\\S[-+]\\S.*"));
     }
 
     private static Unread amongOthers(String text, int line, SectionWord.Kind kind) {
@@ -356,7 +364,7 @@ final class Reading {
             Recognition recognition = Recognition.of(segment, line, style, keyboard);
             if (recognition instanceof Recognition.Stops stops) {
                 if (in.division() < 0 && !isPitchedStop(segment)) {
-                    unread.add(new Unread(line, segment, "it stands before the first division", Unread.Weight.NOTE));
+                    unread.add(new Unread(line, segment, Unread.BEFORE, Unread.Weight.NOTE));
                     continue;
                 }
                 in = in.division() < 0 ? openOnly(line) : in;
@@ -385,7 +393,7 @@ final class Reading {
             unread.add(new Unread(
                     line,
                     segment,
-                    aid ? "a playing aid, no stop" : before ? "it stands before the first division" : none.why(),
+                    aid ? "a playing aid, no stop" : before ? Unread.BEFORE : none.why(),
                     aid || before ? Unread.Weight.NOTE : none.weight()));
         }
     }

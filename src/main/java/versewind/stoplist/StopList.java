@@ -9,12 +9,16 @@ import java.util.stream.Stream;
  * @param divisions in the order of the list, each with one stop at least
  * @param couplers each once, in the order of the list
  * @param tremulants in the order of the list
+ * @param pistons that the list tells of
+ * @param title what the list calls the organ; "" where it does not
  * @param notUnderstood every line, or part of one, that nothing was made of
  */
 public record StopList(
         List<ReadDivision> divisions,
         List<ReadCoupler> couplers,
         List<ReadTremulant> tremulants,
+        ReadPistons pistons,
+        String title,
         List<Unread> notUnderstood) {
 
     public StopList {

@@ -2,6 +2,7 @@ package versewind.store;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.Map;
 import versewind.stoplist.ReadCoupler;
 import versewind.stoplist.ReadDivision;
 import versewind.stoplist.ReadStop;
@@ -18,9 +19,10 @@ public final class StopListJson {
 
     private StopListJson() {}
 
-    /** Divisions with their stops, couplers, tremulants, and what was not understood. */
+    /** What the list calls the organ, divisions with their stops, couplers, tremulants, pistons, and what was not understood. */
     public static String of(StopList list) {
         return Generated.json(json -> {
+            json.writeStringField("title", list.title());
             json.writeArrayFieldStart("divisions");
             for (ReadDivision division : list.divisions()) {
                 division(json, division);
@@ -40,6 +42,15 @@ public final class StopListJson {
                 json.writeEndObject();
             }
             json.writeEndArray();
+            json.writeObjectFieldStart("pistons");
+            json.writeNumberField("generals", list.pistons().generals());
+            json.writeObjectFieldStart("divisionals");
+            for (Map.Entry<String, Integer> each : list.pistons().divisionals().entrySet()) {
+                json.writeNumberField(each.getKey(), each.getValue());
+            }
+            json.writeEndObject();
+            json.writeNumberField("levels", list.pistons().levels());
+            json.writeEndObject();
             json.writeArrayFieldStart("notUnderstood");
             for (Unread unread : list.notUnderstood()) {
                 json.writeStartObject();

@@ -9,6 +9,9 @@ final class ReadingText {
 
     static String of(StopList list) {
         StringBuilder text = new StringBuilder();
+        if (!list.title().isEmpty()) {
+            text.append(list.title()).append("\n");
+        }
         for (ReadDivision division : list.divisions()) {
             text.append(division.name())
                     .append(
@@ -26,6 +29,14 @@ final class ReadingText {
         list.tremulants()
                 .forEach(
                         tremulant -> text.append("tremulant " + tremulant.name() + ": " + tremulant.division() + "\n"));
+        if (list.pistons().any() || list.pistons().levels() > 0) {
+            text.append("pistons " + list.pistons().generals() + " generals, "
+                    + list.pistons().divisionals() + ", " + list.pistons().levels() + " levels\n");
+        }
+        NewInstrument.of(list, "New").map(NewInstrument::instrument).ifPresent(made -> made.stops()
+                .forEach(knob -> knob.stop()
+                        .borrowed()
+                        .ifPresent(lender -> text.append("pipes of " + lender + " for " + knob.name() + "\n"))));
         list.notUnderstood()
                 .forEach(unread -> text.append(
                         unread.weight() + " " + unread.line() + ": " + unread.text() + " (" + unread.why() + ")\n"));

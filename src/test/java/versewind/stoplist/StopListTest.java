@@ -75,6 +75,8 @@ class StopListTest {
             boolean told = list.stops().anyMatch(stop -> stop.line() == line)
                     || list.couplers().stream().anyMatch(coupler -> coupler.line() == line)
                     || list.tremulants().stream().anyMatch(tremulant -> tremulant.line() == line)
+                    || list.pistons().lines().contains(line)
+                    || (!list.title().isEmpty() && Spelling.spelled(text).contains(Spelling.spelled(list.title())))
                     || list.notUnderstood().stream().anyMatch(unread -> unread.line() == line);
             assertThat(heading || told)
                     .as(name + ", line " + line + ": " + text)
