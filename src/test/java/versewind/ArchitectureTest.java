@@ -37,7 +37,8 @@ class ArchitectureTest {
         "versewind.advice",
         "versewind.sheet",
         "versewind.screen",
-        "versewind.stoplist"
+        "versewind.stoplist",
+        "versewind.workshop"
     };
 
     @Test
@@ -52,11 +53,12 @@ class ArchitectureTest {
         "sound,    organ plan",
         "advice,   organ plan sound",
         "sheet,    organ plan sound advice",
-        "screen,   organ plan sound advice sheet stoplist",
+        "workshop, organ sound stoplist",
+        "screen,   organ plan sound advice sheet stoplist workshop",
         "stoplist, organ",
         "store,    organ plan sound advice sheet stoplist",
-        "terminal, organ plan sound advice sheet screen stoplist store",
-        "cli,      organ plan sound advice sheet screen stoplist store terminal",
+        "terminal, organ plan sound advice sheet screen stoplist workshop store",
+        "cli,      organ plan sound advice sheet screen stoplist workshop store terminal",
     })
     void a_package_knows_only_those_below_it(String room, String below) {
         String known = ("versewind." + room + " " + below.replaceAll("(\\w+)", "versewind.$1")).strip();

@@ -1,5 +1,7 @@
 package versewind.organ;
 
+import java.util.Locale;
+
 /**
  * A coupler: keys of one division's keyboard also play another division.
  *
@@ -27,6 +29,15 @@ public record Coupler(String name, String source, String keyboard, Kind kind) {
         /** Shift of the key played, in semitones. */
         public int semitones() {
             return semitones;
+        }
+
+        /** In words: "sub-octave". */
+        public String word() {
+            return switch (this) {
+                case UNISON, OCTAVE, UNISON_OFF ->
+                    name().toLowerCase(Locale.ROOT).replace('_', ' ');
+                case SUB_OCTAVE -> "sub-octave";
+            };
         }
     }
 

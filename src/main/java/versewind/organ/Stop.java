@@ -33,7 +33,8 @@ public record Stop(
         OUTSIDE_THE_BOX
     }
 
-    private static final List<String> ROMAN =
+    /** The numbers of ranks as they stand on knobs, from one rank to the most that a stop can have. */
+    public static final List<String> NUMERALS =
             List.of("I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X", "XI", "XII");
 
     /** The widest trim that a stop, a box or an organ can be given, in dB. */
@@ -42,7 +43,7 @@ public record Stop(
     public Stop {
         composition = List.copyOf(composition);
         require(!name.isBlank(), "a stop needs a name");
-        require(ranks >= 1 && ranks <= ROMAN.size(), "a stop has 1 to 12 ranks");
+        require(ranks >= 1 && ranks <= NUMERALS.size(), "a stop has 1 to 12 ranks");
         require(pipe.isReed() == family.isReed(), "a " + family.word() + " is not made of " + pipe.word() + " pipes");
         require(footage.isPresent() || family.isCompound(), "a " + family.word() + " needs a footage");
         require(
@@ -87,7 +88,7 @@ public record Stop(
     /** Its pitch as it stands on the knob: "8", "2 2/3"; for a compound stop its ranks, "III". */
     public String pitch() {
         return family.isCompound() || footage.isEmpty()
-                ? ROMAN.get(ranks - 1)
+                ? NUMERALS.get(ranks - 1)
                 : footage.get().toString();
     }
 

@@ -26,7 +26,7 @@ final class CalibrationReader {
 
     CalibrationReader(Instrument instrument) {
         this.instrument = instrument;
-        this.drawn = new VerseReader(instrument);
+        this.drawn = new VerseReader(KnownOrgan.of(instrument));
     }
 
     Calibration calibration(Found found) throws BadFile {

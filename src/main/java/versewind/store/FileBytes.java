@@ -18,7 +18,7 @@ final class FileBytes {
         if (Files.isDirectory(file)) {
             throw BadFile.whole(file, "this is a folder", "Name a file in it.");
         }
-        if (Files.notExists(file)) {
+        if (Files.notExists(file) && !disk.exists(file)) {
             boolean link = Files.exists(file, LinkOption.NOFOLLOW_LINKS);
             throw BadFile.whole(
                     file,

@@ -1,8 +1,6 @@
 package versewind.store;
 
-import java.util.Locale;
 import java.util.regex.Pattern;
-import versewind.organ.Coupler;
 
 /** What the two formats have in common. */
 final class Format {
@@ -27,14 +25,5 @@ final class Format {
                     "this program reads format " + NUMBER + ", not format " + format.whole(),
                     "Use the version of the program that wrote the file.");
         }
-    }
-
-    /** The word for a kind of coupler: "sub-octave". */
-    static String word(Coupler.Kind kind) {
-        return switch (kind) {
-            case UNISON, OCTAVE, UNISON_OFF ->
-                kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-            case SUB_OCTAVE -> "sub-octave";
-        };
     }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import versewind.organ.Action;
 import versewind.organ.Coupler;
 import versewind.organ.Division;
+import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.organ.Pistons;
 import versewind.organ.Room;
@@ -49,14 +50,17 @@ final class InstrumentReader {
                 "couplers",
                 "tremulants",
                 "pistons",
+                "formerly",
                 "calibration");
         Instrument instrument = new InstrumentReader().instrument(fields);
         Optional<Found> calibration = fields.find("calibration");
+        Optional<Found> formerly = fields.find("formerly");
         return new KnownOrgan(
                 instrument,
                 calibration.isPresent()
                         ? new CalibrationReader(instrument).calibration(calibration.get())
-                        : Calibration.NONE);
+                        : Calibration.NONE,
+                formerly.isPresent() ? new FormerlyReader(instrument).names(formerly.get()) : FormerNames.NONE);
     }
 
     private Instrument instrument(Fields fields) throws BadFile {
@@ -111,7 +115,7 @@ final class InstrumentReader {
             String keyboard = divisionName(fields.at("keyboard"));
             Optional<Found> found = fields.find("kind");
             Coupler.Kind kind = found.isPresent()
-                    ? found.get().choice(List.of(Coupler.Kind.values()), Format::word)
+                    ? found.get().choice(List.of(Coupler.Kind.values()), Coupler.Kind::word)
                     : Coupler.Kind.UNISON;
             couplers.add(each.make(() -> new Coupler(name, source, keyboard, kind)));
         }

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import versewind.organ.Coupler;
 import versewind.organ.Division;
 import versewind.organ.Instrument;
+import versewind.organ.KeyName;
 import versewind.organ.MixtureBreak;
 import versewind.organ.Pistons;
 import versewind.organ.Room;
@@ -49,6 +50,9 @@ final class InstrumentWriter {
         }
         if (instrument.pistons().any()) {
             file.field("pistons", pistons(instrument));
+        }
+        if (!organ.former().isNone()) {
+            file.field("formerly", FormerlyWriter.names(file.inner(), organ.former()));
         }
         if (!organ.calibration().isNone()) {
             file.field("calibration", new CalibrationWriter(instrument).calibration(file.inner(), organ.calibration()));
@@ -152,7 +156,7 @@ final class InstrumentWriter {
                 .text("source", coupler.source())
                 .text("keyboard", coupler.keyboard());
         if (coupler.kind() != Coupler.Kind.UNISON) {
-            row.text("kind", Format.word(coupler.kind()));
+            row.text("kind", coupler.kind().word());
         }
         return row.braced();
     }

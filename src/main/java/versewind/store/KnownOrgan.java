@@ -1,6 +1,7 @@
 package versewind.store;
 
 import java.util.List;
+import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.organ.Trims;
 import versewind.sound.Calibration;
@@ -13,12 +14,13 @@ import versewind.sound.Reading;
  *
  * @param instrument with the trims of its calibration
  * @param calibration what these rest on
+ * @param former what its parts were called before
  */
-public record KnownOrgan(Instrument instrument, Calibration calibration) {
+public record KnownOrgan(Instrument instrument, Calibration calibration, FormerNames former) {
 
-    /** An instrument that was never calibrated. */
+    /** An instrument that was never calibrated, and of which nothing ever had another name. */
     public static KnownOrgan of(Instrument instrument) {
-        return new KnownOrgan(instrument, Calibration.NONE);
+        return new KnownOrgan(instrument, Calibration.NONE, FormerNames.NONE);
     }
 
     /** As it was before any reading, opened for listening. */
@@ -30,10 +32,10 @@ public record KnownOrgan(Instrument instrument, Calibration calibration) {
     public KnownOrgan fittedTo(List<Reading> readings) {
         OrganSound before = soundBeforeReadings();
         if (readings.isEmpty()) {
-            return of(before.organ());
+            return new KnownOrgan(before.organ(), Calibration.NONE, former);
         }
         Fit fit = Fit.of(before, readings);
-        return new KnownOrgan(fit.instrument(), fit.calibration());
+        return new KnownOrgan(fit.instrument(), fit.calibration(), former);
     }
 
     /**

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
 
@@ -31,6 +32,7 @@ public final class Library {
     private final Shelf plans;
     private final Shelf instruments;
     private final Catalogue catalogue;
+    private final Shelf binned;
     private final Bin bin;
     private final Map<Path, ReadOrgan> readOrgans = new ConcurrentHashMap<>();
 
@@ -48,7 +50,8 @@ public final class Library {
         this.plans = new Shelf(folder.resolve("plans"), disk, "plan");
         this.instruments = new Shelf(folder.resolve(INSTRUMENTS), disk, "organ");
         this.catalogue = new Catalogue(plans, disk);
-        this.bin = new Bin(plans, new Shelf(folder.resolve("bin"), disk, "plan"), disk);
+        this.binned = new Shelf(folder.resolve("bin"), disk, "plan");
+        this.bin = new Bin(plans, binned, disk);
     }
 
     /**
@@ -168,6 +171,17 @@ public final class Library {
     }
 
     /**
+     * Saves an instrument that was changed, and writes the new names into the plans of this library that are made for it.
+     *
+     * @param open as it was read
+     * @param next as it is now
+     * @param change what became of everything that has another name or is gone
+     */
+    public OrganOutcome saveChangedOrgan(OpenOrgan open, Instrument next, FormerNames change) {
+        return new ChangingOrgan(disk, safe, List.of(plans, binned), this::readPlan).save(open, next, change);
+    }
+
+    /**
      * A plan that has no file yet; nothing is written until it is saved.
      *
      * @param id from {@link #freePlanId}
@@ -261,7 +275,7 @@ public final class Library {
         return safe.save(path, bytes, there::equals, SafeFile.Durability.FORCED);
     }
 
-    private static SaveOutcome wouldNotOpen(Path path, BadFile unreadable) {
+    static SaveOutcome wouldNotOpen(Path path, BadFile unreadable) {
         return new SaveOutcome.NotSaved(
                 path, "It would not open again, as " + unreadable.problem() + ". " + unreadable.remedy());
     }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Pattern;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
@@ -33,8 +34,15 @@ final class PlanReader {
         KnownOrgan find(Found id) throws BadFile;
     }
 
-    /** A plan and the instrument it is made for. */
-    record Read(Plan plan, KnownOrgan organ) {}
+    /**
+     * A plan and the instrument it is made for.
+     *
+     * @param plan the plan in the names of today
+     * @param organ the instrument
+     * @param outdated whether a name in it is one of former days
+     * @param gone what it draws or plays and the instrument has no more
+     */
+    record Read(Plan plan, KnownOrgan organ, boolean outdated, Set<String> gone) {}
 
     /**
      * Reads a plan.
@@ -53,10 +61,11 @@ final class PlanReader {
         List<Found> list = fields.at("hymns").items();
         KnownOrgan organ = instruments.find(fields.at("instrument"));
         List<Hymn> hymns = new ArrayList<>();
+        VerseReader verses = new VerseReader(organ);
         for (Found each : list) {
-            hymns.add(hymn(each, new VerseReader(organ.instrument())));
+            hymns.add(hymn(each, verses));
         }
-        return new Read(new Plan(heading, id, hymns), organ);
+        return new Read(new Plan(heading, id, hymns), organ, verses.isOutdated(), verses.gone());
     }
 
     private static Heading heading(Fields fields) throws BadFile {

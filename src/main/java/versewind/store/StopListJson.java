@@ -101,7 +101,7 @@ public final class StopListJson {
         json.writeStringField("name", coupler.name());
         json.writeStringField("source", coupler.source());
         json.writeStringField("keyboard", coupler.keyboard());
-        json.writeStringField("kind", Format.word(coupler.kind()));
+        json.writeStringField("kind", coupler.kind().word());
         json.writeNumberField("line", coupler.line());
         json.writeEndObject();
     }

@@ -10,6 +10,7 @@ import java.util.Set;
 import versewind.organ.Family;
 import versewind.organ.Footage;
 import versewind.organ.Instrument;
+import versewind.organ.KeyName;
 import versewind.organ.MixtureBreak;
 import versewind.organ.Pipe;
 import versewind.organ.Stop;
@@ -115,15 +116,18 @@ final class StopReader {
         if (found.isEmpty()) {
             return Optional.empty();
         }
-        String from = found.get().text();
-        int cut = from.indexOf(SEPARATOR);
+        return Optional.of(stopName(found.get(), found.get().text()));
+    }
+
+    /** The stop that a text names with its division. */
+    static StopName stopName(Found found, String text) throws BadFile {
+        int cut = text.indexOf(SEPARATOR);
         if (cut < 0) {
-            throw found.get()
-                    .bad(
-                            Quoted.text(from) + " does not name a stop",
-                            "Write the division, a colon and the stop, like \"Pedal: Bourdon 16\".");
+            throw found.bad(
+                    Quoted.text(text) + " does not name a stop",
+                    "Write the division, a colon and the stop, like \"Pedal: Bourdon 16\".");
         }
-        return Optional.of(new StopName(from.substring(0, cut), from.substring(cut + SEPARATOR.length())));
+        return new StopName(text.substring(0, cut), text.substring(cut + SEPARATOR.length()));
     }
 
     /** Sees that every stop that is borrowed exists, has as many ranks, and is not borrowed from itself. */

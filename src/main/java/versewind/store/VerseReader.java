@@ -1,17 +1,22 @@
 package versewind.store;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import versewind.advice.Rule;
 import versewind.organ.BoxPosition;
 import versewind.organ.Coupler;
 import versewind.organ.Division;
+import versewind.organ.FormerNames;
+import versewind.organ.FormerNames.Now;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
@@ -29,12 +34,50 @@ import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 
-/** Reads the verses of a plan for one instrument. */
+/**
+ * Reads the verses of a plan for one instrument. A name of former days is taken for what it is called today; what is gone is
+ * left out and stands in the note of the verse, so that it is not lost.
+ */
 final class VerseReader {
     private final Instrument instrument;
+    private final FormerNames former;
+    private final Set<String> gone = new LinkedHashSet<>();
+    private final Set<String> goneHere = new LinkedHashSet<>();
+    private boolean outdated;
 
-    VerseReader(Instrument instrument) {
-        this.instrument = instrument;
+    VerseReader(KnownOrgan organ) {
+        this.instrument = organ.instrument();
+        this.former = organ.former();
+    }
+
+    /** Whether any name that was read is one of former days. */
+    boolean isOutdated() {
+        return outdated;
+    }
+
+    /** What was read and is gone, each once. */
+    Set<String> gone() {
+        return Collections.unmodifiableSet(gone);
+    }
+
+    /** What a name of former days means today: empty if it is gone, which is noted. */
+    private <T> Optional<T> today(Now<T> now, T written, String words) {
+        outdated |= !now.name().equals(Optional.of(written));
+        if (now.name().isEmpty()) {
+            gone.add(words);
+            goneHere.add(words);
+        }
+        return now.name();
+    }
+
+    private String noted(String note) {
+        String said = goneHere.isEmpty()
+                ? note
+                : (note + (note.matches("(?s).*[\\p{L}\\d]") ? "." : "") + " No longer on the organ: "
+                                + String.join(", ", goneHere) + ".")
+                        .strip();
+        goneHere.clear();
+        return said;
     }
 
     Verse verse(Found found) throws BadFile {
@@ -67,10 +110,10 @@ final class VerseReader {
         HandsAndFeet hands = hands(fields);
         Registration registration = registration(fields);
         String piston = fields.textOrBlank("piston");
-        String note = fields.textOrBlank("note");
         Optional<Found> moodFound = fields.find("mood");
         Mood mood = moodFound.isPresent() ? moodFound.get().choice(List.of(Mood.values()), Mood::word) : Mood.PLAIN;
         Locks locks = locks(fields);
+        String note = noted(fields.textOrBlank("note"));
         List<Silenced> silenced = silenced(fields.entries("silenced"));
         Optional<Answer> answer = answer(fields);
         return fields.near("people")
@@ -149,7 +192,11 @@ final class VerseReader {
     }
 
     private int manual(Found found) throws BadFile {
-        int division = division(found, found.text());
+        Optional<String> name = division(found, found.text());
+        if (name.isEmpty()) {
+            return instrument.mainDivision();
+        }
+        int division = instrument.division(name.get()).getAsInt();
         if (instrument.divisions().get(division).isPedal()) {
             throw found.bad("a hand cannot play the pedal", "Name the division of a manual.");
         }
@@ -163,12 +210,20 @@ final class VerseReader {
                 instrument.tremulants().stream().map(Tremulant::name).toList();
         Registration drawn = new Registration(
                 stops(fields.at("drawn")),
-                knobs(fields.items("couplers"), couplers, "coupler"),
-                knobs(fields.items("tremulants"), tremulants, "tremulant"),
+                knobs(fields.items("couplers"), couplers, name -> former.coupler(instrument, name), "coupler"),
+                knobs(fields.items("tremulants"), tremulants, name -> former.tremulant(instrument, name), "tremulant"),
                 Registration.silent(instrument).boxes());
         for (Map.Entry<String, Found> entry : fields.entries("boxes").entrySet()) {
             Found found = entry.getValue();
-            int division = division(found, entry.getKey());
+            Optional<String> name = division(found, entry.getKey());
+            if (name.isEmpty()) {
+                continue;
+            }
+            int division = instrument.division(name.get()).getAsInt();
+            if (former.boxes().contains(name.get())) {
+                today(Now.gone(), name.get(), "the box of " + name.get());
+                continue;
+            }
             if (!instrument.divisions().get(division).isEnclosed()) {
                 throw found.bad(Quoted.plain(entry.getKey()) + " does not stand in a box", "Leave out its position.");
             }
@@ -180,38 +235,50 @@ final class VerseReader {
     private IndexSet stops(Found found) throws BadFile {
         List<Integer> drawn = new ArrayList<>();
         for (Map.Entry<String, Found> entry : found.entries().entrySet()) {
-            Division division = instrument.divisions().get(division(entry.getValue(), entry.getKey()));
+            Optional<String> division = division(entry.getValue(), entry.getKey());
             Set<String> seen = new HashSet<>();
             for (Found each : entry.getValue().items()) {
-                String label = each.text();
-                OptionalInt stop = instrument.stop(new StopName(division.name(), label));
-                if (stop.isEmpty()) {
-                    throw each.bad(
-                            "the organ has no stop " + Quoted.text(label) + " in " + Quoted.plain(division.name()),
-                            Nearest.sentence(
-                                    label,
-                                    division.stops().stream().map(Stop::label).toList(),
-                                    Quoted.plain(division.name()) + " has"));
+                StopName written = new StopName(entry.getKey(), each.text());
+                Optional<Now<StopName>> now = former.stop(instrument, written);
+                if (now.isEmpty()) {
+                    throw noStop(each, division.orElse(entry.getKey()));
                 }
-                requireOnce(seen, label, each);
-                drawn.add(stop.getAsInt());
+                requireOnce(seen, each.text(), each);
+                today(now.get(), written, written.toString())
+                        .map(name -> instrument.stop(name).getAsInt())
+                        .filter(stop -> !drawn.contains(stop))
+                        .ifPresent(drawn::add);
             }
         }
         return IndexSet.of(drawn.stream().mapToInt(Integer::intValue));
     }
 
-    private static IndexSet knobs(List<Found> found, List<String> names, String thing) throws BadFile {
+    private BadFile noStop(Found found, String division) throws BadFile {
+        List<String> labels = instrument.division(division).isPresent()
+                ? instrument.divisions().get(instrument.division(division).getAsInt()).stops().stream()
+                        .map(Stop::label)
+                        .toList()
+                : List.of();
+        return found.bad(
+                "the organ has no stop " + Quoted.text(found.text()) + " in " + Quoted.plain(division),
+                Nearest.sentence(found.text(), labels, Quoted.plain(division) + " has"));
+    }
+
+    private IndexSet knobs(
+            List<Found> found, List<String> names, Function<String, Optional<Now<String>>> former, String thing)
+            throws BadFile {
         List<Integer> drawn = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (Found each : found) {
             String name = each.text();
-            if (!names.contains(name)) {
+            Optional<Now<String>> now = former.apply(name);
+            if (now.isEmpty()) {
                 throw each.bad(
                         "the organ has no " + thing + " " + Quoted.text(name),
                         Nearest.sentence(name, names, "The " + thing + "s are"));
             }
             requireOnce(seen, name, each);
-            drawn.add(names.indexOf(name));
+            today(now.get(), name, name).map(names::indexOf).ifPresent(drawn::add);
         }
         return IndexSet.of(drawn.stream().mapToInt(Integer::intValue));
     }
@@ -222,8 +289,9 @@ final class VerseReader {
         }
     }
 
-    private int division(Found found, String name) throws BadFile {
-        OptionalInt division = instrument.division(name);
+    /** The division of today that is meant; empty where it is gone, which is noted. */
+    private Optional<String> division(Found found, String name) throws BadFile {
+        Optional<Now<String>> division = former.division(instrument, name);
         if (division.isEmpty()) {
             List<String> names =
                     instrument.divisions().stream().map(Division::name).toList();
@@ -231,6 +299,6 @@ final class VerseReader {
                     "the organ has no division " + Quoted.text(name),
                     Nearest.sentence(name, names, "The divisions are"));
         }
-        return division.getAsInt();
+        return today(division.get(), name, name);
     }
 }

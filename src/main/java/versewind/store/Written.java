@@ -1,6 +1,6 @@
 package versewind.store;
 
-import java.math.BigDecimal;
+import versewind.organ.Decimal;
 
 /** How texts and numbers are written in JSON. Source: RFC 8259, sections 6 and 7. */
 final class Written {
@@ -10,7 +10,7 @@ final class Written {
 
     /** A number as short as it can be: 6000, 1.5. */
     static String number(double value) {
-        return value == 0 ? "0" : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+        return Decimal.of(value);
     }
 
     /** A number with one decimal at least, for those that are measured: 3.0. */

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import versewind.organ.KeyName;
 
 /** Names of keys, of files, and of what was probably meant. */
 class NamesTest {

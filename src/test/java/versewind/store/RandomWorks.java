@@ -23,6 +23,7 @@ import versewind.organ.Family;
 import versewind.organ.Footage;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
+import versewind.organ.KeyName;
 import versewind.organ.MixtureBreak;
 import versewind.organ.Pipe;
 import versewind.organ.Pistons;

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import versewind.advice.Rule;
+import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
@@ -122,7 +123,7 @@ class SchemaTest {
                 List.of(
                         new Reading("2026-11-20", drawn, hands, Seat.CHOIR, 0, Optional.empty(), 85.5),
                         new Reading("", drawn, hands, Seat.NAVE, 30, Optional.of(sung), 88)));
-        byte[] written = InstrumentWriter.bytes(new KnownOrgan(fit.instrument(), fit.calibration()));
+        byte[] written = InstrumentWriter.bytes(new KnownOrgan(fit.instrument(), fit.calibration(), FormerNames.NONE));
         KnownOrgan read = InstrumentReader.readKnown(Path.of("calibrated.json"), written);
 
         assertThat(objections(INSTRUMENT, text(written))).isEmpty();

@@ -1,20 +1,19 @@
-package versewind.store;
+package versewind.organ;
 
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import versewind.organ.Division;
 
 /**
  * The names of keys, as organ builders write them after Helmholtz: C to B for the bottom octave of a manual, then c to
  * b, c1 to b1 and so on; sharps as "c#1". Common practice, no source.
  */
-final class KeyName {
+public final class KeyName {
     private static final List<String> NOTES = List.of("C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B");
 
     /** The highest key that has a name: the top of the widest manual. */
-    static final int HIGHEST = Division.BOTTOM_KEY + 72;
+    public static final int HIGHEST = Division.BOTTOM_KEY + 72;
 
     private static final List<String> KEYS = IntStream.rangeClosed(Division.BOTTOM_KEY, HIGHEST)
             .mapToObj(KeyName::of)
@@ -27,7 +26,7 @@ final class KeyName {
      *
      * @param key MIDI note number, 36 to 108
      */
-    static String of(int key) {
+    public static String of(int key) {
         if (key < Division.BOTTOM_KEY || key > HIGHEST) {
             throw new IllegalArgumentException("the keys of an organ are the MIDI notes 36 to 108, not " + key);
         }
@@ -42,7 +41,7 @@ final class KeyName {
     }
 
     /** The key of a name, as a MIDI note number, if there is one. */
-    static Optional<Integer> parse(String name) {
+    public static Optional<Integer> parse(String name) {
         int key = KEYS.indexOf(name);
         return key < 0 ? Optional.empty() : Optional.of(Division.BOTTOM_KEY + key);
     }

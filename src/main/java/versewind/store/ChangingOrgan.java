@@ -1,0 +1,171 @@
+package versewind.store;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import versewind.organ.FormerNames;
+import versewind.organ.FormerNames.Now;
+import versewind.organ.Instrument;
+
+/**
+ * Saves an instrument whose parts have other names, and writes these into its plans.
+ *
+ * <p>The instrument is written first, and with it what everything was called before; so every plan can be opened whether
+ * it has the new names yet or not, and where the program is stopped on the way nothing is lost. A plan that draws what is
+ * gone is left as it is: it opens, says so in its notes, and keeps the name in its file until it is saved.
+ */
+final class ChangingOrgan {
+
+    /** Reads the plan in a file. */
+    @FunctionalInterface
+    interface Plans {
+        PlanReader.Read read(Path file) throws BadFile;
+    }
+
+    private final Disk disk;
+    private final SafeFile safe;
+    private final List<Shelf> shelves;
+    private final Plans plans;
+
+    ChangingOrgan(Disk disk, SafeFile safe, List<Shelf> shelves, Plans plans) {
+        this.disk = disk;
+        this.safe = safe;
+        this.shelves = shelves;
+        this.plans = plans;
+    }
+
+    /** Saves the changed instrument, then its plans. */
+    OrganOutcome save(OpenOrgan open, Instrument next, FormerNames change) {
+        KnownOrgan known = new ChangedCalibration(open.organ(), next, change).organ();
+        List<Path> files = filesOf(open);
+        if (isConfusing(open.organ().former(), next, change)) {
+            List<String> stuck = rewrite(files, read -> true).troubles();
+            if (!stuck.isEmpty()) {
+                return new OrganOutcome(
+                        new SaveOutcome.NotSaved(
+                                open.path(),
+                                "A name that a plan knows from before could not be brought up to date: "
+                                        + stuck.get(0)),
+                        open,
+                        List.of(),
+                        List.of(),
+                        List.of());
+            }
+        }
+        byte[] bytes = InstrumentWriter.bytes(known);
+        try {
+            InstrumentReader.read(open.path(), bytes);
+        } catch (BadFile unreadable) {
+            return new OrganOutcome(
+                    Library.wouldNotOpen(open.path(), unreadable), open, List.of(), List.of(), List.of());
+        }
+        SaveOutcome outcome =
+                safe.save(open.path(), bytes, now -> now.equals(open.fingerprint()), SafeFile.Durability.FORCED);
+        if (!(outcome instanceof SaveOutcome.Saved saved)) {
+            return new OrganOutcome(outcome, open, List.of(), List.of(), List.of());
+        }
+        Rewritten rewritten = rewrite(files, read -> read.gone().isEmpty());
+        return new OrganOutcome(
+                outcome,
+                new OpenOrgan(known, open.path(), saved.fingerprint()),
+                rewritten.ids(),
+                rewritten.missing(),
+                rewritten.troubles());
+    }
+
+    /**
+     * Whether something is now called what something else was called before, so that an old plan could take one for the
+     * other. What is put back under the name of something gone is no such thing.
+     */
+    private static boolean isConfusing(FormerNames former, Instrument next, FormerNames change) {
+        return isConfusing(former.divisions(), change.divisions(), name -> next.division(name)
+                        .isPresent())
+                || isConfusing(
+                        former.stops(), change.stops(), name -> next.stop(name).isPresent())
+                || isConfusing(former.couplers(), change.couplers(), name -> next.coupler(name)
+                        .isPresent())
+                || isConfusing(former.tremulants(), change.tremulants(), name -> next.tremulant(name)
+                        .isPresent());
+    }
+
+    private static <T> boolean isConfusing(Map<T, Now<T>> former, Map<T, Now<T>> change, Predicate<T> isThere) {
+        return former.entrySet().stream()
+                .filter(entry -> isThere.test(entry.getKey()))
+                .anyMatch(entry ->
+                        entry.getValue().name().isPresent() || change.containsValue(Now.called(entry.getKey())));
+    }
+
+    private record Rewritten(List<String> ids, List<String> missing, List<String> troubles) {}
+
+    private Rewritten rewrite(List<Path> files, Predicate<PlanReader.Read> wanted) {
+        List<String> ids = new ArrayList<>();
+        List<String> missing = new ArrayList<>();
+        List<String> troubles = new ArrayList<>();
+        for (Path file : files) {
+            try {
+                byte[] before = FileBytes.read(disk, file);
+                PlanReader.Read read = plans.read(file);
+                if (!read.gone().isEmpty()) {
+                    missing.add(nameOf(file) + ": " + String.join(", ", read.gone()));
+                }
+                if (!read.outdated() || !wanted.test(read)) {
+                    continue;
+                }
+                SaveOutcome outcome = safe.save(
+                        file,
+                        PlanWriter.bytes(read.plan(), read.organ().instrument()),
+                        now -> now.equals(Fingerprint.of(before)),
+                        SafeFile.Durability.FORCED);
+                if (outcome instanceof SaveOutcome.Saved) {
+                    ids.add(nameOf(file));
+                } else if (outcome instanceof SaveOutcome.NotSaved notSaved) {
+                    troubles.add(nameOf(file) + ": " + notSaved.why());
+                } else {
+                    troubles.add(nameOf(file) + ": It was changed just now by somebody else.");
+                }
+            } catch (BadFile unreadable) {
+                troubles.add(unreadable.getMessage());
+            }
+        }
+        return new Rewritten(ids, missing, troubles);
+    }
+
+    private static String nameOf(Path file) {
+        return Drafts.idOf(file).orElseGet(() -> Shelf.idOf(file));
+    }
+
+    /** Plans, unsaved work and what lies in the bin, if it is for this instrument. */
+    private List<Path> filesOf(OpenOrgan open) {
+        String id = Shelf.idOf(open.path());
+        return shelves.stream().flatMap(shelf -> filesOf(shelf, id)).toList();
+    }
+
+    private Stream<Path> filesOf(Shelf shelf, String id) {
+        try {
+            return shelf.files().stream()
+                    .filter(file ->
+                            Format.isId(Shelf.idOf(file)) || Drafts.idOf(file).isPresent())
+                    .filter(file -> isFor(file, id));
+        } catch (BadFile noFolder) {
+            return Stream.empty();
+        }
+    }
+
+    /** Whether a file is a plan for an instrument; one that is broken tells so when it is opened. */
+    private boolean isFor(Path file, String id) {
+        try {
+            Found root = JsonTree.read(file, FileBytes.read(disk, file));
+            return Optional.of(root.entries())
+                    .filter(entries -> entries.containsKey("instrument"))
+                    .filter(entries -> entries.get("instrument").node() instanceof Node.Text text
+                            && text.value().equals(id))
+                    .isPresent();
+        } catch (BadFile broken) {
+            return false;
+        }
+    }
+}

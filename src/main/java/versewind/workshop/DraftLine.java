@@ -1,0 +1,70 @@
+package versewind.workshop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import versewind.organ.Family;
+import versewind.organ.Stop;
+
+/**
+ * A line of a draft: what it describes, and what is written in each of its slots, right or wrong.
+ *
+ * @param part what it describes
+ * @param origin the index that it had in the instrument that the draft was made of; empty for a line put in since, and for
+ *     what has no index
+ * @param values the text of every slot of the part, in their order
+ */
+public record DraftLine(Part part, OptionalInt origin, List<String> values) {
+
+    public DraftLine {
+        values = List.copyOf(values);
+        if (values.size() != part.slots().size()) {
+            throw new IllegalArgumentException("a line of " + part.word() + " has a text for each of its slots");
+        }
+    }
+
+    /** A line that is put in, with nothing in it. */
+    public static DraftLine blank(Part part) {
+        return new DraftLine(
+                part, OptionalInt.empty(), part.slots().stream().map(slot -> "").toList());
+    }
+
+    /** What is written in a slot. */
+    public String at(Slot slot) {
+        return values.get(part.slots().indexOf(slot));
+    }
+
+    /** With something else written in a slot. */
+    public DraftLine with(Slot slot, String text) {
+        List<String> others = new ArrayList<>(values);
+        others.set(part.slots().indexOf(slot), text);
+        return new DraftLine(part, origin, others);
+    }
+
+    /** With other texts in all slots. */
+    public DraftLine with(List<String> others) {
+        return new DraftLine(part, origin, others);
+    }
+
+    /** The same once more, as a line put in. */
+    DraftLine copied() {
+        return new DraftLine(part, OptionalInt.empty(), values);
+    }
+
+    /** Name and pitch of a stop as plans call it, as far as they are written; else the name. */
+    public String label() {
+        if (part != Part.STOP) {
+            return at(Slot.NAME);
+        }
+        boolean compound = Choice.of(at(Slot.FAMILY), List.of(Family.values()), Family::word)
+                .filter(Family::isCompound)
+                .isPresent();
+        String pitch = compound || at(Slot.FEET).isBlank()
+                ? Figures.ranks(at(Slot.RANKS)).stream()
+                        .mapToObj(ranks -> Stop.NUMERALS.get(ranks - 1))
+                        .findFirst()
+                        .orElse("")
+                : Figures.feet(at(Slot.FEET)).map(Object::toString).orElse(at(Slot.FEET));
+        return (at(Slot.NAME) + " " + pitch).stripTrailing();
+    }
+}
