@@ -64,6 +64,9 @@ final class Choosing {
             return Step.says(state, "Nothing in the list fits what was typed.");
         }
         String id = fitting.get(chooser.at()).id();
+        if (chooser.choice() instanceof Panel.Choice.OfStopText list) {
+            return Pasting.named(state, list);
+        }
         if (chooser.choice() instanceof Panel.Choice.HymnOf from) {
             return Step.to(state, new Effect.BringHymn(from.plan(), Integer.parseInt(id)));
         }
@@ -73,6 +76,9 @@ final class Choosing {
     }
 
     private static Step close(State state, Panel.Chooser chooser) {
+        if (chooser.choice() instanceof Panel.Choice.OfStopText list) {
+            return Step.to(state.with(list.back()));
+        }
         if (state.work().isPresent()) {
             return Step.to(state.closed());
         }
@@ -87,7 +93,10 @@ final class Choosing {
         if (form.purpose() instanceof Panel.Purpose.Silence silence) {
             return Heeding.back(state, silence.people());
         }
-        return state.work().isPresent() ? Step.to(state.closed()) : Shelving.open(state);
+        if (form.purpose() instanceof Panel.Purpose.OrganOfList list) {
+            return Step.to(state.with(list.back()));
+        }
+        return state.work().isPresent() || state.bench().isPresent() ? Step.to(state.closed()) : Shelving.open(state);
     }
 
     private static Step toField(State state, Panel.Form form, int field) {

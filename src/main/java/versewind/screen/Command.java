@@ -39,6 +39,8 @@ public enum Command {
     PREVIOUS_HYMN("the hymn before", Group.MOVING, Where.BOTH, Key.of('[')),
     OTHER_SIDE("from the stops to the verses and back", Group.MOVING, Where.BOTH, Key.of(TAB), Key.of(BACK_TAB)),
 
+    ABOUT_STOP("what the stop is, in a sentence", Group.MOVING, Where.STOPS, Key.of('T')),
+
     TOGGLE("draw the stop, or put it in", Group.DRAWING, Where.STOPS, Key.of(' '), Key.of(ENTER)),
     PUT_ALL_IN("put everything in", Group.DRAWING, Where.BOTH, Key.of('0')),
     BOX_WIDER("open the box a step", Group.DRAWING, Where.BOTH, Key.of('<')),
@@ -138,6 +140,36 @@ public enum Command {
     SILENCE("silence it", Group.FINDINGS, Where.FINDINGS, Key.of('s')),
     CLOSE_FINDINGS("close", Group.FINDINGS, Where.FINDINGS, Key.of(ESCAPE), Key.of('f'), Key.of('q')),
 
+    EDIT_ORGAN("change the marked organ", Group.LIBRARY, Where.LIBRARY, Key.control('e')),
+
+    LINE_BELOW("the line below", Group.ORGAN, Where.ORGAN, Key.of(DOWN), Key.of(TAB)),
+    LINE_ABOVE("the line above", Group.ORGAN, Where.ORGAN, Key.of(UP), Key.of(BACK_TAB)),
+    LINE_PAGE_BELOW("a page down", Group.ORGAN, Where.ORGAN, Key.of(PAGE_DOWN)),
+    LINE_PAGE_ABOVE("a page up", Group.ORGAN, Where.ORGAN, Key.of(PAGE_UP)),
+    FIRST_LINE("the first line", Group.ORGAN, Where.ORGAN, Key.of(HOME)),
+    LAST_LINE("the last line", Group.ORGAN, Where.ORGAN, Key.of(END)),
+    NEXT_PROBLEM("to the next thing that is wrong", Group.ORGAN, Where.ORGAN, Key.of('n')),
+    ABOUT_LINE("what the stop is, in a sentence", Group.ORGAN, Where.ORGAN, Key.of('T')),
+    EDIT_LINE("change it", Group.ORGAN, Where.ORGAN, Key.of(ENTER), Key.of('e')),
+    INSERT_LINE("a new one", Group.ORGAN, Where.ORGAN, Key.of('i')),
+    INSERT_DIVISION("a new division", Group.ORGAN, Where.ORGAN, Key.of('I')),
+    INSERT_COUPLER("a new coupler", Group.ORGAN, Where.ORGAN, Key.of('c')),
+    INSERT_TREMULANT("a new tremulant", Group.ORGAN, Where.ORGAN, Key.of('t')),
+    INSERT_SURFACE("a new surface of the room", Group.ORGAN, Where.ORGAN, Key.of('f')),
+    DUPLICATE_LINE("this once more", Group.ORGAN, Where.ORGAN, Key.of('d')),
+    REMOVE_LINE("take it out", Group.ORGAN, Where.ORGAN, Key.of('x'), Key.of(DELETE)),
+    LINE_EARLIER("move it up", Group.ORGAN, Where.ORGAN, Key.of(',')),
+    LINE_LATER("move it down", Group.ORGAN, Where.ORGAN, Key.of('.')),
+    UNDO_LINE("undo", Group.ORGAN, Where.ORGAN, Key.of('u'), Key.control('z')),
+    REDO_LINE("do again what was undone", Group.ORGAN, Where.ORGAN, Key.of('U'), Key.control('y')),
+    SAVE_ORGAN("save", Group.ORGAN, Where.ORGAN, Key.of('s'), Key.control('s')),
+    ORGAN_HELP("all the keys", Group.ORGAN, Where.ORGAN, Key.of('?'), Key.of(F1)),
+    CLOSE_ORGAN("back", Group.ORGAN, Where.ORGAN, Key.of(ESCAPE), Key.of('q'), Key.control('q')),
+
+    READ_STOP_TEXT("read it", Group.STOP_TEXT, Where.STOP_TEXT, Key.control('s'), Key.control('r')),
+    CLEAR_STOP_TEXT("empty the box", Group.STOP_TEXT, Where.STOP_TEXT, Key.control('u')),
+    CLOSE_STOP_TEXT("back to the organs", Group.STOP_TEXT, Where.STOP_TEXT, Key.of(ESCAPE)),
+
     HELP_DOWN("a line down", Group.READING, Where.HELP, Key.of(DOWN)),
     HELP_UP("a line up", Group.READING, Where.HELP, Key.of(UP)),
     HELP_PAGE_DOWN("a page down", Group.READING, Where.HELP, Key.of(' '), Key.of(PAGE_DOWN)),
@@ -159,6 +191,8 @@ public enum Command {
         CHOOSING("Choosing from a list"),
         LIBRARY("The library"),
         FINDINGS("Among the findings"),
+        ORGAN("Changing an organ"),
+        STOP_TEXT("Pasting a stop list"),
         READING("Reading the help");
 
         private final String title;
@@ -187,6 +221,10 @@ public enum Command {
         LIBRARY,
         READINGS,
         FINDINGS,
+        /** An organ is being changed. */
+        ORGAN,
+        /** A stop list is being pasted. */
+        STOP_TEXT,
         HELP,
         /** Whatever has the keys. */
         ANYWHERE;
@@ -197,6 +235,7 @@ public enum Command {
                 case ANYWHERE -> true;
                 case BOTH -> this == STOPS || this == VERSES || this == BOTH;
                 case STOPS, VERSES, FIND, FORM, CHOOSER, LIBRARY, READINGS, FINDINGS, HELP -> this == other;
+                case ORGAN, STOP_TEXT -> this == other;
             };
         }
     }

@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import versewind.organ.FormerNames;
+import versewind.organ.Instrument;
 import versewind.plan.Heading;
 import versewind.plan.Plan;
 import versewind.sound.Reading;
@@ -78,6 +80,24 @@ public sealed interface Effect {
 
     /** Fit the organ of the open plan to these readings, and write its file. */
     record Recalibrate(List<Reading> readings) implements Effect {}
+
+    /** Open an organ to change it. */
+    record OpenOrgan(String id) implements Effect {}
+
+    /**
+     * Write the organ that is being changed, and the new names into its plans.
+     *
+     * @param next the organ as it is now
+     * @param change what became of what has another name or is gone
+     * @param then what is to be done once it is written
+     */
+    record SaveOrgan(Instrument next, FormerNames change, List<Effect> then) implements Effect {}
+
+    /** Leave the organ that is being changed. */
+    record CloseOrgan() implements Effect {}
+
+    /** Write a new organ to a file named after it, and open it to change it. */
+    record MakeOrgan(Instrument organ) implements Effect {}
 
     /** Paint every cell again, whatever the terminal shows. */
     record Repaint() implements Effect {}

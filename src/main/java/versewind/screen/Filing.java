@@ -9,6 +9,7 @@ import versewind.plan.Plan;
 import versewind.sheet.Sheet;
 import versewind.sheet.SheetHtml;
 import versewind.sheet.Wishes;
+import versewind.workshop.DraftHistory;
 
 /** Saving, opening, making plans, asking what is to become of unsaved work, leaving. */
 final class Filing {
@@ -57,6 +58,9 @@ final class Filing {
 
     /** Does something that closes the plan, after asking what is to become of unsaved work. */
     static Step afterAsking(State state, Effect then) {
+        if (state.bench().filter(bench -> bench.history().isUnsaved()).isPresent()) {
+            return Benching.asked(state, then);
+        }
         if (!state.isUnsaved() || state.work().isEmpty()) {
             return Step.to(state.closed(), then);
         }
@@ -94,7 +98,7 @@ final class Filing {
 
     /** What went wrong is said below the plan; where none is open, instead of it, with the way back to the list. */
     static Step failed(State state, String sentence) {
-        if (state.work().isPresent()) {
+        if (state.work().isPresent() || state.bench().isPresent() || state.panel() instanceof Panel.Library) {
             return Step.to(state.with(Notice.warns(sentence)));
         }
         Panel.Answer choose = new Panel.Answer(
@@ -170,6 +174,9 @@ final class Filing {
             case BACK -> state;
             case FORGET_DRAFT ->
                 state.work().map(work -> state.with(work.withoutDraft())).orElse(state);
+            case DROP_ORGAN ->
+                state.with(state.bench()
+                        .map(bench -> bench.with(DraftHistory.of(bench.history().saved()))));
             case TAKE_UP_DRAFT -> state.work().map(work -> takenUp(state, work)).orElse(state);
         };
     }

@@ -11,7 +11,7 @@ final class FormView {
     private FormView() {}
 
     static void paint(Frame frame, State state, Panel.Form form) {
-        Box box = Box.open(frame, state, form.title(), WIDTH, form.fields().size() + 3);
+        Box box = Box.open(frame, state, form.title(), WIDTH, form.fields().size() + below(form));
         int typed = box.width() - NAME;
         for (int i = 0; i < form.fields().size(); i++) {
             Panel.Field field = form.fields().get(i);
@@ -24,12 +24,22 @@ final class FormView {
         boolean isWrong = !form.complaint().isEmpty();
         Panel.Field here = form.fields().get(form.at());
         String help = isWrong ? form.complaint() : here.name() + ": " + Forms.hint(here);
-        List<String> lines = Text.wrapped(help, box.width());
+        if (isWrong && form.purpose() instanceof Panel.Purpose.OrganLine) {
+            String hint = here.name() + ": " + here.hint();
+            frame.write(
+                    box.x(), last - 3, Text.fit(hint, box.width(), state.marks().cut()), Style.FAINT);
+        }
+        List<String> lines = Text.wrapped(help, box.width()).stream().limit(2).toList();
         for (int i = 0; i < lines.size(); i++) {
             int y = last - lines.size() + i;
             frame.write(box.x(), y, lines.get(i), isWrong ? Style.BAD : Style.FAINT);
         }
         paintKeys(frame, box.x(), last, box.end(), Command.KEEP, Command.DISCARD, Command.NEXT_FIELD);
+    }
+
+    /** Rows under the fields: what is said, and keys; a line of an organ has its hint besides what is wrong with it. */
+    private static int below(Panel.Form form) {
+        return form.purpose() instanceof Panel.Purpose.OrganLine ? 4 : 3;
     }
 
     /** What a field holds; a long text is moved so that the caret is seen. */

@@ -221,7 +221,7 @@ final class Forms {
         }
     }
 
-    private static Panel.Field field(String name, String value, String hint) {
+    static Panel.Field field(String name, String value, String hint) {
         return new Panel.Field(name, TextLine.of(value), hint, value);
     }
 
@@ -245,6 +245,12 @@ final class Forms {
         }
         if (purpose instanceof Panel.Purpose.Rename rename) {
             return Step.to(state.with(rename.back()), new Effect.RenamePlan(rename.plan(), serviceTitle(form)));
+        }
+        if (purpose instanceof Panel.Purpose.OrganLine line) {
+            return Benching.kept(closed, form, line);
+        }
+        if (purpose instanceof Panel.Purpose.OrganOfList list) {
+            return Pasting.made(state, list, form.value(SERVICE_TITLE));
         }
         if (state.work().isEmpty()) {
             return Step.to(closed);

@@ -139,6 +139,27 @@ public sealed interface Input {
     }
 
     /**
+     * An organ was opened to be changed.
+     *
+     * @param id name of its file without the ending
+     * @param organ as it lies saved
+     * @param sentence what is to be said of it; blank for nothing
+     */
+    record OrganOpened(String id, Instrument organ, String sentence) implements Input {}
+
+    /** The organ that was being changed is left. */
+    record OrganClosed() implements Input {}
+
+    /**
+     * The organ that is being changed was written.
+     *
+     * @param organ as it was written
+     * @param sentence what became of its plans
+     * @param then what is to be done now
+     */
+    record OrganSaved(Instrument organ, String sentence, List<Effect> then) implements Input {}
+
+    /**
      * A file in a list.
      *
      * @param id its name without the ending

@@ -6,9 +6,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.advice.Finding;
 import versewind.advice.Rule;
+import versewind.organ.Instrument;
 import versewind.plan.Place;
 import versewind.plan.Sought;
 import versewind.sound.NextReading;
+import versewind.workshop.OrganDraft;
 
 /** What lies over the plan and has the keys, if anything does. */
 sealed interface Panel {
@@ -116,6 +118,12 @@ sealed interface Panel {
         /** Another title for a plan in the library, to which we then go back. */
         record Rename(String plan, Library back) implements Purpose {}
 
+        /** A line of the organ that is being changed, or one put into its draft. */
+        record OrganLine(OrganDraft draft, int line, Instrument organ) implements Purpose {}
+
+        /** The name of an organ that is made of a stop list. */
+        record OrganOfList(String text, StopText back) implements Purpose {}
+
         /** The plan that is open, in a file of its own under another title. */
         record SaveUnder() implements Purpose {}
     }
@@ -161,6 +169,38 @@ sealed interface Panel {
         }
     }
 
+    /**
+     * A stop list is pasted or typed.
+     *
+     * @param text what it holds so far
+     */
+    record StopText(String text) implements Panel {
+
+        /** The longest list that can be pasted, in UTF-16 units. */
+        static final int LONGEST = 100_000;
+
+        /** After a key that types or takes away at the end. */
+        StopText after(Key key) {
+            if (key.control()) {
+                return this;
+            }
+            return switch (key.named()) {
+                case CHARACTER -> typed(Character.toString(key.character()));
+                case ENTER -> typed("\n");
+                case BACKSPACE ->
+                    text.isEmpty() ? this : new StopText(text.substring(0, text.offsetByCodePoints(text.length(), -1)));
+                case UP, DOWN, LEFT, RIGHT, HOME, END, PAGE_UP, PAGE_DOWN, ESCAPE, TAB, BACK_TAB, INSERT, DELETE ->
+                    this;
+                case F1, F2, F3, F4, F5, F6, F7, F8, F9, F10, F11, F12 -> this;
+            };
+        }
+
+        /** With more text at its end, if there is room for it. */
+        StopText typed(String more) {
+            return text.length() + more.length() <= LONGEST ? new StopText(text + more) : this;
+        }
+    }
+
     /** The library is looked through. */
     record Library(Shelves shelves) implements Panel {}
 
@@ -195,6 +235,9 @@ sealed interface Panel {
 
         /** A hymn of a plan in the library, to be brought over. */
         record HymnOf(String plan) implements Choice {}
+
+        /** What was understood of a stop list, of which an organ may be made. */
+        record OfStopText(String text, StopText back) implements Choice {}
 
         /** Nothing: the list is only read. */
         record Nothing() implements Choice {}
@@ -254,6 +297,8 @@ sealed interface Panel {
         /** The unsaved work that was found is taken up. */
         TAKE_UP_DRAFT,
         /** The unsaved work that was found is forgotten. */
-        FORGET_DRAFT
+        FORGET_DRAFT,
+        /** What was changed of the organ is taken back. */
+        DROP_ORGAN
     }
 }

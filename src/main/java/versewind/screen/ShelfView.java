@@ -155,7 +155,11 @@ final class ShelfView {
                     frame, state, rows.get(i), i == at, new Box(1, 0, frame.width() - 2, 0), TOP + i - top);
         }
         if (!rows.isEmpty()) {
-            frame.write(1, frame.height() - FOOT, "Opening an organ makes a new plan for it.", Style.FAINT);
+            frame.write(
+                    1,
+                    frame.height() - FOOT,
+                    "Enter makes a plan for it, Ctrl-E changes it, Ctrl-N makes a new one.",
+                    Style.FAINT);
         }
         return rows.size();
     }
@@ -189,7 +193,7 @@ final class ShelfView {
                     Command.RENAME_PLAN,
                     Command.BIN_PLAN);
         } else {
-            FormView.paintKeys(frame, 1, y, frame.width(), Command.OPEN_MARKED, Command.CLOSE_LIBRARY);
+            FormView.paintKeys(frame, 1, y, frame.width(), Command.OPEN_MARKED, Command.EDIT_ORGAN, Command.NEW_PLAN);
         }
     }
 }

@@ -21,8 +21,12 @@ final class Shelving {
         handlers.put(Command.OTHER_SHELF, shelves(Shelving::otherSide));
         handlers.put(
                 Command.NEW_PLAN,
-                shelves((state, shelves) -> Step.to(
-                        state.with(new Panel.Library(shelves.on(Shelves.Side.PLANS))), new Effect.ListInstruments())));
+                shelves((state, shelves) -> shelves.side() == Shelves.Side.ORGANS
+                        ? Pasting.open(state)
+                        : Step.to(
+                                state.with(new Panel.Library(shelves.on(Shelves.Side.PLANS))),
+                                new Effect.ListInstruments())));
+        handlers.put(Command.EDIT_ORGAN, shelves(Shelving::editOrgan));
         handlers.put(
                 Command.NEW_FROM_OLD,
                 plan((state, shelves, plan) -> Step.to(state.with(Forms.ofPlanFrom(state, plan)))));
@@ -145,6 +149,21 @@ final class Shelving {
                 Step.to(state.with(new Panel.Library(shelves.on(Shelves.Side.ORGANS))), new Effect.ListInstruments());
             case ORGANS -> Step.to(state.with(new Panel.Library(shelves.on(Shelves.Side.PLANS))));
         };
+    }
+
+    private static Step editOrgan(State state, Shelves shelves) {
+        List<String> ids = shelves.fitting();
+        if (shelves.side() != Shelves.Side.ORGANS || ids.isEmpty()) {
+            return Step.says(state, "Mark an organ first: Tab leads to them.");
+        }
+        return Filing.afterAsking(state, new Effect.OpenOrgan(ids.get(shelves.at(ids))));
+    }
+
+    /** The organs of the library. */
+    static Step organs(State state) {
+        Shelves shelves = Shelves.UNREAD.on(Shelves.Side.ORGANS);
+        return Step.to(state.with(new Panel.Library(shelves)), new Effect.ListPlans())
+                .and(new Effect.ListInstruments());
     }
 
     private static boolean isOpen(State state, Input.ListedPlan plan) {

@@ -11,31 +11,44 @@ import java.util.Optional;
  * @param marks the marks it is drawn with
  * @param today the day, for new plans
  * @param work the plan being worked on, if one is open
+ * @param bench the organ being changed, over the plan, if one is
  * @param panel what lies over it
  * @param notice what was last said
  */
 public record State(
-        int columns, int rows, Marks marks, LocalDate today, Optional<Work> work, Panel panel, Notice notice) {
+        int columns,
+        int rows,
+        Marks marks,
+        LocalDate today,
+        Optional<Work> work,
+        Optional<Bench> bench,
+        Panel panel,
+        Notice notice) {
 
     /** An editor with nothing open yet. */
     public static State empty(int columns, int rows, Marks marks, LocalDate today) {
-        return new State(columns, rows, marks, today, Optional.empty(), new Panel.None(), Notice.NONE);
+        return new State(
+                columns, rows, marks, today, Optional.empty(), Optional.empty(), new Panel.None(), Notice.NONE);
     }
 
     State with(Work other) {
-        return new State(columns, rows, marks, today, Optional.of(other), panel, notice);
+        return new State(columns, rows, marks, today, Optional.of(other), bench, panel, notice);
     }
 
     State with(Panel other) {
-        return new State(columns, rows, marks, today, work, other, notice);
+        return new State(columns, rows, marks, today, work, bench, other, notice);
     }
 
     State with(Notice other) {
-        return new State(columns, rows, marks, today, work, panel, other);
+        return new State(columns, rows, marks, today, work, bench, panel, other);
     }
 
     State sized(int otherColumns, int otherRows) {
-        return new State(otherColumns, otherRows, marks, today, work, panel, notice);
+        return new State(otherColumns, otherRows, marks, today, work, bench, panel, notice);
+    }
+
+    State with(Optional<Bench> other) {
+        return new State(columns, rows, marks, today, work, other, panel, notice);
     }
 
     /** With nothing over the plan. */
@@ -45,7 +58,8 @@ public record State(
 
     /** Whether there is something that would be lost. */
     boolean isUnsaved() {
-        return work.map(open -> open.history().isUnsaved()).orElse(false);
+        return work.map(open -> open.history().isUnsaved()).orElse(false)
+                || bench.map(open -> open.history().isUnsaved()).orElse(false);
     }
 
     /** Where the next key is looked up. */
@@ -73,6 +87,12 @@ public record State(
         }
         if (panel instanceof Panel.Question) {
             return Command.Where.ANYWHERE;
+        }
+        if (panel instanceof Panel.StopText) {
+            return Command.Where.STOP_TEXT;
+        }
+        if (bench.isPresent()) {
+            return Command.Where.ORGAN;
         }
         boolean stops = work.map(open -> open.side() == Work.Side.STOPS).orElse(true);
         return stops ? Command.Where.STOPS : Command.Where.VERSES;

@@ -25,6 +25,8 @@ public final class Update {
         Heeding.into(handlers);
         Locking.into(handlers);
         Answering.into(handlers);
+        Benching.into(handlers);
+        Pasting.into(handlers);
         return handlers;
     }
 
@@ -89,6 +91,15 @@ public final class Update {
         if (input instanceof Input.Recalibrated recalibrated) {
             return Metering.recalibrated(state, recalibrated);
         }
+        if (input instanceof Input.OrganOpened opened) {
+            return Benching.opened(state, opened);
+        }
+        if (input instanceof Input.OrganClosed) {
+            return Benching.closed(state);
+        }
+        if (input instanceof Input.OrganSaved saved) {
+            return Benching.saved(state, saved);
+        }
         if (input instanceof Input.Done done) {
             return Step.says(state, done.sentence());
         }
@@ -108,8 +119,8 @@ public final class Update {
             return Moving.typed(state, find, find.text().after(key));
         }
         if (panel instanceof Panel.Form form) {
-            return Step.to(
-                    state.with(form.with(form.fields().get(form.at()).line().after(key))));
+            return Step.to(state.with(Benching.checked(
+                    form.with(form.fields().get(form.at()).line().after(key)))));
         }
         if (panel instanceof Panel.Chooser chooser) {
             return Choosing.typed(state, chooser, chooser.filter().after(key));
@@ -120,6 +131,9 @@ public final class Update {
         }
         if (panel instanceof Panel.Question question) {
             return Filing.answered(state, question, key);
+        }
+        if (panel instanceof Panel.StopText box) {
+            return Step.to(state.with(box.after(key)));
         }
         return Step.says(state, key.name() + " means nothing here; ? shows all keys.");
     }
@@ -133,7 +147,7 @@ public final class Update {
         if (panel instanceof Panel.Form form) {
             TextLine line = form.fields().get(form.at()).line();
             return line.hasRoomFor(text)
-                    ? Step.to(state.with(form.with(line.typed(text))))
+                    ? Step.to(state.with(Benching.checked(form.with(line.typed(text)))))
                     : Step.says(state, "That is too long: a field takes " + TextLine.LONGEST + " characters.");
         }
         if (panel instanceof Panel.Chooser chooser) {
@@ -143,11 +157,14 @@ public final class Update {
             return Shelving.typed(
                     state, library.shelves(), library.shelves().filter().typed(text));
         }
+        if (panel instanceof Panel.StopText box) {
+            return Pasting.pasted(state, box, text);
+        }
         return Step.says(state, "There is no field here to paste text into.");
     }
 
     private static Step hangup(State state) {
-        if (state.isUnsaved() && state.work().isPresent()) {
+        if (state.work().filter(work -> work.history().isUnsaved()).isPresent()) {
             return new Step(
                     state, List.of(new Effect.KeepDraft(state.work().get().plan()), new Effect.Quit()));
         }

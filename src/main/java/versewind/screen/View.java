@@ -15,7 +15,9 @@ public final class View {
             return frame;
         }
         Optional<Work> open = state.work();
-        if (open.isPresent()) {
+        if (state.bench().isPresent()) {
+            BenchView.paint(frame, state, state.bench().get());
+        } else if (open.isPresent()) {
             Work work = open.get();
             HeaderView.paint(frame, state, work);
             StopGridView.paint(frame, state, work);
@@ -52,6 +54,8 @@ public final class View {
             ReadingsView.paint(frame, state, state.work().get(), readings);
         } else if (panel instanceof Panel.Findings findings) {
             FindingsView.paint(frame, state, findings);
+        } else if (panel instanceof Panel.StopText box) {
+            StopTextView.paint(frame, state, box);
         } else if (panel instanceof Panel.Help help) {
             HelpView.paint(frame, state, help);
         } else if (panel instanceof Panel.Question question) {

@@ -108,6 +108,13 @@ public final class Lexicon {
         return get().find(name, Setting.NONE).map(found -> found.kind().description());
     }
 
+    /** What is known of the stops of a name, if it is spelled in a known way or made of known parts. */
+    public static Optional<StopKind> kindOf(String name) {
+        return name.isBlank()
+                ? Optional.empty()
+                : get().known(name, Setting.NONE).map(Found::kind);
+    }
+
     /** What a name means where it stands. */
     Optional<Found> find(String name, Setting setting) {
         return known(name, setting).or(() -> nearby(name, setting).map(kind -> new Found(kind, HowSure.SPELLING)));

@@ -32,6 +32,7 @@ final class Outside {
     private final Library library;
     private final Drafting drafting;
     private final Browsing browsing;
+    private final Workshop workshop;
     private Optional<OpenPlan> open = Optional.empty();
     private Optional<Bin.Binned> binned = Optional.empty();
 
@@ -39,6 +40,7 @@ final class Outside {
         this.library = library;
         this.drafting = drafting;
         this.browsing = browsing;
+        this.workshop = new Workshop(library);
     }
 
     /** Does it, and says what came of it; effects that belong to the terminal are none of its business. */
@@ -109,6 +111,19 @@ final class Outside {
         }
         if (effect instanceof Effect.Recalibrate wanted) {
             return open.isPresent() ? recalibrated(open.get(), wanted.readings()) : List.of();
+        }
+        if (effect instanceof Effect.OpenOrgan wanted) {
+            drafting.settle();
+            return List.of(workshop.open(wanted.id()));
+        }
+        if (effect instanceof Effect.SaveOrgan wanted) {
+            return List.of(workshop.save(wanted));
+        }
+        if (effect instanceof Effect.MakeOrgan wanted) {
+            return List.of(workshop.make(wanted.organ()));
+        }
+        if (effect instanceof Effect.CloseOrgan) {
+            return List.of(new Input.OrganClosed());
         }
         if (effect instanceof Effect.CreatePlan wanted) {
             KnownOrgan organ = library.openOrgan(wanted.instrument()).organ();

@@ -114,6 +114,7 @@ final class StopLines {
             typed.wrong(
                     Slot.RANKS,
                     "The number of ranks is missing: a " + family.get().word() + " needs it.");
+            return OptionalInt.empty();
         }
         return OptionalInt.of(1);
     }

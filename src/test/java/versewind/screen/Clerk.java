@@ -108,6 +108,18 @@ final class Clerk {
             OpenPlan shipped = Desk.shipped(open.id());
             return Optional.of(opened(open.id(), shipped.plan(), shipped.instrument()));
         }
+        if (effect instanceof Effect.OpenOrgan open) {
+            return Optional.of(new Input.OrganOpened(open.id(), Desk.instrument(open.id()), ""));
+        }
+        if (effect instanceof Effect.SaveOrgan save) {
+            return Optional.of(new Input.OrganSaved(save.next(), "Saved.", save.then()));
+        }
+        if (effect instanceof Effect.MakeOrgan make) {
+            return Optional.of(new Input.OrganOpened("new", make.organ(), "Made."));
+        }
+        if (effect instanceof Effect.CloseOrgan) {
+            return Optional.of(new Input.OrganClosed());
+        }
         if (effect instanceof Effect.CreatePlan create) {
             Plan plan = new Plan(create.heading(), create.instrument(), List.of());
             return Optional.of(opened("new", plan, Desk.instrument(create.instrument())));

@@ -36,7 +36,7 @@ class CommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"FIND", "FORM", "CHOOSER", "LIBRARY"})
+    @ValueSource(strings = {"FIND", "FORM", "CHOOSER", "LIBRARY", "STOP_TEXT"})
     void where_text_is_typed_no_character_is_a_command(String where) {
         Command.Where place = Command.Where.valueOf(where);
         assertThat(Stream.of(Command.values())

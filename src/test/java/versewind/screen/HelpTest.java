@@ -53,7 +53,7 @@ class HelpTest {
 
     @Test
     void beyond_the_last_line_there_is_nothing_to_read() {
-        Desk desk = Desk.with("harvest-festival", 80, 24).press("?", " ", " ", " ", " ", " ", " ", " ", " ", " ", " ");
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("?", " ", " ", " ", " ", " ", " ", " ", " ", " ");
         State last = desk.state();
         assertThat(desk.press("<Down>").state()).isEqualTo(last);
     }
@@ -67,7 +67,7 @@ class HelpTest {
 
     @Test
     void a_window_made_higher_while_reading_at_the_end_shows_more() {
-        Desk desk = Desk.with("harvest-festival", 80, 24).press("?", " ", " ", " ", " ", " ");
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("?", " ", " ", " ", " ", " ", " ", " ", " ", " ");
         desk.answer(new Input.Resize(80, 40));
         assertThat(desk.frame().row(37)).isNotBlank();
     }

@@ -85,8 +85,7 @@ class OrganDraftTest {
             assertThat(problem.sentence()).isEqualTo(sentence);
         });
         assertThat(wrong.instrument()).isEmpty();
-        assertThat(wrong.with(at, DRAFT.lines().get(at).values()))
-                .isEqualTo(DRAFT);
+        assertThat(wrong.with(at, DRAFT.lines().get(at).values())).isEqualTo(DRAFT);
     }
 
     @Test

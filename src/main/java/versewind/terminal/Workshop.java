@@ -1,0 +1,72 @@
+package versewind.terminal;
+
+import java.util.List;
+import java.util.Optional;
+import versewind.organ.Instrument;
+import versewind.screen.Effect;
+import versewind.screen.Input;
+import versewind.store.BadFile;
+import versewind.store.Library;
+import versewind.store.OpenOrgan;
+import versewind.store.OrganOutcome;
+import versewind.store.SaveOutcome;
+
+/** Opens, writes and makes the organs that are changed in the editor. */
+final class Workshop {
+
+    private final Library library;
+    private Optional<OpenOrgan> open = Optional.empty();
+
+    Workshop(Library library) {
+        this.library = library;
+    }
+
+    Input open(String id) throws BadFile {
+        OpenOrgan organ = library.openOrgan(id);
+        open = Optional.of(organ);
+        return new Input.OrganOpened(id, organ.organ().instrument(), "");
+    }
+
+    Input save(Effect.SaveOrgan wanted) {
+        if (open.isEmpty()) {
+            return new Input.Failed("No organ is open.");
+        }
+        OrganOutcome outcome = library.saveChangedOrgan(open.get(), wanted.next(), wanted.change());
+        if (outcome.saved() instanceof SaveOutcome.NotSaved failed) {
+            return new Input.Failed("Not saved to " + failed.path() + ": " + failed.why());
+        }
+        if (outcome.saved() instanceof SaveOutcome.ChangedOnDisk changed) {
+            return new Input.Failed(
+                    changed.path() + " was changed by somebody else since it was opened. Leave it and open it again.");
+        }
+        open = Optional.of(outcome.open());
+        return new Input.OrganSaved(outcome.open().organ().instrument(), told(outcome), wanted.then());
+    }
+
+    /** What became of the plans: those that miss something first. */
+    private static String told(OrganOutcome outcome) {
+        if (!outcome.troubles().isEmpty()) {
+            return "Saved, but a plan could not be brought up to date: "
+                    + outcome.troubles().get(0);
+        }
+        if (!outcome.missing().isEmpty()) {
+            return "Saved. Plans that miss something say so in their notes: " + String.join("; ", outcome.missing());
+        }
+        List<String> plans = outcome.rewritten().stream().distinct().toList();
+        return plans.isEmpty() ? "Saved." : "Saved, and the new names in " + String.join(", ", plans) + ".";
+    }
+
+    Input make(Instrument organ) throws BadFile {
+        String id = library.freeInstrumentId(organ.name());
+        SaveOutcome outcome = library.saveNewInstrument(id, organ);
+        if (outcome instanceof SaveOutcome.NotSaved failed) {
+            return new Input.Failed("Not saved to " + failed.path() + ": " + failed.why());
+        }
+        if (outcome instanceof SaveOutcome.ChangedOnDisk) {
+            return new Input.Failed("A file of that name has just been made by somebody else. Try again.");
+        }
+        Input.OrganOpened opened = (Input.OrganOpened) open(id);
+        return new Input.OrganOpened(
+                id, opened.organ(), "Written to " + id + ".json. Its room is supposed: set it at the end of the list.");
+    }
+}
