@@ -23,7 +23,8 @@ public final class Commands {
             ListCommand.NAME,
             ReckonCommand.NAME,
             ReadStopsCommand.NAME,
-            SheetCommand.NAME);
+            SheetCommand.NAME,
+            ShowCommand.NAME);
 
     private final Surroundings surroundings;
     private final Lettering lettering;

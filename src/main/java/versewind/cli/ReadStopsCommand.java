@@ -14,6 +14,7 @@ import versewind.store.Library;
 import versewind.store.PlainText;
 import versewind.store.SaveOutcome;
 import versewind.store.StopListJson;
+import versewind.workshop.ReadOrgan;
 
 /** {@code versewind read-stops FILE}: reads a published stop list and makes an instrument of it. */
 final class ReadStopsCommand {
@@ -33,8 +34,7 @@ final class ReadStopsCommand {
                 "Reads a stop list as it is published, in English, German, French, Dutch, Italian, Spanish or a Scandinavian"
                         + " language, and makes an instrument of it.");
         spec.addPositional(Options.operand("FILE", "A text file with the stop list, or - for what is piped in."));
-        spec.addOption(Options.valued(
-                CALLED, "NAME", "What the organ is called; what the list calls it, or the file's name, if not given."));
+        spec.addOption(Options.valued(CALLED, "NAME", "What the organ is called; as the list is headed, else as the file, if not given."));
         spec.addOption(
                 Options.valued("-o", OUT, "FILE", "Write the instrument to this new file, \"instruments/x.json\"."));
         spec.addOption(Options.json());
@@ -48,18 +48,23 @@ final class ReadStopsCommand {
 
     static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile, Misuse {
         String file = Options.operand(typed);
-        StopList list = StopList.read(file.equals(Options.INPUT) ? PlainText.of(System.in) : PlainText.of(file));
-        String otherwise = list.title().isEmpty() ? nameOf(file) : list.title();
-        String name = typed.matchedOptionValue(CALLED, otherwise).strip();
+        ReadOrgan organ = ReadOrgan.of(file.equals(Options.INPUT) ? PlainText.of(System.in) : PlainText.of(file));
+        StopList list = organ.list();
+        String usual = organ.heading().isEmpty() ? nameOf(file) : organ.heading();
+        String name = typed.hasMatchedOption(CALLED)
+                ? typed.matchedOptionValue(CALLED, "").strip()
+                : usual;
         if (name.isEmpty()) {
             throw new Misuse("An organ needs a name. Write one after " + CALLED + ".");
         }
-        Optional<NewInstrument> made = NewInstrument.of(list, name);
-        String saved = typed.hasMatchedOption(OUT) ? saved(library, typed.matchedOptionValue(OUT, ""), made) : "";
+        Optional<NewInstrument> made = organ.made(name);
+        String saved = typed.hasMatchedOption(OUT) ? saved(library, typed.matchedOptionValue(OUT, ""), organ, made) : "";
         String results =
                 typed.hasMatchedOption(Options.JSON) ? StopListJson.of(list) : StopListPage.of(list, name, lettering);
-        int status = list.wantsAttention() ? Reply.WANTS_ATTENTION : Reply.GOOD;
-        return new Reply(status, results, words(list, made, saved));
+        boolean whole = organ.printed().isPresent() && made.isPresent();
+        int status = !whole && list.wantsAttention() ? Reply.WANTS_ATTENTION : Reply.GOOD;
+        String objections = organ.objections().stream().map(ReadStopsCommand::line).collect(Collectors.joining());
+        return new Reply(status, results, objections + words(list, made, saved));
     }
 
     private static String nameOf(String file) {
@@ -67,9 +72,13 @@ final class ReadStopsCommand {
         return file.equals(Options.INPUT) || stem.isBlank() ? "New organ" : stem;
     }
 
-    private static String saved(Library library, String file, Optional<NewInstrument> made) throws Misuse {
+    private static String saved(Library library, String file, ReadOrgan organ, Optional<NewInstrument> made)
+            throws Misuse {
         if (!file.endsWith(ENDING)) {
             throw new Misuse("\"" + file + "\" does not end in " + ENDING + ". Write it like \"instruments/x.json\".");
+        }
+        if (!organ.objections().isEmpty()) {
+            throw new Misuse("No instrument can be made of it. " + String.join(" ", organ.objections()));
         }
         if (made.isEmpty()) {
             throw new Misuse("The list has no manual with a stop, so no instrument can be made of it.");

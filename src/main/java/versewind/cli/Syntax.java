@@ -52,6 +52,7 @@ final class Syntax {
             case ReckonCommand.NAME -> ReckonCommand.run(last, commands.lettering());
             case EstimateCommand.NAME -> EstimateCommand.run(last, commands.library(), commands.lettering());
             case ReadStopsCommand.NAME -> ReadStopsCommand.run(last, commands.library(), commands.lettering());
+            case ShowCommand.NAME -> ShowCommand.run(last, commands.library());
             case SheetCommand.NAME -> SheetCommand.run(last, commands);
             default ->
                 commands.edit(last.hasMatchedPositional(0) ? Optional.of(Options.operand(last)) : Optional.empty());
@@ -123,6 +124,7 @@ final class Syntax {
         spec.addSubcommand(CalibrateCommand.NAME, new CommandLine(CalibrateCommand.spec()));
         spec.addSubcommand(EstimateCommand.NAME, new CommandLine(EstimateCommand.spec()));
         spec.addSubcommand(ReadStopsCommand.NAME, new CommandLine(ReadStopsCommand.spec()));
+        spec.addSubcommand(ShowCommand.NAME, new CommandLine(ShowCommand.spec()));
         spec.addSubcommand(SheetCommand.NAME, new CommandLine(SheetCommand.spec()));
         spec.addSubcommand(ReckonCommand.NAME, new CommandLine(ReckonCommand.spec()));
         spec.addSubcommand(ExportCommand.NAME, new CommandLine(ExportCommand.spec()));

@@ -10,6 +10,7 @@ import versewind.stoplist.ReadDivision;
 import versewind.stoplist.ReadStop;
 import versewind.stoplist.StopList;
 import versewind.stoplist.Unread;
+import versewind.workshop.ReadOrgan;
 
 /** A stop list pasted into a box, what was understood of it, and the organ that is made of it. */
 final class Pasting {
@@ -43,7 +44,7 @@ final class Pasting {
         if (box.text().isBlank()) {
             return Step.says(state, "Paste or type a stop list first.");
         }
-        StopList list = StopList.read(box.text());
+        StopList list = ReadOrgan.of(box.text()).list();
         int doubts = list.doubts().size();
         String title = counted(list.stops().count(), "stop") + ", "
                 + counted(list.couplers().size(), "coupler") + "; "
@@ -99,13 +100,16 @@ final class Pasting {
 
     /** Asks what the organ is called. */
     static Step named(State state, Panel.Choice.OfStopText list) {
-        if (NewInstrument.of(StopList.read(list.text()), "New organ").isEmpty()) {
-            return Step.says(
-                    state.with(list.back()), "The list has no manual with a stop, so no organ can be made of it.");
+        ReadOrgan read = ReadOrgan.of(list.text());
+        if (read.made("New organ").isEmpty()) {
+            String why = read.objections().stream()
+                    .findFirst()
+                    .orElse("The list has no manual with a stop, so no organ can be made of it.");
+            return Step.to(state.with(list.back()).with(Notice.warns(why)));
         }
         return Step.to(state.with(new Panel.Form(
                 "A new organ",
-                List.of(Forms.field("Name", "", "what the organ is called, after which its file is named; needed")),
+                List.of(Forms.field("Name", read.heading(), "what the organ is called, after which its file is named; needed")),
                 0,
                 new Panel.Purpose.OrganOfList(list.text(), list.back()),
                 "")));
@@ -115,7 +119,7 @@ final class Pasting {
         if (name.isEmpty() && state.panel() instanceof Panel.Form form) {
             return Step.to(state.with(form.complaining(0, "An organ needs a name.")));
         }
-        Optional<NewInstrument> made = NewInstrument.of(StopList.read(list.text()), name);
+        Optional<NewInstrument> made = ReadOrgan.of(list.text()).made(name);
         return made.map(organ -> Filing.afterAsking(state, new Effect.MakeOrgan(organ.instrument())))
                 .orElseGet(() -> Step.to(state.with(list.back())));
     }

@@ -40,7 +40,7 @@ record CouplerWords(
     private static final Set<String> FILLERS = Spelling.set(
             "und and et e y och og the de du le la von af from der des vom manual manuale manuaal man "
                     + "clavier klavier teclado tasto organ organo reg normal mechanical mechanisch electric "
-                    + "also auch als pitch foot ft feet unison unisono il w keys hand werk full general bij das del dello della");
+                    + "also auch als pitch foot ft feet unison unisono uni il w keys hand werk full general bij das del dello della");
     private static final Set<String> THE_MANUAL =
             Spelling.set("manual manuals manuale manuaal clavier tasto tastiera manualen");
     private static final Pattern COUPLER = Pattern.compile(
@@ -52,7 +52,7 @@ record CouplerWords(
     private static final Pattern SUB = Pattern.compile(
             "sub|sub(?:okt|oct|ott|kop|cou|unis).*|graves?|grave|infra|sousoctaves?|subs|suboctaves?|bassoctave|unteroktav\\w*|underoktav\\w*|lage");
     private static final Pattern OCTAVE = Pattern.compile(
-            "octaves?|oktave?n?|octaaf|ottava|ottave|octavas?|oktav\\w*|octav\\w*|octaaf\\w*|super|super(?:okt|oct|ott|kop|cou).*|aigu\\w*|acut[aoe]s?|superoctaves?|supers|agudas?|hoge");
+            "octs?|okt|ott|octaves?|oktave?n?|octaaf|ottava|ottave|octavas?|oktav\\w*|octav\\w*|octaaf\\w*|super|super(?:okt|oct|ott|kop|cou).*|aigu\\w*|acut[aoe]s?|superoctaves?|supers|agudas?|hoge");
     private static final Pattern OFF = Pattern.compile("off|uo|cancel|aus|annullatore|silent|supprime");
     private static final Pattern ROMAN = Pattern.compile("I{1,3}|IV|V|VI");
 

@@ -63,7 +63,7 @@ public final class Completion {
         return Choice.of(text, values, word).map(word).orElse(text);
     }
 
-    private static DraftLine stop(OrganDraft draft, int at, DraftLine line) {
+    static DraftLine stop(OrganDraft draft, int at, DraftLine line) {
         Optional<StopKind> kind = Lexicon.kindOf(line.at(Slot.NAME));
         if (line.at(Slot.NAME).isEmpty()
                 || kind.isEmpty()

@@ -23,6 +23,7 @@ class CommandsTest {
         Golden.check("help/help.txt", typed("help", "--help").results());
         Golden.check("help/list.txt", typed("list", "--help").results());
         Golden.check("help/find.txt", typed("find", "--help").results());
+        Golden.check("help/show.txt", typed("show", "--help").results());
         Golden.check("help/sheet.txt", typed("sheet", "--help").results());
         Golden.check("help/estimate.txt", typed("estimate", "-h").results());
         Golden.check("help/read-stops.txt", typed("read-stops", "-h").results());

@@ -49,21 +49,21 @@ class BenchTest {
     })
     void an_organ_is_seen(String name, String organ, int columns, int rows) {
         Desk desk = bench(organ, columns, rows).press("<Down>", "<Down>", "<Down>");
-        Golden.check("screen/" + name + ".txt", desk.screen());
+        Golden.check("organ/" + name + ".txt", desk.screen());
     }
 
     @ParameterizedTest
     @CsvSource({"organ-wrong-80x24, 80, 24", "organ-wrong-120x40, 120, 40", "organ-wrong-60x18, 60, 18"})
     void what_is_wrong_is_seen(String name, int columns, int rows) {
         Desk desk = bench("st-tethwin", columns, rows).press("<Down>", "<Down>", "<Down>", "d", "<End>", "x", "n");
-        Golden.check("screen/" + name + ".txt", desk.screen());
+        Golden.check("organ/" + name + ".txt", desk.screen());
     }
 
     @ParameterizedTest
     @CsvSource({"organ-line-80x24, 80, 24", "organ-line-120x40, 120, 40", "organ-line-60x18, 60, 18"})
     void what_is_wrong_is_seen_while_a_line_is_typed(String name, int columns, int rows) {
         Desk desk = bench("st-tethwin", columns, rows).press("<Down>", "i", "'Mixture'", "<Tab>", "<Tab>", "'mix'");
-        Golden.check("screen/" + name + ".txt", desk.screen());
+        Golden.check("organ/" + name + ".txt", desk.screen());
         assertThat(desk.form().complaint()).isEqualTo("The number of ranks is missing: a mixture needs it.");
         desk.press("<Tab>", "<Tab>", "'iv'");
         assertThat(desk.form().complaint()).isEmpty();
@@ -73,11 +73,11 @@ class BenchTest {
     @CsvSource({"stop-text-80x24, 80, 24", "stop-text-120x40, 120, 40", "stop-text-60x18, 60, 18"})
     void a_pasted_list_is_seen_and_what_was_understood_of_it(String name, int columns, int rows) {
         Desk desk = Desk.empty(columns, rows).library().press("<Tab>", "^N");
-        Golden.check("screen/" + name + "-empty.txt", desk.screen());
+        Golden.check("organ/" + name + "-empty.txt", desk.screen());
         desk.answer(new Input.Paste(LIST));
-        Golden.check("screen/" + name + ".txt", desk.screen());
+        Golden.check("organ/" + name + ".txt", desk.screen());
         desk.press("^S");
-        Golden.check("screen/" + name + "-read.txt", desk.screen());
+        Golden.check("organ/" + name + "-read.txt", desk.screen());
     }
 
     @Test

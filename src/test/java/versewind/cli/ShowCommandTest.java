@@ -1,0 +1,48 @@
+package versewind.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static versewind.cli.Typing.typed;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ShowCommandTest {
+
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ambrelow", "foundlings-chapel", "little-corvening", "ostmere-cathedral", "st-tethwin"})
+    void what_is_shown_is_read_into_the_same_file_byte_for_byte(String id) throws Exception {
+        Path list = folder.resolve("list.txt");
+        Path made = folder.resolve("made.json");
+        Files.writeString(list, typed("show", id).results());
+
+        Reply reply = typed("read-stops", list.toString(), "-o", made.toString());
+
+        assertThat(reply.status()).isEqualTo(Reply.GOOD);
+        assertThat(made).hasSameBinaryContentAs(Path.of("instruments").resolve(id + ".json"));
+    }
+
+    @Test
+    void what_spoils_a_list_that_was_shown_is_told() throws Exception {
+        Path list = folder.resolve("list.txt");
+        String text = typed("show", "st-tethwin").results();
+        Files.writeString(list, text.replace("Volume \"6000\"", "Volume \"much\""));
+
+        Reply reply = typed("read-stops", list.toString(), "-o", folder.resolve("made.json").toString());
+
+        assertThat(reply.status()).isEqualTo(Reply.BAD);
+        assertThat(reply.words()).contains("Volume: not \"much\"; it is a number, as 12 or 2.5.");
+        assertThat(folder.resolve("made.json")).doesNotExist();
+    }
+
+    @Test
+    void an_instrument_that_is_not_there_is_told() {
+        assertThat(typed("show", "nowhere").status()).isEqualTo(Reply.BAD);
+    }
+}
