@@ -27,11 +27,11 @@ record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
     }
 
     private static final Pattern SEPARATORS =
-            Pattern.compile("[,;\u2022\u00b7|\\t]|\\s{2,}|\\.\\s+(?!Super\\b|Unison\\b)(?=\\p{Lu}\\p{Ll}{3,})");
+            Pattern.compile("[,;\u2022\u00b7|\\t]|\\s{2,}|\\.\\s+(?=\\p{Lu}\\p{Ll}{3,})(?!Super|Sub|Unis)");
     private static final Pattern DASHES = Pattern.compile("\\s-\\s");
     private static final Pattern AND = Pattern.compile("(?i)\\s(?:und|and|et|en|e|y|och|og|&|u\\.)\\s");
     private static final Pattern PAIRS =
-            Pattern.compile("(?<=[\\p{L}\\d.)])\\s+(?=[\\p{L}\\d.]+\\s?[/+]\\s?[\\p{L}\\d])");
+            Pattern.compile("(?<=[\\p{L}\\d.)])(?<!irasse)(?<!irasses)\\s+(?=[\\p{L}\\d.]+\\s?[/+]\\s?[\\p{L}\\d])");
     private static final Pattern PAIR_SIGN = Pattern.compile("[/+]");
     private static final Pattern LABEL = Pattern.compile("([^:]{2,60}):\\s*");
     private static final Pattern NOT_COUPLERS = Pattern.compile(
@@ -201,7 +201,8 @@ record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
 
         private void take(String text, CouplerWords words, String inside) {
             List<Coupler.Kind> kinds = kinds(words, inside);
-            tirasses = (words.tirasse() && !words.joins()) || (tirasses && !words.joins());
+            boolean joins = words.joins() && !(words.tirasse() && areOnlyManuals(words));
+            tirasses = !joins && (words.tirasse() || tirasses);
             hadTo = words.before() < words.divisions().size();
             if (tirasses) {
                 List<Named> sources = words.divisions().stream()
@@ -218,6 +219,12 @@ record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
             } else {
                 one(text, words.divisions().get(0), words, kinds);
             }
+        }
+
+        /** "Tirasses GO/Pos/R\u00e9c": the signs part what is coupled to the pedal one by one. */
+        private static boolean areOnlyManuals(CouplerWords words) {
+            return words.before() == words.divisions().size()
+                    && words.divisions().stream().noneMatch(each -> each.word().isPedal());
         }
 
         private void none(String text, CouplerWords words, List<Coupler.Kind> kinds) {

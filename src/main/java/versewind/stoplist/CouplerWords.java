@@ -62,7 +62,8 @@ record CouplerWords(
     }
 
     private static String prepared(String text) {
-        return text.replaceAll("\\bM\\.\\s?K\\.", "Manualkoppel ")
+        return text.replaceAll("(?i)\\bsv[\u00e4e]ll(?:aren?|eren?)\\b", "sv\u00e4llverk")
+                .replaceAll("\\bM\\.\\s?K\\.", "Manualkoppel ")
                 .replaceAll("\\bP\\.\\s?K\\.", "Pedalkoppel ")
                 .replaceAll("(?i)\\bG\\.?\\s?O\\b\\.?", "GO")
                 .replaceAll("(?i)\\b(grande?|gd)[\\s.'-]{1,2}(orgue|organo|choeur|ch\u0153ur)", "grand$2")

@@ -84,7 +84,7 @@ record Heading(String name, DivisionWord word, Optional<Boolean> enclosed, Optio
             Pattern.CASE_INSENSITIVE);
     private static final Pattern EDGES = Pattern.compile("^[\\s.,;:*\u2022=~#-]+|[\\s.,;:*\u2022=~#-]+$");
     private static final Pattern NUMERAL_BEFORE = Pattern.compile(
-            "(?i)^(?:(?:manual|manuale|clavier|klavier|manuaal|man\\.?|teclado)\\s*)?(?:[ivx]{1,4}|\\d)(?:er|e|\u00e8me|eme|\u00b0|st|nd|rd|th)?\\b\\.?\\s*(?:manual|manuale|clavier|klavier|manuaal|man\\.?|teclado)?\\s*[.):,/-]*\\s*");
+            "(?i)^(?:(?:manuale|manuaal|manual|clavier|klavier|man\\.?|teclado)\\s*)?(?:[ivx]{1,4}|\\d)(?:er|e|\u00e8me|eme|\u00b0|st|nd|rd|th)?\\b\\.?\\s*(?:manuale|manuaal|manual|clavier|klavier|man\\.?|teclado)?\\s*[.):,/-]*\\s*");
     private static final Pattern NUMERAL_AFTER = Pattern.compile(
             "(?i)(?<=\\p{L}{3})\\s*[,-]\\s*(?:[ivx]{1,4}|\\d)?\\.?\\s*(?:manual|manuale|clavier|klavier|manuaal|man\\.?)\\s*(?:[ivx]{1,4}|\\d)?$|(?<=\\p{L}{3})\\s*,\\s*(?:[ivx]{1,4})$");
     private static final Pattern TAIL = Pattern.compile(

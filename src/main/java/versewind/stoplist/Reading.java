@@ -20,6 +20,10 @@ final class Reading {
     private static final Pattern AL_PEDALE = Pattern.compile("(?i)\\bal pedal\\w*");
     private static final Pattern AT_END = Pattern.compile("[\\s:.*-]+$");
 
+    /** "Hoofdwerk - Bovenwerk"; "II - Manuale" and "Manual - Oberwerk" are headings. */
+    private static final Pattern DASHED_PAIR =
+            Pattern.compile("(?!(?i:manua|clav|klav))(?![IVX]+\\b)\\p{L}{3,}\\.?\\s-\\s\\p{L}{3,}\\.?");
+
     private static final int LONGEST_PAIR = 16;
     private static final Pattern HALF = Pattern.compile(
             "(?i)(?:mano|lado)\\s+(izquierda|derecha).{0,12}|(m\\.?\\s?[id]\\.?)|(bajos|tiples|bassi|soprani)");
@@ -218,6 +222,7 @@ final class Reading {
         boolean among = section.where() != CouplerLine.Where.ELSEWHERE;
         return text.contains("/")
                 || PLUS.matcher(text).find()
+                || (among && DASHED_PAIR.matcher(text.strip()).matches())
                 || (among && text.length() < LONGEST_PAIR && text.matches(".*\\S[-+]\\S.*"));
     }
 
