@@ -56,7 +56,7 @@ class ArchitectureTest {
         "workshop, organ sound stoplist",
         "screen,   organ plan sound advice sheet stoplist workshop",
         "stoplist, organ",
-        "store,    organ plan sound advice sheet stoplist",
+        "store,    organ plan sound advice sheet stoplist workshop",
         "terminal, organ plan sound advice sheet screen stoplist workshop store",
         "cli,      organ plan sound advice sheet screen stoplist workshop store terminal",
     })

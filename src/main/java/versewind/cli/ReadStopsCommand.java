@@ -34,7 +34,8 @@ final class ReadStopsCommand {
                 "Reads a stop list as it is published, in English, German, French, Dutch, Italian, Spanish or a Scandinavian"
                         + " language, and makes an instrument of it.");
         spec.addPositional(Options.operand("FILE", "A text file with the stop list, or - for what is piped in."));
-        spec.addOption(Options.valued(CALLED, "NAME", "What the organ is called; as the list is headed, else as the file, if not given."));
+        spec.addOption(Options.valued(
+                CALLED, "NAME", "What the organ is called; as the list is headed, else as the file, if not given."));
         spec.addOption(
                 Options.valued("-o", OUT, "FILE", "Write the instrument to this new file, \"instruments/x.json\"."));
         spec.addOption(Options.json());
@@ -58,12 +59,14 @@ final class ReadStopsCommand {
             throw new Misuse("An organ needs a name. Write one after " + CALLED + ".");
         }
         Optional<NewInstrument> made = organ.made(name);
-        String saved = typed.hasMatchedOption(OUT) ? saved(library, typed.matchedOptionValue(OUT, ""), organ, made) : "";
+        String saved =
+                typed.hasMatchedOption(OUT) ? saved(library, typed.matchedOptionValue(OUT, ""), organ, made) : "";
         String results =
                 typed.hasMatchedOption(Options.JSON) ? StopListJson.of(list) : StopListPage.of(list, name, lettering);
         boolean whole = organ.printed().isPresent() && made.isPresent();
         int status = !whole && list.wantsAttention() ? Reply.WANTS_ATTENTION : Reply.GOOD;
-        String objections = organ.objections().stream().map(ReadStopsCommand::line).collect(Collectors.joining());
+        String objections =
+                organ.objections().stream().map(ReadStopsCommand::line).collect(Collectors.joining());
         return new Reply(status, results, objections + words(list, made, saved));
     }
 

@@ -68,7 +68,31 @@ final class Benching {
     }
 
     static Step opened(State state, Input.OrganOpened opened) {
-        return Step.says(state.closed().with(Optional.of(Bench.of(opened.id(), opened.organ()))), opened.sentence());
+        Bench bench = Bench.of(opened.id(), opened.organ());
+        State next = state.closed().with(Notice.says(opened.sentence()));
+        return opened.draft()
+                .map(draft ->
+                        aboutDraft(next, bench.with(bench.history().after(draft).undo())))
+                .orElseGet(() -> Step.to(next.with(Optional.of(bench))));
+    }
+
+    /** What is to become of work that was kept: until then it stands as what could be done again. */
+    private static Step aboutDraft(State state, Bench bench) {
+        Panel.Answer takeUp = new Panel.Answer(Key.of('t'), "take it up", List.of(), Panel.Reply.TAKE_UP_ORGAN);
+        Panel.Answer forget = new Panel.Answer(
+                Key.of('f'), "forget it", List.of(new Effect.DropOrganDraft()), Panel.Reply.DROP_ORGAN);
+        return Step.to(state.with(Optional.of(bench))
+                .with(new Panel.Question(
+                        "Work on this organ was cut off before it was saved, and has been kept.",
+                        List.of(takeUp, forget),
+                        new Panel.None())));
+    }
+
+    /** The state with a changed draft, which is kept beside the file until it is saved. */
+    private static Step keeping(State state, Bench bench) {
+        return Step.to(
+                state.with(Optional.of(bench)),
+                bench.history().isUnsaved() ? new Effect.KeepOrganDraft(bench.draft()) : new Effect.DropOrganDraft());
     }
 
     private static Step to(State state, Bench bench, int line) {
@@ -76,9 +100,7 @@ final class Benching {
     }
 
     private static Step change(State state, Bench before, Bench after, String nothing) {
-        return after.draft().equals(before.draft())
-                ? Step.says(state, nothing)
-                : Step.to(state.with(Optional.of(after)));
+        return after.draft().equals(before.draft()) ? Step.says(state, nothing) : keeping(state, after);
     }
 
     private static Step nextProblem(State state, Bench bench) {
@@ -180,8 +202,8 @@ final class Benching {
         return state.bench()
                 .map(bench -> {
                     OrganDraft draft = line.draft().with(line.line(), values(form, line));
-                    return Step.to(state.with(
-                            Optional.of(bench.with(bench.history().after(draft)).at(line.line()))));
+                    return keeping(
+                            state, bench.with(bench.history().after(draft)).at(line.line()));
                 })
                 .orElseGet(() -> Step.to(state));
     }
@@ -205,12 +227,11 @@ final class Benching {
             return saysOnlyOne(state, bench);
         }
         Step step = edited(state, bench, bench.draft().without(bench.at()), bench.at());
-        return Step.says(step.state(), "Taken out; u puts it in again.");
+        return new Step(step.state().with(Notice.says("Taken out; u puts it in again.")), step.effects());
     }
 
     private static Step edited(State state, Bench bench, OrganDraft draft, int at) {
-        return Step.to(
-                state.with(Optional.of(bench.with(bench.history().after(draft)).at(at))));
+        return keeping(state, bench.with(bench.history().after(draft)).at(at));
     }
 
     private static Step moved(State state, Bench bench, Optional<OrganDraft.Moved> moved) {
@@ -272,7 +293,11 @@ final class Benching {
             answers.add(new Panel.Answer(
                     Key.of('s'), "save, then go on", List.of(saving(bench, List.of(then))), Panel.Reply.BACK));
         }
-        answers.add(new Panel.Answer(Key.of('d'), "go on without saving", List.of(then), Panel.Reply.DROP_ORGAN));
+        answers.add(new Panel.Answer(
+                Key.of('d'),
+                "go on without saving",
+                List.of(new Effect.DropOrganDraft(), then),
+                Panel.Reply.DROP_ORGAN));
         answers.add(STAY);
         String why = wrong == 0
                 ? ""

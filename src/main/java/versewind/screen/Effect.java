@@ -9,6 +9,7 @@ import versewind.organ.Instrument;
 import versewind.plan.Heading;
 import versewind.plan.Plan;
 import versewind.sound.Reading;
+import versewind.workshop.OrganDraft;
 
 /** Something to be done outside the editor. What comes of it comes back as an {@link Input}. */
 public sealed interface Effect {
@@ -92,6 +93,12 @@ public sealed interface Effect {
      * @param then what is to be done once it is written
      */
     record SaveOrgan(Instrument next, FormerNames change, List<Effect> then) implements Effect {}
+
+    /** Keep the draft of the organ that is being changed beside its file, so that it is not lost if the line drops. */
+    record KeepOrganDraft(OrganDraft draft) implements Effect {}
+
+    /** Forget what was kept beside the organ's file. */
+    record DropOrganDraft() implements Effect {}
 
     /** Leave the organ that is being changed. */
     record CloseOrgan() implements Effect {}

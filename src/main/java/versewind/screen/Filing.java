@@ -174,6 +174,8 @@ final class Filing {
             case BACK -> state;
             case FORGET_DRAFT ->
                 state.work().map(work -> state.with(work.withoutDraft())).orElse(state);
+            case TAKE_UP_ORGAN ->
+                state.with(state.bench().map(bench -> bench.with(bench.history().redo())));
             case DROP_ORGAN ->
                 state.with(state.bench()
                         .map(bench -> bench.with(DraftHistory.of(bench.history().saved()))));

@@ -9,6 +9,7 @@ import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Sought;
 import versewind.sound.OrganSound;
+import versewind.workshop.OrganDraft;
 
 /** Something that happened outside and that the editor answers. */
 public sealed interface Input {
@@ -144,8 +145,9 @@ public sealed interface Input {
      * @param id name of its file without the ending
      * @param organ as it lies saved
      * @param sentence what is to be said of it; blank for nothing
+     * @param draft work on it that was kept and not saved
      */
-    record OrganOpened(String id, Instrument organ, String sentence) implements Input {}
+    record OrganOpened(String id, Instrument organ, String sentence, Optional<OrganDraft> draft) implements Input {}
 
     /** The organ that was being changed is left. */
     record OrganClosed() implements Input {}

@@ -299,6 +299,8 @@ sealed interface Panel {
         /** The unsaved work that was found is forgotten. */
         FORGET_DRAFT,
         /** What was changed of the organ is taken back. */
-        DROP_ORGAN
+        DROP_ORGAN,
+        /** The draft of the organ that was kept is taken up: undoing leads back from it. */
+        TAKE_UP_ORGAN
     }
 }

@@ -1,6 +1,9 @@
 package versewind.store;
 
 import java.nio.ByteBuffer;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.Optional;
 
 /**
@@ -21,6 +24,20 @@ public final class Fingerprint {
     /** Of a file with these contents. Plans are small: keeping them costs less than a hash that could be mistaken. */
     static Fingerprint of(byte[] contents) {
         return new Fingerprint(Optional.of(ByteBuffer.wrap(contents.clone())));
+    }
+
+    /** The contents in 64 hexadecimal figures, SHA-256; of no file "". */
+    String digest() {
+        return contents.map(bytes -> {
+                    try {
+                        MessageDigest sha = MessageDigest.getInstance("SHA-256");
+                        sha.update(bytes.duplicate());
+                        return HexFormat.of().formatHex(sha.digest());
+                    } catch (NoSuchAlgorithmException impossible) {
+                        throw new IllegalStateException("every Java has SHA-256", impossible);
+                    }
+                })
+                .orElse("");
     }
 
     @Override

@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
+import versewind.workshop.OrganDraft;
 
 /**
  * A folder with instruments in {@code instruments/} and plans in {@code plans/}, one file each, named by its id.
@@ -179,6 +180,35 @@ public final class Library {
      */
     public OrganOutcome saveChangedOrgan(OpenOrgan open, Instrument next, FormerNames change) {
         return new ChangingOrgan(disk, safe, List.of(plans, binned), this::readPlan).save(open, next, change);
+    }
+
+    /** Keeps the draft of an instrument beside its file, in place of what was kept before. */
+    public SaveOutcome keepOrganDraft(OpenOrgan open, OrganDraft draft) {
+        return safe.save(
+                Drafts.pathOf(open.path()),
+                OrganDraftFile.bytes(draft, open.fingerprint()),
+                now -> true,
+                SafeFile.Durability.QUICK);
+    }
+
+    /** The draft that was kept beside an instrument's file, if there is one that can be read. */
+    public Optional<OrganDraft> organDraftOf(OpenOrgan open) {
+        Path path = Drafts.pathOf(open.path());
+        if (!disk.exists(path)) {
+            return Optional.empty();
+        }
+        try {
+            OrganDraft draft = OrganDraftFile.read(path, FileBytes.read(disk, path), open.fingerprint());
+            return Optional.of(draft)
+                    .filter(each -> !each.equals(OrganDraft.of(open.organ().instrument())));
+        } catch (BadFile unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    /** Takes away the draft that was kept beside an instrument's file. */
+    public void dropOrganDraft(OpenOrgan open) {
+        dropDraft(open.path());
     }
 
     /**

@@ -122,6 +122,13 @@ final class Outside {
         if (effect instanceof Effect.MakeOrgan wanted) {
             return List.of(workshop.make(wanted.organ()));
         }
+        if (effect instanceof Effect.KeepOrganDraft draft) {
+            return workshop.keep(draft.draft()).map(List::of).orElse(List.of());
+        }
+        if (effect instanceof Effect.DropOrganDraft) {
+            workshop.drop();
+            return List.of();
+        }
         if (effect instanceof Effect.CloseOrgan) {
             return List.of(new Input.OrganClosed());
         }

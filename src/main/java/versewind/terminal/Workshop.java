@@ -10,6 +10,7 @@ import versewind.store.Library;
 import versewind.store.OpenOrgan;
 import versewind.store.OrganOutcome;
 import versewind.store.SaveOutcome;
+import versewind.workshop.OrganDraft;
 
 /** Opens, writes and makes the organs that are changed in the editor. */
 final class Workshop {
@@ -24,7 +25,19 @@ final class Workshop {
     Input open(String id) throws BadFile {
         OpenOrgan organ = library.openOrgan(id);
         open = Optional.of(organ);
-        return new Input.OrganOpened(id, organ.organ().instrument(), "");
+        return new Input.OrganOpened(id, organ.organ().instrument(), "", library.organDraftOf(organ));
+    }
+
+    /** Keeps a draft beside the organ's file; says so if that cannot be done. */
+    Optional<Input> keep(OrganDraft draft) {
+        return open.map(organ -> library.keepOrganDraft(organ, draft))
+                .filter(SaveOutcome.NotSaved.class::isInstance)
+                .map(SaveOutcome.NotSaved.class::cast)
+                .map(failed -> new Input.Failed("Unsaved work is not kept: " + failed.why()));
+    }
+
+    void drop() {
+        open.ifPresent(library::dropOrganDraft);
     }
 
     Input save(Effect.SaveOrgan wanted) {
@@ -40,6 +53,7 @@ final class Workshop {
                     changed.path() + " was changed by somebody else since it was opened. Leave it and open it again.");
         }
         open = Optional.of(outcome.open());
+        drop();
         return new Input.OrganSaved(outcome.open().organ().instrument(), told(outcome), wanted.then());
     }
 
@@ -67,6 +81,9 @@ final class Workshop {
         }
         Input.OrganOpened opened = (Input.OrganOpened) open(id);
         return new Input.OrganOpened(
-                id, opened.organ(), "Written to " + id + ".json. Its room is supposed: set it at the end of the list.");
+                id,
+                opened.organ(),
+                "Written to " + id + ".json. What the list does not tell is supposed: look at the room, at the end.",
+                Optional.empty());
     }
 }

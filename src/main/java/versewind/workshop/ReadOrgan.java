@@ -58,9 +58,9 @@ public record ReadOrgan(StopList list, Optional<TradeList.Read> printed, String 
             return NewInstrument.of(list, name);
         }
         OrganDraft draft = printed.get().draft();
-        OrganDraft named = draft.with(0, draft.lines().get(0).with(Slot.NAME, name).values());
-        Optional<Instrument> organ =
-                printed.get().troubles().isEmpty() ? named.instrument() : Optional.empty();
+        OrganDraft named =
+                draft.with(0, draft.lines().get(0).with(Slot.NAME, name).values());
+        Optional<Instrument> organ = printed.get().troubles().isEmpty() ? named.instrument() : Optional.empty();
         return organ.map(each -> new NewInstrument(each, List.of()));
     }
 

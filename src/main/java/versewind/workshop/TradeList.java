@@ -40,7 +40,8 @@ public final class TradeList {
         List<DraftLine> lines = Lines.of(organ);
         String list = list(lines, organ);
         List<DraftLine> plain = Reader.of(list).lines();
-        StringBuilder text = new StringBuilder(list).append('\n').append(PARTICULARS).append('\n');
+        StringBuilder text =
+                new StringBuilder(list).append('\n').append(PARTICULARS).append('\n');
         for (int i = 0; i < lines.size(); i++) {
             DraftLine line = lines.get(i);
             if (line.part() == Part.SURFACE) {
@@ -110,9 +111,8 @@ public final class TradeList {
 
     private static String division(DraftLine line) {
         boolean pedal = line.at(Slot.MANUAL).equals("pedal");
-        String keyboard = pedal
-                ? line.at(Slot.NAME).equals(PEDAL) ? "" : "pedal, "
-                : "manual " + line.at(Slot.MANUAL) + ", ";
+        String keyboard =
+                pedal ? line.at(Slot.NAME).equals(PEDAL) ? "" : "pedal, " : "manual " + line.at(Slot.MANUAL) + ", ";
         return Quotation.ifNeeded(line.at(Slot.NAME)) + " (" + keyboard + line.at(Slot.KEYS) + " keys"
                 + (line.at(Slot.BOX).isEmpty() ? "" : ", enclosed") + ")\n";
     }
@@ -163,11 +163,12 @@ public final class TradeList {
         /** What keeps it from being an instrument, a sentence each. */
         public List<String> objections() {
             List<String> all = new ArrayList<>(troubles);
-            draft.problems().forEach(problem -> all.add(
-                    (draft.lines().get(problem.line()).part().slots().contains(Slot.NAME)
-                                    ? draft.fullName(problem.line()) + ": "
-                                    : "")
-                            + problem.sentence()));
+            draft.problems()
+                    .forEach(problem -> all.add(
+                            (draft.lines().get(problem.line()).part().slots().contains(Slot.NAME)
+                                            ? draft.fullName(problem.line()) + ": "
+                                            : "")
+                                    + problem.sentence()));
             return all;
         }
     }
@@ -265,8 +266,7 @@ public final class TradeList {
             switch (section) {
                 case COUPLERS -> couplers.add(coupler(Quotation.read(line.strip())));
                 case TREMULANTS ->
-                    tremulants.add(
-                            DraftLine.blank(Part.TREMULANT).with(Slot.NAME, Quotation.read(line.strip())));
+                    tremulants.add(DraftLine.blank(Part.TREMULANT).with(Slot.NAME, Quotation.read(line.strip())));
                 case PISTONS -> {
                     return piston(line);
                 }
@@ -286,8 +286,7 @@ public final class TradeList {
                             && keyboard.part() == Part.DIVISION
                             && name.equals(source.at(Slot.NAME) + " to " + keyboard.at(Slot.NAME));
                     if (said) {
-                        return line.with(Slot.SOUNDS, source.at(Slot.NAME))
-                                .with(Slot.KEYBOARD, keyboard.at(Slot.NAME));
+                        return line.with(Slot.SOUNDS, source.at(Slot.NAME)).with(Slot.KEYBOARD, keyboard.at(Slot.NAME));
                     }
                 }
             }

@@ -34,7 +34,8 @@ class ShowCommandTest {
         String text = typed("show", "st-tethwin").results();
         Files.writeString(list, text.replace("Volume \"6000\"", "Volume \"much\""));
 
-        Reply reply = typed("read-stops", list.toString(), "-o", folder.resolve("made.json").toString());
+        Reply reply = typed(
+                "read-stops", list.toString(), "-o", folder.resolve("made.json").toString());
 
         assertThat(reply.status()).isEqualTo(Reply.BAD);
         assertThat(reply.words()).contains("Volume: not \"much\"; it is a number, as 12 or 2.5.");

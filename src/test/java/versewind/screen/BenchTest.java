@@ -3,6 +3,7 @@ package versewind.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,7 +27,8 @@ class BenchTest {
             """;
 
     private static Desk bench(String organ, int columns, int rows) {
-        return Desk.empty(columns, rows).answer(new Input.OrganOpened(organ, Desk.instrument(organ), ""));
+        return Desk.empty(columns, rows)
+                .answer(new Input.OrganOpened(organ, Desk.instrument(organ), "", Optional.empty()));
     }
 
     private static Desk bench() {
@@ -35,6 +37,10 @@ class BenchTest {
 
     private static Bench on(Desk desk) {
         return desk.state().bench().orElseThrow();
+    }
+
+    private static Effect last(List<Effect> effects) {
+        return effects.get(effects.size() - 1);
     }
 
     private static List<String> sentences(Desk desk) {
@@ -84,7 +90,7 @@ class BenchTest {
     void a_stop_is_renamed_and_what_became_of_it_goes_with_the_organ() {
         Desk desk = bench().press("<Down>", "<Down>", "<Down>", "<Enter>", "^U", "'Montre'", "<Enter>", "s");
 
-        Effect.SaveOrgan save = (Effect.SaveOrgan) desk.effects().get(0);
+        Effect.SaveOrgan save = (Effect.SaveOrgan) last(desk.effects());
         assertThat(save.next().stop(new StopName("Great", "Montre 8"))).isPresent();
         assertThat(save.change().stops()).containsOnlyKeys(new StopName("Great", "Open Diapason 8"));
         desk.answer(new Input.OrganSaved(save.next(), "Saved.", save.then()));
@@ -109,7 +115,7 @@ class BenchTest {
     void what_is_broken_cannot_be_saved() {
         Desk desk = bench().press("<Down>", "x", "s");
 
-        assertThat(desk.effects()).isEmpty();
+        assertThat(desk.effects()).hasOnlyElementsOfType(Effect.KeepOrganDraft.class);
         assertThat(desk.said()).startsWith("Not saved. ");
         assertThat(sentences(desk)).isNotEmpty();
         desk.press("u");
@@ -190,6 +196,29 @@ class BenchTest {
         assertThat(organ.name()).isEqualTo("Trial Chapel");
         assertThat(organ.divisions()).extracting(each -> each.name()).containsExactly("Great", "Swell", "Pedal");
         assertThat(organ.couplers()).hasSize(1);
+    }
+
+    @Test
+    void work_that_was_kept_is_taken_up_or_forgotten() {
+        Bench changed = on(bench().press("<Down>", "<Down>", "d"));
+        Input opened =
+                new Input.OrganOpened("st-tethwin", Desk.instrument("st-tethwin"), "", Optional.of(changed.draft()));
+
+        Desk taken = Desk.empty(80, 24).answer(opened).press("t");
+        assertThat(on(taken).draft()).isEqualTo(changed.draft());
+        assertThat(on(taken).history().isUnsaved()).isTrue();
+        Desk forgotten = Desk.empty(80, 24).answer(opened).press("f");
+        assertThat(on(forgotten).history().isUnsaved()).isFalse();
+        assertThat(on(forgotten).history().undone()).isEmpty();
+        assertThat(forgotten.effects()).containsExactly(new Effect.DropOrganDraft());
+    }
+
+    @Test
+    void every_change_is_kept_until_the_organ_is_saved_or_as_it_was() {
+        Desk desk = bench().press("<Down>", "<Down>", "d");
+        assertThat(desk.effects()).containsExactly(new Effect.KeepOrganDraft(on(desk).draft()));
+        desk.press("u");
+        assertThat(desk.effects()).containsExactly(new Effect.DropOrganDraft());
     }
 
     @Test

@@ -109,13 +109,13 @@ final class Clerk {
             return Optional.of(opened(open.id(), shipped.plan(), shipped.instrument()));
         }
         if (effect instanceof Effect.OpenOrgan open) {
-            return Optional.of(new Input.OrganOpened(open.id(), Desk.instrument(open.id()), ""));
+            return Optional.of(new Input.OrganOpened(open.id(), Desk.instrument(open.id()), "", Optional.empty()));
         }
         if (effect instanceof Effect.SaveOrgan save) {
             return Optional.of(new Input.OrganSaved(save.next(), "Saved.", save.then()));
         }
         if (effect instanceof Effect.MakeOrgan make) {
-            return Optional.of(new Input.OrganOpened("new", make.organ(), "Made."));
+            return Optional.of(new Input.OrganOpened("new", make.organ(), "Made.", Optional.empty()));
         }
         if (effect instanceof Effect.CloseOrgan) {
             return Optional.of(new Input.OrganClosed());

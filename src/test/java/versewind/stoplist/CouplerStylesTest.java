@@ -177,8 +177,7 @@ class CouplerStylesTest {
                         "Schwellwerk>Hauptwerk 4",
                         "Schwellwerk>Hauptwerk 16");
         assertThat(couplers(GERMAN, "Koppeln", "II-I, III-I, II\u2013P, I\u2013P"))
-                .containsExactly(
-                        "Oberwerk>Hauptwerk", "Schwellwerk>Hauptwerk", "Oberwerk>Pedal", "Hauptwerk>Pedal");
+                .containsExactly("Oberwerk>Hauptwerk", "Schwellwerk>Hauptwerk", "Oberwerk>Pedal", "Hauptwerk>Pedal");
     }
 
     @Test
@@ -232,7 +231,10 @@ class CouplerStylesTest {
                         "Tirasse Récit",
                         "Tirasse G.O."))
                 .containsExactly(
-                        "Récit expressif>Grand-Orgue", "Positif>Grand-Orgue", "Récit expressif>Pédale", "Grand-Orgue>Pédale");
+                        "Récit expressif>Grand-Orgue",
+                        "Positif>Grand-Orgue",
+                        "Récit expressif>Pédale",
+                        "Grand-Orgue>Pédale");
     }
 
     @Test

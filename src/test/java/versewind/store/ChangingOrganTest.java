@@ -268,4 +268,31 @@ class ChangingOrganTest {
                     .hasSameSizeAs(organ.stops());
         }
     }
+
+    @Test
+    void a_draft_that_is_wrong_is_kept_as_it_was_typed_and_taken_up_again() throws BadFile {
+        Library library = new Library(FOLDER, PowerCutDisk.working(files()));
+        OpenOrgan open = library.openOrgan("nether-wick");
+        OrganDraft draft = set(OrganDraft.of(open.organ().instrument()), "Great: Principal 4", Slot.FEET, "four\n");
+
+        library.keepOrganDraft(open, draft);
+
+        assertThat(library.organDraftOf(library.openOrgan("nether-wick"))).contains(draft);
+        assertThat(library.openPlan("lent").plan().hymns()).isNotEmpty();
+        library.dropOrganDraft(open);
+        assertThat(library.organDraftOf(open)).isEmpty();
+    }
+
+    @Test
+    void of_a_draft_of_another_file_only_the_texts_are_taken() throws BadFile {
+        Library library = new Library(FOLDER, PowerCutDisk.working(files()));
+        OpenOrgan open = library.openOrgan("nether-wick");
+        library.keepOrganDraft(open, OrganDraft.of(open.organ().instrument()));
+        change(library, ChangingOrganTest::renamed);
+
+        OrganDraft draft =
+                library.organDraftOf(library.openOrgan("nether-wick")).orElseThrow();
+        assertThat(draft.lines()).allMatch(line -> line.origin().isEmpty());
+        assertThat(draft.divisions()).contains("Swell");
+    }
 }

@@ -72,7 +72,8 @@ class TradeListTest {
 
     @Test
     void what_cannot_be_read_is_told_with_its_line() throws BadFile {
-        String text = TradeList.of(organ("little-corvening")) + "  Stop \"Manual: Ophicleide 16\": Trim \"2\"\n  brrr\n";
+        String text =
+                TradeList.of(organ("little-corvening")) + "  Stop \"Manual: Ophicleide 16\": Trim \"2\"\n  brrr\n";
 
         TradeList.Read read = TradeList.read(text);
         assertThat(read.instrument()).isEmpty();
