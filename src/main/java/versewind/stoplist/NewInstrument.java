@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 import versewind.organ.Action;
 import versewind.organ.Coupler;
 import versewind.organ.Division;
@@ -41,6 +42,12 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
     private static final int PEDAL_KEYS = 30;
     private static final double MOST_TRIM_DB = 8;
 
+    /** A stop of half a keyboard is reckoned as one of all of it with half its power. */
+    private static final double HALF_TRIM_DB = -3;
+
+    private static final Pattern HALF = Pattern.compile(
+            "(?i)\\s(?:bass[io]?|treble|soprani?o?|bajos?|tiples?|dis[ck](?:ant)?\\.?|dessus|basse|mano (?:izquierda|derecha))$");
+
     /**
      * Makes an instrument.
      *
@@ -61,6 +68,7 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
     private static final class Maker {
         private final StopList list;
         private final List<String> remarks = new ArrayList<>();
+        private final List<String> halves = new ArrayList<>();
         private final Map<String, List<ReadStop>> readStops = new LinkedHashMap<>();
         private String pedal = "";
 
@@ -92,6 +100,10 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                     tremulants(),
                     pistons(),
                     SUPPOSED_ROOM);
+            if (!halves.isEmpty()) {
+                remarks.add("Half a keyboard each have " + String.join(", ", halves)
+                        + ": each is reckoned as going all through, 3 dB softer.");
+            }
             return new NewInstrument(instrument, remarks);
         }
 
@@ -112,10 +124,14 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
             List<Stop> made = new ArrayList<>();
             Set<String> labels = new HashSet<>();
             for (ReadStop stop : stops) {
-                Stop first = stop(stop, stop.name());
+                double trimDb = stop.strengthDb() + (isHalf(division, stop) ? HALF_TRIM_DB : 0);
+                Stop first = stop(stop, stop.name(), trimDb);
                 Stop distinct = first;
                 for (int i = 2; !labels.add(distinct.label()); i++) {
-                    distinct = stop(stop, stop.name() + " (" + i + ")");
+                    distinct = stop(stop, stop.name() + " (" + i + ")", trimDb);
+                }
+                if (isHalf(division, stop)) {
+                    halves.add(name + " " + distinct.label());
                 }
                 if (!distinct.equals(first)) {
                     remarks.add(name + " has two stops called " + first.label() + ": one is now called "
@@ -182,12 +198,16 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
             return any ? new Pistons(read.generals(), divisionals, Math.max(1, read.levels())) : Pistons.NONE;
         }
 
-        private static Stop stop(ReadStop stop, String name) {
+        private static boolean isHalf(ReadDivision division, ReadStop stop) {
+            return !division.isPedal() && HALF.matcher(stop.name()).find();
+        }
+
+        private static Stop stop(ReadStop stop, String name, double strengthDb) {
             Family family = stop.family();
             boolean fits = stop.pipe().isReed() == family.isReed();
             Pipe pipe = fits && !family.isCompound() ? stop.pipe() : family.usualPipe();
             int ranks = family.isCompound() || family == Family.CELESTE ? stop.ranks() : 1;
-            double trimDb = Math.max(-MOST_TRIM_DB, Math.min(MOST_TRIM_DB, stop.strengthDb()));
+            double trimDb = Math.max(-MOST_TRIM_DB, Math.min(MOST_TRIM_DB, strengthDb));
             return new Stop(
                     name,
                     stop.footage().map(feet -> sounding(feet, family)),

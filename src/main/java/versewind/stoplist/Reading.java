@@ -18,6 +18,7 @@ final class Reading {
     private static final Pattern TREMULANTS_APART = Pattern.compile("[,;]|(?<=\\p{L}{4})\\.\\s");
     private static final Pattern PLUS = Pattern.compile("[\\p{L}\\d.]\\s?\\+\\s?[\\p{L}\\d]");
     private static final Pattern AL_PEDALE = Pattern.compile("(?i)\\bal pedal\\w*");
+    private static final Pattern ONLY_MANUAL = Pattern.compile("(?i)^(?:manuale?|manuaal)\\b");
     private static final Pattern AT_END = Pattern.compile("[\\s:.*-]+$");
 
     /** "Hoofdwerk - Bovenwerk"; "II - Manuale" and "Manual - Oberwerk" are headings. */
@@ -163,6 +164,10 @@ final class Reading {
             return new Section(Optional.empty(), in.division(), Set.of(), clean(text));
         }
         Optional<SectionWord> word = SectionWord.read(text, style.language());
+        if (word.isPresent() && isOnlyManual(word.get())) {
+            return openManual(
+                    clean(Compass.without(text).replaceAll("[(\\[].*$", "")), Compass.keys(text, false), line);
+        }
         if (word.isPresent()) {
             return part(word.get(), line, section);
         }
@@ -322,8 +327,20 @@ final class Reading {
 
     /** Opens the manual of an organ whose list names none. */
     private Section openOnly(int line) {
+        return openManual("Manual", OptionalInt.empty(), line);
+    }
+
+    private Section openManual(String name, OptionalInt keys, int line) {
         DivisionWord word = new DivisionWord("", OptionalInt.of(1), false, "");
-        return open(new Heading("Manual", word, Optional.empty(), OptionalInt.empty(), ""), line);
+        return open(new Heading(name, word, Optional.empty(), keys, ""), line);
+    }
+
+    /** "Manuale" above the first stops: the manual of an organ that has one. Followed by a heading, it stays empty. */
+    private boolean isOnlyManual(SectionWord word) {
+        return word.kind() == SectionWord.Kind.TITLE
+                && word.inline().isEmpty()
+                && divisions.isEmpty()
+                && ONLY_MANUAL.matcher(word.head().strip()).find();
     }
 
     private static List<ReadStop> halved(List<ReadStop> stops, String half) {

@@ -5,7 +5,6 @@ import java.util.Optional;
 import versewind.organ.Instrument;
 import versewind.stoplist.NewInstrument;
 import versewind.stoplist.StopList;
-import versewind.stoplist.Unread;
 
 /**
  * A text that holds a stop list, as anybody published it or as {@link TradeList} prints it, and the instrument that can be
@@ -17,8 +16,6 @@ import versewind.stoplist.Unread;
  */
 public record ReadOrgan(StopList list, Optional<TradeList.Read> printed, String heading) {
 
-    private static final int LONGEST_NAME = 60;
-
     /** Reads a text. */
     public static ReadOrgan of(String text) {
         if (TradeList.isOne(text)) {
@@ -27,24 +24,7 @@ public record ReadOrgan(StopList list, Optional<TradeList.Read> printed, String 
             return new ReadOrgan(StopList.read(TradeList.withoutParticulars(text)), Optional.of(printed), name);
         }
         StopList list = StopList.read(text);
-        return new ReadOrgan(list, Optional.empty(), heading(text, list));
-    }
-
-    /** The first line, if nothing else was made of it. */
-    private static String heading(String text, StopList list) {
-        List<String> lines = text.lines().map(String::strip).toList();
-        int first = 0;
-        while (first < lines.size() && lines.get(first).isEmpty()) {
-            first++;
-        }
-        int number = first + 1;
-        return list.notUnderstood().stream()
-                .filter(unread -> unread.line() == number && unread.weight() == Unread.Weight.NOTE)
-                .map(Unread::text)
-                .map(String::strip)
-                .filter(line -> line.equals(lines.get(number - 1)) && line.length() <= LONGEST_NAME)
-                .findFirst()
-                .orElse("");
+        return new ReadOrgan(list, Optional.empty(), list.title());
     }
 
     /**
