@@ -35,6 +35,7 @@ class ArchitectureTest {
         "versewind.plan",
         "versewind.sound",
         "versewind.advice",
+        "versewind.proposal",
         "versewind.sheet",
         "versewind.screen",
         "versewind.stoplist",
@@ -52,13 +53,14 @@ class ArchitectureTest {
         "plan,     organ",
         "sound,    organ plan",
         "advice,   organ plan sound",
-        "sheet,    organ plan sound advice",
+        "proposal, organ plan sound advice",
+        "sheet,    organ plan sound advice proposal",
         "workshop, organ sound stoplist",
-        "screen,   organ plan sound advice sheet stoplist workshop",
+        "screen,   organ plan sound advice proposal sheet stoplist workshop",
         "stoplist, organ",
-        "store,    organ plan sound advice sheet stoplist workshop",
-        "terminal, organ plan sound advice sheet screen stoplist workshop store",
-        "cli,      organ plan sound advice sheet screen stoplist workshop store terminal",
+        "store,    organ plan sound advice proposal sheet stoplist workshop",
+        "terminal, organ plan sound advice proposal sheet screen stoplist workshop store",
+        "cli,      organ plan sound advice proposal sheet screen stoplist workshop store terminal",
     })
     void a_package_knows_only_those_below_it(String room, String below) {
         String known = ("versewind." + room + " " + below.replaceAll("(\\w+)", "versewind.$1")).strip();

@@ -107,7 +107,7 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
 
     /** Seconds of a beat. */
     double beatS() {
-        return 60.0 / tempo();
+        return BetweenVerses.beatS(hymn());
     }
 
     int tempo() {
@@ -117,14 +117,13 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
 
     /** Whether the room rings so long that the breath wants a beat more. */
     boolean isLiveRoom() {
-        return sound.reverberationS(plan.heading().people()) >= Practice.LIVE_ROOM_S;
+        return BetweenVerses.isLiveRoom(plan.heading().people(), sound);
     }
 
     /**
      * The breath between verses in beats: what people need to breathe, and a beat more in a very live room; a bar at most.
      */
     int breathBeats() {
-        int beats = (int) Math.ceil(Practice.BREATH_S / beatS()) + (isLiveRoom() ? 1 : 0);
-        return Math.min(Practice.LONGEST_BREATH_BEATS, beats);
+        return BetweenVerses.breathBeats(beatS(), isLiveRoom());
     }
 }

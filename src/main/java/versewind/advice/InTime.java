@@ -46,8 +46,7 @@ final class InTime implements VerseRule {
     }
 
     private static double neededS(InHymn hymn, int byHand, int byFoot) {
-        int turns = (byHand + Practice.HANDS - 1) / Practice.HANDS;
-        return Math.max(turns, byFoot) * hymn.plan().heading().moveS();
+        return BetweenVerses.neededS(byHand, byFoot, hymn.plan().heading().moveS());
     }
 
     private static double breathS(InHymn hymn) {

@@ -309,6 +309,29 @@ public final class OrganSound {
     }
 
     /**
+     * Level in dB(A) of the organ in the empty nave; {@link Double#NEGATIVE_INFINITY} where it is silent.
+     *
+     * @param drawn what is drawn
+     * @param hands how it is played
+     */
+    public double levelDba(Registration drawn, HandsAndFeet hands) {
+        power.compute(drawn, hands);
+        seats(0).organInNave(power.all(), inNave);
+        return dbA(inNave).orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    /**
+     * Weighs one registration after another for a verse; what the verse has drawn is not looked at.
+     *
+     * @param verse a verse that is sung, or whose melody is soloed
+     * @param servicePeople number of people at the service
+     */
+    public Weighing weighing(Verse verse, int servicePeople) {
+        Assembly people = Assembly.of(verse, servicePeople);
+        return new Weighing(verse.mode(), people, seats(people.present()), voice(verse), power, hearing);
+    }
+
+    /**
      * How much louder the organ is in the nave in one verse than in another. Far surer than either level, for what is not
      * known of the organ is the same in both.
      *

@@ -1,0 +1,81 @@
+package versewind.proposal;
+
+import java.util.function.IntPredicate;
+import versewind.advice.BetweenVerses;
+import versewind.advice.Moves;
+
+/**
+ * What can be moved between two verses, and what it costs.
+ *
+ * @param seconds the time there is
+ * @param moveS the time that a hand needs for a knob, or a foot for a box
+ * @param piston whether what comes has a piston
+ */
+record Breath(double seconds, double moveS, Piston piston) {
+
+    /** Whether a registration is set by a piston. */
+    enum Piston {
+        /** A piston is there for it. */
+        SET,
+        /** It may be put on a piston. */
+        TO_BE_HAD,
+        /** Everything is moved by hand. */
+        NONE
+    }
+
+    private static final double A_KNOB = 0.06;
+    private static final double A_BOX = 0.05;
+    private static final double A_PISTON = 0.1;
+    private static final double A_PISTON_TO_BE_SET = 0.35;
+    private static final double TOO_LATE = 7;
+    private static final double TOO_LATE_FOR_EACH = 0.15;
+
+    Breath with(Piston other) {
+        return new Breath(seconds, moveS, other);
+    }
+
+    /**
+     * What a change costs: a little for every knob, and much where it does not fit into the breath.
+     *
+     * @param change what is moved
+     * @param isHeard whether a division sounds afterwards; boxes of others are left as they are
+     * @param tally where it is added
+     */
+    void add(Moves change, IntPredicate isHeard, Tally tally) {
+        int boxes = (int) change.boxes().stream()
+                .filter(box -> isHeard.test(box.division()))
+                .count();
+        int knobs = change.count() - change.boxes().size();
+        double byHand = byHand(knobs, boxes);
+        double byPiston = byPiston(boxes);
+        if (byHand <= byPiston) {
+            tally.add(byHand, isInTime(knobs, boxes) ? A_FEW_KNOBS : TOO_MANY_KNOBS);
+        } else {
+            tally.add(byPiston, piston == Piston.SET ? BY_PISTON : WANTS_PISTON);
+        }
+    }
+
+    private static final String A_FEW_KNOBS = "the change from the verse before fits in the breath";
+    private static final String TOO_MANY_KNOBS = "the change from the verse before does not fit in the breath";
+    private static final String BY_PISTON = "a piston makes the change from the verse before";
+    private static final String WANTS_PISTON = "the change from the verse before wants a piston";
+
+    private boolean isInTime(int knobs, int boxes) {
+        return BetweenVerses.neededS(knobs, boxes, moveS) <= seconds;
+    }
+
+    private double byHand(int knobs, int boxes) {
+        double cost = A_KNOB * knobs + A_BOX * boxes;
+        return isInTime(knobs, boxes) ? cost : cost + TOO_LATE + TOO_LATE_FOR_EACH * knobs;
+    }
+
+    private double byPiston(int boxes) {
+        double push =
+                switch (piston) {
+                    case SET -> A_PISTON;
+                    case TO_BE_HAD -> A_PISTON_TO_BE_SET;
+                    case NONE -> Double.POSITIVE_INFINITY;
+                };
+        return push + A_BOX * boxes + (isInTime(0, boxes) ? 0 : TOO_LATE);
+    }
+}

@@ -1,0 +1,144 @@
+package versewind.proposal;
+
+import java.util.List;
+import versewind.organ.Registration;
+import versewind.plan.Mood;
+
+/**
+ * Colour that fits the mood: layers that are more than the verse asks, and layers that are missed. Common practice, no
+ * source.
+ */
+final class Colour {
+
+    private static final double SECOND_COLOUR = 1.2;
+    private static final double ALL_TOGETHER = 5;
+
+    private final Disposition organ;
+    private final Mood mood;
+    private final Role role;
+    private final boolean[] isWantable = new boolean[Layer.COUNT];
+    private final boolean[][] isWantableIn;
+    private final List<Taste.Want> wants;
+    private final double[] inHands;
+    private final double[] inSoloLine;
+
+    Colour(Disposition organ, Wish wish) {
+        this.organ = organ;
+        mood = wish.mood();
+        role = wish.role();
+        wants = Taste.wants(role, mood);
+        isWantableIn = new boolean[organ.organ().divisions().size()][Layer.COUNT];
+        inHands = new double[organ.stops()];
+        inSoloLine = new double[organ.stops()];
+        for (int stop = 0; stop < organ.stops(); stop++) {
+            Layer layer = organ.layer(stop);
+            inHands[stop] = Taste.cost(role, mood, layer);
+            inSoloLine[stop] = Taste.cost(Role.SOLO_LINE, mood, layer);
+            if (!wish.locks().never().contains(stop)) {
+                isWantable[layer.ordinal()] = true;
+                isWantableIn[organ.divisionOf(stop)][layer.ordinal()] = true;
+            }
+        }
+    }
+
+    /** What a stop costs at least wherever it is drawn. */
+    double leastOf(int stop) {
+        return role == Role.UNDER_SOLO ? Math.min(inHands[stop], inSoloLine[stop]) : inHands[stop];
+    }
+
+    void add(Sounding sounding, Tally tally) {
+        Registration drawn = sounding.draft().registration();
+        if (role == Role.UNDER_SOLO && sounding.isSoloed()) {
+            addSoloed(sounding, tally);
+        } else {
+            drawn.stops().forEach(stop -> tally.add(inHands[stop], words(stop), stop));
+            wants.forEach(want -> addMissed(want, sounding, tally));
+        }
+        drawn.tremulants().forEach(tremulant -> tally.add(ALL_TOGETHER, "a tremulant is drawn"));
+    }
+
+    private String words(int stop) {
+        return switch (role) {
+            case PEOPLE ->
+                switch (mood) {
+                    case GENTLE -> "a gentle verse asks for less than %s";
+                    case PLAIN -> "a plain verse asks for less than %s";
+                    case BRIGHT -> "a bright verse asks for less than %s";
+                    case FESTAL -> "a festal verse gains little by %s";
+                };
+            case CHOIR -> "a choir is better carried without %s";
+            case SOLOIST -> "one voice is better carried without %s";
+            case SOLO_LINE, UNDER_SOLO -> "a melody is better without %s beneath it";
+        };
+    }
+
+    private void addMissed(Taste.Want want, Sounding sounding, Tally tally) {
+        boolean isMissed = false;
+        for (Layer layer : want.anyOf()) {
+            int sounds =
+                    switch (want.where()) {
+                        case UNDER_THE_HAND ->
+                            isWantableIn[sounding.draft().hands().right()][layer.ordinal()]
+                                    ? sounding.underRight(layer)
+                                    : sounding.inRight(layer);
+                        case IN_THE_HAND -> role == Role.UNDER_SOLO ? sounding.inLeft(layer) : sounding.inRight(layer);
+                    };
+            if (sounds > 0) {
+                return;
+            }
+            isMissed |= isWantable[layer.ordinal()];
+        }
+        if (isMissed) {
+            tally.add(want.points(), want.words());
+        }
+    }
+
+    /** One colour for the melody, softer ones beneath. */
+    private void addSoloed(Sounding sounding, Tally tally) {
+        int[] colours = new int[Layer.COUNT];
+        sounding.draft().stops().forEach(stop -> {
+            int home = organ.divisionOf(stop);
+            if (sounding.isInRight(home)) {
+                colours[organ.layer(stop).ordinal()]++;
+                tally.add(inSoloLine[stop], "a solo is better without %s", stop);
+            } else {
+                tally.add(inHands[stop], words(stop), stop);
+            }
+            if (sounding.isInRight(home) && sounding.isInLeft(home)) {
+                tally.add(ALL_TOGETHER, "what sings the melody also sounds beneath it: %s", stop);
+            }
+        });
+        tally.add(SECOND_COLOUR * (colours(colours) - 1), "the melody mixes colours");
+        if (sounding.inRight() > 0 && isOnlyMutations(colours)) {
+            tally.add(ALL_TOGETHER, "the melody has no 8 ft");
+        }
+        wants.forEach(want -> addMissed(want, sounding, tally));
+    }
+
+    /** A mutation over an 8 ft flute is one colour with it, and so is the flute 4 that joins both. */
+    private static int colours(int[] layers) {
+        int all = 0;
+        for (int count : layers) {
+            all += count;
+        }
+        boolean isBlend = layers[Layer.FLUTE_8.ordinal()] > 0
+                && layers[Layer.MUTATION.ordinal()] + layers[Layer.TWELFTH.ordinal()] > 0;
+        return isBlend ? Math.max(1, all - 1) : all;
+    }
+
+    private static boolean isOnlyMutations(int[] layers) {
+        for (Layer layer : List.of(
+                Layer.PRINCIPAL_8,
+                Layer.FLUTE_8,
+                Layer.STRING_8,
+                Layer.REED_8,
+                Layer.SOLO_REED,
+                Layer.CORNET,
+                Layer.CELESTE)) {
+            if (layers[layer.ordinal()] > 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

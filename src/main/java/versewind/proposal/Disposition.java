@@ -1,0 +1,204 @@
+package versewind.proposal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import versewind.organ.Footage;
+import versewind.organ.Instrument;
+import versewind.organ.Stop;
+
+/** What a search wants to know of an instrument's stops, worked out once. */
+final class Disposition {
+
+    /** Stands for an organ without a pedal. */
+    static final int NO_PEDAL = -1;
+
+    private final Instrument organ;
+    private final int[] division;
+    private final Layer[] layer;
+    private final int[] rank;
+    private final boolean[] shared;
+    private final double[] loudness;
+    private final int[] peers = new int[Layer.COUNT];
+    private final List<List<Integer>> stopsOf;
+    private final int[] source;
+    private final int[] keyboard;
+    private final int pedal;
+    private final List<Integer> keyboards;
+
+    /**
+     * Reads an instrument.
+     *
+     * @param organ the instrument
+     * @param levelDb how loud each stop is by itself, in dB(A); only the order matters
+     */
+    Disposition(Instrument organ, double[] levelDb) {
+        this.organ = organ;
+        int stops = organ.stops().size();
+        division = new int[stops];
+        layer = new Layer[stops];
+        rank = new int[stops];
+        for (int i = 0; i < stops; i++) {
+            Instrument.Knob knob = organ.stops().get(i);
+            division[i] = knob.division();
+            layer[i] = organ.divisions().get(division[i]).isPedal()
+                    ? Layer.onPedal(knob.stop())
+                    : Layer.onManual(knob.stop());
+            rank[i] = organ.rankOf(i);
+        }
+        shared = new boolean[stops];
+        for (int i = 0; i < stops; i++) {
+            int pipes = rank[i];
+            shared[i] = Arrays.stream(rank).filter(other -> other == pipes).count() > 1;
+        }
+        for (Layer each : layer) {
+            peers[each.ordinal()]++;
+        }
+        stopsOf = IntStream.range(0, organ.divisions().size())
+                .mapToObj(home -> IntStream.range(0, stops)
+                        .filter(stop -> division[stop] == home)
+                        .boxed()
+                        .toList())
+                .toList();
+        loudness = among(levelDb);
+        source = organ.couplers().stream()
+                .mapToInt(coupler -> organ.division(coupler.source()).orElseThrow())
+                .toArray();
+        keyboard = organ.couplers().stream()
+                .mapToInt(coupler -> organ.division(coupler.keyboard()).orElseThrow())
+                .toArray();
+        OptionalInt feet = organ.pedalDivision();
+        pedal = feet.isPresent() ? feet.getAsInt() : NO_PEDAL;
+        keyboards = keyboards(organ);
+    }
+
+    /** From 0 for the softest to 1 for the loudest of a layer. */
+    private double[] among(double[] levelDb) {
+        double[] among = new double[levelDb.length];
+        for (Layer each : Layer.values()) {
+            List<Integer> peers = IntStream.range(0, layer.length)
+                    .filter(stop -> layer[stop] == each)
+                    .boxed()
+                    .sorted(Comparator.comparingDouble(stop -> levelDb[stop]))
+                    .toList();
+            for (int place = 1; place < peers.size(); place++) {
+                among[peers.get(place)] = (double) place / (peers.size() - 1);
+            }
+        }
+        return among;
+    }
+
+    /** One division for every manual, the one on which hymns are led first. */
+    private static List<Integer> keyboards(Instrument organ) {
+        List<Integer> found = new ArrayList<>(List.of(organ.mainDivision()));
+        for (int manual : organ.manualDivisions()) {
+            OptionalInt number = organ.divisions().get(manual).manual();
+            if (found.stream()
+                    .noneMatch(other -> organ.divisions().get(other).manual().equals(number))) {
+                found.add(manual);
+            }
+        }
+        return List.copyOf(found);
+    }
+
+    Instrument organ() {
+        return organ;
+    }
+
+    int stops() {
+        return layer.length;
+    }
+
+    Stop stop(int stop) {
+        return organ.stops().get(stop).stop();
+    }
+
+    int divisionOf(int stop) {
+        return division[stop];
+    }
+
+    Layer layer(int stop) {
+        return layer[stop];
+    }
+
+    /** Whether a stop shares its pipes with another. */
+    boolean isShared(int stop) {
+        return shared[stop];
+    }
+
+    /** A number that two stops have in common where they play the same pipes at the same pitch. */
+    long sound(int stop) {
+        return 1000L * rank[stop]
+                + Math.round(stop(stop).footage().map(Footage::feet).orElse(0.0) * 12);
+    }
+
+    /** Where a stop stands among those of its layer, from 0 for the softest to 1 for the loudest. */
+    double loudness(int stop) {
+        return loudness[stop];
+    }
+
+    /** Whether its layer has other stops. */
+    boolean hasChoice(int stop) {
+        return peers[layer[stop].ordinal()] > 1;
+    }
+
+    /** The division whose stops a coupler sounds. */
+    int sourceOf(int coupler) {
+        return source[coupler];
+    }
+
+    /** The division from whose keys a coupler is played. */
+    int keyboardOf(int coupler) {
+        return keyboard[coupler];
+    }
+
+    int couplers() {
+        return source.length;
+    }
+
+    /** Index of the pedal division, or {@link #NO_PEDAL}. */
+    int pedal() {
+        return pedal;
+    }
+
+    /** A division for every manual, the main division first. */
+    List<Integer> keyboards() {
+        return keyboards;
+    }
+
+    /** Whether two divisions are played from one keyboard. */
+    boolean isOneKeyboard(int one, int other) {
+        return organ.divisions()
+                .get(one)
+                .manual()
+                .equals(organ.divisions().get(other).manual());
+    }
+
+    boolean isEnclosed(int division) {
+        return organ.divisions().get(division).isEnclosed();
+    }
+
+    /** Whether any manual stands in a box. */
+    boolean hasEnclosedManual() {
+        return keyboards.stream().anyMatch(this::isEnclosed);
+    }
+
+    /** Indices of the stops of a division. */
+    List<Integer> stopsOf(int home) {
+        return stopsOf.get(home);
+    }
+
+    /** Whether a manual division has no principals: its reeds are meant to stand on other manuals. */
+    boolean isForSolos(int home) {
+        return stopsOf.get(home).stream()
+                .noneMatch(stop -> layer[stop] == Layer.PRINCIPAL_8 || layer[stop] == Layer.PRINCIPAL_4);
+    }
+
+    /** Whether the organ has a stop of a layer. */
+    boolean has(Layer wanted) {
+        return peers[wanted.ordinal()] > 0;
+    }
+}

@@ -1,0 +1,161 @@
+package versewind.proposal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import versewind.advice.ChorusFault;
+import versewind.advice.ChorusFaults;
+import versewind.advice.Moves;
+import versewind.sound.Weighing;
+
+/** What speaks against drafts for one verse. To be asked again and again by one thread; it answers always the same. */
+final class Judge {
+
+    private static final double POINTS_A_DB = 2;
+    private static final double SAME = 1.2;
+    private static final double SAME_BUT_FOR_A_BOX = 0.6;
+
+    private final Disposition organ;
+    private final Wish wish;
+    private final ChorusFaults faults;
+    private final Weighing weighing;
+    private final Sounding sounding;
+    private final Colour colour;
+    private final PedalLine pedal;
+    private final Sparing sparing;
+    private final Playing playing;
+    private final OwnChorus ownChorus;
+    private final Tally silent = Tally.silent();
+
+    Judge(Disposition organ, Wish wish, ChorusFaults faults, Weighing weighing) {
+        this.organ = organ;
+        this.wish = wish;
+        this.faults = faults;
+        this.weighing = weighing;
+        sounding = new Sounding(organ);
+        colour = new Colour(organ, wish);
+        pedal = new PedalLine(organ, wish);
+        sparing = new Sparing(organ, wish);
+        playing = new Playing(organ, wish);
+        ownChorus = new OwnChorus(organ, wish);
+    }
+
+    Wish wish() {
+        return wish;
+    }
+
+    /** What drawing a stop costs at least, whatever else is drawn. */
+    double leastOf(int stop) {
+        return colour.leastOf(stop) + Sparing.ofAStop();
+    }
+
+    /** All points of a draft; some number above the limit if they are more than that. */
+    double points(Draft draft, double limit) {
+        sounding.look(draft);
+        silent.clear();
+        colour.add(sounding, silent);
+        ownChorus.add(sounding, silent);
+        if (silent.points() <= limit) {
+            sparing.add(sounding, silent);
+        }
+        if (silent.points() <= limit) {
+            playing.add(sounding, silent);
+            pedal.add(sounding, silent);
+        }
+        if (silent.points() <= limit) {
+            addMovements(silent);
+            addVariety(silent);
+        }
+        if (silent.points() <= limit) {
+            addRules(silent);
+        }
+        if (silent.points() <= limit) {
+            silent.add(balance(draft), "");
+        }
+        return silent.points();
+    }
+
+    /** The margin in dB. */
+    double marginDb(Draft draft) {
+        return weighing.marginDb(draft.registration(), draft.hands());
+    }
+
+    private double balance(Draft draft) {
+        return POINTS_A_DB * Math.max(0, wish.target().distanceDb(marginDb(draft), wish.sdDb()));
+    }
+
+    private void addRules(Tally tally) {
+        Draft draft = sounding.draft();
+        for (ChorusFault fault : faults.in(draft.registration(), draft.hands(), wish.company())) {
+            tally.add(fault.weight(), "");
+        }
+    }
+
+    private void addMovements(Tally tally) {
+        if (wish.neighbours().before().isPresent()) {
+            Moves moves = Moves.between(
+                    wish.neighbours().before().get().registration(),
+                    sounding.draft().registration());
+            wish.neighbours()
+                    .breath()
+                    .add(moves, division -> sounding.isPlayed(division) && sounding.drawnIn(division) > 0, tally);
+        }
+    }
+
+    private void addVariety(Tally tally) {
+        for (Draft other : wish.neighbours().unlike()) {
+            tally.add(sameness(sounding.draft(), other), "a neighbouring verse sounds the same");
+        }
+    }
+
+    /** What it costs that two neighbours sound alike. */
+    static double sameness(Draft one, Draft other) {
+        if (one.knobsFrom(other) > 0) {
+            return 0;
+        }
+        return one.registration().boxes().equals(other.registration().boxes()) ? SAME : SAME_BUT_FOR_A_BOX;
+    }
+
+    /** The score taken apart. */
+    Score score(Draft draft) {
+        sounding.look(draft);
+        List<ScorePart> parts = new ArrayList<>();
+        double marginDb = marginDb(draft);
+        parts.add(new ScorePart(PartKind.BALANCE, balance(draft), Words.balance(wish, marginDb)));
+        parts.add(rules(draft));
+        parts.add(part(PartKind.COLOUR, tally -> {
+            colour.add(sounding, tally);
+            ownChorus.add(sounding, tally);
+        }));
+        parts.add(part(PartKind.PEDAL, tally -> pedal.add(sounding, tally)));
+        parts.add(part(PartKind.SPARING, tally -> sparing.add(sounding, tally)));
+        parts.add(part(PartKind.PLAYING, tally -> playing.add(sounding, tally)));
+        parts.add(part(PartKind.MOVEMENTS, this::addMovements));
+        parts.add(part(PartKind.VARIETY, this::addVariety));
+        return new Score(parts);
+    }
+
+    private ScorePart rules(Draft draft) {
+        List<ChorusFault> found = faults.in(draft.registration(), draft.hands(), wish.company());
+        String sentence = found.isEmpty()
+                ? sentence(PartKind.RULES, Tally.silent())
+                : found.stream()
+                                .map(ChorusFault::sentence)
+                                .map(each -> each.substring(0, each.length() - 1))
+                                .collect(Collectors.joining("; "))
+                        + ".";
+        return new ScorePart(
+                PartKind.RULES, found.stream().mapToDouble(ChorusFault::weight).sum(), sentence);
+    }
+
+    private ScorePart part(PartKind kind, Consumer<Tally> adding) {
+        Tally tally = Tally.telling();
+        adding.accept(tally);
+        return new ScorePart(kind, tally.points(), sentence(kind, tally));
+    }
+
+    private String sentence(PartKind kind, Tally tally) {
+        return tally.sentence(organ.organ(), kind.otherwise());
+    }
+}

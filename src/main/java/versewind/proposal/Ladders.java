@@ -1,0 +1,194 @@
+package versewind.proposal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import versewind.organ.Coupler;
+import versewind.organ.IndexSet;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.HandsAndFeet.Layout;
+
+/**
+ * Registrations from which a search starts: the steps in which the trade builds up, on every manual, alone and with others
+ * coupled to it; for a soloed melody every voice over soft stops of another manual. Common practice, no source.
+ */
+final class Ladders {
+
+    private static final List<List<Layer>> STEPS = List.of(
+            List.of(Layer.FLUTE_8),
+            List.of(Layer.FLUTE_8, Layer.FLUTE_4),
+            List.of(Layer.PRINCIPAL_8, Layer.FLUTE_4),
+            List.of(Layer.PRINCIPAL_8, Layer.PRINCIPAL_4),
+            List.of(Layer.PRINCIPAL_8, Layer.PRINCIPAL_4, Layer.PRINCIPAL_2),
+            List.of(Layer.PRINCIPAL_8, Layer.PRINCIPAL_4, Layer.PRINCIPAL_2, Layer.MIXTURE),
+            List.of(Layer.PRINCIPAL_8, Layer.PRINCIPAL_4, Layer.PRINCIPAL_2, Layer.MIXTURE, Layer.REED_8),
+            List.of(
+                    Layer.DOUBLE,
+                    Layer.PRINCIPAL_8,
+                    Layer.PRINCIPAL_4,
+                    Layer.TWELFTH,
+                    Layer.PRINCIPAL_2,
+                    Layer.MIXTURE,
+                    Layer.REED_16,
+                    Layer.REED_8,
+                    Layer.REED_4));
+
+    private static final List<List<Layer>> PEDAL_STEPS = List.of(
+            List.of(Layer.PEDAL_16),
+            List.of(Layer.PEDAL_16),
+            List.of(Layer.PEDAL_16),
+            List.of(Layer.PEDAL_16, Layer.PEDAL_8),
+            List.of(Layer.PEDAL_16, Layer.PEDAL_8),
+            List.of(Layer.PEDAL_16, Layer.PEDAL_8, Layer.PEDAL_4),
+            List.of(Layer.PEDAL_16, Layer.PEDAL_8, Layer.PEDAL_4, Layer.PEDAL_MIXTURE, Layer.PEDAL_REED_16),
+            List.of(
+                    Layer.PEDAL_32,
+                    Layer.PEDAL_16,
+                    Layer.PEDAL_8,
+                    Layer.PEDAL_4,
+                    Layer.PEDAL_MIXTURE,
+                    Layer.PEDAL_REED_16,
+                    Layer.PEDAL_REED_8));
+
+    private static final List<Layer> VOICES =
+            List.of(Layer.SOLO_REED, Layer.CORNET, Layer.REED_8, Layer.PRINCIPAL_8, Layer.FLUTE_8, Layer.STRING_8);
+
+    private static final List<List<Layer>> BENEATH =
+            List.of(List.of(Layer.FLUTE_8), List.of(Layer.STRING_8), List.of(Layer.FLUTE_8, Layer.FLUTE_4));
+
+    private final Disposition organ;
+    private final Space space;
+
+    Ladders(Disposition organ, Space space) {
+        this.organ = organ;
+        this.space = space;
+    }
+
+    /** Number of steps of a manual. */
+    static int steps() {
+        return STEPS.size();
+    }
+
+    /** The stops of a division that a step draws, the first of each layer; a layer that it has not is left out. */
+    IndexSet step(int division, int step) {
+        return first(division, STEPS.get(step));
+    }
+
+    private IndexSet first(int division, List<Layer> layers) {
+        IndexSet found = IndexSet.EMPTY;
+        for (Layer layer : layers) {
+            OptionalInt stop =
+                    stops(division, layer).stream().mapToInt(each -> each).findFirst();
+            found = stop.isPresent() ? found.with(stop.getAsInt()) : found;
+        }
+        return found;
+    }
+
+    private List<Integer> stops(int division, Layer layer) {
+        List<Integer> found = new ArrayList<>();
+        for (int stop : organ.stopsOf(division)) {
+            if (organ.layer(stop) == layer && !space.locks().never().contains(stop)) {
+                found.add(stop);
+            }
+        }
+        return found;
+    }
+
+    /** All of them. */
+    List<Draft> all() {
+        List<Draft> drafts = new ArrayList<>();
+        for (HandsAndFeet hands : space.hands()) {
+            if (space.isUnusual(hands)) {
+                continue;
+            }
+            if (hands.layout() == Layout.MELODY_SOLOED) {
+                addSoloed(hands, drafts);
+            } else {
+                addChoruses(hands, drafts);
+            }
+        }
+        return drafts;
+    }
+
+    private void addChoruses(HandsAndFeet hands, List<Draft> drafts) {
+        List<IndexSet> coupled = couplings(hands);
+        for (int step = 0; step < STEPS.size(); step++) {
+            for (IndexSet couplers : coupled) {
+                Draft draft = space.least(hands);
+                draft = draft.withStops(draft.stops().plus(keyboard(hands.right(), step)));
+                for (int coupler : couplers.stream().toArray()) {
+                    draft = draft.toggleCoupler(coupler);
+                    int source = organ.sourceOf(coupler);
+                    draft = draft.withStops(draft.stops().plus(step(source, step)));
+                }
+                drafts.add(withFeet(draft, hands.right(), step));
+            }
+        }
+    }
+
+    /** A step on all divisions of a keyboard: on the one that leads, the others only in full sounds. */
+    private IndexSet keyboard(int division, int step) {
+        return step(division, step);
+    }
+
+    /** No coupler, each by itself, and all together, of those that bring another manual. */
+    private List<IndexSet> couplings(HandsAndFeet hands) {
+        List<IndexSet> couplings = new ArrayList<>(List.of(IndexSet.EMPTY));
+        IndexSet all = IndexSet.EMPTY;
+        for (int coupler : space.couplers(hands)) {
+            if (organ.keyboardOf(coupler) != organ.pedal() && isUnison(coupler)) {
+                couplings.add(IndexSet.of(coupler));
+                all = all.with(coupler);
+            }
+        }
+        if (all.size() > 1) {
+            couplings.add(all);
+        }
+        return couplings;
+    }
+
+    private boolean isUnison(int coupler) {
+        return organ.organ().couplers().get(coupler).kind() == Coupler.Kind.UNISON;
+    }
+
+    private Draft withFeet(Draft draft, int left, int step) {
+        Draft more = draft;
+        if (organ.pedal() != Disposition.NO_PEDAL && draft.hands().layout() != Layout.MANUALS_ONLY) {
+            for (int coupler : space.couplers(draft.hands())) {
+                if (organ.keyboardOf(coupler) == organ.pedal()
+                        && organ.sourceOf(coupler) == left
+                        && isUnison(coupler)) {
+                    more = more.toggleCoupler(coupler);
+                }
+            }
+            if (draft.hands().layout() != Layout.COUPLED_DOWN) {
+                more = more.withStops(more.stops().plus(first(organ.pedal(), PEDAL_STEPS.get(step))));
+            }
+        }
+        return more;
+    }
+
+    private void addSoloed(HandsAndFeet hands, List<Draft> drafts) {
+        for (IndexSet voice : voices(hands.right())) {
+            for (List<Layer> layers : BENEATH) {
+                IndexSet beneath = first(hands.left(), layers);
+                if (!beneath.isEmpty()) {
+                    Draft draft = space.least(hands);
+                    draft = draft.withStops(draft.stops().plus(voice).plus(beneath));
+                    drafts.add(withFeet(draft, hands.left(), 0));
+                }
+            }
+        }
+    }
+
+    private List<IndexSet> voices(int division) {
+        List<IndexSet> voices = new ArrayList<>();
+        for (Layer layer : VOICES) {
+            stops(division, layer).forEach(stop -> voices.add(IndexSet.of(stop)));
+        }
+        for (int mutation : stops(division, Layer.MUTATION)) {
+            stops(division, Layer.FLUTE_8).forEach(flute -> voices.add(IndexSet.of(flute, mutation)));
+        }
+        return voices;
+    }
+}

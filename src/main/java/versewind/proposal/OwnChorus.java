@@ -1,0 +1,113 @@
+package versewind.proposal;
+
+import versewind.organ.IndexSet;
+import versewind.plan.Mood;
+
+/**
+ * What is coupled to the hands is a chorus of its own: it stands on 8 ft, its mixture on 4 ft, its reeds on flues. Common
+ * practice, no source.
+ */
+final class OwnChorus {
+
+    private static final double NO_EIGHT = 0.5;
+    private static final double BARE_MIXTURE = 0.8;
+    private static final double BARE_REED = 0.8;
+    private static final double REED_WITHOUT_EIGHT = 2;
+    private static final double REED_BEFORE_FLUE = 1.3;
+    private static final double NO_SECOND = 0.25;
+    private static final double NO_SECOND_IN_FULL = 0.6;
+    private static final double SOLO_DIVISION = 0.9;
+
+    private final Disposition organ;
+    private final Wish wish;
+    private final boolean[] isForSolos;
+
+    OwnChorus(Disposition organ, Wish wish) {
+        this.organ = organ;
+        this.wish = wish;
+        isForSolos = new boolean[organ.organ().divisions().size()];
+        for (int division = 0; division < isForSolos.length; division++) {
+            isForSolos[division] = organ.isForSolos(division);
+        }
+    }
+
+    void add(Sounding sounding, Tally tally) {
+        if (sounding.isSoloed()) {
+            return;
+        }
+        addReeds(sounding, tally);
+        addSecond(sounding, tally);
+        for (int division = 0; division < organ.organ().divisions().size(); division++) {
+            if (division != organ.pedal() && sounding.drawnIn(division) > 0 && sounding.isPlayed(division)) {
+                add(division, sounding, tally);
+            }
+        }
+    }
+
+    /** Chorus reeds come last, after the flue chorus, and those of 8 ft first. */
+    private void addReeds(Sounding sounding, Tally tally) {
+        int eights = sounding.inRight(Layer.REED_8);
+        int others = sounding.inRight(Layer.REED_16) + sounding.inRight(Layer.REED_4);
+        if (eights + others == 0) {
+            return;
+        }
+        if (eights == 0) {
+            tally.add(REED_WITHOUT_EIGHT, "a reed sounds before one of 8 ft");
+        }
+        if (sounding.inRight(Layer.PRINCIPAL_2) + sounding.inRight(Layer.FLUTE_2) == 0
+                && organ.has(Layer.PRINCIPAL_2)) {
+            tally.add(REED_BEFORE_FLUE, "a reed sounds before the 2 ft");
+        }
+        if (sounding.inRight(Layer.MIXTURE) == 0 && organ.has(Layer.MIXTURE)) {
+            tally.add(REED_BEFORE_FLUE, "a reed sounds before the mixture");
+        }
+    }
+
+    /** The people are led by two choruses coupled, where there are two. */
+    private void addSecond(Sounding sounding, Tally tally) {
+        if (!wish.isPeople() || wish.mood() == Mood.GENTLE) {
+            return;
+        }
+        IndexSet couplers = sounding.draft().couplers();
+        boolean isPossible = false;
+        for (int coupler = 0; coupler < organ.couplers(); coupler++) {
+            boolean isToHand =
+                    organ.keyboardOf(coupler) == sounding.draft().hands().right()
+                            && !isForSolos[organ.sourceOf(coupler)];
+            isPossible |= isToHand;
+            if (isToHand && couplers.contains(coupler) && isChorus(organ.sourceOf(coupler), sounding)) {
+                return;
+            }
+        }
+        if (isPossible) {
+            tally.add(wish.mood() == Mood.PLAIN ? NO_SECOND : NO_SECOND_IN_FULL, "a second chorus could be coupled");
+        }
+    }
+
+    private static boolean isChorus(int division, Sounding sounding) {
+        return sounding.in(division, Layer.PRINCIPAL_4) + sounding.in(division, Layer.FLUTE_4) > 0;
+    }
+
+    private void add(int division, Sounding sounding, Tally tally) {
+        int eights = sounding.in(division, Layer.PRINCIPAL_8)
+                + sounding.in(division, Layer.FLUTE_8)
+                + sounding.in(division, Layer.STRING_8);
+        int fours = sounding.in(division, Layer.PRINCIPAL_4) + sounding.in(division, Layer.FLUTE_4);
+        int reeds = sounding.in(division, Layer.REED_8)
+                + sounding.in(division, Layer.REED_16)
+                + sounding.in(division, Layer.REED_4);
+        boolean isReedAlone = reeds == sounding.drawnIn(division) && wish.mood() == Mood.FESTAL && isForSolos[division];
+        if (isReedAlone) {
+            tally.add(SOLO_DIVISION, "reeds meant for solos join the chorus");
+        }
+        if (eights == 0 && !isReedAlone) {
+            tally.add(NO_EIGHT, "a division that is coupled has no 8 ft of its own");
+        }
+        if (fours == 0 && sounding.in(division, Layer.MIXTURE) > 0) {
+            tally.add(BARE_MIXTURE, "a mixture stands without a 4 ft of its division");
+        }
+        if (eights + fours < 2 && reeds > 0 && !isReedAlone) {
+            tally.add(BARE_REED, "reeds stand without flues of their division");
+        }
+    }
+}

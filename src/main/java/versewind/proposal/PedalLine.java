@@ -1,0 +1,159 @@
+package versewind.proposal;
+
+import versewind.organ.Family;
+import versewind.organ.IndexSet;
+import versewind.plan.HandsAndFeet.Layout;
+import versewind.plan.Mood;
+
+/**
+ * A pedal that suits the manuals: 16 and 8 ft, clear by a coupler, growing alongside them and not before. Common practice,
+ * no source.
+ */
+final class PedalLine {
+
+    private static final double NO_COUPLER = 0.3;
+    private static final double NO_REED = 0.6;
+    private static final double NO_EIGHT = 0.25;
+    private static final double NO_HIGHER = 0.15;
+    private static final double REED_ALONE = 2.5;
+    private static final double MIXTURE_ALONE = 1.5;
+    private static final double ALIEN_COUPLER = 1.5;
+    private static final double SECOND = 0.7;
+    private static final double TOO_FIRM = 0.4;
+    private static final double LOUDNESS = 0.8;
+    private static final double LOUDNESS_OF_EIGHT = 0.4;
+
+    private final Disposition organ;
+    private final Wish wish;
+    private final boolean hasSixteen;
+    private final boolean hasReed;
+    private final boolean hasEight;
+    private final boolean hasFour;
+
+    PedalLine(Disposition organ, Wish wish) {
+        this.organ = organ;
+        this.wish = wish;
+        hasSixteen = has(Layer.PEDAL_16);
+        hasReed = has(Layer.PEDAL_REED_16);
+        hasEight = has(Layer.PEDAL_8);
+        hasFour = has(Layer.PEDAL_4);
+    }
+
+    private boolean has(Layer layer) {
+        for (int stop = 0; stop < organ.stops(); stop++) {
+            if (organ.layer(stop) == layer && !wish.locks().never().contains(stop)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    void add(Sounding sounding, Tally tally) {
+        if (!sounding.isPedalled()) {
+            return;
+        }
+        IndexSet couplers = sounding.draft().couplers();
+        boolean isCoupled = false;
+        for (int coupler = 0; coupler < organ.couplers(); coupler++) {
+            if (organ.keyboardOf(coupler) == organ.pedal() && couplers.contains(coupler)) {
+                isCoupled = true;
+                int source = organ.sourceOf(coupler);
+                boolean isOfHands = sounding.isSoloed() ? sounding.isInLeft(source) : sounding.isInRight(source);
+                if (!isOfHands) {
+                    tally.add(ALIEN_COUPLER, "the pedal is coupled to what the hands do not play");
+                }
+            }
+        }
+        if (wish.isPeople() && wish.mood() != Mood.GENTLE && !isCoupled && organ.couplers() > 0) {
+            tally.add(NO_COUPLER, "a coupler would make the pedal clearer");
+        }
+        if (sounding.draft().hands().layout() != Layout.COUPLED_DOWN) {
+            addOwn(sounding, tally);
+        }
+    }
+
+    private void addOwn(Sounding sounding, Tally tally) {
+        if (sounding.inFeet(Layer.PEDAL_16) == 0 && hasSixteen) {
+            tally.add(missing16(), "the pedal has no 16 ft");
+        }
+        if (wish.isPeople() && wish.mood() != Mood.GENTLE && hasEight && sounding.inFeet(Layer.PEDAL_8) == 0) {
+            tally.add(NO_EIGHT, "the pedal has no 8 ft of its own");
+        }
+        if (wish.isPeople() && wish.mood() == Mood.FESTAL && hasFour && sounding.inFeet(Layer.PEDAL_4) == 0) {
+            tally.add(NO_HIGHER, "the pedal has no 4 ft");
+        }
+        tally.add(SECOND * (sounding.inFeet(Layer.PEDAL_16) - enough()), "one 16 ft more than the pedal needs");
+        tally.add(SECOND * (sounding.inFeet(Layer.PEDAL_8) - enough()), "one 8 ft more than the pedal needs");
+        if (!wish.isPeople() || wish.mood() == Mood.GENTLE) {
+            sounding.draft().stops().forEach(stop -> {
+                if (organ.divisionOf(stop) == organ.pedal() && organ.stop(stop).family() == Family.PRINCIPAL) {
+                    tally.add(TOO_FIRM, "too firm beneath soft stops: %s", stop);
+                }
+            });
+        }
+        addLoudness(sounding, Layer.PEDAL_16, LOUDNESS, tally);
+        addLoudness(sounding, Layer.PEDAL_8, LOUDNESS_OF_EIGHT, tally);
+        boolean manualReeds = sounding.inRight(Layer.REED_8) + sounding.inRight(Layer.REED_16) > 0;
+        boolean pedalReeds = sounding.inFeet(Layer.PEDAL_REED_16) + sounding.inFeet(Layer.PEDAL_REED_8) > 0;
+        if (pedalReeds && !manualReeds) {
+            tally.add(REED_ALONE, "the pedal has a reed before the manuals have one");
+        }
+        if (manualReeds && hasReed && !pedalReeds && wish.isPeople()) {
+            tally.add(NO_REED, "the pedal's reed would answer those of the manuals");
+        }
+        if (sounding.inFeet(Layer.PEDAL_MIXTURE) > 0 && sounding.inRight(Layer.MIXTURE) == 0) {
+            tally.add(MIXTURE_ALONE, "the pedal has a mixture before the manuals have one");
+        }
+    }
+
+    private double missing16() {
+        return switch (wish.role()) {
+            case PEOPLE -> wish.mood() == Mood.GENTLE ? 0.8 : 2;
+            case CHOIR -> 0.6;
+            case SOLOIST, SOLO_LINE, UNDER_SOLO -> 0.5;
+        };
+    }
+
+    /** How many stops of one pitch are enough. */
+    private int enough() {
+        if (!wish.isPeople()) {
+            return 1;
+        }
+        return switch (wish.mood()) {
+            case GENTLE, PLAIN -> 1;
+            case BRIGHT -> 2;
+            case FESTAL -> 3;
+        };
+    }
+
+    /** The loudest of a layer should be as loud as the mood: a soft one in a gentle verse. */
+    private void addLoudness(Sounding sounding, Layer layer, double points, Tally tally) {
+        double[] loudest = {-1};
+        int[] which = {0};
+        sounding.draft().stops().forEach(stop -> {
+            if (organ.layer(stop) == layer && organ.loudness(stop) > loudest[0]) {
+                loudest[0] = organ.loudness(stop);
+                which[0] = stop;
+            }
+        });
+        double off = loudest[0] - wantedLoudness();
+        if (loudest[0] >= 0 && organ.hasChoice(which[0])) {
+            tally.add(
+                    points * Math.abs(off),
+                    off > 0 ? "a softer stop than %s would do" : "a firmer stop than %s would carry better",
+                    which[0]);
+        }
+    }
+
+    private double wantedLoudness() {
+        if (!wish.isPeople()) {
+            return 0;
+        }
+        return switch (wish.mood()) {
+            case GENTLE -> 0.1;
+            case PLAIN -> 0.5;
+            case BRIGHT -> 0.8;
+            case FESTAL -> 1;
+        };
+    }
+}

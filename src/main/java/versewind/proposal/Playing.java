@@ -1,0 +1,112 @@
+package versewind.proposal;
+
+import versewind.organ.BoxPosition;
+import versewind.organ.IndexSet;
+import versewind.plan.HandsAndFeet.Layout;
+import versewind.plan.Mood;
+
+/** Where the hands play, with or without the feet, and how the boxes stand. Common practice, no source. */
+final class Playing {
+
+    private static final double NOT_THE_MAIN_MANUAL = 1.2;
+    private static final double IN_THE_OPEN = 0.5;
+    private static final double NO_COUPLER = 8;
+    private static final double NO_SOLO = 6;
+    private static final double EMPTY_HAND = 20;
+    private static final double NOTHING_OF_ITS_OWN = 1.5;
+
+    private final Disposition organ;
+    private final Wish wish;
+
+    Playing(Disposition organ, Wish wish) {
+        this.organ = organ;
+        this.wish = wish;
+    }
+
+    void add(Sounding sounding, Tally tally) {
+        Draft draft = sounding.draft();
+        addLayout(draft, tally);
+        if (sounding.inRight() == 0 || sounding.inLeft() == 0) {
+            tally.add(EMPTY_HAND, "a hand plays where nothing sounds");
+        }
+        if (sounding.ownOfRight() == 0) {
+            tally.add(NOTHING_OF_ITS_OWN, "the manual under the hands has nothing of its own drawn");
+        }
+        int right = draft.hands().right();
+        if (wish.isPeople()
+                && wish.mood() != Mood.GENTLE
+                && !organ.isOneKeyboard(right, organ.keyboards().get(0))) {
+            tally.add(NOT_THE_MAIN_MANUAL, "the people are led from another manual than usual");
+        }
+        boolean isCarrying = wish.role() == Role.CHOIR || wish.role() == Role.SOLOIST;
+        if (isCarrying && organ.hasEnclosedManual() && !organ.isEnclosed(right)) {
+            tally.add(IN_THE_OPEN, "a division in a box could follow the voices");
+        }
+        for (int division = 0; division < draft.registration().boxes().size(); division++) {
+            if (organ.isEnclosed(division) && sounding.isPlayed(division) && sounding.drawnIn(division) > 0) {
+                addBox(draft.registration().boxes().get(division), tally);
+            }
+        }
+    }
+
+    private void addLayout(Draft draft, Tally tally) {
+        Layout layout = draft.hands().layout();
+        switch (layout) {
+            case FOUR_PARTS, MELODY_SOLOED -> {}
+            case MANUALS_ONLY -> tally.add(withoutSixteen(), "without the feet it is harder to stretch");
+            case COUPLED_DOWN -> {
+                tally.add(withoutSixteen() - 0.05, "the feet have no 16 ft");
+                if (!isCoupledDown(draft.couplers())) {
+                    tally.add(NO_COUPLER, "nothing is coupled to the feet");
+                }
+            }
+        }
+        boolean isSoloed = layout == Layout.MELODY_SOLOED;
+        if (isSoloed != (wish.role() == Role.UNDER_SOLO)) {
+            tally.add(NO_SOLO, "the melody has no manual of its own");
+        }
+    }
+
+    private boolean isCoupledDown(IndexSet couplers) {
+        for (int coupler = 0; coupler < organ.couplers(); coupler++) {
+            if (organ.keyboardOf(coupler) == organ.pedal() && couplers.contains(coupler)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double withoutSixteen() {
+        return switch (wish.role()) {
+            case PEOPLE ->
+                switch (wish.mood()) {
+                    case GENTLE -> 0.5;
+                    case PLAIN -> 1.5;
+                    case BRIGHT -> 2.5;
+                    case FESTAL -> 4;
+                };
+            case CHOIR -> 0.4;
+            case SOLOIST -> 0.2;
+            case SOLO_LINE, UNDER_SOLO -> 1;
+        };
+    }
+
+    private void addBox(BoxPosition position, Tally tally) {
+        double shut = 1 - position.opening();
+        switch (wish.role()) {
+            case PEOPLE -> tally.add(shut * forPeople(), "a box could stand wider open");
+            case CHOIR -> tally.add(0.4 * Math.abs(shut - 0.5), "the box would be better half open");
+            case SOLOIST -> tally.add(0.5 * position.opening(), "the box could be closed for one voice");
+            case SOLO_LINE, UNDER_SOLO -> tally.add(0.05 * shut, "a box is not quite open");
+        }
+    }
+
+    private double forPeople() {
+        return switch (wish.mood()) {
+            case GENTLE -> 0.1;
+            case PLAIN -> 0.5;
+            case BRIGHT -> 0.9;
+            case FESTAL -> 1.6;
+        };
+    }
+}

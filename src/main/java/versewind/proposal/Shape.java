@@ -1,0 +1,76 @@
+package versewind.proposal;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import versewind.plan.ChurchDay;
+import versewind.plan.ChurchYear;
+import versewind.plan.Hymn;
+import versewind.plan.Mood;
+import versewind.plan.Occasion;
+import versewind.plan.Place;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.plan.VerseKind;
+
+/**
+ * The shape of a hymn and of the service: by how many dB the margin of a verse is lifted over what its mood wants. A hymn
+ * rises evenly from its first verse to its last, more on a festal day and not at all on a solemn one; a last verse that is
+ * not gentle is lifted besides; what only introduces stands a little lower; and the last hymn of the service a little higher.
+ * An estimate; common practice, no source.
+ */
+final class Shape {
+
+    private static final double LAST_VERSE_DB = 0.7;
+    private static final double INTRODUCTION_DB = -1;
+    private static final double LAST_HYMN_DB = 0.5;
+
+    private Shape() {}
+
+    /** The lift of a verse in dB. */
+    static double liftDb(Plan plan, Place place) {
+        Hymn hymn = plan.hymns().get(place.hymn());
+        Verse verse = hymn.verses().get(place.verse());
+        if (verse.kind().isOrganAlone()) {
+            return INTRODUCTION_DB;
+        }
+        double growthDb = growthDb(occasion(plan));
+        double liftDb = growthDb * (share(hymn, place.verse()) - 0.5);
+        boolean isLifted = verse.mood() != Mood.GENTLE && growthDb > 0;
+        if (isLifted && verse.kind() == VerseKind.LAST_VERSE) {
+            liftDb += LAST_VERSE_DB;
+        }
+        boolean isLastHymn =
+                place.hymn() == plan.hymns().size() - 1 && plan.hymns().size() > 1;
+        return isLifted && isLastHymn ? liftDb + LAST_HYMN_DB : liftDb;
+    }
+
+    private static Occasion occasion(Plan plan) {
+        return plan.heading()
+                .date()
+                .flatMap(ChurchYear::day)
+                .map(ChurchDay::occasion)
+                .orElse(Occasion.PLAIN);
+    }
+
+    /** From the first verse of a hymn to its last, in dB. */
+    private static double growthDb(Occasion occasion) {
+        return switch (occasion) {
+            case FESTAL -> 2;
+            case JOYFUL -> 1.5;
+            case EXPECTANT -> 1.2;
+            case PLAIN -> 1;
+            case PENITENTIAL -> 0.3;
+            case SOLEMN -> 0;
+        };
+    }
+
+    /** How far into the hymn a verse stands, 0 for the first that is sung, 1 for the last; a half for one alone. */
+    private static double share(Hymn hymn, int verse) {
+        List<Integer> sung = IntStream.range(0, hymn.verses().size())
+                .filter(each -> hymn.verses().get(each).isSung())
+                .boxed()
+                .toList();
+        int place = sung.indexOf(verse);
+        return sung.size() < 2 || place < 0 ? 0.5 : (double) place / (sung.size() - 1);
+    }
+}

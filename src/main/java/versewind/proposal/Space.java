@@ -1,0 +1,165 @@
+package versewind.proposal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import versewind.organ.BoxPosition;
+import versewind.organ.Coupler;
+import versewind.organ.IndexSet;
+import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.HandsAndFeet.Layout;
+import versewind.plan.Locks;
+import versewind.plan.Mood;
+
+/**
+ * Everything that is looked at for a verse.
+ *
+ * <ul>
+ *   <li>Hands and feet: both hands on one manual with the bass on the pedal, with the hands only, or coupled down; where the
+ *       melody is soloed and there are two manuals, the hands on two of them.
+ *   <li>Stops: any that sound from there; those locked in always, those locked out never.
+ *   <li>Couplers: those at unison pitch that are played from a keyboard under a hand or the feet, and in a festal verse of
+ *       the people those an octave higher.
+ *   <li>Boxes: closed, half or open where something is drawn that is heard; else open.
+ *   <li>Tremulants: none.
+ * </ul>
+ */
+final class Space {
+
+    /** The positions at which a box is tried. */
+    static final List<BoxPosition> POSITIONS = List.of(BoxPosition.CLOSED, BoxPosition.HALF, BoxPosition.OPEN);
+
+    private final Disposition organ;
+    private final Wish wish;
+    private final List<HandsAndFeet> hands;
+
+    Space(Disposition organ, Wish wish) {
+        this.organ = organ;
+        this.wish = wish;
+        hands = hands(organ, wish);
+    }
+
+    private static List<HandsAndFeet> hands(Disposition organ, Wish wish) {
+        List<HandsAndFeet> all = new ArrayList<>();
+        boolean isSoloed = wish.role() == Role.UNDER_SOLO && organ.keyboards().size() > 1;
+        for (int right : organ.keyboards()) {
+            if (isSoloed) {
+                organ.keyboards().stream()
+                        .filter(left -> left != right)
+                        .forEach(left -> all.add(new HandsAndFeet(Layout.MELODY_SOLOED, right, left)));
+                continue;
+            }
+            all.add(HandsAndFeet.on(Layout.FOUR_PARTS, right));
+            if (organ.pedal() != Disposition.NO_PEDAL) {
+                all.add(HandsAndFeet.on(Layout.MANUALS_ONLY, right));
+                all.add(HandsAndFeet.on(Layout.COUPLED_DOWN, right));
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    List<HandsAndFeet> hands() {
+        return hands;
+    }
+
+    Locks locks() {
+        return wish.locks();
+    }
+
+    /** Whether nobody would begin with it: the people are led on the main manual with the feet, but for a gentle verse. */
+    boolean isUnusual(HandsAndFeet layout) {
+        boolean isLed = wish.isPeople() && wish.mood() != Mood.GENTLE;
+        return isLed
+                && (layout.layout() != Layout.FOUR_PARTS
+                        || layout.right() != organ.keyboards().get(0));
+    }
+
+    /** Indices of the couplers that may be drawn. */
+    int[] couplers(HandsAndFeet layout) {
+        return IntStream.range(0, organ.couplers())
+                .filter(coupler -> isPlayed(layout, organ.keyboardOf(coupler)))
+                .filter(coupler -> isInPlay(organ.organ().couplers().get(coupler)))
+                .toArray();
+    }
+
+    private boolean isPlayed(HandsAndFeet layout, int keyboard) {
+        if (keyboard == organ.pedal()) {
+            return layout.layout().usesPedal();
+        }
+        return organ.isOneKeyboard(keyboard, layout.right()) || organ.isOneKeyboard(keyboard, layout.left());
+    }
+
+    private boolean isInPlay(Coupler coupler) {
+        return switch (coupler.kind()) {
+            case UNISON -> true;
+            case OCTAVE -> wish.isPeople() && wish.mood() == Mood.FESTAL;
+            case SUB_OCTAVE, UNISON_OFF -> false;
+        };
+    }
+
+    /** Indices of the stops that may be drawn or left, where they sound. */
+    int[] free(Sounding sounding) {
+        boolean noPedalStops = sounding.draft().hands().layout() == Layout.COUPLED_DOWN;
+        int[] free = new int[organ.stops()];
+        int count = 0;
+        for (int stop = 0; stop < free.length; stop++) {
+            int division = organ.divisionOf(stop);
+            boolean isHeard = sounding.isPlayed(division) && !(noPedalStops && division == organ.pedal());
+            if (isHeard && !locks().always().contains(stop) && !locks().never().contains(stop)) {
+                free[count++] = stop;
+            }
+        }
+        return Arrays.copyOf(free, count);
+    }
+
+    /** What is locked in, and nothing else, all boxes open. */
+    Draft least(HandsAndFeet layout) {
+        Registration silent = Registration.silent(organ.organ());
+        return new Draft(silent.withStops(locks().always()), layout);
+    }
+
+    /** Divisions whose boxes may be moved. */
+    int[] boxes(Sounding sounding) {
+        return IntStream.range(0, organ.organ().divisions().size())
+                .filter(organ::isEnclosed)
+                .filter(sounding::isPlayed)
+                .filter(division -> sounding.drawnIn(division) > 0)
+                .toArray();
+    }
+
+    /** The same draft where boxes that nobody hears stand open, and with no stops left that do not sound. */
+    Draft tidied(Draft draft, Sounding sounding) {
+        sounding.look(draft);
+        IndexSet idle = (draft.hands().layout() == Layout.COUPLED_DOWN
+                        ? sounding.idle().plus(ofPedal(draft))
+                        : sounding.idle())
+                .minus(locks().always());
+        Draft tidy = idle.isEmpty() ? draft : draft.withStops(draft.stops().minus(idle));
+        for (int division = 0; division < organ.organ().divisions().size(); division++) {
+            boolean isHeard = sounding.isPlayed(division) && sounding.drawnIn(division) > 0;
+            if (!isHeard && tidy.registration().boxes().get(division) != BoxPosition.OPEN) {
+                tidy = tidy.withBox(division, BoxPosition.OPEN);
+            }
+        }
+        return tidy;
+    }
+
+    private IndexSet ofPedal(Draft draft) {
+        IndexSet found = IndexSet.EMPTY;
+        for (int stop : draft.stops().stream().toArray()) {
+            found = organ.divisionOf(stop) == organ.pedal() ? found.with(stop) : found;
+        }
+        return found;
+    }
+
+    /** The couplers of a draft that are in the space for hands. */
+    IndexSet inPlay(IndexSet drawn, HandsAndFeet layout) {
+        IndexSet kept = IndexSet.EMPTY;
+        for (int coupler : couplers(layout)) {
+            kept = drawn.contains(coupler) ? kept.with(coupler) : kept;
+        }
+        return kept;
+    }
+}

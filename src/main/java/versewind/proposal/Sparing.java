@@ -1,0 +1,97 @@
+package versewind.proposal;
+
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.Set;
+import versewind.plan.Mood;
+
+/** Few stops, and none that only doubles what sounds already. Common practice, no source. */
+final class Sparing {
+
+    private static final double A_STOP = 0.1;
+    private static final double A_COUPLER = 0.08;
+    private static final double IDLE = 4;
+    private static final double EMPTY_COUPLER = 3;
+    private static final double TRANSMISSION = 3;
+    private static final double DOUBLED = 0.8;
+    private static final double DOUBLED_IN_BIG_CHORUS = 0.35;
+    private static final double FLUTES_TOGETHER = 0.6;
+    private static final double EIGHTS_TOGETHER = 0.5;
+    private static final int FLUTES = 2;
+    private static final int EIGHTS = 3;
+    private static final int EIGHTS_OF_BIG_CHORUS = 5;
+
+    private final Disposition organ;
+    private final Wish wish;
+
+    Sparing(Disposition organ, Wish wish) {
+        this.organ = organ;
+        this.wish = wish;
+    }
+
+    /** What any stop costs. */
+    static double ofAStop() {
+        return A_STOP;
+    }
+
+    /** What any coupler costs. */
+    static double ofACoupler() {
+        return A_COUPLER;
+    }
+
+    private boolean isBigChorus() {
+        return wish.isPeople() && wish.mood().compareTo(Mood.BRIGHT) >= 0;
+    }
+
+    void add(Sounding sounding, Tally tally) {
+        Draft draft = sounding.draft();
+        tally.add(A_STOP * draft.stops().size(), "every stop has to be worth drawing");
+        tally.add(A_COUPLER * draft.couplers().size(), "every coupler has to be worth drawing");
+        sounding.idle()
+                .minus(wish.locks().always())
+                .forEach(stop -> tally.add(IDLE, "drawn without sounding: %s", stop));
+        draft.couplers().forEach(coupler -> {
+            if (sounding.drawnIn(organ.sourceOf(coupler)) == 0) {
+                tally.add(EMPTY_COUPLER, "a coupler brings nothing");
+            }
+        });
+        addDoubled(sounding, tally);
+        addTogether(sounding, tally);
+        addTransmissions(draft, tally);
+    }
+
+    private void addDoubled(Sounding sounding, Tally tally) {
+        double points = isBigChorus() ? DOUBLED_IN_BIG_CHORUS : DOUBLED;
+        int divisions = organ.organ().divisions().size();
+        for (int division = 0; division < divisions; division++) {
+            if (division == organ.pedal() || sounding.drawnIn(division) < 2) {
+                continue;
+            }
+            int doubled = 0;
+            for (Layer layer : MANUAL_LAYERS) {
+                doubled += Math.max(0, sounding.in(division, layer) - 1);
+            }
+            tally.add(points * doubled, "stops of one colour and pitch double each other");
+        }
+    }
+
+    private static final Layer[] MANUAL_LAYERS = Arrays.copyOf(Layer.values(), Layer.PEDAL_32.ordinal());
+
+    private void addTogether(Sounding sounding, Tally tally) {
+        int flutes = sounding.inRight(Layer.FLUTE_8) + sounding.inRight(Layer.STRING_8);
+        tally.add(FLUTES_TOGETHER * (flutes - FLUTES), "too many soft 8 ft stops together");
+        int eights = flutes + sounding.inRight(Layer.PRINCIPAL_8);
+        int enough = isBigChorus() ? EIGHTS_OF_BIG_CHORUS : EIGHTS;
+        tally.add(EIGHTS_TOGETHER * (eights - enough), "too many 8 ft flues together");
+    }
+
+    /** Two stops that play one rank at one pitch are one sound. */
+    private void addTransmissions(Draft draft, Tally tally) {
+        Set<Long> seen = new HashSet<>();
+        draft.stops().forEach(stop -> {
+            if (organ.isShared(stop) && !seen.add(organ.sound(stop))) {
+                tally.add(TRANSMISSION, "the same pipes at the same pitch as another stop: %s", stop);
+            }
+        });
+    }
+}

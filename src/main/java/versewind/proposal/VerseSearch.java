@@ -1,0 +1,95 @@
+package versewind.proposal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+
+/** The search for one verse: exact on small organs, climbing on others. */
+final class VerseSearch {
+
+    /** The most proposals for a verse. */
+    static final int MOST_PROPOSALS = 5;
+
+    /** By how many knobs proposals differ at least; playing the same otherwise counts as one. */
+    static final int UNLIKE = 3;
+
+    private final Disposition organ;
+    private final Space space;
+    private final Judge judge;
+    private final Sounding sounding;
+
+    VerseSearch(Disposition organ, Judge judge) {
+        this.organ = organ;
+        this.judge = judge;
+        space = new Space(organ, judge.wish());
+        sounding = new Sounding(organ);
+    }
+
+    /** How many points worse than the best a proposal may be. */
+    static final double WITHIN = 5;
+
+    Space space() {
+        return space;
+    }
+
+    Judge judge() {
+        return judge;
+    }
+
+    /** Everything that a climb scores, the best first. */
+    List<Climb.Scored> climbed(Climb.Effort effort, BooleanSupplier goOn) {
+        return new Climb(organ, space, judge, sounding, goOn).search(effort);
+    }
+
+    /** The best, then the best of those that are unlike it, and so on. */
+    List<Draft> best(BooleanSupplier goOn) {
+        List<Climb.Scored> climbed = climbed(Climb.Effort.USUAL, goOn);
+        return organ.stops() <= Exact.MOST_STOPS ? exact(climbed) : unlike(near(climbed), MOST_PROPOSALS, UNLIKE);
+    }
+
+    /** Those that are not much worse than the best. */
+    private static List<Climb.Scored> near(List<Climb.Scored> ranked) {
+        return ranked.isEmpty()
+                ? ranked
+                : ranked.stream()
+                        .filter(each -> each.points() <= ranked.get(0).points() + WITHIN)
+                        .toList();
+    }
+
+    private List<Draft> exact(List<Climb.Scored> climbed) {
+        List<Draft> chosen = new ArrayList<>();
+        double worst = Double.POSITIVE_INFINITY;
+        while (chosen.size() < MOST_PROPOSALS) {
+            double within = climbed.stream()
+                    .filter(each -> isUnlike(each.draft(), chosen, UNLIKE))
+                    .mapToDouble(Climb.Scored::points)
+                    .findFirst()
+                    .orElse(Double.POSITIVE_INFINITY);
+            Optional<Draft> next = Exact.best(space, judge, sounding, chosen, UNLIKE, Math.min(within, worst));
+            if (next.isEmpty()) {
+                break;
+            }
+            if (chosen.isEmpty()) {
+                worst = judge.points(next.get(), Double.POSITIVE_INFINITY) + WITHIN;
+            }
+            chosen.add(next.get());
+        }
+        return chosen;
+    }
+
+    /** The first so many that differ from one another. */
+    static List<Draft> unlike(List<Climb.Scored> ranked, int most, int distance) {
+        List<Draft> chosen = new ArrayList<>();
+        for (Climb.Scored each : ranked) {
+            if (chosen.size() < most && isUnlike(each.draft(), chosen, distance)) {
+                chosen.add(each.draft());
+            }
+        }
+        return chosen;
+    }
+
+    private static boolean isUnlike(Draft draft, List<Draft> others, int distance) {
+        return others.stream().allMatch(other -> other.knobsFrom(draft) >= distance);
+    }
+}

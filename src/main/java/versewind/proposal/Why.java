@@ -1,0 +1,198 @@
+package versewind.proposal;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import versewind.organ.IndexSet;
+import versewind.plan.HandsAndFeet.Layout;
+
+/** What speaks for a registration, in one sentence. */
+final class Why {
+
+    private static final double RESERVATION = 0.6;
+    private static final double WORTH_A_WORD_DB = 1;
+
+    private final Disposition organ;
+    private final Wish wish;
+    private final Sounding sounding;
+
+    Why(Disposition organ, Wish wish) {
+        this.organ = organ;
+        this.wish = wish;
+        sounding = new Sounding(organ);
+    }
+
+    String of(Draft draft, Score score, double marginDb) {
+        sounding.look(draft);
+        String sound = sounding.isSoloed() ? soloed(draft) : chorus(draft) + coupled(draft) + feet(draft);
+        String sentence = sound + ": " + balance(marginDb);
+        return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1) + reservation(score) + ".";
+    }
+
+    private String name(int division) {
+        return organ.organ().divisions().get(division).name();
+    }
+
+    /** Of the divisions under the hands the one of which most is drawn. */
+    private int fullest(Draft draft) {
+        int fullest = draft.hands().right();
+        for (int division : organ.organ().manualDivisions()) {
+            if (organ.isOneKeyboard(division, fullest) && sounding.drawnIn(division) > sounding.drawnIn(fullest)) {
+                fullest = division;
+            }
+        }
+        return fullest;
+    }
+
+    private String soloed(Draft draft) {
+        return names(draft, draft.hands().right()) + " for the melody over "
+                + names(draft, draft.hands().left());
+    }
+
+    private String names(Draft draft, int division) {
+        List<String> names = new ArrayList<>();
+        draft.stops().forEach(stop -> {
+            if (organ.isOneKeyboard(organ.divisionOf(stop), division)) {
+                names.add(organ.stop(stop).label());
+            }
+        });
+        int fullest = names.isEmpty() || sounding.drawnIn(division) > 0 ? division : fullest(draft);
+        return name(fullest) + " " + (names.isEmpty() ? "with nothing drawn" : listed(names));
+    }
+
+    private static String listed(List<String> names) {
+        int last = names.size() - 1;
+        return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+    }
+
+    private String chorus(Draft draft) {
+        String where = " on the " + name(fullest(draft));
+        boolean hasReed = sounding.inRight(Layer.REED_8) + sounding.inRight(Layer.REED_16) > 0;
+        if (hasReed) {
+            return (sounding.inRight(Layer.MIXTURE) > 0
+                            ? "the chorus with mixture and reeds"
+                            : "the chorus with its reeds")
+                    + where;
+        }
+        if (sounding.inRight(Layer.MIXTURE) > 0) {
+            return "the principal chorus to the mixture" + where;
+        }
+        List<String> pitches = new ArrayList<>();
+        addPitch(pitches, "8", Layer.PRINCIPAL_8);
+        addPitch(pitches, "4", Layer.PRINCIPAL_4);
+        addPitch(pitches, "2", Layer.PRINCIPAL_2);
+        List<String> flutes = new ArrayList<>();
+        addPitch(flutes, "8", Layer.FLUTE_8);
+        addPitch(flutes, "4", Layer.FLUTE_4);
+        addPitch(flutes, "2", Layer.FLUTE_2);
+        List<String> groups = new ArrayList<>();
+        addGroup(groups, "principal", pitches);
+        addGroup(groups, "flute", flutes);
+        if (sounding.inRight(Layer.STRING_8) > 0) {
+            groups.add("string 8");
+        }
+        return (groups.isEmpty() ? "stops" : String.join(" with ", groups)) + where;
+    }
+
+    private void addPitch(List<String> pitches, String feet, Layer layer) {
+        if (sounding.inRight(layer) > 0) {
+            pitches.add(feet);
+        }
+    }
+
+    private static void addGroup(List<String> groups, String family, List<String> pitches) {
+        if (!pitches.isEmpty()) {
+            groups.add(family + (pitches.size() > 1 ? "s " : " ") + listed(pitches));
+        }
+    }
+
+    private String coupled(Draft draft) {
+        String names = draft.couplers().stream()
+                .filter(coupler -> organ.keyboardOf(coupler) != organ.pedal())
+                .mapToObj(coupler -> name(organ.sourceOf(coupler)))
+                .distinct()
+                .collect(Collectors.joining(" and "));
+        return names.isEmpty() ? "" : " with the " + names + " coupled";
+    }
+
+    private String feet(Draft draft) {
+        if (draft.hands().layout() == Layout.MANUALS_ONLY) {
+            return ", hands only";
+        }
+        if (draft.hands().layout() == Layout.COUPLED_DOWN) {
+            return ", the feet without 16 ft";
+        }
+        if (organ.pedal() == Disposition.NO_PEDAL) {
+            return "";
+        }
+        List<String> pitches = new ArrayList<>();
+        addFeet(pitches, "32", Layer.PEDAL_32);
+        addFeet(pitches, "16", Layer.PEDAL_16);
+        addFeet(pitches, "8", Layer.PEDAL_8);
+        addFeet(pitches, "4", Layer.PEDAL_4);
+        IndexSet couplers = draft.couplers();
+        boolean isCoupled = couplers.stream().anyMatch(coupler -> organ.keyboardOf(coupler) == organ.pedal());
+        String own = pitches.isEmpty() ? "pedal" : "pedal " + listed(pitches);
+        return ", " + own + (isCoupled ? " coupled" : "");
+    }
+
+    private void addFeet(List<String> pitches, String feet, Layer layer) {
+        if (sounding.inFeet(layer) > 0) {
+            pitches.add(feet);
+        }
+    }
+
+    private String balance(double marginDb) {
+        Target target = wish.target();
+        boolean isLess = marginDb < target.lowDb() - WORTH_A_WORD_DB;
+        boolean isMore = marginDb > target.highDb() + WORTH_A_WORD_DB;
+        return switch (wish.role()) {
+            case PEOPLE -> people(isLess, isMore);
+            case CHOIR, SOLOIST, SOLO_LINE -> voice(isLess, isMore);
+            case UNDER_SOLO -> melody(isLess, isMore);
+        };
+    }
+
+    private String people(boolean isLess, boolean isMore) {
+        String whom = wish.company().isSung() ? "leads" : "is there for the people to follow";
+        if (isLess) {
+            return wish.company().isSung()
+                    ? "it leads less firmly than wanted"
+                    : "it is softer than what it introduces";
+        }
+        return isMore
+                ? "it leads more strongly than wanted"
+                : "it " + whom + " as a " + wish.mood().word() + " verse wants";
+    }
+
+    private static String voice(boolean isLess, boolean isMore) {
+        if (isLess) {
+            return "it comes near to covering the words";
+        }
+        return isMore ? "it stays far beneath the voices" : "it carries the voices and lets the words through";
+    }
+
+    private static String melody(boolean isLess, boolean isMore) {
+        if (isLess) {
+            return "the melody stands out only a little";
+        }
+        return isMore ? "the melody stands far out" : "the melody stands out";
+    }
+
+    private static String reservation(Score score) {
+        return score.parts().stream()
+                .filter(part -> part.kind() != PartKind.BALANCE && part.kind() != PartKind.SPARING)
+                .filter(part -> part.points() >= RESERVATION)
+                .max(Comparator.comparingDouble(ScorePart::points))
+                .map(part -> "; but " + lower(part.sentence()))
+                .orElse("");
+    }
+
+    /** A sentence as part of another: names keep their capital letters. */
+    private static String lower(String sentence) {
+        String words = sentence.substring(0, sentence.length() - 1);
+        boolean isName = words.contains(":") && words.indexOf(':') < words.indexOf(' ');
+        return isName ? words : Character.toLowerCase(words.charAt(0)) + words.substring(1);
+    }
+}

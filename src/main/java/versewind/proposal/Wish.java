@@ -1,0 +1,57 @@
+package versewind.proposal;
+
+import java.util.List;
+import java.util.Optional;
+import versewind.advice.Company;
+import versewind.plan.Locks;
+import versewind.plan.Mode;
+import versewind.plan.Mood;
+
+/**
+ * What a verse wants of its registration.
+ *
+ * @param mode whom the organ accompanies
+ * @param company for whom it plays
+ * @param mood of the words
+ * @param locks stops that must, or must not, be drawn
+ * @param target where the margin should lie
+ * @param sdDb how far the margin may well be off, one standard deviation
+ * @param neighbours what is played before and after
+ */
+record Wish(Mode mode, Company company, Mood mood, Locks locks, Target target, double sdDb, Neighbours neighbours) {
+
+    /**
+     * What is played before and after.
+     *
+     * @param before what is drawn in the verse before; empty where that does not matter
+     * @param unlike what the neighbours sound like, from which it should differ
+     * @param breath the time between verses
+     */
+    record Neighbours(Optional<Draft> before, List<Draft> unlike, Breath breath) {
+
+        Neighbours {
+            unlike = List.copyOf(unlike);
+        }
+
+        /** Nothing is known of them, or it is reckoned elsewhere. */
+        static final Neighbours NONE =
+                new Neighbours(Optional.empty(), List.of(), new Breath(0, 1, Breath.Piston.NONE));
+    }
+
+    /** What the stops under both hands, or the left where the melody is soloed, are for. */
+    Role role() {
+        return mode == Mode.MELODY_SOLOED ? Role.UNDER_SOLO : Role.of(company);
+    }
+
+    boolean isPeople() {
+        return role() == Role.PEOPLE;
+    }
+
+    Wish with(double otherSdDb) {
+        return new Wish(mode, company, mood, locks, target, otherSdDb, neighbours);
+    }
+
+    Wish with(Neighbours others) {
+        return new Wish(mode, company, mood, locks, target, sdDb, others);
+    }
+}

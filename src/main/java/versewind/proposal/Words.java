@@ -1,0 +1,41 @@
+package versewind.proposal;
+
+import versewind.plan.Mode;
+
+/** Sentences about a margin. */
+final class Words {
+
+    private static final double WORTH_A_WORD_DB = 0.5;
+
+    private Words() {}
+
+    /** Where the margin lies, and where it should. */
+    static String balance(Wish wish, double marginDb) {
+        Target target = wish.target();
+        String lies = subject(wish) + " " + signed(marginDb) + "±" + Math.round(wish.sdDb()) + " dB; ";
+        String wanted = "wanted are " + signed(target.lowDb()) + " to " + signed(target.highDb()) + ".";
+        if (marginDb < target.lowDb() - WORTH_A_WORD_DB) {
+            return lies + "that is less than wanted: " + wanted;
+        }
+        if (marginDb > target.highDb() + WORTH_A_WORD_DB) {
+            return lies + "that is more than wanted: " + wanted;
+        }
+        return lies + wanted;
+    }
+
+    private static String subject(Wish wish) {
+        if (wish.mode() == Mode.MELODY_SOLOED) {
+            return "The melody stands above its accompaniment by";
+        }
+        return switch (wish.company().who()) {
+            case CONGREGATION -> "The organ stands above the singing by";
+            case NOBODY -> "The organ would stand above the people's singing by";
+            case CHOIR, SOLOIST -> "The voice stands above the organ by";
+        };
+    }
+
+    private static String signed(double db) {
+        long whole = Math.round(db);
+        return whole > 0 ? "+" + whole : Long.toString(whole);
+    }
+}

@@ -1,0 +1,2 @@
+/** The search for registrations, verse by verse and over a whole service. */
+package versewind.proposal;
