@@ -25,7 +25,7 @@ final class Climb {
     record Effort(int climbs, int kicks) {
 
         /** For one verse while somebody waits. */
-        static final Effort USUAL = new Effort(5, 0);
+        static final Effort USUAL = new Effort(4, 0);
 
         /** To see what a usual search misses. */
         static final Effort LONG = new Effort(40, 400);
@@ -42,6 +42,10 @@ final class Climb {
     private final Ladders ladders;
     private final BooleanSupplier goOn;
     private final Map<Draft, Double> scored = new HashMap<>();
+
+    /** What was too dear to be scored to the end, and what it costs at least. */
+    private final Map<Draft, Double> rejected = new HashMap<>();
+
 
     Climb(Disposition organ, Space space, Judge judge, Sounding sounding, BooleanSupplier goOn) {
         this.organ = organ;
@@ -106,10 +110,12 @@ final class Climb {
         if (known != null) {
             return known;
         }
-        double points = judge.points(draft, limit);
-        if (points <= limit) {
-            scored.put(draft, points);
+        Double atLeast = rejected.get(draft);
+        if (atLeast != null && atLeast > limit) {
+            return atLeast;
         }
+        double points = judge.points(draft, limit);
+        (points <= limit ? scored : rejected).put(draft, points);
         return points;
     }
 
@@ -213,7 +219,8 @@ final class Climb {
             for (int in : free) {
                 boolean isSwap = draft.stops().contains(out)
                         && !draft.stops().contains(in)
-                        && organ.divisionOf(out) == organ.divisionOf(in);
+                        && organ.divisionOf(out) == organ.divisionOf(in)
+                        && organ.layer(out).isKinOf(organ.layer(in));
                 if (isSwap) {
                     movements.add(at -> at.stops().contains(out)
                             ? at.withStops(at.stops().without(out).with(in))

@@ -71,7 +71,9 @@ final class Judge {
             addRules(silent);
         }
         if (silent.points() <= limit) {
-            silent.add(balance(draft), "");
+            double marginDb = marginDb(draft);
+            silent.add(balance(marginDb), "");
+            silent.add(Verdicts.weight(wish, marginDb), "");
         }
         return silent.points();
     }
@@ -81,8 +83,8 @@ final class Judge {
         return weighing.marginDb(draft.registration(), draft.hands());
     }
 
-    private double balance(Draft draft) {
-        return POINTS_A_DB * Math.max(0, wish.target().distanceDb(marginDb(draft), wish.sdDb()));
+    private double balance(double marginDb) {
+        return POINTS_A_DB * Math.max(0, wish.target().distanceDb(marginDb, wish.sdDb()));
     }
 
     private void addRules(Tally tally) {
@@ -99,7 +101,7 @@ final class Judge {
                     sounding.draft().registration());
             wish.neighbours()
                     .breath()
-                    .add(moves, division -> sounding.isPlayed(division) && sounding.drawnIn(division) > 0, tally);
+                    .add(moves, sounding::isHeard, tally);
         }
     }
 
@@ -122,8 +124,8 @@ final class Judge {
         sounding.look(draft);
         List<ScorePart> parts = new ArrayList<>();
         double marginDb = marginDb(draft);
-        parts.add(new ScorePart(PartKind.BALANCE, balance(draft), Words.balance(wish, marginDb)));
-        parts.add(rules(draft));
+        parts.add(new ScorePart(PartKind.BALANCE, balance(marginDb), Words.balance(wish, marginDb)));
+        parts.add(rules(draft, marginDb));
         parts.add(part(PartKind.COLOUR, tally -> {
             colour.add(sounding, tally);
             ownChorus.add(sounding, tally);
@@ -136,17 +138,19 @@ final class Judge {
         return new Score(parts);
     }
 
-    private ScorePart rules(Draft draft) {
+    private ScorePart rules(Draft draft, double marginDb) {
         List<ChorusFault> found = faults.in(draft.registration(), draft.hands(), wish.company());
-        String sentence = found.isEmpty()
+        double points = found.stream().mapToDouble(ChorusFault::weight).sum();
+        List<String> sentences = new ArrayList<>();
+        Verdicts.broken(wish, marginDb).ifPresent(rule -> sentences.add(Verdicts.sentence(rule)));
+        found.forEach(fault -> sentences.add(fault.sentence()));
+        String sentence = sentences.isEmpty()
                 ? sentence(PartKind.RULES, Tally.silent())
-                : found.stream()
-                                .map(ChorusFault::sentence)
+                : sentences.stream()
                                 .map(each -> each.substring(0, each.length() - 1))
                                 .collect(Collectors.joining("; "))
                         + ".";
-        return new ScorePart(
-                PartKind.RULES, found.stream().mapToDouble(ChorusFault::weight).sum(), sentence);
+        return new ScorePart(PartKind.RULES, points + Verdicts.weight(wish, marginDb), sentence);
     }
 
     private ScorePart part(PartKind kind, Consumer<Tally> adding) {

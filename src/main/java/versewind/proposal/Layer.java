@@ -115,4 +115,25 @@ enum Layer {
     boolean isEightFootFlue() {
         return this == PRINCIPAL_8 || this == FLUTE_8 || this == STRING_8;
     }
+
+    /** Whether one may stand for the other: they have about the same pitch, or are reeds both. */
+    boolean isKinOf(Layer other) {
+        return kin() == other.kin();
+    }
+
+    private int kin() {
+        return switch (this) {
+            case DOUBLE -> 0;
+            case PRINCIPAL_8, FLUTE_8, STRING_8, CELESTE -> 1;
+            case PRINCIPAL_4, FLUTE_4 -> 2;
+            case PRINCIPAL_2, FLUTE_2, HIGH, MIXTURE -> 3;
+            case TWELFTH, MUTATION -> 4;
+            case CORNET, REED_16, REED_8, REED_4, SOLO_REED, ODD_REED -> 5;
+            case PEDAL_32 -> 6;
+            case PEDAL_16 -> 7;
+            case PEDAL_8 -> 8;
+            case PEDAL_4, PEDAL_MUTATION, PEDAL_MIXTURE -> 9;
+            case PEDAL_REED_32, PEDAL_REED_16, PEDAL_REED_8, PEDAL_COLOUR -> 10;
+        };
+    }
 }

@@ -38,7 +38,7 @@ final class OwnChorus {
         addReeds(sounding, tally);
         addSecond(sounding, tally);
         for (int division = 0; division < organ.organ().divisions().size(); division++) {
-            if (division != organ.pedal() && sounding.drawnIn(division) > 0 && sounding.isPlayed(division)) {
+            if (division != organ.pedal() && sounding.isHeard(division)) {
                 add(division, sounding, tally);
             }
         }

@@ -43,7 +43,7 @@ final class Playing {
             tally.add(IN_THE_OPEN, "a division in a box could follow the voices");
         }
         for (int division = 0; division < draft.registration().boxes().size(); division++) {
-            if (organ.isEnclosed(division) && sounding.isPlayed(division) && sounding.drawnIn(division) > 0) {
+            if (organ.isEnclosed(division) && sounding.isHeard(division)) {
                 addBox(draft.registration().boxes().get(division), tally);
             }
         }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 import versewind.advice.BetweenVerses;
 import versewind.advice.ChorusFaults;
 import versewind.advice.Company;
@@ -88,6 +89,48 @@ public final class Registrant {
     }
 
     /**
+     * One registration for every verse of a hymn, chosen together. Pistons that other hymns have set are left alone.
+     *
+     * @param plan a plan that can be played on the instrument
+     * @param hymn index of the hymn
+     * @param watcher who waits
+     */
+    public ServiceProposal forHymn(Plan plan, int hymn, Watcher watcher) {
+        return new ServiceSearch(this, plan, List.of(hymn), watcher).proposal();
+    }
+
+    /**
+     * One registration for every verse of a service, chosen together, with the general pistons there are.
+     *
+     * @param plan a plan that can be played on the instrument
+     * @param watcher who waits
+     */
+    public ServiceProposal forService(Plan plan, Watcher watcher) {
+        List<Integer> all = IntStream.range(0, plan.hymns().size()).boxed().toList();
+        return new ServiceSearch(this, plan, all, watcher).proposal();
+    }
+
+    /**
+     * A proposal in a chain.
+     *
+     * @param draft what is chosen
+     * @param before what is drawn in the verse before, where the breath between them counts
+     * @param piston that sets it, blank for none
+     * @param likeness whether sameness counts
+     */
+    Proposal proposal(
+            Plan plan, Place place, Draft draft, Optional<Draft> before, String piston, Stage.Likeness likeness) {
+        Breath breath = breath(plan, plan.hymns().get(place.hymn()))
+                .with(piston.isBlank() ? Breath.Piston.NONE : Breath.Piston.SET);
+        Wish wish = wish(plan, place)
+                .with(new Wish.Neighbours(
+                        before,
+                        likeness == Stage.Likeness.COUNTS ? before.stream().toList() : List.of(),
+                        breath));
+        return proposal(draft, search(plan, place, wish).judge(), new Why(organ, wish), settled(draft, before));
+    }
+
+    /**
      * What is proposed for a verse.
      *
      * @param place of the verse
@@ -139,7 +182,7 @@ public final class Registrant {
     }
 
     /** The verse as it is weighed: what the organ plays alone as if the people sang to it what it introduces. */
-    private Verse weighed(Plan plan, Place place) {
+    Verse weighed(Plan plan, Place place) {
         List<Verse> verses = plan.hymns().get(place.hymn()).verses();
         Verse verse = verses.get(place.verse());
         boolean isSoloed =
@@ -232,7 +275,7 @@ public final class Registrant {
         sounding.look(draft);
         Registration settled = draft.registration();
         for (int division = 0; division < settled.boxes().size(); division++) {
-            if (!(sounding.isPlayed(division) && sounding.drawnIn(division) > 0)) {
+            if (!sounding.isHeard(division)) {
                 BoxPosition kept = before.get().registration().boxes().get(division);
                 settled = settled.withBox(division, kept);
             }

@@ -26,8 +26,12 @@ final class Shape {
 
     private Shape() {}
 
-    /** The lift of a verse in dB. */
+    /** The lift of a verse in dB, in steps of half a decibel: the model knows nothing finer. */
     static double liftDb(Plan plan, Place place) {
+        return Math.rint(2 * exactDb(plan, place)) / 2;
+    }
+
+    private static double exactDb(Plan plan, Place place) {
         Hymn hymn = plan.hymns().get(place.hymn());
         Verse verse = hymn.verses().get(place.verse());
         if (verse.kind().isOrganAlone()) {

@@ -110,6 +110,11 @@ final class Sounding {
         return received[division] != 0;
     }
 
+    /** Whether something of a division sounds, so that its box matters. */
+    boolean isHeard(int division) {
+        return isPlayed(division) && drawnIn[division] > 0;
+    }
+
     /** Whether the right hand sounds a division. */
     boolean isInRight(int division) {
         return (received[division] & melodyBits) != 0;

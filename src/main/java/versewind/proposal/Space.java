@@ -120,12 +120,20 @@ final class Space {
         return new Draft(silent.withStops(locks().always()), layout);
     }
 
+    /** Whether the locks and the hands allow a draft. */
+    boolean contains(Draft draft) {
+        boolean isUnlocked = draft.stops().minus(locks().never()).equals(draft.stops())
+                && locks().always().minus(draft.stops()).isEmpty();
+        return isUnlocked
+                && hands.contains(draft.hands())
+                && inPlay(draft.couplers(), draft.hands()).equals(draft.couplers());
+    }
+
     /** Divisions whose boxes may be moved. */
     int[] boxes(Sounding sounding) {
         return IntStream.range(0, organ.organ().divisions().size())
                 .filter(organ::isEnclosed)
-                .filter(sounding::isPlayed)
-                .filter(division -> sounding.drawnIn(division) > 0)
+                .filter(sounding::isHeard)
                 .toArray();
     }
 
@@ -138,7 +146,7 @@ final class Space {
                 .minus(locks().always());
         Draft tidy = idle.isEmpty() ? draft : draft.withStops(draft.stops().minus(idle));
         for (int division = 0; division < organ.organ().divisions().size(); division++) {
-            boolean isHeard = sounding.isPlayed(division) && sounding.drawnIn(division) > 0;
+            boolean isHeard = sounding.isHeard(division);
             if (!isHeard && tidy.registration().boxes().get(division) != BoxPosition.OPEN) {
                 tidy = tidy.withBox(division, BoxPosition.OPEN);
             }

@@ -78,6 +78,18 @@ final class VerseSearch {
         return chosen;
     }
 
+    /** The first so many that are not much worse than the best and differ in more than a box. */
+    static List<Climb.Scored> distinct(List<Climb.Scored> ranked, int most) {
+        List<Climb.Scored> chosen = new ArrayList<>();
+        for (Climb.Scored each : near(ranked)) {
+            boolean isNew = chosen.stream().allMatch(other -> other.draft().knobsFrom(each.draft()) > 0);
+            if (chosen.size() < most && isNew) {
+                chosen.add(each);
+            }
+        }
+        return chosen;
+    }
+
     /** The first so many that differ from one another. */
     static List<Draft> unlike(List<Climb.Scored> ranked, int most, int distance) {
         List<Draft> chosen = new ArrayList<>();

@@ -52,7 +52,7 @@ public final class Thresholds {
     }
 
     /** The verdict on a margin in dB in an accompaniment mode. */
-    static Verdict verdict(Mode mode, double marginDb) {
+    public static Verdict verdict(Mode mode, double marginDb) {
         return switch (mode) {
             case CONGREGATION -> lead(marginDb);
             case SMALL_CHOIR -> words(marginDb, CHOIR_HEARD_DB, CHOIR_CLEAR_DB);

@@ -1,0 +1,55 @@
+package versewind.proposal;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
+import versewind.organ.Instrument;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+
+/**
+ * The general pistons of an instrument, as far as hymns that are left alone have not set them.
+ *
+ * @param owned what is set already, and on which
+ * @param free names of those that may be set
+ */
+record Generals(Map<Setting, String> owned, List<String> free) {
+
+    /**
+     * Those of a plan.
+     *
+     * @param chosen indices of the hymns whose pistons are set anew
+     */
+    static Generals of(Instrument organ, Plan plan, List<Integer> chosen) {
+        List<String> names = IntStream.rangeClosed(1, organ.pistons().generals())
+                .mapToObj(number -> "G" + number)
+                .toList();
+        Map<Setting, String> owned = new HashMap<>();
+        Set<String> taken = new HashSet<>();
+        for (int hymn = 0; hymn < plan.hymns().size(); hymn++) {
+            if (chosen.contains(hymn)) {
+                continue;
+            }
+            for (Verse verse : plan.hymns().get(hymn).verses()) {
+                if (names.contains(verse.piston())) {
+                    owned.putIfAbsent(Setting.of(verse.registration()), verse.piston());
+                    taken.add(verse.piston());
+                }
+            }
+        }
+        return new Generals(
+                owned, names.stream().filter(name -> !taken.contains(name)).toList());
+    }
+
+    /** The piston of every setting, with more of them set. */
+    Map<Setting, String> with(List<Setting> more) {
+        Map<Setting, String> all = new HashMap<>(owned);
+        List<String> left = new ArrayList<>(free);
+        more.forEach(setting -> all.put(setting, left.remove(0)));
+        return all;
+    }
+}

@@ -1,0 +1,156 @@
+package versewind.proposal;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import versewind.organ.Registration;
+import versewind.plan.Hymn;
+import versewind.plan.Place;
+import versewind.plan.Plan;
+import versewind.plan.Singing;
+import versewind.plan.Verse;
+
+/** The search over all verses of some hymns: candidates for each, and the chain that goes best together. */
+final class ServiceSearch {
+
+    private static final int OWN_CANDIDATES = 12;
+    private static final int OF_OTHER_VERSES = 3;
+    private static final int MOST_CANDIDATES = 22;
+
+    private final Registrant registrant;
+    private final Plan plan;
+    private final List<Integer> hymns;
+    private final Watcher watcher;
+    private final Map<Conditions, List<Climb.Scored>> known = new HashMap<>();
+    private final List<Searched> searched = new ArrayList<>();
+
+    /** Verses of the same conditions have the same candidates. */
+    private record Conditions(Wish wish, Singing singing, OptionalInt people) {}
+
+    /** A verse whose candidates are known. */
+    private record Searched(Place place, VerseSearch search, List<Climb.Scored> ranked) {}
+
+    ServiceSearch(Registrant registrant, Plan plan, List<Integer> hymns, Watcher watcher) {
+        this.registrant = registrant;
+        this.plan = plan;
+        this.hymns = hymns;
+        this.watcher = watcher;
+    }
+
+    ServiceProposal proposal() {
+        List<Place> places = hymns.stream()
+                .flatMap(hymn -> IntStream.range(0, plan.hymns().get(hymn).verses().size())
+                        .mapToObj(verse -> new Place(hymn, verse)))
+                .toList();
+        int reached = 0;
+        watcher.searched(0, places.size());
+        while (reached < places.size() && watcher.goesOn()) {
+            search(places.get(reached));
+            reached++;
+            watcher.searched(reached, places.size());
+        }
+        return chained(places.size() - reached);
+    }
+
+    private void search(Place place) {
+        Wish wish = registrant.wish(plan, place);
+        VerseSearch search = registrant.search(plan, place, wish);
+        Verse weighed = registrant.weighed(plan, place);
+        Conditions conditions = new Conditions(wish, weighed.singing(), weighed.people());
+        List<Climb.Scored> ranked = known.computeIfAbsent(
+                conditions,
+                key -> VerseSearch.distinct(search.climbed(Climb.Effort.USUAL, watcher::goesOn), OWN_CANDIDATES));
+        if (!ranked.isEmpty()) {
+            searched.add(new Searched(place, search, ranked));
+        }
+    }
+
+    private ServiceProposal chained(int unsearched) {
+        List<Stage> stages = new ArrayList<>();
+        for (int i = 0; i < searched.size(); i++) {
+            stages.add(stage(i));
+        }
+        if (stages.isEmpty()) {
+            return new ServiceProposal(List.of(), 0, 0, 0, unsearched);
+        }
+        Generals generals = Generals.of(registrant.organ().organ(), plan, hymns);
+        Chain chain = new Chain(stages, generals.free().size(), generals.owned().keySet());
+        double greedyCost = chain.greedy().cost();
+        Chain.Best best = chain.best(watcher::goesOn);
+        return new ServiceProposal(
+                drawn(stages, best, generals), best.cost(), best.bound(), greedyCost, unsearched);
+    }
+
+    private Stage stage(int index) {
+        Searched here = searched.get(index);
+        Hymn hymn = plan.hymns().get(here.place().hymn());
+        boolean follows = index > 0
+                && searched.get(index - 1).place().hymn() == here.place().hymn()
+                && searched.get(index - 1).place().verse() == here.place().verse() - 1;
+        boolean isText = follows
+                && Registrant.isText(hymn, here.place().verse())
+                && Registrant.isText(hymn, here.place().verse() - 1);
+        return new Stage(
+                candidates(here),
+                follows ? Optional.of(registrant.breath(plan, hymn)) : Optional.empty(),
+                isText ? Stage.Likeness.COUNTS : Stage.Likeness.IS_WELCOME);
+    }
+
+    /** Its own, and the best of the hymn's other verses, as this verse judges them. */
+    private List<Stage.Candidate> candidates(Searched here) {
+        Map<Draft, Double> points = new LinkedHashMap<>();
+        here.ranked().forEach(each -> points.put(each.draft(), each.points()));
+        for (Searched other : searched) {
+            if (other.place().hymn() == here.place().hymn()) {
+                other.ranked().stream()
+                        .limit(OF_OTHER_VERSES)
+                        .map(Climb.Scored::draft)
+                        .filter(here.search().space()::contains)
+                        .forEach(draft -> points.computeIfAbsent(
+                                draft, key -> here.search().judge().points(key, Double.POSITIVE_INFINITY)));
+            }
+        }
+        Sounding sounding = new Sounding(registrant.organ());
+        return points.entrySet().stream()
+                .map(each -> new Climb.Scored(each.getKey(), each.getValue()))
+                .sorted(Climb.Scored.BEST_FIRST)
+                .limit(MOST_CANDIDATES)
+                .map(each -> new Stage.Candidate(each.draft(), each.points(), heard(each.draft(), sounding)))
+                .toList();
+    }
+
+    private static long heard(Draft draft, Sounding sounding) {
+        sounding.look(draft);
+        long heard = 0;
+        for (int division = 0; division < draft.registration().boxes().size(); division++) {
+            heard |= sounding.isHeard(division) ? 1L << division : 0;
+        }
+        return heard;
+    }
+
+    private List<ServiceProposal.OfVerse> drawn(List<Stage> stages, Chain.Best best, Generals generals) {
+        Map<Setting, String> names = generals.with(best.pistons());
+        List<ServiceProposal.OfVerse> verses = new ArrayList<>();
+        Optional<Draft> before = Optional.empty();
+        for (int i = 0; i < stages.size(); i++) {
+            Searched here = searched.get(i);
+            Draft draft = stages.get(i).candidates().get(best.candidates().get(i)).draft();
+            if (draft.stops().isEmpty()) {
+                continue;
+            }
+            boolean follows = stages.get(i).breath().isPresent();
+            String piston = names.getOrDefault(Setting.of(draft.registration()), "");
+            Proposal proposal = registrant.proposal(
+                    plan, here.place(), draft, follows ? before : Optional.empty(), piston, stages.get(i).likeness());
+            Registration settled = proposal.registration();
+            before = Optional.of(draft.with(settled));
+            verses.add(new ServiceProposal.OfVerse(here.place(), proposal, piston));
+        }
+        return verses;
+    }
+}
