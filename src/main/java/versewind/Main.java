@@ -13,8 +13,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import versewind.cli.Commands;
+import versewind.cli.Meanwhile;
 import versewind.cli.Reply;
 import versewind.cli.Surroundings;
+import versewind.cli.Waiting;
 import versewind.terminal.Console;
 
 /** Starts the program, writes what it has to say, and ends it. */
@@ -27,7 +29,9 @@ public final class Main {
 
     public static void main(String[] arguments) {
         Charset charset = Console.charset(System.getProperty("native.encoding", ""));
-        Reply reply = reply(List.of(arguments), charset);
+        Waiting waiting = new Waiting(Main::writeProgress);
+        Reply reply = reply(List.of(arguments), charset, waiting);
+        waiting.endLine();
         int status = reply.status();
         try {
             write(
@@ -39,10 +43,16 @@ public final class Main {
             status = Reply.BAD;
             System.err.println("versewind: The results could not be written: " + unwritten.getMessage() + ".");
         }
+        waiting.end();
         System.exit(status);
     }
 
-    private static Reply reply(List<String> arguments, Charset charset) {
+    private static void writeProgress(String text) {
+        System.err.print(text);
+        System.err.flush();
+    }
+
+    private static Reply reply(List<String> arguments, Charset charset, Meanwhile meanwhile) {
         try {
             return Commands.run(
                     arguments,
@@ -55,7 +65,8 @@ public final class Main {
                             charset,
                             LocalDate.now(ZoneId.systemDefault()),
                             Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
-                                    .orElse("(not packaged)")));
+                                    .orElse("(not packaged)"),
+                            meanwhile));
         } catch (RuntimeException | Error unexpected) {
             return Reply.unexpected(unexpected);
         }

@@ -21,6 +21,7 @@ public final class Commands {
             HelpCommand.NAME,
             ImportCommand.NAME,
             ListCommand.NAME,
+            ProposeCommand.NAME,
             ReckonCommand.NAME,
             ReadStopsCommand.NAME,
             SheetCommand.NAME,

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param charset the terminal's character set
  * @param today the day
  * @param version the program's version
+ * @param meanwhile who waits for long commands
  */
 public record Surroundings(
         Path workingFolder,
@@ -25,10 +26,31 @@ public record Surroundings(
         InputStream standardInput,
         Charset charset,
         LocalDate today,
-        String version) {
+        String version,
+        Meanwhile meanwhile) {
 
     public Surroundings {
         environment = Map.copyOf(environment);
+    }
+
+    /** Where nobody waits. */
+    public Surroundings(
+            Path workingFolder,
+            Optional<Path> programFolder,
+            Map<String, String> environment,
+            InputStream standardInput,
+            Charset charset,
+            LocalDate today,
+            String version) {
+        this(
+                workingFolder,
+                programFolder,
+                environment,
+                standardInput,
+                charset,
+                today,
+                version,
+                Meanwhile.QUIET);
     }
 
     /** A variable of the environment, if it is set to something. */

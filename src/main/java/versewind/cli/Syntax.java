@@ -54,6 +54,7 @@ final class Syntax {
             case ReadStopsCommand.NAME -> ReadStopsCommand.run(last, commands.library(), commands.lettering());
             case ShowCommand.NAME -> ShowCommand.run(last, commands.library());
             case SheetCommand.NAME -> SheetCommand.run(last, commands);
+            case ProposeCommand.NAME -> ProposeCommand.run(last, commands);
             default ->
                 commands.edit(last.hasMatchedPositional(0) ? Optional.of(Options.operand(last)) : Optional.empty());
         };
@@ -119,6 +120,7 @@ final class Syntax {
                 .build());
         Options.withHelp(spec);
         spec.addSubcommand(AssessCommand.NAME, new CommandLine(AssessCommand.spec()));
+        spec.addSubcommand(ProposeCommand.NAME, new CommandLine(ProposeCommand.spec()));
         spec.addSubcommand(ListCommand.NAME, new CommandLine(ListCommand.spec()));
         spec.addSubcommand(FindCommand.NAME, new CommandLine(FindCommand.spec()));
         spec.addSubcommand(CalibrateCommand.NAME, new CommandLine(CalibrateCommand.spec()));

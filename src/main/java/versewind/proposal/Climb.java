@@ -152,7 +152,7 @@ final class Climb {
         return new Scored(at, points);
     }
 
-    private static final int KINDS = 5;
+    private static final int KINDS = 6;
 
     @FunctionalInterface
     private interface Movement {
@@ -166,6 +166,7 @@ final class Climb {
             case 1 -> boxes();
             case 2 -> couplers(draft);
             case 3 -> swaps(draft);
+            case 4 -> boxesAndStops();
             default -> hands(draft);
         };
     }
@@ -183,6 +184,25 @@ final class Climb {
         for (int division : space.boxes(sounding)) {
             for (BoxPosition position : Space.POSITIONS) {
                 movements.add(at -> tidied(at.withBox(division, position)));
+            }
+        }
+        return movements;
+    }
+
+    /** A box and a stop of its division together: one makes good for the other. */
+    private List<Movement> boxesAndStops() {
+        List<Movement> movements = new ArrayList<>();
+        if (judge.wish().isPeople()) {
+            return movements;
+        }
+        int[] free = space.free(sounding);
+        for (int division : space.boxes(sounding)) {
+            for (BoxPosition position : Space.POSITIONS) {
+                for (int stop : free) {
+                    if (organ.divisionOf(stop) == division) {
+                        movements.add(at -> tidied(at.withBox(division, position).toggleStop(stop)));
+                    }
+                }
             }
         }
         return movements;

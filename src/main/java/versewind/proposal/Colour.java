@@ -24,9 +24,9 @@ final class Colour {
 
     Colour(Disposition organ, Wish wish) {
         this.organ = organ;
-        mood = wish.mood();
+        mood = wish.layers();
         role = wish.role();
-        wants = Taste.wants(role, mood);
+        wants = Taste.wants(role, wish.mood());
         isWantableIn = new boolean[organ.organ().divisions().size()][Layer.COUNT];
         inHands = new double[organ.stops()];
         inSoloLine = new double[organ.stops()];

@@ -20,8 +20,12 @@ final class PedalLine {
     private static final double ALIEN_COUPLER = 1.5;
     private static final double SECOND = 0.7;
     private static final double TOO_FIRM = 0.4;
-    private static final double LOUDNESS = 0.8;
-    private static final double LOUDNESS_OF_EIGHT = 0.4;
+    private static final double LOUDNESS = 1.6;
+
+    /** How far off in the order from soft to loud is as good. */
+    private static final double ABOUT_AS_LOUD = 0.5;
+
+    private static final double LOUDNESS_OF_EIGHT = 0.8;
 
     private final Disposition organ;
     private final Wish wish;
@@ -119,7 +123,7 @@ final class PedalLine {
         if (!wish.isPeople()) {
             return 1;
         }
-        return switch (wish.mood()) {
+        return switch (wish.layers()) {
             case GENTLE, PLAIN -> 1;
             case BRIGHT -> 2;
             case FESTAL -> 3;
@@ -139,7 +143,7 @@ final class PedalLine {
         double off = loudest[0] - wantedLoudness();
         if (loudest[0] >= 0 && organ.hasChoice(which[0])) {
             tally.add(
-                    points * Math.abs(off),
+                    points * Math.max(0, Math.abs(off) - ABOUT_AS_LOUD),
                     off > 0 ? "a softer stop than %s would do" : "a firmer stop than %s would carry better",
                     which[0]);
         }
@@ -149,7 +153,7 @@ final class PedalLine {
         if (!wish.isPeople()) {
             return 0;
         }
-        return switch (wish.mood()) {
+        return switch (wish.layers()) {
             case GENTLE -> 0.1;
             case PLAIN -> 0.5;
             case BRIGHT -> 0.8;

@@ -13,6 +13,7 @@ final class Playing {
     private static final double NO_COUPLER = 8;
     private static final double NO_SOLO = 6;
     private static final double EMPTY_HAND = 20;
+    private static final double NO_EIGHT = 12;
     private static final double NOTHING_OF_ITS_OWN = 1.5;
 
     private final Disposition organ;
@@ -28,6 +29,9 @@ final class Playing {
         addLayout(draft, tally);
         if (sounding.inRight() == 0 || sounding.inLeft() == 0) {
             tally.add(EMPTY_HAND, "a hand plays where nothing sounds");
+        }
+        if (sounding.eightsInLeft() == 0 && sounding.inLeft() > 0) {
+            tally.add(NO_EIGHT, "the hands have no 8 ft to play on");
         }
         if (sounding.ownOfRight() == 0) {
             tally.add(NOTHING_OF_ITS_OWN, "the manual under the hands has nothing of its own drawn");

@@ -181,7 +181,7 @@ public final class Registrant {
         return new VerseSearch(organ, judge);
     }
 
-    /** The verse as it is weighed: what the organ plays alone as if the people sang to it what it introduces. */
+    /** The verse as it is weighed: what the organ plays alone as if those sang to it whom it introduces. */
     Verse weighed(Plan plan, Place place) {
         List<Verse> verses = plan.hymns().get(place.hymn()).verses();
         Verse verse = verses.get(place.verse());
@@ -195,9 +195,9 @@ public final class Registrant {
                 .findFirst()
                 .orElse(verse);
         return verse.withKind(VerseKind.VERSE)
-                .withMode(Mode.CONGREGATION)
+                .withMode(next.mode() == Mode.MELODY_SOLOED ? Mode.CONGREGATION : next.mode())
                 .withSinging(next.singing())
-                .withPeople(next.mode() == Mode.CONGREGATION ? next.people() : verse.people());
+                .withPeople(next.people());
     }
 
     /** How far the margin may be off where it lies nearest to the target, of the registrations with which a search starts. */

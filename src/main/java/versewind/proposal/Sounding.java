@@ -160,6 +160,15 @@ final class Sounding {
         return inFeet[layer.ordinal()];
     }
 
+    /** How many flues and reeds of 8 ft the left hand sounds. */
+    int eightsInLeft() {
+        return inLeft(Layer.PRINCIPAL_8)
+                + inLeft(Layer.FLUTE_8)
+                + inLeft(Layer.STRING_8)
+                + inLeft(Layer.REED_8)
+                + inLeft(Layer.SOLO_REED);
+    }
+
     /** How many stops the right hand sounds without a coupler. */
     int ownOfRight() {
         return Arrays.stream(underRight).sum();

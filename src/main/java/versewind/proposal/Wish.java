@@ -10,7 +10,7 @@ import versewind.plan.Mood;
 /**
  * What a verse wants of its registration.
  *
- * @param mode whom the organ accompanies
+ * @param mode whom the organ accompanies, or whom it introduces
  * @param company for whom it plays
  * @param mood of the words
  * @param locks stops that must, or must not, be drawn
@@ -40,7 +40,26 @@ record Wish(Mode mode, Company company, Mood mood, Locks locks, Target target, d
 
     /** What the stops under both hands, or the left where the melody is soloed, are for. */
     Role role() {
-        return mode == Mode.MELODY_SOLOED ? Role.UNDER_SOLO : Role.of(company);
+        return switch (mode) {
+            case CONGREGATION -> Role.PEOPLE;
+            case SMALL_CHOIR -> Role.CHOIR;
+            case SOLO_VOICE -> Role.SOLOIST;
+            case MELODY_SOLOED -> Role.UNDER_SOLO;
+        };
+    }
+
+    /** The mood by which layers are too much: people who sing strongly bear more, but for a gentle verse. */
+    Mood layers() {
+        if (!isPeople() || mood == Mood.GENTLE) {
+            return mood;
+        }
+        Mood borne =
+                switch (company.singing()) {
+                    case GENTLE, ORDINARY -> Mood.PLAIN;
+                    case STRONG -> Mood.BRIGHT;
+                    case FULL_VOICE -> Mood.FESTAL;
+                };
+        return mood.compareTo(borne) >= 0 ? mood : borne;
     }
 
     boolean isPeople() {

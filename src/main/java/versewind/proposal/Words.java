@@ -27,11 +27,11 @@ final class Words {
         if (wish.mode() == Mode.MELODY_SOLOED) {
             return "The melody stands above its accompaniment by";
         }
-        return switch (wish.company().who()) {
-            case CONGREGATION -> "The organ stands above the singing by";
-            case NOBODY -> "The organ would stand above the people's singing by";
-            case CHOIR, SOLOIST -> "The voice stands above the organ by";
-        };
+        boolean isPeople = wish.isPeople();
+        if (wish.company().isSung()) {
+            return isPeople ? "The organ stands above the singing by" : "The voice stands above the organ by";
+        }
+        return isPeople ? "The organ would stand above the singing by" : "The voice would stand above the organ by";
     }
 
     private static String signed(double db) {

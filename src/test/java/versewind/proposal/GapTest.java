@@ -1,0 +1,56 @@
+package versewind.proposal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import versewind.plan.Mode;
+import versewind.plan.Mood;
+import versewind.plan.Place;
+import versewind.plan.Plan;
+
+/** How far the usual search stays behind a long one; printed for every shipped organ. */
+class GapTest {
+
+    private static final List<Mood> MOODS = List.of(Mood.GENTLE, Mood.PLAIN, Mood.FESTAL);
+
+    /** Points; what is still no difference to an organist. An estimate. */
+    private static final double TOLERABLE = 0.75;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"foundlings-chapel", "st-tethwin", "ambrelow", "ostmere-cathedral"})
+    void the_usual_search_is_near_to_the_best_of_a_long_run(String organ) {
+        Console console = Console.shipped(organ);
+        double greatest = 0;
+        double sum = 0;
+        int count = 0;
+        for (Mode mode : Mode.values()) {
+            for (Mood mood : MOODS) {
+                Plan plan = Console.plan(150, console.verse(mode, mood));
+                double usual = best(console, plan, Climb.Effort.USUAL);
+                double gap = usual - best(console, plan, Climb.Effort.LONG);
+                greatest = Math.max(greatest, gap);
+                sum += gap;
+                count++;
+            }
+        }
+        System.out.printf(
+                Locale.ROOT,
+                "%s: behind the best of a long run by %.3f points in the mean, %.3f at most (%d verses)%n",
+                organ,
+                sum / count,
+                greatest,
+                count);
+
+        assertThat(greatest).isBetween(0.0, TOLERABLE);
+    }
+
+    private static double best(Console console, Plan plan, Climb.Effort effort) {
+        Place place = new Place(0, 0);
+        VerseSearch search = console.registrant()
+                .search(plan, place, console.registrant().wish(plan, place));
+        return search.climbed(effort, () -> true).get(0).points();
+    }
+}
