@@ -54,7 +54,8 @@ final class ProposalText {
         Hymn hymn = plan.hymns().get(found.place().hymn());
         Verse verse = hymn.verses().get(found.place().verse());
         page.line(AssessmentText.name(hymn));
-        page.line(verse.label() + ", " + verse.mode().word() + ", " + verse.mood().word());
+        page.line(
+                verse.label() + ", " + verse.mode().word() + ", " + verse.mood().word());
         found.none().ifPresent(page::paragraph);
         for (int i = 0; i < found.proposals().size(); i++) {
             Proposal proposal = found.proposals().get(i);
@@ -83,8 +84,7 @@ final class ProposalText {
         for (DrawnText.Row row : DrawnText.rows(instrument, proposal.registration())) {
             page.hanging(indent + page.left(row.where(), WHERE), row.what());
         }
-        page.hanging(
-                indent + page.left("hands", WHERE), DrawnText.hands(instrument, proposal.hands()));
+        page.hanging(indent + page.left("hands", WHERE), DrawnText.hands(instrument, proposal.hands()));
     }
 
     private void hymn(int index, ServiceProposal found) {
@@ -119,8 +119,8 @@ final class ProposalText {
                 found.cost(),
                 found.greedyCost()));
         if (found.cost() - found.bound() >= WORTH_A_LINE) {
-            page.paragraph(String.format(
-                    Locale.ROOT, "No choice of the same candidates has less than %.2f.", found.bound()));
+            page.paragraph(
+                    String.format(Locale.ROOT, "No choice of the same candidates has less than %.2f.", found.bound()));
         }
         if (instrument.pistons().generals() > 0) {
             page.paragraph(found.pistons() + " of " + instrument.pistons().generals() + " general pistons are set.");

@@ -45,7 +45,8 @@ final class ProposeCommand {
                 "V",
                 "Only this verse of the hymn: its label, like V2 or Last, or its place in the hymn, counted from 1."));
         spec.addOption(Options.flag(
-                        "Write what is proposed into the plan, the best where there are several, and the pistons.", WRITE)
+                        "Write what is proposed into the plan, the best where there are several, and the pistons.",
+                        WRITE)
                 .build());
         spec.addOption(Options.json());
         return Options.withExitStatus(spec, "For some verse nothing could be proposed, or the search was stopped.");
@@ -103,7 +104,8 @@ final class ProposeCommand {
             return Optional.empty();
         }
         if (hymn.isEmpty() && plan.hymns().size() != 1) {
-            throw new Misuse(VERSE + " needs " + HYMN + ", for the plan has " + plan.hymns().size() + " hymns.");
+            throw new Misuse(VERSE + " needs " + HYMN + ", for the plan has "
+                    + plan.hymns().size() + " hymns.");
         }
         String wanted = typed.matchedOptionValue(VERSE, "").strip();
         int of = hymn.orElse(0);
@@ -155,12 +157,15 @@ final class ProposeCommand {
                 : registrant.forService(open.plan(), watcher);
         String words = AssessCommand.unsavedWork(open, "looked at") + stopped(found);
         if (typed.hasMatchedOption(WRITE) && !found.verses().isEmpty()) {
-            words += write(commands.library(), open, found.on(open.plan()), found.verses().size());
+            words += write(
+                    commands.library(),
+                    open,
+                    found.on(open.plan()),
+                    found.verses().size());
         }
         List<Integer> hymns = hymn.map(List::of)
-                .orElseGet(() -> IntStream.range(0, open.plan().hymns().size())
-                        .boxed()
-                        .toList());
+                .orElseGet(() ->
+                        IntStream.range(0, open.plan().hymns().size()).boxed().toList());
         String results = typed.hasMatchedOption(Options.JSON)
                 ? ProposalJson.of(open.plan(), open.instrument(), hymns, found)
                 : ProposalText.of(open, hymns, found, commands.lettering());

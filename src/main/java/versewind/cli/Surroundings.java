@@ -42,15 +42,7 @@ public record Surroundings(
             Charset charset,
             LocalDate today,
             String version) {
-        this(
-                workingFolder,
-                programFolder,
-                environment,
-                standardInput,
-                charset,
-                today,
-                version,
-                Meanwhile.QUIET);
+        this(workingFolder, programFolder, environment, standardInput, charset, today, version, Meanwhile.QUIET);
     }
 
     /** A variable of the environment, if it is set to something. */

@@ -141,8 +141,7 @@ final class Chain {
             return;
         }
         int dearest = used.entrySet().stream()
-                .max(Map.Entry.<Integer, Double>comparingByValue()
-                        .thenComparing(Map.Entry.comparingByKey()))
+                .max(Map.Entry.<Integer, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
                 .orElseThrow()
                 .getKey();
         branch(with(given, dearest), denied, goOn);

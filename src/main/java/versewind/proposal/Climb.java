@@ -46,7 +46,6 @@ final class Climb {
     /** What was too dear to be scored to the end, and what it costs at least. */
     private final Map<Draft, Double> rejected = new HashMap<>();
 
-
     Climb(Disposition organ, Space space, Judge judge, Sounding sounding, BooleanSupplier goOn) {
         this.organ = organ;
         this.space = space;
@@ -200,7 +199,8 @@ final class Climb {
             for (BoxPosition position : Space.POSITIONS) {
                 for (int stop : free) {
                     if (organ.divisionOf(stop) == division) {
-                        movements.add(at -> tidied(at.withBox(division, position).toggleStop(stop)));
+                        movements.add(
+                                at -> tidied(at.withBox(division, position).toggleStop(stop)));
                     }
                 }
             }

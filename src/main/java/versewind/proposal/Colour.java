@@ -51,13 +51,13 @@ final class Colour {
         if (role == Role.UNDER_SOLO && sounding.isSoloed()) {
             addSoloed(sounding, tally);
         } else {
-            drawn.stops().forEach(stop -> tally.add(inHands[stop], words(stop), stop));
+            drawn.stops().forEach(stop -> tally.add(inHands[stop], words(), stop));
             wants.forEach(want -> addMissed(want, sounding, tally));
         }
         drawn.tremulants().forEach(tremulant -> tally.add(ALL_TOGETHER, "a tremulant is drawn"));
     }
 
-    private String words(int stop) {
+    private String words() {
         return switch (role) {
             case PEOPLE ->
                 switch (mood) {
@@ -102,7 +102,7 @@ final class Colour {
                 colours[organ.layer(stop).ordinal()]++;
                 tally.add(inSoloLine[stop], "a solo is better without %s", stop);
             } else {
-                tally.add(inHands[stop], words(stop), stop);
+                tally.add(inHands[stop], words(), stop);
             }
             if (sounding.isInRight(home) && sounding.isInLeft(home)) {
                 tally.add(ALL_TOGETHER, "what sings the melody also sounds beneath it: %s", stop);

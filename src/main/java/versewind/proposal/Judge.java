@@ -99,9 +99,7 @@ final class Judge {
             Moves moves = Moves.between(
                     wish.neighbours().before().get().registration(),
                     sounding.draft().registration());
-            wish.neighbours()
-                    .breath()
-                    .add(moves, sounding::isHeard, tally);
+            wish.neighbours().breath().add(moves, sounding::isHeard, tally);
         }
     }
 

@@ -1,11 +1,11 @@
 package versewind.proposal;
 
+import java.util.ArrayList;
 import java.util.List;
+import versewind.plan.Hymn;
 import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
-import versewind.plan.Hymn;
-import java.util.ArrayList;
 
 /**
  * One registration for every verse of a hymn or a service, chosen together.
@@ -18,6 +18,9 @@ import java.util.ArrayList;
  * @param unsearched number of verses that were not reached
  */
 public record ServiceProposal(List<OfVerse> verses, double cost, double bound, double greedyCost, int unsearched) {
+
+    /** Nothing was searched. */
+    public static final ServiceProposal NOTHING = new ServiceProposal(List.of(), 0, 0, 0, 0);
 
     public ServiceProposal {
         verses = List.copyOf(verses);

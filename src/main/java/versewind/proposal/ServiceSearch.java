@@ -44,7 +44,8 @@ final class ServiceSearch {
 
     ServiceProposal proposal() {
         List<Place> places = hymns.stream()
-                .flatMap(hymn -> IntStream.range(0, plan.hymns().get(hymn).verses().size())
+                .flatMap(hymn -> IntStream.range(
+                                0, plan.hymns().get(hymn).verses().size())
                         .mapToObj(verse -> new Place(hymn, verse)))
                 .toList();
         int reached = 0;
@@ -82,8 +83,7 @@ final class ServiceSearch {
         Chain chain = new Chain(stages, generals.free().size(), generals.owned().keySet());
         double greedyCost = chain.greedy().cost();
         Chain.Best best = chain.best(watcher::goesOn);
-        return new ServiceProposal(
-                drawn(stages, best, generals), best.cost(), best.bound(), greedyCost, unsearched);
+        return new ServiceProposal(drawn(stages, best, generals), best.cost(), best.bound(), greedyCost, unsearched);
     }
 
     private Stage stage(int index) {
@@ -139,14 +139,20 @@ final class ServiceSearch {
         Optional<Draft> before = Optional.empty();
         for (int i = 0; i < stages.size(); i++) {
             Searched here = searched.get(i);
-            Draft draft = stages.get(i).candidates().get(best.candidates().get(i)).draft();
+            Draft draft =
+                    stages.get(i).candidates().get(best.candidates().get(i)).draft();
             if (draft.stops().isEmpty()) {
                 continue;
             }
             boolean follows = stages.get(i).breath().isPresent();
             String piston = names.getOrDefault(Setting.of(draft.registration()), "");
             Proposal proposal = registrant.proposal(
-                    plan, here.place(), draft, follows ? before : Optional.empty(), piston, stages.get(i).likeness());
+                    plan,
+                    here.place(),
+                    draft,
+                    follows ? before : Optional.empty(),
+                    piston,
+                    stages.get(i).likeness());
             Registration settled = proposal.registration();
             before = Optional.of(draft.with(settled));
             verses.add(new ServiceProposal.OfVerse(here.place(), proposal, piston));

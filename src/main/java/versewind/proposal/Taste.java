@@ -187,7 +187,7 @@ final class Taste {
     private static double[][] read(String table) {
         double[][] costs = new double[Layer.COUNT][Mood.values().length];
         table.lines().forEach(line -> {
-            String[] cells = line.strip().split(" +");
+            String[] cells = line.strip().split(" +", -1);
             for (int mood = 0; mood < Mood.values().length; mood++) {
                 costs[Layer.valueOf(cells[0]).ordinal()][mood] = Double.parseDouble(cells[1 + mood]);
             }

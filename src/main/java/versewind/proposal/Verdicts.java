@@ -35,8 +35,7 @@ final class Verdicts {
     }
 
     private static double share(Rule rule) {
-        boolean isRemark =
-                rule == Rule.LEAD_ONLY_JUST || rule == Rule.WORDS_ONLY_JUST || rule == Rule.MELODY_ONLY_JUST;
+        boolean isRemark = rule == Rule.LEAD_ONLY_JUST || rule == Rule.WORDS_ONLY_JUST || rule == Rule.MELODY_ONLY_JUST;
         return isRemark ? 0.5 : 1;
     }
 

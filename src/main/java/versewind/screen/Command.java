@@ -48,6 +48,7 @@ public enum Command {
     TAKE_OVER("draw what the verse before has", Group.DRAWING, Where.BOTH, Key.of('c')),
     LOCK("lock the stop for proposals: always, never, as it may be", Group.DRAWING, Where.STOPS, Key.of('v')),
     LOCK_THROUGHOUT("lock it so in every verse of the service", Group.DRAWING, Where.STOPS, Key.of('V')),
+    PROPOSE("what to draw: registrations proposed", Group.DRAWING, Where.BOTH, Key.of('P')),
     CARRY_ON("draw the same in the verses after", Group.DRAWING, Where.BOTH, Key.of('C')),
 
     CONGREGATION("the congregation sings", Group.SINGERS, Where.BOTH, Key.of('1')),
@@ -140,6 +141,14 @@ public enum Command {
     SILENCE("silence it", Group.FINDINGS, Where.FINDINGS, Key.of('s')),
     CLOSE_FINDINGS("close", Group.FINDINGS, Where.FINDINGS, Key.of(ESCAPE), Key.of('f'), Key.of('q')),
 
+    PROPOSAL_BELOW("the proposal below", Group.PROPOSALS, Where.PROPOSALS, Key.of(DOWN), Key.of(TAB)),
+    PROPOSAL_ABOVE("the proposal above", Group.PROPOSALS, Where.PROPOSALS, Key.of(UP), Key.of(BACK_TAB)),
+    TAKE_PROPOSAL("draw it", Group.PROPOSALS, Where.PROPOSALS, Key.of(ENTER)),
+    PROPOSE_HYMN("for the whole hymn", Group.PROPOSALS, Where.PROPOSALS, Key.of('h')),
+    PROPOSE_SERVICE("for the service", Group.PROPOSALS, Where.PROPOSALS, Key.of('s')),
+    CLOSE_PROPOSALS("close", Group.PROPOSALS, Where.PROPOSALS, Key.of(ESCAPE), Key.of('P'), Key.of('q')),
+    STOP_SEARCH("stop, and take what is found", Group.PROPOSALS, Where.SEARCH, Key.of(ESCAPE), Key.of('q')),
+
     EDIT_ORGAN("change the marked organ", Group.LIBRARY, Where.LIBRARY, Key.control('e')),
 
     LINE_BELOW("the line below", Group.ORGAN, Where.ORGAN, Key.of(DOWN), Key.of(TAB)),
@@ -191,6 +200,7 @@ public enum Command {
         CHOOSING("Choosing from a list"),
         LIBRARY("The library"),
         FINDINGS("Among the findings"),
+        PROPOSALS("Among the proposals"),
         ORGAN("Changing an organ"),
         STOP_TEXT("Pasting a stop list"),
         READING("Reading the help");
@@ -221,6 +231,9 @@ public enum Command {
         LIBRARY,
         READINGS,
         FINDINGS,
+        PROPOSALS,
+        /** Registrations are being searched. */
+        SEARCH,
         /** An organ is being changed. */
         ORGAN,
         /** A stop list is being pasted. */
@@ -235,7 +248,7 @@ public enum Command {
                 case ANYWHERE -> true;
                 case BOTH -> this == STOPS || this == VERSES || this == BOTH;
                 case STOPS, VERSES, FIND, FORM, CHOOSER, LIBRARY, READINGS, FINDINGS, HELP -> this == other;
-                case ORGAN, STOP_TEXT -> this == other;
+                case ORGAN, STOP_TEXT, PROPOSALS, SEARCH -> this == other;
             };
         }
     }

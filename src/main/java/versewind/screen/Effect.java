@@ -28,6 +28,18 @@ public sealed interface Effect {
     /** Write the sheet for the music desk beside the plan's file, and say where. */
     record WriteSheet(String html) implements Effect {}
 
+    /**
+     * Search for registrations, and say how far it is and what is found.
+     *
+     * @param plan for all of its verses, or those of one hymn
+     * @param hymn index of the hymn; empty for the whole service
+     * @param heeded the plan whose answers are taken into account, if they are
+     */
+    record Propose(Plan plan, OptionalInt hymn, Optional<Plan> heeded) implements Effect {}
+
+    /** Stop searching, with what was found. */
+    record StopProposing() implements Effect {}
+
     /** Keep the plan beside its file, so that it is not lost if the line drops. */
     record KeepDraft(Plan plan) implements Effect {}
 

@@ -8,6 +8,7 @@ import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Sought;
+import versewind.proposal.ServiceProposal;
 import versewind.sound.OrganSound;
 import versewind.workshop.OrganDraft;
 
@@ -148,6 +149,17 @@ public sealed interface Input {
      * @param draft work on it that was kept and not saved
      */
     record OrganOpened(String id, Instrument organ, String sentence, Optional<OrganDraft> draft) implements Input {}
+
+    /** Of the verses for which registrations are searched so many are done. */
+    record Searched(int verses, int of) implements Input {}
+
+    /**
+     * Registrations were searched for many verses, to the end or until it was stopped.
+     *
+     * @param plan for which
+     * @param found what was found
+     */
+    record Proposed(Plan plan, ServiceProposal found) implements Input {}
 
     /** The organ that was being changed is left. */
     record OrganClosed() implements Input {}

@@ -9,6 +9,7 @@ import versewind.advice.Rule;
 import versewind.organ.Instrument;
 import versewind.plan.Place;
 import versewind.plan.Sought;
+import versewind.proposal.Proposal;
 import versewind.sound.NextReading;
 import versewind.workshop.OrganDraft;
 
@@ -265,6 +266,27 @@ sealed interface Panel {
             return at < rows.size() ? Optional.of(rows.get(at)) : Optional.empty();
         }
     }
+
+    /**
+     * What is proposed for the verse where we are.
+     *
+     * @param rows the best first, one at least
+     * @param at the row that is marked
+     */
+    record Proposals(List<Proposal> rows, int at) implements Panel {
+
+        public Proposals {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /**
+     * Registrations for many verses are searched for.
+     *
+     * @param verses how many have been searched
+     * @param of how many there are
+     */
+    record Searching(int verses, int of) implements Panel {}
 
     /**
      * A question is asked.

@@ -79,6 +79,12 @@ public record State(
         if (panel instanceof Panel.Findings) {
             return Command.Where.FINDINGS;
         }
+        if (panel instanceof Panel.Proposals) {
+            return Command.Where.PROPOSALS;
+        }
+        if (panel instanceof Panel.Searching) {
+            return Command.Where.SEARCH;
+        }
         if (panel instanceof Panel.Help) {
             return Command.Where.HELP;
         }

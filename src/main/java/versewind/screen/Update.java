@@ -23,6 +23,7 @@ public final class Update {
         Shelving.into(handlers);
         Metering.into(handlers);
         Heeding.into(handlers);
+        Proposing.into(handlers);
         Locking.into(handlers);
         Answering.into(handlers);
         Benching.into(handlers);
@@ -99,6 +100,12 @@ public final class Update {
         }
         if (input instanceof Input.OrganSaved saved) {
             return Benching.saved(state, saved);
+        }
+        if (input instanceof Input.Searched searched) {
+            return Proposing.searched(state, searched);
+        }
+        if (input instanceof Input.Proposed proposed) {
+            return Proposing.proposed(state, proposed);
         }
         if (input instanceof Input.Done done) {
             return Step.says(state, done.sentence());

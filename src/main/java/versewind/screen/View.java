@@ -54,6 +54,10 @@ public final class View {
             ReadingsView.paint(frame, state, state.work().get(), readings);
         } else if (panel instanceof Panel.Findings findings) {
             FindingsView.paint(frame, state, findings);
+        } else if (panel instanceof Panel.Proposals proposals) {
+            ProposalsView.paint(frame, state, proposals);
+        } else if (panel instanceof Panel.Searching searching) {
+            ProposalsView.paint(frame, state, searching);
         } else if (panel instanceof Panel.StopText box) {
             StopTextView.paint(frame, state, box);
         } else if (panel instanceof Panel.Help help) {

@@ -44,11 +44,12 @@ public final class Editor {
     public static void run(Library library, Optional<OpenPlan> plan, LocalDate today) throws NoTerminalException {
         try (Console console = Console.open();
                 Drafting drafting = new Drafting(library);
-                Browsing browsing = new Browsing(library, console::tell)) {
+                Browsing browsing = new Browsing(library, console::tell);
+                Proposing proposing = new Proposing(console::tell)) {
             Input.Resize size = console.size();
             Marks marks = console.utf8() ? Marks.UNICODE : Marks.ASCII;
             State state = State.empty(size.columns(), size.rows(), marks, today);
-            new Editor(console, new Outside(library, drafting, browsing), state).loop(plan);
+            new Editor(console, new Outside(library, drafting, browsing, proposing), state).loop(plan);
         }
     }
 

@@ -32,14 +32,16 @@ final class Outside {
     private final Library library;
     private final Drafting drafting;
     private final Browsing browsing;
+    private final Proposing proposing;
     private final Workshop workshop;
     private Optional<OpenPlan> open = Optional.empty();
     private Optional<Bin.Binned> binned = Optional.empty();
 
-    Outside(Library library, Drafting drafting, Browsing browsing) {
+    Outside(Library library, Drafting drafting, Browsing browsing, Proposing proposing) {
         this.library = library;
         this.drafting = drafting;
         this.browsing = browsing;
+        this.proposing = proposing;
         this.workshop = new Workshop(library);
     }
 
@@ -70,6 +72,14 @@ final class Outside {
         }
         if (effect instanceof Effect.WriteSheet sheet) {
             return List.of(write(sheet.html()));
+        }
+        if (effect instanceof Effect.Propose wanted) {
+            open.ifPresent(file -> proposing.start(file, wanted));
+            return List.of();
+        }
+        if (effect instanceof Effect.StopProposing) {
+            proposing.stop();
+            return List.of();
         }
         if (effect instanceof Effect.ListPlans) {
             drafting.settle();

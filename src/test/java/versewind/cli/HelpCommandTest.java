@@ -10,7 +10,19 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HelpCommandTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {"assess", "list", "find", "export", "import", "propose", "estimate", "sheet", "read-stops", "help"})
+    @ValueSource(
+            strings = {
+                "assess",
+                "list",
+                "find",
+                "export",
+                "import",
+                "propose",
+                "estimate",
+                "sheet",
+                "read-stops",
+                "help"
+            })
     void help_of_a_command_is_what_the_command_says_of_itself(String command) {
         assertThat(typed("help", command)).isEqualTo(typed(command, "--help"));
     }

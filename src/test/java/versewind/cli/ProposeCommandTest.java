@@ -90,13 +90,15 @@ class ProposeCommandTest {
 
     @Test
     void a_hymn_has_one_proposal_for_every_verse() {
-        Golden.check("propose/hymn.txt", typed("propose", "ordinary-sunday", "--hymn", "3").results());
+        Golden.check(
+                "propose/hymn.txt",
+                typed("propose", "ordinary-sunday", "--hymn", "3").results());
     }
 
     @Test
     void the_parts_of_the_json_add_up_to_the_score() throws IOException {
-        JsonNode whole = JSON.readTree(
-                typed("propose", "ordinary-sunday", "--json").results());
+        JsonNode whole =
+                JSON.readTree(typed("propose", "ordinary-sunday", "--json").results());
 
         assertThat(whole.path("hymns")).hasSize(4);
         int proposals = 0;
@@ -132,9 +134,7 @@ class ProposeCommandTest {
 
         assertThat(reply.words()).startsWith("versewind: 18 verses are written to ");
         JsonNode written = JSON.readTree(plan.toFile());
-        assertThat(written.findValuesAsText("piston"))
-                .isNotEmpty()
-                .allMatch(piston -> piston.matches("G[1-6]"));
+        assertThat(written.findValuesAsText("piston")).isNotEmpty().allMatch(piston -> piston.matches("G[1-6]"));
         assertThat(typed("assess", "ordinary-sunday").status()).isEqualTo(Reply.GOOD);
     }
 

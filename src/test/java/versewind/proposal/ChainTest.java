@@ -123,8 +123,7 @@ class ChainTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "1, 0", "1, 1", "1, 2", "2, 0", "2, 1", "3, 2", "4, 1", "5, 3", "6, 1", "7, 2", "8, 1", "9, 2", "10, 1"
+    @CsvSource({"1, 0", "1, 1", "1, 2", "2, 0", "2, 1", "3, 2", "4, 1", "5, 3", "6, 1", "7, 2", "8, 1", "9, 2", "10, 1"
     })
     void the_chain_is_the_cheapest_of_all_with_so_many_pistons(int seed, int pistons) {
         List<Stage> stages = stages(seed, 6, 3);
@@ -142,7 +141,8 @@ class ChainTest {
     void the_greedy_answer_is_no_better(int seed, int pistons) {
         Chain chain = new Chain(stages(seed, 20, 5), pistons, Set.of());
 
-        assertThat(chain.greedy().cost()).isGreaterThanOrEqualTo(chain.best(() -> true).cost());
+        assertThat(chain.greedy().cost())
+                .isGreaterThanOrEqualTo(chain.best(() -> true).cost());
     }
 
     @Test
@@ -174,8 +174,8 @@ class ChainTest {
 
         assertThat(best.candidates()).hasSize(30);
         assertThat(best.bound()).isLessThanOrEqualTo(best.cost());
-        assertThat(best.bound()).isLessThanOrEqualTo(new Chain(stages, 1, Set.of())
-                .best(() -> true)
-                .cost());
+        assertThat(best.bound())
+                .isLessThanOrEqualTo(
+                        new Chain(stages, 1, Set.of()).best(() -> true).cost());
     }
 }

@@ -40,8 +40,7 @@ class ServiceTest {
     void of_every_shipped_service_the_proposal_is_better_than_verse_by_verse_and_gives_no_caution(String name)
             throws Exception {
         OpenPlan open = new Library(Path.of("")).openPlan(name);
-        ServiceProposal proposal =
-                Registrant.of(open.organ().sound()).forService(open.plan(), Watcher.PATIENT);
+        ServiceProposal proposal = Registrant.of(open.organ().sound()).forService(open.plan(), Watcher.PATIENT);
         Plan drawn = proposal.on(open.plan());
 
         assertThat(proposal.unsearched()).isZero();
@@ -59,8 +58,7 @@ class ServiceTest {
     @Test
     void a_piston_sets_one_registration() throws Exception {
         OpenPlan open = new Library(Path.of("")).openPlan("harvest-festival");
-        ServiceProposal proposal =
-                Registrant.of(open.organ().sound()).forService(open.plan(), Watcher.PATIENT);
+        ServiceProposal proposal = Registrant.of(open.organ().sound()).forService(open.plan(), Watcher.PATIENT);
         Map<String, Set<Setting>> set = new HashMap<>();
         proposal.verses().forEach(each -> set.computeIfAbsent(each.piston(), piston -> new HashSet<>())
                 .add(Setting.of(each.proposal().registration())));
@@ -81,8 +79,10 @@ class ServiceTest {
         for (int hymn = 0; hymn < before.hymns().size(); hymn++) {
             if (hymn != 1) {
                 assertThat(after.hymns().get(hymn)).isEqualTo(before.hymns().get(hymn));
-                before.hymns().get(hymn).verses().forEach(verse ->
-                        taken.put(verse.piston(), Setting.of(verse.registration())));
+                before.hymns()
+                        .get(hymn)
+                        .verses()
+                        .forEach(verse -> taken.put(verse.piston(), Setting.of(verse.registration())));
             }
         }
         for (Verse verse : after.hymns().get(1).verses()) {
@@ -112,9 +112,10 @@ class ServiceTest {
     @Test
     void where_everything_is_locked_out_a_sentence_says_so() {
         Console console = Console.shipped("little-corvening");
-        Locks locks = new Locks(
-                IndexSet.EMPTY, IndexSet.range(console.organ().stops().size()));
-        Plan plan = Console.plan(40, console.verse(Mode.CONGREGATION, Mood.PLAIN).withLocks(locks));
+        Locks locks =
+                new Locks(IndexSet.EMPTY, IndexSet.range(console.organ().stops().size()));
+        Plan plan =
+                Console.plan(40, console.verse(Mode.CONGREGATION, Mood.PLAIN).withLocks(locks));
         Registrant.OfVerse found = console.registrant().forVerse(plan, new Place(0, 0));
 
         assertThat(found.proposals()).isEmpty();

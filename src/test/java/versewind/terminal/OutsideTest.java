@@ -28,8 +28,9 @@ class OutsideTest {
         }
         Library library = new Library(folder);
         try (Drafting drafting = new Drafting(library);
-                Browsing browsing = new Browsing(library, told -> {})) {
-            Outside outside = new Outside(library, drafting, browsing);
+                Browsing browsing = new Browsing(library, told -> {});
+                Proposing proposing = new Proposing(input -> {})) {
+            Outside outside = new Outside(library, drafting, browsing, proposing);
             outside.opened(library.openPlan("wedding"));
             return outside.perform(new Effect.WriteSheet(html));
         }
@@ -59,8 +60,9 @@ class OutsideTest {
     void without_a_plan_there_is_no_sheet() throws IOException {
         Library library = new Library(folder);
         try (Drafting drafting = new Drafting(library);
-                Browsing browsing = new Browsing(library, told -> {})) {
-            assertThat(new Outside(library, drafting, browsing).perform(new Effect.WriteSheet(SHEET)))
+                Browsing browsing = new Browsing(library, told -> {});
+                Proposing proposing = new Proposing(input -> {})) {
+            assertThat(new Outside(library, drafting, browsing, proposing).perform(new Effect.WriteSheet(SHEET)))
                     .containsExactly(new Input.Failed("No plan is open."));
         }
     }
