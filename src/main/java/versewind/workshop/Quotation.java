@@ -22,21 +22,21 @@ final class Quotation {
     /** In quotation marks; controls, unusual blanks and what belongs to no script written by their number. */
     static String of(String text) {
         StringBuilder out = new StringBuilder("\"");
-        for (char c : text.toCharArray()) {
-            boolean mark = c == '"' || c == '\\';
-            if (mark) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '"' || c == '\\') {
                 out.append('\\').append(c);
-            } else if (c < ' ' || c == '\u007f' || c > '\u007f' && !Character.isLetterOrDigit(c) && !isSurrogate(c)) {
-                out.append(String.format("\\u%04x", (int) c));
-            } else {
+            } else if (isPrinted(c)) {
                 out.append(c);
+            } else {
+                out.append(String.format("\\u%04x", (int) c));
             }
         }
         return out.append('"').toString();
     }
 
-    private static boolean isSurrogate(char c) {
-        return Character.isSurrogate(c);
+    private static boolean isPrinted(char c) {
+        return c < '\u007f' ? c >= ' ' : Character.isLetterOrDigit(c) || Character.isSurrogate(c);
     }
 
     /** What was printed, quoted or not. */
