@@ -104,8 +104,11 @@ final class SheetText {
         }
         String mark = verse.wantsAttention() ? "! " : "";
         page.hanging(indent(), mark + verse.levelWords() + ", " + verse.verdictWords());
-        verse.touch().ifPresent(touch -> page.hanging(indent(), touch));
-        verse.breath().ifPresent(breath -> page.hanging(indent(), breath));
+        List<String> playing =
+                Stream.concat(verse.touch().stream(), verse.breath().stream()).toList();
+        if (!playing.isEmpty()) {
+            page.hanging(indent(), String.join(" ", playing));
+        }
         note(indent(), verse.verse().note());
         steps("stronger", verse.stronger());
         steps("softer", verse.softer());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import versewind.advice.Advice;
 import versewind.advice.Assessment;
 import versewind.advice.Caution;
 import versewind.advice.Ears;
@@ -17,6 +18,7 @@ import versewind.organ.Registration;
 import versewind.plan.ChurchDay;
 import versewind.plan.ChurchYear;
 import versewind.plan.Heading;
+import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.sound.EarSeats;
@@ -59,13 +61,14 @@ public record Sheet(
     public static Sheet of(Plan plan, OrganSound sound, Wishes wishes) {
         Assessment assessment = Assessment.of(plan, sound);
         Instrument organ = sound.organ();
+        Advice advice = Advice.on(sound);
         List<HymnSheet> hymns = new ArrayList<>();
         Optional<Verse> before = Optional.empty();
         for (Assessment.OfHymn hymn : assessment.hymns()) {
             List<VerseSheet> verses = new ArrayList<>();
             for (Assessment.OfVerse each : hymn.verses()) {
-                verses.add(
-                        verse(each, before, hymn.hymn().tempo(), plan.heading().people(), sound, wishes.steps()));
+                Place place = new Place(hymns.size(), verses.size());
+                verses.add(verse(each, before, plan, place, Playing.of(advice, plan, place), sound, wishes.steps()));
                 before = Optional.of(each.verse());
             }
             hymns.add(new HymnSheet(hymn.hymn(), verses));
@@ -89,11 +92,14 @@ public record Sheet(
     private static VerseSheet verse(
             Assessment.OfVerse of,
             Optional<Verse> before,
-            OptionalInt tempo,
-            int people,
+            Plan plan,
+            Place place,
+            Playing played,
             OrganSound sound,
             Wishes.Steps steps) {
         Instrument organ = sound.organ();
+        int people = plan.heading().people();
+        OptionalInt tempo = plan.hymns().get(place.hymn()).tempo();
         Verse verse = of.verse();
         Registration from = before.map(Verse::registration).orElse(Registration.silent(organ));
         Ladder ladder =
@@ -109,8 +115,8 @@ public record Sheet(
                 Drawn.of(organ, verse.registration()),
                 before.map(Verse::label),
                 Movements.of(organ, Moves.between(from, verse.registration())),
-                Optional.empty(),
-                Optional.empty(),
+                Optional.of(played.touch()),
+                played.breath(),
                 steps(organ, ladder.stronger()),
                 steps(organ, ladder.softer()));
     }

@@ -20,7 +20,8 @@ import versewind.sound.Estimate;
  * @param before label of the verse played before it; empty for the first of the service
  * @param changes what is moved since then; all that is drawn for the first of the service
  * @param touch how to touch the keys, where there is something to say
- * @param breath how long the breath before it is, where there is something to say
+ * @param breath how long the breath between verses is, and whether it is too short for what is moved, where there is
+ *     something to say
  * @param stronger what makes it stronger, step by step, if that is wanted
  * @param softer what makes it softer, likewise
  */
