@@ -48,6 +48,9 @@ public final class Commands {
         try {
             whereabouts = Whereabouts.of(typed);
             List<String> rest = whereabouts.rest();
+            if (opensDesk(rest)) {
+                return desk(rest.get(1));
+            }
             return opensEditor(rest) ? edit(rest.stream().findFirst()) : Syntax.reply(rest, this);
         } catch (BadFile | Misuse | NoTerminalException sentence) {
             return Reply.bad(sentence.getMessage());
@@ -60,7 +63,17 @@ public final class Commands {
      */
     private static boolean opensEditor(List<String> typed) {
         return typed.isEmpty()
-                || (typed.size() == 1 && !typed.get(0).startsWith("-") && !PRINTING.contains(typed.get(0)));
+                || (typed.size() == 1
+                        && !typed.get(0).startsWith("-")
+                        && !typed.get(0).equals(DeskCommand.NAME)
+                        && !PRINTING.contains(typed.get(0)));
+    }
+
+    /** Whether no more is typed than the desk and its plan; asked before {@link Syntax} for the same reason. */
+    private static boolean opensDesk(List<String> typed) {
+        return typed.size() == 2
+                && typed.get(0).equals(DeskCommand.NAME)
+                && !typed.get(1).startsWith("-");
     }
 
     /** The plan that an operand means: a file, a name among the plans, or "-" for the standard input. */
@@ -75,6 +88,12 @@ public final class Commands {
         Library library = library();
         Optional<OpenPlan> open = plan.isPresent() ? Optional.of(library.openPlan(plan.get())) : Optional.empty();
         Editor.run(library, open, surroundings.today());
+        return Reply.good("");
+    }
+
+    /** Runs the desk. */
+    Reply desk(String plan) throws BadFile, Misuse, NoTerminalException {
+        Editor.runDesk(library(), library().openPlan(plan), surroundings.today());
         return Reply.good("");
     }
 

@@ -43,6 +43,7 @@ final class Syntax {
         }
         return switch (last.commandSpec().name()) {
             case AssessCommand.NAME -> AssessCommand.run(last, commands);
+            case DeskCommand.NAME -> DeskCommand.run(last, commands);
             case ExportCommand.NAME -> ExportCommand.run(last, commands);
             case ImportCommand.NAME -> ImportCommand.run(last, commands);
             case HelpCommand.NAME -> HelpCommand.run(last, line);
@@ -119,6 +120,7 @@ final class Syntax {
                         + " listed.")
                 .build());
         Options.withHelp(spec);
+        spec.addSubcommand(DeskCommand.NAME, new CommandLine(DeskCommand.spec()));
         spec.addSubcommand(AssessCommand.NAME, new CommandLine(AssessCommand.spec()));
         spec.addSubcommand(ProposeCommand.NAME, new CommandLine(ProposeCommand.spec()));
         spec.addSubcommand(ListCommand.NAME, new CommandLine(ListCommand.spec()));

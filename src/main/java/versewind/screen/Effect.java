@@ -7,7 +7,9 @@ import java.util.OptionalInt;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.plan.Heading;
+import versewind.plan.Place;
 import versewind.plan.Plan;
+import versewind.plan.Verse;
 import versewind.sound.Reading;
 import versewind.workshop.OrganDraft;
 
@@ -78,6 +80,27 @@ public sealed interface Effect {
 
     /** Find out how some plans stand, in the background. */
     record AssessPlans(List<String> ids) implements Effect {}
+
+    /**
+     * Find what makes some verses of the open plan stronger and softer, in the background and the first of them first; what
+     * was asked before is no longer wanted.
+     */
+    record FindLadders(List<LadderOf> wanted) implements Effect {
+
+        public FindLadders {
+            wanted = List.copyOf(wanted);
+        }
+    }
+
+    /**
+     * Whose ladder is meant.
+     *
+     * @param place of the verse in the plan
+     * @param verse the verse
+     * @param people how many are present
+     * @param tempo of its hymn
+     */
+    record LadderOf(Place place, Verse verse, int people, OptionalInt tempo) {}
 
     /** Give a plan another title and file. */
     record RenamePlan(String id, String title) implements Effect {}

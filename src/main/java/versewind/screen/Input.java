@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import versewind.advice.Ladder;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -172,6 +173,14 @@ public sealed interface Input {
      * @param then what is to be done now
      */
     record OrganSaved(Instrument organ, String sentence, List<Effect> then) implements Input {}
+
+    /**
+     * It was found what makes a verse stronger and softer.
+     *
+     * @param of which verse, and for how many people
+     * @param ladder its steps
+     */
+    record LadderFound(Effect.LadderOf of, Ladder ladder) implements Input {}
 
     /**
      * A file in a list.

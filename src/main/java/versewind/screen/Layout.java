@@ -55,9 +55,23 @@ record Layout(int gridWidth, int listX, int listWidth, int top, int height, int 
         return rows < TALL ? 1 : 2;
     }
 
-    /** Whether a screen is too small to work on. */
+    /** Whether a screen is too small for what is to be on it. */
     static boolean isTooSmall(State state) {
-        return state.columns() < LEAST_COLUMNS || state.rows() < LEAST_ROWS;
+        return state.columns() < leastColumns(state) || state.rows() < leastRows(state);
+    }
+
+    static int leastColumns(State state) {
+        return isDesk(state) ? DeskLayout.LEAST_COLUMNS : LEAST_COLUMNS;
+    }
+
+    static int leastRows(State state) {
+        return isDesk(state) ? DeskLayout.LEAST_ROWS : LEAST_ROWS;
+    }
+
+    /** Whether the desk or its list of answers is on the screen, a question over it or not. */
+    static boolean isDesk(State state) {
+        Panel panel = state.panel() instanceof Panel.Question question ? question.under() : state.panel();
+        return panel instanceof Panel.Desk || panel instanceof Panel.Answers;
     }
 
     /** The knobs of the open instrument as they lie on this screen. */

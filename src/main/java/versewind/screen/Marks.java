@@ -204,6 +204,11 @@ public enum Marks {
         return never;
     }
 
+    /** A cell that is filled. */
+    String full() {
+        return bar.substring(bar.length() - 1);
+    }
+
     /** A cell of a bar filled to a share of 0 to 1. */
     String bar(double share) {
         int steps = bar.length() - 1;

@@ -267,6 +267,17 @@ sealed interface Panel {
         }
     }
 
+    /** The verse where we are fills the screen, to be played from. */
+    record Desk(DeskNotes notes) implements Panel {}
+
+    /**
+     * All verses, and how the organ was in each.
+     *
+     * @param at which is marked, in the order of the service
+     * @param notes what is known at the desk, to go back to
+     */
+    record Answers(int at, DeskNotes notes) implements Panel {}
+
     /**
      * What is proposed for the verse where we are.
      *

@@ -91,6 +91,12 @@ public record State(
         if (panel instanceof Panel.Readings) {
             return Command.Where.READINGS;
         }
+        if (panel instanceof Panel.Desk) {
+            return Command.Where.DESK;
+        }
+        if (panel instanceof Panel.Answers) {
+            return Command.Where.ANSWERS;
+        }
         if (panel instanceof Panel.Question) {
             return Command.Where.ANYWHERE;
         }

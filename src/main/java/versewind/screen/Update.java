@@ -28,6 +28,8 @@ public final class Update {
         Answering.into(handlers);
         Benching.into(handlers);
         Pasting.into(handlers);
+        Desking.into(handlers);
+        Afterwards.into(handlers);
         return handlers;
     }
 
@@ -44,6 +46,11 @@ public final class Update {
     /** The state in which the program starts without a plan: the library is looked through. */
     public static Step start(State state) {
         return Shelving.open(state);
+    }
+
+    /** The state in which the program goes on at the desk, when a plan has just been opened for that. */
+    public static Step desk(State state) {
+        return Desking.alone(state);
     }
 
     private static Step answer(State state, Input input) {
@@ -107,6 +114,9 @@ public final class Update {
         if (input instanceof Input.Proposed proposed) {
             return Proposing.proposed(state, proposed);
         }
+        if (input instanceof Input.LadderFound found) {
+            return Desking.found(state, found);
+        }
         if (input instanceof Input.Done done) {
             return Step.says(state, done.sentence());
         }
@@ -142,6 +152,9 @@ public final class Update {
         if (panel instanceof Panel.StopText box) {
             return Step.to(state.with(box.after(key)));
         }
+        if (Layout.isDesk(state)) {
+            return Step.to(state);
+        }
         return Step.says(state, key.name() + " means nothing here; ? shows all keys.");
     }
 
@@ -167,7 +180,7 @@ public final class Update {
         if (panel instanceof Panel.StopText box) {
             return Pasting.pasted(state, box, text);
         }
-        return Step.says(state, "There is no field here to paste text into.");
+        return Layout.isDesk(state) ? Step.to(state) : Step.says(state, "There is no field here to paste text into.");
     }
 
     private static Step hangup(State state) {

@@ -17,6 +17,8 @@ public final class View {
         Optional<Work> open = state.work();
         if (state.bench().isPresent()) {
             BenchView.paint(frame, state, state.bench().get());
+        } else if (open.isPresent() && Layout.isDesk(state)) {
+            DeskView.paint(frame, state, open.get());
         } else if (open.isPresent()) {
             Work work = open.get();
             HeaderView.paint(frame, state, work);
@@ -33,7 +35,7 @@ public final class View {
     }
 
     private static void paintTooSmall(Frame frame, State state) {
-        String sentence = "Versewind needs " + Layout.LEAST_COLUMNS + " columns and " + Layout.LEAST_ROWS
+        String sentence = "Versewind needs " + Layout.leastColumns(state) + " columns and " + Layout.leastRows(state)
                 + " rows; this window has " + frame.width() + " by " + frame.height() + ". Nothing is lost."
                 + (state.panel() instanceof Panel.Question question ? " Here it is asked: " + question.text() : "");
         List<String> lines = Text.wrapped(sentence, Math.min(frame.width(), 36));

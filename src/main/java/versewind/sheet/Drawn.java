@@ -24,7 +24,7 @@ public record Drawn(String where, List<String> knobs, Optional<BoxPosition> box)
     }
 
     /** The manuals in the order of the organ, then the pedal, then the couplers; without places where nothing is drawn. */
-    static List<Drawn> of(Instrument organ, Registration registration) {
+    public static List<Drawn> of(Instrument organ, Registration registration) {
         List<Drawn> all = new ArrayList<>();
         for (int division : organ.manualDivisions()) {
             all.add(of(organ, registration, division));

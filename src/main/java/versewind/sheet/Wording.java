@@ -38,7 +38,7 @@ public final class Wording {
     }
 
     /** Both: "congregation of 180, ordinary; four parts on Great". */
-    static String playing(Verse verse, int people, Estimate estimate, Instrument organ) {
+    public static String playing(Verse verse, int people, Estimate estimate, Instrument organ) {
         String who = who(verse, people, estimate);
         boolean isSaid =
                 verse.mode() == Mode.MELODY_SOLOED && verse.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED;

@@ -22,7 +22,7 @@ public final class AssessmentJson {
     private AssessmentJson() {}
 
     /**
-     * A plan: its title ("plan"), the name of its instrument's file without the ending, the people expected, for every hymn
+     * A plan: its title ("plan"), its date, what that is in the church's year ("day"), the name of its instrument's file without the ending, the people expected, for every hymn
      * its verses, how each is played, how much louder it is than the verse before ("step") and what was said of it
      * ("heard", "present"; null where nothing was), what it means for the ears, and what was found.
      */
@@ -68,6 +68,7 @@ public final class AssessmentJson {
 
     private static void heading(JsonGenerator json, Plan plan) throws IOException {
         json.writeStringField("plan", plan.heading().title());
+        ChurchDayJson.write(json, plan.heading().date());
         json.writeStringField("instrument", plan.instrument());
         json.writeNumberField("people", plan.heading().people());
     }

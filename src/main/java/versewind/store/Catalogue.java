@@ -7,13 +7,13 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Collectors;
 
 /**
  * The plans of a library, to be read a few at a time: first their files, the one edited last at the head, then the head of
@@ -32,16 +32,20 @@ public final class Catalogue {
 
     /** The files of all plans, those edited last first; also of plans of which there is only unsaved work. */
     public List<PlanFile> files() throws BadFile {
-        List<Path> all = plans.files();
-        Set<String> drafted = all.stream()
-                .map(Drafts::idOf)
-                .flatMap(Optional::stream)
-                .filter(Format::isId)
-                .collect(Collectors.toCollection(TreeSet::new));
-        Set<String> ids = all.stream().map(Shelf::idOf).filter(Format::isId).collect(Collectors.toSet());
+        Set<String> drafted = new TreeSet<>();
+        Set<String> ids = new HashSet<>();
+        for (Path file : plans.files()) {
+            String id = Shelf.idOf(file);
+            if (Format.isId(id)) {
+                ids.add(id);
+            } else {
+                Drafts.idOf(file).filter(Format::isId).ifPresent(drafted::add);
+            }
+        }
         List<PlanFile> files = new ArrayList<>();
         for (String id : ids) {
-            files.add(new PlanFile(id, plans.path(id), drafted.contains(id), edited(plans.path(id))));
+            Path file = plans.path(id);
+            files.add(new PlanFile(id, file, drafted.contains(id), edited(file)));
         }
         for (String id : drafted) {
             if (!ids.contains(id)) {
@@ -49,7 +53,9 @@ public final class Catalogue {
             }
         }
         files.sort(Comparator.comparing(PlanFile::edited).reversed().thenComparing(PlanFile::id));
-        known.keySet().retainAll(Set.copyOf(files));
+        if (!known.isEmpty()) {
+            known.keySet().retainAll(Set.copyOf(files));
+        }
         return List.copyOf(files);
     }
 

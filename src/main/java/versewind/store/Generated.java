@@ -9,6 +9,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Writes JSON for other programs, in printable ASCII, indented. */
@@ -57,5 +58,15 @@ final class Generated {
     /** A number with some decimals. */
     static BigDecimal rounded(double value, int decimals) {
         return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    }
+
+    /** A text, or null where there is none. */
+    static void textOrNull(JsonGenerator json, String name, Optional<String> text) throws IOException {
+        json.writeFieldName(name);
+        if (text.isPresent()) {
+            json.writeString(text.get());
+        } else {
+            json.writeNull();
+        }
     }
 }

@@ -36,7 +36,7 @@ public final class LibraryJson {
                 json.writeStartObject();
                 entry(json, entry);
                 json.writeBooleanField("unsavedWork", entry.file().unsavedWork());
-                textOrNull(
+                Generated.textOrNull(
                         json,
                         "trouble",
                         Optional.ofNullable(troubles.get(entry.file().id())).map(BadFile::getMessage));
@@ -76,7 +76,7 @@ public final class LibraryJson {
         json.writeStringField("id", entry.file().id());
         json.writeStringField("file", entry.file().path().toString());
         json.writeStringField("plan", entry.title());
-        textOrNull(json, "date", entry.date().map(Object::toString));
+        ChurchDayJson.write(json, entry.date());
         json.writeStringField("instrument", entry.instrument());
         json.writeStringField("edited", entry.file().edited().toString());
     }
@@ -98,14 +98,5 @@ public final class LibraryJson {
             json.writeEndObject();
         }
         json.writeEndArray();
-    }
-
-    private static void textOrNull(JsonGenerator json, String name, Optional<String> text) throws IOException {
-        json.writeFieldName(name);
-        if (text.isPresent()) {
-            json.writeString(text.get());
-        } else {
-            json.writeNull();
-        }
     }
 }

@@ -10,7 +10,9 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import versewind.advice.Assessment;
+import versewind.advice.Ladder;
 import versewind.plan.Plan;
+import versewind.screen.Effect;
 import versewind.screen.Input;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
@@ -27,8 +29,8 @@ import versewind.store.PlanFile;
  */
 final class Browsing implements AutoCloseable {
 
-    /** As many as fit on a screen, so that there is soon one to look at. */
-    private static final int FIRST_PLANS = 40;
+    /** As many as fit on an ordinary screen, so that there is soon one to look at. */
+    private static final int FIRST_PLANS = 20;
 
     private static final int MORE_PLANS = 400;
 
@@ -44,6 +46,9 @@ final class Browsing implements AutoCloseable {
 
     /** Which reading counts; an earlier one is given up. */
     private final AtomicInteger reading = new AtomicInteger();
+
+    /** Which ladders are wanted. */
+    private final AtomicInteger climbing = new AtomicInteger();
 
     Browsing(Library library, Consumer<Input> tell) {
         this.library = library;
@@ -111,6 +116,19 @@ final class Browsing implements AutoCloseable {
             return new Input.PlanAssessed(id, 0, 0, bad.getMessage());
         } catch (IllegalArgumentException unknownMaterial) {
             return new Input.PlanAssessed(id, 0, 0, unknownMaterial.getMessage());
+        }
+    }
+
+    /** Tells what makes some verses stronger and softer, soon; what was asked before and is not begun is given up. */
+    void climb(KnownOrgan organ, List<Effect.LadderOf> wanted) {
+        int number = climbing.incrementAndGet();
+        for (Effect.LadderOf of : wanted) {
+            reader.execute(() -> {
+                if (number == climbing.get()) {
+                    OrganSound sound = sounds.computeIfAbsent(organ, KnownOrgan::sound);
+                    tell.accept(new Input.LadderFound(of, Ladder.of(sound, of.verse(), of.people(), of.tempo())));
+                }
+            });
         }
     }
 

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
+import java.util.function.Consumer;
 import versewind.screen.Effect;
 import versewind.screen.Input;
 import versewind.screen.Key;
@@ -42,6 +43,25 @@ public final class Editor {
      * @throws NoTerminalException if there is no terminal to run in
      */
     public static void run(Library library, Optional<OpenPlan> plan, LocalDate today) throws NoTerminalException {
+        run(library, today, editor -> editor.start(plan));
+    }
+
+    /**
+     * Runs at the desk until that is left.
+     *
+     * @param library where plans and instruments are
+     * @param plan the plan to be played from
+     * @param today the day
+     * @throws NoTerminalException if there is no terminal to run in
+     */
+    public static void runDesk(Library library, OpenPlan plan, LocalDate today) throws NoTerminalException {
+        run(library, today, editor -> {
+            editor.open(plan);
+            editor.settle(Update.desk(editor.state));
+        });
+    }
+
+    private static void run(Library library, LocalDate today, Consumer<Editor> start) throws NoTerminalException {
         try (Console console = Console.open();
                 Drafting drafting = new Drafting(library);
                 Browsing browsing = new Browsing(library, console::tell);
@@ -49,17 +69,25 @@ public final class Editor {
             Input.Resize size = console.size();
             Marks marks = console.utf8() ? Marks.UNICODE : Marks.ASCII;
             State state = State.empty(size.columns(), size.rows(), marks, today);
-            new Editor(console, new Outside(library, drafting, browsing, proposing), state).loop(plan);
+            new Editor(console, new Outside(library, drafting, browsing, proposing), state).loop(start);
         }
     }
 
-    private void loop(Optional<OpenPlan> plan) {
+    private void start(Optional<OpenPlan> plan) {
         if (plan.isPresent()) {
-            outside.opened(plan.get()).forEach(input -> settle(Update.step(state, input)));
+            open(plan.get());
         } else {
             settle(Update.start(state));
             console.next(FIRST_PLANS).ifPresent(input -> settle(Update.step(state, input)));
         }
+    }
+
+    private void open(OpenPlan plan) {
+        outside.opened(plan).forEach(input -> settle(Update.step(state, input)));
+    }
+
+    private void loop(Consumer<Editor> start) {
+        start.accept(this);
         console.paint(View.paint(state));
         rehearse();
         while (!ended) {

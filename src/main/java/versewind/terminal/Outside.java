@@ -90,6 +90,10 @@ final class Outside {
             browsing.assess(wanted.ids());
             return List.of();
         }
+        if (effect instanceof Effect.FindLadders ladders) {
+            open.ifPresent(file -> browsing.climb(file.organ(), ladders.wanted()));
+            return List.of();
+        }
         if (effect instanceof Effect.ReadHymns wanted) {
             return List.of(hymns(wanted.plan()));
         }

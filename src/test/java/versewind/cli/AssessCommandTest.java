@@ -92,6 +92,31 @@ class AssessCommandTest {
     }
 
     @Test
+    void as_json_the_church_day_of_the_service_is_told() {
+        for (String[] typed : List.of(
+                new String[] {"assess", "ash-wednesday", "--json"},
+                new String[] {"assess", "ash-wednesday", "--people", "90", "--json"},
+                new String[] {"list", "--json"})) {
+            assertThat(typed(typed).results())
+                    .containsSubsequence(
+                            "\"date\": \"2027-02-10\"",
+                            "\"day\": {",
+                            "\"season\": \"Lent\"",
+                            "\"name\": \"Ash Wednesday\"",
+                            "\"also\": null",
+                            "\"occasion\": \"penitential\"");
+        }
+    }
+
+    @Test
+    void as_json_a_service_without_a_date_has_no_church_day(@TempDir Path folder) throws IOException {
+        Typing.makeLibrary(folder, ODD);
+        assertThat(typedIn(folder, StandardCharsets.UTF_8, "assess", "odd", "--json")
+                        .results())
+                .contains("\"date\": null,\n  \"day\": null,");
+    }
+
+    @Test
     void numbers_of_people_that_are_none_are_refused() {
         assertThat(typed("assess", "wedding", "--people", "40,,60").words())
                 .isEqualTo("versewind: --people takes a whole number from 1 to 50000, not \"\".\n");

@@ -17,6 +17,7 @@ class CommandsTest {
     @Test
     void help_reads_as_before() {
         Golden.check("help/versewind.txt", typed("--help").results());
+        Golden.check("help/desk.txt", typed("desk", "--help").results());
         Golden.check("help/assess.txt", typed("assess", "--help").results());
         Golden.check("help/export.txt", typed("export", "--help").results());
         Golden.check("help/import.txt", typed("import", "--help").results());
@@ -59,6 +60,9 @@ class CommandsTest {
                 "assess wedding --jsno | versewind assess has no option \"--jsno\"."
                         + " Did you mean \"--json\"? See versewind assess --help.",
                 "assess wedding easter | versewind assess has no use for \"easter\". See versewind assess --help.",
+                "desk | versewind desk needs PLAN. See versewind desk --help.",
+                "desk weding | plans: there is no \"weding\" here. Did you mean \"wedding\"?",
+                "desk wedding easter | versewind desk has no use for \"easter\". See versewind desk --help.",
                 "wedding easter | versewind has no use for \"easter\". See versewind --help.",
                 "wedding assess easter | \"wedding\" stands before the command assess. Write it after it.",
                 "--frobnicate | versewind has no option \"--frobnicate\"."
@@ -80,9 +84,9 @@ class CommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"wedding", "plans/wedding.json", ""})
-    void the_editor_says_that_it_has_no_terminal(String plan) {
-        Reply reply = plan.isEmpty() ? typed() : typed(plan);
+    @ValueSource(strings = {"wedding", "plans/wedding.json", "desk wedding", ""})
+    void the_editor_says_that_it_has_no_terminal(String typed) {
+        Reply reply = typed.isEmpty() ? typed() : typed(typed.split(" ", -1));
 
         assertThat(reply.status()).isEqualTo(Reply.BAD);
         assertThat(reply.results()).isEmpty();

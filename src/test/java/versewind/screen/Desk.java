@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import versewind.advice.Ladder;
 import versewind.organ.Instrument;
 import versewind.plan.Heading;
 import versewind.plan.Hymn;
@@ -123,6 +124,26 @@ final class Desk {
                 answer(new Input.Press(Key.control(Character.toLowerCase(key.charAt(1)))));
             } else {
                 answer(new Input.Press(NAMED.containsKey(key) ? NAMED.get(key) : Key.of(key.codePointAt(0))));
+            }
+        }
+        return this;
+    }
+
+    /** The plan that is open is played from as {@code versewind desk} does. */
+    Desk alone() {
+        Step step = Update.desk(state);
+        state = step.state();
+        effects.addAll(step.effects());
+        return this;
+    }
+
+    /** What makes the verses at the desk stronger and softer is found, as far as it was asked for. */
+    Desk climb() {
+        for (Effect effect : effects()) {
+            if (effect instanceof Effect.FindLadders ladders) {
+                ladders.wanted()
+                        .forEach(of -> answer(new Input.LadderFound(
+                                of, Ladder.of(work().sound(), of.verse(), of.people(), of.tempo()))));
             }
         }
         return this;

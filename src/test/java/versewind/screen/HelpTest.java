@@ -2,6 +2,7 @@ package versewind.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -53,21 +54,25 @@ class HelpTest {
 
     @Test
     void beyond_the_last_line_there_is_nothing_to_read() {
-        Desk desk = Desk.with("harvest-festival", 80, 24).press("?", " ", " ", " ", " ", " ", " ", " ", " ", " ");
+        Desk desk = Desk.with("harvest-festival", 80, 24)
+                .press("?")
+                .press(Collections.nCopies(20, " ").toArray(String[]::new));
         State last = desk.state();
         assertThat(desk.press("<Down>").state()).isEqualTo(last);
     }
 
     @Test
     void on_a_screen_high_enough_all_keys_are_seen_at_once() {
-        Desk desk = Desk.with("harvest-festival", 80, 200).press("?");
+        Desk desk = Desk.with("harvest-festival", 80, 260).press("?");
         int lines = HelpView.shown(desk.state()).size();
         assertThat(desk.screen()).contains("lines 1 to " + lines + " of " + lines);
     }
 
     @Test
     void a_window_made_higher_while_reading_at_the_end_shows_more() {
-        Desk desk = Desk.with("harvest-festival", 80, 24).press("?", " ", " ", " ", " ", " ", " ", " ", " ", " ");
+        Desk desk = Desk.with("harvest-festival", 80, 24)
+                .press("?")
+                .press(Collections.nCopies(20, " ").toArray(String[]::new));
         desk.answer(new Input.Resize(80, 40));
         assertThat(desk.frame().row(37)).isNotBlank();
     }

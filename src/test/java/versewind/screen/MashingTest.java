@@ -28,7 +28,7 @@ class MashingTest {
             "2026-10-04",
             "x".repeat(3000));
     private static final int[] CHARACTERS =
-            "aeio 089+-<>[]{}.,/?#=éß赞\u0301\u202E\uD83C\uDFB9".codePoints().toArray();
+            "aeiolsK 089+-<>[]{}.,/?#=éß赞\u0301\u202E\uD83C\uDFB9".codePoints().toArray();
 
     /** Columns of the characters that stood in cells so far, 0 for those that should not. */
     private static final Map<Integer, Integer> CELLS = new HashMap<>();

@@ -129,12 +129,46 @@ class ScreenGoldenTest {
                 new Case(
                         "many-verses-60x18",
                         Desk.with("harvest-festival", 60, 18).press("d", "d", "d", "d", "d", "d")),
+                new Case(
+                        "desk-80x24",
+                        Desk.with("harvest-festival", 80, 24)
+                                .press("n", "n", "K")
+                                .climb()),
+                new Case(
+                        "desk-first-60x18",
+                        Desk.with("harvest-festival", 60, 18).press("K").climb()),
+                new Case(
+                        "desk-cathedral-80x24",
+                        cathedral(80, 24).press("n", "n", "K").climb()),
+                new Case(
+                        "desk-cathedral-120x40",
+                        cathedral(120, 40).press("n", "n", "K").climb()),
+                new Case("desk-stepped-80x24", stepped(80, 24, Marks.UNICODE)),
+                new Case("desk-ascii-60x18", stepped(60, 18, Marks.ASCII)),
+                new Case(
+                        "desk-tiny-40x10",
+                        Desk.with("wedding", 40, 10).alone().climb().press(" ", "+")),
+                new Case("desk-too-small-39x10", Desk.with("wedding", 39, 10).alone()),
+                new Case("desk-strange-text-80x24", strangeText().press("K")),
+                new Case("desk-no-verse-80x24", Desk.blank().alone()),
+                new Case(
+                        "answers-80x24",
+                        Desk.with("harvest-festival", 80, 24).press("K", "a", "1", "2", "3", "2", "x")),
+                new Case("answers-60x18", Desk.with("wedding", 60, 18).press("K", "a", "<PageDown>", "s")),
                 new Case("too-small-20x5", Desk.with("harvest-festival", 20, 5)));
     }
 
     private static final String BROKEN =
             "plans/wedding.json, line 14, hymns[1].verses[2].drawn: the organ has no stop \"Open Diapson 8\" in Great. "
                     + "Did you mean \"Open Diapason 8\"?";
+
+    /** A verse played stronger than planned, before fewer people than were expected. */
+    private static Desk stepped(int columns, int rows, Marks marks) {
+        return Desk.with("wedding", columns, rows, marks)
+                .press("n", "n", "n", "K", "-", "-")
+                .climb()
+                .press("l");
+    }
 
     private static Desk cathedral(int columns, int rows) {
         return Desk.with("easter-cathedral", columns, rows);

@@ -1,0 +1,72 @@
+package versewind.screen;
+
+import java.util.List;
+import versewind.plan.Hymn;
+import versewind.plan.Place;
+import versewind.plan.Verse;
+import versewind.sheet.Wording;
+
+/** All verses and how the organ was in each, with a mark at the one that is asked about. */
+final class AnswersView {
+
+    private static final int LABEL = 8;
+    private static final int ANSWER = 11;
+    private static final int EDGE_ROWS = 4;
+
+    private AnswersView() {}
+
+    static void paint(Frame frame, State state, Work work, Panel.Answers panel) {
+        List<Place> places = ServiceOrder.places(work.plan());
+        int room = frame.height() - EDGE_ROWS;
+        int top = Math.max(0, Math.min(panel.at() - room / 2, places.size() - room));
+        frame.write(1, 0, "How was the organ to those who sang?", Style.HEADING);
+        for (int i = top; i < Math.min(places.size(), top + room); i++) {
+            paintRow(frame, state, work, panel, i, 2 + i - top);
+        }
+        paintKeys(frame, frame.height() - 1);
+    }
+
+    private static void paintRow(Frame frame, State state, Work work, Panel.Answers panel, int index, int y) {
+        Place place = ServiceOrder.places(work.plan()).get(index);
+        Verse verse = ServiceOrder.verse(work.plan(), place);
+        Hymn hymn = work.plan().hymns().get(place.hymn());
+        Marks marks = state.marks();
+        boolean here = index == panel.at();
+        frame.write(0, y, here ? marks.here() : " ", Style.STRONG);
+        int number = numberColumns(work);
+        frame.write(1, y, Text.fit(place.verse() == 0 ? hymn.number() : "", number, marks.cut()), Style.TEXT);
+        int x = number + 2;
+        frame.write(x, y, Text.fit(verse.label(), LABEL, marks.cut()), Style.STRONG);
+        x += LABEL + 1;
+        String answer = verse.answer().map(each -> each.heard().word()).orElse(marks.minus());
+        frame.write(x, y, answer, verse.answer().isPresent() ? Style.STRONG : Style.TEXT);
+        x += ANSWER + 1;
+        int people = panel.notes().people(work);
+        String who = Wording.who(verse, people, work.sound().estimate(verse, people, hymn.tempo()));
+        String otherwise = panel.notes().steps(place) == 0 ? "" : "Answer for what was planned. ";
+        frame.write(x, y, Text.fit(otherwise + who, frame.width() - 1 - x, marks.cut()), Style.TEXT);
+        if (here) {
+            frame.paint(1, y, frame.width() - 2, Style.CURSOR);
+        }
+    }
+
+    private static int numberColumns(Work work) {
+        return work.plan().hymns().stream()
+                .mapToInt(hymn -> Math.min(LABEL, Text.columns(hymn.number())))
+                .max()
+                .orElse(0);
+    }
+
+    private static void paintKeys(Frame frame, int y) {
+        FormView.paintKeys(
+                frame,
+                1,
+                y,
+                frame.width(),
+                Command.WAS_TOO_SOFT,
+                Command.WAS_RIGHT,
+                Command.WAS_TOO_STRONG,
+                Command.NO_ANSWER,
+                Command.CLOSE_ANSWERS);
+    }
+}

@@ -1,0 +1,285 @@
+package versewind.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import versewind.advice.Advice;
+import versewind.advice.Ladder;
+import versewind.advice.Movements;
+import versewind.advice.Moves;
+import versewind.advice.Touch;
+import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.Hymn;
+import versewind.plan.Place;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.sheet.Drawn;
+import versewind.sheet.Wording;
+import versewind.sound.Dynamic;
+import versewind.sound.Estimate;
+import versewind.sound.Margin;
+
+/** What is said on the desk of a verse: what is moved, what is drawn, what comes next, what would help. */
+final class DeskWords {
+
+    private static final int SHORT_NAME = 12;
+
+    private final Marks marks;
+    private final Work work;
+    private final DeskNotes notes;
+    private final Place here;
+    private final Instrument organ;
+
+    /** As it is played now. */
+    private final Plan plan;
+
+    DeskWords(Marks marks, Work work, DeskNotes notes) {
+        this.marks = marks;
+        this.work = work;
+        this.notes = notes;
+        this.here = work.place();
+        this.organ = work.instrument();
+        this.plan = notes.played(work);
+    }
+
+    private Verse verse(Place place) {
+        return ServiceOrder.verse(plan, place);
+    }
+
+    private Hymn hymn(Place place) {
+        return plan.hymns().get(place.hymn());
+    }
+
+    private Estimate estimate(Place place) {
+        return work.sound()
+                .estimate(verse(place), plan.heading().people(), hymn(place).tempo());
+    }
+
+    /** The label, who sings and how, and if there is room hands and feet. */
+    Flow who(int columns) {
+        Verse verse = verse(here);
+        int people = plan.heading().people();
+        Estimate estimate = estimate(here);
+        Flow all = new Flow()
+                .add(verse.label(), Style.STRONG)
+                .add(Wording.playing(verse, people, estimate, organ), Style.STRONG);
+        return all.fits(columns, 1)
+                ? all
+                : new Flow().add(verse.label(), Style.STRONG).add(Wording.who(verse, people, estimate), Style.STRONG);
+    }
+
+    /** Whether it is right for those who sing; if there is room how strong it is, and how to touch the keys. */
+    Flow level(int columns) {
+        Estimate estimate = estimate(here);
+        String level = estimate.isSilent() ? "silent" : level(estimate);
+        Flow all = stepped().add(level, Style.STRONG);
+        Flow flow = verdict(all, estimate.margin());
+        if (!flow.fits(columns, 1)) {
+            return verdict(stepped(), estimate.margin());
+        }
+        Touch touch = Advice.on(work.sound()).touch(plan, here);
+        return flow.ifRoom().add(touch.manner().word() + ", " + touch.manner().hold(), Style.TEXT);
+    }
+
+    private Flow stepped() {
+        int steps = notes.steps(here);
+        int size = Math.abs(steps);
+        String words = " " + size + (size == 1 ? " step " : " steps ") + (steps > 0 ? "stronger" : "softer") + " ";
+        return steps == 0 ? new Flow() : new Flow().add(words, Style.NEAR);
+    }
+
+    private Flow verdict(Flow flow, Margin margin) {
+        String mark = VerseListView.mark(marks, margin.verdict());
+        String number = margin.db().isPresent()
+                ? ", " + signed(margin.db().getAsDouble()) + plusMinus(margin.plusMinusDb()) + " dB"
+                : "";
+        String words = (mark + " " + Wording.verdict(margin) + number).strip();
+        return flow.add(" " + words + " ", VerseListView.style(margin.verdict()));
+    }
+
+    private String level(Estimate estimate) {
+        return estimate.dynamic().map(Dynamic::word).orElse("") + " "
+                + Math.round(estimate.organDba().getAsDouble())
+                + plusMinus(OptionalDouble.of(estimate.plusMinus().organDb())) + " dB(A)";
+    }
+
+    private String plusMinus(OptionalDouble db) {
+        return db.isPresent() ? marks.plusMinus() + Math.round(db.getAsDouble()) : "";
+    }
+
+    private String signed(double db) {
+        long rounded = Math.round(db);
+        return (rounded > 0 ? marks.plus() : rounded < 0 ? marks.minus() : "") + Math.abs(rounded);
+    }
+
+    /** What is moved since the verse before; where a piston does it, by hand only if there is room. */
+    Flow now() {
+        Flow flow = new Flow();
+        Optional<Place> before = ServiceOrder.further(plan, here, -1);
+        if (before.isEmpty()) {
+            flow.add("Set what is drawn before the service.", Style.STRONG);
+            if (hasPiston(here)) {
+                flow.add(pistonWords(here), Style.DRAWN);
+            }
+            return flow;
+        }
+        moves(flow, before.get(), here);
+        List<Movements> byHand = Movements.of(organ, Moves.between(drawn(before.get()), drawn(here)));
+        if (hasPiston(here) && !byHand.isEmpty()) {
+            knobs(flow.ifRoom().add("or by hand,", Style.HEADING), byHand, Style.TEXT);
+        }
+        return flow;
+    }
+
+    private boolean hasPiston(Place place) {
+        return !verse(place).piston().isBlank() && organ.pistons().any();
+    }
+
+    private String pistonWords(Place place) {
+        return " piston " + verse(place).piston() + " ";
+    }
+
+    private Registration drawn(Place place) {
+        return verse(place).registration();
+    }
+
+    /** What is moved from verse to verse: the piston, and what it leaves to be moved; or all by hand. */
+    private void moves(Flow flow, Place before, Place place) {
+        Moves moves = Moves.between(drawn(before), drawn(place));
+        if (moves.count() == 0) {
+            flow.add("Nothing moves.", Style.STRONG);
+            return;
+        }
+        if (hasPiston(place)) {
+            flow.add(pistonWords(place), Style.DRAWN);
+            Registration planned = ServiceOrder.verse(work.plan(), place).registration();
+            moves = Moves.between(withBoxesOf(planned, drawn(before)), drawn(place));
+        }
+        List<Movements> movements = Movements.of(organ, moves);
+        knobs(flow, movements, Style.STRONG);
+        movements.stream().filter(each -> each.box().isPresent()).forEach(each -> flow.paragraph()
+                .add("box", Style.HEADING)
+                .add(each.where() + " " + each.box().get().word(), Style.STRONG));
+    }
+
+    /** A piston does not move the boxes. */
+    private Registration withBoxesOf(Registration drawn, Registration other) {
+        Registration result = drawn;
+        for (int i = 0; i < other.boxes().size(); i++) {
+            result = result.withBox(i, other.boxes().get(i));
+        }
+        return result;
+    }
+
+    private static void knobs(Flow flow, List<Movements> movements, Style style) {
+        knobs(flow, movements, "put in", Movements::putIn, Style.TEXT);
+        knobs(flow, movements, "draw", Movements::drawn, style);
+    }
+
+    private static void knobs(
+            Flow flow, List<Movements> movements, String lead, Function<Movements, List<String>> which, Style style) {
+        List<Movements> moved =
+                movements.stream().filter(each -> !which.apply(each).isEmpty()).toList();
+        if (moved.isEmpty()) {
+            return;
+        }
+        flow.paragraph().add(lead, Style.HEADING);
+        for (int i = 0; i < moved.size(); i++) {
+            List<String> names = new ArrayList<>(which.apply(moved.get(i)));
+            int last = names.size() - 1;
+            names.set(last, names.get(last) + (i < moved.size() - 1 ? ";" : ""));
+            flow.addNames(place(moved.get(i)), names, style);
+        }
+    }
+
+    /** Couplers say themselves where they are. */
+    private static String place(Movements movements) {
+        return movements.where().equals(Movements.COUPLERS) ? "" : movements.where();
+    }
+
+    /** All that is drawn; with names shortened where they do not fit. */
+    Flow drawn(int columns, int rows) {
+        Flow whole = drawn(Integer.MAX_VALUE);
+        return whole.fits(columns, rows) ? whole : drawn(SHORT_NAME);
+    }
+
+    private Flow drawn(int longestName) {
+        Flow flow = new Flow();
+        for (Drawn drawn : Drawn.of(organ, drawn(here))) {
+            String box = drawn.box().map(position -> ", " + Words.box(position)).orElse("");
+            flow.paragraph().add(Abbreviation.of(drawn.where(), longestName, marks.cut()) + box + ":", Style.HEADING);
+            List<String> names = drawn.knobs().stream()
+                    .map(name -> Abbreviation.of(name, longestName, marks.cut()))
+                    .toList();
+            flow.addNames("", names, Style.TEXT);
+        }
+        return flow.isEmpty() ? flow.add("Nothing is drawn.", Style.TEXT) : flow;
+    }
+
+    /** What comes next, how it differs, and what is moved for it. */
+    Flow next() {
+        Flow flow = new Flow();
+        Optional<Place> next = ServiceOrder.further(plan, here, 1);
+        if (next.isEmpty()) {
+            return flow.add("This is the last verse.", Style.TEXT);
+        }
+        Place there = next.get();
+        Verse verse = verse(there);
+        if (there.hymn() != here.hymn()) {
+            flow.add((hymn(there).number() + " " + hymn(there).title()).strip() + ":", Style.STRONG);
+        }
+        flow.add(verse.label(), Style.STRONG);
+        String difference = difference(estimate(there), estimate(here));
+        flow.add(
+                Wording.who(verse, plan.heading().people(), estimate(there)) + (difference.isEmpty() ? "" : ","),
+                Style.TEXT);
+        if (!difference.isEmpty()) {
+            flow.add(difference, Style.TEXT);
+        }
+        if (!verse.hands().equals(verse(here).hands())) {
+            flow.add(Wording.hands(organ, verse.hands()), Style.STRONG);
+        }
+        flow.paragraph();
+        moves(flow, here, there);
+        return flow;
+    }
+
+    private String difference(Estimate there, Estimate now) {
+        if (there.isSilent() || now.isSilent()) {
+            return "";
+        }
+        long db = Math.round(there.organDba().getAsDouble() - now.organDba().getAsDouble());
+        return db == 0 ? "as strong" : Math.abs(db) + " dB " + (db > 0 ? "stronger" : "softer");
+    }
+
+    /** What makes the verse stronger, or softer, as far as the ladder goes. */
+    Flow steps(int way) {
+        Flow flow = new Flow();
+        Optional<Ladder> found = notes.ladder(work, here);
+        if (found.isEmpty()) {
+            return flow.add(marks.cut(), Style.TEXT);
+        }
+        Ladder ladder = found.get();
+        Verse planned = ServiceOrder.verse(work.plan(), here);
+        for (int at = notes.steps(here); DeskNotes.reaches(ladder, at + way); at += way) {
+            if (!flow.isEmpty()) {
+                flow.ifRoom().add("then", Style.HEADING);
+            }
+            Registration from = DeskNotes.drawn(ladder, planned, at);
+            Registration to = DeskNotes.drawn(ladder, planned, at + way);
+            for (Movements each : Movements.of(organ, Moves.between(from, to))) {
+                String place = place(each);
+                flow.addNames((marks.minus() + " " + place).strip(), each.putIn(), Style.TEXT);
+                flow.addNames((marks.plus() + " " + place).strip(), each.drawn(), Style.TEXT);
+                each.box().ifPresent(box -> flow.add(place + " " + Words.box(box), Style.TEXT));
+            }
+            boolean isAway = Math.abs(at + way) > Math.abs(at);
+            double db = isAway ? DeskNotes.changeDb(ladder, at + way) : -DeskNotes.changeDb(ladder, at);
+            flow.add("(" + signed(db) + " dB)", Style.TEXT);
+        }
+        return flow.isEmpty() ? flow.add("nothing more that would help", Style.TEXT) : flow;
+    }
+}

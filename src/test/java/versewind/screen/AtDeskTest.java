@@ -1,0 +1,250 @@
+package versewind.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import versewind.plan.Place;
+import versewind.plan.Plan;
+
+class AtDeskTest {
+
+    private static Desk harvest() {
+        return Desk.with("harvest-festival", 80, 24);
+    }
+
+    private static String screen(Desk desk) {
+        Frame frame = desk.frame();
+        return String.join(
+                "\n", IntStream.range(0, frame.height()).mapToObj(frame::row).toList());
+    }
+
+    private static Place place(Desk desk) {
+        return desk.work().place();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {" ", "<Enter>", "<PageDown>", "<Down>", "<Right>"})
+    void every_key_of_a_page_turning_pedal_goes_on(String key) {
+        assertThat(place(harvest().press("K", key))).isEqualTo(new Place(0, 1));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"<Backspace>", "<PageUp>", "<Up>", "<Left>"})
+    void others_go_back(String key) {
+        assertThat(place(harvest().press("n", "n", "K", key))).isEqualTo(new Place(0, 1));
+    }
+
+    @Test
+    void turning_passes_from_hymn_to_hymn_and_stops_at_the_first_verse() {
+        Desk desk = harvest().press("]", "K", "<Backspace>");
+        assertThat(place(desk)).isEqualTo(new Place(0, 6));
+        assertThat(place(desk.press(" "))).isEqualTo(new Place(1, 0));
+
+        desk = harvest().press("K", "<Backspace>");
+        assertThat(place(desk)).isEqualTo(Place.START);
+        assertThat(desk.said()).isEqualTo("This is where the service begins.");
+    }
+
+    @Test
+    void after_the_last_verse_it_is_asked_how_it_was() {
+        Desk desk = harvest().press("]", "]", "]", "]", "K");
+        IntStream.range(0, 30).forEach(i -> desk.press("<PageDown>"));
+        assertThat(desk.state().panel()).isInstanceOf(Panel.Answers.class);
+        assertThat(desk.work().history().isUnsaved()).isFalse();
+    }
+
+    @Test
+    void no_key_that_changes_the_plan_elsewhere_changes_it_here() {
+        Desk desk = harvest().press("K");
+        Plan before = desk.plan();
+        for (Command command : Command.values()) {
+            for (Key key : command.keys()) {
+                Where here = new Where(desk);
+                if (!here.leaves(key)) {
+                    desk.answer(new Input.Press(key));
+                }
+            }
+        }
+        desk.answer(new Input.Paste("xx"));
+        assertThat(desk.plan()).isSameAs(before);
+        assertThat(desk.effects())
+                .noneMatch(effect -> effect instanceof Effect.Save || effect instanceof Effect.KeepDraft);
+    }
+
+    /** Whether a key closes what is open, which would put the next one elsewhere, or answers. */
+    private record Where(Desk desk) {
+        boolean leaves(Key key) {
+            return KeyMap.meaning(desk.state().where(), key)
+                    .filter(List.of(Command.CLOSE_DESK, Command.HOW_IT_WAS, Command.INTERRUPT)::contains)
+                    .isPresent();
+        }
+    }
+
+    @Test
+    void escape_comes_back_to_the_editor_at_the_verse_that_was_played() {
+        Desk desk = harvest().press("K", " ", " ", "<Esc>");
+        assertThat(desk.state().panel()).isEqualTo(new Panel.None());
+        assertThat(place(desk)).isEqualTo(new Place(0, 2));
+    }
+
+    @Test
+    void from_its_own_command_it_is_left_by_the_same_key_twice() {
+        Desk desk = harvest().alone().press("q");
+        assertThat(desk.effects()).noneMatch(Effect.Quit.class::isInstance);
+        assertThat(desk.said()).isEqualTo("Once more leaves; any other key stays.");
+        desk.press(" ", "q");
+        assertThat(desk.effects()).noneMatch(Effect.Quit.class::isInstance);
+        desk.press("<Esc>");
+        assertThat(desk.effects()).contains(new Effect.Quit());
+    }
+
+    @Test
+    void the_number_present_changes_what_is_shown_and_nothing_that_is_kept() {
+        Desk desk = harvest().press("n", "K");
+        String before = screen(desk);
+        desk.press("-", "-", "-", "-", "-");
+        assertThat(screen(desk)).contains("250 present (480 planned)", "congregation of 250");
+        assertThat(desk.plan().heading().people()).isEqualTo(480);
+        assertThat(screen(desk.press("+", "+", "+", "+", "+"))).isEqualTo(before);
+    }
+
+    @Test
+    void the_ladder_is_asked_for_here_and_for_the_next_verse_and_shown_once_it_is_found() {
+        Desk desk = harvest().press("n", "n", "K");
+        assertThat(screen(desk)).contains("l stronger \u2026", "s softer   \u2026");
+        assertThat(desk.press("l").said()).isEqualTo("What to draw is still being found. Press again.");
+        desk.climb();
+        assertThat(screen(desk.press(" ", "<Backspace>")))
+                .contains("l stronger + Great Trumpet 8", "s softer   \u2212 Swell to Great");
+        assertThat(screen(desk.press(" "))).doesNotContain("l stronger \u2026");
+    }
+
+    @Test
+    void a_ladder_for_another_number_of_people_is_not_shown() {
+        Desk desk = harvest().press("n", "K").climb().press("-");
+        assertThat(screen(desk)).contains("l stronger \u2026");
+        assertThat(screen(desk.climb())).doesNotContain("l stronger \u2026");
+    }
+
+    @Test
+    void a_step_stronger_is_what_is_drawn_from_then_on_and_a_step_softer_takes_it_back() {
+        Desk desk = harvest().press("n", "n", "K").climb();
+        String before = screen(desk);
+        desk.press("l");
+        assertThat(screen(desk))
+                .contains("1 step stronger")
+                .contains("draw Great Trumpet 8; Swell Fagotto 16; Pedal Trombone 16;");
+        assertThat(desk.verse()).isEqualTo(harvest().press("n", "n").verse());
+        assertThat(screen(desk.press("s"))).isEqualTo(before);
+    }
+
+    @Test
+    void the_moves_to_the_next_verse_start_from_what_is_drawn_now() {
+        Desk desk = Desk.with("advent-candlelight", 80, 24).press("K").climb();
+        while (!screen(desk).contains("Now        Nothing moves.")) {
+            desk.press(" ").climb();
+        }
+        desk.press("<Backspace>").climb().press("l", " ");
+        assertThat(screen(desk)).containsPattern("Now        put in [A-Z]");
+    }
+
+    @Test
+    void the_ladder_ends() {
+        Desk desk = harvest().press("n", "n", "K").climb().press("s", "s", "s");
+        assertThat(desk.said()).isEqualTo("The ladder goes no lower.");
+        assertThat(screen(desk)).contains("2 steps softer");
+    }
+
+    @Test
+    void answers_are_written_at_once_with_the_number_present_and_the_next_verse_is_asked() {
+        Desk desk = harvest().alone().press("-", "a");
+        Clerk clerk = Clerk.at(desk).serve().press("1", "r", "3");
+        Plan written = clerk.written().orElseThrow();
+        assertThat(written.hymns().get(0).verses().subList(0, 4))
+                .extracting(verse -> verse.answer()
+                        .map(answer -> answer.heard().word() + " " + answer.present())
+                        .orElse("-"))
+                .containsExactly("too soft 450", "right 450", "too strong 450", "-");
+        assertThat(clerk.kept()).isEmpty();
+        assertThat(desk.work().history().isUnsaved()).isFalse();
+    }
+
+    @Test
+    void an_answer_can_be_taken_back() {
+        Desk desk = harvest().press("K", "a");
+        Clerk clerk = Clerk.at(desk).serve().press("1", "<Up>", "x");
+        assertThat(clerk.written()).contains(harvest().plan());
+    }
+
+    @Test
+    void with_other_changes_unsaved_answers_are_kept_with_them_and_nothing_is_written() {
+        Desk desk = harvest();
+        Clerk clerk = Clerk.at(desk).press(" ", "K", "a", "2");
+        assertThat(clerk.written()).isEmpty();
+        assertThat(clerk.kept()).contains(desk.plan());
+        assertThat(desk.said()).isEqualTo("Kept with the plan's other changes; there, s saves them all.");
+    }
+
+    @Test
+    void a_full_disk_loses_no_answer() {
+        Desk desk = harvest().alone();
+        Clerk clerk =
+                Clerk.at(desk).serve().press("a").saving(Clerk.Saving.DISK_FULL).press("1");
+        assertThat(desk.said()).contains("The disk is full");
+        clerk.press("<Esc>", "q");
+        assertThat(desk.question()).isEqualTo("This plan has changes that are not saved.");
+        clerk.saving(Clerk.Saving.WRITTEN).press("s");
+        assertThat(clerk.written()).contains(desk.plan());
+        assertThat(clerk.hasLeft()).isTrue();
+    }
+
+    @Test
+    void a_dropped_line_keeps_what_could_not_be_written() {
+        Desk desk = harvest().alone();
+        Clerk clerk =
+                Clerk.at(desk).serve().press("a").saving(Clerk.Saving.DISK_FULL).press("1");
+        desk.answer(new Input.Hangup());
+        clerk.serve();
+        assertThat(clerk.kept()).contains(desk.plan());
+        assertThat(clerk.hasLeft()).isTrue();
+    }
+
+    @Test
+    void unsaved_work_that_was_found_is_asked_about_before_the_desk() {
+        Desk desk = Desk.withDraft(
+                        "harvest-festival", plan -> plan.withHymns(plan.hymns().subList(1, 2)))
+                .alone();
+        assertThat(desk.question()).isNotEmpty();
+        desk.press(" ", "t");
+        assertThat(desk.state().panel()).isInstanceOf(Panel.Desk.class);
+        assertThat(screen(desk)).contains("1 of 5");
+    }
+
+    @Test
+    void a_plan_without_verses_has_no_desk() {
+        assertThat(Desk.blank().press("K").said()).isEqualTo("There is no verse to play yet.");
+        Desk alone = Desk.blank().alone().press(" ", "l", "+", "a");
+        assertThat(screen(alone)).contains("This plan has no verse to play yet.");
+    }
+
+    @Test
+    void everything_lies_in_the_same_rows_for_every_verse() {
+        Desk desk = Desk.with("easter-cathedral", 80, 24).press("K").climb();
+        List<Integer> first = rows(desk);
+        for (int i = 0; i < 28; i++) {
+            assertThat(rows(desk.press(" ").climb())).isEqualTo(first);
+        }
+    }
+
+    private static List<Integer> rows(Desk desk) {
+        List<String> rows = screen(desk).lines().toList();
+        return IntStream.range(0, rows.size())
+                .filter(i -> rows.get(i).matches(" (Now|Drawn|Next|l stronger|s softer) .*"))
+                .boxed()
+                .toList();
+    }
+}
