@@ -79,14 +79,15 @@ final class ProposalsView {
         if (frame.height() < TALL) {
             lines.addAll(Text.wrapped(
                     parts.stream()
-                            .map(part ->
-                                    part.kind().word() + " " + points(part.points()).strip())
+                            .map(part -> part.kind().word() + " "
+                                    + points(part.points()).strip())
                             .collect(Collectors.joining(", ")),
                     columns));
             return lines;
         }
         for (ScorePart part : parts) {
-            String head = String.format(Locale.ROOT, "%s %-10s", points(part.points()), part.kind().word());
+            String head = String.format(
+                    Locale.ROOT, "%s %-10s", points(part.points()), part.kind().word());
             lines.add(Text.fit(head + part.sentence(), columns, "~"));
         }
         return lines;

@@ -48,17 +48,11 @@ class ScreenGoldenTest {
                 new Case("soloed-80x24", Desk.with("harvest-festival", 80, 24).press("4", "<Tab>")),
                 new Case("choir-80x24", Desk.with("harvest-festival", 80, 24).press("n", "2", "-")),
                 new Case("silent-80x24", Desk.with("harvest-festival", 80, 24).press("n", "0")),
-                new Case(
-                        "proposals-80x24",
-                        Desk.with("ordinary-sunday", 80, 24).press("n", "P", "<Down>")),
-                new Case(
-                        "proposals-60x18",
-                        Desk.with("ordinary-sunday", 60, 18).press("n", "P")),
+                new Case("proposals-80x24", Desk.with("ordinary-sunday", 80, 24).press("n", "P", "<Down>")),
+                new Case("proposals-60x18", Desk.with("ordinary-sunday", 60, 18).press("n", "P")),
                 new Case(
                         "proposing-80x24",
-                        Desk.with("ordinary-sunday", 80, 24)
-                                .press("P", "s")
-                                .answer(new Input.Searched(7, 18))),
+                        Desk.with("ordinary-sunday", 80, 24).press("P", "s").answer(new Input.Searched(7, 18))),
                 new Case("find-80x24", Desk.with("harvest-festival", 80, 24).press("/", "'dia'")),
                 new Case(
                         "find-none-80x24", Desk.with("harvest-festival", 80, 24).press("/", "'zink'")),
