@@ -18,8 +18,8 @@ final class FileBytes {
         if (Files.isDirectory(file)) {
             throw BadFile.whole(file, "this is a folder", "Name a file in it.");
         }
-        if (Files.notExists(file) && !disk.exists(file)) {
-            boolean link = Files.exists(file, LinkOption.NOFOLLOW_LINKS);
+        boolean link = Files.exists(file, LinkOption.NOFOLLOW_LINKS);
+        if (Files.notExists(file) && (link || !disk.exists(file))) {
             throw BadFile.whole(
                     file,
                     link ? "this link leads to no file" : "there is no such file",

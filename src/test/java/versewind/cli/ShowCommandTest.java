@@ -5,18 +5,26 @@ import static versewind.cli.Typing.typed;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import versewind.store.InstrumentEntry;
+import versewind.store.Library;
 
 class ShowCommandTest {
+
+    static List<String> shipped() throws Exception {
+        return new Library(Path.of(""))
+                .instruments().stream().map(InstrumentEntry::id).toList();
+    }
 
     @TempDir
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"ambrelow", "foundlings-chapel", "little-corvening", "ostmere-cathedral", "st-tethwin"})
+    @MethodSource("shipped")
     void what_is_shown_is_read_into_the_same_file_byte_for_byte(String id) throws Exception {
         Path list = folder.resolve("list.txt");
         Path made = folder.resolve("made.json");

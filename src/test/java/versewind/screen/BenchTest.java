@@ -87,6 +87,12 @@ class BenchTest {
     }
 
     @Test
+    void every_recorded_screen_is_of_a_size_that_is_looked_at() {
+        assertThat(Golden.names("organ")).hasSize(18).allSatisfy(name -> assertThat(name)
+                .matches(".*-(?:80x24|120x40|60x18)(?:-empty|-read)?\\.txt"));
+    }
+
+    @Test
     void a_stop_is_renamed_and_what_became_of_it_goes_with_the_organ() {
         Desk desk = bench().press("<Down>", "<Down>", "<Down>", "<Enter>", "^U", "'Montre'", "<Enter>", "s");
 

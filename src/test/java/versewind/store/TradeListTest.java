@@ -3,9 +3,10 @@ package versewind.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import versewind.Golden;
 import versewind.organ.Instrument;
 import versewind.stoplist.StopList;
@@ -14,12 +15,16 @@ import versewind.workshop.TradeList;
 /** An instrument printed as a stop list, and read again. */
 class TradeListTest {
 
+    static List<String> shipped() {
+        return Shipped.instruments().stream().map(Shelf::idOf).toList();
+    }
+
     private static Instrument organ(String id) throws BadFile {
         return new Library(Path.of("")).openInstrument(id);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"ambrelow", "foundlings-chapel", "little-corvening", "ostmere-cathedral", "st-tethwin"})
+    @MethodSource("shipped")
     void a_shipped_instrument_is_printed_and_read_as_the_same(String id) throws BadFile {
         String text = TradeList.of(organ(id));
 
@@ -34,7 +39,7 @@ class TradeListTest {
      * it takes a point at the end of a name for none of it.
      */
     @ParameterizedTest
-    @ValueSource(strings = {"ambrelow", "foundlings-chapel", "little-corvening", "ostmere-cathedral", "st-tethwin"})
+    @MethodSource("shipped")
     void the_reader_of_published_lists_finds_every_stop_and_coupler(String id) throws BadFile {
         Instrument organ = organ(id);
         StopList list = StopList.read(TradeList.withoutParticulars(TradeList.of(organ)));
@@ -60,6 +65,13 @@ class TradeListTest {
             assertThat(read.objections()).as("seed %d", seed).isEmpty();
             assertThat(read.instrument()).as("seed %d", seed).contains(organ);
         }
+    }
+
+    @Test
+    void every_shipped_instrument_has_its_list() {
+        assertThat(Golden.names("show"))
+                .containsExactlyInAnyOrderElementsOf(
+                        shipped().stream().map(id -> id + ".txt").toList());
     }
 
     @Test
