@@ -25,6 +25,7 @@ public final class Advice {
             new Inaudible(),
             new BoomingPedal(),
             new Step(),
+            new PistonTwice(),
             new InTime());
 
     private static final List<HymnRule> HYMN_RULES = List.of(new SameSound(), new SixteenAlways(), new Growth());

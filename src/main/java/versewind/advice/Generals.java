@@ -24,13 +24,13 @@ final class Generals {
                 .findFirst());
     }
 
-    private static boolean isSetTheSame(Verse one, Verse other) {
+    static boolean isSetTheSame(Verse one, Verse other) {
         return one.registration().stops().equals(other.registration().stops())
                 && one.registration().couplers().equals(other.registration().couplers())
                 && one.registration().tremulants().equals(other.registration().tremulants());
     }
 
-    private static boolean isGeneral(String piston, Instrument organ) {
+    static boolean isGeneral(String piston, Instrument organ) {
         return names(organ).contains(piston);
     }
 

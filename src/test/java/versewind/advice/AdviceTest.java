@@ -307,6 +307,25 @@ class AdviceTest {
     }
 
     @Test
+    void a_piston_that_holds_something_else_already_is_told_and_a_free_one_offered() {
+        Finding finding = CATHEDRAL
+                .found(Rule.PISTON_TWICE, FEW, FLUTE.withPiston("G1"), CHORUS.withPiston("G1"))
+                .get(0);
+
+        assertThat(finding.place().verse()).isEqualTo(1);
+        assertThat(finding.sentence())
+                .isEqualTo(
+                        "Piston G1 holds something else since V1: it would have to be on another memory level here.");
+        assertThat(finding.mend().orElseThrow().words()).isEqualTo("Set it on piston G2.");
+    }
+
+    @Test
+    void a_piston_may_be_pressed_again_for_what_it_holds() {
+        assertThat(CATHEDRAL.says(Rule.PISTON_TWICE, FEW, FLUTE.withPiston("G1"), CHORUS, FLUTE.withPiston("G1")))
+                .isEmpty();
+    }
+
+    @Test
     void an_organ_without_pistons_has_none_to_press() {
         Verse soft = CHAPEL.verse("Rückpositiv", "Rückpositiv: Gedackt 8");
         Verse loud = CHAPEL.verse(

@@ -70,7 +70,8 @@ class AssessmentJsonTest {
         OpenPlan open = SHIPPED.openPlan(id);
         JsonNode json = tree(json(open.plan(), open.instrument()));
 
-        assertThat(fields(json)).containsExactly("plan", "instrument", "people", "hymns", "ears", "findings");
+        assertThat(fields(json))
+                .containsExactly("plan", "date", "day", "instrument", "people", "hymns", "ears", "findings");
         checkEars(json.get("ears"));
         assertThat(json.get("plan").textValue()).isEqualTo(open.plan().heading().title());
         assertThat(json.get("instrument").textValue()).isEqualTo(open.plan().instrument());
