@@ -6,12 +6,19 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import versewind.organ.Family;
 import versewind.organ.Footage;
 import versewind.organ.Instrument;
 import versewind.organ.Stop;
 
 /** What a search wants to know of an instrument's stops, worked out once. */
 final class Disposition {
+
+    /** Harmonic of the 2 ft; what stands above it is higher. */
+    private static final int TWO_FEET = 4;
+
+    /** Harmonics of thirds are multiples of this. */
+    private static final int THIRDS = 5;
 
     /** Stands for an organ without a pedal. */
     static final int NO_PEDAL = -1;
@@ -54,6 +61,7 @@ final class Disposition {
             int pipes = rank[i];
             shared[i] = Arrays.stream(rank).filter(other -> other == pipes).count() > 1;
         }
+        readRipieno();
         for (Layer each : layer) {
             peers[each.ordinal()]++;
         }
@@ -73,6 +81,29 @@ final class Disposition {
         OptionalInt feet = organ.pedalDivision();
         pedal = feet.isPresent() ? feet.getAsInt() : NO_PEDAL;
         keyboards = keyboards(organ);
+    }
+
+    /**
+     * Where a manual has no mixture its single high ranks of octaves and fifths, as of an Italian ripieno, do for one.
+     * Common practice, no source.
+     */
+    private void readRipieno() {
+        for (int manual : organ.manualDivisions()) {
+            List<Integer> here = IntStream.range(0, stops())
+                    .filter(stop -> division[stop] == manual)
+                    .boxed()
+                    .toList();
+            if (here.stream().noneMatch(stop -> layer[stop] == Layer.MIXTURE)) {
+                here.stream().filter(this::isHighRank).forEach(stop -> layer[stop] = Layer.MIXTURE);
+            }
+        }
+    }
+
+    private boolean isHighRank(int stop) {
+        boolean isOfChorus = stop(stop).family() == Family.PRINCIPAL || stop(stop).family() == Family.MUTATION;
+        long harmonic =
+                Math.round(stop(stop).footage().map(Footage::harmonic).orElse(1.0));
+        return isOfChorus && harmonic > TWO_FEET && harmonic % THIRDS != 0;
     }
 
     /** From 0 for the softest to 1 for the loudest of a layer. */

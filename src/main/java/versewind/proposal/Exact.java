@@ -5,7 +5,8 @@ import java.util.Optional;
 
 /**
  * The best of a whole {@link Space}, by depth first and bounds: what stops, couplers and hands cost by themselves is never
- * more than the whole, so that a branch which costs more already than the best so far is cut.
+ * more than the whole, and the words of a voice are covered by every stop more, so that a branch which costs more already
+ * than the best so far is cut.
  *
  * <p>Checked against: {@code ExactTest}, every draft of the space one by one.
  */
@@ -62,7 +63,7 @@ final class Exact {
     }
 
     private void stops(Draft draft, int[] free, int next, double least) {
-        if (least > bestPoints + ROUNDING) {
+        if (least > bestPoints + ROUNDING || least + leastOfVoice(draft) > bestPoints + ROUNDING) {
             return;
         }
         if (next < free.length) {
@@ -72,6 +73,20 @@ final class Exact {
         }
         sounding.look(draft);
         boxes(draft, space.boxes(sounding), 0);
+    }
+
+    /**
+     * What the margin of a voice costs at least, whatever is drawn besides: every stop more covers the words more, and a
+     * closed box least. The lead of a congregation has no such bound, since what is drawn besides may also draw the
+     * weight to bands that the people cover.
+     */
+    private double leastOfVoice(Draft draft) {
+        boolean isVoice = judge.wish().role() == Role.CHOIR || judge.wish().role() == Role.SOLOIST;
+        if (!isVoice || draft.stops().isEmpty()) {
+            return 0;
+        }
+        double marginDb = judge.marginDb(space.closed(draft));
+        return marginDb < judge.wish().target().centreDb() ? judge.ofMargin(marginDb) : 0;
     }
 
     private void boxes(Draft draft, int[] boxes, int next) {

@@ -71,11 +71,14 @@ final class Judge {
             addRules(silent);
         }
         if (silent.points() <= limit) {
-            double marginDb = marginDb(draft);
-            silent.add(balance(marginDb), "");
-            silent.add(Verdicts.weight(wish, marginDb), "");
+            silent.add(ofMargin(marginDb(draft)), "");
         }
         return silent.points();
+    }
+
+    /** What a margin costs: its distance from the target, and the rule that it breaks. */
+    double ofMargin(double marginDb) {
+        return balance(marginDb) + Verdicts.weight(wish, marginDb);
     }
 
     /** The margin in dB. */

@@ -73,6 +73,7 @@ final class OwnChorus {
         for (int coupler = 0; coupler < organ.couplers(); coupler++) {
             boolean isToHand =
                     organ.keyboardOf(coupler) == sounding.draft().hands().right()
+                            && organ.sourceOf(coupler) != organ.keyboardOf(coupler)
                             && !isForSolos[organ.sourceOf(coupler)];
             isPossible |= isToHand;
             if (isToHand && couplers.contains(coupler) && isChorus(organ.sourceOf(coupler), sounding)) {

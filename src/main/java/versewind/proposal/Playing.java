@@ -12,8 +12,9 @@ final class Playing {
     private static final double IN_THE_OPEN = 0.5;
     private static final double NO_COUPLER = 8;
     private static final double NO_SOLO = 6;
-    private static final double EMPTY_HAND = 20;
-    private static final double NO_EIGHT = 12;
+    private static final double COUPLED_SOLO = 0.4;
+    private static final double EMPTY_HAND = 100;
+    private static final double NO_EIGHT = 60;
     private static final double NOTHING_OF_ITS_OWN = 1.5;
 
     private final Disposition organ;
@@ -66,6 +67,9 @@ final class Playing {
             }
         }
         boolean isSoloed = layout == Layout.MELODY_SOLOED;
+        if (isSoloed && draft.couplers().stream().anyMatch(coupler -> organ.keyboardOf(coupler) != organ.pedal())) {
+            tally.add(COUPLED_SOLO, "manuals are coupled where one by itself would do");
+        }
         if (isSoloed != (wish.role() == Role.UNDER_SOLO)) {
             tally.add(NO_SOLO, "the melody has no manual of its own");
         }

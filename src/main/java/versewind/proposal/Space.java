@@ -137,6 +137,15 @@ final class Space {
                 .toArray();
     }
 
+    /** The same draft with all boxes closed. */
+    Draft closed(Draft draft) {
+        Draft closed = draft;
+        for (int division = 0; division < organ.organ().divisions().size(); division++) {
+            closed = organ.isEnclosed(division) ? closed.withBox(division, BoxPosition.CLOSED) : closed;
+        }
+        return closed;
+    }
+
     /** The same draft where boxes that nobody hears stand open, and with no stops left that do not sound. */
     Draft tidied(Draft draft, Sounding sounding) {
         sounding.look(draft);

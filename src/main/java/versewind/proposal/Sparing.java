@@ -69,7 +69,7 @@ final class Sparing {
             }
             int doubled = 0;
             for (Layer layer : MANUAL_LAYERS) {
-                doubled += Math.max(0, sounding.in(division, layer) - 1);
+                doubled += layer == Layer.MIXTURE ? 0 : Math.max(0, sounding.in(division, layer) - 1);
             }
             tally.add(points * doubled, "stops of one colour and pitch double each other");
         }

@@ -110,6 +110,7 @@ final class Why {
     private String coupled(Draft draft) {
         String names = draft.couplers().stream()
                 .filter(coupler -> organ.keyboardOf(coupler) != organ.pedal())
+                .filter(coupler -> organ.keyboardOf(coupler) != organ.sourceOf(coupler))
                 .mapToObj(coupler -> name(organ.sourceOf(coupler)))
                 .distinct()
                 .collect(Collectors.joining(" and "));

@@ -26,7 +26,15 @@ import versewind.store.Library;
 final class Console {
 
     static final List<String> SHIPPED =
-            List.of("little-corvening", "foundlings-chapel", "st-tethwin", "ambrelow", "ostmere-cathedral");
+            List.of(
+            "little-corvening",
+            "montefalda",
+            "foundlings-chapel",
+            "harlan-falls",
+            "st-tethwin",
+            "oudervaart",
+            "ambrelow",
+            "ostmere-cathedral");
 
     private final Instrument organ;
     private final OrganSound sound;
