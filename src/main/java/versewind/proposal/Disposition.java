@@ -100,9 +100,9 @@ final class Disposition {
     }
 
     private boolean isHighRank(int stop) {
-        boolean isOfChorus = stop(stop).family() == Family.PRINCIPAL || stop(stop).family() == Family.MUTATION;
-        long harmonic =
-                Math.round(stop(stop).footage().map(Footage::harmonic).orElse(1.0));
+        boolean isOfChorus =
+                stop(stop).family() == Family.PRINCIPAL || stop(stop).family() == Family.MUTATION;
+        long harmonic = Math.round(stop(stop).footage().map(Footage::harmonic).orElse(1.0));
         return isOfChorus && harmonic > TWO_FEET && harmonic % THIRDS != 0;
     }
 

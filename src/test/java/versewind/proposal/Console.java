@@ -25,8 +25,7 @@ import versewind.store.Library;
 /** An organ at which registrations are asked for. */
 final class Console {
 
-    static final List<String> SHIPPED =
-            List.of(
+    static final List<String> SHIPPED = List.of(
             "little-corvening",
             "montefalda",
             "foundlings-chapel",

@@ -20,7 +20,9 @@ class GapTest {
     private static final double TOLERABLE = 0.75;
 
     @ParameterizedTest
-    @ValueSource(strings = {"foundlings-chapel", "harlan-falls", "st-tethwin", "oudervaart", "ambrelow", "ostmere-cathedral"})
+    @ValueSource(
+            strings = {"foundlings-chapel", "harlan-falls", "st-tethwin", "oudervaart", "ambrelow", "ostmere-cathedral"
+            })
     void the_usual_search_is_near_to_the_best_of_a_long_run(String organ) {
         Console console = Console.shipped(organ);
         double greatest = 0;

@@ -47,7 +47,8 @@ class TradeTest {
 
     private static boolean hasSoftEight(Console console) {
         return console.organ().stops().stream()
-                .filter(knob -> knob.division() != console.organ().pedalDivision().orElse(-1))
+                .filter(knob ->
+                        knob.division() != console.organ().pedalDivision().orElse(-1))
                 .map(knob -> knob.stop())
                 .anyMatch(stop -> stop.family() == Family.FLUTE
                         && stop.footage().filter(feet -> feet.feet() == 8).isPresent());
