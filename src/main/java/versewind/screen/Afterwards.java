@@ -8,6 +8,7 @@ import versewind.plan.Edit;
 import versewind.plan.Heard;
 import versewind.plan.Place;
 import versewind.plan.Verse;
+import versewind.sound.Margin;
 
 /** After the service: was the organ too soft, right or too strong, verse by verse. */
 final class Afterwards {
@@ -50,9 +51,24 @@ final class Afterwards {
                 state.panel() instanceof Panel.Answers panel ? handler.on(state, work, panel) : Step.to(state));
     }
 
+    /** The verses that are asked about: all but those in which the organ plays alone, too soft or too strong for nobody. */
+    static List<Place> asked(Work work) {
+        int people = work.plan().heading().people();
+        return ServiceOrder.places(work.plan()).stream()
+                .filter(place -> work.sound()
+                                .estimate(
+                                        ServiceOrder.verse(work.plan(), place),
+                                        people,
+                                        work.plan().hymns().get(place.hymn()).tempo())
+                                .margin()
+                                .kind()
+                        != Margin.Kind.ORGAN_ALONE)
+                .toList();
+    }
+
     /** The list at the first verse without an answer, or at its end. */
     static Step open(State state, Work work, DeskNotes notes) {
-        List<Place> places = ServiceOrder.places(work.plan());
+        List<Place> places = asked(work);
         if (places.isEmpty()) {
             return Step.says(state, "There is no verse to ask about.");
         }
@@ -65,13 +81,13 @@ final class Afterwards {
     }
 
     private static Step toRow(State state, Work work, Panel.Answers panel, int row) {
-        int last = ServiceOrder.places(work.plan()).size() - 1;
+        int last = asked(work).size() - 1;
         return Step.to(state.with(new Panel.Answers(Math.max(0, Math.min(row, last)), panel.notes())));
     }
 
     /** The answer goes into the plan's file at once; if the plan had other changes that are not saved, beside it with those. */
     private static Step answer(State state, Work work, Panel.Answers panel, Optional<Answer> answer) {
-        Place place = ServiceOrder.places(work.plan()).get(panel.at());
+        Place place = asked(work).get(panel.at());
         Verse verse = ServiceOrder.verse(work.plan(), place);
         Edit edit = new Edit.SetVerse(place.hymn(), place.verse(), verse.withAnswer(answer));
         Work after = work.with(work.history().after(edit));

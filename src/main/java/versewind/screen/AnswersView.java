@@ -11,30 +11,32 @@ final class AnswersView {
 
     private static final int LABEL = 8;
     private static final int ANSWER = 11;
-    private static final int EDGE_ROWS = 4;
+    private static final int EDGE_ROWS = 5;
 
     private AnswersView() {}
 
     static void paint(Frame frame, State state, Work work, Panel.Answers panel) {
-        List<Place> places = ServiceOrder.places(work.plan());
+        List<Place> places = Afterwards.asked(work);
         int room = frame.height() - EDGE_ROWS;
         int top = Math.max(0, Math.min(panel.at() - room / 2, places.size() - room));
         frame.write(1, 0, "How was the organ to those who sang?", Style.HEADING);
         for (int i = top; i < Math.min(places.size(), top + room); i++) {
-            paintRow(frame, state, work, panel, i, 2 + i - top);
+            paintRow(frame, state, work, panel, places, i, 2 + i - top);
         }
-        paintKeys(frame, frame.height() - 1);
+        paintKeys(frame, frame.height() - 2);
     }
 
-    private static void paintRow(Frame frame, State state, Work work, Panel.Answers panel, int index, int y) {
-        Place place = ServiceOrder.places(work.plan()).get(index);
+    private static void paintRow(
+            Frame frame, State state, Work work, Panel.Answers panel, List<Place> places, int index, int y) {
+        Place place = places.get(index);
         Verse verse = ServiceOrder.verse(work.plan(), place);
         Hymn hymn = work.plan().hymns().get(place.hymn());
         Marks marks = state.marks();
         boolean here = index == panel.at();
         frame.write(0, y, here ? marks.here() : " ", Style.STRONG);
+        boolean isFirst = index == 0 || places.get(index - 1).hymn() != place.hymn();
         int number = numberColumns(work);
-        frame.write(1, y, Text.fit(place.verse() == 0 ? hymn.number() : "", number, marks.cut()), Style.TEXT);
+        frame.write(1, y, Text.fit(isFirst ? hymn.number() : "", number, marks.cut()), Style.TEXT);
         int x = number + 2;
         frame.write(x, y, Text.fit(verse.label(), LABEL, marks.cut()), Style.STRONG);
         x += LABEL + 1;

@@ -168,7 +168,7 @@ class AtDeskTest {
                 .extracting(verse -> verse.answer()
                         .map(answer -> answer.heard().word() + " " + answer.present())
                         .orElse("-"))
-                .containsExactly("too soft 450", "right 450", "too strong 450", "-");
+                .containsExactly("-", "too soft 450", "right 450", "too strong 450");
         assertThat(clerk.kept()).isEmpty();
         assertThat(desk.work().history().isUnsaved()).isFalse();
     }
