@@ -121,7 +121,7 @@ class LauncherTest {
     void this_java_makes_an_archive_and_starts_from_it_without_a_word() throws Exception {
         Map<String, String> environment = Map.of("JAVA_HOME", System.getProperty("java.home"), "TERM", "dumb");
         Ended made = run(environment, installed.link(), "--archive");
-        assertThat(made).isEqualTo(new Ended(0, "", "kept 8 after hangup\n"));
+        assertThat(made).isEqualTo(new Ended(0, "", "kept 11 after hangup\n"));
         Ended refused = run(environment, installed.link());
         assertThat(refused.status()).isEqualTo(2);
         assertThat(refused.out()).isEmpty();
