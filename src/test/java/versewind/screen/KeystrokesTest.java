@@ -1,0 +1,144 @@
+package versewind.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import versewind.advice.Assessment;
+import versewind.plan.Hymn;
+import versewind.plan.Mode;
+import versewind.plan.Mood;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.proposal.Registrant;
+import versewind.proposal.ServiceProposal;
+import versewind.proposal.Watcher;
+
+/**
+ * How many keys it takes to plan a new service with proposals: four hymns and 18 verses, from the library to the saved
+ * plan. What is typed into the fields for title, number and date is left out.
+ *
+ * <p>Time by the keystroke-level model: 0.28 s a key for an average non-secretary typist, 1.35 s to get ready for each step
+ * of the work; nothing for the program, which answers sooner. Source: S. Card, T. Moran, A. Newell, The keystroke-level
+ * model for user performance time with interactive systems, Communications of the ACM 23 (1980); values from memory.
+ */
+class KeystrokesTest {
+
+    private static final double KEY_S = 0.28;
+    private static final double GETTING_READY_S = 1.35;
+    private static final int MOST_KEYS = 60;
+
+    private final Desk desk = Desk.empty(80, 24);
+    private Optional<Plan> written = Optional.empty();
+    private int keys;
+    private int steps;
+
+    /** One step of the work: keys that are counted. */
+    private void step(String... pressed) {
+        steps++;
+        for (String key : pressed) {
+            keys++;
+            desk.press(key);
+            serve();
+        }
+    }
+
+    /** What the hymn board or the calendar says. */
+    private void type(String text) {
+        desk.press("'" + text + "'");
+    }
+
+    private void serve() {
+        for (Effect effect : desk.effects()) {
+            outcome(effect).ifPresent(desk::answer);
+        }
+    }
+
+    private Optional<Input> outcome(Effect effect) {
+        if (effect instanceof Effect.ListInstruments) {
+            return Optional.of(
+                    new Input.InstrumentsListed(List.of(new Input.Listed("st-tethwin", "St Tethwin", "Averstoke"))));
+        }
+        if (effect instanceof Effect.CreatePlan create) {
+            Plan plan = new Plan(create.heading(), create.instrument(), List.of());
+            return Optional.of(new Input.PlanOpened(
+                    "new",
+                    plan,
+                    Desk.instrument("st-tethwin"),
+                    Desk.sound(Desk.instrument("st-tethwin")),
+                    Optional.empty()));
+        }
+        if (effect instanceof Effect.Propose propose) {
+            ServiceProposal found = Registrant.of(Desk.sound(Desk.instrument("st-tethwin")))
+                    .forService(propose.plan(), Watcher.PATIENT);
+            return Optional.of(new Input.Proposed(propose.plan(), found));
+        }
+        if (effect instanceof Effect.Save save) {
+            written = Optional.of(save.plan());
+            return Optional.of(new Input.Saved(save.plan(), save.then()));
+        }
+        return Optional.empty();
+    }
+
+    private void hymn(String number, String title, String... verses) {
+        step("I");
+        type(number);
+        step("<Tab>");
+        type(title);
+        if (verses.length > 0) {
+            step("<Shift-Tab>", "<Shift-Tab>", "<Backspace>");
+            step(verses);
+        }
+        step("<Enter>");
+    }
+
+    @Test
+    void a_service_of_four_hymns_is_planned_in_sixty_keys() {
+        desk.library();
+        step("^N");
+        step("<Enter>");
+        type("Last Sunday after Trinity");
+        step("<Enter>");
+        hymn("12", "Now the lamps are lit", "5");
+        hymn("77", "Teach us the quiet word");
+        step("n", "n", "g", "g", "g"); // the second verse gentle
+        step("p", "p", "4"); // a soloed introduction
+        hymn("142", "Loaf and cup and lamplight");
+        step("n", "2"); // the choir has the first verse
+        hymn("190", "Out by the doors of morning", "5");
+        step(
+                "<PageDown>",
+                "<PageDown>",
+                "<PageDown>",
+                "<PageDown>",
+                "<PageDown>",
+                "g",
+                "g",
+                "+"); // the last one festal
+        step("P", "s");
+        step("s");
+
+        Plan plan = written.orElseThrow();
+        System.out.printf(
+                Locale.ROOT,
+                "%d keys in %d steps: about %.0f s by the keystroke-level model%n",
+                keys,
+                steps,
+                keys * KEY_S + steps * GETTING_READY_S);
+        assertThat(plan.hymns()).hasSize(4);
+        assertThat(plan.hymns().stream().flatMap(hymn -> hymn.verses().stream()).filter(Verse::isSung))
+                .hasSize(18);
+        assertThat(plan.hymns()).allSatisfy(hymn -> assertThat(hymn.verses())
+                .allSatisfy(verse ->
+                        assertThat(verse.registration().stops().isEmpty()).isFalse()));
+        Hymn second = plan.hymns().get(1);
+        assertThat(second.verses().get(0).mode()).isEqualTo(Mode.MELODY_SOLOED);
+        assertThat(second.verses().get(2).mood()).isEqualTo(Mood.GENTLE);
+        assertThat(Assessment.of(plan, Desk.sound(Desk.instrument("st-tethwin")))
+                        .wantingAttention())
+                .isEmpty();
+        assertThat(keys).isLessThanOrEqualTo(MOST_KEYS);
+    }
+}
