@@ -102,6 +102,11 @@ final class MovesLine {
         }
     }
 
+    /** What is moved between two registrations, by full names: "Great + Trumpet 8 - Fifteenth 2  Swell box 1/2". */
+    static String between(State state, Instrument instrument, Registration from, Registration to) {
+        return String.join("  ", groups(state, instrument, Moves.between(from, to), Detail.NAMES));
+    }
+
     private static final int SHORT_NAME = 5;
 
     private static List<String> groups(State state, Instrument instrument, Moves moves, Detail detail) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import versewind.advice.Moves;
 import versewind.organ.Drawing;
 import versewind.plan.HandsAndFeet;
 import versewind.proposal.Proposal;
@@ -16,10 +17,16 @@ final class ProposalsView {
     private static final int POINTS = 6;
     private static final double WORTH_A_WORD = 0.05;
 
+    /** Rows of a screen that neither list nor proposal take: two of the heading, rules, a blank one, keys. */
+    private static final int FRAME_ROWS = 7;
+
     /** From this height on the reasons of the parts are told. */
     private static final int TALL = 22;
 
     private static final int SHORT_WHY = 2;
+
+    /** With so many movements from the first a proposal is told by them, with more by its own sentence. */
+    private static final int MOST_DIFFERENCES = 4;
 
     private ProposalsView() {}
 
@@ -29,8 +36,8 @@ final class ProposalsView {
         }
         Work work = state.work().get();
         int width = Math.min(WIDTH, frame.width() - 4);
-        List<String> full = full(frame, work, panel.rows().get(panel.at()), width);
         int list = panel.rows().size();
+        List<String> full = full(frame, state, work, panel.rows().get(panel.at()), width, list);
         Box box = Box.open(frame, state, title(work), WIDTH, list + 1 + full.size() + 2);
         for (int row = 0; row < list; row++) {
             Proposal proposal = panel.rows().get(row);
@@ -38,7 +45,10 @@ final class ProposalsView {
             frame.write(
                     box.x() + POINTS,
                     box.y() + row,
-                    Text.fit(proposal.why(), box.width() - POINTS, state.marks().cut()),
+                    Text.fit(
+                            row(state, work, panel.rows(), row),
+                            box.width() - POINTS,
+                            state.marks().cut()),
                     Style.TEXT);
         }
         frame.paint(box.x(), box.y() + panel.at(), box.width(), Style.CURSOR);
@@ -58,6 +68,18 @@ final class ProposalsView {
                 Command.CLOSE_PROPOSALS);
     }
 
+    /** Why the first is the best; of the others, where they are much like it, how they differ from it. */
+    private static String row(State state, Work work, List<Proposal> rows, int row) {
+        Proposal best = rows.get(0);
+        Proposal proposal = rows.get(row);
+        Moves moves = Moves.between(best.registration(), proposal.registration());
+        boolean isLike = row > 0 && proposal.hands().equals(best.hands()) && moves.count() <= MOST_DIFFERENCES;
+        return isLike
+                ? "the first, but "
+                        + MovesLine.between(state, work.instrument(), best.registration(), proposal.registration())
+                : proposal.why();
+    }
+
     private static String title(Work work) {
         return "Proposed for " + work.verse().orElseThrow().label() + ", the lower the better";
     }
@@ -67,7 +89,7 @@ final class ProposalsView {
     }
 
     /** What to draw, why, and the score taken apart. */
-    private static List<String> full(Frame frame, Work work, Proposal proposal, int columns) {
+    private static List<String> full(Frame frame, State state, Work work, Proposal proposal, int columns, int list) {
         String hands = hands(work, proposal.hands());
         List<String> lines = new ArrayList<>(
                 Text.wrapped(Drawing.typed(work.instrument(), proposal.registration()) + "; " + hands, columns));
@@ -85,10 +107,33 @@ final class ProposalsView {
                     columns));
             return lines;
         }
-        for (ScorePart part : parts) {
-            String head = String.format(
-                    Locale.ROOT, "%s %-10s", points(part.points()), part.kind().word());
-            lines.add(Text.fit(head + part.sentence(), columns, "~"));
+        List<String> wrapped =
+                parts.stream().flatMap(part -> told(part, columns).stream()).toList();
+        boolean fits = list + lines.size() + wrapped.size() + FRAME_ROWS <= frame.height();
+        lines.addAll(
+                fits
+                        ? wrapped
+                        : parts.stream()
+                                .map(part -> Text.fit(
+                                        head(part) + part.sentence(),
+                                        columns,
+                                        state.marks().cut()))
+                                .toList());
+        return lines;
+    }
+
+    private static String head(ScorePart part) {
+        return String.format(
+                Locale.ROOT, "%s %-10s", points(part.points()), part.kind().word());
+    }
+
+    /** A part and its sentence, which goes on under itself. */
+    private static List<String> told(ScorePart part, int columns) {
+        String head = head(part);
+        List<String> sentence = Text.wrapped(part.sentence(), columns - head.length());
+        List<String> lines = new ArrayList<>();
+        for (int i = 0; i < sentence.size(); i++) {
+            lines.add((i == 0 ? head : " ".repeat(head.length())) + sentence.get(i));
         }
         return lines;
     }
