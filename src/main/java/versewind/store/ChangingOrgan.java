@@ -146,7 +146,7 @@ final class ChangingOrgan {
 
     private Stream<Path> filesOf(Shelf shelf, String id) {
         try {
-            return shelf.files().stream()
+            return shelf.inOrder().stream()
                     .filter(file ->
                             Format.isId(Shelf.idOf(file)) || Drafts.idOf(file).isPresent())
                     .filter(file -> isFor(file, id));

@@ -21,7 +21,7 @@ interface Disk {
     /** When a file was last written. */
     Instant modified(Path file) throws IOException;
 
-    /** What lies in a folder; nothing if there is no such folder. */
+    /** What lies in a folder, in no order; nothing if there is no such folder. */
     List<Path> list(Path folder) throws IOException;
 
     /** Makes a folder and those above it, if they are not there. */

@@ -85,7 +85,7 @@ public final class Library {
     /** The instruments, by their ids. Reads the head of each file only. */
     public List<InstrumentEntry> instruments() throws BadFile {
         List<InstrumentEntry> entries = new ArrayList<>();
-        for (Path file : instruments.files()) {
+        for (Path file : instruments.inOrder()) {
             String id = Shelf.idOf(file);
             if (Format.isId(id)) {
                 Map<String, String> head = Head.of(file);

@@ -38,7 +38,12 @@ final class Shelf {
         return path(id);
     }
 
-    /** All files in the folder, also those that are not named by an id. */
+    /** All files in the folder in the order of their names, also those that are not named by an id. */
+    List<Path> inOrder() throws BadFile {
+        return files().stream().sorted().toList();
+    }
+
+    /** The same in no order: many are listed sooner so. */
     List<Path> files() throws BadFile {
         try {
             return disk.list(home);
@@ -52,7 +57,7 @@ final class Shelf {
 
     /** The ids of the files. */
     List<String> ids() throws BadFile {
-        return files().stream().map(Shelf::idOf).filter(Format::isId).toList();
+        return inOrder().stream().map(Shelf::idOf).filter(Format::isId).toList();
     }
 
     /** Name of a file without its ending; "" for what is no JSON file. */

@@ -50,7 +50,7 @@ final class SystemDisk implements Disk {
             return List.of();
         }
         try (Stream<Path> files = Files.list(folder)) {
-            return files.sorted().toList();
+            return files.toList();
         }
     }
 
