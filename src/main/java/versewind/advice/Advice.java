@@ -73,8 +73,9 @@ public final class Advice {
     private List<Finding> told(InHymn hymn, int index, Function<Found, Optional<Mend>> mend) {
         Verse verse = hymn.verse(index);
         return found(hymn, index).stream()
-                .map(found ->
-                        found.with(mend.apply(found), verse.silence(found.rule().word())))
+                .map(found -> found.with(
+                        mend.apply(found).map(each -> Pistoned.mend(each, hymn, index)),
+                        verse.silence(found.rule().word())))
                 .sorted(Comparator.comparing(Finding::isSilenced).thenComparing(Finding.BY_WEIGHT))
                 .toList();
     }
@@ -106,9 +107,10 @@ public final class Advice {
         if (!verdict.wantsAttention()) {
             return Optional.empty();
         }
-        return verdict.kind() == Margin.Kind.SOLO_LINE
+        Optional<Mend> mend = verdict.kind() == Margin.Kind.SOLO_LINE
                 ? SoloLine.mend(hymn, place.verse())
                 : Remedy.of(hymn, place.verse(), verdict.way());
+        return mend.map(each -> Pistoned.mend(each, hymn, place.verse()));
     }
 
     /** How to play a verse. */

@@ -61,12 +61,33 @@ final class Inaudible implements VerseRule {
     private static IndexSet comingIn(InHymn hymn, int index) {
         IndexSet sounding = IndexSet.EMPTY;
         for (Chorus chorus : hymn.faults().choruses(hymn.verse(index))) {
-            sounding = sounding.plus(chorus.sounding(stop -> isSoft(hymn.organ(), stop)));
+            sounding = sounding.plus(
+                    chorus.sounding(stop -> isSoft(hymn.organ(), stop) && !isFoundation(hymn, index, stop)));
         }
         for (Verse earlier : hymn.verses().subList(0, index)) {
             sounding = sounding.minus(earlier.registration().stops());
         }
         return sounding;
+    }
+
+    /** Whether a stop is the only 8 ft that is drawn of its division, and others stand on it. */
+    private static boolean isFoundation(InHymn hymn, int index, int stop) {
+        Instrument organ = hymn.organ();
+        int home = organ.stops().get(stop).division();
+        List<Integer> others = hymn.verse(index).registration().stops().stream()
+                .filter(other -> other != stop && organ.stops().get(other).division() == home)
+                .boxed()
+                .toList();
+        return isUnison(organ, stop) && !others.isEmpty() && others.stream().noneMatch(other -> isUnison(organ, other));
+    }
+
+    private static boolean isUnison(Instrument organ, int stop) {
+        return organ.stops()
+                .get(stop)
+                .stop()
+                .footage()
+                .filter(footage -> footage.feet() == Pitch.UNISON_FEET)
+                .isPresent();
     }
 
     private static boolean isSoft(Instrument organ, int stop) {

@@ -10,6 +10,7 @@ import versewind.organ.BoxPosition;
 import versewind.organ.Coupler;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
+import versewind.plan.Mode;
 import versewind.plan.Verse;
 import versewind.sound.Estimate;
 import versewind.sound.OrganSound;
@@ -181,6 +182,7 @@ public record Ladder(List<Rung> stronger, List<Rung> softer) {
             Instrument organ = sound.organ();
             return IntStream.range(0, organ.divisions().size())
                     .filter(division -> organ.divisions().get(division).isEnclosed())
+                    .filter(division -> mayMove(division, way))
                     .mapToObj(division -> {
                         BoxPosition position = drawn.boxes().get(division);
                         return drawn.withBox(division, way == Way.UP ? position.wider() : position.narrower());
@@ -196,6 +198,10 @@ public record Ladder(List<Rung> stronger, List<Rung> softer) {
             }
             List<Registration> movements = new ArrayList<>();
             for (int stop : stops) {
+                if (isLocked(stop, way)
+                        || !mayMove(sound.organ().stops().get(stop).division(), way)) {
+                    continue;
+                }
                 boolean isOpen = way == Way.UP
                         ? order.mayDraw(drawn.stops(), stop)
                         : drawn.stops().contains(stop) && order.mayPutIn(drawn.stops(), stop);
@@ -206,7 +212,22 @@ public record Ladder(List<Rung> stronger, List<Rung> softer) {
             return movements;
         }
 
+        private boolean isLocked(int stop, Way way) {
+            return way == Way.UP
+                    ? verse.locks().never().contains(stop)
+                    : verse.locks().always().contains(stop);
+        }
+
+        /** A soloed melody is made stronger, and what lies beneath it softer. */
+        private boolean mayMove(int division, Way way) {
+            boolean isOfTheMelody = division == verse.hands().right();
+            return verse.mode() != Mode.MELODY_SOLOED || isOfTheMelody == (way == Way.UP);
+        }
+
         private List<Registration> couplers(Registration drawn, Way way) {
+            if (verse.mode() == Mode.MELODY_SOLOED) {
+                return List.of();
+            }
             List<Coupler> couplers = sound.organ().couplers();
             return IntStream.range(0, couplers.size())
                     .filter(coupler -> drawn.couplers().contains(coupler) == (way == Way.DOWN))

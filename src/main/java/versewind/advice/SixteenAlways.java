@@ -3,11 +3,13 @@ package versewind.advice;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import versewind.plan.Edit;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Verse;
+import versewind.sound.Verdict;
 
-/** A heavy 16 ft pedal in every verse of a long hymn tires everyone. Common practice, no source. */
+/** A heavy 16 ft pedal in every verse of a long hymn tires everyone, where one leads without it too. Common practice, no source. */
 final class SixteenAlways implements HymnRule {
 
     @Override
@@ -20,11 +22,16 @@ final class SixteenAlways implements HymnRule {
         if (!isAlways) {
             return List.of();
         }
-        int lightest = verses.subList(1, verses.size() - 1).stream()
+        OptionalInt found = verses.subList(1, verses.size() - 1).stream()
+                .filter(verse -> leads(hymn, relieved(hymn.verse(verse))))
                 .min(Comparator.comparingDouble(hymn::organDba))
-                .orElseThrow();
-        Verse verse = hymn.verse(lightest);
-        Verse relieved = verse.withHands(verse.hands().withLayout(Layout.MANUALS_ONLY));
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
+        if (found.isEmpty()) {
+            return List.of();
+        }
+        int lightest = found.getAsInt();
+        Verse relieved = relieved(hymn.verse(lightest));
         return List.of(Found.remark(
                 hymn,
                 lightest,
@@ -33,5 +40,14 @@ final class SixteenAlways implements HymnRule {
                 "All " + verses.size() + " verses have 16 ft in the pedal; this one could do without.",
                 () -> Optional.of(new Mend(
                         "Play it with the hands only.", new Edit.SetVerse(hymn.index(), lightest, relieved)))));
+    }
+
+    private static Verse relieved(Verse verse) {
+        return verse.withHands(verse.hands().withLayout(Layout.MANUALS_ONLY));
+    }
+
+    /** A verse that leads no more with the hands alone cannot do without. */
+    private static boolean leads(InHymn hymn, Verse relieved) {
+        return hymn.estimate(relieved).margin().verdict().way() == Verdict.Way.NONE;
     }
 }

@@ -110,6 +110,8 @@ final class SmallestChange {
         IndexSet moved = way == Verdict.Way.STRONGER ? all.minus(drawn.stops()) : drawn.stops();
         return moved.stream()
                 .filter(stop -> way == Verdict.Way.SOFTER || leads(stop))
+                .filter(stop -> !verse.locks().never().contains(stop)
+                        && !verse.locks().always().contains(stop))
                 .mapToObj(drawn::toggleStop)
                 .toList();
     }

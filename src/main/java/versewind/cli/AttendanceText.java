@@ -133,7 +133,7 @@ final class AttendanceText {
             int wanting = attendance.assessments().get(i).wantingAttention().size();
             String verses = wanting == 0 ? "no verse wants" : wanting == 1 ? "1 verse wants" : wanting + " verses want";
             String more = seats > 0 && number > seats ? " There are " + seats + " seats." : "";
-            page.paragraph("Before " + people(number) + " " + verses + " attention." + more);
+            page.paragraph("With " + people(number) + " " + verses + " attention." + more);
             remedies(i);
         }
     }

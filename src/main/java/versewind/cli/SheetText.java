@@ -131,7 +131,7 @@ final class SheetText {
         }
         row("- put in", knobs(changes, Movements::putIn));
         row("+ draw", knobs(changes, Movements::drawn));
-        row("> box", boxes(changes));
+        row("  box", boxes(changes));
     }
 
     private static List<String> knobs(List<Movements> changes, Function<Movements, List<String>> which) {

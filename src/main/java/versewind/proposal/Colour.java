@@ -61,9 +61,9 @@ final class Colour {
         return switch (role) {
             case PEOPLE ->
                 switch (mood) {
-                    case GENTLE -> "a gentle verse asks for less than %s";
-                    case PLAIN -> "a plain verse asks for less than %s";
-                    case BRIGHT -> "a bright verse asks for less than %s";
+                    case GENTLE -> "it would be gentler without %s";
+                    case PLAIN -> "it would be plainer without %s";
+                    case BRIGHT -> "it would do without %s";
                     case FESTAL -> "a festal verse gains little by %s";
                 };
             case CHOIR -> "a choir is better carried without %s";

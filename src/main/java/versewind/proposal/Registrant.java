@@ -18,8 +18,10 @@ import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
+import versewind.plan.Mood;
 import versewind.plan.Place;
 import versewind.plan.Plan;
+import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.sound.OrganSound;
@@ -160,15 +162,10 @@ public final class Registrant {
         Verse verse = hymn.verses().get(place.verse());
         Verse weighed = weighed(plan, place);
         boolean isSoloed = weighed.mode() == Mode.MELODY_SOLOED;
-        Target target = Target.of(weighed.mode(), verse.mood()).lifted(isSoloed ? 0 : Shape.liftDb(plan, place));
+        Mood mood = Shape.mood(plan, place);
+        Target target = Target.of(weighed.mode(), mood).lifted(isSoloed ? 0 : Shape.liftDb(plan, place));
         Wish wish = new Wish(
-                weighed.mode(),
-                Company.of(verse),
-                verse.mood(),
-                verse.locks(),
-                target,
-                USUAL_SD_DB,
-                Wish.Neighbours.NONE);
+                weighed.mode(), Company.of(verse), mood, verse.locks(), target, USUAL_SD_DB, Wish.Neighbours.NONE);
         return wish.with(sdDb(weighed, wish, plan.heading().people()));
     }
 
@@ -188,7 +185,7 @@ public final class Registrant {
         boolean isSoloed =
                 verse.mode() == Mode.MELODY_SOLOED && organ.keyboards().size() > 1;
         if (verse.isSung() || isSoloed) {
-            return verse;
+            return sungGently(verse);
         }
         Verse next = verses.subList(place.verse(), verses.size()).stream()
                 .filter(Verse::isSung)
@@ -198,6 +195,13 @@ public final class Registrant {
                 .withMode(next.mode() == Mode.MELODY_SOLOED ? Mode.CONGREGATION : next.mode())
                 .withSinging(next.singing())
                 .withPeople(next.people());
+    }
+
+    /** Where the plan wants a verse gentle, people sing it gently, if nothing else is said of their singing. */
+    private static Verse sungGently(Verse verse) {
+        boolean isGentle =
+                verse.mood() == Mood.GENTLE && verse.mode() == Mode.CONGREGATION && verse.singing() == Singing.ORDINARY;
+        return isGentle ? verse.withSinging(Singing.GENTLE) : verse;
     }
 
     /** How far the margin may be off where it lies nearest to the target, of the registrations with which a search starts. */

@@ -9,6 +9,7 @@ import versewind.plan.Mood;
 import versewind.plan.Occasion;
 import versewind.plan.Place;
 import versewind.plan.Plan;
+import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 
@@ -39,13 +40,30 @@ final class Shape {
         }
         double growthDb = growthDb(occasion(plan));
         double liftDb = growthDb * (share(hymn, place.verse()) - 0.5);
-        boolean isLifted = verse.mood() != Mood.GENTLE && growthDb > 0;
+        boolean isLifted = mood(plan, place) != Mood.GENTLE && growthDb > 0;
         if (isLifted && verse.kind() == VerseKind.LAST_VERSE) {
             liftDb += LAST_VERSE_DB;
         }
         boolean isLastHymn =
                 place.hymn() == plan.hymns().size() - 1 && plan.hymns().size() > 1;
         return isLifted && isLastHymn ? liftDb + LAST_HYMN_DB : liftDb;
+    }
+
+    /**
+     * The mood of a verse: what the plan says; where it says plain, gentle for people who sing gently, and on a day of penance
+     * or mourning.
+     */
+    static Mood mood(Plan plan, Place place) {
+        Verse verse = plan.hymns().get(place.hymn()).verses().get(place.verse());
+        if (verse.mood() != Mood.PLAIN) {
+            return verse.mood();
+        }
+        boolean isHeldBack =
+                switch (occasion(plan)) {
+                    case PENITENTIAL, SOLEMN -> true;
+                    case FESTAL, JOYFUL, EXPECTANT, PLAIN -> false;
+                };
+        return isHeldBack || verse.singing() == Singing.GENTLE ? Mood.GENTLE : Mood.PLAIN;
     }
 
     private static Occasion occasion(Plan plan) {

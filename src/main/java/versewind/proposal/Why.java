@@ -158,20 +158,21 @@ final class Why {
     private String people(boolean isLess, boolean isMore) {
         String whom = wish.company().isSung() ? "leads" : "is there for the people to follow";
         if (isLess) {
-            return wish.company().isSung()
-                    ? "it leads less firmly than wanted"
-                    : "it is softer than what it introduces";
+            return wish.company().isSung() ? "it leads less firmly than wanted" : "it is softer than wanted";
         }
         return isMore
                 ? "it leads more strongly than wanted"
                 : "it " + whom + " as a " + wish.mood().word() + " verse wants";
     }
 
-    private static String voice(boolean isLess, boolean isMore) {
+    private String voice(boolean isLess, boolean isMore) {
+        String voices = wish.role() == Role.SOLOIST ? "voice" : "voices";
         if (isLess) {
             return "it comes near to covering the words";
         }
-        return isMore ? "it stays far beneath the voices" : "it carries the voices and lets the words through";
+        return isMore
+                ? "it stays far beneath the " + voices
+                : "it carries the " + voices + " and lets the words through";
     }
 
     private static String melody(boolean isLess, boolean isMore) {

@@ -29,7 +29,7 @@ final class Words {
         }
         boolean isPeople = wish.isPeople();
         if (wish.company().isSung()) {
-            return isPeople ? "The organ stands above the singing by" : "The voice stands above the organ by";
+            return isPeople ? "The organ's margin over the singing is" : "The words' margin over the organ is";
         }
         return isPeople ? "The organ would stand above the singing by" : "The voice would stand above the organ by";
     }

@@ -33,7 +33,8 @@ final class Answering {
 
     private static Optional<Answer> next(Verse verse, int present) {
         int at = verse.answer().map(answer -> answer.heard().ordinal() + 1).orElse(0);
-        return at < Heard.values().length ? Optional.of(new Answer(Heard.values()[at], present)) : Optional.empty();
+        int then = verse.answer().map(Answer::present).orElse(present);
+        return at < Heard.values().length ? Optional.of(new Answer(Heard.values()[at], then)) : Optional.empty();
     }
 
     private static Step heed(State state, Work work) {

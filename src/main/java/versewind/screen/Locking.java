@@ -59,6 +59,9 @@ final class Locking {
                         .map(each -> each.withLocks(same.apply(each.locks())))
                         .toList()))
                 .toList();
+        if (hymns.equals(plan.hymns())) {
+            return Step.says(state, "It is so in every verse already. v locks it here first, then V does throughout.");
+        }
         return told(
                 Handler.edit(state, work, new Edit.SetHymns(hymns, work.place())),
                 words(work, here, stop.get()) + ", in every verse of the service.");

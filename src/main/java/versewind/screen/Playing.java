@@ -88,12 +88,25 @@ final class Playing {
         return Handler.change(state, work, verse.withSinging(strengths[at]));
     }
 
+    /** The next mood; a gentle one takes the singing with it, and leaves it with it. */
     private static Step nextMood(State state, Work work, Verse verse) {
         Mood[] moods = Mood.values();
         Mood next = moods[(verse.mood().ordinal() + 1) % moods.length];
-        Step step = Handler.change(state, work, verse.withMood(next));
+        Singing singing = verse.singing();
+        if (next == Mood.GENTLE && singing == Singing.ORDINARY) {
+            singing = Singing.GENTLE;
+        } else if (verse.mood() == Mood.GENTLE && singing == Singing.GENTLE) {
+            singing = Singing.ORDINARY;
+        }
+        Step step = Handler.change(state, work, verse.withMood(next).withSinging(singing));
+        String too = singing == verse.singing() ? "" : " They sing " + sung(singing) + ".";
         return new Step(
-                step.state().with(Notice.says(verse.label() + " is to sound " + next.word() + ".")), step.effects());
+                step.state().with(Notice.says(verse.label() + " is to sound " + next.word() + "." + too)),
+                step.effects());
+    }
+
+    private static String sung(Singing singing) {
+        return singing == Singing.GENTLE ? "gently too" : "as usual again";
     }
 
     private static Step nextLayout(State state, Work work, Verse verse) {

@@ -377,7 +377,15 @@ class AdviceTest {
 
     @Test
     void a_long_hymn_wants_a_verse_without_16_ft() {
-        Verse heavy = CATHEDRAL.withPedal("Great", "Great: Diapason II 8", "Pedal: Bourdon 16", "Great to Pedal");
+        Verse heavy = CATHEDRAL
+                .withPedal(
+                        "Great",
+                        "Great: Diapason II 8",
+                        "Great: Principal 4",
+                        "Great: Fifteenth 2",
+                        "Pedal: Bourdon 16",
+                        "Great to Pedal")
+                .withSinging(Singing.GENTLE);
         Finding finding = CATHEDRAL
                 .found(Rule.SIXTEEN_ALWAYS, FEW, heavy, heavy, heavy, heavy, heavy)
                 .get(0);
@@ -388,6 +396,27 @@ class AdviceTest {
                 .isEmpty();
         assertThat(CATHEDRAL.says(Rule.SIXTEEN_ALWAYS, FEW, heavy, heavy, heavy, heavy))
                 .isEmpty();
+    }
+
+    @Test
+    void verses_that_need_the_pedal_to_lead_are_left_with_it() {
+        Verse soft = CATHEDRAL.withPedal("Great", "Great: Stopped Diap 8", "Pedal: Bourdon 16", "Great to Pedal");
+
+        assertThat(CATHEDRAL.says(Rule.SIXTEEN_ALWAYS, MANY, soft, soft, soft, soft, soft))
+                .isEmpty();
+    }
+
+    @Test
+    void a_mend_on_a_piston_that_others_have_goes_on_a_piston_of_its_own() {
+        Verse shared = FLUTES.withPiston("G1").withSinging(Singing.GENTLE);
+        Finding finding = Stream.of(FEW, 100, 150, 200, 300)
+                .flatMap(people ->
+                        CATHEDRAL.found(Rule.LEAD_LOST, people, shared, shared.withKind(VerseKind.LAST_VERSE)).stream())
+                .filter(found -> found.mend().isPresent())
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(finding.mend().orElseThrow().words()).endsWith("Set it on piston G2.");
     }
 
     @Test
