@@ -131,6 +131,14 @@ class ExactTest {
     }
 
     @Test
+    void an_organ_of_sixteen_stops_is_searched_to_the_end() {
+        Console console = Console.of(new SmallOrgans(9).ofOneManual(13, 3));
+
+        assertThat(console.organ().stops()).hasSize(16);
+        assertExact(console, 120, console.verse(Mode.CONGREGATION, Mood.PLAIN));
+    }
+
+    @Test
     void an_organ_of_thirteen_stops_is_searched_to_the_end() {
         Console console = Console.of(new SmallOrgans(8).ofOneManual(10, 3));
 

@@ -30,7 +30,9 @@ final class SmallOrgans {
             Stop.of("Bourdon", "16", Family.FLUTE, Pipe.STOPPED),
             Stop.of("Trumpet", "8", Family.CHORUS_REED, Pipe.CONICAL_REED),
             Stop.of("Oboe", "8", Family.SOLO_REED, Pipe.CONICAL_REED),
-            Stop.of("Celeste", "8", Family.CELESTE, Pipe.OPEN));
+            Stop.of("Celeste", "8", Family.CELESTE, Pipe.OPEN),
+            Stop.of("Tierce", "1 3/5", Family.MUTATION, Pipe.OPEN),
+            Stop.of("Larigot", "1 1/3", Family.MUTATION, Pipe.OPEN));
 
     private static final List<Stop> PEDAL = List.of(
             Stop.of("Bourdon", "16", Family.FLUTE, Pipe.STOPPED),
