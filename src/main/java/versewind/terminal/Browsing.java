@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import versewind.advice.Assessment;
 import versewind.advice.Ladder;
@@ -30,7 +31,7 @@ import versewind.store.PlanFile;
 final class Browsing implements AutoCloseable {
 
     /** As many as fit on an ordinary screen, so that there is soon one to look at. */
-    private static final int FIRST_PLANS = 20;
+    static final int FIRST_PLANS = 20;
 
     private static final int MORE_PLANS = 400;
 
@@ -50,10 +51,18 @@ final class Browsing implements AutoCloseable {
     /** Which ladders are wanted. */
     private final AtomicInteger climbing = new AtomicInteger();
 
+    /** What was read before there was a screen, for the first list alone. */
+    private final AtomicReference<LookAhead> ahead = new AtomicReference<>();
+
     Browsing(Library library, Consumer<Input> tell) {
         this.library = library;
         this.catalogue = library.catalogue();
         this.tell = tell;
+    }
+
+    /** Tells of what was read ahead, when it is asked for the first time. */
+    void lookedAhead(LookAhead looked) {
+        ahead.set(looked);
     }
 
     /** Tells of all plans, soon; what is still being read of an earlier time is given up. */
@@ -61,7 +70,8 @@ final class Browsing implements AutoCloseable {
         int number = reading.incrementAndGet();
         reader.execute(() -> {
             try {
-                tell(catalogue.files(), 0, number);
+                LookAhead looked = ahead.getAndSet(null);
+                tell(looked == null ? catalogue.files() : looked.files(), 0, number);
             } catch (BadFile bad) {
                 tell.accept(new Input.Failed(bad.getMessage()));
             }

@@ -43,7 +43,10 @@ public final class Editor {
      * @throws NoTerminalException if there is no terminal to run in
      */
     public static void run(Library library, Optional<OpenPlan> plan, LocalDate today) throws NoTerminalException {
-        run(library, today, editor -> editor.start(plan));
+        Optional<LookAhead> ahead = plan.isPresent()
+                ? Optional.empty()
+                : Optional.of(LookAhead.begin(library.catalogue(), Browsing.FIRST_PLANS));
+        run(library, today, ahead, editor -> editor.start(plan));
     }
 
     /**
@@ -55,17 +58,19 @@ public final class Editor {
      * @throws NoTerminalException if there is no terminal to run in
      */
     public static void runDesk(Library library, OpenPlan plan, LocalDate today) throws NoTerminalException {
-        run(library, today, editor -> {
+        run(library, today, Optional.empty(), editor -> {
             editor.open(plan);
             editor.settle(Update.desk(editor.state));
         });
     }
 
-    private static void run(Library library, LocalDate today, Consumer<Editor> start) throws NoTerminalException {
+    private static void run(Library library, LocalDate today, Optional<LookAhead> ahead, Consumer<Editor> start)
+            throws NoTerminalException {
         try (Console console = Console.open();
                 Drafting drafting = new Drafting(library);
                 Browsing browsing = new Browsing(library, console::tell);
                 Proposing proposing = new Proposing(console::tell)) {
+            ahead.ifPresent(browsing::lookedAhead);
             Input.Resize size = console.size();
             Marks marks = console.utf8() ? Marks.UNICODE : Marks.ASCII;
             State state = State.empty(size.columns(), size.rows(), marks, today);
