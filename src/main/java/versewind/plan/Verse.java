@@ -90,88 +90,23 @@ public record Verse(
     }
 
     public Verse withMode(Mode other) {
-        return new Verse(
-                kind,
-                label,
-                other,
-                singing,
-                people,
-                hands,
-                registration,
-                piston,
-                note,
-                mood,
-                locks,
-                silenced,
-                answerAfter(mode, other));
+        return played(other, singing, people, hands, registration);
     }
 
     public Verse withSinging(Singing other) {
-        return new Verse(
-                kind,
-                label,
-                mode,
-                other,
-                people,
-                hands,
-                registration,
-                piston,
-                note,
-                mood,
-                locks,
-                silenced,
-                answerAfter(singing, other));
+        return played(mode, other, people, hands, registration);
     }
 
     public Verse withPeople(OptionalInt other) {
-        return new Verse(
-                kind,
-                label,
-                mode,
-                singing,
-                other,
-                hands,
-                registration,
-                piston,
-                note,
-                mood,
-                locks,
-                silenced,
-                answerAfter(people, other));
+        return played(mode, singing, other, hands, registration);
     }
 
     public Verse withHands(HandsAndFeet other) {
-        return new Verse(
-                kind,
-                label,
-                mode,
-                singing,
-                people,
-                other,
-                registration,
-                piston,
-                note,
-                mood,
-                locks,
-                silenced,
-                answerAfter(hands, other));
+        return played(mode, singing, people, other, registration);
     }
 
     public Verse withRegistration(Registration other) {
-        return new Verse(
-                kind,
-                label,
-                mode,
-                singing,
-                people,
-                hands,
-                other,
-                piston,
-                note,
-                mood,
-                locks,
-                silenced,
-                answerAfter(registration, other));
+        return played(mode, singing, people, hands, other);
     }
 
     public Verse withPiston(String other) {
@@ -199,9 +134,32 @@ public record Verse(
                 kind, label, mode, singing, people, hands, registration, piston, note, mood, locks, silenced, other);
     }
 
-    /** An answer was about what was played and sung: where that changes, it falls. */
-    private <T> Optional<Answer> answerAfter(T was, T is) {
-        return was.equals(is) ? answer : Optional.empty();
+    /** An answer was about what was played and sung: where any of that changes, it falls. */
+    private Verse played(
+            Mode otherMode,
+            Singing otherSinging,
+            OptionalInt otherPeople,
+            HandsAndFeet otherHands,
+            Registration otherRegistration) {
+        boolean isSame = otherMode == mode
+                && otherSinging == singing
+                && otherPeople.equals(people)
+                && otherHands.equals(hands)
+                && otherRegistration.equals(registration);
+        return new Verse(
+                kind,
+                label,
+                otherMode,
+                otherSinging,
+                otherPeople,
+                otherHands,
+                otherRegistration,
+                piston,
+                note,
+                mood,
+                locks,
+                silenced,
+                isSame ? answer : Optional.empty());
     }
 
     /** With a rule silenced; its note replaces one that it had. */
