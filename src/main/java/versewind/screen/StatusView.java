@@ -57,7 +57,7 @@ final class StatusView {
             parts.add("piston " + verse.piston());
         }
         if (verse.mood() != Mood.PLAIN) {
-            parts.add(verse.mood().word());
+            parts.add("to sound " + verse.mood().word());
         }
         verse.answer().ifPresent(answer -> parts.add("was " + answer.heard().word()));
         int x = 1;
