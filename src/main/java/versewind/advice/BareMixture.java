@@ -2,7 +2,6 @@ package versewind.advice;
 
 import java.util.Optional;
 import versewind.organ.Family;
-import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 
 /** A mixture crowns a chorus and wants 8 and 4 ft flues at least beneath it. Common practice, no source. */
@@ -15,11 +14,10 @@ final class BareMixture implements ChorusRule {
 
     @Override
     public Optional<ChorusFault> judge(Chorus chorus) {
-        IndexSet mixtures = chorus.sounding(Family.MIXTURE);
         boolean isCarried = chorus.hasFlue(Pitch.FEET_8) && chorus.hasFlue(Pitch.FEET_4);
-        return !chorus.isAccompaniment() || mixtures.isEmpty() || isCarried
+        return !chorus.isAccompaniment() || !chorus.has(Family.MIXTURE) || isCarried
                 ? Optional.empty()
-                : Optional.of(new ChorusFault(this, Severity.CAUTION, chorus, mixtures));
+                : Optional.of(new ChorusFault(this, Severity.CAUTION, chorus, chorus.sounding(Family.MIXTURE)));
     }
 
     @Override

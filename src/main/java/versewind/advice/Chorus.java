@@ -16,13 +16,17 @@ import versewind.sound.Part;
 final class Chorus {
 
     private static final int OCTAVE_SEMITONES = 12;
+    private static final int OCTAVES = 3;
+    private static final int EVERY_OCTAVE = (1 << OCTAVES) - 1;
 
     private final Drawn drawn;
     private final Hand hand;
-    private final Part part;
     private final int division;
 
-    private IndexSet sounding = IndexSet.EMPTY;
+    /** For every division, which octaves of the part reach it; bit 1 is the unison. */
+    private final int[] octavesOf;
+
+    private boolean silent = true;
     private int families;
     private int octaves;
     private int flueOctaves;
@@ -38,27 +42,33 @@ final class Chorus {
      * @param hand who plays it
      * @param part a part that is played so
      * @param division index of the division under the hand or the feet
+     * @param received what reaches every division, in the bits of {@link Keys}
      */
-    Chorus(Drawn drawn, Hand hand, Part part, int division) {
+    Chorus(Drawn drawn, Hand hand, Part part, int division, int[] received) {
         this.drawn = drawn;
         this.hand = hand;
-        this.part = part;
         this.division = division;
-        drawn.registration().stops().forEach(this::add);
+        octavesOf = new int[received.length];
+        for (int home = 0; home < received.length; home++) {
+            octavesOf[home] = received[home] >> Keys.bit(part, -1) & EVERY_OCTAVE;
+        }
+        IndexSet stops = drawn.registration().stops();
+        for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
+            add(stop);
+        }
     }
 
     private void add(int stop) {
-        int home = drawn.specification().divisionOf(stop);
-        boolean isHeard = false;
-        for (int octave = -1; octave <= 1; octave++) {
-            if ((drawn.received()[home] & 1 << Keys.bit(part, octave)) != 0) {
-                isHeard = true;
-                addPitch(stop, octave);
-            }
+        int heard = octavesOf[specification().divisionOf(stop)];
+        if (heard == 0) {
+            return;
         }
-        if (isHeard) {
-            sounding = sounding.with(stop);
-            count(specification().stop(stop).family());
+        silent = false;
+        count(specification().stop(stop).family());
+        for (int octave = 0; octave < OCTAVES; octave++) {
+            if ((heard & 1 << octave) != 0) {
+                addPitch(stop, octave - 1);
+            }
         }
     }
 
@@ -131,21 +141,19 @@ final class Chorus {
     }
 
     boolean isSilent() {
-        return sounding.isEmpty();
+        return silent;
     }
 
     /** Indices of the stops that sound. */
     IndexSet sounding() {
-        return sounding;
+        return sounding(stop -> true);
     }
 
     /** Indices of the stops that sound and are such. */
     IndexSet sounding(IntPredicate such) {
-        IndexSet some = IndexSet.EMPTY;
-        for (int stop : sounding.stream().filter(such).toArray()) {
-            some = some.with(stop);
-        }
-        return some;
+        return IndexSet.of(registration().stops().stream()
+                .filter(stop -> octavesOf[specification().divisionOf(stop)] != 0)
+                .filter(such));
     }
 
     /** Indices of the stops of a family that sound. */

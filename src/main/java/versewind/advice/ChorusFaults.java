@@ -8,12 +8,14 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Verse;
-import versewind.sound.Keys;
 import versewind.sound.Part;
+import versewind.sound.Routing;
 
 /**
  * What is wrong with how the stops of a registration are put together, on one instrument. Looks at what is drawn and at
  * which keyboards are played, never at levels, so that a search can ask it for every candidate.
+ *
+ * <p>Belongs to one thread, as it remembers where the couplers lead.
  *
  * <p>Each hand is judged by what sounds from its keyboard, couplers and all; a manual that nobody plays has no faults.
  * Both hands on one keyboard are one.
@@ -40,11 +42,11 @@ public final class ChorusFaults {
             new PedalWithoutEightFoot());
 
     private final Specification specification;
-    private final Keys keys;
+    private final Routing routing;
 
     private ChorusFaults(Instrument organ) {
         specification = new Specification(organ);
-        keys = new Keys(organ);
+        routing = new Routing(organ);
     }
 
     /** Opens an instrument; what does not depend on what is drawn is worked out once. */
@@ -69,7 +71,9 @@ public final class ChorusFaults {
         for (Chorus chorus : choruses(drawn, hands, company)) {
             for (ChorusRule rule : RULES) {
                 Optional<ChorusFault> fault = rule.judge(chorus);
-                fault.ifPresent(faults::add);
+                if (fault.isPresent()) {
+                    faults.add(fault.get());
+                }
             }
         }
         return faults;
@@ -81,19 +85,18 @@ public final class ChorusFaults {
     }
 
     private List<Chorus> choruses(Registration drawn, HandsAndFeet hands, Company company) {
-        int[] received = new int[specification.organ().divisions().size()];
-        keys.route(hands, drawn.couplers(), received);
-        Drawn all = new Drawn(specification, drawn, hands, company, received);
+        int[] received = routing.received(hands, drawn.couplers());
+        Drawn all = new Drawn(specification, drawn, hands, company);
         List<Chorus> choruses = new ArrayList<>();
         if (specification.isOneKeyboard(hands)) {
-            choruses.add(new Chorus(all, Hand.BOTH_HANDS, Part.SOPRANO, hands.right()));
+            choruses.add(new Chorus(all, Hand.BOTH_HANDS, Part.SOPRANO, hands.right(), received));
         } else {
-            choruses.add(new Chorus(all, Hand.RIGHT_HAND, Part.SOPRANO, hands.right()));
-            choruses.add(new Chorus(all, Hand.LEFT_HAND, Part.TENOR, hands.left()));
+            choruses.add(new Chorus(all, Hand.RIGHT_HAND, Part.SOPRANO, hands.right(), received));
+            choruses.add(new Chorus(all, Hand.LEFT_HAND, Part.TENOR, hands.left(), received));
         }
         OptionalInt pedal = specification.organ().pedalDivision();
         if (pedal.isPresent() && hands.layout().usesPedal()) {
-            choruses.add(new Chorus(all, Hand.FEET, Part.BASS_ON_PEDAL, pedal.getAsInt()));
+            choruses.add(new Chorus(all, Hand.FEET, Part.BASS_ON_PEDAL, pedal.getAsInt(), received));
         }
         return choruses;
     }

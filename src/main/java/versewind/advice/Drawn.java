@@ -10,8 +10,5 @@ import versewind.plan.HandsAndFeet;
  * @param registration what is drawn
  * @param hands how it is played
  * @param company for whom
- * @param received what reaches every division, in the bits of {@link versewind.sound.Keys}
  */
-@SuppressWarnings("ArrayRecordComponent") // never compared; made anew for every registration that is judged
-record Drawn(
-        Specification specification, Registration registration, HandsAndFeet hands, Company company, int[] received) {}
+record Drawn(Specification specification, Registration registration, HandsAndFeet hands, Company company) {}

@@ -1,7 +1,7 @@
 package versewind.advice;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.organ.Registration;
@@ -26,6 +26,10 @@ public record Moves(
         IndexSet tremulantsPutIn,
         List<BoxMove> boxes) {
 
+    public Moves {
+        boxes = List.copyOf(boxes);
+    }
+
     /**
      * A box that changes its position.
      *
@@ -36,11 +40,13 @@ public record Moves(
 
     /** The movements from one registration to another of the same instrument. */
     public static Moves between(Registration before, Registration after) {
-        List<BoxMove> boxes = IntStream.range(0, after.boxes().size())
-                .filter(division ->
-                        before.boxes().get(division) != after.boxes().get(division))
-                .mapToObj(division -> new BoxMove(division, after.boxes().get(division)))
-                .toList();
+        List<BoxMove> boxes = new ArrayList<>();
+        for (int division = 0; division < after.boxes().size(); division++) {
+            BoxPosition to = after.boxes().get(division);
+            if (before.boxes().get(division) != to) {
+                boxes.add(new BoxMove(division, to));
+            }
+        }
         return new Moves(
                 after.stops().minus(before.stops()),
                 before.stops().minus(after.stops()),

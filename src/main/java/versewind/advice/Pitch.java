@@ -15,6 +15,7 @@ enum Pitch {
     static final int UNISON_FEET = 8;
 
     private static final int OCTAVE_SEMITONES = 12;
+    private static final int COUNT = values().length;
 
     /** As it stands on a knob: "4". */
     String feet() {
@@ -25,7 +26,7 @@ enum Pitch {
     static int bitOf(int semitones) {
         int octave = Math.floorDiv(semitones, OCTAVE_SEMITONES) + FEET_8.ordinal();
         boolean isOctave = Math.floorMod(semitones, OCTAVE_SEMITONES) == 0;
-        return isOctave && octave >= 0 && octave < values().length ? 1 << octave : 0;
+        return isOctave && octave >= 0 && octave < COUNT ? 1 << octave : 0;
     }
 
     int bit() {

@@ -14,6 +14,9 @@ public final class IndexSet {
     /** The set of nothing. */
     public static final IndexSet EMPTY = new IndexSet(new long[0]);
 
+    /** Stands for no index. */
+    public static final int NONE = -1;
+
     private final long[] words;
 
     private IndexSet(long[] words) {
@@ -59,6 +62,17 @@ public final class IndexSet {
         return new IndexSet(more);
     }
 
+    /** The first index of the set from an index on, or {@link #NONE}. */
+    public int next(int from) {
+        for (int i = from >> 6; i < words.length; i++) {
+            long rest = i == from >> 6 ? words[i] & (-1L << from) : words[i];
+            if (rest != 0) {
+                return 64 * i + Long.numberOfTrailingZeros(rest);
+            }
+        }
+        return NONE;
+    }
+
     /** This set without the index. */
     public IndexSet without(int index) {
         if (!contains(index)) {
@@ -74,8 +88,21 @@ public final class IndexSet {
         return contains(index) ? without(index) : with(index);
     }
 
+    /** Whether something is in both sets. */
+    public boolean meets(IndexSet other) {
+        for (int i = 0; i < Math.min(words.length, other.words.length); i++) {
+            if ((words[i] & other.words[i]) != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** What is in this set and not in the other. */
     public IndexSet minus(IndexSet other) {
+        if (!meets(other)) {
+            return this;
+        }
         long[] rest = words.clone();
         for (int i = 0; i < Math.min(rest.length, other.words.length); i++) {
             rest[i] &= ~other.words[i];
@@ -85,6 +112,9 @@ public final class IndexSet {
 
     /** What is in either. */
     public IndexSet plus(IndexSet other) {
+        if (other.isEmpty()) {
+            return this;
+        }
         long[] both = Arrays.copyOf(words, Math.max(words.length, other.words.length));
         for (int i = 0; i < other.words.length; i++) {
             both[i] |= other.words[i];
@@ -113,10 +143,8 @@ public final class IndexSet {
 
     /** Does something with each index, ascending. */
     public void forEach(IntConsumer action) {
-        for (int i = 0; i < words.length; i++) {
-            for (long rest = words[i]; rest != 0; rest &= rest - 1) {
-                action.accept(64 * i + Long.numberOfTrailingZeros(rest));
-            }
+        for (int index = next(0); index != NONE; index = next(index + 1)) {
+            action.accept(index);
         }
     }
 

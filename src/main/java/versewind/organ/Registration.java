@@ -19,6 +19,12 @@ public record Registration(IndexSet stops, IndexSet couplers, IndexSet tremulant
         boxes = List.copyOf(boxes);
     }
 
+    /** Written out, for a search asks for it again and again: what a record has of itself starts slowly. */
+    @Override
+    public int hashCode() {
+        return 31 * (31 * (31 * stops.hashCode() + couplers.hashCode()) + tremulants.hashCode()) + boxes.hashCode();
+    }
+
     /** Nothing drawn, all boxes open. */
     public static Registration silent(Instrument instrument) {
         return new Registration(

@@ -37,6 +37,11 @@ final class Chain {
     private final double[][][] byEither;
     private final boolean[] may;
 
+    /** Of the two candidates that were looked at last. */
+    private double withoutPiston;
+
+    private double withPiston;
+
     private Best best;
     private double bound = Double.POSITIVE_INFINITY;
     private int branches;
@@ -94,22 +99,27 @@ final class Chain {
         byEither[stage] = new double[to.size()][from.size()];
         for (int b = 0; b < to.size(); b++) {
             for (int a = 0; a < from.size(); a++) {
-                byHand[stage][b][a] = between(stage, from.get(a), to.get(b), Breath.Piston.NONE);
-                byEither[stage][b][a] =
-                        Math.min(byHand[stage][b][a], between(stage, from.get(a), to.get(b), Breath.Piston.SET));
+                reckon(stages.get(stage), from.get(a), to.get(b));
+                byHand[stage][b][a] = withoutPiston;
+                byEither[stage][b][a] = Math.min(withoutPiston, withPiston);
             }
         }
     }
 
-    private double between(int stage, Stage.Candidate from, Stage.Candidate to, Breath.Piston piston) {
-        Tally tally = Tally.silent();
-        stages.get(stage).breath().ifPresent(breath -> {
+    private void reckon(Stage stage, Stage.Candidate from, Stage.Candidate to) {
+        withoutPiston = stage.likeness() == Stage.Likeness.COUNTS ? Judge.sameness(from.draft(), to.draft()) : 0;
+        withPiston = withoutPiston;
+        if (stage.breath().isPresent()) {
             Moves moves = Moves.between(from.draft().registration(), to.draft().registration());
-            breath.with(piston).add(moves, to::hears, tally);
-        });
-        if (stages.get(stage).likeness() == Stage.Likeness.COUNTS) {
-            tally.add(Judge.sameness(from.draft(), to.draft()), "");
+            Breath breath = stage.breath().get();
+            withoutPiston += moved(breath.with(Breath.Piston.NONE), moves, to);
+            withPiston += moved(breath.with(Breath.Piston.SET), moves, to);
         }
+    }
+
+    private static double moved(Breath breath, Moves moves, Stage.Candidate to) {
+        Tally tally = Tally.silent();
+        breath.add(moves, to::hears, tally);
         return tally.points();
     }
 

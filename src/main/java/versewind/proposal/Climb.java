@@ -46,6 +46,11 @@ final class Climb {
     /** What was too dear to be scored to the end, and what it costs at least. */
     private final Map<Draft, Double> rejected = new HashMap<>();
 
+    /** Where the climb stands. */
+    private Draft at;
+
+    private double atPoints;
+
     Climb(Disposition organ, Space space, Judge judge, Sounding sounding, BooleanSupplier goOn) {
         this.organ = organ;
         this.space = space;
@@ -65,8 +70,9 @@ final class Climb {
 
     /** Everything that was scored, the best first. */
     List<Scored> search(Effort effort) {
-        List<Draft> starts = starts(effort.climbs());
-        starts.forEach(this::climb);
+        for (Draft start : starts(effort.climbs())) {
+            climb(start);
+        }
         Shake shake = new Shake();
         for (int kick = 0; kick < effort.kicks() && goOn.getAsBoolean(); kick++) {
             climb(shake.kick(best().draft()));
@@ -119,150 +125,119 @@ final class Climb {
     }
 
     private void climb(Draft start) {
-        Draft at = space.tidied(start, sounding);
-        double points = points(at, Double.POSITIVE_INFINITY);
-        while (goOn.getAsBoolean()) {
-            Scored next = improved(at, points);
-            if (next.points() >= points) {
-                return;
-            }
-            at = next.draft();
-            points = next.points();
+        at = space.tidied(start, sounding);
+        atPoints = points(at, Double.POSITIVE_INFINITY);
+        double before = Double.POSITIVE_INFINITY;
+        while (atPoints < before && goOn.getAsBoolean()) {
+            before = atPoints;
+            toggleStops();
+            moveBoxes();
+            toggleCouplers();
+            swapStops();
+            moveBoxesWithStops();
+            moveHands();
         }
     }
 
-    /** Goes once through all movements and takes each that makes it better. */
-    private Scored improved(Draft start, double startPoints) {
-        Draft at = start;
-        double points = startPoints;
-        for (int kind = 0; kind < KINDS; kind++) {
-            for (Movement movement : movements(at, kind)) {
-                Draft tried = movement.of(at);
-                if (tried.equals(at)) {
-                    continue;
-                }
-                double triedPoints = points(tried, points);
-                if (triedPoints < points) {
-                    at = tried;
-                    points = triedPoints;
-                }
-            }
+    /** Goes to a draft if it is better. */
+    private void consider(Draft tried) {
+        if (tried.equals(at)) {
+            return;
         }
-        return new Scored(at, points);
-    }
-
-    private static final int KINDS = 6;
-
-    @FunctionalInterface
-    private interface Movement {
-        Draft of(Draft draft);
-    }
-
-    private List<Movement> movements(Draft draft, int kind) {
-        sounding.look(draft);
-        return switch (kind) {
-            case 0 -> toggles();
-            case 1 -> boxes();
-            case 2 -> couplers(draft);
-            case 3 -> swaps(draft);
-            case 4 -> boxesAndStops();
-            default -> hands(draft);
-        };
-    }
-
-    private List<Movement> toggles() {
-        List<Movement> movements = new ArrayList<>();
-        for (int stop : space.free(sounding)) {
-            movements.add(at -> tidied(at.toggleStop(stop)));
+        double triedPoints = points(tried, atPoints);
+        if (triedPoints < atPoints) {
+            at = tried;
+            atPoints = triedPoints;
         }
-        return movements;
-    }
-
-    private List<Movement> boxes() {
-        List<Movement> movements = new ArrayList<>();
-        for (int division : space.boxes(sounding)) {
-            for (BoxPosition position : Space.POSITIONS) {
-                movements.add(at -> tidied(at.withBox(division, position)));
-            }
-        }
-        return movements;
-    }
-
-    /** A box and a stop of its division together: one makes good for the other. */
-    private List<Movement> boxesAndStops() {
-        List<Movement> movements = new ArrayList<>();
-        if (judge.wish().isPeople()) {
-            return movements;
-        }
-        int[] free = space.free(sounding);
-        for (int division : space.boxes(sounding)) {
-            for (BoxPosition position : Space.POSITIONS) {
-                for (int stop : free) {
-                    if (organ.divisionOf(stop) == division) {
-                        movements.add(
-                                at -> tidied(at.withBox(division, position).toggleStop(stop)));
-                    }
-                }
-            }
-        }
-        return movements;
     }
 
     private Draft tidied(Draft draft) {
         return space.tidied(draft, sounding);
     }
 
-    /** A coupler alone, and a coupler with a chorus at its other end. */
-    private List<Movement> couplers(Draft draft) {
-        List<Movement> movements = new ArrayList<>();
-        for (int coupler : space.couplers(draft.hands())) {
-            movements.add(at -> tidied(at.toggleCoupler(coupler)));
-            int source = organ.sourceOf(coupler);
-            if (sounding.isPlayed(source)) {
-                continue;
-            }
-            for (int step = 0; step < Ladders.steps(); step++) {
-                IndexSet chorus = ladders.step(source, step);
-                movements.add(at -> at.couplers().contains(coupler)
-                        ? at
-                        : tidied(at.toggleCoupler(coupler).withStops(at.stops().plus(chorus))));
-            }
-        }
-        return movements;
+    /** The stops that may be moved where somebody stands now. */
+    private int[] free() {
+        sounding.look(at);
+        return space.free(sounding);
     }
 
-    /** One stop for another of the division. */
-    private List<Movement> swaps(Draft draft) {
-        List<Movement> movements = new ArrayList<>();
-        int[] free = space.free(sounding);
-        for (int out : free) {
-            for (int in : free) {
-                boolean isSwap = draft.stops().contains(out)
-                        && !draft.stops().contains(in)
-                        && organ.divisionOf(out) == organ.divisionOf(in)
-                        && organ.layer(out).isKinOf(organ.layer(in));
-                if (isSwap) {
-                    movements.add(at -> at.stops().contains(out)
-                            ? at.withStops(at.stops().without(out).with(in))
-                            : at);
+    private void toggleStops() {
+        for (int stop : free()) {
+            Draft toggled = at.toggleStop(stop);
+            consider(at.stops().contains(stop) ? tidied(toggled) : toggled);
+        }
+    }
+
+    private void moveBoxes() {
+        sounding.look(at);
+        for (int division : space.boxes(sounding)) {
+            for (BoxPosition position : Space.POSITIONS) {
+                consider(tidied(at.withBox(division, position)));
+            }
+        }
+    }
+
+    /** A box and a stop of its division together: one makes good for the other. */
+    private void moveBoxesWithStops() {
+        if (judge.wish().isPeople()) {
+            return;
+        }
+        int[] free = free();
+        for (int division : space.boxes(sounding)) {
+            for (BoxPosition position : Space.POSITIONS) {
+                for (int stop : free) {
+                    if (organ.divisionOf(stop) == division) {
+                        consider(tidied(at.withBox(division, position).toggleStop(stop)));
+                    }
                 }
             }
         }
-        return movements;
     }
 
-    private List<Movement> hands(Draft draft) {
-        List<Movement> movements = new ArrayList<>();
-        for (HandsAndFeet other : space.hands()) {
-            if (!other.equals(draft.hands())) {
-                movements.add(at -> {
-                    Draft moved = at.withHands(other);
-                    IndexSet kept = space.inPlay(at.couplers(), other);
-                    return tidied(moved.with(moved.registration().withCouplers(kept)));
-                });
+    /** A coupler alone, and a coupler with a chorus at its other end. */
+    private void toggleCouplers() {
+        sounding.look(at);
+        boolean[] isPlayed = new boolean[organ.organ().divisions().size()];
+        for (int division = 0; division < isPlayed.length; division++) {
+            isPlayed[division] = sounding.isPlayed(division);
+        }
+        for (int coupler : space.couplers(at.hands())) {
+            consider(tidied(at.toggleCoupler(coupler)));
+            int source = organ.sourceOf(coupler);
+            for (int step = 0; step < Ladders.steps() && !isPlayed[source]; step++) {
+                if (!at.couplers().contains(coupler)) {
+                    IndexSet chorus = ladders.step(source, step);
+                    consider(tidied(
+                            at.toggleCoupler(coupler).withStops(at.stops().plus(chorus))));
+                }
             }
         }
-        return movements;
+    }
+
+    /** One stop for another of the division. */
+    private void swapStops() {
+        int[] free = free();
+        for (int out : free) {
+            for (int in : free) {
+                boolean isSwap = organ.divisionOf(out) == organ.divisionOf(in)
+                        && at.stops().contains(out)
+                        && !at.stops().contains(in)
+                        && organ.layer(out).isKinOf(organ.layer(in));
+                if (isSwap) {
+                    consider(at.withStops(at.stops().without(out).with(in)));
+                }
+            }
+        }
+    }
+
+    private void moveHands() {
+        for (HandsAndFeet other : space.hands()) {
+            if (!other.equals(at.hands())) {
+                Draft moved = at.withHands(other);
+                IndexSet kept = space.inPlay(at.couplers(), other);
+                consider(tidied(moved.with(moved.registration().withCouplers(kept))));
+            }
+        }
     }
 
     /** Shakes a draft, every time otherwise, and always in the same way. */

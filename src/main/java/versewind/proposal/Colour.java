@@ -1,6 +1,7 @@
 package versewind.proposal;
 
 import java.util.List;
+import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.plan.Mood;
 
@@ -51,8 +52,11 @@ final class Colour {
         if (role == Role.UNDER_SOLO && sounding.isSoloed()) {
             addSoloed(sounding, tally);
         } else {
-            drawn.stops().forEach(stop -> tally.add(inHands[stop], words(), stop));
-            wants.forEach(want -> addMissed(want, sounding, tally));
+            IndexSet stops = drawn.stops();
+            for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
+                tally.add(inHands[stop], words(), stop);
+            }
+            addMissed(sounding, tally);
         }
         drawn.tremulants().forEach(tremulant -> tally.add(ALL_TOGETHER, "a tremulant is drawn"));
     }
@@ -70,6 +74,12 @@ final class Colour {
             case SOLOIST -> "one voice is better carried without %s";
             case SOLO_LINE, UNDER_SOLO -> "a melody is better without %s beneath it";
         };
+    }
+
+    private void addMissed(Sounding sounding, Tally tally) {
+        for (Taste.Want want : wants) {
+            addMissed(want, sounding, tally);
+        }
     }
 
     private void addMissed(Taste.Want want, Sounding sounding, Tally tally) {
@@ -112,7 +122,7 @@ final class Colour {
         if (sounding.inRight() > 0 && isOnlyMutations(colours)) {
             tally.add(ALL_TOGETHER, "the melody has no 8 ft");
         }
-        wants.forEach(want -> addMissed(want, sounding, tally));
+        addMissed(sounding, tally);
     }
 
     /** A mutation over an 8 ft flute is one colour with it, and so is the flute 4 that joins both. */

@@ -28,12 +28,14 @@ final class Disposition {
     private final Layer[] layer;
     private final int[] rank;
     private final boolean[] shared;
+    private final boolean hasShared;
     private final double[] loudness;
     private final int[] peers = new int[Layer.COUNT];
     private final List<List<Integer>> stopsOf;
     private final int[] source;
     private final int[] keyboard;
     private final int pedal;
+    private final int[] manual;
     private final List<Integer> keyboards;
 
     /**
@@ -61,6 +63,7 @@ final class Disposition {
             int pipes = rank[i];
             shared[i] = Arrays.stream(rank).filter(other -> other == pipes).count() > 1;
         }
+        hasShared = Arrays.stream(rank).distinct().count() < stops;
         readRipieno();
         for (Layer each : layer) {
             peers[each.ordinal()]++;
@@ -80,6 +83,9 @@ final class Disposition {
                 .toArray();
         OptionalInt feet = organ.pedalDivision();
         pedal = feet.isPresent() ? feet.getAsInt() : NO_PEDAL;
+        manual = organ.divisions().stream()
+                .mapToInt(each -> each.manual().orElse(NO_PEDAL))
+                .toArray();
         keyboards = keyboards(organ);
     }
 
@@ -160,6 +166,11 @@ final class Disposition {
         return shared[stop];
     }
 
+    /** Whether any stops share their pipes. */
+    boolean hasShared() {
+        return hasShared;
+    }
+
     /** A number that two stops have in common where they play the same pipes at the same pitch. */
     long sound(int stop) {
         return 1000L * rank[stop]
@@ -202,10 +213,7 @@ final class Disposition {
 
     /** Whether two divisions are played from one keyboard. */
     boolean isOneKeyboard(int one, int other) {
-        return organ.divisions()
-                .get(one)
-                .manual()
-                .equals(organ.divisions().get(other).manual());
+        return manual[one] == manual[other];
     }
 
     boolean isEnclosed(int division) {

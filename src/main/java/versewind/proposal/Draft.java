@@ -26,6 +26,12 @@ record Draft(Registration registration, HandsAndFeet hands) {
             .thenComparing(Draft::couplers, Draft::compare)
             .thenComparing(draft -> draft.registration.boxes().toString());
 
+    /** Drafts that differ only in their hands are few. */
+    @Override
+    public int hashCode() {
+        return registration.hashCode();
+    }
+
     private static int compare(IndexSet one, IndexSet other) {
         IndexSet mine = one.minus(other);
         IndexSet its = other.minus(one);

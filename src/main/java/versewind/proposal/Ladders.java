@@ -1,8 +1,8 @@
 package versewind.proposal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalInt;
 import versewind.organ.Coupler;
 import versewind.organ.IndexSet;
 import versewind.plan.HandsAndFeet;
@@ -59,9 +59,21 @@ final class Ladders {
     private final Disposition organ;
     private final Space space;
 
+    /** For every division and layer, the first of its stops that may be drawn. */
+    private final int[][] first;
+
     Ladders(Disposition organ, Space space) {
         this.organ = organ;
         this.space = space;
+        first = new int[organ.organ().divisions().size()][Layer.COUNT];
+        for (int[] each : first) {
+            Arrays.fill(each, IndexSet.NONE);
+        }
+        for (int stop = organ.stops() - 1; stop >= 0; stop--) {
+            if (!space.locks().never().contains(stop)) {
+                first[organ.divisionOf(stop)][organ.layer(stop).ordinal()] = stop;
+            }
+        }
     }
 
     /** Number of steps of a manual. */
@@ -77,9 +89,8 @@ final class Ladders {
     private IndexSet first(int division, List<Layer> layers) {
         IndexSet found = IndexSet.EMPTY;
         for (Layer layer : layers) {
-            OptionalInt stop =
-                    stops(division, layer).stream().mapToInt(each -> each).findFirst();
-            found = stop.isPresent() ? found.with(stop.getAsInt()) : found;
+            int stop = first[division][layer.ordinal()];
+            found = stop != IndexSet.NONE ? found.with(stop) : found;
         }
         return found;
     }
@@ -115,7 +126,7 @@ final class Ladders {
         for (int step = 0; step < STEPS.size(); step++) {
             for (IndexSet couplers : coupled) {
                 Draft draft = space.least(hands);
-                draft = draft.withStops(draft.stops().plus(keyboard(hands.right(), step)));
+                draft = draft.withStops(draft.stops().plus(step(hands.right(), step)));
                 for (int coupler : couplers.stream().toArray()) {
                     draft = draft.toggleCoupler(coupler);
                     int source = organ.sourceOf(coupler);
@@ -124,11 +135,6 @@ final class Ladders {
                 drafts.add(withFeet(draft, hands.right(), step));
             }
         }
-    }
-
-    /** A step on all divisions of a keyboard: on the one that leads, the others only in full sounds. */
-    private IndexSet keyboard(int division, int step) {
-        return step(division, step);
     }
 
     /** No coupler, each by itself, and all together, of those that bring another manual. */

@@ -89,11 +89,12 @@ final class PedalLine {
         tally.add(SECOND * (sounding.inFeet(Layer.PEDAL_16) - enough()), "one 16 ft more than the pedal needs");
         tally.add(SECOND * (sounding.inFeet(Layer.PEDAL_8) - enough()), "one 8 ft more than the pedal needs");
         if (!wish.isPeople() || wish.mood() == Mood.GENTLE) {
-            sounding.draft().stops().forEach(stop -> {
+            IndexSet stops = sounding.draft().stops();
+            for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
                 if (organ.divisionOf(stop) == organ.pedal() && organ.stop(stop).family() == Family.PRINCIPAL) {
                     tally.add(TOO_FIRM, "too firm beneath soft stops: %s", stop);
                 }
-            });
+            }
         }
         addLoudness(sounding, Layer.PEDAL_16, LOUDNESS, tally);
         addLoudness(sounding, Layer.PEDAL_8, LOUDNESS_OF_EIGHT, tally);
@@ -132,20 +133,18 @@ final class PedalLine {
 
     /** The loudest of a layer should be as loud as the mood: a soft one in a gentle verse. */
     private void addLoudness(Sounding sounding, Layer layer, double points, Tally tally) {
-        double[] loudest = {-1};
-        int[] which = {0};
-        sounding.draft().stops().forEach(stop -> {
-            if (organ.layer(stop) == layer && organ.loudness(stop) > loudest[0]) {
-                loudest[0] = organ.loudness(stop);
-                which[0] = stop;
-            }
-        });
-        double off = loudest[0] - wantedLoudness();
-        if (loudest[0] >= 0 && organ.hasChoice(which[0])) {
+        IndexSet stops = sounding.draft().stops();
+        int loudest = IndexSet.NONE;
+        for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
+            boolean isLouder = loudest == IndexSet.NONE || organ.loudness(stop) > organ.loudness(loudest);
+            loudest = organ.layer(stop) == layer && isLouder ? stop : loudest;
+        }
+        if (loudest != IndexSet.NONE && organ.hasChoice(loudest)) {
+            double off = organ.loudness(loudest) - wantedLoudness();
             tally.add(
                     points * Math.max(0, Math.abs(off) - ABOUT_AS_LOUD),
                     off > 0 ? "a softer stop than %s would do" : "a firmer stop than %s would carry better",
-                    which[0]);
+                    loudest);
         }
     }
 

@@ -2,10 +2,10 @@ package versewind.proposal;
 
 import java.util.Arrays;
 import versewind.organ.IndexSet;
-import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.sound.Keys;
 import versewind.sound.Part;
+import versewind.sound.Routing;
 
 /** What sounds from each hand and from the feet, counted by layers. To be used again and again by one thread. */
 final class Sounding {
@@ -13,8 +13,7 @@ final class Sounding {
     private static final int OCTAVES_EACH_WAY = 1;
 
     private final Disposition organ;
-    private final Keys keys;
-    private final int[] received;
+    private final Routing routing;
     private final int[] drawnIn;
     private final int melodyBits = bits(Part.SOPRANO);
     private final int tenorBits = bits(Part.TENOR) | bits(Part.ALTO);
@@ -25,15 +24,13 @@ final class Sounding {
     private final int[] inFeet = new int[Layer.COUNT];
     private final int[][] inDivision;
     private Draft draft;
-    private HandsAndFeet routedHands;
-    private IndexSet routedCouplers = IndexSet.EMPTY;
+    private int[] received = {};
     private IndexSet idle = IndexSet.EMPTY;
 
     Sounding(Disposition organ) {
         this.organ = organ;
-        keys = new Keys(organ.organ());
+        routing = new Routing(organ.organ());
         int divisions = organ.organ().divisions().size();
-        received = new int[divisions];
         drawnIn = new int[divisions];
         inDivision = new int[divisions][Layer.COUNT];
     }
@@ -49,19 +46,20 @@ final class Sounding {
     /** Looks at a draft; what was seen before is forgotten. */
     void look(Draft other) {
         draft = other;
-        if (!other.hands().equals(routedHands) || !other.couplers().equals(routedCouplers)) {
-            keys.route(other.hands(), other.couplers(), received);
-            routedHands = other.hands();
-            routedCouplers = other.couplers();
-        }
-        for (int[] each : new int[][] {inRight, underRight, inLeft, inFeet, drawnIn}) {
-            Arrays.fill(each, 0);
-        }
+        received = routing.received(other.hands(), other.couplers());
+        Arrays.fill(inRight, 0);
+        Arrays.fill(underRight, 0);
+        Arrays.fill(inLeft, 0);
+        Arrays.fill(inFeet, 0);
+        Arrays.fill(drawnIn, 0);
         for (int[] each : inDivision) {
             Arrays.fill(each, 0);
         }
         idle = IndexSet.EMPTY;
-        other.stops().forEach(this::count);
+        IndexSet stops = other.stops();
+        for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
+            count(stop);
+        }
     }
 
     private void count(int stop) {
@@ -171,16 +169,24 @@ final class Sounding {
 
     /** How many stops the right hand sounds without a coupler. */
     int ownOfRight() {
-        return Arrays.stream(underRight).sum();
+        return sum(underRight);
     }
 
     /** How many stops the left hand sounds. */
     int inLeft() {
-        return Arrays.stream(inLeft).sum();
+        return sum(inLeft);
     }
 
     /** How many stops the right hand sounds. */
     int inRight() {
-        return Arrays.stream(inRight).sum();
+        return sum(inRight);
+    }
+
+    private static int sum(int[] layers) {
+        int sum = 0;
+        for (int count : layers) {
+            sum += count;
+        }
+        return sum;
     }
 }

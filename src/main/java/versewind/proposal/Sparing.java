@@ -3,6 +3,7 @@ package versewind.proposal;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
+import versewind.organ.IndexSet;
 import versewind.plan.Mood;
 
 /** Few stops, and none that only doubles what sounds already. Common practice, no source. */
@@ -47,14 +48,16 @@ final class Sparing {
         Draft draft = sounding.draft();
         tally.add(A_STOP * draft.stops().size(), "every stop has to be worth drawing");
         tally.add(A_COUPLER * draft.couplers().size(), "every coupler has to be worth drawing");
-        sounding.idle()
-                .minus(wish.locks().always())
-                .forEach(stop -> tally.add(IDLE, "drawn without sounding: %s", stop));
-        draft.couplers().forEach(coupler -> {
-            if (sounding.drawnIn(organ.sourceOf(coupler)) == 0) {
+        IndexSet idle = sounding.idle().minus(wish.locks().always());
+        for (int stop = idle.next(0); stop != IndexSet.NONE; stop = idle.next(stop + 1)) {
+            tally.add(IDLE, "drawn without sounding: %s", stop);
+        }
+        IndexSet couplers = draft.couplers();
+        for (int each = couplers.next(0); each != IndexSet.NONE; each = couplers.next(each + 1)) {
+            if (sounding.drawnIn(organ.sourceOf(each)) == 0) {
                 tally.add(EMPTY_COUPLER, "a coupler brings nothing");
             }
-        });
+        }
         addDoubled(sounding, tally);
         addTogether(sounding, tally);
         addTransmissions(draft, tally);
@@ -87,11 +90,15 @@ final class Sparing {
 
     /** Two stops that play one rank at one pitch are one sound. */
     private void addTransmissions(Draft draft, Tally tally) {
+        if (!organ.hasShared()) {
+            return;
+        }
+        IndexSet stops = draft.stops();
         Set<Long> seen = new HashSet<>();
-        draft.stops().forEach(stop -> {
+        for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
             if (organ.isShared(stop) && !seen.add(organ.sound(stop))) {
                 tally.add(TRANSMISSION, "the same pipes at the same pitch as another stop: %s", stop);
             }
-        });
+        }
     }
 }

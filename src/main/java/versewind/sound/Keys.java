@@ -151,8 +151,8 @@ public final class Keys {
     }
 
     private boolean isOff(int division, IndexSet drawn) {
-        for (int i = 0; i < links.length; i++) {
-            if (links[i].kind == Link.Kind.UNISON_OFF && links[i].division == division && drawn.contains(i)) {
+        for (int i = drawn.next(0); i != IndexSet.NONE; i = drawn.next(i + 1)) {
+            if (links[i].kind == Link.Kind.UNISON_OFF && links[i].division == division) {
                 return true;
             }
         }
@@ -160,25 +160,25 @@ public final class Keys {
     }
 
     private void pullOwnOctaves(int keyboard, Part part, IndexSet drawn, int[] received) {
-        for (int i = 0; i < links.length; i++) {
-            if (links[i].kind == Link.Kind.WITHIN_ITS_KEYBOARD && links[i].keyboard == keyboard && drawn.contains(i)) {
+        for (int i = drawn.next(0); i != IndexSet.NONE; i = drawn.next(i + 1)) {
+            if (links[i].kind == Link.Kind.WITHIN_ITS_KEYBOARD && links[i].keyboard == keyboard) {
                 received[links[i].division] |= 1 << bit(part, links[i].octave);
             }
         }
     }
 
     private void read(int keyboard, Part part, IndexSet drawn, int[] received) {
-        for (int i = 0; i < links.length; i++) {
-            if (leadsAway(links[i], keyboard) && drawn.contains(i)) {
+        for (int i = drawn.next(0); i != IndexSet.NONE; i = drawn.next(i + 1)) {
+            if (leadsAway(links[i], keyboard)) {
                 received[links[i].division] |= 1 << bit(part, links[i].octave);
             }
         }
     }
 
     private void move(int keyboard, int visited, int octave, Part part, IndexSet drawn, int[] received) {
-        for (int i = 0; i < links.length; i++) {
+        for (int i = drawn.next(0); i != IndexSet.NONE; i = drawn.next(i + 1)) {
             Link link = links[i];
-            if (!leadsAway(link, keyboard) || !drawn.contains(i)) {
+            if (!leadsAway(link, keyboard)) {
                 continue;
             }
             int next = keyboardOfDivision[link.division];

@@ -16,11 +16,10 @@ import versewind.plan.HandsAndFeet;
  */
 final class OrganPower {
 
-    private final Keys keys;
+    private final Routing routing;
     private final Pipework pipework;
     private final List<Optional<Shutters>> shutters;
 
-    private final int[] received;
     private final double[][] melodyByPlace;
     private final double[][] restByPlace;
     private final double[][] towardMelody;
@@ -36,11 +35,10 @@ final class OrganPower {
 
     private OrganPower(Instrument organ, Pipework pipework) {
         this.pipework = pipework;
-        keys = new Keys(organ);
+        routing = new Routing(organ);
         shutters = organ.divisions().stream()
                 .map(division -> division.box().map(Shutters::new))
                 .toList();
-        received = new int[shutters.size()];
         melodyByPlace = new double[1 + shutters.size()][ThirdOctaves.COUNT];
         restByPlace = new double[1 + shutters.size()][ThirdOctaves.COUNT];
         towardMelody = new double[1 + shutters.size()][ThirdOctaves.COUNT];
@@ -66,8 +64,7 @@ final class OrganPower {
             Arrays.fill(melodyByPlace[place], 0);
             Arrays.fill(restByPlace[place], 0);
         }
-        keys.route(hands, drawn.couplers(), received);
-        pipework.speak(drawn.stops(), received);
+        pipework.speak(drawn.stops(), routing.received(hands, drawn.couplers()));
         for (int rank = 0; rank < pipework.ranks(); rank++) {
             if (pipework.speaks(rank)) {
                 int place = pipework.place(rank);
