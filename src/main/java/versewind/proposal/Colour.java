@@ -42,11 +42,6 @@ final class Colour {
         }
     }
 
-    /** What a stop costs at least wherever it is drawn. */
-    double leastOf(int stop) {
-        return role == Role.UNDER_SOLO ? Math.min(inHands[stop], inSoloLine[stop]) : inHands[stop];
-    }
-
     void add(Sounding sounding, Tally tally) {
         Registration drawn = sounding.draft().registration();
         if (role == Role.UNDER_SOLO && sounding.isSoloed()) {
@@ -89,9 +84,12 @@ final class Colour {
                     switch (want.where()) {
                         case UNDER_THE_HAND ->
                             isWantableIn[sounding.draft().hands().right()][layer.ordinal()]
-                                    ? sounding.underRight(layer)
-                                    : sounding.inRight(layer);
-                        case IN_THE_HAND -> role == Role.UNDER_SOLO ? sounding.inLeft(layer) : sounding.inRight(layer);
+                                    ? sounding.most().underRight(layer)
+                                    : sounding.most().inRight(layer);
+                        case IN_THE_HAND ->
+                            role == Role.UNDER_SOLO
+                                    ? sounding.most().inLeft(layer)
+                                    : sounding.most().inRight(layer);
                     };
             if (sounds > 0) {
                 return;
@@ -105,11 +103,10 @@ final class Colour {
 
     /** One colour for the melody, softer ones beneath. */
     private void addSoloed(Sounding sounding, Tally tally) {
-        int[] colours = new int[Layer.COUNT];
-        sounding.draft().stops().forEach(stop -> {
+        IndexSet stops = sounding.draft().stops();
+        for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
             int home = organ.divisionOf(stop);
             if (sounding.isInRight(home)) {
-                colours[organ.layer(stop).ordinal()]++;
                 tally.add(inSoloLine[stop], "a solo is better without %s", stop);
             } else {
                 tally.add(inHands[stop], words(), stop);
@@ -117,26 +114,23 @@ final class Colour {
             if (sounding.isInRight(home) && sounding.isInLeft(home)) {
                 tally.add(ALL_TOGETHER, "what sings the melody also sounds beneath it: %s", stop);
             }
-        });
-        tally.add(SECOND_COLOUR * (colours(colours) - 1), "the melody mixes colours");
-        if (sounding.inRight() > 0 && isOnlyMutations(colours)) {
+        }
+        tally.add(SECOND_COLOUR * (colours(sounding.drawn()) - 1), "the melody mixes colours");
+        if (sounding.drawn().inRight() > 0 && isOnlyMutations(sounding.most())) {
             tally.add(ALL_TOGETHER, "the melody has no 8 ft");
         }
         addMissed(sounding, tally);
     }
 
     /** A mutation over an 8 ft flute is one colour with it, and so is the flute 4 that joins both. */
-    private static int colours(int[] layers) {
-        int all = 0;
-        for (int count : layers) {
-            all += count;
-        }
-        boolean isBlend = layers[Layer.FLUTE_8.ordinal()] > 0
-                && layers[Layer.MUTATION.ordinal()] + layers[Layer.TWELFTH.ordinal()] > 0;
+    private static int colours(Counts counts) {
+        int all = counts.inRight();
+        boolean isBlend =
+                counts.inRight(Layer.FLUTE_8) > 0 && counts.inRight(Layer.MUTATION) + counts.inRight(Layer.TWELFTH) > 0;
         return isBlend ? Math.max(1, all - 1) : all;
     }
 
-    private static boolean isOnlyMutations(int[] layers) {
+    private static boolean isOnlyMutations(Counts counts) {
         for (Layer layer : List.of(
                 Layer.PRINCIPAL_8,
                 Layer.FLUTE_8,
@@ -145,7 +139,7 @@ final class Colour {
                 Layer.SOLO_REED,
                 Layer.CORNET,
                 Layer.CELESTE)) {
-            if (layers[layer.ordinal()] > 0) {
+            if (counts.inRight(layer) > 0) {
                 return false;
             }
         }

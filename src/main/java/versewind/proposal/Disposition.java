@@ -29,6 +29,7 @@ final class Disposition {
     private final int[] rank;
     private final boolean[] shared;
     private final boolean hasShared;
+    private final double[] levelDb;
     private final double[] loudness;
     private final int[] peers = new int[Layer.COUNT];
     private final List<List<Integer>> stopsOf;
@@ -74,6 +75,7 @@ final class Disposition {
                         .boxed()
                         .toList())
                 .toList();
+        this.levelDb = levelDb.clone();
         loudness = among(levelDb);
         source = organ.couplers().stream()
                 .mapToInt(coupler -> organ.division(coupler.source()).orElseThrow())
@@ -175,6 +177,11 @@ final class Disposition {
     long sound(int stop) {
         return 1000L * rank[stop]
                 + Math.round(stop(stop).footage().map(Footage::feet).orElse(0.0) * 12);
+    }
+
+    /** How loud a stop is by itself, in dB(A). */
+    double levelDb(int stop) {
+        return levelDb[stop];
     }
 
     /** Where a stop stands among those of its layer, from 0 for the softest to 1 for the loudest. */

@@ -1,12 +1,15 @@
 package versewind.proposal;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import versewind.organ.IndexSet;
 
 /**
- * The best of a whole {@link Space}, by depth first and bounds: what stops, couplers and hands cost by themselves is never
- * more than the whole, and the words of a voice are covered by every stop more, so that a branch which costs more already
- * than the best so far is cut.
+ * The best of a whole {@link Space}, by depth first and bounds: with some stops decided, {@link Judge#least} says what any
+ * draft costs at least, and a branch that costs more than the best so far is cut.
  *
  * <p>Checked against: {@code ExactTest}, every draft of the space one by one.
  */
@@ -17,21 +20,32 @@ final class Exact {
 
     private static final double ROUNDING = 1e-9;
 
+    private final Disposition organ;
     private final Space space;
     private final Judge judge;
     private final Sounding sounding;
     private final List<Draft> unlike;
     private final int distance;
+    private final BooleanSupplier goOn;
 
     private Optional<Draft> best = Optional.empty();
     private double bestPoints;
 
-    private Exact(Space space, Judge judge, Sounding sounding, List<Draft> unlike, int distance) {
+    private Exact(
+            Disposition organ,
+            Space space,
+            Judge judge,
+            Sounding sounding,
+            List<Draft> unlike,
+            int distance,
+            BooleanSupplier goOn) {
+        this.organ = organ;
         this.space = space;
         this.judge = judge;
         this.sounding = sounding;
         this.unlike = unlike;
         this.distance = distance;
+        this.goOn = goOn;
     }
 
     /**
@@ -40,12 +54,21 @@ final class Exact {
      * @param unlike drafts from which it differs
      * @param distance by as many knobs at least
      * @param within points that a draft known to differ has; the best has no more
+     * @param goOn whether it may go on; else the best so far, if there is any
      */
     static Optional<Draft> best(
-            Space space, Judge judge, Sounding sounding, List<Draft> unlike, int distance, double within) {
-        Exact search = new Exact(space, judge, sounding, unlike, distance);
+            Disposition organ,
+            Space space,
+            Judge judge,
+            Sounding sounding,
+            List<Draft> unlike,
+            int distance,
+            double within,
+            BooleanSupplier goOn) {
+        Exact search = new Exact(organ, space, judge, sounding, unlike, distance, goOn);
         search.bestPoints = within;
-        space.hands().forEach(hands -> search.couplers(space.least(hands), space.couplers(hands), 0, 0));
+        space.hands()
+                .forEach(hands -> search.couplers(space.least(hands), space.couplers(hands), 0, judge.leastOf(hands)));
         return search.best;
     }
 
@@ -55,38 +78,38 @@ final class Exact {
         }
         if (next < couplers.length) {
             couplers(draft, couplers, next + 1, least);
-            couplers(draft.toggleCoupler(couplers[next]), couplers, next + 1, least + Sparing.ofACoupler());
+            couplers(
+                    draft.toggleCoupler(couplers[next]),
+                    couplers,
+                    next + 1,
+                    least + judge.leastOfCoupler(couplers[next]));
             return;
         }
         sounding.look(draft);
-        stops(draft, space.free(sounding), 0, least);
+        stops(draft, loudestFirst(space.free(sounding)), 0);
     }
 
-    private void stops(Draft draft, int[] free, int next, double least) {
-        if (least > bestPoints + ROUNDING || least + leastOfVoice(draft) > bestPoints + ROUNDING) {
+    /** What decides most is decided first. */
+    private int[] loudestFirst(int[] free) {
+        return Arrays.stream(free)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingDouble(organ::levelDb).reversed())
+                .mapToInt(stop -> stop)
+                .toArray();
+    }
+
+    private void stops(Draft draft, int[] free, int next) {
+        IndexSet undecided = IndexSet.of(Arrays.stream(free, next, free.length));
+        if (!goOn.getAsBoolean() || judge.least(draft, undecided, bestPoints + ROUNDING) > bestPoints + ROUNDING) {
             return;
         }
         if (next < free.length) {
-            stops(draft.withStop(free[next]), free, next + 1, least + judge.leastOf(free[next]));
-            stops(draft, free, next + 1, least);
+            stops(draft.withStop(free[next]), free, next + 1);
+            stops(draft, free, next + 1);
             return;
         }
         sounding.look(draft);
         boxes(draft, space.boxes(sounding), 0);
-    }
-
-    /**
-     * What the margin of a voice costs at least, whatever is drawn besides: every stop more covers the words more, and a
-     * closed box least. The lead of a congregation has no such bound, since what is drawn besides may also draw the
-     * weight to bands that the people cover.
-     */
-    private double leastOfVoice(Draft draft) {
-        boolean isVoice = judge.wish().role() == Role.CHOIR || judge.wish().role() == Role.SOLOIST;
-        if (!isVoice || draft.stops().isEmpty()) {
-            return 0;
-        }
-        double marginDb = judge.marginDb(space.closed(draft));
-        return marginDb < judge.wish().target().centreDb() ? judge.ofMargin(marginDb) : 0;
     }
 
     private void boxes(Draft draft, int[] boxes, int next) {

@@ -7,12 +7,21 @@ import java.util.stream.Collectors;
 import versewind.advice.ChorusFault;
 import versewind.advice.ChorusFaults;
 import versewind.advice.Moves;
+import versewind.organ.BoxPosition;
+import versewind.organ.IndexSet;
+import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
+import versewind.sound.Span;
 import versewind.sound.Weighing;
 
 /** What speaks against drafts for one verse. To be asked again and again by one thread; it answers always the same. */
 final class Judge {
 
     private static final double POINTS_A_DB = 2;
+
+    /** Bounds are reckoned in another order and may be off in the last digits. */
+    private static final double HAIR_DB = 1e-6;
+
     private static final double SAME = 1.2;
     private static final double SAME_BUT_FOR_A_BOX = 0.6;
 
@@ -45,9 +54,55 @@ final class Judge {
         return wish;
     }
 
-    /** What drawing a stop costs at least, whatever else is drawn. */
-    double leastOf(int stop) {
-        return colour.leastOf(stop) + Sparing.ofAStop();
+    /** What drawing a coupler costs at least. */
+    double leastOfCoupler(int coupler) {
+        return sparing.ofACoupler(coupler);
+    }
+
+    /** What a way to play it costs at least. */
+    double leastOf(HandsAndFeet hands) {
+        return playing.leastOf(hands);
+    }
+
+    /**
+     * What any draft costs at least that has the couplers and the hands of one, all of its stops, and perhaps some more:
+     * what is too much remains so, what is missed may yet be drawn.
+     *
+     * @param draft what is drawn in any case
+     * @param undecided stops that may be drawn besides
+     * @param limit from where on it need not be known how much more
+     */
+    double least(Draft draft, IndexSet undecided, double limit) {
+        sounding.look(draft, undecided);
+        silent.clear();
+        colour.add(sounding, silent);
+        ownChorus.add(sounding, silent);
+        sparing.add(sounding, silent);
+        playing.add(sounding, silent);
+        pedal.add(sounding, silent);
+        if (silent.points() <= limit) {
+            Registration least = boxed(draft.registration(), BoxPosition.CLOSED);
+            Registration most = boxed(draft.registration(), BoxPosition.OPEN)
+                    .withStops(draft.stops().plus(undecided));
+            silent.add(leastOfMargin(weighing.marginDb(least, most, draft.hands())), "");
+        }
+        return silent.points();
+    }
+
+    private Registration boxed(Registration drawn, BoxPosition position) {
+        Registration moved = drawn;
+        for (int division = 0; division < drawn.boxes().size(); division++) {
+            moved = organ.isEnclosed(division) ? moved.withBox(division, position) : moved;
+        }
+        return moved;
+    }
+
+    private double leastOfMargin(Span marginDb) {
+        double centreDb = wish.target().centreDb();
+        if (marginDb.highDb() < centreDb) {
+            return ofMargin(marginDb.highDb() + HAIR_DB);
+        }
+        return marginDb.lowDb() > centreDb ? ofMargin(marginDb.lowDb() - HAIR_DB) : 0;
     }
 
     /** All points of a draft; some number above the limit if they are more than that. */
@@ -61,6 +116,7 @@ final class Judge {
         }
         if (silent.points() <= limit) {
             playing.add(sounding, silent);
+            playing.addBoxes(sounding, silent);
             pedal.add(sounding, silent);
         }
         if (silent.points() <= limit) {
@@ -133,7 +189,10 @@ final class Judge {
         }));
         parts.add(part(PartKind.PEDAL, tally -> pedal.add(sounding, tally)));
         parts.add(part(PartKind.SPARING, tally -> sparing.add(sounding, tally)));
-        parts.add(part(PartKind.PLAYING, tally -> playing.add(sounding, tally)));
+        parts.add(part(PartKind.PLAYING, tally -> {
+            playing.add(sounding, tally);
+            playing.addBoxes(sounding, tally);
+        }));
         parts.add(part(PartKind.MOVEMENTS, this::addMovements));
         parts.add(part(PartKind.VARIETY, this::addVariety));
         return new Score(parts);

@@ -17,6 +17,7 @@ final class OwnChorus {
     private static final double NO_SECOND = 0.25;
     private static final double NO_SECOND_IN_FULL = 0.6;
     private static final double SOLO_DIVISION = 0.9;
+    private static final double ONLY_AN_OCTAVE_OFF = 2;
 
     private final Disposition organ;
     private final Wish wish;
@@ -46,19 +47,19 @@ final class OwnChorus {
 
     /** Chorus reeds come last, after the flue chorus, and those of 8 ft first. */
     private void addReeds(Sounding sounding, Tally tally) {
-        int eights = sounding.inRight(Layer.REED_8);
-        int others = sounding.inRight(Layer.REED_16) + sounding.inRight(Layer.REED_4);
+        int eights = sounding.drawn().inRight(Layer.REED_8);
+        int others = sounding.drawn().inRight(Layer.REED_16) + sounding.drawn().inRight(Layer.REED_4);
         if (eights + others == 0) {
             return;
         }
-        if (eights == 0) {
+        if (sounding.most().inRight(Layer.REED_8) == 0) {
             tally.add(REED_WITHOUT_EIGHT, "a reed sounds before one of 8 ft");
         }
-        if (sounding.inRight(Layer.PRINCIPAL_2) + sounding.inRight(Layer.FLUTE_2) == 0
+        if (sounding.most().inRight(Layer.PRINCIPAL_2) + sounding.most().inRight(Layer.FLUTE_2) == 0
                 && organ.has(Layer.PRINCIPAL_2)) {
             tally.add(REED_BEFORE_FLUE, "a reed sounds before the 2 ft");
         }
-        if (sounding.inRight(Layer.MIXTURE) == 0 && organ.has(Layer.MIXTURE)) {
+        if (sounding.most().inRight(Layer.MIXTURE) == 0 && organ.has(Layer.MIXTURE)) {
             tally.add(REED_BEFORE_FLUE, "a reed sounds before the mixture");
         }
     }
@@ -86,29 +87,48 @@ final class OwnChorus {
     }
 
     private static boolean isChorus(int division, Sounding sounding) {
-        return sounding.in(division, Layer.PRINCIPAL_4) + sounding.in(division, Layer.FLUTE_4) > 0;
+        return fours(sounding.most(), division) > 0;
     }
 
     private void add(int division, Sounding sounding, Tally tally) {
-        int eights = sounding.in(division, Layer.PRINCIPAL_8)
-                + sounding.in(division, Layer.FLUTE_8)
-                + sounding.in(division, Layer.STRING_8);
-        int fours = sounding.in(division, Layer.PRINCIPAL_4) + sounding.in(division, Layer.FLUTE_4);
-        int reeds = sounding.in(division, Layer.REED_8)
-                + sounding.in(division, Layer.REED_16)
-                + sounding.in(division, Layer.REED_4);
-        boolean isReedAlone = reeds == sounding.drawnIn(division) && wish.mood() == Mood.FESTAL && isForSolos[division];
-        if (isReedAlone) {
-            tally.add(SOLO_DIVISION, "reeds meant for solos join the chorus");
+        if (!sounding.isAtPitch(division)) {
+            tally.add(ONLY_AN_OCTAVE_OFF, "a division sounds only an octave off");
         }
-        if (eights == 0 && !isReedAlone) {
+        int reeds = reeds(sounding.drawn(), division);
+        boolean isReedAlone =
+                reeds == sounding.drawn().drawnIn(division) && wish.mood() == Mood.FESTAL && isForSolos[division];
+        if (isReedAlone) {
+            boolean isDecided =
+                    sounding.most().drawnIn(division) == sounding.drawn().drawnIn(division);
+            tally.add(isDecided ? SOLO_DIVISION : 0, "reeds meant for solos join the chorus");
+            return;
+        }
+        int eights = eights(sounding.most(), division);
+        int fours = fours(sounding.most(), division);
+        if (eights == 0) {
             tally.add(NO_EIGHT, "a division that is coupled has no 8 ft of its own");
         }
-        if (fours == 0 && sounding.in(division, Layer.MIXTURE) > 0) {
+        if (fours == 0 && sounding.drawn().in(division, Layer.MIXTURE) > 0) {
             tally.add(BARE_MIXTURE, "a mixture stands without a 4 ft of its division");
         }
-        if (eights + fours < 2 && reeds > 0 && !isReedAlone) {
+        if (eights + fours < 2 && reeds > 0) {
             tally.add(BARE_REED, "reeds stand without flues of their division");
         }
+    }
+
+    private static int eights(Counts counts, int division) {
+        return counts.in(division, Layer.PRINCIPAL_8)
+                + counts.in(division, Layer.FLUTE_8)
+                + counts.in(division, Layer.STRING_8);
+    }
+
+    private static int fours(Counts counts, int division) {
+        return counts.in(division, Layer.PRINCIPAL_4) + counts.in(division, Layer.FLUTE_4);
+    }
+
+    private static int reeds(Counts counts, int division) {
+        return counts.in(division, Layer.REED_8)
+                + counts.in(division, Layer.REED_16)
+                + counts.in(division, Layer.REED_4);
     }
 }

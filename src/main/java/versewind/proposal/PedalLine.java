@@ -77,17 +77,23 @@ final class PedalLine {
     }
 
     private void addOwn(Sounding sounding, Tally tally) {
-        if (sounding.inFeet(Layer.PEDAL_16) == 0 && hasSixteen) {
+        if (sounding.most().inFeet(Layer.PEDAL_16) == 0 && hasSixteen) {
             tally.add(missing16(), "the pedal has no 16 ft");
         }
-        if (wish.isPeople() && wish.mood() != Mood.GENTLE && hasEight && sounding.inFeet(Layer.PEDAL_8) == 0) {
+        if (wish.isPeople()
+                && wish.mood() != Mood.GENTLE
+                && hasEight
+                && sounding.most().inFeet(Layer.PEDAL_8) == 0) {
             tally.add(NO_EIGHT, "the pedal has no 8 ft of its own");
         }
-        if (wish.isPeople() && wish.mood() == Mood.FESTAL && hasFour && sounding.inFeet(Layer.PEDAL_4) == 0) {
+        if (wish.isPeople()
+                && wish.mood() == Mood.FESTAL
+                && hasFour
+                && sounding.most().inFeet(Layer.PEDAL_4) == 0) {
             tally.add(NO_HIGHER, "the pedal has no 4 ft");
         }
-        tally.add(SECOND * (sounding.inFeet(Layer.PEDAL_16) - enough()), "one 16 ft more than the pedal needs");
-        tally.add(SECOND * (sounding.inFeet(Layer.PEDAL_8) - enough()), "one 8 ft more than the pedal needs");
+        tally.add(SECOND * (sounding.drawn().inFeet(Layer.PEDAL_16) - enough()), "one 16 ft more than the pedal needs");
+        tally.add(SECOND * (sounding.drawn().inFeet(Layer.PEDAL_8) - enough()), "one 8 ft more than the pedal needs");
         if (!wish.isPeople() || wish.mood() == Mood.GENTLE) {
             IndexSet stops = sounding.draft().stops();
             for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
@@ -98,17 +104,23 @@ final class PedalLine {
         }
         addLoudness(sounding, Layer.PEDAL_16, LOUDNESS, tally);
         addLoudness(sounding, Layer.PEDAL_8, LOUDNESS_OF_EIGHT, tally);
-        boolean manualReeds = sounding.inRight(Layer.REED_8) + sounding.inRight(Layer.REED_16) > 0;
-        boolean pedalReeds = sounding.inFeet(Layer.PEDAL_REED_16) + sounding.inFeet(Layer.PEDAL_REED_8) > 0;
-        if (pedalReeds && !manualReeds) {
+        if (hasPedalReeds(sounding.drawn()) && !hasReeds(sounding.most())) {
             tally.add(REED_ALONE, "the pedal has a reed before the manuals have one");
         }
-        if (manualReeds && hasReed && !pedalReeds && wish.isPeople()) {
+        if (hasReeds(sounding.drawn()) && hasReed && !hasPedalReeds(sounding.most()) && wish.isPeople()) {
             tally.add(NO_REED, "the pedal's reed would answer those of the manuals");
         }
-        if (sounding.inFeet(Layer.PEDAL_MIXTURE) > 0 && sounding.inRight(Layer.MIXTURE) == 0) {
+        if (sounding.drawn().inFeet(Layer.PEDAL_MIXTURE) > 0 && sounding.most().inRight(Layer.MIXTURE) == 0) {
             tally.add(MIXTURE_ALONE, "the pedal has a mixture before the manuals have one");
         }
+    }
+
+    private static boolean hasReeds(Counts counts) {
+        return counts.inRight(Layer.REED_8) + counts.inRight(Layer.REED_16) > 0;
+    }
+
+    private static boolean hasPedalReeds(Counts counts) {
+        return counts.inFeet(Layer.PEDAL_REED_16) + counts.inFeet(Layer.PEDAL_REED_8) > 0;
     }
 
     private double missing16() {
@@ -133,19 +145,24 @@ final class PedalLine {
 
     /** The loudest of a layer should be as loud as the mood: a soft one in a gentle verse. */
     private void addLoudness(Sounding sounding, Layer layer, double points, Tally tally) {
-        IndexSet stops = sounding.draft().stops();
-        int loudest = IndexSet.NONE;
-        for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
-            boolean isLouder = loudest == IndexSet.NONE || organ.loudness(stop) > organ.loudness(loudest);
-            loudest = organ.layer(stop) == layer && isLouder ? stop : loudest;
-        }
-        if (loudest != IndexSet.NONE && organ.hasChoice(loudest)) {
+        int loudest = loudest(layer, sounding.draft().stops());
+        boolean isDecided = loudest(layer, sounding.open()) == IndexSet.NONE;
+        if (loudest != IndexSet.NONE && organ.hasChoice(loudest) && isDecided) {
             double off = organ.loudness(loudest) - wantedLoudness();
             tally.add(
                     points * Math.max(0, Math.abs(off) - ABOUT_AS_LOUD),
                     off > 0 ? "a softer stop than %s would do" : "a firmer stop than %s would carry better",
                     loudest);
         }
+    }
+
+    private int loudest(Layer layer, IndexSet stops) {
+        int loudest = IndexSet.NONE;
+        for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
+            boolean isLouder = loudest == IndexSet.NONE || organ.loudness(stop) > organ.loudness(loudest);
+            loudest = organ.layer(stop) == layer && isLouder ? stop : loudest;
+        }
+        return loudest;
     }
 
     private double wantedLoudness() {

@@ -2,6 +2,7 @@ package versewind.proposal;
 
 import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
+import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mood;
 
@@ -16,6 +17,7 @@ final class Playing {
     private static final double EMPTY_HAND = 100;
     private static final double NO_EIGHT = 60;
     private static final double NOTHING_OF_ITS_OWN = 1.5;
+    private static final double BETWEEN = 0.05;
 
     private final Disposition organ;
     private final Wish wish;
@@ -28,13 +30,13 @@ final class Playing {
     void add(Sounding sounding, Tally tally) {
         Draft draft = sounding.draft();
         addLayout(draft, tally);
-        if (sounding.inRight() == 0 || sounding.inLeft() == 0) {
+        if (sounding.most().inRight() == 0 || sounding.most().inLeft() == 0) {
             tally.add(EMPTY_HAND, "a hand plays where nothing sounds");
         }
-        if (sounding.eightsInLeft() == 0 && sounding.inLeft() > 0) {
+        if (sounding.most().eightsInLeft() == 0 && sounding.drawn().inLeft() > 0) {
             tally.add(NO_EIGHT, "the hands have no 8 ft to play on");
         }
-        if (sounding.ownOfRight() == 0) {
+        if (sounding.most().ownOfRight() == 0) {
             tally.add(NOTHING_OF_ITS_OWN, "the manual under the hands has nothing of its own drawn");
         }
         int right = draft.hands().right();
@@ -47,6 +49,11 @@ final class Playing {
         if (isCarrying && organ.hasEnclosedManual() && !organ.isEnclosed(right)) {
             tally.add(IN_THE_OPEN, "a division in a box could follow the voices");
         }
+    }
+
+    /** How the boxes stand that are heard. */
+    void addBoxes(Sounding sounding, Tally tally) {
+        Draft draft = sounding.draft();
         for (int division = 0; division < draft.registration().boxes().size(); division++) {
             if (organ.isEnclosed(division) && sounding.isHeard(division)) {
                 addBox(draft.registration().boxes().get(division), tally);
@@ -70,9 +77,13 @@ final class Playing {
         if (isSoloed && draft.couplers().stream().anyMatch(coupler -> organ.keyboardOf(coupler) != organ.pedal())) {
             tally.add(COUPLED_SOLO, "manuals are coupled where one by itself would do");
         }
-        if (isSoloed != (wish.role() == Role.UNDER_SOLO)) {
-            tally.add(NO_SOLO, "the melody has no manual of its own");
-        }
+        tally.add(leastOf(draft.hands()), isSoloed ? "the melody is soloed" : "the melody has no manual of its own");
+    }
+
+    /** What a way to play it costs at least: the melody is soloed where that is wanted, and not elsewhere. */
+    double leastOf(HandsAndFeet hands) {
+        boolean isSoloed = hands.layout() == Layout.MELODY_SOLOED;
+        return isSoloed == (wish.role() == Role.UNDER_SOLO) ? 0 : NO_SOLO;
     }
 
     private boolean isCoupledDown(IndexSet couplers) {
@@ -107,6 +118,8 @@ final class Playing {
             case SOLOIST -> tally.add(0.5 * position.opening(), "the box could be closed for one voice");
             case SOLO_LINE, UNDER_SOLO -> tally.add(0.05 * shut, "a box is not quite open");
         }
+        boolean isBetween = position == BoxPosition.QUARTER || position == BoxPosition.THREE_QUARTERS;
+        tally.add(isBetween ? BETWEEN : 0, "a foot finds closed, half and open more surely");
     }
 
     private double forPeople() {

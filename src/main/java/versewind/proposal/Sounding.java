@@ -1,6 +1,5 @@
 package versewind.proposal;
 
-import java.util.Arrays;
 import versewind.organ.IndexSet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.sound.Keys;
@@ -14,15 +13,14 @@ final class Sounding {
 
     private final Disposition organ;
     private final Routing routing;
-    private final int[] drawnIn;
     private final int melodyBits = bits(Part.SOPRANO);
     private final int tenorBits = bits(Part.TENOR) | bits(Part.ALTO);
     private final int bassBits = bits(Part.BASS_ON_PEDAL);
-    private final int[] inRight = new int[Layer.COUNT];
-    private final int[] underRight = new int[Layer.COUNT];
-    private final int[] inLeft = new int[Layer.COUNT];
-    private final int[] inFeet = new int[Layer.COUNT];
-    private final int[][] inDivision;
+    private final int unisonBits = unisonBits();
+    private final Counts drawn;
+    private final Counts withOpen;
+    private Counts most;
+    private IndexSet open = IndexSet.EMPTY;
     private Draft draft;
     private int[] received = {};
     private IndexSet idle = IndexSet.EMPTY;
@@ -31,8 +29,9 @@ final class Sounding {
         this.organ = organ;
         routing = new Routing(organ.organ());
         int divisions = organ.organ().divisions().size();
-        drawnIn = new int[divisions];
-        inDivision = new int[divisions][Layer.COUNT];
+        drawn = new Counts(divisions);
+        withOpen = new Counts(divisions);
+        most = drawn;
     }
 
     private static int bits(Part part) {
@@ -43,50 +42,80 @@ final class Sounding {
         return bits;
     }
 
+    private static int unisonBits() {
+        int bits = 0;
+        for (Part part : Part.values()) {
+            bits |= 1 << Keys.bit(part, 0);
+        }
+        return bits;
+    }
+
     /** Looks at a draft; what was seen before is forgotten. */
     void look(Draft other) {
+        look(other, IndexSet.EMPTY);
+    }
+
+    /**
+     * Looks at a draft of which something is not decided.
+     *
+     * @param other what is drawn in any case
+     * @param undecided stops that may be drawn besides
+     */
+    void look(Draft other, IndexSet undecided) {
         draft = other;
+        open = undecided;
         received = routing.received(other.hands(), other.couplers());
-        Arrays.fill(inRight, 0);
-        Arrays.fill(underRight, 0);
-        Arrays.fill(inLeft, 0);
-        Arrays.fill(inFeet, 0);
-        Arrays.fill(drawnIn, 0);
-        for (int[] each : inDivision) {
-            Arrays.fill(each, 0);
-        }
         idle = IndexSet.EMPTY;
         IndexSet stops = other.stops();
+        count(stops, drawn);
         for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
-            count(stop);
+            idle = received[organ.divisionOf(stop)] == 0 ? idle.with(stop) : idle;
+        }
+        most = drawn;
+        if (!undecided.isEmpty()) {
+            most = withOpen;
+            count(stops.plus(undecided), most);
         }
     }
 
-    private void count(int stop) {
-        int home = organ.divisionOf(stop);
-        int layer = organ.layer(stop).ordinal();
-        drawnIn[home]++;
-        inDivision[home][layer]++;
-        if (received[home] == 0) {
-            idle = idle.with(stop);
-            return;
-        }
-        if ((received[home] & melodyBits) != 0) {
-            inRight[layer]++;
-            if (organ.isOneKeyboard(home, draft.hands().right())) {
-                underRight[layer]++;
+    private void count(IndexSet stops, Counts counts) {
+        counts.clear();
+        for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
+            int home = organ.divisionOf(stop);
+            Layer layer = organ.layer(stop);
+            counts.addDrawn(home, layer);
+            if ((received[home] & melodyBits) != 0) {
+                counts.addRight(layer);
+                if (organ.isOneKeyboard(home, draft.hands().right())) {
+                    counts.addUnderRight(layer);
+                }
             }
-        }
-        if ((received[home] & tenorBits) != 0) {
-            inLeft[layer]++;
-        }
-        if ((received[home] & bassBits) != 0) {
-            inFeet[layer]++;
+            if ((received[home] & tenorBits) != 0) {
+                counts.addLeft(layer);
+            }
+            if ((received[home] & bassBits) != 0) {
+                counts.addFeet(layer);
+            }
         }
     }
 
     Draft draft() {
         return draft;
+    }
+
+    /** What is drawn. */
+    Counts drawn() {
+        return drawn;
+    }
+
+    /** What is drawn and what may be drawn besides; the same as {@link #drawn} where all is decided. */
+    Counts most() {
+        return most;
+    }
+
+    /** Stops that may be drawn besides. */
+    IndexSet open() {
+        return open;
     }
 
     /** Stops that are drawn and do not sound. */
@@ -108,9 +137,14 @@ final class Sounding {
         return received[division] != 0;
     }
 
+    /** Whether any part sounds a division at the pitch at which it is played. */
+    boolean isAtPitch(int division) {
+        return (received[division] & unisonBits) != 0;
+    }
+
     /** Whether something of a division sounds, so that its box matters. */
     boolean isHeard(int division) {
-        return isPlayed(division) && drawnIn[division] > 0;
+        return isPlayed(division) && drawn.drawnIn(division) > 0;
     }
 
     /** Whether the right hand sounds a division. */
@@ -126,67 +160,5 @@ final class Sounding {
     /** Whether the feet sound a division. */
     boolean isInFeet(int division) {
         return (received[division] & bassBits) != 0;
-    }
-
-    /** How many stops of a division are drawn. */
-    int drawnIn(int division) {
-        return drawnIn[division];
-    }
-
-    /** How many stops of a layer are drawn in a division. */
-    int in(int division, Layer layer) {
-        return inDivision[division][layer.ordinal()];
-    }
-
-    /** How many stops of a layer the right hand sounds. */
-    int inRight(Layer layer) {
-        return inRight[layer.ordinal()];
-    }
-
-    /** How many of them stand under the right hand, not brought by a coupler. */
-    int underRight(Layer layer) {
-        return underRight[layer.ordinal()];
-    }
-
-    /** How many stops of a layer the left hand sounds. */
-    int inLeft(Layer layer) {
-        return inLeft[layer.ordinal()];
-    }
-
-    /** How many stops of a layer the feet sound. */
-    int inFeet(Layer layer) {
-        return inFeet[layer.ordinal()];
-    }
-
-    /** How many flues and reeds of 8 ft the left hand sounds. */
-    int eightsInLeft() {
-        return inLeft(Layer.PRINCIPAL_8)
-                + inLeft(Layer.FLUTE_8)
-                + inLeft(Layer.STRING_8)
-                + inLeft(Layer.REED_8)
-                + inLeft(Layer.SOLO_REED);
-    }
-
-    /** How many stops the right hand sounds without a coupler. */
-    int ownOfRight() {
-        return sum(underRight);
-    }
-
-    /** How many stops the left hand sounds. */
-    int inLeft() {
-        return sum(inLeft);
-    }
-
-    /** How many stops the right hand sounds. */
-    int inRight() {
-        return sum(inRight);
-    }
-
-    private static int sum(int[] layers) {
-        int sum = 0;
-        for (int count : layers) {
-            sum += count;
-        }
-        return sum;
     }
 }

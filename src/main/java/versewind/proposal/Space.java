@@ -2,10 +2,12 @@ package versewind.proposal;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
+import versewind.organ.Action;
 import versewind.organ.BoxPosition;
-import versewind.organ.Coupler;
 import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
@@ -17,45 +19,41 @@ import versewind.plan.Mood;
  * Everything that is looked at for a verse.
  *
  * <ul>
- *   <li>Hands and feet: both hands on one manual with the bass on the pedal, with the hands only, or coupled down; where the
- *       melody is soloed and there are two manuals, the hands on two of them.
+ *   <li>Hands and feet: both hands on any manual with the bass on the pedal, with the hands only, or coupled down; and the
+ *       melody on any manual over any other.
  *   <li>Stops: any that sound from there; those locked in always, those locked out never.
- *   <li>Couplers: those at unison pitch that are played from a keyboard under a hand or the feet, and in a festal verse of
- *       the people those an octave higher.
- *   <li>Boxes: closed, half or open where something is drawn that is heard; else open.
+ *   <li>Couplers: all that a key which is played, or moved by another, can reach, of every kind.
+ *   <li>Boxes: all their positions where something is drawn that is heard; else open.
  *   <li>Tremulants: none.
  * </ul>
  */
 final class Space {
 
     /** The positions at which a box is tried. */
-    static final List<BoxPosition> POSITIONS = List.of(BoxPosition.CLOSED, BoxPosition.HALF, BoxPosition.OPEN);
+    static final List<BoxPosition> POSITIONS = List.of(BoxPosition.values());
 
     private final Disposition organ;
     private final Wish wish;
     private final List<HandsAndFeet> hands;
+    private final Map<HandsAndFeet, int[]> couplers = new HashMap<>();
 
     Space(Disposition organ, Wish wish) {
         this.organ = organ;
         this.wish = wish;
-        hands = hands(organ, wish);
+        hands = hands(organ);
     }
 
-    private static List<HandsAndFeet> hands(Disposition organ, Wish wish) {
+    private static List<HandsAndFeet> hands(Disposition organ) {
         List<HandsAndFeet> all = new ArrayList<>();
-        boolean isSoloed = wish.role() == Role.UNDER_SOLO && organ.keyboards().size() > 1;
         for (int right : organ.keyboards()) {
-            if (isSoloed) {
-                organ.keyboards().stream()
-                        .filter(left -> left != right)
-                        .forEach(left -> all.add(new HandsAndFeet(Layout.MELODY_SOLOED, right, left)));
-                continue;
-            }
             all.add(HandsAndFeet.on(Layout.FOUR_PARTS, right));
             if (organ.pedal() != Disposition.NO_PEDAL) {
                 all.add(HandsAndFeet.on(Layout.MANUALS_ONLY, right));
                 all.add(HandsAndFeet.on(Layout.COUPLED_DOWN, right));
             }
+            organ.keyboards().stream()
+                    .filter(left -> left != right)
+                    .forEach(left -> all.add(new HandsAndFeet(Layout.MELODY_SOLOED, right, left)));
         }
         return List.copyOf(all);
     }
@@ -68,8 +66,16 @@ final class Space {
         return wish.locks();
     }
 
-    /** Whether nobody would begin with it: the people are led on the main manual with the feet, but for a gentle verse. */
+    /**
+     * Whether nobody would begin with it: the melody is soloed where that is wanted and not elsewhere, and the people are led
+     * on the main manual with the feet, but for a gentle verse.
+     */
     boolean isUnusual(HandsAndFeet layout) {
+        boolean isSoloWanted =
+                wish.role() == Role.UNDER_SOLO && organ.keyboards().size() > 1;
+        if (isSoloWanted != (layout.layout() == Layout.MELODY_SOLOED)) {
+            return true;
+        }
         boolean isLed = wish.isPeople() && wish.mood() != Mood.GENTLE;
         return isLed
                 && (layout.layout() != Layout.FOUR_PARTS
@@ -78,25 +84,35 @@ final class Space {
 
     /** Indices of the couplers that may be drawn. */
     int[] couplers(HandsAndFeet layout) {
+        return couplers.computeIfAbsent(layout, this::reached);
+    }
+
+    private int[] reached(HandsAndFeet layout) {
+        boolean[] isMoved = new boolean[organ.organ().divisions().size()];
+        for (int division = 0; division < isMoved.length; division++) {
+            isMoved[division] = isPlayed(layout, division);
+        }
+        boolean isFarther = organ.organ().action() == Action.MECHANICAL;
+        while (isFarther) {
+            isFarther = false;
+            for (int coupler = 0; coupler < organ.couplers(); coupler++) {
+                int source = organ.sourceOf(coupler);
+                if (isMoved[organ.keyboardOf(coupler)] && !isMoved[source]) {
+                    isMoved[source] = true;
+                    isFarther = true;
+                }
+            }
+        }
         return IntStream.range(0, organ.couplers())
-                .filter(coupler -> isPlayed(layout, organ.keyboardOf(coupler)))
-                .filter(coupler -> isInPlay(organ.organ().couplers().get(coupler)))
+                .filter(coupler -> isMoved[organ.keyboardOf(coupler)])
                 .toArray();
     }
 
-    private boolean isPlayed(HandsAndFeet layout, int keyboard) {
-        if (keyboard == organ.pedal()) {
+    private boolean isPlayed(HandsAndFeet layout, int division) {
+        if (division == organ.pedal()) {
             return layout.layout().usesPedal();
         }
-        return organ.isOneKeyboard(keyboard, layout.right()) || organ.isOneKeyboard(keyboard, layout.left());
-    }
-
-    private boolean isInPlay(Coupler coupler) {
-        return switch (coupler.kind()) {
-            case UNISON -> true;
-            case OCTAVE -> wish.isPeople() && wish.mood() == Mood.FESTAL;
-            case SUB_OCTAVE, UNISON_OFF -> false;
-        };
+        return organ.isOneKeyboard(division, layout.right()) || organ.isOneKeyboard(division, layout.left());
     }
 
     /** Indices of the stops that may be drawn or left, where they sound. */
@@ -135,15 +151,6 @@ final class Space {
                 .filter(organ::isEnclosed)
                 .filter(sounding::isHeard)
                 .toArray();
-    }
-
-    /** The same draft with all boxes closed. */
-    Draft closed(Draft draft) {
-        Draft closed = draft;
-        for (int division = 0; division < organ.organ().divisions().size(); division++) {
-            closed = organ.isEnclosed(division) ? closed.withBox(division, BoxPosition.CLOSED) : closed;
-        }
-        return closed;
     }
 
     /** The same draft where boxes that nobody hears stand open, and with no stops left that do not sound. */

@@ -3,6 +3,7 @@ package versewind.proposal;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
+import versewind.organ.Coupler;
 import versewind.organ.IndexSet;
 import versewind.plan.Mood;
 
@@ -11,6 +12,12 @@ final class Sparing {
 
     private static final double A_STOP = 0.1;
     private static final double A_COUPLER = 0.08;
+
+    /** By mood: gentle, plain, bright, festal. */
+    private static final double[] OCTAVE = {4, 2.5, 1.2, 0.3};
+
+    private static final double[] SUB_OCTAVE = {5, 4, 2.5, 1.2};
+    private static final double UNISON_OFF = 5;
     private static final double IDLE = 4;
     private static final double EMPTY_COUPLER = 3;
     private static final double TRANSMISSION = 3;
@@ -24,20 +31,28 @@ final class Sparing {
 
     private final Disposition organ;
     private final Wish wish;
+    private final double[] byKind;
 
     Sparing(Disposition organ, Wish wish) {
         this.organ = organ;
         this.wish = wish;
+        byKind = Arrays.stream(Coupler.Kind.values())
+                .mapToDouble(kind -> ofKind(kind, wish))
+                .toArray();
     }
 
-    /** What any stop costs. */
-    static double ofAStop() {
-        return A_STOP;
+    /** What a coupler costs: those that bring a chorus an octave off are for big sounds. */
+    double ofACoupler(int coupler) {
+        return byKind[organ.organ().couplers().get(coupler).kind().ordinal()];
     }
 
-    /** What any coupler costs. */
-    static double ofACoupler() {
-        return A_COUPLER;
+    private static double ofKind(Coupler.Kind kind, Wish wish) {
+        return switch (kind) {
+            case UNISON -> A_COUPLER;
+            case OCTAVE -> wish.isPeople() ? OCTAVE[wish.mood().ordinal()] : OCTAVE[0];
+            case SUB_OCTAVE -> wish.isPeople() ? SUB_OCTAVE[wish.mood().ordinal()] : SUB_OCTAVE[0];
+            case UNISON_OFF -> UNISON_OFF;
+        };
     }
 
     private boolean isBigChorus() {
@@ -47,14 +62,14 @@ final class Sparing {
     void add(Sounding sounding, Tally tally) {
         Draft draft = sounding.draft();
         tally.add(A_STOP * draft.stops().size(), "every stop has to be worth drawing");
-        tally.add(A_COUPLER * draft.couplers().size(), "every coupler has to be worth drawing");
         IndexSet idle = sounding.idle().minus(wish.locks().always());
         for (int stop = idle.next(0); stop != IndexSet.NONE; stop = idle.next(stop + 1)) {
             tally.add(IDLE, "drawn without sounding: %s", stop);
         }
         IndexSet couplers = draft.couplers();
         for (int each = couplers.next(0); each != IndexSet.NONE; each = couplers.next(each + 1)) {
-            if (sounding.drawnIn(organ.sourceOf(each)) == 0) {
+            tally.add(ofACoupler(each), "every coupler has to be worth drawing");
+            if (sounding.most().drawnIn(organ.sourceOf(each)) == 0) {
                 tally.add(EMPTY_COUPLER, "a coupler brings nothing");
             }
         }
@@ -67,12 +82,14 @@ final class Sparing {
         double points = isBigChorus() ? DOUBLED_IN_BIG_CHORUS : DOUBLED;
         int divisions = organ.organ().divisions().size();
         for (int division = 0; division < divisions; division++) {
-            if (division == organ.pedal() || sounding.drawnIn(division) < 2) {
+            if (division == organ.pedal() || sounding.drawn().drawnIn(division) < 2) {
                 continue;
             }
             int doubled = 0;
             for (Layer layer : MANUAL_LAYERS) {
-                doubled += layer == Layer.MIXTURE ? 0 : Math.max(0, sounding.in(division, layer) - 1);
+                doubled += layer == Layer.MIXTURE
+                        ? 0
+                        : Math.max(0, sounding.drawn().in(division, layer) - 1);
             }
             tally.add(points * doubled, "stops of one colour and pitch double each other");
         }
@@ -81,9 +98,9 @@ final class Sparing {
     private static final Layer[] MANUAL_LAYERS = Arrays.copyOf(Layer.values(), Layer.PEDAL_32.ordinal());
 
     private void addTogether(Sounding sounding, Tally tally) {
-        int flutes = sounding.inRight(Layer.FLUTE_8) + sounding.inRight(Layer.STRING_8);
+        int flutes = sounding.drawn().inRight(Layer.FLUTE_8) + sounding.drawn().inRight(Layer.STRING_8);
         tally.add(FLUTES_TOGETHER * (flutes - FLUTES), "too many soft 8 ft stops together");
-        int eights = flutes + sounding.inRight(Layer.PRINCIPAL_8);
+        int eights = flutes + sounding.drawn().inRight(Layer.PRINCIPAL_8);
         int enough = isBigChorus() ? EIGHTS_OF_BIG_CHORUS : EIGHTS;
         tally.add(EIGHTS_TOGETHER * (eights - enough), "too many 8 ft flues together");
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
-/** The search for one verse: exact on small organs, climbing on others. */
+/** The search for one verse: exact on small organs if it may go on to the end, climbing on others. */
 final class VerseSearch {
 
     /** The most proposals for a verse. */
@@ -45,7 +45,7 @@ final class VerseSearch {
     /** The best, then the best of those that are unlike it, and so on. */
     List<Draft> best(BooleanSupplier goOn) {
         List<Climb.Scored> climbed = climbed(Climb.Effort.USUAL, goOn);
-        return organ.stops() <= Exact.MOST_STOPS ? exact(climbed) : unlike(near(climbed), MOST_PROPOSALS, UNLIKE);
+        return organ.stops() <= Exact.MOST_STOPS ? exact(climbed, goOn) : unlike(near(climbed), MOST_PROPOSALS, UNLIKE);
     }
 
     /** Those that are not much worse than the best. */
@@ -57,7 +57,7 @@ final class VerseSearch {
                         .toList();
     }
 
-    private List<Draft> exact(List<Climb.Scored> climbed) {
+    private List<Draft> exact(List<Climb.Scored> climbed, BooleanSupplier goOn) {
         List<Draft> chosen = new ArrayList<>();
         double worst = Double.POSITIVE_INFINITY;
         while (chosen.size() < MOST_PROPOSALS) {
@@ -66,7 +66,8 @@ final class VerseSearch {
                     .mapToDouble(Climb.Scored::points)
                     .findFirst()
                     .orElse(Double.POSITIVE_INFINITY);
-            Optional<Draft> next = Exact.best(space, judge, sounding, chosen, UNLIKE, Math.min(within, worst));
+            Optional<Draft> next =
+                    Exact.best(organ, space, judge, sounding, chosen, UNLIKE, Math.min(within, worst), goOn);
             if (next.isEmpty()) {
                 break;
             }
@@ -75,7 +76,7 @@ final class VerseSearch {
             }
             chosen.add(next.get());
         }
-        return chosen;
+        return goOn.getAsBoolean() ? chosen : unlike(near(climbed), MOST_PROPOSALS, UNLIKE);
     }
 
     /** The first so many that are not much worse than the best and differ in more than a box. */

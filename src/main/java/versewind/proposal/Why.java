@@ -38,7 +38,8 @@ final class Why {
     private int fullest(Draft draft) {
         int fullest = draft.hands().right();
         for (int division : organ.organ().manualDivisions()) {
-            if (organ.isOneKeyboard(division, fullest) && sounding.drawnIn(division) > sounding.drawnIn(fullest)) {
+            if (organ.isOneKeyboard(division, fullest)
+                    && sounding.drawn().drawnIn(division) > sounding.drawn().drawnIn(fullest)) {
                 fullest = division;
             }
         }
@@ -57,7 +58,7 @@ final class Why {
                 names.add(organ.stop(stop).label());
             }
         });
-        int fullest = names.isEmpty() || sounding.drawnIn(division) > 0 ? division : fullest(draft);
+        int fullest = names.isEmpty() || sounding.drawn().drawnIn(division) > 0 ? division : fullest(draft);
         return name(fullest) + " " + (names.isEmpty() ? "with nothing drawn" : listed(names));
     }
 
@@ -68,14 +69,15 @@ final class Why {
 
     private String chorus(Draft draft) {
         String where = " on the " + name(fullest(draft));
-        boolean hasReed = sounding.inRight(Layer.REED_8) + sounding.inRight(Layer.REED_16) > 0;
+        boolean hasReed =
+                sounding.drawn().inRight(Layer.REED_8) + sounding.drawn().inRight(Layer.REED_16) > 0;
         if (hasReed) {
-            return (sounding.inRight(Layer.MIXTURE) > 0
+            return (sounding.drawn().inRight(Layer.MIXTURE) > 0
                             ? "the chorus with mixture and reeds"
                             : "the chorus with its reeds")
                     + where;
         }
-        if (sounding.inRight(Layer.MIXTURE) > 0) {
+        if (sounding.drawn().inRight(Layer.MIXTURE) > 0) {
             return "the principal chorus to the mixture" + where;
         }
         List<String> pitches = new ArrayList<>();
@@ -89,14 +91,14 @@ final class Why {
         List<String> groups = new ArrayList<>();
         addGroup(groups, "principal", pitches);
         addGroup(groups, "flute", flutes);
-        if (sounding.inRight(Layer.STRING_8) > 0) {
+        if (sounding.drawn().inRight(Layer.STRING_8) > 0) {
             groups.add("string 8");
         }
         return (groups.isEmpty() ? "stops" : String.join(" with ", groups)) + where;
     }
 
     private void addPitch(List<String> pitches, String feet, Layer layer) {
-        if (sounding.inRight(layer) > 0) {
+        if (sounding.drawn().inRight(layer) > 0) {
             pitches.add(feet);
         }
     }
@@ -139,7 +141,7 @@ final class Why {
     }
 
     private void addFeet(List<String> pitches, String feet, Layer layer) {
-        if (sounding.inFeet(layer) > 0) {
+        if (sounding.drawn().inFeet(layer) > 0) {
             pitches.add(feet);
         }
     }

@@ -57,6 +57,7 @@ public final class BandAudibility {
     private final double[] undistortedPower;
     private final double[] targetPower;
     private final double[] noisePower;
+    private final double[] selfPower;
     private final double[] maskingPower;
     private final double[] raised;
     private final double[] audibility;
@@ -81,6 +82,7 @@ public final class BandAudibility {
         undistortedPower = new double[bands];
         targetPower = new double[bands];
         noisePower = new double[bands];
+        selfPower = new double[bands];
         maskingPower = new double[bands];
         raised = new double[bands];
         audibility = new double[bands];
@@ -104,6 +106,7 @@ public final class BandAudibility {
         for (int band = 0; band < bands; band++) {
             targetPower[band] = ThirdOctaves.power(target[band]);
             noisePower[band] = ThirdOctaves.power(noise[band]);
+            selfPower[band] = targetPower[band];
         }
         judge();
     }
@@ -115,6 +118,17 @@ public final class BandAudibility {
      * @param masker power of what disturbs in each of the 28 bands
      */
     public void computePower(double[] target, double[] masker) {
+        computePower(target, masker, target);
+    }
+
+    /**
+     * The same where not all of what is listened to, or more, masks itself: to find between what bounds audibility lies.
+     *
+     * @param target power of what should be heard in each of the 28 bands
+     * @param masker power of what disturbs in each of the 28 bands
+     * @param self power of what masks as a target masks itself in each of the 28 bands
+     */
+    void computePower(double[] target, double[] masker, double[] self) {
         ThirdOctaves.requireSpectrum(target);
         ThirdOctaves.requireSpectrum(masker);
         requireThirdOctaves();
@@ -123,6 +137,7 @@ public final class BandAudibility {
             double perHz = 1 / ThirdOctaves.bandwidthHz(third);
             targetPower[band] = target[third] * perHz;
             noisePower[band] = masker[third] * perHz;
+            selfPower[band] = self[third] * perHz;
         }
         judge();
     }
@@ -149,7 +164,7 @@ public final class BandAudibility {
 
     /** B as a power: the greater of the noise and what the target masks of itself. */
     private double maskerPower(int band) {
-        return Math.max(noisePower[band], targetPower[band] * SELF_MASKING);
+        return Math.max(noisePower[band], selfPower[band] * SELF_MASKING);
     }
 
     private void spreadFromCentres() {
@@ -271,6 +286,47 @@ public final class BandAudibility {
             all += weight;
         }
         return all > 0 ? heard / all : 0;
+    }
+
+    /**
+     * The greatest {@link #shareAudible} that weights between two bounds can make: the bands that are heard better than the
+     * share count with the most, the others with the least.
+     */
+    double greatestShareAudible(double[] least, double[] most) {
+        double share = 0;
+        while (true) {
+            double heard = 0;
+            double all = 0;
+            for (int band = 0; band < bands; band++) {
+                double weight = (audibility[band] > share ? most : least)[band + FIRST_THIRD_OCTAVE];
+                heard += weight * audibility[band];
+                all += weight;
+            }
+            double next = all > 0 ? heard / all : 0;
+            if (next <= share) {
+                return share;
+            }
+            share = next;
+        }
+    }
+
+    /** The least {@link #shareAudible} that weights between two bounds can make; 0 where they may all be nothing. */
+    double leastShareAudible(double[] least, double[] most) {
+        double share = 1;
+        while (true) {
+            double heard = 0;
+            double all = 0;
+            for (int band = 0; band < bands; band++) {
+                double weight = (audibility[band] < share ? most : least)[band + FIRST_THIRD_OCTAVE];
+                heard += weight * audibility[band];
+                all += weight;
+            }
+            double next = all > 0 ? heard / all : 0;
+            if (next >= share) {
+                return share;
+            }
+            share = next;
+        }
     }
 
     /** Margin in dB of a share, 30 share - 15, as K solved for E - D: 0 is even, 15 wholly clear, -15 wholly covered. */

@@ -13,6 +13,8 @@ final class Hearing {
     private final StationaryLoudness loudness = new StationaryLoudness(Field.DIFFUSE);
     private final BandAudibility audibility = new BandAudibility(AudibilityProcedure.THIRD_OCTAVE);
     private final double[] within = new double[ThirdOctaves.COUNT];
+    private final double[] leastWeights = new double[ThirdOctaves.COUNT];
+    private final double[] mostWeights = new double[ThirdOctaves.COUNT];
     private final double[] weights = new double[ThirdOctaves.COUNT];
 
     /**
@@ -50,12 +52,35 @@ final class Hearing {
      * 160 Hz, the lowest band that can be judged, stands for all three of its own. An estimate.
      */
     double musicDb(double[] music, double[] other) {
-        listen(music);
-        for (int band = FIRST_WEIGHED; band < ThirdOctaves.COUNT; band++) {
-            weights[band] = loudness.core(StationaryLoudness.coreOf(band)) * SHARE_OF_CORE[band];
-        }
+        weigh(music, weights);
         audibility.computePower(music, other);
         return BandAudibility.marginDb(audibility.shareAudible(weights));
+    }
+
+    private void weigh(double[] music, double[] bands) {
+        listen(music);
+        for (int band = FIRST_WEIGHED; band < ThirdOctaves.COUNT; band++) {
+            bands[band] = loudness.core(StationaryLoudness.coreOf(band)) * SHARE_OF_CORE[band];
+        }
+    }
+
+    /**
+     * The bounds of {@link #musicDb} where only bounds of both sounds are known: audibility grows with the music in its own
+     * band and falls with everything else, and weights grow with the music.
+     *
+     * @param least the music has no less in any band
+     * @param most the music has no more in any band
+     * @param otherLeast the other sound has no less
+     * @param otherMost the other sound has no more
+     */
+    Span musicDb(double[] least, double[] most, double[] otherLeast, double[] otherMost) {
+        weigh(least, leastWeights);
+        weigh(most, mostWeights);
+        audibility.computePower(most, otherLeast, least);
+        double highDb = BandAudibility.marginDb(audibility.greatestShareAudible(leastWeights, mostWeights));
+        audibility.computePower(least, otherMost, most);
+        double lowDb = BandAudibility.marginDb(audibility.leastShareAudible(leastWeights, mostWeights));
+        return new Span(lowDb, highDb);
     }
 
     /** The weight of every band in the last {@link #musicDb}, as a share of their sum; 0 where nothing was heard. */

@@ -25,6 +25,8 @@ public final class Weighing {
     private final double[] toSingers;
     private final double[] singing = new double[ThirdOctaves.COUNT];
     private final double[] heard = new double[ThirdOctaves.COUNT];
+    private final double[] heardMost = new double[ThirdOctaves.COUNT];
+    private final double[] disturbingMost = new double[ThirdOctaves.COUNT];
     private final double[] disturbing = new double[ThirdOctaves.COUNT];
 
     Weighing(Mode mode, Assembly people, Seats seats, double[] voice, OrganPower power, Hearing hearing) {
@@ -45,36 +47,58 @@ public final class Weighing {
      */
     public double marginDb(Registration drawn, HandsAndFeet hands) {
         power.compute(drawn, hands);
+        hear(heard, disturbing);
+        return marginDb();
+    }
+
+    /**
+     * Between what bounds the margin of every registration lies that draws at least and at most so much, in dB.
+     *
+     * @param least what is drawn at least, with no box farther open
+     * @param most what is drawn at most, with the same couplers, and no box less open
+     * @param hands how it is played
+     */
+    public Span marginDb(Registration least, Registration most, HandsAndFeet hands) {
+        power.compute(least, hands);
+        boolean isMelodySilent = power.isMelodySilent();
+        boolean isSilent = power.isSilent();
+        hear(heard, disturbing);
+        power.compute(most, hands);
+        hear(heardMost, disturbingMost);
         return switch (mode) {
-            case CONGREGATION -> leadDb();
-            case SMALL_CHOIR, SOLO_VOICE -> wordsDb();
-            case MELODY_SOLOED -> soloLineDb();
+            case SMALL_CHOIR, SOLO_VOICE ->
+                new Span(hearing.wordsDb(singing, heardMost), isSilent ? ALWAYS_DB : hearing.wordsDb(singing, heard));
+            case CONGREGATION, MELODY_SOLOED -> {
+                if (power.isMelodySilent()) {
+                    yield new Span(NEVER_DB, NEVER_DB);
+                }
+                Span music = hearing.musicDb(heard, heardMost, disturbing, disturbingMost);
+                yield isMelodySilent ? new Span(NEVER_DB, music.highDb()) : music;
+            }
         };
     }
 
-    private double leadDb() {
-        if (power.isMelodySilent()) {
-            return NEVER_DB;
+    /** Lets what sounds now arrive: what should be heard or covers a voice, and what disturbs a melody. */
+    private void hear(double[] organ, double[] other) {
+        switch (mode) {
+            case CONGREGATION -> {
+                pass(power.all(), toSingers, organ);
+                System.arraycopy(singing, 0, other, 0, other.length);
+            }
+            case SMALL_CHOIR, SOLO_VOICE -> pass(power.all(), toNave, organ);
+            case MELODY_SOLOED -> {
+                pass(power.melody(), toNave, organ);
+                pass(power.rest(), toNave, other);
+            }
         }
-        pass(power.all(), toSingers, heard);
-        return hearing.musicDb(heard, singing);
     }
 
-    private double wordsDb() {
-        if (power.isSilent()) {
-            return ALWAYS_DB;
-        }
-        pass(power.all(), toNave, heard);
-        return hearing.wordsDb(singing, heard);
-    }
-
-    private double soloLineDb() {
-        if (power.isMelodySilent()) {
-            return NEVER_DB;
-        }
-        pass(power.melody(), toNave, heard);
-        pass(power.rest(), toNave, disturbing);
-        return hearing.musicDb(heard, disturbing);
+    /** The margin of what arrived. */
+    private double marginDb() {
+        return switch (mode) {
+            case CONGREGATION, MELODY_SOLOED -> power.isMelodySilent() ? NEVER_DB : hearing.musicDb(heard, disturbing);
+            case SMALL_CHOIR, SOLO_VOICE -> power.isSilent() ? ALWAYS_DB : hearing.wordsDb(singing, heard);
+        };
     }
 
     private static void pass(double[] from, double[] path, double[] to) {

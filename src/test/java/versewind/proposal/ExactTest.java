@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import versewind.organ.Action;
 import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
@@ -128,6 +129,32 @@ class ExactTest {
         Console console = Console.of(new SmallOrgans(seed).ofTwoManuals(4, 3, 1));
 
         assertExact(console, 100, console.verse(mode, mood));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "1, ELECTRIC,   CONGREGATION,  FESTAL",
+        "2, MECHANICAL, CONGREGATION,  FESTAL",
+        "3, MECHANICAL, CONGREGATION,  BRIGHT",
+        "4, ELECTRIC,   SMALL_CHOIR,   PLAIN",
+        "5, MECHANICAL, SOLO_VOICE,    GENTLE",
+        "6, ELECTRIC,   MELODY_SOLOED, PLAIN"
+    })
+    void couplers_of_every_kind_are_part_of_the_space(int seed, Action action, Mode mode, Mood mood) {
+        Console console = Console.of(new SmallOrgans(seed).ofManyCouplers(action));
+
+        assertExact(console, 250, console.verse(mode, mood));
+    }
+
+    @Test
+    void who_cannot_wait_has_what_was_found_so_far() {
+        Console console = Console.of(new SmallOrgans(10).ofTwoManuals(8, 5, 3));
+        Plan plan = Console.plan(150, console.verse(Mode.CONGREGATION, Mood.PLAIN));
+        Place place = new Place(0, 0);
+        VerseSearch search =
+                console.registrant().search(plan, place, console.registrant().wish(plan, place));
+
+        assertThat(search.best(() -> false)).isNotEmpty();
     }
 
     @Test

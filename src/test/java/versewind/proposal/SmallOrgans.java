@@ -66,6 +66,23 @@ final class SmallOrgans {
                         new Coupler("Great to Pedal", "Great", "Pedal", Coupler.Kind.UNISON)));
     }
 
+    /** Two manuals and pedal, with couplers of every kind. */
+    Instrument ofManyCouplers(Action action) {
+        List<Division> divisions = List.of(
+                new Division("Great", OptionalInt.of(1), 58, Optional.empty(), some(MANUAL, 3)),
+                new Division("Swell", OptionalInt.of(2), 58, Optional.of(new SwellBox(0)), some(MANUAL, 2)),
+                new Division("Pedal", OptionalInt.empty(), 30, Optional.empty(), some(PEDAL, 1)));
+        return organ(
+                divisions,
+                List.of(
+                        new Coupler("Swell to Great", "Swell", "Great", Coupler.Kind.UNISON),
+                        new Coupler("Great to Pedal", "Great", "Pedal", Coupler.Kind.UNISON),
+                        new Coupler("Swell Octave to Great", "Swell", "Great", Coupler.Kind.OCTAVE),
+                        new Coupler("Swell Sub Octave", "Swell", "Swell", Coupler.Kind.SUB_OCTAVE),
+                        new Coupler("Great Unison Off", "Great", "Great", Coupler.Kind.UNISON_OFF)),
+                action);
+    }
+
     private List<Stop> some(List<Stop> from, int count) {
         List<Stop> left = new ArrayList<>(from);
         List<Stop> chosen = new ArrayList<>();
@@ -76,12 +93,16 @@ final class SmallOrgans {
     }
 
     private static Instrument organ(List<Division> divisions, List<Coupler> couplers) {
+        return organ(divisions, couplers, Action.ELECTRIC);
+    }
+
+    private static Instrument organ(List<Division> divisions, List<Coupler> couplers, Action action) {
         Room room = new Room(
                 2500,
                 200,
                 new Room.MeasuredTimes(List.of(2.0, 2.0, 2.0, 2.0, 2.0, 2.0)),
                 new Room.Distances(12, 20, 8, 8, 3));
         return new Instrument(
-                "A small organ", "Nowhere", Action.ELECTRIC, 0, divisions, couplers, List.of(), Pistons.NONE, room);
+                "A small organ", "Nowhere", action, 0, divisions, couplers, List.of(), Pistons.NONE, room);
     }
 }
