@@ -12,6 +12,7 @@ import versewind.plan.Mood;
 final class Colour {
 
     private static final double SECOND_COLOUR = 1.2;
+    private static final double SECOND_BENEATH = 0.3;
     private static final double ALL_TOGETHER = 5;
 
     private final Disposition organ;
@@ -116,6 +117,7 @@ final class Colour {
             }
         }
         tally.add(SECOND_COLOUR * (colours(sounding.drawn()) - 1), "the melody mixes colours");
+        tally.add(SECOND_BENEATH * (sounding.drawn().eightsInLeft() - 1), "one 8 ft would do beneath the melody");
         if (sounding.drawn().inRight() > 0 && isOnlyMutations(sounding.most())) {
             tally.add(ALL_TOGETHER, "the melody has no 8 ft");
         }

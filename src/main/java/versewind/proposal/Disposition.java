@@ -3,7 +3,9 @@ package versewind.proposal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import versewind.organ.Family;
@@ -27,6 +29,7 @@ final class Disposition {
     private final int[] division;
     private final Layer[] layer;
     private final int[] rank;
+    private final Map<Integer, List<Integer>> ripieno = new HashMap<>();
     private final boolean[] shared;
     private final boolean hasShared;
     private final double[] levelDb;
@@ -102,7 +105,12 @@ final class Disposition {
                     .boxed()
                     .toList();
             if (here.stream().noneMatch(stop -> layer[stop] == Layer.MIXTURE)) {
-                here.stream().filter(this::isHighRank).forEach(stop -> layer[stop] = Layer.MIXTURE);
+                List<Integer> ranks = here.stream()
+                        .filter(this::isHighRank)
+                        .sorted(Comparator.comparing(stop -> stop(stop).footage().orElseThrow().harmonic()))
+                        .toList();
+                ranks.forEach(stop -> layer[stop] = Layer.MIXTURE);
+                ripieno.put(manual, ranks);
             }
         }
     }
@@ -179,6 +187,11 @@ final class Disposition {
                 + Math.round(stop(stop).footage().map(Footage::feet).orElse(0.0) * 12);
     }
 
+    /** The single high ranks of a manual that do for a mixture, the lowest first; none where it has one. */
+    List<Integer> ripienoOf(int home) {
+        return ripieno.getOrDefault(home, List.of());
+    }
+
     /** How loud a stop is by itself, in dB(A). */
     double levelDb(int stop) {
         return levelDb[stop];
@@ -237,10 +250,12 @@ final class Disposition {
         return stopsOf.get(home);
     }
 
-    /** Whether a manual division has no principals: its reeds are meant to stand on other manuals. */
+    /** Whether a manual division has neither principals nor a mixture: its reeds are meant to stand on other manuals. */
     boolean isForSolos(int home) {
         return stopsOf.get(home).stream()
-                .noneMatch(stop -> layer[stop] == Layer.PRINCIPAL_8 || layer[stop] == Layer.PRINCIPAL_4);
+                .noneMatch(stop -> layer[stop] == Layer.PRINCIPAL_8
+                        || layer[stop] == Layer.PRINCIPAL_4
+                        || layer[stop] == Layer.MIXTURE);
     }
 
     /** Whether the organ has a stop of a layer. */

@@ -39,17 +39,18 @@ enum Layer {
     static final int COUNT = values().length;
 
     private static final double TWELFTH_FEET = 8.0 / 3;
-    private static final Pattern NAZARD = Pattern.compile("(?i)\\bna[sz]");
+    private static final Pattern OF_FLUTES = Pattern.compile("(?iu)\\bna[sz]|fl[auûöo]+t|fluit|fleut");
+    private static final Pattern QUINTADENA = Pattern.compile("(?i)quintad|quintat");
 
     /** The layer of a stop of a manual. */
     static Layer onManual(Stop stop) {
         double feet = stop.footage().map(Footage::feet).orElse(2.0);
         return switch (stop.family()) {
             case PRINCIPAL -> flue(feet, PRINCIPAL_8, PRINCIPAL_4, PRINCIPAL_2);
-            case FLUTE -> flue(feet, FLUTE_8, FLUTE_4, FLUTE_2);
+            case FLUTE -> flue(feet, isQuintadena(stop) ? STRING_8 : FLUTE_8, FLUTE_4, FLUTE_2);
             case STRING -> flue(feet, STRING_8, FLUTE_4, FLUTE_2);
             case CELESTE -> CELESTE;
-            case MUTATION -> Math.abs(feet - TWELFTH_FEET) < 0.1 && !isNazard(stop) ? TWELFTH : MUTATION;
+            case MUTATION -> Math.abs(feet - TWELFTH_FEET) < 0.1 && !isOfFlutes(stop) ? TWELFTH : MUTATION;
             case MIXTURE -> MIXTURE;
             case CORNET -> CORNET;
             case CHORUS_REED -> reed(feet);
@@ -57,9 +58,14 @@ enum Layer {
         };
     }
 
-    /** A nazard is a flute for solos, whereas a twelfth or quint joins the chorus; it is called so in most languages. */
-    private static boolean isNazard(Stop stop) {
-        return NAZARD.matcher(stop.name()).find();
+    /** A nazard, or a flute of that pitch, is for solos, whereas a twelfth or quint joins the chorus. */
+    private static boolean isOfFlutes(Stop stop) {
+        return OF_FLUTES.matcher(stop.name()).find();
+    }
+
+    /** A stopped flute that sounds its twelfth nearly as loud: a colour, as strings are. */
+    private static boolean isQuintadena(Stop stop) {
+        return QUINTADENA.matcher(stop.name()).find();
     }
 
     private static Layer flue(double feet, Layer eight, Layer four, Layer two) {

@@ -21,6 +21,7 @@ final class PedalLine {
     private static final double SECOND = 0.7;
     private static final double TOO_FIRM = 0.4;
     private static final double LOUDNESS = 1.6;
+    private static final double TOO_LOUD = 2;
 
     /** How far off in the order from soft to loud is as good. */
     private static final double ABOUT_AS_LOUD = 0.5;
@@ -150,7 +151,7 @@ final class PedalLine {
         if (loudest != IndexSet.NONE && organ.hasChoice(loudest) && isDecided) {
             double off = organ.loudness(loudest) - wantedLoudness();
             tally.add(
-                    points * Math.max(0, Math.abs(off) - ABOUT_AS_LOUD),
+                    points * (off > 0 ? TOO_LOUD : 1) * Math.max(0, Math.abs(off) - ABOUT_AS_LOUD),
                     off > 0 ? "a softer stop than %s would do" : "a firmer stop than %s would carry better",
                     loudest);
         }
@@ -171,8 +172,8 @@ final class PedalLine {
         }
         return switch (wish.layers()) {
             case GENTLE -> 0.1;
-            case PLAIN -> 0.5;
-            case BRIGHT -> 0.8;
+            case PLAIN -> 0.4;
+            case BRIGHT -> 0.7;
             case FESTAL -> 1;
         };
     }

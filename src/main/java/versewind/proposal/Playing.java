@@ -18,6 +18,7 @@ final class Playing {
     private static final double NO_EIGHT = 60;
     private static final double NOTHING_OF_ITS_OWN = 1.5;
     private static final double BETWEEN = 0.05;
+    private static final double MEANT_FOR_SOLOS = 0.3;
 
     private final Disposition organ;
     private final Wish wish;
@@ -46,6 +47,9 @@ final class Playing {
             tally.add(NOT_THE_MAIN_MANUAL, "the people are led from another manual than usual");
         }
         boolean isCarrying = wish.role() == Role.CHOIR || wish.role() == Role.SOLOIST;
+        if (isCarrying && organ.isForSolos(right)) {
+            tally.add(MEANT_FOR_SOLOS, "a division meant for solos carries the voices");
+        }
         if (isCarrying && organ.hasEnclosedManual() && !organ.isEnclosed(right)) {
             tally.add(IN_THE_OPEN, "a division in a box could follow the voices");
         }

@@ -14,7 +14,7 @@ final class Sparing {
     private static final double A_COUPLER = 0.08;
 
     /** By mood: gentle, plain, bright, festal. */
-    private static final double[] OCTAVE = {4, 2.5, 1.2, 0.3};
+    private static final double[] OCTAVE = {4, 2.5, 1.5, 0.8};
 
     private static final double[] SUB_OCTAVE = {5, 4, 2.5, 1.2};
     private static final double UNISON_OFF = 5;
