@@ -107,7 +107,7 @@ final class Chain {
     }
 
     private void reckon(Stage stage, Stage.Candidate from, Stage.Candidate to) {
-        withoutPiston = stage.likeness() == Stage.Likeness.COUNTS ? Judge.sameness(from.draft(), to.draft()) : 0;
+        withoutPiston = stage.standing(from, to);
         withPiston = withoutPiston;
         if (stage.breath().isPresent()) {
             Moves moves = Moves.between(from.draft().registration(), to.draft().registration());

@@ -107,7 +107,8 @@ final class Disposition {
             if (here.stream().noneMatch(stop -> layer[stop] == Layer.MIXTURE)) {
                 List<Integer> ranks = here.stream()
                         .filter(this::isHighRank)
-                        .sorted(Comparator.comparing(stop -> stop(stop).footage().orElseThrow().harmonic()))
+                        .sorted(Comparator.comparing(
+                                stop -> stop(stop).footage().orElseThrow().harmonic()))
                         .toList();
                 ranks.forEach(stop -> layer[stop] = Layer.MIXTURE);
                 ripieno.put(manual, ranks);

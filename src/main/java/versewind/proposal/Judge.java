@@ -2,6 +2,7 @@ package versewind.proposal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import versewind.advice.ChorusFault;
@@ -127,9 +128,18 @@ final class Judge {
             addRules(silent);
         }
         if (silent.points() <= limit) {
-            silent.add(ofMargin(marginDb(draft)), "");
+            double marginDb = marginDb(draft);
+            silent.add(ofMargin(marginDb), "");
+            addRise(marginDb, silent);
         }
         return silent.points();
+    }
+
+    private void addRise(double marginDb, Tally tally) {
+        Optional<Rise> rise = wish.neighbours().rise();
+        if (rise.isPresent()) {
+            tally.add(rise.get().cost(marginDb), rise.get().words());
+        }
     }
 
     /** What a margin costs: its distance from the target, and the rule that it breaks. */
@@ -195,6 +205,7 @@ final class Judge {
         }));
         parts.add(part(PartKind.MOVEMENTS, this::addMovements));
         parts.add(part(PartKind.VARIETY, this::addVariety));
+        parts.add(part(PartKind.SHAPE, tally -> addRise(marginDb, tally)));
         return new Score(parts);
     }
 

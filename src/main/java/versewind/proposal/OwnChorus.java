@@ -90,8 +90,7 @@ final class OwnChorus {
         if (!isTwo && organ.has(Layer.PRINCIPAL_2)) {
             tally.add(REED_BEFORE_FLUE, "a reed sounds before the 2 ft");
         }
-        boolean isMixture =
-                hasMixture[leading] ? most.underRight(Layer.MIXTURE) > 0 : most.inRight(Layer.MIXTURE) > 0;
+        boolean isMixture = hasMixture[leading] ? most.underRight(Layer.MIXTURE) > 0 : most.inRight(Layer.MIXTURE) > 0;
         if (!isMixture && organ.has(Layer.MIXTURE)) {
             tally.add(REED_BEFORE_FLUE, "a reed sounds before the mixture");
         }
@@ -116,13 +115,16 @@ final class OwnChorus {
             }
         }
         tally.add(open > 0 && inBox == 0 ? OPEN_REEDS_FIRST : 0, "the reeds of a box would come first");
-        tally.add(open16 > 0 && inBox16 == 0 && hasBoxed16 ? OPEN_16_FIRST : 0, "the 16 ft reed of a box would come first");
+        tally.add(
+                open16 > 0 && inBox16 == 0 && hasBoxed16 ? OPEN_16_FIRST : 0,
+                "the 16 ft reed of a box would come first");
     }
 
     private boolean isBoxReachable(Sounding sounding) {
         for (int coupler = 0; coupler < organ.couplers(); coupler++) {
             int source = organ.sourceOf(coupler);
-            boolean isToHand = organ.keyboardOf(coupler) == sounding.draft().hands().right();
+            boolean isToHand =
+                    organ.keyboardOf(coupler) == sounding.draft().hands().right();
             if (isToHand && organ.isEnclosed(source) && hasReeds[source] && !isForSolos[source]) {
                 return true;
             }

@@ -19,7 +19,9 @@ public enum PartKind {
     /** What has to be moved from the verse before, and for the verse after. */
     MOVEMENTS("nothing has to be moved"),
     /** Sameness with the neighbours. */
-    VARIETY("it differs from its neighbours");
+    VARIETY("it is not the same as its neighbours"),
+    /** How it grows or sinks from the verse before. */
+    SHAPE("it takes its place in the hymn");
 
     private final String otherwise;
 

@@ -27,6 +27,7 @@ final class PedalLine {
     private static final double ABOUT_AS_LOUD = 0.5;
 
     private static final double LOUDNESS_OF_EIGHT = 0.8;
+    private static final double ABOUT_AS_LOUD_OF_EIGHT = 0.65;
 
     private final Disposition organ;
     private final Wish wish;
@@ -103,8 +104,8 @@ final class PedalLine {
                 }
             }
         }
-        addLoudness(sounding, Layer.PEDAL_16, LOUDNESS, tally);
-        addLoudness(sounding, Layer.PEDAL_8, LOUDNESS_OF_EIGHT, tally);
+        addLoudness(sounding, Layer.PEDAL_16, LOUDNESS, ABOUT_AS_LOUD, tally);
+        addLoudness(sounding, Layer.PEDAL_8, LOUDNESS_OF_EIGHT, ABOUT_AS_LOUD_OF_EIGHT, tally);
         if (hasPedalReeds(sounding.drawn()) && !hasReeds(sounding.most())) {
             tally.add(REED_ALONE, "the pedal has a reed before the manuals have one");
         }
@@ -145,13 +146,13 @@ final class PedalLine {
     }
 
     /** The loudest of a layer should be as loud as the mood: a soft one in a gentle verse. */
-    private void addLoudness(Sounding sounding, Layer layer, double points, Tally tally) {
+    private void addLoudness(Sounding sounding, Layer layer, double points, double enough, Tally tally) {
         int loudest = loudest(layer, sounding.draft().stops());
         boolean isDecided = loudest(layer, sounding.open()) == IndexSet.NONE;
         if (loudest != IndexSet.NONE && organ.hasChoice(loudest) && isDecided) {
             double off = organ.loudness(loudest) - wantedLoudness();
             tally.add(
-                    points * (off > 0 ? TOO_LOUD : 1) * Math.max(0, Math.abs(off) - ABOUT_AS_LOUD),
+                    points * (off > 0 ? TOO_LOUD : 1) * Math.max(0, Math.abs(off) - enough),
                     off > 0 ? "a softer stop than %s would do" : "a firmer stop than %s would carry better",
                     loudest);
         }

@@ -128,7 +128,8 @@ public final class Registrant {
                 .with(new Wish.Neighbours(
                         before,
                         likeness == Stage.Likeness.COUNTS ? before.stream().toList() : List.of(),
-                        breath));
+                        breath,
+                        likeness == Stage.Likeness.COUNTS ? rise(plan, place, before) : Optional.empty()));
         return proposal(draft, search(plan, place, wish).judge(), new Why(organ, wish), settled(draft, before));
     }
 
@@ -161,11 +162,14 @@ public final class Registrant {
         Hymn hymn = plan.hymns().get(place.hymn());
         Verse verse = hymn.verses().get(place.verse());
         Verse weighed = weighed(plan, place);
-        boolean isSoloed = weighed.mode() == Mode.MELODY_SOLOED;
-        Mood mood = Shape.mood(plan, place);
-        Target target = Target.of(weighed.mode(), mood).lifted(isSoloed ? 0 : Shape.liftDb(plan, place));
         Wish wish = new Wish(
-                weighed.mode(), Company.of(verse), mood, verse.locks(), target, USUAL_SD_DB, Wish.Neighbours.NONE);
+                weighed.mode(),
+                Company.of(verse),
+                Shape.mood(plan, place),
+                verse.locks(),
+                target(plan, place),
+                USUAL_SD_DB,
+                Wish.Neighbours.NONE);
         return wish.with(sdDb(weighed, wish, plan.heading().people()));
     }
 
@@ -236,7 +240,45 @@ public final class Registrant {
         }
         boolean hasPistons = organ.organ().pistons().generals() > 0;
         Breath breath = breath(plan, hymn).with(hasPistons ? Breath.Piston.TO_BE_HAD : Breath.Piston.NONE);
-        return new Wish.Neighbours(before(plan, place), unlike, breath);
+        Optional<Draft> before = before(plan, place);
+        boolean isText = place.verse() > 0 && isText(hymn, place.verse()) && isText(hymn, place.verse() - 1);
+        return new Wish.Neighbours(before, unlike, breath, isText ? rise(plan, place, before) : Optional.empty());
+    }
+
+    private Optional<Rise> rise(Plan plan, Place place, Optional<Draft> before) {
+        OptionalDouble risesDb = risesDb(plan, place);
+        if (before.isEmpty() || risesDb.isEmpty()) {
+            return Optional.empty();
+        }
+        Weighing weighing =
+                sound.weighing(weighed(plan, beforeIt(place)), plan.heading().people());
+        double beforeDb =
+                weighing.marginDb(before.get().registration(), before.get().hands());
+        return Optional.of(new Rise(beforeDb, risesDb.getAsDouble()));
+    }
+
+    /** By how much the target of a verse lies above that of the verse before, where the people sing both. */
+    OptionalDouble risesDb(Plan plan, Place place) {
+        Verse verse = plan.hymns().get(place.hymn()).verses().get(place.verse());
+        Verse before = plan.hymns().get(place.hymn()).verses().get(place.verse() - 1);
+        boolean isOfPeople = verse.isSung()
+                && before.isSung()
+                && verse.mode() == Mode.CONGREGATION
+                && before.mode() == Mode.CONGREGATION;
+        return isOfPeople
+                ? OptionalDouble.of(target(plan, place).centreDb()
+                        - target(plan, beforeIt(place)).centreDb())
+                : OptionalDouble.empty();
+    }
+
+    private static Place beforeIt(Place place) {
+        return new Place(place.hymn(), place.verse() - 1);
+    }
+
+    private Target target(Plan plan, Place place) {
+        Verse weighed = weighed(plan, place);
+        boolean isSoloed = weighed.mode() == Mode.MELODY_SOLOED;
+        return Target.of(weighed.mode(), Shape.mood(plan, place)).lifted(isSoloed ? 0 : Shape.liftDb(plan, place));
     }
 
     Breath breath(Plan plan, Hymn hymn) {

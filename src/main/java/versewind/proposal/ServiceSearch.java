@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import versewind.organ.Registration;
@@ -98,7 +99,8 @@ final class ServiceSearch {
         return new Stage(
                 candidates(here),
                 follows ? Optional.of(registrant.breath(plan, hymn)) : Optional.empty(),
-                isText ? Stage.Likeness.COUNTS : Stage.Likeness.IS_WELCOME);
+                isText ? Stage.Likeness.COUNTS : Stage.Likeness.IS_WELCOME,
+                isText ? registrant.risesDb(plan, here.place()) : OptionalDouble.empty());
     }
 
     /** Its own, and the best of the hymn's other verses, as this verse judges them. */
@@ -120,7 +122,11 @@ final class ServiceSearch {
                 .map(each -> new Climb.Scored(each.getKey(), each.getValue()))
                 .sorted(Climb.Scored.BEST_FIRST)
                 .limit(MOST_CANDIDATES)
-                .map(each -> new Stage.Candidate(each.draft(), each.points(), heard(each.draft(), sounding)))
+                .map(each -> new Stage.Candidate(
+                        each.draft(),
+                        each.points(),
+                        here.search().judge().marginDb(each.draft()),
+                        heard(each.draft(), sounding)))
                 .toList();
     }
 

@@ -2,6 +2,7 @@ package versewind.proposal;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A verse in a {@link Chain}.
@@ -9,14 +10,22 @@ import java.util.Optional;
  * @param candidates what may be drawn; one at least
  * @param breath the time before it; empty where there is all the time, or nothing before
  * @param likeness whether it counts that it sounds as the verse before does
+ * @param risesDb by how much its target lies above that of the verse before; empty where that does not matter
  */
-record Stage(List<Candidate> candidates, Optional<Breath> breath, Likeness likeness) {
+record Stage(List<Candidate> candidates, Optional<Breath> breath, Likeness likeness, OptionalDouble risesDb) {
 
     Stage {
         candidates = List.copyOf(candidates);
         if (candidates.isEmpty()) {
             throw new IllegalArgumentException("a verse has one candidate at least");
         }
+    }
+
+    /** What it costs how a candidate stands to one of the verse before, other than movements. */
+    double standing(Candidate from, Candidate to) {
+        double sameness = likeness == Likeness.COUNTS ? Judge.sameness(from.draft(), to.draft()) : 0;
+        double rise = risesDb.isPresent() ? new Rise(from.marginDb(), risesDb.getAsDouble()).cost(to.marginDb()) : 0;
+        return sameness + rise;
     }
 
     /** Whether it counts that neighbours sound alike. */
@@ -30,9 +39,10 @@ record Stage(List<Candidate> candidates, Optional<Breath> breath, Likeness liken
      *
      * @param draft the registration, and how it is played
      * @param points what it costs by itself
+     * @param marginDb its margin
      * @param heard bits of the divisions that sound, whose boxes therefore matter
      */
-    record Candidate(Draft draft, double points, long heard) {
+    record Candidate(Draft draft, double points, double marginDb, long heard) {
 
         boolean hears(int division) {
             return (heard & 1L << division) != 0;

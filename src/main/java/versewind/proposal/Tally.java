@@ -11,6 +11,7 @@ import versewind.organ.Instrument;
 final class Tally {
 
     private static final int NO_STOP = -1;
+    private static final int MOST_NAMES = 3;
     private static final double WORTH_A_WORD = 0.05;
 
     private final boolean remembers;
@@ -88,6 +89,10 @@ final class Tally {
                 .distinct()
                 .toList();
         int last = names.size() - 1;
+        if (names.size() > MOST_NAMES) {
+            return String.join(", ", names.subList(0, MOST_NAMES - 1)) + " and " + (names.size() - MOST_NAMES + 1)
+                    + " others";
+        }
         return last < 1
                 ? String.join("", names)
                 : String.join(", ", names.subList(0, last)) + " and " + names.get(last);

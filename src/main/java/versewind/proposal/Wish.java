@@ -26,8 +26,9 @@ record Wish(Mode mode, Company company, Mood mood, Locks locks, Target target, d
      * @param before what is drawn in the verse before; empty where that does not matter
      * @param unlike what the neighbours sound like, from which it should differ
      * @param breath the time between verses
+     * @param rise how it should stand to the verse before; empty where that does not matter
      */
-    record Neighbours(Optional<Draft> before, List<Draft> unlike, Breath breath) {
+    record Neighbours(Optional<Draft> before, List<Draft> unlike, Breath breath, Optional<Rise> rise) {
 
         Neighbours {
             unlike = List.copyOf(unlike);
@@ -35,7 +36,7 @@ record Wish(Mode mode, Company company, Mood mood, Locks locks, Target target, d
 
         /** Nothing is known of them, or it is reckoned elsewhere. */
         static final Neighbours NONE =
-                new Neighbours(Optional.empty(), List.of(), new Breath(0, 1, Breath.Piston.NONE));
+                new Neighbours(Optional.empty(), List.of(), new Breath(0, 1, Breath.Piston.NONE), Optional.empty());
     }
 
     /** What the stops under both hands, or the left where the melody is soloed, are for. */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -26,7 +27,7 @@ class ChainTest {
 
     private static Stage.Candidate candidate(IndexSet stops, double points) {
         Registration drawn = Registration.silent(ORGAN).withStops(stops);
-        return new Stage.Candidate(new Draft(drawn, HandsAndFeet.on(Layout.FOUR_PARTS, 0)), points, 0);
+        return new Stage.Candidate(new Draft(drawn, HandsAndFeet.on(Layout.FOUR_PARTS, 0)), points, 3 * points % 2, 0);
     }
 
     /** Verses whose candidates are drawn at random from a few registrations, so that some come back. */
@@ -49,7 +50,8 @@ class ChainTest {
             stages.add(new Stage(
                     all,
                     verse % 4 == 0 ? Optional.empty() : Optional.of(BREATH),
-                    verse % 2 == 0 ? Stage.Likeness.COUNTS : Stage.Likeness.IS_WELCOME));
+                    verse % 2 == 0 ? Stage.Likeness.COUNTS : Stage.Likeness.IS_WELCOME,
+                    verse % 3 == 0 ? OptionalDouble.empty() : OptionalDouble.of(1.5 - verse % 3)));
         }
         return stages;
     }
@@ -72,6 +74,9 @@ class ChainTest {
             }
             if (stage.likeness() == Stage.Likeness.COUNTS) {
                 cost += Judge.sameness(before.draft(), here.draft());
+            }
+            if (stage.risesDb().isPresent()) {
+                cost += new Rise(before.marginDb(), stage.risesDb().getAsDouble()).cost(here.marginDb());
             }
         }
         return cost;
