@@ -25,6 +25,7 @@ final class Judge {
 
     private static final double SAME = 1.2;
     private static final double SAME_BUT_FOR_A_BOX = 0.6;
+    private static final double SAME_BUT_FOR_A_SHADE = 0.8;
 
     private final Disposition organ;
     private final Wish wish;
@@ -36,6 +37,7 @@ final class Judge {
     private final Sparing sparing;
     private final Playing playing;
     private final OwnChorus ownChorus;
+    private final List<Likeness> neighbours = new ArrayList<>();
     private final Tally silent = Tally.silent();
 
     Judge(Disposition organ, Wish wish, ChorusFaults faults, Weighing weighing) {
@@ -49,6 +51,10 @@ final class Judge {
         sparing = new Sparing(organ, wish);
         playing = new Playing(organ, wish);
         ownChorus = new OwnChorus(organ, wish);
+        for (Draft unlike : wish.neighbours().unlike()) {
+            sounding.look(unlike);
+            neighbours.add(new Likeness(unlike, sounding.shade()));
+        }
     }
 
     Wish wish() {
@@ -173,17 +179,31 @@ final class Judge {
     }
 
     private void addVariety(Tally tally) {
-        for (Draft other : wish.neighbours().unlike()) {
-            tally.add(sameness(sounding.draft(), other), "a neighbouring verse sounds the same");
+        for (Likeness other : neighbours) {
+            tally.add(
+                    sameness(new Likeness(sounding.draft(), sounding.shade()), other),
+                    "a neighbouring verse sounds much the same");
         }
     }
 
+    /**
+     * A draft and what the ear makes of it.
+     *
+     * @param draft what is drawn
+     * @param shade of its sound, {@link Sounding#shade}
+     */
+    record Likeness(Draft draft, long shade) {}
+
     /** What it costs that two neighbours sound alike. */
-    static double sameness(Draft one, Draft other) {
-        if (one.knobsFrom(other) > 0) {
-            return 0;
+    static double sameness(Likeness one, Likeness other) {
+        if (one.draft().knobsFrom(other.draft()) > 0) {
+            return one.shade() == other.shade() ? SAME_BUT_FOR_A_SHADE : 0;
         }
-        return one.registration().boxes().equals(other.registration().boxes()) ? SAME : SAME_BUT_FOR_A_BOX;
+        boolean isBoxed = one.draft()
+                .registration()
+                .boxes()
+                .equals(other.draft().registration().boxes());
+        return isBoxed ? SAME : SAME_BUT_FOR_A_BOX;
     }
 
     /** The score taken apart. */

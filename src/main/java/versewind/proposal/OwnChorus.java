@@ -23,6 +23,7 @@ final class OwnChorus {
     private static final double SOLO_REED_BEFORE_FULL = 2;
     private static final double OPEN_REEDS_FIRST = 1.4;
     private static final double OPEN_16_FIRST = 0.6;
+    private static final double REED_BEFORE_ITS_EIGHT = 0.6;
     private static final double RANK_PASSED_OVER = 0.4;
     private static final double REEDS_WITHOUT_UPPERWORK = 0.3;
     private static final double ONLY_AN_OCTAVE_OFF = 2;
@@ -170,6 +171,10 @@ final class OwnChorus {
                 return;
             }
         }
+        boolean isEightMissed = hasReeds[division] && sounding.most().in(division, Layer.REED_8) == 0;
+        tally.add(
+                reeds > 0 && isEightMissed ? REED_BEFORE_ITS_EIGHT : 0,
+                "a reed stands without the 8 ft of its division");
         if (organ.isEnclosed(division) && reeds > 0 && wish.isPeople()) {
             addUpperwork(division, sounding.most(), tally);
         }

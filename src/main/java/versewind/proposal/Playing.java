@@ -18,6 +18,7 @@ final class Playing {
     private static final double NO_EIGHT = 60;
     private static final double NOTHING_OF_ITS_OWN = 1.5;
     private static final double BETWEEN = 0.05;
+    private static final double NO_BASS = 1;
     private static final double MEANT_FOR_SOLOS = 0.3;
 
     private final Disposition organ;
@@ -30,7 +31,7 @@ final class Playing {
 
     void add(Sounding sounding, Tally tally) {
         Draft draft = sounding.draft();
-        addLayout(draft, tally);
+        addLayout(sounding, tally);
         if (sounding.most().inRight() == 0 || sounding.most().inLeft() == 0) {
             tally.add(EMPTY_HAND, "a hand plays where nothing sounds");
         }
@@ -65,7 +66,8 @@ final class Playing {
         }
     }
 
-    private void addLayout(Draft draft, Tally tally) {
+    private void addLayout(Sounding sounding, Tally tally) {
+        Draft draft = sounding.draft();
         Layout layout = draft.hands().layout();
         switch (layout) {
             case FOUR_PARTS, MELODY_SOLOED -> {}
@@ -76,6 +78,11 @@ final class Playing {
                     tally.add(NO_COUPLER, "nothing is coupled to the feet");
                 }
             }
+        }
+        boolean isBig =
+                sounding.drawn().inRight(Layer.REED_8) + sounding.drawn().inRight(Layer.MIXTURE) > 0;
+        if (wish.isPeople() && isBig && layout != Layout.FOUR_PARTS && organ.pedal() != Disposition.NO_PEDAL) {
+            tally.add(NO_BASS, "a big chorus wants the pedal's 16 ft");
         }
         boolean isSoloed = layout == Layout.MELODY_SOLOED;
         if (isSoloed && draft.couplers().stream().anyMatch(coupler -> organ.keyboardOf(coupler) != organ.pedal())) {
@@ -102,7 +109,7 @@ final class Playing {
     private double withoutSixteen() {
         return switch (wish.role()) {
             case PEOPLE ->
-                switch (wish.mood()) {
+                switch (wish.layers()) {
                     case GENTLE -> 0.5;
                     case PLAIN -> 1.5;
                     case BRIGHT -> 2.5;

@@ -122,21 +122,19 @@ final class ServiceSearch {
                 .map(each -> new Climb.Scored(each.getKey(), each.getValue()))
                 .sorted(Climb.Scored.BEST_FIRST)
                 .limit(MOST_CANDIDATES)
-                .map(each -> new Stage.Candidate(
-                        each.draft(),
-                        each.points(),
-                        here.search().judge().marginDb(each.draft()),
-                        heard(each.draft(), sounding)))
+                .map(each -> candidate(each, here.search().judge(), sounding))
                 .toList();
     }
 
-    private static long heard(Draft draft, Sounding sounding) {
+    private static Stage.Candidate candidate(Climb.Scored scored, Judge judge, Sounding sounding) {
+        Draft draft = scored.draft();
         sounding.look(draft);
         long heard = 0;
         for (int division = 0; division < draft.registration().boxes().size(); division++) {
             heard |= sounding.isHeard(division) ? 1L << division : 0;
         }
-        return heard;
+        Judge.Likeness likeness = new Judge.Likeness(draft, sounding.shade());
+        return new Stage.Candidate(likeness, scored.points(), judge.marginDb(draft), heard);
     }
 
     private List<ServiceProposal.OfVerse> drawn(List<Stage> stages, Chain.Best best, Generals generals) {

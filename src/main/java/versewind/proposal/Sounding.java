@@ -118,6 +118,22 @@ final class Sounding {
         return open;
     }
 
+    /**
+     * A number that two drafts have in common where hands and feet sound as many stops of every kind, and one cannot be told
+     * from the other but by comparing: it does not matter which of two trumpets is drawn, nor what is coupled to the feet.
+     */
+    long shade() {
+        long shade = draft.hands().layout().ordinal();
+        for (Layer layer : LAYERS) {
+            shade = 31 * shade + drawn.inRight(layer);
+            shade = 31 * shade + drawn.inLeft(layer);
+        }
+        boolean isReedy = drawn.inFeet(Layer.PEDAL_REED_16) + drawn.inFeet(Layer.PEDAL_REED_8) > 0;
+        return 4 * shade + (drawn.inFeet(Layer.PEDAL_16) > 0 ? 2 : 0) + (isReedy ? 1 : 0);
+    }
+
+    private static final Layer[] LAYERS = Layer.values();
+
     /** Stops that are drawn and do not sound. */
     IndexSet idle() {
         return idle;

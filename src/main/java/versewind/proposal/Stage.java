@@ -23,7 +23,7 @@ record Stage(List<Candidate> candidates, Optional<Breath> breath, Likeness liken
 
     /** What it costs how a candidate stands to one of the verse before, other than movements. */
     double standing(Candidate from, Candidate to) {
-        double sameness = likeness == Likeness.COUNTS ? Judge.sameness(from.draft(), to.draft()) : 0;
+        double sameness = likeness == Likeness.COUNTS ? Judge.sameness(from.likeness(), to.likeness()) : 0;
         double rise = risesDb.isPresent() ? new Rise(from.marginDb(), risesDb.getAsDouble()).cost(to.marginDb()) : 0;
         return sameness + rise;
     }
@@ -37,19 +37,23 @@ record Stage(List<Candidate> candidates, Optional<Breath> breath, Likeness liken
     /**
      * What may be drawn.
      *
-     * @param draft the registration, and how it is played
+     * @param likeness the registration, how it is played, and how it sounds
      * @param points what it costs by itself
      * @param marginDb its margin
      * @param heard bits of the divisions that sound, whose boxes therefore matter
      */
-    record Candidate(Draft draft, double points, double marginDb, long heard) {
+    record Candidate(Judge.Likeness likeness, double points, double marginDb, long heard) {
+
+        Draft draft() {
+            return likeness.draft();
+        }
 
         boolean hears(int division) {
             return (heard & 1L << division) != 0;
         }
 
         Setting setting() {
-            return Setting.of(draft.registration());
+            return Setting.of(draft().registration());
         }
     }
 }

@@ -27,7 +27,8 @@ class ChainTest {
 
     private static Stage.Candidate candidate(IndexSet stops, double points) {
         Registration drawn = Registration.silent(ORGAN).withStops(stops);
-        return new Stage.Candidate(new Draft(drawn, HandsAndFeet.on(Layout.FOUR_PARTS, 0)), points, 3 * points % 2, 0);
+        Draft draft = new Draft(drawn, HandsAndFeet.on(Layout.FOUR_PARTS, 0));
+        return new Stage.Candidate(new Judge.Likeness(draft, stops.size() % 2), points, 3 * points % 2, 0);
     }
 
     /** Verses whose candidates are drawn at random from a few registrations, so that some come back. */
@@ -73,7 +74,7 @@ class ChainTest {
                 cost += set.contains(here.setting()) ? Math.min(byHand, byPiston) : byHand;
             }
             if (stage.likeness() == Stage.Likeness.COUNTS) {
-                cost += Judge.sameness(before.draft(), here.draft());
+                cost += Judge.sameness(before.likeness(), here.likeness());
             }
             if (stage.risesDb().isPresent()) {
                 cost += new Rise(before.marginDb(), stage.risesDb().getAsDouble()).cost(here.marginDb());
