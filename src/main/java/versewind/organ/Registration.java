@@ -19,10 +19,19 @@ public record Registration(IndexSet stops, IndexSet couplers, IndexSet tremulant
         boxes = List.copyOf(boxes);
     }
 
-    /** Written out, for a search asks for it again and again: what a record has of itself starts slowly. */
+    /** This and {@link #equals} are written out for a search that asks again and again: a record's own start slowly. */
     @Override
     public int hashCode() {
         return 31 * (31 * (31 * stops.hashCode() + couplers.hashCode()) + tremulants.hashCode()) + boxes.hashCode();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Registration drawn
+                && stops.equals(drawn.stops)
+                && couplers.equals(drawn.couplers)
+                && tremulants.equals(drawn.tremulants)
+                && boxes.equals(drawn.boxes);
     }
 
     /** Nothing drawn, all boxes open. */

@@ -232,7 +232,7 @@ final class Climb {
 
     private void moveHands() {
         for (HandsAndFeet other : space.hands()) {
-            if (!other.equals(at.hands())) {
+            if (!other.equals(at.hands()) && judge.leastOf(other) < atPoints) {
                 Draft moved = at.withHands(other);
                 IndexSet kept = space.inPlay(at.couplers(), other);
                 consider(tidied(moved.with(moved.registration().withCouplers(kept))));

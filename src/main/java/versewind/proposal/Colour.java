@@ -22,6 +22,7 @@ final class Colour {
     private final boolean[][] isWantableIn;
     private final List<Taste.Want> wants;
     private final double[] inHands;
+    private final String inHandsWords;
     private final double[] inSoloLine;
 
     Colour(Disposition organ, Wish wish) {
@@ -31,6 +32,7 @@ final class Colour {
         wants = Taste.wants(role, wish.mood());
         isWantableIn = new boolean[organ.organ().divisions().size()][Layer.COUNT];
         inHands = new double[organ.stops()];
+        inHandsWords = words();
         inSoloLine = new double[organ.stops()];
         for (int stop = 0; stop < organ.stops(); stop++) {
             Layer layer = organ.layer(stop);
@@ -50,7 +52,7 @@ final class Colour {
         } else {
             IndexSet stops = drawn.stops();
             for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
-                tally.add(inHands[stop], words(), stop);
+                tally.add(inHands[stop], inHandsWords, stop);
             }
             addMissed(sounding, tally);
         }
@@ -110,7 +112,7 @@ final class Colour {
             if (sounding.isInRight(home)) {
                 tally.add(inSoloLine[stop], "a solo is better without %s", stop);
             } else {
-                tally.add(inHands[stop], words(), stop);
+                tally.add(inHands[stop], inHandsWords, stop);
             }
             if (sounding.isInRight(home) && sounding.isInLeft(home)) {
                 tally.add(ALL_TOGETHER, "what sings the melody also sounds beneath it: %s", stop);

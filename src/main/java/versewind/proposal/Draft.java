@@ -32,6 +32,11 @@ record Draft(Registration registration, HandsAndFeet hands) {
         return registration.hashCode();
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Draft draft && registration.equals(draft.registration) && hands.equals(draft.hands);
+    }
+
     private static int compare(IndexSet one, IndexSet other) {
         IndexSet mine = one.minus(other);
         IndexSet its = other.minus(one);
