@@ -69,9 +69,27 @@ public final class BuildingOrder {
         return place < 0 ? divisions.size() : place;
     }
 
-    /** Whether a stop can join those that are drawn and leave no gap beneath it. */
+    /**
+     * Whether a stop can join those that are drawn, leaves no gap beneath it, and adds something: a flute under a principal of
+     * its pitch hardly does.
+     */
     boolean mayDraw(IndexSet drawn, int stop) {
+        return mayThicken(drawn, stop) && !isUnderPrincipal(drawn, stop);
+    }
+
+    /** Whether a stop can join those that are drawn and leaves no gap beneath it, though it may hardly be heard. */
+    boolean mayThicken(IndexSet drawn, int stop) {
         return !drawn.contains(stop) && step(stop) != Step.COLOUR && isSupported(drawn, stop);
+    }
+
+    private boolean isUnderPrincipal(IndexSet drawn, int stop) {
+        Stop flute = stop(stop);
+        return flute.family() == Family.FLUTE
+                && !isPedal(division(stop))
+                && drawn.stream()
+                        .anyMatch(other -> division(other) == division(stop)
+                                && stop(other).family() == Family.PRINCIPAL
+                                && stop(other).footage().equals(flute.footage()));
     }
 
     /**

@@ -68,7 +68,10 @@ final class Growth implements HymnRule {
                 last,
                 Rule.NO_GROWTH,
                 List.of(Figures.db("softest", hymn.organDba(softest)), Figures.db("last", hymn.organDba(last))),
-                "The hymn is festal and does not grow: all its verses are about as loud.",
+                (isStrong(hymn, hymn.congregationVerses())
+                                ? "The hymn is sung strongly"
+                                : "The hymn is of a festal day")
+                        + ", and does not grow: its last verse is about as loud as its softest.",
                 Optional::empty);
     }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import versewind.organ.BoxPosition;
 import versewind.organ.Coupler;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.Mode;
@@ -95,6 +96,12 @@ public record Ladder(List<Rung> stronger, List<Rung> softer) {
         };
     }
 
+    /** Whether a stop may join what is drawn. */
+    @FunctionalInterface
+    private interface Joining {
+        boolean may(IndexSet drawn, int stop);
+    }
+
     /** A movement that is tried, and how far it leads from where the step began; positive the way that is wanted. */
     private record Trial(Registration registration, Estimate estimate, double towardDb) {}
 
@@ -127,10 +134,15 @@ public record Ladder(List<Rung> stronger, List<Rung> softer) {
             return rungs;
         }
 
+        /** By what builds a chorus; where that is not enough also by what only thickens it. */
         private Optional<Trial> step(Registration from, Estimate before, Way way) {
+            return step(from, before, way, order::mayDraw).or(() -> step(from, before, way, order::mayThicken));
+        }
+
+        private Optional<Trial> step(Registration from, Estimate before, Way way, Joining joining) {
             Trial at = new Trial(from, before, 0);
             for (int movement = 0; movement < MOST_MOVEMENTS && at.towardDb() < STEP_DB - NEAR_DB; movement++) {
-                Optional<Trial> next = next(at, before, way);
+                Optional<Trial> next = next(at, before, way, joining);
                 if (next.isEmpty()) {
                     break;
                 }
@@ -139,23 +151,25 @@ public record Ladder(List<Rung> stronger, List<Rung> softer) {
             return at.towardDb() >= LEAST_STEP_DB ? Optional.of(at) : Optional.empty();
         }
 
-        private Optional<Trial> next(Trial at, Estimate before, Way way) {
+        private Trial trial(Registration tried, Estimate before, Way way) {
+            Estimate estimate = estimate(tried);
+            double towardDb = estimate.isSilent() ? 0 : way.sign * (levelDb(estimate) - levelDb(before));
+            return new Trial(tried, estimate, towardDb);
+        }
+
+        private Optional<Trial> next(Trial at, Estimate before, Way way, Joining joining) {
             Optional<Trial> nearest = Optional.empty();
-            for (Registration tried : movements(at.registration(), way)) {
-                Estimate estimate = estimate(tried);
-                if (estimate.isSilent()) {
+            for (Registration tried : movements(at.registration(), way, joining)) {
+                Trial trial = trial(tried, before, way);
+                boolean isTooFar = trial.towardDb() > STEP_DB + NEAR_DB;
+                boolean isTooLittle = trial.towardDb() < at.towardDb() + LEAST_MOVEMENT_DB;
+                if (trial.estimate().isSilent() || isTooFar || isTooLittle) {
                     continue;
                 }
-                double towardDb = way.sign * (levelDb(estimate) - levelDb(before));
-                boolean isTooFar = towardDb > STEP_DB + NEAR_DB;
-                if (isTooFar || towardDb < at.towardDb() + LEAST_MOVEMENT_DB) {
-                    continue;
-                }
-                Trial trial = new Trial(tried, estimate, towardDb);
-                if (towardDb >= STEP_DB - NEAR_DB) {
+                if (trial.towardDb() >= STEP_DB - NEAR_DB) {
                     return Optional.of(trial);
                 }
-                if (nearest.isEmpty() || towardDb > nearest.get().towardDb()) {
+                if (nearest.isEmpty() || trial.towardDb() > nearest.get().towardDb()) {
                     nearest = Optional.of(trial);
                 }
             }
@@ -171,9 +185,9 @@ public record Ladder(List<Rung> stronger, List<Rung> softer) {
         }
 
         /** Everything that one movement can make of a registration, in the order in which it is tried. */
-        private List<Registration> movements(Registration drawn, Way way) {
+        private List<Registration> movements(Registration drawn, Way way, Joining joining) {
             List<Registration> movements = new ArrayList<>(boxes(drawn, way));
-            movements.addAll(stops(drawn, way));
+            movements.addAll(stops(drawn, way, joining));
             movements.addAll(couplers(drawn, way));
             return movements;
         }
@@ -191,7 +205,7 @@ public record Ladder(List<Rung> stronger, List<Rung> softer) {
                     .toList();
         }
 
-        private List<Registration> stops(Registration drawn, Way way) {
+        private List<Registration> stops(Registration drawn, Way way, Joining joining) {
             List<Integer> stops = new ArrayList<>(upward);
             if (way == Way.DOWN) {
                 Collections.reverse(stops);
@@ -203,7 +217,7 @@ public record Ladder(List<Rung> stronger, List<Rung> softer) {
                     continue;
                 }
                 boolean isOpen = way == Way.UP
-                        ? order.mayDraw(drawn.stops(), stop)
+                        ? joining.may(drawn.stops(), stop)
                         : drawn.stops().contains(stop) && order.mayPutIn(drawn.stops(), stop);
                 if (isOpen) {
                     movements.add(drawn.toggleStop(stop));

@@ -39,7 +39,7 @@ final class Lead implements VerseRule {
                         Figures.balance(estimate),
                         "The lead " + Figures.probably(estimate) + "only just holds against "
                                 + singers(hymn.verse(verse)) + ".",
-                        () -> SmallestChange.to(hymn, verse, Verdict.Way.STRONGER)));
+                        () -> Remedy.of(hymn, verse, Verdict.Way.STRONGER)));
             case TOO_STRONG ->
                 Optional.of(Found.caution(
                         hymn,

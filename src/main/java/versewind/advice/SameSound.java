@@ -28,7 +28,8 @@ final class SameSound implements HymnRule {
     }
 
     private static boolean isTheSame(InHymn hymn, int one, int other) {
-        return hymn.verse(one).registration().equals(hymn.verse(other).registration())
+        return !hymn.verse(one).registration().stops().isEmpty()
+                && hymn.verse(one).registration().equals(hymn.verse(other).registration())
                 && hymn.verse(one).hands().equals(hymn.verse(other).hands());
     }
 }

@@ -11,13 +11,16 @@ import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Stop;
+import versewind.plan.Mood;
+import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.sound.Estimate;
 import versewind.sound.Verdict;
 
 /**
  * The single movement that brings a verse to the balance it wants: a box, else a stop, else a coupler; of these the one
- * that changes the loudness least. It breaks no rule of choruses that was kept.
+ * that changes the loudness least. It breaks no rule of choruses that was kept, draws nothing before what it stands on, and
+ * neither mixtures nor reeds in a gentle verse.
  */
 final class SmallestChange {
 
@@ -26,6 +29,7 @@ final class SmallestChange {
     private final Estimate before;
     private final double weightBefore;
     private final boolean hasPrincipals;
+    private final BuildingOrder order;
 
     private SmallestChange(InHymn hymn, int index) {
         this.hymn = hymn;
@@ -33,6 +37,7 @@ final class SmallestChange {
         before = hymn.estimate(index);
         hasPrincipals = hymn.faults().choruses(verse).stream().anyMatch(chorus -> chorus.has(Family.PRINCIPAL));
         weightBefore = weight(verse);
+        order = new BuildingOrder(hymn.organ());
     }
 
     /** The change that makes the verdict good, or at least no longer wanting attention. */
@@ -109,7 +114,7 @@ final class SmallestChange {
         IndexSet all = IndexSet.range(hymn.organ().stops().size());
         IndexSet moved = way == Verdict.Way.STRONGER ? all.minus(drawn.stops()) : drawn.stops();
         return moved.stream()
-                .filter(stop -> way == Verdict.Way.SOFTER || leads(stop))
+                .filter(stop -> way == Verdict.Way.SOFTER || (leads(stop) && order.mayDraw(drawn.stops(), stop)))
                 .filter(stop -> !verse.locks().never().contains(stop)
                         && !verse.locks().always().contains(stop))
                 .mapToObj(drawn::toggleStop)
@@ -128,7 +133,8 @@ final class SmallestChange {
         return !isPedal
                 && !isLow
                 && switch (voice.family()) {
-                    case PRINCIPAL, MIXTURE, CHORUS_REED -> true;
+                    case PRINCIPAL -> true;
+                    case MIXTURE, CHORUS_REED -> verse.mood() != Mood.GENTLE && verse.singing() != Singing.GENTLE;
                     case FLUTE -> !hasPrincipals;
                     case STRING, CELESTE, MUTATION, CORNET, SOLO_REED -> false;
                 };

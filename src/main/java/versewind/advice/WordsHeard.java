@@ -29,7 +29,7 @@ final class WordsHeard implements VerseRule {
                         Rule.WORDS_ONLY_JUST,
                         Figures.balance(estimate),
                         "The words of " + who + " " + Figures.probably(estimate) + "only just come through.",
-                        () -> SmallestChange.to(hymn, verse, Verdict.Way.SOFTER)));
+                        () -> Remedy.of(hymn, verse, Verdict.Way.SOFTER)));
             case NO_TUNE,
                     LOST,
                     LEAD_ONLY_JUST,

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import versewind.organ.Family;
 import versewind.plan.Edit;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Heading;
@@ -85,16 +86,32 @@ class AdviceTest {
     @Test
     void a_lead_is_mended_by_the_one_stop_that_is_enough() {
         Verse verse = CATHEDRAL
-                .verse("Great", "Great: Diapason II 8", "Great: Principal 4")
+                .verse("Great", "Great: Diapason II 8", "Great: Principal 4", "Great: Fifteenth 2", "Great: Mixture IV")
                 .withSinging(Singing.STRONG);
-        Finding finding = CATHEDRAL.found(Rule.LEAD_LOST, FEW, verse).stream()
-                .findFirst()
-                .orElseGet(
-                        () -> CATHEDRAL.found(Rule.LEAD_ONLY_JUST, FEW, verse).get(0));
+        Finding finding = CATHEDRAL.found(Rule.LEAD_ONLY_JUST, FEW, verse).get(0);
         Verse after = mended(finding, CATHEDRAL.plan(FEW, verse));
 
         assertThat(Moves.between(verse.registration(), after.registration()).count())
                 .isEqualTo(1);
+        assertLeads(after);
+    }
+
+    @Test
+    void a_lead_that_is_lost_on_eight_and_four_foot_is_not_mended_by_a_lone_reed() {
+        Verse verse = CATHEDRAL
+                .verse("Great", "Great: Diapason II 8", "Great: Principal 4")
+                .withSinging(Singing.STRONG);
+        Finding finding = CATHEDRAL.found(Rule.LEAD_LOST, FEW, verse).get(0);
+        Verse after = mended(finding, CATHEDRAL.plan(FEW, verse));
+
+        assertThat(after.registration().stops().minus(verse.registration().stops()).stream())
+                .isNotEmpty()
+                .noneMatch(stop -> CATHEDRAL.organ().stops().get(stop).stop().family() == Family.CHORUS_REED);
+        assertThat(CATHEDRAL.found(Rule.LEAD_LOST, FEW, after)).isEmpty();
+        assertThat(CATHEDRAL.faults().in(after)).isEmpty();
+    }
+
+    private static void assertLeads(Verse after) {
         assertThat(CATHEDRAL
                         .sound()
                         .estimate(after, FEW, OptionalInt.of(90))
@@ -424,7 +441,8 @@ class AdviceTest {
         Verse strong = CHORUS.withSinging(Singing.STRONG);
 
         assertThat(CATHEDRAL.says(Rule.NO_GROWTH, FEW, strong, strong, strong))
-                .containsExactly("The hymn is festal and does not grow: all its verses are about as loud.");
+                .containsExactly(
+                        "The hymn is sung strongly, and does not grow: its last verse is about as loud as its softest.");
         assertThat(CATHEDRAL.says(Rule.NO_GROWTH, FEW, strong, strong, WITH_REEDS.withSinging(Singing.STRONG)))
                 .isEmpty();
         assertThat(CATHEDRAL.says(Rule.NO_GROWTH, FEW, CHORUS, CHORUS, CHORUS)).isEmpty();

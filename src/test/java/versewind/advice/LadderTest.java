@@ -127,7 +127,7 @@ class LadderTest {
                 check(ladder.softer(), verse, of, open.plan(), -1);
                 for (Ladder.Rung rung : ladder.stronger()) {
                     IndexSet after = rung.registration().stops();
-                    rung.moves().stopsDrawn().forEach(stop -> assertThat(order.mayDraw(after.without(stop), stop))
+                    rung.moves().stopsDrawn().forEach(stop -> assertThat(order.mayThicken(after.without(stop), stop))
                             .isTrue());
                 }
                 steps += ladder.stronger().size() + ladder.softer().size();
