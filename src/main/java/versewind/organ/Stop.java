@@ -37,13 +37,16 @@ public record Stop(
     public static final List<String> NUMERALS =
             List.of("I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X", "XI", "XII");
 
+    /** The most ranks that a stop can have. */
+    public static final int MOST_RANKS = NUMERALS.size();
+
     /** The widest trim that a stop, a box or an organ can be given, in dB. */
     public static final double WIDEST_TRIM_DB = 20;
 
     public Stop {
         composition = List.copyOf(composition);
         require(!name.isBlank(), "a stop needs a name");
-        require(ranks >= 1 && ranks <= NUMERALS.size(), "a stop has 1 to 12 ranks");
+        require(ranks >= 1 && ranks <= MOST_RANKS, "a stop has 1 to 12 ranks");
         require(pipe.isReed() == family.isReed(), "a " + family.word() + " is not made of " + pipe.word() + " pipes");
         require(footage.isPresent() || family.isCompound(), "a " + family.word() + " needs a footage");
         require(

@@ -14,9 +14,9 @@ final class Columns {
     private final Reading reading;
     private final List<Grid.Row> rows;
     private final List<Column> columns = new ArrayList<>();
-    private Reading.Section current = Reading.Section.BEFORE;
+    private Section current = Section.BEFORE;
 
-    private record Column(int x, Reading.Section section) {}
+    private record Column(int x, Section section) {}
 
     Columns(Reading reading, List<Grid.Row> rows) {
         this.reading = reading;
@@ -77,7 +77,7 @@ final class Columns {
             column++;
             columns.add(column, new Column(group.x(), current));
         }
-        Reading.Section section =
+        Section section =
                 reading.text(group.text(), row.number(), columns.get(column).section());
         columns.set(column, new Column(columns.get(column).x(), section));
         current = section;

@@ -38,28 +38,30 @@ final class Conclusion {
     /** What a title tells besides the name: years, numbers of stops, who built it. */
     private static final Pattern MORE = Pattern.compile("(?:\\.\\s(?=\\d)|\\s-\\s|,\\s(?=[^,]*\\d)|\\s\\().*$");
 
-    private final Reading reading;
-    private final List<Reading.Draft> drafts;
+    private final Gathered gathered;
+    private final String language;
+    private final List<GatheredDivision> drafts;
     private final List<Unread> unread;
     private final List<OptionalInt> manuals;
 
-    Conclusion(Reading reading) {
-        this.reading = reading;
-        this.drafts = reading.divisions();
-        this.unread = new ArrayList<>(reading.unread());
+    Conclusion(Gathered gathered, String language) {
+        this.gathered = gathered;
+        this.language = language;
+        this.drafts = gathered.divisions();
+        this.unread = new ArrayList<>(gathered.unread());
         this.manuals = manuals();
     }
 
     StopList stopList() {
         List<ReadDivision> divisions = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {
-            Reading.Draft draft = drafts.get(i);
-            if (draft.stops.isEmpty()) {
+            GatheredDivision draft = drafts.get(i);
+            if (draft.stops().isEmpty()) {
                 unread.add(new Unread(
-                        draft.line, draft.name, "the heading of a division without stops", Unread.Weight.NOTE));
+                        draft.line(), draft.name(), "the heading of a division without stops", Unread.Weight.NOTE));
             } else {
                 divisions.add(new ReadDivision(
-                        draft.name, manuals.get(i), draft.enclosed.orElse(false), draft.keys, draft.stops));
+                        draft.name(), manuals.get(i), draft.isEnclosed(), draft.keys(), draft.stops()));
             }
         }
         List<ReadCoupler> couplers = couplers();
@@ -102,10 +104,10 @@ final class Conclusion {
         Map<String, Integer> divisionals = new LinkedHashMap<>();
         Set<Integer> lines = new TreeSet<>();
         for (Unread each : List.copyOf(unread)) {
-            if (each.weight() != Unread.Weight.NOTE || !Reading.isOfPistons(each.text())) {
+            if (each.weight() != Unread.Weight.NOTE || !PistonLine.isOfPistons(each.text())) {
                 continue;
             }
-            PistonLine line = PistonLine.read(each.text(), reading.language());
+            PistonLine line = PistonLine.read(each.text(), language);
             if (!line.saysAnything()) {
                 continue;
             }
@@ -113,11 +115,12 @@ final class Conclusion {
             levels = Math.max(levels, line.levels());
             if (line.toEach() > 0) {
                 drafts.stream()
-                        .filter(draft -> !draft.stops.isEmpty())
-                        .forEach(draft -> divisionals.merge(draft.name, line.toEach(), Math::max));
+                        .filter(draft -> !draft.stops().isEmpty())
+                        .forEach(draft -> divisionals.merge(draft.name(), line.toEach(), Math::max));
             }
             line.divisionals().forEach((word, count) -> division(word)
-                    .ifPresent(division -> divisionals.merge(drafts.get(division).name, count, Math::max)));
+                    .ifPresent(
+                            division -> divisionals.merge(drafts.get(division).name(), count, Math::max)));
             lines.add(each.line());
             unread.remove(each);
             line.rest().stream()
@@ -130,7 +133,7 @@ final class Conclusion {
     private List<Integer> manualIndices() {
         List<Integer> indices = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {
-            if (!drafts.get(i).word.isPedal() && !drafts.get(i).stops.isEmpty()) {
+            if (!drafts.get(i).isPedal() && !drafts.get(i).stops().isEmpty()) {
                 indices.add(i);
             }
         }
@@ -140,21 +143,20 @@ final class Conclusion {
     private List<OptionalInt> manuals() {
         List<OptionalInt> numbers = new ArrayList<>();
         Set<Integer> taken = new HashSet<>();
-        drafts.forEach(draft -> draft.word.number().ifPresent(taken::add));
+        drafts.forEach(draft -> draft.word().number().ifPresent(taken::add));
         List<Integer> order = new ArrayList<>(manualIndices());
-        boolean english = order.size() >= 3
-                && (reading.language().equals("en") || reading.language().equals("fr"));
+        boolean english = order.size() >= 3 && (language.equals("en") || language.equals("fr"));
         if (english) {
             order.sort(Comparator.comparingInt(i -> {
-                int place = ENGLISH_ORDER.indexOf(drafts.get(i).word.role());
+                int place = ENGLISH_ORDER.indexOf(drafts.get(i).word().role());
                 return place < 0 ? ENGLISH_ORDER.size() : place;
             }));
         }
         int[] given = new int[drafts.size()];
         int next = 1;
         for (int i : order) {
-            if (drafts.get(i).word.number().isPresent()) {
-                given[i] = drafts.get(i).word.number().getAsInt();
+            if (drafts.get(i).word().number().isPresent()) {
+                given[i] = drafts.get(i).word().number().getAsInt();
                 continue;
             }
             while (taken.contains(next)) {
@@ -165,7 +167,7 @@ final class Conclusion {
         }
         for (int i = 0; i < drafts.size(); i++) {
             numbers.add(
-                    drafts.get(i).word.isPedal()
+                    drafts.get(i).isPedal()
                             ? OptionalInt.empty()
                             : OptionalInt.of(Math.max(1, Math.min(given[i], Division.MOST_MANUALS))));
         }
@@ -175,7 +177,7 @@ final class Conclusion {
     private List<ReadCoupler> couplers() {
         List<ReadCoupler> couplers = new ArrayList<>();
         Set<List<Object>> seen = new HashSet<>();
-        for (Reading.PlacedCoupler placed : reading.couplers()) {
+        for (Gathered.PlacedCoupler placed : gathered.couplers()) {
             RoughCoupler rough = placed.coupler();
             String source = end(rough.source(), placed.here());
             String keyboard = end(rough.keyboard(), placed.here());
@@ -229,22 +231,22 @@ final class Conclusion {
 
     private String end(RoughCoupler.End end, int here) {
         if (end instanceof RoughCoupler.Named named) {
-            return division(named.word()).map(i -> drafts.get(i).name).orElse("");
+            return division(named.word()).map(i -> drafts.get(i).name()).orElse("");
         }
         OptionalInt index =
                 switch ((RoughCoupler.Implied) end) {
                     case MAIN -> main();
                     case SECOND -> second();
                     case PEDAL -> pedal();
-                    case HERE -> here >= 0 && !drafts.get(here).word.isPedal() ? OptionalInt.of(here) : main();
+                    case HERE -> here >= 0 && !drafts.get(here).isPedal() ? OptionalInt.of(here) : main();
                 };
-        return index.isPresent() ? drafts.get(index.getAsInt()).name : "";
+        return index.isPresent() ? drafts.get(index.getAsInt()).name() : "";
     }
 
     private OptionalInt main() {
         List<Integer> indices = manualIndices();
         Optional<Integer> great = indices.stream()
-                .filter(i -> drafts.get(i).word.role().equals("great"))
+                .filter(i -> drafts.get(i).word().role().equals("great"))
                 .findFirst();
         Optional<Integer> lowest = indices.stream().min(Comparator.comparingInt(this::manual));
         return great.or(() -> lowest).map(OptionalInt::of).orElse(OptionalInt.empty());
@@ -265,7 +267,7 @@ final class Conclusion {
 
     private OptionalInt pedal() {
         for (int i = 0; i < drafts.size(); i++) {
-            if (drafts.get(i).word.isPedal()) {
+            if (drafts.get(i).isPedal()) {
                 return OptionalInt.of(i);
             }
         }
@@ -288,13 +290,13 @@ final class Conclusion {
             return indices.stream().filter(i -> manual(i) == number).findFirst();
         }
         Optional<Integer> same = indices.stream()
-                .filter(i -> Spelling.spelled(drafts.get(i).name).equals(Spelling.spelled(word.words()))
-                        || Spelling.spelled(drafts.get(i).word.words()).equals(Spelling.spelled(word.words())))
+                .filter(i -> Spelling.spelled(drafts.get(i).name()).equals(Spelling.spelled(word.words()))
+                        || Spelling.spelled(drafts.get(i).word().words()).equals(Spelling.spelled(word.words())))
                 .findFirst();
         return same.or(() -> initials(word, indices))
                 .or(() -> LIKE.getOrDefault(word.role(), List.of(word.role())).stream()
                         .flatMap(role -> indices.stream()
-                                .filter(i -> drafts.get(i).word.role().equals(role)))
+                                .filter(i -> drafts.get(i).word().role().equals(role)))
                         .findFirst());
     }
 
@@ -304,17 +306,18 @@ final class Conclusion {
             return Optional.empty();
         }
         List<Integer> fitting = indices.stream()
-                .filter(i -> Spelling.spelled(drafts.get(i).name)
+                .filter(i -> Spelling.spelled(drafts.get(i).name())
                         .startsWith(word.words().substring(0, 1)))
                 .toList();
-        boolean role = indices.stream().anyMatch(i -> drafts.get(i).word.role().equals(word.role()));
+        boolean role =
+                indices.stream().anyMatch(i -> drafts.get(i).word().role().equals(word.role()));
         return fitting.size() == 1 && !role ? Optional.of(fitting.get(0)) : Optional.empty();
     }
 
     private List<ReadTremulant> tremulants() {
         List<ReadTremulant> tremulants = new ArrayList<>();
         Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-        for (Reading.PlacedTremulant placed : reading.tremulants()) {
+        for (Gathered.PlacedTremulant placed : gathered.tremulants()) {
             Optional<Integer> named = placed.division().flatMap(this::division);
             int division = named.orElseGet(() -> placed.here() >= 0 ? placed.here() : supposed());
             if (division < 0) {
@@ -325,7 +328,7 @@ final class Conclusion {
                         Unread.Weight.DOUBT));
                 continue;
             }
-            String of = drafts.get(division).name;
+            String of = drafts.get(division).name();
             String name = placed.text();
             for (int i = 1; !names.add(name); i++) {
                 name = placed.text() + " " + of + (i > 1 ? " (" + i + ")" : "");
@@ -339,7 +342,7 @@ final class Conclusion {
     private int supposed() {
         List<Integer> indices = manualIndices();
         return indices.stream()
-                .filter(i -> drafts.get(i).enclosed.orElse(false))
+                .filter(i -> drafts.get(i).isEnclosed())
                 .findFirst()
                 .orElseGet(() -> second().orElse(main().orElse(-1)));
     }

@@ -21,6 +21,8 @@ import java.util.stream.IntStream;
  */
 record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Integer> divisionals, List<String> rest) {
 
+    private static final Pattern NAMED = Pattern.compile(
+            "(?i)\\b(?:pistons?|studs?|generals?|generalkoppel|composition|divisionals?|memor(?:y|ies)|levels?|setzer\\w*|combination\\w*|kombination\\w*|combinaison\\w*|combinazion\\w*|reversib\\w*|sequencer|crescendo\\w*|walze|rollschweller|tutti|sforzando|appels?|anches|cancel|organo pleno|toe|thumb|schwelltritt|expression|swell pedal|setzen|zungen ab|pleno|absteller|registercrescendo|handregister|kombinationen|annullator\\w*|lock|zungeneinzelabsteller|ripieno al)\\b");
     private static final Pattern PARTS = Pattern.compile("[,;:]|\\.\\s|(?i)\\s(?:and|und|et|en|e|y)\\s(?=\\d)");
     private static final Pattern COUNT =
             Pattern.compile("(?<!\\p{L})(\\d{1,5})(?:\\s?(?:-|to|bis)\\s?(\\d{1,3}))?(?!\\p{L})");
@@ -39,6 +41,11 @@ record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Intege
     PistonLine {
         divisionals = Collections.unmodifiableMap(new LinkedHashMap<>(divisionals));
         rest = List.copyOf(rest);
+    }
+
+    /** Whether a text tells of pistons and the like. */
+    static boolean isOfPistons(String text) {
+        return NAMED.matcher(text).find();
     }
 
     /** Whether anything was understood. */

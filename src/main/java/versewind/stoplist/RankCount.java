@@ -1,8 +1,9 @@
 package versewind.stoplist;
 
-import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import versewind.organ.Stop;
 
 /** Ranks of a compound stop as people write them: III, III-V, 4f., 4 fach, 3-4 sterk, 3 rgs, 4 ranks, V file. */
 final class RankCount {
@@ -21,9 +22,6 @@ final class RankCount {
     static final Pattern NUMERAL =
             Pattern.compile("(?<![\\p{L}\\d'])(" + ROMAN + ")(?:\\s?[-/]\\s?(" + ROMAN + "))?(?![\\p{L}\\d'])\\.?");
 
-    private static final List<String> NUMERALS =
-            List.of("I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X", "XI", "XII");
-
     private RankCount() {}
 
     /** The number that the last part of a match gives: of "III-V" the five. */
@@ -40,6 +38,6 @@ final class RankCount {
     static int number(String figures) {
         return figures.matches("\\d{1,2}")
                 ? Integer.parseInt(figures)
-                : NUMERALS.indexOf(figures.toUpperCase(java.util.Locale.ROOT)) + 1;
+                : Stop.NUMERALS.indexOf(figures.toUpperCase(Locale.ROOT)) + 1;
     }
 }

@@ -1,5 +1,6 @@
 package versewind.stoplist;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import versewind.organ.Family;
@@ -37,9 +38,19 @@ public record ReadStop(
     }
 
     ReadStop named(String other, String remark) {
-        List<String> more = new java.util.ArrayList<>(remarks);
+        List<String> more = new ArrayList<>(remarks);
         more.add(remark);
         return new ReadStop(other, footage, supposed, ranks, family, pipe, how, strengthDb, more, line);
+    }
+
+    /** With the pitch that a later line gives it. */
+    ReadStop pitched(Footage feet, int at) {
+        return new ReadStop(name, Optional.of(feet), false, ranks, family, pipe, how, strengthDb, List.of(), at);
+    }
+
+    /** With the ranks that a later line gives it, and the pitch if it has none. */
+    ReadStop ranked(int pipes, Optional<Footage> feet, int at) {
+        return new ReadStop(name, footage.or(() -> feet), supposed, pipes, family, pipe, how, strengthDb, remarks, at);
     }
 
     /** Its pitch in figures: "2 2/3", or "" for a compound stop without one. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import versewind.organ.Family;
 import versewind.organ.Footage;
+import versewind.organ.Stop;
 import versewind.stoplist.StopLine.Mark;
 
 /** What the text of one stop comes to. */
@@ -257,7 +258,7 @@ sealed interface Recognition {
                 return 1;
             }
             if (said.ranks() > 0) {
-                return Math.min(said.ranks(), 12);
+                return Math.min(said.ranks(), Stop.MOST_RANKS);
             }
             if (family == Family.CELESTE) {
                 return 1;

@@ -47,6 +47,11 @@ final class Spelling {
         return MARKS.matcher(Normalizer.normalize(apart, Normalizer.Form.NFD)).replaceAll("");
     }
 
+    /** A name as it is written, without the number or sign before it and the stops behind it. */
+    static String unnumbered(String text) {
+        return text.replaceAll("^[\\s\\d.)*\u2022-]+|[\\s:.,;]+$", "").replaceAll("\\s+", " ");
+    }
+
     /** A set of words that are written with blanks between them. */
     static Set<String> set(String words) {
         return Stream.of(words.split(" ", -1)).collect(Collectors.toUnmodifiableSet());

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import versewind.organ.Family;
 import versewind.organ.Footage;
+import versewind.organ.Stop;
 
 /**
  * The text of one stop, taken apart: "3. Mixtur 4-5f. 1 1/3' (Zinn)" is a name, a pitch, ranks and a remark.
@@ -57,6 +58,13 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
     /** Takes the text of one stop apart. */
     static StopLine of(String text, Style style) {
         return new Taker(text, style).taken();
+    }
+
+    /** Whether a text names a known stop with its pitch. */
+    static boolean isPitchedStop(String text, Style style) {
+        StopLine stop = of(text, style);
+        return stop.mark != Mark.NONE
+                && Lexicon.get().known(stop.name, style.setting()).isPresent();
     }
 
     private static final class Taker {
@@ -292,7 +300,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                     .matcher(text);
             if (matcher.find()) {
                 int count = RankCount.of(matcher);
-                if (count >= 2 && count <= 12) {
+                if (count >= 2 && count <= Stop.MOST_RANKS) {
                     ranks = count;
                     text = text.substring(0, matcher.start()) + GAP + text.substring(matcher.end());
                 }

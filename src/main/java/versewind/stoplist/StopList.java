@@ -40,9 +40,8 @@ public record StopList(
         List<String> lines =
                 Typography.broken(text).lines().map(Typography::plain).toList();
         Style style = Style.of(lines);
-        Reading reading = new Reading(style);
-        reading.read(Grid.rows(lines, style));
-        return new Conclusion(reading).stopList();
+        Gathered gathered = Reading.of(Grid.rows(lines, style), style);
+        return new Conclusion(gathered, style.language()).stopList();
     }
 
     /** All stops, division after division. */

@@ -45,7 +45,7 @@ final class Figures {
     static OptionalInt ranks(String written) {
         int numeral = Stop.NUMERALS.indexOf(written.strip().toUpperCase(Locale.ROOT)) + 1;
         OptionalInt ranks = numeral > 0 ? OptionalInt.of(numeral) : whole(written);
-        return ranks.orElse(0) >= 1 && ranks.orElse(0) <= Stop.NUMERALS.size() ? ranks : OptionalInt.empty();
+        return ranks.orElse(0) >= 1 && ranks.orElse(0) <= Stop.MOST_RANKS ? ranks : OptionalInt.empty();
     }
 
     /** The breaks of a compound stop: "C 1 1/3, 1; c1 2, 1 1/3"; empty where they cannot be read. */
