@@ -17,7 +17,7 @@ final class Arranging {
 
     static void into(Map<Command, Handler> handlers) {
         Handler editVerse =
-                Handler.verse((state, work, verse) -> Step.to(state.with(Forms.ofVerse(work, verse, Forms.LABEL))));
+                Handler.verse((state, work, verse) -> Step.to(state.with(VerseForm.of(work, verse, VerseForm.LABEL))));
         handlers.put(Command.EDIT_VERSE, editVerse);
         handlers.put(Command.OPEN_VERSE, editVerse);
         handlers.put(Command.KIND, Handler.verse(Arranging::nextKind));
@@ -27,17 +27,17 @@ final class Arranging {
         handlers.put(Command.VERSE_EARLIER, Handler.verse((state, work, verse) -> moveVerse(state, work, -1)));
         handlers.put(Command.VERSE_LATER, Handler.verse((state, work, verse) -> moveVerse(state, work, 1)));
 
-        handlers.put(Command.EDIT_HYMN, hymn((state, work, hymn) -> Step.to(state.with(Forms.ofHymn(hymn)))));
+        handlers.put(Command.EDIT_HYMN, hymn((state, work, hymn) -> Step.to(state.with(HymnForm.of(hymn)))));
         handlers.put(
                 Command.INSERT_HYMN,
                 Handler.work((state, work) -> Step.to(state.with(
-                        Forms.ofNewHymn(work.hymn().isPresent() ? work.place().hymn() + 1 : 0)))));
+                        HymnForm.ofNew(work.hymn().isPresent() ? work.place().hymn() + 1 : 0)))));
         handlers.put(Command.DUPLICATE_HYMN, hymn(Arranging::duplicateHymn));
         handlers.put(Command.REMOVE_HYMN, hymn(Arranging::removeHymn));
         handlers.put(Command.HYMN_EARLIER, hymn((state, work, hymn) -> moveHymn(state, work, -1)));
         handlers.put(Command.HYMN_LATER, hymn((state, work, hymn) -> moveHymn(state, work, 1)));
         handlers.put(
-                Command.EDIT_SERVICE, Handler.work((state, work) -> Step.to(state.with(Forms.ofService(work.plan())))));
+                Command.EDIT_SERVICE, Handler.work((state, work) -> Step.to(state.with(ServiceForm.of(work.plan())))));
         handlers.put(Command.UNDO, Handler.work(Arranging::undo));
         handlers.put(Command.REDO, Handler.work(Arranging::redo));
     }

@@ -166,7 +166,7 @@ final class Benching {
         DraftLine line = draft.lines().get(at);
         List<Panel.Field> fields = new ArrayList<>();
         for (Slot slot : line.part().slots()) {
-            fields.add(Forms.field(slot.word(), line.at(slot), slot.hint()));
+            fields.add(Panel.Field.of(slot.word(), line.at(slot), slot.hint()));
         }
         String of = line.part() == Part.STOP
                 ? " of " + draft.divisionOf(at).map(each -> each.at(Slot.NAME)).orElse("")

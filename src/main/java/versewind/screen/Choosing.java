@@ -71,7 +71,7 @@ final class Choosing {
             return Step.to(state, new Effect.BringHymn(from.plan(), Integer.parseInt(id)));
         }
         return chooser.choice() instanceof Panel.Choice.Organ
-                ? Step.to(state.with(Forms.ofNewPlan(state, id)))
+                ? Step.to(state.with(ServiceForm.ofNewPlan(state, id)))
                 : Step.to(state.closed());
     }
 

@@ -3,6 +3,8 @@ package versewind.screen;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import versewind.plan.Edit;
+import versewind.plan.Heading;
 import versewind.plan.History;
 import versewind.plan.Place;
 import versewind.plan.Plan;
@@ -21,7 +23,8 @@ final class Filing {
 
     static void into(Map<Command, Handler> handlers) {
         handlers.put(Command.SAVE, Handler.work(Filing::save));
-        handlers.put(Command.SAVE_UNDER, Handler.work((state, work) -> Step.to(state.with(Forms.ofSaveUnder(work)))));
+        handlers.put(
+                Command.SAVE_UNDER, Handler.work((state, work) -> Step.to(state.with(ServiceForm.ofSaveUnder(work)))));
         handlers.put(Command.WRITE_SHEET, Handler.work(Filing::writeSheet));
         handlers.put(Command.LEAVE, Filing::leave);
         handlers.put(Command.INTERRUPT, Filing::interrupt);
@@ -34,6 +37,14 @@ final class Filing {
             return Step.says(state, "All is saved already.");
         }
         return Step.to(state, new Effect.Save(work.plan(), List.of()));
+    }
+
+    /** Saves the plan under another title, in a file of its own. */
+    static Step saveUnder(State state, Work work, String title) {
+        Heading heading = work.plan().heading().withTitle(title);
+        Work after =
+                work.with(work.history().after(new Edit.SetHeading(heading))).at(work.place());
+        return Step.to(state.with(after), new Effect.SaveUnder(after.plan()));
     }
 
     private static Step writeSheet(State state, Work work) {

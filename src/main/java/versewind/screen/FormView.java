@@ -23,7 +23,7 @@ final class FormView {
         int last = box.y() + box.height() - 1;
         boolean isWrong = !form.complaint().isEmpty();
         Panel.Field here = form.fields().get(form.at());
-        String help = isWrong ? form.complaint() : here.name() + ": " + Forms.hint(here);
+        String help = isWrong ? form.complaint() : here.name() + ": " + ServiceForm.hint(here);
         if (isWrong && form.purpose() instanceof Panel.Purpose.OrganLine) {
             String hint = here.name() + ": " + here.hint();
             frame.write(

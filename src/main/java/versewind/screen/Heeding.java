@@ -21,8 +21,8 @@ final class Heeding {
         handlers.put(Command.FINDINGS, Handler.work((state, work) -> open(state, work, OptionalInt.empty())));
         handlers.put(
                 Command.ATTENDED,
-                Handler.work((state, work) -> Step.to(
-                        state.with(Forms.ofAttended(work.plan().heading().people())))));
+                Handler.work((state, work) ->
+                        Step.to(state.with(attendedForm(work.plan().heading().people())))));
         handlers.put(Command.FINDING_BELOW, panel((state, work, panel) -> toRow(state, panel, panel.at() + 1)));
         handlers.put(Command.FINDING_ABOVE, panel((state, work, panel) -> toRow(state, panel, panel.at() - 1)));
         handlers.put(
@@ -98,7 +98,26 @@ final class Heeding {
                     panel.people(),
                     "It is heard again.");
         }
-        return Step.to(state.with(Forms.ofSilence(finding, panel.people())));
+        return Step.to(state.with(silenceForm(finding, panel.people())));
+    }
+
+    private static Panel.Form silenceForm(Finding finding, OptionalInt people) {
+        return new Panel.Form(
+                "Say no more of: " + finding.rule().word(),
+                List.of(Panel.Field.of("Note", "", "why it is meant so; the plan keeps it; may be blank")),
+                0,
+                new Panel.Purpose.Silence(finding.place(), finding.rule(), people),
+                "");
+    }
+
+    private static Panel.Form attendedForm(int expected) {
+        String hint = "how many, 1 to " + Verse.MOST_PEOPLE + "; " + expected + " are expected";
+        return new Panel.Form(
+                "If only so many come",
+                List.of(Panel.Field.of("People", "", hint)),
+                0,
+                new Panel.Purpose.Attended(),
+                "");
     }
 
     /** The rule of a form is silenced with the note that was typed. */

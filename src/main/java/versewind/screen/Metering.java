@@ -48,7 +48,7 @@ final class Metering {
                 + Math.round(estimate.organDba().getAsDouble())
                 + state.marks().plusMinus()
                 + Math.round(estimate.plusMinus().organDb()) + " is expected";
-        return Step.to(state.with(Forms.ofReading(verse.label(), expected)));
+        return Step.to(state.with(MeterForm.of(verse.label(), expected)));
     }
 
     private static Step saysSilent(State state) {

@@ -81,6 +81,11 @@ sealed interface Panel {
      */
     record Field(String name, TextLine line, String hint, String was) {
 
+        /** A field that holds a value at first. */
+        static Field of(String name, String value, String hint) {
+            return new Field(name, TextLine.of(value), hint, value);
+        }
+
         /** With something else in it. */
         Field with(TextLine other) {
             return new Field(name, other, hint, was);

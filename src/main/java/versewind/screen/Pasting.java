@@ -109,7 +109,7 @@ final class Pasting {
         }
         return Step.to(state.with(new Panel.Form(
                 "A new organ",
-                List.of(Forms.field(
+                List.of(Panel.Field.of(
                         "Name", read.heading(), "what the organ is called, after which its file is named; needed")),
                 0,
                 new Panel.Purpose.OrganOfList(list.text(), list.back()),

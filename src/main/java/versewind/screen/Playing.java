@@ -24,7 +24,8 @@ final class Playing {
         handlers.put(Command.SING_SOFTER, Handler.verse((state, work, verse) -> sing(state, work, verse, -1)));
         handlers.put(
                 Command.PEOPLE,
-                Handler.verse((state, work, verse) -> Step.to(state.with(Forms.ofVerse(work, verse, Forms.PEOPLE)))));
+                Handler.verse(
+                        (state, work, verse) -> Step.to(state.with(VerseForm.of(work, verse, VerseForm.PEOPLE)))));
         handlers.put(Command.MOOD, Handler.verse(Playing::nextMood));
         handlers.put(Command.LAYOUT, Handler.verse(Playing::nextLayout));
         handlers.put(

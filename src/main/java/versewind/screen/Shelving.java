@@ -29,7 +29,7 @@ final class Shelving {
         handlers.put(Command.EDIT_ORGAN, shelves(Shelving::editOrgan));
         handlers.put(
                 Command.NEW_FROM_OLD,
-                plan((state, shelves, plan) -> Step.to(state.with(Forms.ofPlanFrom(state, plan)))));
+                plan((state, shelves, plan) -> Step.to(state.with(ServiceForm.ofPlanFrom(state, plan)))));
         handlers.put(Command.RENAME_PLAN, plan(Shelving::rename));
         handlers.put(Command.BIN_PLAN, plan(Shelving::bin));
         handlers.put(Command.BRING_BACK, shelves((state, shelves) -> Step.to(state, new Effect.BringBack())));
@@ -139,7 +139,7 @@ final class Shelving {
                     case OPEN -> Filing.afterAsking(state, new Effect.OpenPlan(id));
                     case BRING -> Step.to(state, new Effect.ReadHymns(id));
                 };
-            case ORGANS -> Step.to(state.with(Forms.ofNewPlan(state, id)));
+            case ORGANS -> Step.to(state.with(ServiceForm.ofNewPlan(state, id)));
         };
     }
 
@@ -174,7 +174,7 @@ final class Shelving {
         if (isOpen(state, plan)) {
             return Step.says(state, "This plan is being worked on. Its title is changed there, with S.");
         }
-        return Step.to(state.with(Forms.ofRename(plan, new Panel.Library(shelves))));
+        return Step.to(state.with(ServiceForm.ofRename(plan, new Panel.Library(shelves))));
     }
 
     private static Step bin(State state, Shelves shelves, Input.ListedPlan plan) {

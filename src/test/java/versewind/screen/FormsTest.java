@@ -192,7 +192,7 @@ class FormsTest {
     @CsvSource({"2026-10-03, 2026-10-04", "2026-10-04, 2026-10-11", "2026-10-05, 2026-10-11", "2026-12-28, 2027-01-03"})
     void the_next_sunday_is_never_today(LocalDate today, String sunday) {
         State state = State.empty(80, 24, Marks.UNICODE, today);
-        Panel.Form form = Forms.ofNewPlan(state, "organ");
+        Panel.Form form = ServiceForm.ofNewPlan(state, "organ");
         assertThat(form.value(1)).isEqualTo(sunday);
     }
 
@@ -209,7 +209,7 @@ class FormsTest {
             Desk small = Desk.with("harvest-festival", columns, rows).press("n", form);
             for (int i = 0; i < small.form().fields().size(); i++) {
                 Panel.Field field = small.form().fields().get(small.form().at());
-                assertThat(unbroken(small)).contains(field.name() + ": " + Forms.hint(field));
+                assertThat(unbroken(small)).contains(field.name() + ": " + ServiceForm.hint(field));
                 small.press("<Tab>");
             }
         }

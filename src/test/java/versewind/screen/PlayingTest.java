@@ -118,7 +118,7 @@ class PlayingTest {
 
     @Test
     void the_people_key_opens_the_form_at_the_people() {
-        assertThat(desk.press("#").form().at()).isEqualTo(Forms.PEOPLE);
+        assertThat(desk.press("#").form().at()).isEqualTo(VerseForm.PEOPLE);
     }
 
     @Test
