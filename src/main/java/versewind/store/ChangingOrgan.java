@@ -20,22 +20,16 @@ import versewind.organ.Instrument;
  */
 final class ChangingOrgan {
 
-    /** Reads the plan in a file. */
-    @FunctionalInterface
-    interface Plans {
-        PlanReader.Read read(Path file) throws BadFile;
-    }
-
     private final Disk disk;
     private final SafeFile safe;
+    private final Organs organs;
     private final List<Shelf> shelves;
-    private final Plans plans;
 
-    ChangingOrgan(Disk disk, SafeFile safe, List<Shelf> shelves, Plans plans) {
+    ChangingOrgan(Disk disk, SafeFile safe, Organs organs, List<Shelf> shelves) {
         this.disk = disk;
         this.safe = safe;
+        this.organs = organs;
         this.shelves = shelves;
-        this.plans = plans;
     }
 
     /** Saves the changed instrument, then its plans. */
@@ -56,15 +50,7 @@ final class ChangingOrgan {
                         List.of());
             }
         }
-        byte[] bytes = InstrumentWriter.bytes(known);
-        try {
-            InstrumentReader.read(open.path(), bytes);
-        } catch (BadFile unreadable) {
-            return new OrganOutcome(
-                    Library.wouldNotOpen(open.path(), unreadable), open, List.of(), List.of(), List.of());
-        }
-        SaveOutcome outcome =
-                safe.save(open.path(), bytes, now -> now.equals(open.fingerprint()), SafeFile.Durability.FORCED);
+        SaveOutcome outcome = organs.save(open.with(known));
         if (!(outcome instanceof SaveOutcome.Saved saved)) {
             return new OrganOutcome(outcome, open, List.of(), List.of(), List.of());
         }
@@ -108,7 +94,7 @@ final class ChangingOrgan {
         for (Path file : files) {
             try {
                 byte[] before = FileBytes.read(disk, file);
-                PlanReader.Read read = plans.read(file);
+                PlanReader.Read read = organs.readPlan(file);
                 if (!read.gone().isEmpty()) {
                     missing.add(nameOf(file) + ": " + String.join(", ", read.gone()));
                 }

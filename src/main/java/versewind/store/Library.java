@@ -1,19 +1,10 @@
 package versewind.store;
 
-import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Collectors;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
@@ -26,19 +17,14 @@ import versewind.workshop.OrganDraft;
  * then in this folder's.
  */
 public final class Library {
-    private static final String INSTRUMENTS = "instruments";
-
     private final Disk disk;
     private final SafeFile safe;
+    private final Organs organs;
+    private final KeptWork kept;
     private final Shelf plans;
-    private final Shelf instruments;
     private final Catalogue catalogue;
     private final Shelf binned;
     private final Bin bin;
-    private final Map<Path, ReadOrgan> readOrgans = new ConcurrentHashMap<>();
-
-    /** An instrument, and what its file held when it was read: plans of one organ read it once. */
-    private record ReadOrgan(Fingerprint fingerprint, KnownOrgan organ) {}
 
     /** The library in a folder, which may be empty or not there yet. */
     public Library(Path folder) {
@@ -48,8 +34,9 @@ public final class Library {
     Library(Path folder, Disk disk) {
         this.disk = disk;
         this.safe = new SafeFile(disk);
+        this.organs = new Organs(folder, disk, safe);
+        this.kept = new KeptWork(disk, safe, organs);
         this.plans = new Shelf(folder.resolve("plans"), disk, "plan");
-        this.instruments = new Shelf(folder.resolve(INSTRUMENTS), disk, "organ");
         this.catalogue = new Catalogue(plans, disk);
         this.binned = new Shelf(folder.resolve("bin"), disk, "plan");
         this.bin = new Bin(plans, binned, disk);
@@ -84,16 +71,7 @@ public final class Library {
 
     /** The instruments, by their ids. Reads the head of each file only. */
     public List<InstrumentEntry> instruments() throws BadFile {
-        List<InstrumentEntry> entries = new ArrayList<>();
-        for (Path file : instruments.inOrder()) {
-            String id = Shelf.idOf(file);
-            if (Format.isId(id)) {
-                Map<String, String> head = Head.of(file);
-                entries.add(
-                        new InstrumentEntry(id, file, Head.titled(head, "name", id), head.getOrDefault("place", "")));
-            }
-        }
-        return List.copyOf(entries);
+        return organs.entries();
     }
 
     /**
@@ -109,12 +87,12 @@ public final class Library {
     public OpenPlan openPlan(Path path) throws BadFile {
         Path draftPath = Drafts.pathOf(path);
         if (!disk.exists(path) && disk.exists(draftPath)) {
-            PlanReader.Read read = readPlan(draftPath);
-            return new OpenPlan(read.plan(), read.organ(), path, Fingerprint.NO_FILE, draftOf(path));
+            PlanReader.Read read = organs.readPlan(draftPath);
+            return new OpenPlan(read.plan(), read.organ(), path, Fingerprint.NO_FILE, kept.of(path));
         }
         byte[] bytes = FileBytes.read(disk, path);
-        PlanReader.Read read = PlanReader.read(path, bytes, id -> instrumentOf(path, id));
-        Optional<Draft> draft = draftOf(path).filter(each -> !isSame(each, read.plan()));
+        PlanReader.Read read = PlanReader.read(path, bytes, id -> organs.of(path, id));
+        Optional<Draft> draft = kept.of(path).filter(each -> !isSame(each, read.plan()));
         return new OpenPlan(read.plan(), read.organ(), path, Fingerprint.of(bytes), draft);
     }
 
@@ -122,7 +100,7 @@ public final class Library {
     public OpenPlan readPlan(InputStream in) throws BadFile {
         Path name = Path.of("standard input");
         byte[] bytes = FileBytes.read(in, name);
-        PlanReader.Read read = PlanReader.read(name, bytes, id -> instrumentOf(plans.path("plan"), id));
+        PlanReader.Read read = PlanReader.read(name, bytes, id -> organs.of(plans.path("plan"), id));
         return new OpenPlan(read.plan(), read.organ(), name, Fingerprint.NO_FILE, Optional.empty());
     }
 
@@ -137,38 +115,17 @@ public final class Library {
 
     /** Opens an instrument, with what is known of it, to be written again. */
     public OpenOrgan openOrgan(String idOrPath) throws BadFile {
-        return openOrgan(instruments.find(idOrPath));
-    }
-
-    private OpenOrgan openOrgan(Path path) throws BadFile {
-        byte[] bytes = FileBytes.read(disk, path);
-        return new OpenOrgan(InstrumentReader.readKnown(path, bytes), path, Fingerprint.of(bytes));
+        return organs.open(idOrPath);
     }
 
     /** Opens the instrument that a plan is made for, to be written again. */
     public OpenOrgan openOrganOf(OpenPlan open) throws BadFile {
-        for (Shelf each : List.of(besideOf(open.path()), instruments)) {
-            Path path = each.path(open.plan().instrument());
-            if (disk.exists(path)) {
-                return openOrgan(path);
-            }
-        }
-        return openOrgan(open.plan().instrument());
-    }
-
-    private Shelf besideOf(Path plan) {
-        return new Shelf(plan.resolveSibling("..").resolve(INSTRUMENTS).normalize(), disk, "organ");
+        return organs.openOf(open);
     }
 
     /** Saves an instrument to its file, unless somebody else has changed that since it was read. */
     public SaveOutcome saveOrgan(OpenOrgan open) {
-        byte[] bytes = InstrumentWriter.bytes(open.organ());
-        try {
-            InstrumentReader.read(open.path(), bytes);
-        } catch (BadFile unreadable) {
-            return wouldNotOpen(open.path(), unreadable);
-        }
-        return safe.save(open.path(), bytes, now -> now.equals(open.fingerprint()), SafeFile.Durability.FORCED);
+        return organs.save(open);
     }
 
     /**
@@ -179,36 +136,22 @@ public final class Library {
      * @param change what became of everything that has another name or is gone
      */
     public OrganOutcome saveChangedOrgan(OpenOrgan open, Instrument next, FormerNames change) {
-        return new ChangingOrgan(disk, safe, List.of(plans, binned), this::readPlan).save(open, next, change);
+        return new ChangingOrgan(disk, safe, organs, List.of(plans, binned)).save(open, next, change);
     }
 
     /** Keeps the draft of an instrument beside its file, in place of what was kept before. */
     public SaveOutcome keepOrganDraft(OpenOrgan open, OrganDraft draft) {
-        return safe.save(
-                Drafts.pathOf(open.path()),
-                OrganDraftFile.bytes(draft, open.fingerprint()),
-                now -> true,
-                SafeFile.Durability.QUICK);
+        return kept.keep(open, draft);
     }
 
     /** The draft that was kept beside an instrument's file, if there is one that can be read. */
     public Optional<OrganDraft> organDraftOf(OpenOrgan open) {
-        Path path = Drafts.pathOf(open.path());
-        if (!disk.exists(path)) {
-            return Optional.empty();
-        }
-        try {
-            OrganDraft draft = OrganDraftFile.read(path, FileBytes.read(disk, path), open.fingerprint());
-            return Optional.of(draft)
-                    .filter(each -> !each.equals(OrganDraft.of(open.organ().instrument())));
-        } catch (BadFile unreadable) {
-            return Optional.empty();
-        }
+        return kept.of(open);
     }
 
     /** Takes away the draft that was kept beside an instrument's file. */
     public void dropOrganDraft(OpenOrgan open) {
-        dropDraft(open.path());
+        kept.drop(open.path());
     }
 
     /**
@@ -230,7 +173,7 @@ public final class Library {
         byte[] bytes = PlanWriter.bytes(open.plan(), open.instrument());
         SaveOutcome outcome = save(open, bytes, whenChanged);
         if (outcome instanceof SaveOutcome.Saved) {
-            dropDraft(open.path());
+            kept.drop(open.path());
         }
         return outcome;
     }
@@ -240,14 +183,14 @@ public final class Library {
         try {
             PlanReader.read(path, bytes, id -> open.organ());
         } catch (BadFile unreadable) {
-            return wouldNotOpen(path, unreadable);
+            return SaveOutcome.NotSaved.asItWouldNotOpen(path, unreadable);
         }
         return switch (whenChanged) {
             case REFUSE -> safe.save(path, bytes, now -> now.equals(open.fingerprint()), SafeFile.Durability.FORCED);
             case OVERWRITE -> {
                 if (disk.exists(path)) {
                     try {
-                        readPlan(path);
+                        organs.readPlan(path);
                     } catch (BadFile unreadable) {
                         yield new SaveOutcome.NotSaved(
                                 path,
@@ -266,18 +209,12 @@ public final class Library {
      * @throws IllegalArgumentException if no file can have this id
      */
     public SaveOutcome saveNewInstrument(String id, Instrument instrument) {
-        return saveNewInstrument(instruments.newPath(id), instrument);
+        return saveNewInstrument(organs.shelf().newPath(id), instrument);
     }
 
     /** Writes an instrument to a new file, in this library or elsewhere; what is there already is left as it is. */
     public SaveOutcome saveNewInstrument(Path path, Instrument instrument) {
-        byte[] bytes = InstrumentWriter.bytes(instrument);
-        try {
-            InstrumentReader.read(path, bytes);
-        } catch (BadFile unreadable) {
-            return wouldNotOpen(path, unreadable);
-        }
-        return safe.save(path, bytes, Fingerprint.NO_FILE::equals, SafeFile.Durability.FORCED);
+        return organs.saveNew(path, instrument);
     }
 
     /**
@@ -287,81 +224,22 @@ public final class Library {
      * @param mark what stands in every text that is made this way
      */
     public SaveOutcome saveMade(Path path, String text, String mark) {
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        Fingerprint there = Fingerprint.NO_FILE;
-        if (disk.exists(path)) {
-            try {
-                byte[] old = FileBytes.read(disk, path);
-                if (old.length > 0 && !new String(old, StandardCharsets.UTF_8).contains(mark)) {
-                    return new SaveOutcome.NotSaved(
-                            path, "There is a file of another kind under this name. Choose another.");
-                }
-                there = Fingerprint.of(old);
-            } catch (BadFile unreadable) {
-                return new SaveOutcome.NotSaved(
-                        path, "It cannot be replaced: " + unreadable.problem() + "." + " Choose another name.");
-            }
-        }
-        return safe.save(path, bytes, there::equals, SafeFile.Durability.FORCED);
-    }
-
-    static SaveOutcome wouldNotOpen(Path path, BadFile unreadable) {
-        return new SaveOutcome.NotSaved(
-                path, "It would not open again, as " + unreadable.problem() + ". " + unreadable.remedy());
+        return new MadeText(disk, safe).save(path, text, mark);
     }
 
     /** Keeps unsaved work beside a plan's file, in place of what was kept before. Fast: does not wait for the medium. */
     public SaveOutcome keepDraft(OpenPlan open) {
-        if (open.draft().filter(Draft.Unreadable.class::isInstance).isPresent()) {
-            try {
-                setAsideUnreadable(open.path());
-            } catch (IOException trouble) {
-                return new SaveOutcome.NotSaved(Drafts.pathOf(open.path()), SafeFile.sentence(trouble));
-            }
-        }
-        return safe.save(
-                Drafts.pathOf(open.path()),
-                PlanWriter.bytes(open.plan(), open.instrument()),
-                now -> true,
-                SafeFile.Durability.QUICK);
-    }
-
-    /** Work that cannot be read may still be saved by hand: it gets another name rather than being written over. */
-    private void setAsideUnreadable(Path path) throws IOException {
-        if (draftOf(path).filter(Draft.Unreadable.class::isInstance).isEmpty()) {
-            return;
-        }
-        int number = 1;
-        while (disk.exists(Drafts.asidePathOf(path, number))) {
-            number++;
-        }
-        disk.move(Drafts.pathOf(path), Drafts.asidePathOf(path, number));
+        return kept.keep(open);
     }
 
     /** The unsaved work that was kept beside a plan's file. */
-    public Optional<Draft> draftOf(Path path) {
-        Path draft = Drafts.pathOf(path);
-        if (!disk.exists(draft)) {
-            return Optional.empty();
-        }
-        try {
-            PlanReader.Read read = readPlan(draft);
-            return Optional.of(new Draft.Kept(read.plan(), read.organ(), disk.modified(draft)));
-        } catch (BadFile why) {
-            return Optional.of(new Draft.Unreadable(why));
-        } catch (IOException gone) {
-            return Optional.empty();
-        }
+    Optional<Draft> draftOf(Path path) {
+        return kept.of(path);
     }
 
     /** Takes away the unsaved work that was kept beside a plan's file, if there is any. */
     public void dropDraft(Path path) {
-        try {
-            disk.delete(Drafts.pathOf(path));
-        } catch (IOException cannot) {
-            // Work that is left over is offered again the next time; that is better than to stop here.
-            return;
-        }
+        kept.drop(path);
     }
 
     /** An id for a new plan of this title: ASCII, lower case, hyphens, and no other plan's. */
@@ -371,42 +249,7 @@ public final class Library {
 
     /** An id for a new instrument of this name: ASCII, lower case, hyphens, and no other instrument's. */
     public String freeInstrumentId(String name) {
-        return instruments.freeId(name);
-    }
-
-    private PlanReader.Read readPlan(Path path) throws BadFile {
-        return PlanReader.read(path, FileBytes.read(disk, path), id -> instrumentOf(path, id));
-    }
-
-    private KnownOrgan readOrgan(Path path) throws BadFile {
-        byte[] bytes = FileBytes.read(disk, path);
-        Fingerprint now = Fingerprint.of(bytes);
-        ReadOrgan before = readOrgans.get(path);
-        if (before != null && before.fingerprint().equals(now)) {
-            return before.organ();
-        }
-        KnownOrgan organ = InstrumentReader.readKnown(path, bytes);
-        readOrgans.put(path, new ReadOrgan(now, organ));
-        return organ;
-    }
-
-    private KnownOrgan instrumentOf(Path plan, Found id) throws BadFile {
-        Shelf beside = besideOf(plan);
-        for (Shelf each : List.of(beside, instruments)) {
-            if (disk.exists(each.path(id.text()))) {
-                return readOrgan(each.path(id.text()));
-            }
-        }
-        Set<Path> places = new LinkedHashSet<>();
-        Set<String> ids = new TreeSet<>();
-        for (Shelf each : List.of(beside, instruments)) {
-            places.add(each.path(id.text()).toAbsolutePath().normalize());
-            ids.addAll(each.ids());
-        }
-        throw id.bad(
-                "the instrument " + Quoted.text(id.text()) + " is missing: there is no "
-                        + places.stream().map(Path::toString).collect(Collectors.joining(" and no ")),
-                Nearest.sentence(id.text(), ids, "The instruments there are"));
+        return organs.shelf().freeId(name);
     }
 
     private static boolean isSame(Draft draft, Plan plan) {

@@ -31,11 +31,6 @@ public record OpenPlan(Plan plan, KnownOrgan organ, Path path, Fingerprint finge
         return new OpenPlan(plan, other, path, fingerprint, draft);
     }
 
-    /** With the work that was kept, to be written to the same file. */
-    public OpenPlan takingUp(Draft.Kept kept) {
-        return new OpenPlan(kept.plan(), kept.organ(), path, fingerprint, draft);
-    }
-
     /** After it was saved: the file now holds this plan, and no work is left over. */
     public OpenPlan after(SaveOutcome.Saved saved) {
         return new OpenPlan(plan, organ, saved.path(), saved.fingerprint(), Optional.empty());

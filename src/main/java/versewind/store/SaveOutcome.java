@@ -26,5 +26,12 @@ public sealed interface SaveOutcome {
      * @param path the file
      * @param why a whole sentence
      */
-    record NotSaved(Path path, String why) implements SaveOutcome {}
+    record NotSaved(Path path, String why) implements SaveOutcome {
+
+        /** What would have been written cannot be read. */
+        static NotSaved asItWouldNotOpen(Path path, BadFile unreadable) {
+            return new NotSaved(
+                    path, "It would not open again, as " + unreadable.problem() + ". " + unreadable.remedy());
+        }
+    }
 }

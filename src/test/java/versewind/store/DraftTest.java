@@ -44,7 +44,7 @@ class DraftTest {
 
         assertThat(plans.resolve(".lent.unsaved.json")).exists();
         assertThat(again.plan()).isEqualTo(SmallOrgan.readPlan(SmallOrgan.PLAN).plan());
-        assertThat(again.takingUp(kept(again)).plan()).isEqualTo(changed.plan());
+        assertThat(kept(again).plan()).isEqualTo(changed.plan());
         assertThat(library.catalogue().files())
                 .extracting(PlanFile::unsavedWork)
                 .containsExactly(true);

@@ -1,0 +1,133 @@
+package versewind.store;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import versewind.organ.Instrument;
+
+/** The instruments of a library: listed, opened, found for a plan, saved. */
+final class Organs {
+
+    private static final String INSTRUMENTS = "instruments";
+
+    private final Disk disk;
+    private final SafeFile safe;
+    private final Shelf shelf;
+    private final Map<Path, ReadOrgan> read = new ConcurrentHashMap<>();
+
+    /** An instrument, and what its file held when it was read: plans of one organ read it once. */
+    private record ReadOrgan(Fingerprint fingerprint, KnownOrgan organ) {}
+
+    Organs(Path library, Disk disk, SafeFile safe) {
+        this.disk = disk;
+        this.safe = safe;
+        this.shelf = new Shelf(library.resolve(INSTRUMENTS), disk, "organ");
+    }
+
+    Shelf shelf() {
+        return shelf;
+    }
+
+    /** The instruments, by their ids. Reads the head of each file only. */
+    List<InstrumentEntry> entries() throws BadFile {
+        List<InstrumentEntry> entries = new ArrayList<>();
+        for (Path file : shelf.inOrder()) {
+            String id = Shelf.idOf(file);
+            if (Format.isId(id)) {
+                Map<String, String> head = Head.of(file);
+                entries.add(
+                        new InstrumentEntry(id, file, Head.titled(head, "name", id), head.getOrDefault("place", "")));
+            }
+        }
+        return List.copyOf(entries);
+    }
+
+    /** Opens an instrument, by its id or the path of its file, to be written again. */
+    OpenOrgan open(String idOrPath) throws BadFile {
+        return open(shelf.find(idOrPath));
+    }
+
+    /** Opens the instrument that a plan is made for, to be written again. */
+    OpenOrgan openOf(OpenPlan plan) throws BadFile {
+        String id = plan.plan().instrument();
+        for (Shelf each : shelvesFor(plan.path())) {
+            if (disk.exists(each.path(id))) {
+                return open(each.path(id));
+            }
+        }
+        return open(id);
+    }
+
+    private OpenOrgan open(Path path) throws BadFile {
+        byte[] bytes = FileBytes.read(disk, path);
+        return new OpenOrgan(InstrumentReader.readKnown(path, bytes), path, Fingerprint.of(bytes));
+    }
+
+    /** The plan in a file, for the instrument that it names. */
+    PlanReader.Read readPlan(Path path) throws BadFile {
+        return PlanReader.read(path, FileBytes.read(disk, path), id -> of(path, id));
+    }
+
+    /** The instrument that a plan names. */
+    KnownOrgan of(Path plan, Found id) throws BadFile {
+        List<Shelf> shelves = shelvesFor(plan);
+        for (Shelf each : shelves) {
+            if (disk.exists(each.path(id.text()))) {
+                return known(each.path(id.text()));
+            }
+        }
+        Set<Path> places = new LinkedHashSet<>();
+        Set<String> ids = new TreeSet<>();
+        for (Shelf each : shelves) {
+            places.add(each.path(id.text()).toAbsolutePath().normalize());
+            ids.addAll(each.ids());
+        }
+        throw id.bad(
+                "the instrument " + Quoted.text(id.text()) + " is missing: there is no "
+                        + places.stream().map(Path::toString).collect(Collectors.joining(" and no ")),
+                Nearest.sentence(id.text(), ids, "The instruments there are"));
+    }
+
+    private List<Shelf> shelvesFor(Path plan) {
+        Path beside = plan.resolveSibling("..").resolve(INSTRUMENTS).normalize();
+        return List.of(new Shelf(beside, disk, "organ"), shelf);
+    }
+
+    private KnownOrgan known(Path path) throws BadFile {
+        byte[] bytes = FileBytes.read(disk, path);
+        Fingerprint now = Fingerprint.of(bytes);
+        ReadOrgan before = read.get(path);
+        if (before != null && before.fingerprint().equals(now)) {
+            return before.organ();
+        }
+        KnownOrgan organ = InstrumentReader.readKnown(path, bytes);
+        read.put(path, new ReadOrgan(now, organ));
+        return organ;
+    }
+
+    /** Saves an instrument to its file, unless somebody else has changed that since it was read. */
+    SaveOutcome save(OpenOrgan open) {
+        return save(open.path(), InstrumentWriter.bytes(open.organ()), open.fingerprint()::equals);
+    }
+
+    /** Writes an instrument to a new file; what is there already is left as it is. */
+    SaveOutcome saveNew(Path path, Instrument instrument) {
+        return save(path, InstrumentWriter.bytes(instrument), Fingerprint.NO_FILE::equals);
+    }
+
+    private SaveOutcome save(Path path, byte[] bytes, Predicate<Fingerprint> mayReplace) {
+        try {
+            InstrumentReader.read(path, bytes);
+        } catch (BadFile unreadable) {
+            return SaveOutcome.NotSaved.asItWouldNotOpen(path, unreadable);
+        }
+        return safe.save(path, bytes, mayReplace, SafeFile.Durability.FORCED);
+    }
+}
