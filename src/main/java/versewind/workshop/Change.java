@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -60,13 +61,10 @@ public record Change(FormerNames names, List<Problem> problems) {
             }
             DraftLine line = draft.lines().get(at.getAsInt());
             if (before.divisions().get(i).isEnclosed()
-                    && !line.at(Slot.BOX)
-                            .strip()
-                            .toLowerCase(java.util.Locale.ROOT)
-                            .startsWith("y")) {
+                    && !line.at(Slot.BOX).strip().toLowerCase(Locale.ROOT).startsWith("y")) {
                 boxes.add(line.at(Slot.NAME));
             }
-            boolean isPedal = line.at(Slot.MANUAL).strip().equalsIgnoreCase("pedal");
+            boolean isPedal = line.isPedal();
             if (isPedal && !before.divisions().get(i).isPedal()) {
                 problems.add(new Problem(
                         at.getAsInt(),

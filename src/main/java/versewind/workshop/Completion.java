@@ -1,7 +1,6 @@
 package versewind.workshop;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import versewind.organ.Action;
@@ -13,8 +12,6 @@ import versewind.stoplist.StopKind;
 
 /** What goes without saying when a line is typed: words in full, and what the name of a stop says of it. */
 public final class Completion {
-    private static final List<String> YES_NO = List.of("yes", "no");
-
     private Completion() {}
 
     /**
@@ -50,8 +47,8 @@ public final class Completion {
             case FAMILY -> whole(text, List.of(Family.values()), Family::word);
             case PIPE -> whole(text, List.of(Pipe.values()), Pipe::word);
             case KIND -> whole(text, List.of(Coupler.Kind.values()), Coupler.Kind::word);
-            case BOX, STANDS -> whole(text, YES_NO, word -> word);
-            case MANUAL -> whole(text, List.of("pedal"), word -> word);
+            case BOX, STANDS -> whole(text, DraftLine.YES_NO, word -> word);
+            case MANUAL -> whole(text, List.of(DraftLine.PEDAL), word -> word);
             case SOUNDS, KEYBOARD, DIVISION -> whole(text, draft.divisions(), word -> word);
             case NAME, PLACE, TRIM, KEYS, BOX_TRIM, DIVISIONALS, FEET, RANKS, BREAKS, FROM, GENERALS, LEVELS -> text;
             case VOLUME, SEATS, AT_125, AT_250, AT_500, AT_1000, AT_2000, AT_4000 -> text;
@@ -72,10 +69,7 @@ public final class Completion {
         }
         Family family = kind.get().family();
         Pipe pipe = kind.get().pipe();
-        boolean inPedal = draft.divisionOf(at)
-                .filter(each ->
-                        each.at(Slot.MANUAL).strip().toLowerCase(Locale.ROOT).equals("pedal"))
-                .isPresent();
+        boolean inPedal = draft.divisionOf(at).filter(DraftLine::isPedal).isPresent();
         DraftLine known = line.with(Slot.FAMILY, family.word());
         if (line.at(Slot.PIPE).isEmpty() && pipe != family.usualPipe() && pipe.isReed() == family.isReed()) {
             known = known.with(Slot.PIPE, pipe.word());

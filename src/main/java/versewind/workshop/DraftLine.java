@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import versewind.organ.Family;
-import versewind.organ.Stop;
 
 /**
  * A line of a draft: what it describes, and what is written in each of its slots, right or wrong.
@@ -15,6 +14,14 @@ import versewind.organ.Stop;
  * @param values the text of every slot of the part, in their order
  */
 public record DraftLine(Part part, OptionalInt origin, List<String> values) {
+
+    /** What stands in {@link Slot#MANUAL} for the pedal. */
+    static final String PEDAL = "pedal";
+
+    static final String YES = "yes";
+
+    /** What may stand in a slot that asks whether. */
+    static final List<String> YES_NO = List.of(YES, "no");
 
     public DraftLine {
         values = List.copyOf(values);
@@ -32,6 +39,11 @@ public record DraftLine(Part part, OptionalInt origin, List<String> values) {
     /** What is written in a slot. */
     public String at(Slot slot) {
         return values.get(part.slots().indexOf(slot));
+    }
+
+    /** Whether a division is written to be played with the feet. */
+    boolean isPedal() {
+        return at(Slot.MANUAL).strip().equalsIgnoreCase(PEDAL);
     }
 
     /** With something else written in a slot. */
@@ -60,10 +72,7 @@ public record DraftLine(Part part, OptionalInt origin, List<String> values) {
                 .filter(Family::isCompound)
                 .isPresent();
         String pitch = compound || at(Slot.FEET).isBlank()
-                ? Figures.ranks(at(Slot.RANKS)).stream()
-                        .mapToObj(ranks -> Stop.NUMERALS.get(ranks - 1))
-                        .findFirst()
-                        .orElse("")
+                ? Figures.numeral(at(Slot.RANKS))
                 : Figures.feet(at(Slot.FEET)).map(Object::toString).orElse(at(Slot.FEET));
         return (at(Slot.NAME) + " " + pitch).stripTrailing();
     }

@@ -48,6 +48,14 @@ final class Figures {
         return ranks.orElse(0) >= 1 && ranks.orElse(0) <= Stop.MOST_RANKS ? ranks : OptionalInt.empty();
     }
 
+    /** A number of ranks as it stands on a knob; "" where it cannot be read. */
+    static String numeral(String written) {
+        return ranks(written).stream()
+                .mapToObj(ranks -> Stop.NUMERALS.get(ranks - 1))
+                .findFirst()
+                .orElse("");
+    }
+
     /** The breaks of a compound stop: "C 1 1/3, 1; c1 2, 1 1/3"; empty where they cannot be read. */
     static Optional<List<MixtureBreak>> breaks(String written) {
         List<MixtureBreak> breaks = new ArrayList<>();

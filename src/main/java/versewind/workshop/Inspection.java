@@ -97,7 +97,7 @@ final class Inspection {
                 continue;
             }
             Typed typed = at(i);
-            boolean isPedal = typed.text(Slot.MANUAL).strip().equalsIgnoreCase("pedal");
+            boolean isPedal = typed.line().isPedal();
             if (pedal && isPedal) {
                 typed.wrong(Slot.MANUAL, "There is a pedal already: an organ has one.");
             }

@@ -29,10 +29,10 @@ final class Lines {
                     d,
                     division.name(),
                     division.isPedal()
-                            ? "pedal"
+                            ? DraftLine.PEDAL
                             : Integer.toString(division.manual().getAsInt()),
                     Integer.toString(division.keys()),
-                    division.isEnclosed() ? "yes" : "",
+                    division.isEnclosed() ? DraftLine.YES : "",
                     dB(division.box().map(SwellBox::trimDb).orElse(0.0)),
                     count(organ.pistons().divisionals().getOrDefault(division.name(), 0))));
             for (Stop each : division.stops()) {

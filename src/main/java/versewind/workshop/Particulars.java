@@ -2,6 +2,7 @@ package versewind.workshop;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -54,7 +55,7 @@ final class Particulars {
         String name = line.group(2) == null ? "" : Quotation.inside(line.group(2));
         int at = find(part.get(), name, line.group(2) != null);
         if (at < 0) {
-            trouble(number, "the list above has no such " + part.get().word().toLowerCase(java.util.Locale.ROOT), text);
+            trouble(number, "the list above has no such " + part.get().word().toLowerCase(Locale.ROOT), text);
             return;
         }
         last = at;

@@ -18,7 +18,6 @@ import versewind.organ.StopName;
 
 /** Looks through the stops of a draft: each by itself, then whether no two have one name, then what is borrowed. */
 final class StopLines {
-    private static final List<String> YES_NO = List.of("yes", "no");
     private static final String SEPARATOR = ": ";
 
     private final Map<StopName, Typed> lines = new LinkedHashMap<>();
@@ -27,8 +26,8 @@ final class StopLines {
     /** Whether a text says yes; blank says no. */
     static boolean isYes(Typed typed, Slot slot) {
         return !typed.text(slot).isBlank()
-                && typed.choice(slot, YES_NO, word -> word)
-                        .filter(word -> word.equals("yes"))
+                && typed.choice(slot, DraftLine.YES_NO, word -> word)
+                        .filter(word -> word.equals(DraftLine.YES))
                         .isPresent();
     }
 
