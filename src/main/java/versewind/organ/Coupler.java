@@ -39,6 +39,21 @@ public record Coupler(String name, String source, String keyboard, Kind kind) {
                 case SUB_OCTAVE -> "sub-octave";
             };
         }
+
+        /** What such a coupler of some divisions is usually called: "Swell to Great Octave". */
+        public String of(String joined) {
+            return switch (this) {
+                case UNISON -> joined;
+                case OCTAVE -> joined + " Octave";
+                case SUB_OCTAVE -> joined + " Sub Octave";
+                case UNISON_OFF -> joined + " Unison Off";
+            };
+        }
+    }
+
+    /** What a coupler joins, in words: "Swell to Great", or "Swell" for one of its own. */
+    public static String joined(String source, String keyboard) {
+        return source.equals(keyboard) ? source : source + " to " + keyboard;
     }
 
     public Coupler {

@@ -85,16 +85,8 @@ public final class Completion {
         if (!line.at(Slot.NAME).isEmpty() || source.isEmpty() || keyboard.isEmpty()) {
             return line;
         }
-        String ends = source.equals(keyboard) ? source : source + " to " + keyboard;
-        return line.with(
-                Slot.NAME,
-                Choice.of(line.at(Slot.KIND), List.of(Coupler.Kind.values()), Coupler.Kind::word)
-                        .map(kind -> switch (kind) {
-                            case UNISON -> ends;
-                            case OCTAVE -> ends + " Octave";
-                            case SUB_OCTAVE -> ends + " Sub Octave";
-                            case UNISON_OFF -> ends + " Unison Off";
-                        })
-                        .orElse(ends));
+        Coupler.Kind kind = Choice.of(line.at(Slot.KIND), List.of(Coupler.Kind.values()), Coupler.Kind::word)
+                .orElse(Coupler.Kind.UNISON);
+        return line.with(Slot.NAME, kind.of(Coupler.joined(source, keyboard)));
     }
 }
