@@ -171,14 +171,14 @@ final class Benching {
         String of = line.part() == Part.STOP
                 ? " of " + draft.divisionOf(at).map(each -> each.at(Slot.NAME)).orElse("")
                 : "";
-        Panel.Form form = new Panel.Form(
-                line.part().word() + of, fields, 0, new Panel.Purpose.OrganLine(draft, at, bench.organ()), "");
+        Panel.Form form =
+                new Panel.Form(line.part().word() + of, fields, 0, new Purpose.OrganLine(draft, at, bench.organ()), "");
         return Step.to(state.with(checked(form)));
     }
 
     /** A form of a line with what is wrong with it as it is typed; any other form as it is. */
     static Panel.Form checked(Panel.Form form) {
-        if (!(form.purpose() instanceof Panel.Purpose.OrganLine line)) {
+        if (!(form.purpose() instanceof Purpose.OrganLine line)) {
             return form;
         }
         OrganDraft draft = line.draft().with(line.line(), values(form, line));
@@ -190,7 +190,7 @@ final class Benching {
         return form.complaining(form.at(), complaint);
     }
 
-    private static List<String> values(Panel.Form form, Panel.Purpose.OrganLine line) {
+    private static List<String> values(Panel.Form form, Purpose.OrganLine line) {
         return Completion.of(
                 line.draft(),
                 line.line(),
@@ -198,7 +198,7 @@ final class Benching {
     }
 
     /** What was typed becomes part of the draft, right or wrong. */
-    static Step kept(State state, Panel.Form form, Panel.Purpose.OrganLine line) {
+    static Step kept(State state, Panel.Form form, Purpose.OrganLine line) {
         return state.bench()
                 .map(bench -> {
                     OrganDraft draft = line.draft().with(line.line(), values(form, line));

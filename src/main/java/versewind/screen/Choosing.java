@@ -87,13 +87,13 @@ final class Choosing {
 
     /** Back to the plan, the findings or the library; where none is open, back to the plans there are. */
     private static Step discard(State state, Panel.Form form) {
-        if (form.purpose() instanceof Panel.Purpose.Rename rename) {
+        if (form.purpose() instanceof Purpose.Rename rename) {
             return Step.to(state.with(rename.back()));
         }
-        if (form.purpose() instanceof Panel.Purpose.Silence silence) {
+        if (form.purpose() instanceof Purpose.Silence silence) {
             return Heeding.back(state, silence.people());
         }
-        if (form.purpose() instanceof Panel.Purpose.OrganOfList list) {
+        if (form.purpose() instanceof Purpose.OrganOfList list) {
             return Step.to(state.with(list.back()));
         }
         return state.work().isPresent() || state.bench().isPresent() ? Step.to(state.closed()) : Shelving.open(state);

@@ -24,21 +24,21 @@ final class Forms {
     }
 
     private static Step kept(State state, Panel.Form form) {
-        Panel.Purpose purpose = form.purpose();
+        Purpose purpose = form.purpose();
         FilledForm filled = new FilledForm(form);
-        if (purpose instanceof Panel.Purpose.NewPlan newPlan) {
+        if (purpose instanceof Purpose.NewPlan newPlan) {
             return Filing.afterAsking(state, new Effect.CreatePlan(ServiceForm.heading(filled), newPlan.instrument()));
         }
-        if (purpose instanceof Panel.Purpose.PlanFrom planFrom) {
+        if (purpose instanceof Purpose.PlanFrom planFrom) {
             return Filing.afterAsking(state, ServiceForm.copy(planFrom.plan(), filled));
         }
-        if (purpose instanceof Panel.Purpose.Rename rename) {
+        if (purpose instanceof Purpose.Rename rename) {
             return Step.to(state.with(rename.back()), new Effect.RenamePlan(rename.plan(), ServiceForm.title(filled)));
         }
-        if (purpose instanceof Panel.Purpose.OrganLine line) {
+        if (purpose instanceof Purpose.OrganLine line) {
             return Benching.kept(state.closed(), form, line);
         }
-        if (purpose instanceof Panel.Purpose.OrganOfList list) {
+        if (purpose instanceof Purpose.OrganOfList list) {
             return Pasting.made(state, list, filled.text(ONLY));
         }
         return state.work().map(work -> kept(state.closed(), work, filled)).orElseGet(() -> Step.to(state.closed()));
@@ -46,32 +46,32 @@ final class Forms {
 
     /** Keeps what changes the plan that is open. */
     private static Step kept(State closed, Work work, FilledForm filled) {
-        Panel.Purpose purpose = filled.form().purpose();
-        if (purpose instanceof Panel.Purpose.VerseTexts && work.verse().isPresent()) {
+        Purpose purpose = filled.form().purpose();
+        if (purpose instanceof Purpose.VerseTexts && work.verse().isPresent()) {
             return Handler.change(closed, work, VerseForm.verse(filled, work));
         }
-        if (purpose instanceof Panel.Purpose.MeterReading && work.verse().isPresent()) {
+        if (purpose instanceof Purpose.MeterReading && work.verse().isPresent()) {
             return Metering.taken(
                     closed, work, MeterForm.reading(filled, work.verse().get(), closed.today()));
         }
-        if (purpose instanceof Panel.Purpose.Silence silence) {
+        if (purpose instanceof Purpose.Silence silence) {
             return Heeding.silence(closed, work, silence, filled.text(ONLY));
         }
-        if (purpose instanceof Panel.Purpose.Attended) {
+        if (purpose instanceof Purpose.Attended) {
             return Heeding.open(closed, work, OptionalInt.of(filled.number(ONLY, 1, Verse.MOST_PEOPLE)));
         }
-        if (purpose instanceof Panel.Purpose.HymnTexts && work.hymn().isPresent()) {
+        if (purpose instanceof Purpose.HymnTexts && work.hymn().isPresent()) {
             Hymn hymn = HymnForm.hymn(filled, work.hymn().get().verses());
             return Handler.edit(closed, work, new Edit.SetHymn(work.place().hymn(), hymn), work.place());
         }
-        if (purpose instanceof Panel.Purpose.NewHymn newHymn) {
+        if (purpose instanceof Purpose.NewHymn newHymn) {
             Hymn hymn = HymnForm.made(filled, work.instrument());
             return Handler.edit(closed, work, new Edit.InsertHymn(newHymn.at(), hymn));
         }
-        if (purpose instanceof Panel.Purpose.SaveUnder) {
+        if (purpose instanceof Purpose.SaveUnder) {
             return Filing.saveUnder(closed, work, ServiceForm.title(filled));
         }
-        if (purpose instanceof Panel.Purpose.ServiceTexts) {
+        if (purpose instanceof Purpose.ServiceTexts) {
             Heading heading = ServiceForm.headingWithMoving(filled);
             return Handler.edit(closed, work, new Edit.SetHeading(heading), work.place());
         }

@@ -106,22 +106,18 @@ final class Heeding {
                 "Say no more of: " + finding.rule().word(),
                 List.of(Panel.Field.of("Note", "", "why it is meant so; the plan keeps it; may be blank")),
                 0,
-                new Panel.Purpose.Silence(finding.place(), finding.rule(), people),
+                new Purpose.Silence(finding.place(), finding.rule(), people),
                 "");
     }
 
     private static Panel.Form attendedForm(int expected) {
         String hint = "how many, 1 to " + Verse.MOST_PEOPLE + "; " + expected + " are expected";
         return new Panel.Form(
-                "If only so many come",
-                List.of(Panel.Field.of("People", "", hint)),
-                0,
-                new Panel.Purpose.Attended(),
-                "");
+                "If only so many come", List.of(Panel.Field.of("People", "", hint)), 0, new Purpose.Attended(), "");
     }
 
     /** The rule of a form is silenced with the note that was typed. */
-    static Step silence(State state, Work work, Panel.Purpose.Silence purpose, String note) {
+    static Step silence(State state, Work work, Purpose.Silence purpose, String note) {
         Verse silenced = verse(work.plan(), purpose.place())
                 .silencing(new Silenced(purpose.rule().word(), note));
         return done(

@@ -25,7 +25,7 @@ final class HymnForm {
     private HymnForm() {}
 
     static Panel.Form of(Hymn hymn) {
-        return new Panel.Form("Hymn", fields(hymn), TITLE, new Panel.Purpose.HymnTexts(), "");
+        return new Panel.Form("Hymn", fields(hymn), TITLE, new Purpose.HymnTexts(), "");
     }
 
     static Panel.Form ofNew(int at) {
@@ -33,7 +33,7 @@ final class HymnForm {
         List<Panel.Field> fields = new ArrayList<>(fields(blank));
         fields.add(Panel.Field.of(
                 "Verses", Integer.toString(USUAL_VERSES), "how many are sung; an introduction comes before them"));
-        return new Panel.Form("New hymn", fields, NUMBER, new Panel.Purpose.NewHymn(at), "");
+        return new Panel.Form("New hymn", fields, NUMBER, new Purpose.NewHymn(at), "");
     }
 
     private static List<Panel.Field> fields(Hymn hymn) {

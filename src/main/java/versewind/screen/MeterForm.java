@@ -29,7 +29,7 @@ final class MeterForm {
                         Panel.Field.of("People", "0", "in the room"),
                         Panel.Field.of("Singers", "", "how many of them sing with the organ; blank for nobody")),
                 LEVEL,
-                new Panel.Purpose.MeterReading(),
+                new Purpose.MeterReading(),
                 "");
     }
 

@@ -112,11 +112,11 @@ final class Pasting {
                 List.of(Panel.Field.of(
                         "Name", read.heading(), "what the organ is called, after which its file is named; needed")),
                 0,
-                new Panel.Purpose.OrganOfList(list.text(), list.back()),
+                new Purpose.OrganOfList(list.text(), list.back()),
                 "")));
     }
 
-    static Step made(State state, Panel.Purpose.OrganOfList list, String name) {
+    static Step made(State state, Purpose.OrganOfList list, String name) {
         if (name.isEmpty() && state.panel() instanceof Panel.Form form) {
             return Step.to(state.with(form.complaining(0, "An organ needs a name.")));
         }

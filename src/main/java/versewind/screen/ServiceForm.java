@@ -27,7 +27,7 @@ final class ServiceForm {
     private ServiceForm() {}
 
     static Panel.Form of(Plan plan) {
-        return new Panel.Form("Service", fields(plan.heading()), TITLE, new Panel.Purpose.ServiceTexts(), "");
+        return new Panel.Form("Service", fields(plan.heading()), TITLE, new Purpose.ServiceTexts(), "");
     }
 
     private static List<Panel.Field> fields(Heading heading) {
@@ -45,17 +45,14 @@ final class ServiceForm {
 
     static Panel.Form ofNewPlan(State state, String instrument) {
         return ofPlan(
-                state,
-                "New plan for " + instrument,
-                Integer.toString(USUAL_PEOPLE),
-                new Panel.Purpose.NewPlan(instrument));
+                state, "New plan for " + instrument, Integer.toString(USUAL_PEOPLE), new Purpose.NewPlan(instrument));
     }
 
     static Panel.Form ofPlanFrom(State state, Input.ListedPlan old) {
-        return ofPlan(state, "New plan from \"" + old.title() + "\"", "", new Panel.Purpose.PlanFrom(old.id()));
+        return ofPlan(state, "New plan from \"" + old.title() + "\"", "", new Purpose.PlanFrom(old.id()));
     }
 
-    private static Panel.Form ofPlan(State state, String title, String people, Panel.Purpose purpose) {
+    private static Panel.Form ofPlan(State state, String title, String people, Purpose purpose) {
         List<Panel.Field> fields = List.of(
                 Panel.Field.of("Title", "", "the name of the service; needed"),
                 Panel.Field.of("Date", nextSunday(state.today()).toString(), DATE_HINT),
@@ -69,14 +66,14 @@ final class ServiceForm {
     }
 
     static Panel.Form ofRename(Input.ListedPlan plan, Panel.Library back) {
-        return ofTitle("Rename", plan.title(), new Panel.Purpose.Rename(plan.id(), back));
+        return ofTitle("Rename", plan.title(), new Purpose.Rename(plan.id(), back));
     }
 
     static Panel.Form ofSaveUnder(Work work) {
-        return ofTitle("Save under another title", work.plan().heading().title(), new Panel.Purpose.SaveUnder());
+        return ofTitle("Save under another title", work.plan().heading().title(), new Purpose.SaveUnder());
     }
 
-    private static Panel.Form ofTitle(String title, String was, Panel.Purpose purpose) {
+    private static Panel.Form ofTitle(String title, String was, Purpose purpose) {
         Panel.Field field = Panel.Field.of("Title", was, "the name of the service, after which the file is named");
         return new Panel.Form(title, List.of(field), TITLE, purpose, "");
     }

@@ -33,7 +33,7 @@ final class VerseForm {
                         Panel.Field.of("Piston", verse.piston(), "the piston that sets it, as G3"),
                         Panel.Field.of("Note", verse.note(), "what you want to read on the desk")),
                 at,
-                new Panel.Purpose.VerseTexts(),
+                new Purpose.VerseTexts(),
                 "");
     }
 
