@@ -60,7 +60,7 @@ final class AnswersView {
     }
 
     private static void paintKeys(Frame frame, int y) {
-        FormView.paintKeys(
+        KeyRow.paint(
                 frame,
                 1,
                 y,

@@ -169,12 +169,8 @@ final class BenchView {
         for (int i = 0; i < Math.min(PROBLEM_ROWS, said.size()); i++) {
             frame.write(1, y + 1 + i, said.get(i), Style.BAD);
         }
-        frame.write(
-                1,
-                frame.height() - 2,
-                Text.fit(state.notice().text(), frame.width() - 2, state.marks().cut()),
-                state.notice().style());
-        FormView.paintKeys(
+        NoticeLine.paint(frame, state, frame.height() - 2);
+        KeyRow.paint(
                 frame,
                 1,
                 frame.height() - 1,

@@ -27,9 +27,9 @@ final class ChooserView {
         }
         int last = box.y() + box.height() - 1;
         if (chooser.choice() instanceof Panel.Choice.Nothing) {
-            FormView.paintKeys(frame, box.x(), last, box.end(), Command.CLOSE_CHOOSER);
+            KeyRow.paint(frame, box.x(), last, box.end(), Command.CLOSE_CHOOSER);
         } else {
-            FormView.paintKeys(frame, box.x(), last, box.end(), Command.CHOOSE, Command.CLOSE_CHOOSER);
+            KeyRow.paint(frame, box.x(), last, box.end(), Command.CHOOSE, Command.CLOSE_CHOOSER);
         }
     }
 

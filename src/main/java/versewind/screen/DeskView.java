@@ -5,6 +5,7 @@ import java.util.Optional;
 import versewind.plan.Hymn;
 import versewind.plan.Place;
 import versewind.plan.Verse;
+import versewind.screen.KeyRow.Hint;
 
 /** The verse where we are, over the whole screen, to be played from. */
 final class DeskView {
@@ -12,8 +13,6 @@ final class DeskView {
     private static final int GUTTER = 12;
     private static final int NARROW_GUTTER = 6;
     private static final int NARROW = 60;
-
-    private record Hint(Command command, String words) {}
 
     private static final List<Hint> HINTS = List.of(
             new Hint(Command.TURN_ON, "on"),
@@ -173,17 +172,8 @@ final class DeskView {
             StatusView.paintNotice(frame, state);
             return;
         }
-        if (!(state.panel() instanceof Panel.Desk)) {
-            return;
-        }
-        int x = 1;
-        for (Hint hint : HINTS) {
-            String key = hint.command().keys().get(0).name();
-            if (x + Text.columns(key) + 1 + Text.columns(hint.words()) > frame.width()) {
-                return;
-            }
-            x = frame.write(x, frame.height() - 1, key, Style.KEY);
-            x = frame.write(x + 1, frame.height() - 1, hint.words(), Style.TEXT) + 2;
+        if (state.panel() instanceof Panel.Desk) {
+            KeyRow.paint(frame, frame.height() - 1, HINTS, Style.TEXT);
         }
     }
 }

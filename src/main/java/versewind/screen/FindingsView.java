@@ -51,12 +51,12 @@ final class FindingsView {
         }
         Optional<Finding> marked = panel.marked();
         if (marked.isEmpty()) {
-            FormView.paintKeys(frame, box.x(), last, box.end(), Command.CLOSE_FINDINGS);
+            KeyRow.paint(frame, box.x(), last, box.end(), Command.CLOSE_FINDINGS);
             return;
         }
         List<String> lines = full(marked.get(), box.width());
         write(frame, box, box.y() + room + 1, lines.subList(0, Math.min(lines.size(), FULL_ROWS - 1)));
-        FormView.paintKeys(
+        KeyRow.paint(
                 frame,
                 box.x(),
                 last,

@@ -34,7 +34,7 @@ final class FormView {
             int y = last - lines.size() + i;
             frame.write(box.x(), y, lines.get(i), isWrong ? Style.BAD : Style.FAINT);
         }
-        paintKeys(frame, box.x(), last, box.end(), Command.KEEP, Command.DISCARD, Command.NEXT_FIELD);
+        KeyRow.paint(frame, box.x(), last, box.end(), Command.KEEP, Command.DISCARD, Command.NEXT_FIELD);
     }
 
     /** Rows under the fields: what is said, and keys; a line of an organ has its hint besides what is wrong with it. */
@@ -54,19 +54,6 @@ final class FormView {
         frame.write(x, y, line.text().substring(start), Style.FIELD, x + width);
         if (here) {
             frame.caret(x + before - Text.columns(line.text().substring(0, start)), y);
-        }
-    }
-
-    /** The first key of each of some commands and what it does, as many as fit before a column. */
-    static void paintKeys(Frame frame, int x, int y, int limit, Command... commands) {
-        int at = x;
-        for (Command command : commands) {
-            String key = command.keys().get(0).name();
-            if (at + Text.columns(key) + 1 + Text.columns(command.does()) > limit) {
-                return;
-            }
-            at = frame.write(at, y, key, Style.KEY);
-            at = frame.write(at + 1, y, command.does(), Style.FAINT) + 3;
         }
     }
 }

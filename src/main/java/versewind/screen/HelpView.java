@@ -88,7 +88,7 @@ final class HelpView {
             int end = frame.write(1, y, line.keys(), line.isHeading() ? Style.HEADING : Style.KEY);
             frame.write(Math.max(1 + keys(state), end + 1), y, line.does(), Style.TEXT);
         }
-        FormView.paintKeys(
+        KeyRow.paint(
                 frame,
                 1,
                 frame.height() - 1,

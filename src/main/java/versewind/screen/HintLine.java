@@ -1,11 +1,10 @@
 package versewind.screen;
 
 import java.util.List;
+import versewind.screen.KeyRow.Hint;
 
 /** The keys most wanted, in the last row, as many as fit. */
 final class HintLine {
-
-    private record Hint(Command command, String words) {}
 
     private static final List<Hint> STOPS = List.of(
             new Hint(Command.HELP, "keys"),
@@ -35,14 +34,6 @@ final class HintLine {
     private HintLine() {}
 
     static void paint(Frame frame, State state, int y) {
-        int x = 1;
-        for (Hint hint : state.where() == Command.Where.VERSES ? VERSES : STOPS) {
-            String key = hint.command().keys().get(0).name();
-            if (x + Text.columns(key) + 1 + Text.columns(hint.words()) > frame.width()) {
-                return;
-            }
-            x = frame.write(x, y, key, Style.KEY);
-            x = frame.write(x + 1, y, hint.words(), Style.FAINT) + 2;
-        }
+        KeyRow.paint(frame, y, state.where() == Command.Where.VERSES ? VERSES : STOPS, Style.FAINT);
     }
 }

@@ -2,7 +2,6 @@ package versewind.screen;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 import versewind.plan.Edit;
 import versewind.plan.Hymn;
@@ -15,25 +14,28 @@ final class Locking {
     private Locking() {}
 
     static void into(Map<Command, Handler> handlers) {
-        handlers.put(Command.LOCK, Handler.verse(Locking::lock));
-        handlers.put(Command.LOCK_THROUGHOUT, Handler.verse(Locking::lockThroughout));
+        handlers.put(Command.LOCK, stop(Locking::lock));
+        handlers.put(Command.LOCK_THROUGHOUT, stop(Locking::lockThroughout));
     }
 
-    private static Optional<Integer> stop(State state, Work work) {
-        List<Item> items = Layout.jamb(state, work).items();
-        return work.item() < items.size() && items.get(work.item()) instanceof Item.StopItem stop
-                ? Optional.of(stop.stop())
-                : Optional.empty();
+    @FunctionalInterface
+    private interface OnStop {
+        Step on(State state, Work work, Verse verse, int stop);
+    }
+
+    private static Handler stop(OnStop handler) {
+        return Handler.verse((state, work, verse) -> {
+            List<Item> items = Layout.jamb(state, work).items();
+            return work.item() < items.size() && items.get(work.item()) instanceof Item.StopItem stop
+                    ? handler.on(state, work, verse, stop.stop())
+                    : Step.says(state, "Only stops can be locked.");
+        });
     }
 
     /** From free to always, to never, to free. */
-    private static Step lock(State state, Work work, Verse verse) {
-        Optional<Integer> stop = stop(state, work);
-        if (stop.isEmpty()) {
-            return Step.says(state, "Only stops can be locked.");
-        }
-        Locks next = next(verse.locks(), stop.get());
-        return told(Handler.change(state, work, verse.withLocks(next)), words(work, next, stop.get()) + ".");
+    private static Step lock(State state, Work work, Verse verse, int stop) {
+        Locks next = next(verse.locks(), stop);
+        return told(Handler.change(state, work, verse.withLocks(next)), words(work, next, stop) + ".");
     }
 
     private static Locks next(Locks locks, int stop) {
@@ -44,15 +46,11 @@ final class Locking {
     }
 
     /** As it is locked here it is locked in all verses. */
-    private static Step lockThroughout(State state, Work work, Verse verse) {
-        Optional<Integer> stop = stop(state, work);
-        if (stop.isEmpty()) {
-            return Step.says(state, "Only stops can be locked.");
-        }
+    private static Step lockThroughout(State state, Work work, Verse verse, int stop) {
         Locks here = verse.locks();
-        UnaryOperator<Locks> same = locks -> here.always().contains(stop.get())
-                ? locks.withAlways(stop.get())
-                : here.never().contains(stop.get()) ? locks.withNever(stop.get()) : locks.without(stop.get());
+        UnaryOperator<Locks> same = locks -> here.always().contains(stop)
+                ? locks.withAlways(stop)
+                : here.never().contains(stop) ? locks.withNever(stop) : locks.without(stop);
         Plan plan = work.plan();
         List<Hymn> hymns = plan.hymns().stream()
                 .map(hymn -> hymn.withVerses(hymn.verses().stream()
@@ -64,7 +62,7 @@ final class Locking {
         }
         return told(
                 Handler.edit(state, work, new Edit.SetHymns(hymns, work.place())),
-                words(work, here, stop.get()) + ", in every verse of the service.");
+                words(work, here, stop) + ", in every verse of the service.");
     }
 
     private static String words(Work work, Locks locks, int stop) {

@@ -57,7 +57,7 @@ final class ProposalsView {
         for (int i = 0; i < full.size() && from + i < last; i++) {
             frame.write(box.x(), from + i, full.get(i), Style.TEXT);
         }
-        FormView.paintKeys(
+        KeyRow.paint(
                 frame,
                 box.x(),
                 last,
@@ -151,6 +151,6 @@ final class ProposalsView {
                 box.y() + 1,
                 panel.verses() + " of " + panel.of() + (panel.of() == 1 ? " verse is" : " verses are") + " searched.",
                 Style.TEXT);
-        FormView.paintKeys(frame, box.x(), box.y() + box.height() - 1, box.end(), Command.STOP_SEARCH);
+        KeyRow.paint(frame, box.x(), box.y() + box.height() - 1, box.end(), Command.STOP_SEARCH);
     }
 }

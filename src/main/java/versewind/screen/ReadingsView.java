@@ -39,7 +39,7 @@ final class ReadingsView {
         for (int i = 0; i < Math.min(below.size(), space - rows); i++) {
             frame.write(box.x(), box.y() + 1 + rows + i, below.get(i), Style.TEXT);
         }
-        FormView.paintKeys(
+        KeyRow.paint(
                 frame,
                 box.x(),
                 box.y() + box.height() - 1,

@@ -37,11 +37,7 @@ final class ShelfView {
         if (rows == 0) {
             frame.write(1, TOP, none(shelves), Style.FAINT);
         }
-        frame.write(
-                1,
-                frame.height() - FOOT + 1,
-                Text.fit(state.notice().text(), frame.width() - 2, state.marks().cut()),
-                state.notice().style());
+        NoticeLine.paint(frame, state, frame.height() - FOOT + 1);
         paintKeys(frame, shelves);
     }
 
@@ -182,7 +178,7 @@ final class ShelfView {
     private static void paintKeys(Frame frame, Shelves shelves) {
         int y = frame.height() - 1;
         if (shelves.side() == Shelves.Side.PLANS) {
-            FormView.paintKeys(
+            KeyRow.paint(
                     frame,
                     1,
                     y,
@@ -193,7 +189,7 @@ final class ShelfView {
                     Command.RENAME_PLAN,
                     Command.BIN_PLAN);
         } else {
-            FormView.paintKeys(frame, 1, y, frame.width(), Command.OPEN_MARKED, Command.EDIT_ORGAN, Command.NEW_PLAN);
+            KeyRow.paint(frame, 1, y, frame.width(), Command.OPEN_MARKED, Command.EDIT_ORGAN, Command.NEW_PLAN);
         }
     }
 }

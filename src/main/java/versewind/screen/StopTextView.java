@@ -40,12 +40,8 @@ final class StopTextView {
         }
         String count = lines.size() + (lines.size() == 1 ? " line" : " lines");
         frame.write(frame.width() - count.length() - 1, 0, count, Style.FAINT);
-        frame.write(
-                1,
-                frame.height() - 2,
-                Text.fit(state.notice().text(), frame.width() - 2, state.marks().cut()),
-                state.notice().style());
-        FormView.paintKeys(
+        NoticeLine.paint(frame, state, frame.height() - 2);
+        KeyRow.paint(
                 frame,
                 1,
                 frame.height() - 1,
