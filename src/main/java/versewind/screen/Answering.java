@@ -28,7 +28,7 @@ final class Answering {
                         answer -> verse.label() + " was " + answer.heard().word() + ", with " + answer.present()
                                 + " present." + (work.isHeeding() ? "" : " Y takes it into account."))
                 .orElse("Nothing is said of " + verse.label() + ".");
-        return new Step(step.state().with(Notice.says(said)), step.effects());
+        return step.saying(said);
     }
 
     private static Optional<Answer> next(Verse verse, int present) {

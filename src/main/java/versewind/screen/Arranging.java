@@ -61,7 +61,7 @@ final class Arranging {
                 state,
                 work,
                 new Edit.SetVerses(place.hymn(), place.verse(), Verses.withKind(work.verses(), place.verse(), next)));
-        return new Step(step.state().with(Notice.says("Its kind is now: " + next.word() + ".")), step.effects());
+        return step.saying("Its kind is now: " + next.word() + ".");
     }
 
     /** A new verse is sung and played as the one where we are, with nothing drawn. */
@@ -89,8 +89,7 @@ final class Arranging {
         Place place = work.place();
         List<Verse> verses = Verses.removed(work.verses(), place.verse());
         Step step = Handler.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse(), verses));
-        return new Step(
-                step.state().with(Notice.says("Took out " + verse.label() + "; u brings it back.")), step.effects());
+        return step.saying("Took out " + verse.label() + "; u brings it back.");
     }
 
     private static Step moveVerse(State state, Work work, int step) {
@@ -109,9 +108,7 @@ final class Arranging {
 
     private static Step removeHymn(State state, Work work, Hymn hymn) {
         Step step = Handler.edit(state, work, new Edit.RemoveHymn(work.place().hymn()));
-        return new Step(
-                step.state().with(Notice.says("Took out the hymn \"" + hymn.title() + "\"; u brings it back.")),
-                step.effects());
+        return step.saying("Took out the hymn \"" + hymn.title() + "\"; u brings it back.");
     }
 
     private static Step moveHymn(State state, Work work, int step) {
@@ -149,6 +146,6 @@ final class Arranging {
                 ? "the service"
                 : "hymn " + (after.place().hymn() + 1)
                         + after.verse().map(verse -> ", " + verse.label()).orElse("");
-        return new Step(step.state().with(Notice.says(sentence + ": " + where + ".")), step.effects());
+        return step.saying(sentence + ": " + where + ".");
     }
 }

@@ -6,9 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import versewind.organ.Instrument;
 import versewind.stoplist.Lexicon;
-import versewind.workshop.Change;
 import versewind.workshop.Completion;
 import versewind.workshop.DraftLine;
 import versewind.workshop.OrganDraft;
@@ -16,11 +14,8 @@ import versewind.workshop.Part;
 import versewind.workshop.Problem;
 import versewind.workshop.Slot;
 
-/** Changing an organ: its lines put in, taken out, moved and filled in; undoing; saving; leaving. */
+/** Changing an organ: its lines put in, taken out, moved and filled in; undoing. */
 final class Benching {
-
-    private static final Panel.Answer STAY =
-            new Panel.Answer(Key.of(Key.Named.ESCAPE), "stay here", List.of(), Panel.Reply.BACK);
 
     private Benching() {}
 
@@ -57,35 +52,13 @@ final class Benching {
                 Command.REDO_LINE,
                 bench((state, bench) ->
                         change(state, bench, bench.with(bench.history().redo()), "There is nothing to do again.")));
-        handlers.put(Command.SAVE_ORGAN, bench((state, bench) -> save(state, bench, List.of())));
         handlers.put(Command.ORGAN_HELP, state -> Step.to(state.with(new Panel.Help(0))));
-        handlers.put(Command.CLOSE_ORGAN, bench(Benching::close));
         handlers.put(Command.ABOUT_STOP, Handler.work(Benching::aboutKnob));
     }
 
-    private static Handler bench(BiFunction<State, Bench, Step> handler) {
+    /** A command that needs an organ on the bench. */
+    static Handler bench(BiFunction<State, Bench, Step> handler) {
         return state -> state.bench().map(bench -> handler.apply(state, bench)).orElseGet(() -> Step.to(state));
-    }
-
-    static Step opened(State state, Input.OrganOpened opened) {
-        Bench bench = Bench.of(opened.id(), opened.organ());
-        State next = state.closed().with(Notice.says(opened.sentence()));
-        return opened.draft()
-                .map(draft ->
-                        aboutDraft(next, bench.with(bench.history().after(draft).undo())))
-                .orElseGet(() -> Step.to(next.with(Optional.of(bench))));
-    }
-
-    /** What is to become of work that was kept: until then it stands as what could be done again. */
-    private static Step aboutDraft(State state, Bench bench) {
-        Panel.Answer takeUp = new Panel.Answer(Key.of('t'), "take it up", List.of(), Panel.Reply.TAKE_UP_ORGAN);
-        Panel.Answer forget = new Panel.Answer(
-                Key.of('f'), "forget it", List.of(new Effect.DropOrganDraft()), Panel.Reply.DROP_ORGAN);
-        return Step.to(state.with(Optional.of(bench))
-                .with(new Panel.Question(
-                        "Work on this organ was cut off before it was saved, and has been kept.",
-                        List.of(takeUp, forget),
-                        new Panel.None())));
     }
 
     /** The state with a changed draft, which is kept beside the file until it is saved. */
@@ -227,7 +200,7 @@ final class Benching {
             return saysOnlyOne(state, bench);
         }
         Step step = edited(state, bench, bench.draft().without(bench.at()), bench.at());
-        return new Step(step.state().with(Notice.says("Taken out; u puts it in again.")), step.effects());
+        return step.saying("Taken out; u puts it in again.");
     }
 
     private static Step edited(State state, Bench bench, OrganDraft draft, int at) {
@@ -237,73 +210,5 @@ final class Benching {
     private static Step moved(State state, Bench bench, Optional<OrganDraft.Moved> moved) {
         return moved.map(to -> edited(state, bench, to.draft(), to.at()))
                 .orElseGet(() -> Step.says(state, "It cannot go further."));
-    }
-
-    private static Step save(State state, Bench bench, List<Effect> then) {
-        List<Problem> problems = bench.problems();
-        if (!problems.isEmpty()) {
-            String more = problems.size() == 1 ? "" : " (and " + (problems.size() - 1) + " more)";
-            return Step.to(state.with(Optional.of(bench.at(problems.get(0).line())))
-                    .with(Notice.warns("Not saved. " + problems.get(0).sentence() + more)));
-        }
-        if (!bench.history().isUnsaved()) {
-            return Step.says(state, "All is saved already.");
-        }
-        return Step.to(state, saving(bench, then));
-    }
-
-    private static Effect saving(Bench bench, List<Effect> then) {
-        Instrument next = bench.draft().instrument().orElseThrow();
-        return new Effect.SaveOrgan(
-                next, Change.of(bench.organ(), bench.draft()).names(), then);
-    }
-
-    static Step saved(State state, Input.OrganSaved saved) {
-        State next = state.bench()
-                .map(bench -> state.with(Optional.of(bench.savedAs(saved.organ()))))
-                .orElse(state);
-        return new Step(next.with(Notice.says(saved.sentence())), saved.then());
-    }
-
-    private static Step close(State state, Bench bench) {
-        if (bench.history().isUnsaved()) {
-            return asked(state, new Effect.CloseOrgan());
-        }
-        return closed(state);
-    }
-
-    /** Back to the plan, read again if its organ was written; where none is open, to the organs. */
-    static Step closed(State state) {
-        boolean written = state.bench()
-                .filter(bench -> bench.freshness() == Bench.Freshness.WRITTEN)
-                .isPresent();
-        State next = state.with(Optional.<Bench>empty()).closed();
-        if (next.work().isEmpty()) {
-            return Shelving.organs(next);
-        }
-        return written ? Step.to(next, new Effect.OpenPlan(next.work().get().id())) : Step.to(next);
-    }
-
-    /** Asks what is to become of what was changed, before something that leaves the organ. */
-    static Step asked(State state, Effect then) {
-        Bench bench = state.bench().orElseThrow();
-        List<Panel.Answer> answers = new ArrayList<>();
-        int wrong = bench.problems().size();
-        if (wrong == 0) {
-            answers.add(new Panel.Answer(
-                    Key.of('s'), "save, then go on", List.of(saving(bench, List.of(then))), Panel.Reply.BACK));
-        }
-        answers.add(new Panel.Answer(
-                Key.of('d'),
-                "go on without saving",
-                List.of(new Effect.DropOrganDraft(), then),
-                Panel.Reply.DROP_ORGAN));
-        answers.add(STAY);
-        String why = wrong == 0
-                ? ""
-                : " It cannot be saved as it is: " + bench.problems().get(0).sentence();
-        Panel under = state.panel() instanceof Panel.Question question ? question.under() : state.panel();
-        return Step.to(
-                state.with(new Panel.Question("This organ has changes that are not saved." + why, answers, under)));
     }
 }

@@ -24,7 +24,7 @@ final class DeskView {
     private DeskView() {}
 
     static void paint(Frame frame, State state, Work work) {
-        Panel panel = state.panel() instanceof Panel.Question question ? question.under() : state.panel();
+        Panel panel = state.behindQuestion();
         if (panel instanceof Panel.Answers answers) {
             AnswersView.paint(frame, state, work, answers);
         } else if (panel instanceof Panel.Desk desk && work.verse().isPresent()) {

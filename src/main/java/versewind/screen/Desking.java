@@ -109,9 +109,7 @@ final class Desking {
         Optional<Ladder> ladder = notes.ladder(work, work.place());
         if (ladder.isEmpty()) {
             Step asking = at(state, work, notes.with(DeskNotes.Leaving.NO));
-            return new Step(
-                    asking.state().with(Notice.says("What to draw is still being found. Press again.")),
-                    asking.effects());
+            return asking.saying("What to draw is still being found. Press again.");
         }
         int steps = notes.steps(work.place()) + step;
         if (!DeskNotes.reaches(ladder.get(), steps)) {

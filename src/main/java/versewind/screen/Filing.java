@@ -16,9 +16,6 @@ import versewind.workshop.DraftHistory;
 /** Saving, opening, making plans, asking what is to become of unsaved work, leaving. */
 final class Filing {
 
-    private static final Panel.Answer STAY =
-            new Panel.Answer(Key.of(Key.Named.ESCAPE), "stay here", List.of(), Panel.Reply.BACK);
-
     private Filing() {}
 
     static void into(Map<Command, Handler> handlers) {
@@ -61,8 +58,8 @@ final class Filing {
         if (!state.isUnsaved() && state.panel() instanceof Panel.Form form && form.isTyped()) {
             Panel.Answer leave =
                     new Panel.Answer(Key.of('d'), "leave without it", List.of(new Effect.Quit()), Panel.Reply.BACK);
-            return Step.to(
-                    state.with(new Panel.Question("What was typed here is not kept yet.", List.of(leave, STAY), form)));
+            return Step.to(state.with(new Panel.Question(
+                    "What was typed here is not kept yet.", List.of(leave, Panel.Answer.STAY), form)));
         }
         return leave(state);
     }
@@ -70,7 +67,7 @@ final class Filing {
     /** Does something that closes the plan, after asking what is to become of unsaved work. */
     static Step afterAsking(State state, Effect then) {
         if (state.bench().filter(bench -> bench.history().isUnsaved()).isPresent()) {
-            return Benching.asked(state, then);
+            return BenchFiling.asked(state, then);
         }
         if (!state.isUnsaved() || state.work().isEmpty()) {
             return Step.to(state.closed(), then);
@@ -82,9 +79,9 @@ final class Filing {
                 Panel.Reply.BACK);
         Panel.Answer discard = new Panel.Answer(
                 Key.of('d'), "go on without saving", List.of(new Effect.DropDraft(), then), Panel.Reply.BACK);
-        Panel under = state.panel() instanceof Panel.Question question ? question.under() : state.panel();
-        return Step.to(state.with(
-                new Panel.Question("This plan has changes that are not saved.", List.of(save, discard, STAY), under)));
+        Panel under = state.behindQuestion();
+        return Step.to(state.with(new Panel.Question(
+                "This plan has changes that are not saved.", List.of(save, discard, Panel.Answer.STAY), under)));
     }
 
     static Step saved(State state, Input.Saved saved) {
@@ -103,7 +100,7 @@ final class Filing {
                 Panel.Reply.BACK);
         return Step.to(state.with(new Panel.Question(
                 "The plan's file was changed by somebody else since it was opened here.",
-                List.of(over, STAY),
+                List.of(over, Panel.Answer.STAY),
                 state.panel())));
     }
 

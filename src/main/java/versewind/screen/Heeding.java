@@ -140,7 +140,7 @@ final class Heeding {
         Optional<Work> work = state.work();
         return work.isEmpty()
                 ? edited
-                : new Step(open(state, work.get(), people).state().with(Notice.says(sentence)), edited.effects());
+                : new Step(open(state, work.get(), people).state(), edited.effects()).saying(sentence);
     }
 
     /** Back to the list from a form that was left. */

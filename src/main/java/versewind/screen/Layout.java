@@ -70,7 +70,7 @@ record Layout(int gridWidth, int listX, int listWidth, int top, int height, int 
 
     /** Whether the desk or its list of answers is on the screen, a question over it or not. */
     static boolean isDesk(State state) {
-        Panel panel = state.panel() instanceof Panel.Question question ? question.under() : state.panel();
+        Panel panel = state.behindQuestion();
         return panel instanceof Panel.Desk || panel instanceof Panel.Answers;
     }
 

@@ -35,7 +35,7 @@ final class Locking {
     /** From free to always, to never, to free. */
     private static Step lock(State state, Work work, Verse verse, int stop) {
         Locks next = next(verse.locks(), stop);
-        return told(Handler.change(state, work, verse.withLocks(next)), words(work, next, stop) + ".");
+        return Handler.change(state, work, verse.withLocks(next)).saying(words(work, next, stop) + ".");
     }
 
     private static Locks next(Locks locks, int stop) {
@@ -60,9 +60,8 @@ final class Locking {
         if (hymns.equals(plan.hymns())) {
             return Step.says(state, "It is so in every verse already. v locks it here first, then V does throughout.");
         }
-        return told(
-                Handler.edit(state, work, new Edit.SetHymns(hymns, work.place())),
-                words(work, here, stop) + ", in every verse of the service.");
+        return Handler.edit(state, work, new Edit.SetHymns(hymns, work.place()))
+                .saying(words(work, here, stop) + ", in every verse of the service.");
     }
 
     private static String words(Work work, Locks locks, int stop) {
@@ -73,9 +72,5 @@ final class Locking {
         return locks.never().contains(stop)
                 ? "A proposal must not draw " + name
                 : "A proposal may draw " + name + " or not";
-    }
-
-    private static Step told(Step step, String sentence) {
-        return new Step(step.state().with(Notice.says(sentence)), step.effects());
     }
 }

@@ -280,7 +280,11 @@ sealed interface Panel {
      * @param effects what is then done
      * @param reply what it changes here
      */
-    record Answer(Key key, String words, List<Effect> effects, Reply reply) {}
+    record Answer(Key key, String words, List<Effect> effects, Reply reply) {
+
+        /** Back to where the question came from. */
+        static final Answer STAY = new Answer(Key.of(Key.Named.ESCAPE), "stay here", List.of(), Reply.BACK);
+    }
 
     /** What an answer changes in the editor. */
     enum Reply {

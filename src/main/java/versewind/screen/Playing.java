@@ -64,7 +64,7 @@ final class Playing {
             Verse after = verse.withMode(mode).withHands(hands);
             Step step = Handler.change(state, work, after);
             return after.kind().isOrganAlone() && mode != Mode.MELODY_SOLOED && !after.equals(verse)
-                    ? new Step(step.state().with(Notice.says(NOBODY)), step.effects())
+                    ? step.saying(NOBODY)
                     : step;
         });
     }
@@ -101,9 +101,7 @@ final class Playing {
         }
         Step step = Handler.change(state, work, verse.withMood(next).withSinging(singing));
         String too = singing == verse.singing() ? "" : " They sing " + sung(singing) + ".";
-        return new Step(
-                step.state().with(Notice.says(verse.label() + " is to sound " + next.word() + "." + too)),
-                step.effects());
+        return step.saying(verse.label() + " is to sound " + next.word() + "." + too);
     }
 
     private static String sung(Singing singing) {

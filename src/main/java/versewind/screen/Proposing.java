@@ -94,7 +94,7 @@ final class Proposing {
         Edit edit = new Edit.SetHymns(
                 List.copyOf(found.on(proposed.plan()).hymns()), work.get().place());
         Step step = Handler.edit(state.closed(), work.get(), edit);
-        return new Step(step.state().with(Notice.says(words(found))), step.effects());
+        return step.saying(words(found));
     }
 
     private static String words(ServiceProposal found) {

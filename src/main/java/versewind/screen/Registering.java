@@ -69,9 +69,7 @@ final class Registering {
         }
         Step moved = Handler.change(
                 state, work, verse.withRegistration(verse.registration().withBox(division, to)));
-        return new Step(
-                moved.state().with(Notice.says("The box of the " + name + " is now " + to.word() + ".")),
-                moved.effects());
+        return moved.saying("The box of the " + name + " is now " + to.word() + ".");
     }
 
     /**
@@ -127,7 +125,7 @@ final class Registering {
         Step step = Handler.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, carried));
         int after = verses.size() - 1 - at;
         String sentence = "Carried on to the " + (after == 1 ? "verse" : after + " verses") + " after.";
-        return new Step(step.state().with(Notice.says(sentence)), step.effects());
+        return step.saying(sentence);
     }
 
     /** Copying a registration copies the hands too, but for a melody that is or was soloed. */

@@ -62,6 +62,11 @@ public record State(
                 || bench.map(open -> open.history().isUnsaved()).orElse(false);
     }
 
+    /** What lies over the plan, behind a question if one is asked. */
+    Panel behindQuestion() {
+        return panel instanceof Panel.Question question ? question.under() : panel;
+    }
+
     /** Where the next key is looked up. */
     Command.Where where() {
         if (panel instanceof Panel.Find) {

@@ -27,6 +27,11 @@ public record Step(State state, List<Effect> effects) {
         return to(state.with(Notice.says(sentence)));
     }
 
+    /** With a sentence said of it. */
+    Step saying(String sentence) {
+        return new Step(state.with(Notice.says(sentence)), effects);
+    }
+
     /** With something more to be done. */
     Step and(Effect effect) {
         List<Effect> more = new ArrayList<>(effects);

@@ -27,6 +27,7 @@ public final class Update {
         Locking.into(handlers);
         Answering.into(handlers);
         Benching.into(handlers);
+        BenchFiling.into(handlers);
         Pasting.into(handlers);
         Desking.into(handlers);
         Afterwards.into(handlers);
@@ -100,13 +101,13 @@ public final class Update {
             return Metering.recalibrated(state, recalibrated);
         }
         if (input instanceof Input.OrganOpened opened) {
-            return Benching.opened(state, opened);
+            return BenchFiling.opened(state, opened);
         }
         if (input instanceof Input.OrganClosed) {
-            return Benching.closed(state);
+            return BenchFiling.closed(state);
         }
         if (input instanceof Input.OrganSaved saved) {
-            return Benching.saved(state, saved);
+            return BenchFiling.saved(state, saved);
         }
         if (input instanceof Input.Searched searched) {
             return Proposing.searched(state, searched);
