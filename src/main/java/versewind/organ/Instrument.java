@@ -2,13 +2,10 @@ package versewind.organ;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -79,29 +76,11 @@ public final class Instrument {
         this.tremulants = List.copyOf(tremulants);
         this.pistons = pistons;
         this.room = room;
-        require(!name.isBlank(), "an instrument needs a name");
-        require(Math.abs(trimDb) <= Stop.WIDEST_TRIM_DB, "a trim lies between -20 and 20 dB");
-
-        this.divisionByName = new LinkedHashMap<>();
-        for (Division division : this.divisions) {
-            require(
-                    divisionByName.put(division.name(), divisionByName.size()) == null,
-                    "two divisions are called \"" + division.name() + "\"");
-        }
-        require(this.divisions.stream().anyMatch(d -> !d.isPedal()), "an instrument has one manual at least");
-        require(this.divisions.stream().filter(Division::isPedal).count() <= 1, "an instrument has one pedal at most");
-
         this.stops = knobs(this.divisions);
-        require(stops.size() <= MOST_STOPS, "an instrument has 300 stops at most");
-        this.stopByName = new HashMap<>();
-        for (int i = 0; i < stops.size(); i++) {
-            StopName stopName = stops.get(i).name();
-            require(
-                    stopByName.put(stopName, i) == null,
-                    stopName.division() + " has two stops called \"" + stopName.label() + "\"");
-        }
-        checkBorrowing();
-        checkMechanisms();
+        this.divisionByName =
+                indices(this.divisions.stream().map(Division::name).toList());
+        this.stopByName = indices(stops.stream().map(Knob::name).toList());
+        Completeness.check(this);
     }
 
     private static List<Knob> knobs(List<Division> divisions) {
@@ -115,50 +94,12 @@ public final class Instrument {
         return List.copyOf(knobs);
     }
 
-    private void checkBorrowing() {
-        for (int i = 0; i < stops.size(); i++) {
-            Set<Integer> seen = new HashSet<>();
-            int at = i;
-            while (stops.get(at).stop().borrowed().isPresent()) {
-                StopName lender = stops.get(at).stop().borrowed().get();
-                require(seen.add(at), stops.get(i).name() + " borrows from itself");
-                Integer next = stopByName.get(lender);
-                require(next != null, stops.get(at).name() + " borrows from \"" + lender + "\", which does not exist");
-                require(
-                        stops.get(next).stop().ranks() == stops.get(at).stop().ranks(),
-                        stops.get(at).name() + " and the stop it borrows from have different numbers of ranks");
-                at = next;
-            }
+    private static <T> Map<T, Integer> indices(List<T> names) {
+        Map<T, Integer> indices = new HashMap<>();
+        for (int i = 0; i < names.size(); i++) {
+            indices.put(names.get(i), i);
         }
-    }
-
-    private void checkMechanisms() {
-        Set<String> names = new HashSet<>();
-        for (Coupler coupler : couplers) {
-            require(names.add(coupler.name()), "two couplers are called \"" + coupler.name() + "\"");
-            requireDivision(coupler.source(), coupler.name());
-            requireDivision(coupler.keyboard(), coupler.name());
-        }
-        names.clear();
-        for (Tremulant tremulant : tremulants) {
-            require(names.add(tremulant.name()), "two tremulants are called \"" + tremulant.name() + "\"");
-            requireDivision(tremulant.division(), tremulant.name());
-        }
-        for (String division : pistons.divisionals().keySet()) {
-            requireDivision(division, "the divisional pistons");
-        }
-    }
-
-    private void requireDivision(String division, String asker) {
-        require(
-                divisionByName.containsKey(division),
-                asker + " names the division \"" + division + "\", which does not exist");
-    }
-
-    private static void require(boolean holds, String sentence) {
-        if (!holds) {
-            throw new IllegalArgumentException(sentence);
-        }
+        return indices;
     }
 
     /** What the organ is called. */

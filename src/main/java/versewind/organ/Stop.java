@@ -1,5 +1,7 @@
 package versewind.organ;
 
+import static versewind.organ.Completeness.require;
+
 import java.util.List;
 import java.util.Optional;
 
@@ -98,11 +100,5 @@ public record Stop(
     /** Name and pitch: "Open Diapason 8", "Mixture III". */
     public String label() {
         return name + " " + pitch();
-    }
-
-    private static void require(boolean holds, String sentence) {
-        if (!holds) {
-            throw new IllegalArgumentException(sentence);
-        }
     }
 }
