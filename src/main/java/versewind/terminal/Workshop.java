@@ -46,7 +46,7 @@ final class Workshop {
         }
         OrganOutcome outcome = library.saveChangedOrgan(open.get(), wanted.next(), wanted.change());
         if (outcome.saved() instanceof SaveOutcome.NotSaved failed) {
-            return new Input.Failed("Not saved to " + failed.path() + ": " + failed.why());
+            return Refusal.of(failed);
         }
         if (outcome.saved() instanceof SaveOutcome.ChangedOnDisk changed) {
             return new Input.Failed(
@@ -74,7 +74,7 @@ final class Workshop {
         String id = library.freeInstrumentId(organ.name());
         SaveOutcome outcome = library.saveNewInstrument(id, organ);
         if (outcome instanceof SaveOutcome.NotSaved failed) {
-            return new Input.Failed("Not saved to " + failed.path() + ": " + failed.why());
+            return Refusal.of(failed);
         }
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
             return new Input.Failed("A file of that name has just been made by somebody else. Try again.");

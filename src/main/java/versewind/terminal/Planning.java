@@ -1,0 +1,198 @@
+package versewind.terminal;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import versewind.plan.Heading;
+import versewind.plan.Hymn;
+import versewind.plan.Plan;
+import versewind.screen.Effect;
+import versewind.screen.Input;
+import versewind.sheet.SheetHtml;
+import versewind.sound.Fit;
+import versewind.sound.OrganSound;
+import versewind.sound.Reading;
+import versewind.store.BadFile;
+import versewind.store.Draft;
+import versewind.store.KnownOrgan;
+import versewind.store.Library;
+import versewind.store.OpenOrgan;
+import versewind.store.OpenPlan;
+import versewind.store.SaveOutcome;
+import versewind.store.WhenChanged;
+
+/** Opens, makes and saves the plan that is worked on, with what is written beside it. */
+final class Planning {
+
+    private static final Input NO_PLAN = new Input.Failed("No plan is open.");
+
+    private final Library library;
+    private final Drafting drafting;
+    private Optional<OpenPlan> open = Optional.empty();
+
+    Planning(Library library, Drafting drafting) {
+        this.library = library;
+        this.drafting = drafting;
+    }
+
+    /** The plan that is worked on, as it was last read or written. */
+    Optional<OpenPlan> open() {
+        return open;
+    }
+
+    /** A plan that has been read becomes the one that is worked on. */
+    List<Input> opened(OpenPlan file) {
+        OrganSound sound;
+        try {
+            sound = file.organ().sound();
+        } catch (IllegalArgumentException unknownMaterial) {
+            return List.of(new Input.Failed(
+                    file.instrument().name() + " cannot be estimated: " + unknownMaterial.getMessage()));
+        }
+        open = Optional.of(file);
+        Optional<Plan> draft = file.draft()
+                .flatMap(each -> each instanceof Draft.Kept kept ? Optional.of(kept.plan()) : Optional.empty());
+        List<Input> inputs = new ArrayList<>();
+        inputs.add(new Input.PlanOpened(id(file.path()), file.plan(), file.instrument(), sound, draft));
+        file.draft().ifPresent(each -> {
+            if (each instanceof Draft.Unreadable unreadable) {
+                inputs.add(new Input.Failed("Unsaved work was kept, but cannot be read: "
+                        + unreadable.why().getMessage()));
+            }
+        });
+        return inputs;
+    }
+
+    /** A new plan, which becomes the one that is worked on. */
+    List<Input> created(Effect.CreatePlan wanted) throws BadFile {
+        KnownOrgan organ = library.openOrgan(wanted.instrument()).organ();
+        return created(wanted.heading(), wanted.instrument(), List.of(), organ);
+    }
+
+    /** A copy of a plan for another service, which becomes the one that is worked on. */
+    List<Input> copied(Effect.CopyPlan wanted) throws BadFile {
+        OpenPlan from = library.openPlan(wanted.id());
+        int people = wanted.people().orElse(from.plan().heading().people());
+        Heading heading = new Heading(
+                wanted.title(),
+                wanted.date(),
+                people,
+                wanted.notes(),
+                from.plan().heading().moveS());
+        return created(
+                heading, from.plan().instrument(), from.plan().unanswered().hymns(), from.organ());
+    }
+
+    private List<Input> created(Heading heading, String instrumentId, List<Hymn> hymns, KnownOrgan organ)
+            throws BadFile {
+        drafting.settle();
+        Plan plan = new Plan(heading, instrumentId, hymns);
+        OpenPlan fresh = library.newPlan(library.freePlanId(heading.title()), plan, organ);
+        SaveOutcome outcome = library.savePlan(fresh, WhenChanged.REFUSE);
+        if (outcome instanceof SaveOutcome.Saved saved) {
+            return opened(fresh.after(saved));
+        }
+        return List.of(notMade(fresh, outcome));
+    }
+
+    /** Keeps unsaved work beside the plan, soon. */
+    void keep(Plan plan) {
+        open.ifPresent(file -> drafting.keep(file.with(plan)));
+    }
+
+    /** Takes away the work that was kept. */
+    void drop() {
+        drafting.forget();
+        open.ifPresent(file -> library.dropDraft(file.path()));
+    }
+
+    Input save(Plan plan, List<Effect> then, WhenChanged whenChanged) {
+        if (open.isEmpty()) {
+            return NO_PLAN;
+        }
+        drafting.forget();
+        OpenPlan wanted = open.get().with(plan);
+        SaveOutcome outcome = library.savePlan(wanted, whenChanged);
+        if (outcome instanceof SaveOutcome.Saved saved) {
+            open = Optional.of(wanted.after(saved));
+            return new Input.Saved(plan, then);
+        }
+        drafting.keep(wanted);
+        if (outcome instanceof SaveOutcome.ChangedOnDisk) {
+            return new Input.SaveRefused(plan, then);
+        }
+        return Refusal.of((SaveOutcome.NotSaved) outcome);
+    }
+
+    /** The plan goes on in a file of its own; the old one stays as it was last saved. */
+    Input saveUnder(Plan plan) {
+        if (open.isEmpty()) {
+            return NO_PLAN;
+        }
+        drafting.forget();
+        OpenPlan old = open.get();
+        OpenPlan fresh = library.newPlan(library.freePlanId(plan.heading().title()), plan, old.organ());
+        SaveOutcome outcome = library.savePlan(fresh, WhenChanged.REFUSE);
+        if (outcome instanceof SaveOutcome.Saved saved) {
+            library.dropDraft(old.path());
+            open = Optional.of(fresh.after(saved));
+            return new Input.SavedUnder(id(saved.path()), plan);
+        }
+        drafting.keep(old.with(plan));
+        return notMade(fresh, outcome);
+    }
+
+    private static Input notMade(OpenPlan fresh, SaveOutcome outcome) {
+        String why = outcome instanceof SaveOutcome.NotSaved notSaved
+                ? notSaved.why()
+                : "a file of that name has just been made by somebody else.";
+        return new Input.Failed("The new plan was not saved to " + fresh.path() + ": " + why);
+    }
+
+    /** Writes the sheet of the plan beside it. */
+    Input write(String sheet) {
+        if (open.isEmpty()) {
+            return NO_PLAN;
+        }
+        Path plan = open.get().path();
+        Path file = plan.resolveSibling(id(plan) + ".html");
+        SaveOutcome outcome = library.saveMade(file, sheet, SheetHtml.MADE_BY);
+        if (outcome instanceof SaveOutcome.Saved) {
+            return new Input.Done("The sheet is written to " + file + ".");
+        }
+        String why = outcome instanceof SaveOutcome.NotSaved notSaved
+                ? notSaved.why()
+                : "Somebody else has just changed it. Try again.";
+        return new Input.Failed("The sheet is not written to " + file + ": " + why);
+    }
+
+    /** Fits the organ of the plan to readings of a meter, and writes it. */
+    List<Input> recalibrated(List<Reading> readings) throws BadFile {
+        if (open.isEmpty()) {
+            return List.of();
+        }
+        OpenPlan plan = open.get();
+        OpenOrgan organ = library.openOrganOf(plan);
+        if (!organ.organ().equals(plan.organ())) {
+            return List.of(new Input.Failed("The organ's file was changed by somebody else since the plan was opened."
+                    + " Open the plan again, then take the reading."));
+        }
+        OpenOrgan fitted = organ.with(organ.organ().fittedTo(readings));
+        SaveOutcome outcome = library.saveOrgan(fitted);
+        if (outcome instanceof SaveOutcome.NotSaved failed) {
+            return List.of(Refusal.of(failed));
+        }
+        if (outcome instanceof SaveOutcome.ChangedOnDisk changed) {
+            return List.of(new Input.Failed(changed.path() + " was changed just now by somebody else. Try again."));
+        }
+        open = Optional.of(plan.with(fitted.organ()));
+        return List.of(new Input.Recalibrated(
+                fitted.organ().sound(), Fit.outliers(fitted.organ().soundBeforeReadings(), readings)));
+    }
+
+    private static String id(Path path) {
+        String name = path.getFileName().toString();
+        return name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
+    }
+}
