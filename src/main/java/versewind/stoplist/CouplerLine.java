@@ -1,6 +1,7 @@
 package versewind.stoplist;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
@@ -286,7 +287,7 @@ record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
             return kindsInOrder(kinds);
         }
 
-        private static List<Coupler.Kind> kindsInOrder(java.util.Collection<Coupler.Kind> kinds) {
+        private static List<Coupler.Kind> kindsInOrder(Collection<Coupler.Kind> kinds) {
             return kinds.stream().sorted(Comparator.naturalOrder()).toList();
         }
 

@@ -1,5 +1,6 @@
 package versewind.stoplist;
 
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -71,7 +72,7 @@ final class Feet {
         return USUAL.stream()
                 .map(text -> Footage.parse(text).orElseThrow())
                 .filter(each -> Math.abs(each.feet() - feet) <= TOLERANCE)
-                .min(java.util.Comparator.comparingDouble(each -> Math.abs(each.feet() - feet)));
+                .min(Comparator.comparingDouble(each -> Math.abs(each.feet() - feet)));
     }
 
     /** Whether organs have stops of this pitch, so that a number without a unit can mean it. */

@@ -2,6 +2,7 @@ package versewind.stoplist;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -169,7 +170,7 @@ final class Grid {
         return named
                 || (Lexicon.get().known(stop.name(), style.setting()).isPresent()
                         && !stop.name().isEmpty())
-                || !CouplerLine.read(text, CouplerLine.Where.ELSEWHERE, java.util.Set.of(), style.language())
+                || !CouplerLine.read(text, CouplerLine.Where.ELSEWHERE, Set.of(), style.language())
                         .couplers()
                         .isEmpty();
     }

@@ -1,5 +1,6 @@
 package versewind.stoplist;
 
+import java.util.List;
 import java.util.Optional;
 import versewind.organ.Footage;
 
@@ -45,6 +46,6 @@ record Setting(String language, Keyboard keyboard, Optional<Footage> footage, in
     }
 
     private static boolean contains(String values, String value) {
-        return java.util.List.of(values.split(",", -1)).contains(value);
+        return List.of(values.split(",", -1)).contains(value);
     }
 }

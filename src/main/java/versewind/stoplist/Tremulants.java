@@ -2,6 +2,7 @@ package versewind.stoplist;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -31,6 +32,6 @@ final class Tremulants {
 
     private static String upperNumerals(String text) {
         return Pattern.compile("\\b[iv]{1,3}\\b").matcher(text).replaceAll(match -> match.group()
-                .toUpperCase(java.util.Locale.ROOT));
+                .toUpperCase(Locale.ROOT));
     }
 }
