@@ -5,14 +5,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import versewind.organ.BoxPosition;
-import versewind.organ.Coupler;
 import versewind.organ.Division;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Stop;
 import versewind.organ.StopName;
-import versewind.organ.Tremulant;
 
 /**
  * Draws on an instrument what was typed.
@@ -34,10 +32,7 @@ final class Knobs {
 
     Knobs(Instrument instrument) {
         this.instrument = instrument;
-        this.divisions = new Names(
-                "The organ has no division",
-                "The divisions are",
-                instrument.divisions().stream().map(Division::name).toList());
+        this.divisions = new Names("The organ has no division", "The divisions are", instrument.divisionNames());
     }
 
     /** What is typed for {@code --draw}. */
@@ -108,7 +103,7 @@ final class Knobs {
     }
 
     private int coupler(String typed) throws Misuse {
-        List<String> names = instrument.couplers().stream().map(Coupler::name).toList();
+        List<String> names = instrument.couplerNames();
         return new Names("The organ has no coupler", "The couplers are", names).find(typed);
     }
 
@@ -149,8 +144,7 @@ final class Knobs {
 
     /** With the tremulant that is typed for {@code --tremulant}. */
     Registration withTremulant(Registration drawn, String typed) throws Misuse {
-        List<String> names =
-                instrument.tremulants().stream().map(Tremulant::name).toList();
+        List<String> names = instrument.tremulantNames();
         int tremulant = new Names("The organ has no tremulant", "The tremulants are", names).find(typed);
         return drawn.tremulants().contains(tremulant) ? drawn : drawn.toggleTremulant(tremulant);
     }

@@ -77,8 +77,7 @@ public final class Instrument {
         this.pistons = pistons;
         this.room = room;
         this.stops = knobs(this.divisions);
-        this.divisionByName =
-                indices(this.divisions.stream().map(Division::name).toList());
+        this.divisionByName = indices(divisionNames());
         this.stopByName = indices(stops.stream().map(Knob::name).toList());
         Completeness.check(this);
     }
@@ -135,6 +134,21 @@ public final class Instrument {
     /** Its tremulants, in the order of the file. */
     public List<Tremulant> tremulants() {
         return tremulants;
+    }
+
+    /** What its divisions are called, in the order of the file. */
+    public List<String> divisionNames() {
+        return divisions.stream().map(Division::name).toList();
+    }
+
+    /** What its couplers are called, in the order of the file. */
+    public List<String> couplerNames() {
+        return couplers.stream().map(Coupler::name).toList();
+    }
+
+    /** What its tremulants are called, in the order of the file. */
+    public List<String> tremulantNames() {
+        return tremulants.stream().map(Tremulant::name).toList();
     }
 
     /** Its pistons. */

@@ -6,11 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import versewind.organ.BoxPosition;
-import versewind.organ.Coupler;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
-import versewind.organ.Tremulant;
 import versewind.plan.HandsAndFeet;
 
 /** Writes what is drawn and how it is played into a file, as {@link VerseReader} reads it. */
@@ -32,10 +30,8 @@ final class DrawnWriter {
 
     /** What is drawn: a field for the stops, and one each for couplers, boxes and tremulants if there are any. */
     void registration(Block block, Registration registration) {
-        List<String> couplers =
-                instrument.couplers().stream().map(Coupler::name).toList();
-        List<String> tremulants =
-                instrument.tremulants().stream().map(Tremulant::name).toList();
+        List<String> couplers = instrument.couplerNames();
+        List<String> tremulants = instrument.tremulantNames();
         stops(block, "drawn", registration.stops());
         knobs(block, "couplers", registration.couplers().stream(), couplers);
         boxes(block, registration);

@@ -10,14 +10,12 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import versewind.advice.Rule;
 import versewind.organ.BoxPosition;
-import versewind.organ.Coupler;
 import versewind.organ.Division;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Stop;
 import versewind.organ.StopName;
-import versewind.organ.Tremulant;
 import versewind.plan.Answer;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Heard;
@@ -44,7 +42,7 @@ final class VerseCsvReader {
     VerseCsvReader(Instrument instrument, BiFunction<Csv.Row, CsvColumn, String> cell) {
         this.instrument = instrument;
         this.cell = cell;
-        this.divisions = instrument.divisions().stream().map(Division::name).toList();
+        this.divisions = instrument.divisionNames();
     }
 
     Verse verse(Csv.Row row) throws BadCell {
@@ -164,10 +162,8 @@ final class VerseCsvReader {
 
     private Registration registration(Csv.Row row) throws BadCell {
         Registration drawn = Registration.silent(instrument).withStops(stops(row, CsvColumn.STOPS));
-        List<String> couplers =
-                instrument.couplers().stream().map(Coupler::name).toList();
-        List<String> tremulants =
-                instrument.tremulants().stream().map(Tremulant::name).toList();
+        List<String> couplers = instrument.couplerNames();
+        List<String> tremulants = instrument.tremulantNames();
         drawn = drawn.withCouplers(knobs(row, CsvColumn.COUPLERS, couplers, "coupler"));
         for (int tremulant : knobs(row, CsvColumn.TREMULANTS, tremulants, "tremulant").stream()
                 .toArray()) {

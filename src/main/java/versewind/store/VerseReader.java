@@ -13,8 +13,6 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import versewind.advice.Rule;
 import versewind.organ.BoxPosition;
-import versewind.organ.Coupler;
-import versewind.organ.Division;
 import versewind.organ.FormerNames;
 import versewind.organ.FormerNames.Now;
 import versewind.organ.IndexSet;
@@ -22,7 +20,6 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Stop;
 import versewind.organ.StopName;
-import versewind.organ.Tremulant;
 import versewind.plan.Answer;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Heard;
@@ -204,10 +201,8 @@ final class VerseReader {
     }
 
     Registration registration(Fields fields) throws BadFile {
-        List<String> couplers =
-                instrument.couplers().stream().map(Coupler::name).toList();
-        List<String> tremulants =
-                instrument.tremulants().stream().map(Tremulant::name).toList();
+        List<String> couplers = instrument.couplerNames();
+        List<String> tremulants = instrument.tremulantNames();
         Registration drawn = new Registration(
                 stops(fields.at("drawn")),
                 knobs(fields.items("couplers"), couplers, name -> former.coupler(instrument, name), "coupler"),
@@ -293,8 +288,7 @@ final class VerseReader {
     private Optional<String> division(Found found, String name) throws BadFile {
         Optional<Now<String>> division = former.division(instrument, name);
         if (division.isEmpty()) {
-            List<String> names =
-                    instrument.divisions().stream().map(Division::name).toList();
+            List<String> names = instrument.divisionNames();
             throw found.bad(
                     "the organ has no division " + Quoted.text(name),
                     Nearest.sentence(name, names, "The divisions are"));

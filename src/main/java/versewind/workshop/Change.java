@@ -32,12 +32,9 @@ public record Change(FormerNames names, List<Problem> problems) {
     /** Compares an instrument with its draft. */
     public static Change of(Instrument before, OrganDraft draft) {
         List<Problem> problems = new ArrayList<>();
-        Map<String, Now<String>> divisions = new Names(draft, Part.DIVISION, problems)
-                .of(before.divisions().stream().map(each -> each.name()).toList());
-        Map<String, Now<String>> couplers = new Names(draft, Part.COUPLER, problems)
-                .of(before.couplers().stream().map(each -> each.name()).toList());
-        Map<String, Now<String>> tremulants = new Names(draft, Part.TREMULANT, problems)
-                .of(before.tremulants().stream().map(each -> each.name()).toList());
+        Map<String, Now<String>> divisions = new Names(draft, Part.DIVISION, problems).of(before.divisionNames());
+        Map<String, Now<String>> couplers = new Names(draft, Part.COUPLER, problems).of(before.couplerNames());
+        Map<String, Now<String>> tremulants = new Names(draft, Part.TREMULANT, problems).of(before.tremulantNames());
         Map<StopName, Now<StopName>> stops = new LinkedHashMap<>();
         new Names(draft, Part.STOP, problems)
                 .of(before.stops().stream().map(knob -> knob.name().toString()).toList())
