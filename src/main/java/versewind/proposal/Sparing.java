@@ -29,6 +29,8 @@ final class Sparing {
     private static final int EIGHTS = 3;
     private static final int EIGHTS_OF_BIG_CHORUS = 5;
 
+    private static final String EACH_COSTS = "each stop and coupler costs a little";
+
     private final Disposition organ;
     private final Wish wish;
     private final double[] byKind;
@@ -61,14 +63,14 @@ final class Sparing {
 
     void add(Sounding sounding, Tally tally) {
         Draft draft = sounding.draft();
-        tally.add(A_STOP * draft.stops().size(), "every stop has to be worth drawing");
+        tally.add(A_STOP * draft.stops().size(), EACH_COSTS);
         IndexSet idle = sounding.idle().minus(wish.locks().always());
         for (int stop = idle.next(0); stop != IndexSet.NONE; stop = idle.next(stop + 1)) {
             tally.add(IDLE, "drawn without sounding: %s", stop);
         }
         IndexSet couplers = draft.couplers();
         for (int each = couplers.next(0); each != IndexSet.NONE; each = couplers.next(each + 1)) {
-            tally.add(ofACoupler(each), "every coupler has to be worth drawing");
+            tally.add(ofACoupler(each), EACH_COSTS);
             if (sounding.most().drawnIn(organ.sourceOf(each)) == 0) {
                 tally.add(EMPTY_COUPLER, "a coupler brings nothing");
             }

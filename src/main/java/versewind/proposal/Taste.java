@@ -30,7 +30,7 @@ final class Taste {
                     MIXTURE         4    1.2  0.15 0
                     CORNET          4    3    2    1
                     REED_16         6    3    1.2  0.3
-                    REED_8          6    3    0.8  0
+                    REED_8          6    4    0.8  0
                     REED_4          6    4    1.2  0.2
                     SOLO_REED       4    3    2.5  2
                     ODD_REED        6    5    4    3
