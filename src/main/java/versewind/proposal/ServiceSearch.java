@@ -60,9 +60,9 @@ final class ServiceSearch {
     }
 
     private void search(Place place) {
-        Wish wish = registrant.wish(plan, place);
+        Wish wish = registrant.wishes().wish(plan, place);
         VerseSearch search = registrant.search(plan, place, wish);
-        Verse weighed = registrant.weighed(plan, place);
+        Verse weighed = registrant.wishes().weighed(plan, place);
         Conditions conditions = new Conditions(wish, weighed.singing(), weighed.people());
         List<Climb.Scored> ranked = known.computeIfAbsent(
                 conditions,
@@ -94,13 +94,13 @@ final class ServiceSearch {
                 && searched.get(index - 1).place().hymn() == here.place().hymn()
                 && searched.get(index - 1).place().verse() == here.place().verse() - 1;
         boolean isText = follows
-                && Registrant.isText(hymn, here.place().verse())
-                && Registrant.isText(hymn, here.place().verse() - 1);
+                && Wishes.isText(hymn, here.place().verse())
+                && Wishes.isText(hymn, here.place().verse() - 1);
         return new Stage(
                 candidates(here),
-                follows ? Optional.of(registrant.breath(plan, hymn)) : Optional.empty(),
+                follows ? Optional.of(registrant.wishes().breath(plan, hymn)) : Optional.empty(),
                 isText ? Stage.Likeness.COUNTS : Stage.Likeness.IS_WELCOME,
-                isText ? registrant.risesDb(plan, here.place()) : OptionalDouble.empty());
+                isText ? registrant.wishes().risesDb(plan, here.place()) : OptionalDouble.empty());
     }
 
     /** Its own, and the best of the hymn's other verses, as this verse judges them. */

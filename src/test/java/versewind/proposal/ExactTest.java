@@ -31,7 +31,7 @@ class ExactTest {
 
         Everything(Console console, Plan plan, Place place) {
             this.console = console;
-            wish = console.registrant().wish(plan, place);
+            wish = console.registrant().wishes().wish(plan, place);
             judge = console.registrant().search(plan, place, wish).judge();
             Space space = new Space(console.registrant().organ(), wish);
             for (HandsAndFeet hands : space.hands()) {
@@ -94,7 +94,7 @@ class ExactTest {
         Plan plan = Console.plan(people, verse);
         Place place = new Place(0, 0);
         List<Draft> found = console.registrant()
-                .search(plan, place, console.registrant().wish(plan, place))
+                .search(plan, place, console.registrant().wishes().wish(plan, place))
                 .best(() -> true);
 
         assertThat(found).isEqualTo(new Everything(console, plan, place).best());
@@ -151,8 +151,8 @@ class ExactTest {
         Console console = Console.of(new SmallOrgans(10).ofTwoManuals(8, 5, 3));
         Plan plan = Console.plan(150, console.verse(Mode.CONGREGATION, Mood.PLAIN));
         Place place = new Place(0, 0);
-        VerseSearch search =
-                console.registrant().search(plan, place, console.registrant().wish(plan, place));
+        VerseSearch search = console.registrant()
+                .search(plan, place, console.registrant().wishes().wish(plan, place));
 
         assertThat(search.best(() -> false)).isNotEmpty();
     }

@@ -51,8 +51,8 @@ class GapTest {
 
     private static double best(Console console, Plan plan, Climb.Effort effort) {
         Place place = new Place(0, 0);
-        VerseSearch search =
-                console.registrant().search(plan, place, console.registrant().wish(plan, place));
+        VerseSearch search = console.registrant()
+                .search(plan, place, console.registrant().wishes().wish(plan, place));
         return search.climbed(effort, () -> true).get(0).points();
     }
 }

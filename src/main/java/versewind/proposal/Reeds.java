@@ -1,0 +1,168 @@
+package versewind.proposal;
+
+import versewind.plan.Mood;
+
+/**
+ * In what order reeds join the people's chorus: after its flues, those of a box before those that stand in the open, those of
+ * 8 ft before deeper and higher ones, and those meant for solos last of all. Common practice, no source.
+ */
+final class Reeds {
+
+    private static final double REED_WITHOUT_EIGHT = 2;
+    private static final double REED_BEFORE_FLUE = 1.3;
+    private static final double SOLO_REED_BEFORE_FULL = 2;
+    private static final double OPEN_REEDS_FIRST = 1.4;
+    private static final double OPEN_16_FIRST = 0.6;
+    private static final double REED_BEFORE_ITS_EIGHT = 0.6;
+    private static final double REEDS_WITHOUT_UPPERWORK = 0.3;
+
+    /** For every reed of a division that is meant for solos, by mood: gentle, plain, bright, festal. */
+    private static final double[] SOLO_REED = {6, 5, 4, 1.2};
+
+    private static final String UPPERWORK = "reeds in a box stand without the upperwork of their division";
+
+    private final Disposition organ;
+    private final Wish wish;
+    private final boolean[] isForSolos;
+    private final boolean[] hasReeds;
+    private final boolean[] hasTwo;
+    private final boolean[] hasMixture;
+    private final boolean hasBoxed16;
+
+    Reeds(Disposition organ, Wish wish) {
+        this.organ = organ;
+        this.wish = wish;
+        isForSolos = new boolean[organ.organ().divisions().size()];
+        hasReeds = new boolean[isForSolos.length];
+        hasTwo = new boolean[isForSolos.length];
+        hasMixture = new boolean[isForSolos.length];
+        boolean boxed16 = false;
+        for (int division = 0; division < isForSolos.length; division++) {
+            isForSolos[division] = organ.isForSolos(division);
+            for (int stop : organ.stopsOf(division)) {
+                if (!wish.locks().never().contains(stop)) {
+                    Layer layer = organ.layer(stop);
+                    hasReeds[division] |= layer == Layer.REED_8;
+                    hasTwo[division] |= layer == Layer.PRINCIPAL_2 || layer == Layer.FLUTE_2;
+                    hasMixture[division] |= layer == Layer.MIXTURE;
+                    boxed16 |= layer == Layer.REED_16 && organ.isEnclosed(division);
+                }
+            }
+        }
+        hasBoxed16 = boxed16;
+    }
+
+    /** What concerns all that the right hand sounds. */
+    void add(Sounding sounding, Tally tally) {
+        addOrder(sounding, tally);
+        addOpenReeds(sounding, tally);
+    }
+
+    /** What concerns one division that is heard. */
+    void add(int division, Sounding sounding, Tally tally) {
+        int drawn = in(division, sounding.drawn());
+        if (isForSolos[division]) {
+            addSoloReeds(drawn, sounding, tally);
+        }
+        boolean isEightMissed = hasReeds[division] && sounding.most().in(division, Layer.REED_8) == 0;
+        boolean isReedAlone = drawn == sounding.drawn().drawnIn(division);
+        if (isForSolos[division] && isReedAlone && wish.mood() == Mood.FESTAL) {
+            return;
+        }
+        tally.add(
+                drawn > 0 && isEightMissed ? REED_BEFORE_ITS_EIGHT : 0,
+                "a reed stands without the 8 ft of its division");
+        if (organ.isEnclosed(division) && drawn > 0 && wish.isPeople()) {
+            addUpperwork(division, sounding.most(), tally);
+        }
+    }
+
+    /** How many chorus reeds of a division are drawn. */
+    static int in(int division, Counts counts) {
+        return counts.in(division, Layer.REED_8)
+                + counts.in(division, Layer.REED_16)
+                + counts.in(division, Layer.REED_4);
+    }
+
+    /** Chorus reeds come last, after the flue chorus, and those of 8 ft first. */
+    private void addOrder(Sounding sounding, Tally tally) {
+        int eights = sounding.drawn().inRight(Layer.REED_8);
+        int others = sounding.drawn().inRight(Layer.REED_16) + sounding.drawn().inRight(Layer.REED_4);
+        if (eights + others == 0) {
+            return;
+        }
+        if (sounding.most().inRight(Layer.REED_8) == 0) {
+            tally.add(REED_WITHOUT_EIGHT, "a reed sounds before one of 8 ft");
+        }
+        int leading = sounding.draft().hands().right();
+        Counts most = sounding.most();
+        boolean isTwo = hasTwo[leading]
+                ? most.underRight(Layer.PRINCIPAL_2) + most.underRight(Layer.FLUTE_2) > 0
+                : most.inRight(Layer.PRINCIPAL_2) + most.inRight(Layer.FLUTE_2) > 0;
+        if (!isTwo && organ.has(Layer.PRINCIPAL_2)) {
+            tally.add(REED_BEFORE_FLUE, "a reed sounds before the 2 ft");
+        }
+        boolean isMixture = hasMixture[leading] ? most.underRight(Layer.MIXTURE) > 0 : most.inRight(Layer.MIXTURE) > 0;
+        if (!isMixture && organ.has(Layer.MIXTURE)) {
+            tally.add(REED_BEFORE_FLUE, "a reed sounds before the mixture");
+        }
+    }
+
+    /** The reeds of a box, which can be held back, come before those that stand in the open. */
+    private void addOpenReeds(Sounding sounding, Tally tally) {
+        if (!wish.isPeople() || !isBoxReachable(sounding)) {
+            return;
+        }
+        int open = 0;
+        int open16 = 0;
+        int inBox = 0;
+        int inBox16 = 0;
+        for (int division : organ.organ().manualDivisions()) {
+            if (sounding.isInRight(division) && organ.isEnclosed(division)) {
+                inBox += in(division, sounding.most());
+                inBox16 += sounding.most().in(division, Layer.REED_16);
+            } else if (sounding.isInRight(division)) {
+                open += in(division, sounding.drawn());
+                open16 += sounding.drawn().in(division, Layer.REED_16);
+            }
+        }
+        tally.add(open > 0 && inBox == 0 ? OPEN_REEDS_FIRST : 0, "the reeds of a box would come first");
+        tally.add(
+                open16 > 0 && inBox16 == 0 && hasBoxed16 ? OPEN_16_FIRST : 0,
+                "the 16 ft reed of a box would come first");
+    }
+
+    private boolean isBoxReachable(Sounding sounding) {
+        for (int coupler = 0; coupler < organ.couplers(); coupler++) {
+            int source = organ.sourceOf(coupler);
+            boolean isToHand =
+                    organ.keyboardOf(coupler) == sounding.draft().hands().right();
+            if (isToHand && organ.isEnclosed(source) && hasReeds[source] && !isForSolos[source]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Reeds meant for solos join the people's chorus last of all, when everything else is there. */
+    private void addSoloReeds(int drawn, Sounding sounding, Tally tally) {
+        if (drawn == 0 || !wish.isPeople()) {
+            return;
+        }
+        tally.add(drawn * SOLO_REED[wish.layers().ordinal()], "reeds meant for solos join the chorus");
+        boolean isFull = true;
+        for (int division : organ.organ().manualDivisions()) {
+            boolean isWanted = hasReeds[division] && !isForSolos[division] && sounding.isInRight(division);
+            isFull &= !isWanted || in(division, sounding.most()) > 0;
+        }
+        tally.add(isFull ? 0 : SOLO_REED_BEFORE_FULL, "reeds meant for solos come before those of the chorus");
+    }
+
+    /** The reeds of a box crown its own upperwork. */
+    private void addUpperwork(int division, Counts most, Tally tally) {
+        boolean isTwoMissed = most.in(division, Layer.PRINCIPAL_2) + most.in(division, Layer.FLUTE_2) == 0;
+        boolean isMixtureMissed = most.in(division, Layer.MIXTURE) == 0;
+        tally.add(isTwoMissed && hasTwo[division] ? REEDS_WITHOUT_UPPERWORK : 0, UPPERWORK);
+        tally.add(isMixtureMissed && hasMixture[division] ? REEDS_WITHOUT_UPPERWORK : 0, UPPERWORK);
+    }
+}
