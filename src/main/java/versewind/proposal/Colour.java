@@ -14,6 +14,7 @@ final class Colour {
     private static final double SECOND_COLOUR = 1.2;
     private static final double SECOND_BENEATH = 0.3;
     private static final double ALL_TOGETHER = 5;
+    private static final double HELD_BACK = 0.5;
 
     private final Disposition organ;
     private final Mood mood;
@@ -32,11 +33,11 @@ final class Colour {
         wants = Taste.wants(role, wish.mood());
         isWantableIn = new boolean[organ.organ().divisions().size()][Layer.COUNT];
         inHands = new double[organ.stops()];
-        inHandsWords = words();
+        inHandsWords = words(wish.mood());
         inSoloLine = new double[organ.stops()];
         for (int stop = 0; stop < organ.stops(); stop++) {
             Layer layer = organ.layer(stop);
-            inHands[stop] = Taste.cost(role, mood, layer);
+            inHands[stop] = Taste.cost(role, mood, layer) * (isHeldBack(stop) ? HELD_BACK : 1);
             inSoloLine[stop] = Taste.cost(Role.SOLO_LINE, mood, layer);
             if (!wish.locks().never().contains(stop)) {
                 isWantable[layer.ordinal()] = true;
@@ -59,14 +60,22 @@ final class Colour {
         drawn.tremulants().forEach(tremulant -> tally.add(ALL_TOGETHER, "a tremulant is drawn"));
     }
 
-    private String words() {
+    /** Whether it is a chorus reed in a box, which is milder and can be held back. */
+    private boolean isHeldBack(int stop) {
+        Layer layer = organ.layer(stop);
+        return role == Role.PEOPLE
+                && (layer == Layer.REED_8 || layer == Layer.REED_16 || layer == Layer.REED_4)
+                && organ.isEnclosed(organ.divisionOf(stop));
+    }
+
+    private String words(Mood wanted) {
         return switch (role) {
             case PEOPLE ->
-                switch (mood) {
+                switch (wanted) {
                     case GENTLE -> "it would be gentler without %s";
                     case PLAIN -> "it would be plainer without %s";
                     case BRIGHT -> "it would do without %s";
-                    case FESTAL -> "a festal verse gains little by %s";
+                    case FESTAL -> "even a festal verse would do without %s";
                 };
             case CHOIR -> "a choir is better carried without %s";
             case SOLOIST -> "one voice is better carried without %s";

@@ -11,6 +11,7 @@ final class OwnChorus {
 
     private static final double NO_EIGHT = 0.5;
     private static final double BARE_MIXTURE = 0.8;
+    private static final double MIXTURE_BEFORE_TWO = 1;
     private static final double BARE_REED = 0.8;
     private static final double NO_SECOND = 0.25;
     private static final double NO_SECOND_IN_FULL = 0.6;
@@ -21,6 +22,7 @@ final class OwnChorus {
     private final Disposition organ;
     private final Wish wish;
     private final boolean[] isForSolos;
+    private final boolean[] hasTwo;
     private final Reeds reeds;
 
     OwnChorus(Disposition organ, Wish wish) {
@@ -28,8 +30,12 @@ final class OwnChorus {
         this.wish = wish;
         reeds = new Reeds(organ, wish);
         isForSolos = new boolean[organ.organ().divisions().size()];
+        hasTwo = new boolean[isForSolos.length];
         for (int division = 0; division < isForSolos.length; division++) {
             isForSolos[division] = organ.isForSolos(division);
+            hasTwo[division] = organ.stopsOf(division).stream()
+                    .filter(stop -> !wish.locks().never().contains(stop))
+                    .anyMatch(stop -> organ.layer(stop) == Layer.PRINCIPAL_2 || organ.layer(stop) == Layer.FLUTE_2);
         }
     }
 
@@ -90,6 +96,13 @@ final class OwnChorus {
         }
         if (fours == 0 && sounding.drawn().in(division, Layer.MIXTURE) > 0) {
             tally.add(BARE_MIXTURE, "a mixture stands without a 4 ft of its division");
+        }
+        boolean isTwoMissed = hasTwo[division]
+                && sounding.most().in(division, Layer.PRINCIPAL_2)
+                                + sounding.most().in(division, Layer.FLUTE_2)
+                        == 0;
+        if (isTwoMissed && sounding.drawn().in(division, Layer.MIXTURE) > 0) {
+            tally.add(MIXTURE_BEFORE_TWO, "a mixture sounds before the 2 ft of its division");
         }
         if (eights + fours < 2 && drawnReeds > 0) {
             tally.add(BARE_REED, "reeds stand without flues of their division");

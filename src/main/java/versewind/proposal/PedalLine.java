@@ -14,6 +14,7 @@ final class PedalLine {
     private static final double NO_COUPLER = 0.3;
     private static final double NO_REED = 0.6;
     private static final double NO_EIGHT = 0.25;
+    private static final double NO_EIGHT_IN_FULL = 0.5;
     private static final double NO_HIGHER = 0.15;
     private static final double REED_ALONE = 2.5;
     private static final double MIXTURE_ALONE = 1.5;
@@ -25,6 +26,11 @@ final class PedalLine {
 
     /** How far off in the order from soft to loud is as good. */
     private static final double ABOUT_AS_LOUD = 0.5;
+
+    private static final double NEARLY_AS_LOUD = 0.3;
+
+    /** What a chorus with a mixture or reeds wants beneath it. */
+    private static final double LOUDNESS_UNDER_FULL = 0.7;
 
     private static final double LOUDNESS_OF_EIGHT = 0.8;
     private static final double ABOUT_AS_LOUD_OF_EIGHT = 0.65;
@@ -86,7 +92,7 @@ final class PedalLine {
                 && wish.mood() != Mood.GENTLE
                 && hasEight
                 && sounding.most().inFeet(Layer.PEDAL_8) == 0) {
-            tally.add(NO_EIGHT, "the pedal has no 8 ft of its own");
+            tally.add(wish.layers() == Mood.PLAIN ? NO_EIGHT : NO_EIGHT_IN_FULL, "the pedal has no 8 ft of its own");
         }
         if (wish.isPeople()
                 && wish.mood() == Mood.FESTAL
@@ -96,7 +102,7 @@ final class PedalLine {
         }
         tally.add(SECOND * (sounding.drawn().inFeet(Layer.PEDAL_16) - enough()), "one 16 ft more than the pedal needs");
         tally.add(SECOND * (sounding.drawn().inFeet(Layer.PEDAL_8) - enough()), "one 8 ft more than the pedal needs");
-        if (!wish.isPeople() || wish.mood() == Mood.GENTLE) {
+        if (!wish.isPeople() || isGentle()) {
             IndexSet stops = sounding.draft().stops();
             for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
                 if (organ.divisionOf(stop) == organ.pedal() && organ.stop(stop).family() == Family.PRINCIPAL) {
@@ -104,7 +110,7 @@ final class PedalLine {
                 }
             }
         }
-        addLoudness(sounding, Layer.PEDAL_16, LOUDNESS, ABOUT_AS_LOUD, tally);
+        addLoudness(sounding, Layer.PEDAL_16, LOUDNESS, isGentle() ? NEARLY_AS_LOUD : ABOUT_AS_LOUD, tally);
         addLoudness(sounding, Layer.PEDAL_8, LOUDNESS_OF_EIGHT, ABOUT_AS_LOUD_OF_EIGHT, tally);
         if (hasPedalReeds(sounding.drawn()) && !hasReeds(sounding.most())) {
             tally.add(REED_ALONE, "the pedal has a reed before the manuals have one");
@@ -115,6 +121,10 @@ final class PedalLine {
         if (sounding.drawn().inFeet(Layer.PEDAL_MIXTURE) > 0 && sounding.most().inRight(Layer.MIXTURE) == 0) {
             tally.add(MIXTURE_ALONE, "the pedal has a mixture before the manuals have one");
         }
+    }
+
+    private boolean isGentle() {
+        return wish.mood() == Mood.GENTLE;
     }
 
     private static boolean hasReeds(Counts counts) {
@@ -148,9 +158,10 @@ final class PedalLine {
     /** The loudest of a layer should be as loud as the mood: a soft one in a gentle verse. */
     private void addLoudness(Sounding sounding, Layer layer, double points, double enough, Tally tally) {
         int loudest = loudest(layer, sounding.draft().stops());
-        boolean isDecided = loudest(layer, sounding.open()) == IndexSet.NONE;
+        boolean isDecided =
+                loudest(layer, sounding.open()) == IndexSet.NONE && isFull(sounding.drawn()) == isFull(sounding.most());
         if (loudest != IndexSet.NONE && organ.hasChoice(loudest) && isDecided) {
-            double off = organ.loudness(loudest) - wantedLoudness();
+            double off = organ.loudness(loudest) - wantedLoudness(sounding);
             tally.add(
                     points * (off > 0 ? TOO_LOUD : 1) * Math.max(0, Math.abs(off) - enough),
                     off > 0 ? "a softer stop than %s would do" : "a firmer stop than %s would carry better",
@@ -165,6 +176,15 @@ final class PedalLine {
             loudest = organ.layer(stop) == layer && isLouder ? stop : loudest;
         }
         return loudest;
+    }
+
+    private static boolean isFull(Counts counts) {
+        return counts.inRight(Layer.MIXTURE) > 0 || hasReeds(counts);
+    }
+
+    private double wantedLoudness(Sounding sounding) {
+        double wanted = wantedLoudness();
+        return wish.isPeople() && isFull(sounding.drawn()) ? Math.max(wanted, LOUDNESS_UNDER_FULL) : wanted;
     }
 
     private double wantedLoudness() {

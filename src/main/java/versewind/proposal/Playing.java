@@ -10,7 +10,7 @@ import versewind.plan.Mood;
 final class Playing {
 
     private static final double NOT_THE_MAIN_MANUAL = 1.2;
-    private static final double IN_THE_OPEN = 0.5;
+    private static final double IN_THE_OPEN = 0.9;
     private static final double NO_COUPLER = 8;
     private static final double NO_SOLO = 6;
     private static final double COUPLED_SOLO = 0.4;
@@ -18,7 +18,7 @@ final class Playing {
     private static final double NO_EIGHT = 60;
     private static final double NOTHING_OF_ITS_OWN = 1.5;
     private static final double BETWEEN = 0.05;
-    private static final double NO_BASS = 1;
+    private static final double NO_BASS = 2.5;
     private static final double MEANT_FOR_SOLOS = 0.3;
 
     private final Disposition organ;
@@ -71,7 +71,7 @@ final class Playing {
         Layout layout = draft.hands().layout();
         switch (layout) {
             case FOUR_PARTS, MELODY_SOLOED -> {}
-            case MANUALS_ONLY -> tally.add(withoutSixteen(), "without the feet it is harder to stretch");
+            case MANUALS_ONLY -> tally.add(withoutSixteen(), "wide chords lie badly without the pedal");
             case COUPLED_DOWN -> {
                 tally.add(withoutSixteen() - 0.05, "the feet have no 16 ft");
                 if (!isCoupledDown(draft.couplers())) {
@@ -125,7 +125,7 @@ final class Playing {
         double shut = 1 - position.opening();
         switch (wish.role()) {
             case PEOPLE -> tally.add(shut * forPeople(), "a box could stand wider open");
-            case CHOIR -> tally.add(0.4 * Math.abs(shut - 0.5), "the box would be better half open");
+            case CHOIR -> tally.add(0.7 * Math.abs(shut - 0.5), "the box would be better half open");
             case SOLOIST -> tally.add(0.5 * position.opening(), "the box could be closed for one voice");
             case SOLO_LINE, UNDER_SOLO -> tally.add(0.05 * shut, "a box is not quite open");
         }
@@ -135,7 +135,7 @@ final class Playing {
 
     private double forPeople() {
         return switch (wish.mood()) {
-            case GENTLE -> 0.1;
+            case GENTLE -> 0.3;
             case PLAIN -> 0.5;
             case BRIGHT -> 0.9;
             case FESTAL -> 1.6;

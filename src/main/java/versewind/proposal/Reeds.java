@@ -9,7 +9,7 @@ import versewind.plan.Mood;
 final class Reeds {
 
     private static final double REED_WITHOUT_EIGHT = 2;
-    private static final double REED_BEFORE_FLUE = 1.3;
+    private static final double REED_BEFORE_FLUE = 2.2;
     private static final double SOLO_REED_BEFORE_FULL = 2;
     private static final double OPEN_REEDS_FIRST = 1.4;
     private static final double OPEN_16_FIRST = 0.6;

@@ -1,8 +1,8 @@
 package versewind.proposal;
 
 /**
- * How a verse of the people stands to the one before: where the hymn is to grow its margin is no less, where it is to sink no
- * more. Common practice, no source; the points are estimates.
+ * How a verse of the people stands to the one before: where the hymn is to grow by something that one hears its margin grows
+ * by a step, where it is to sink it sinks; and it never goes the other way. Common practice, no source; the points are estimates.
  *
  * @param beforeDb margin of the verse before
  * @param wantedDb by how much this one's target lies higher

@@ -66,6 +66,11 @@ final class Shape {
         return isHeldBack || verse.singing() == Singing.GENTLE ? Mood.GENTLE : Mood.PLAIN;
     }
 
+    /** Whether the day is a feast. */
+    static boolean isFestal(Plan plan) {
+        return occasion(plan) == Occasion.FESTAL;
+    }
+
     private static Occasion occasion(Plan plan) {
         return plan.heading()
                 .date()

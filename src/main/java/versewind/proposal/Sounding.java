@@ -120,13 +120,16 @@ final class Sounding {
 
     /**
      * A number that two drafts have in common where hands and feet sound as many stops of every kind, and one cannot be told
-     * from the other but by comparing: it does not matter which of two trumpets is drawn, nor what is coupled to the feet.
+     * from the other but by comparing: it does not matter which of two trumpets is drawn, nor a flute under a principal of its
+     * pitch, nor what is coupled to the feet.
      */
     long shade() {
         long shade = draft.hands().layout().ordinal();
         for (Layer layer : LAYERS) {
-            shade = 31 * shade + drawn.inRight(layer);
-            shade = 31 * shade + drawn.inLeft(layer);
+            Layer cover = layer.cover();
+            boolean isOther = cover != layer;
+            shade = 31 * shade + (isOther && drawn.inRight(cover) > 0 ? 0 : drawn.inRight(layer));
+            shade = 31 * shade + (isOther && drawn.inLeft(cover) > 0 ? 0 : drawn.inLeft(layer));
         }
         boolean isReedy = drawn.inFeet(Layer.PEDAL_REED_16) + drawn.inFeet(Layer.PEDAL_REED_8) > 0;
         return 4 * shade + (drawn.inFeet(Layer.PEDAL_16) > 0 ? 2 : 0) + (isReedy ? 1 : 0);
@@ -141,6 +144,14 @@ final class Sounding {
 
     boolean isSoloed() {
         return draft.hands().layout() == Layout.MELODY_SOLOED;
+    }
+
+    /** Whether a hand or the feet play on the keyboard of a division. */
+    boolean isUnderHandOrFoot(int division) {
+        return division == organ.pedal()
+                ? isPedalled()
+                : organ.isOneKeyboard(division, draft.hands().right())
+                        || organ.isOneKeyboard(division, draft.hands().left());
     }
 
     /** Whether the feet play. */

@@ -14,13 +14,14 @@ final class Sparing {
     private static final double A_COUPLER = 0.08;
 
     /** By mood: gentle, plain, bright, festal. */
-    private static final double[] OCTAVE = {4, 2.5, 1.5, 0.8};
+    private static final double[] OCTAVE = {4, 2.5, 1.6, 1};
 
-    private static final double[] SUB_OCTAVE = {5, 4, 2.5, 1.2};
+    private static final double[] SUB_OCTAVE = {5, 4, 3, 2.5};
     private static final double UNISON_OFF = 5;
+    private static final double ROUNDABOUT = 0.6;
     private static final double IDLE = 4;
     private static final double EMPTY_COUPLER = 3;
-    private static final double TRANSMISSION = 3;
+    private static final double TRANSMISSION = 1;
     private static final double DOUBLED = 0.8;
     private static final double DOUBLED_IN_BIG_CHORUS = 0.35;
     private static final double FLUTES_TOGETHER = 0.6;
@@ -71,6 +72,9 @@ final class Sparing {
         IndexSet couplers = draft.couplers();
         for (int each = couplers.next(0); each != IndexSet.NONE; each = couplers.next(each + 1)) {
             tally.add(ofACoupler(each), EACH_COSTS);
+            if (!sounding.isUnderHandOrFoot(organ.keyboardOf(each))) {
+                tally.add(ROUNDABOUT, "a coupler is reached only through another");
+            }
             if (sounding.most().drawnIn(organ.sourceOf(each)) == 0) {
                 tally.add(EMPTY_COUPLER, "a coupler brings nothing");
             }

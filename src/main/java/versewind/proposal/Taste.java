@@ -20,18 +20,18 @@ final class Taste {
                     FLUTE_8         0    0.25 0.35 0.35
                     STRING_8        0.3  0.4  0.5  0.5
                     CELESTE         9    9    9    9
-                    PRINCIPAL_4     1    0    0    0
+                    PRINCIPAL_4     0.8  0    0    0
                     FLUTE_4         0    0.25 0.35 0.4
                     TWELFTH         3    1    0.3  0.15
                     PRINCIPAL_2     2.5  0.3  0    0
                     FLUTE_2         1.5  0.6  0.5  0.5
                     HIGH            3    1.5  0.7  0.5
                     MUTATION        3    3    2.5  2
-                    MIXTURE         4    1.2  0.15 0
-                    CORNET          4    3    2    1
-                    REED_16         6    3    1.2  0.3
-                    REED_8          6    4    0.8  0
-                    REED_4          6    4    1.2  0.2
+                    MIXTURE         8    1.2  0.15 0
+                    CORNET          8    3    2    1
+                    REED_16         10   4    1.2  0.3
+                    REED_8          10   4    0.8  0
+                    REED_4          10   4    1.2  0.2
                     SOLO_REED       4    3    2.5  2
                     ODD_REED        6    5    4    3
                     PEDAL_32        4    3    2    0.4
@@ -112,8 +112,8 @@ final class Taste {
             Role.SOLO_LINE,
             read("""
                     DOUBLE          4    4    4    4
-                    PRINCIPAL_8     0.4  0.4  0.4  0.5
-                    FLUTE_8         0.2  0.4  0.7  0.9
+                    PRINCIPAL_8     0.4  0.4  0.4  0.9
+                    FLUTE_8         0.2  0.4  0.7  1.5
                     STRING_8        0.8  1    1.2  1.4
                     CELESTE         4    4    4    4
                     PRINCIPAL_4     3    3    3    3
@@ -126,22 +126,22 @@ final class Taste {
                     MIXTURE         6    6    6    6
                     CORNET          1.5  0.3  0    0
                     REED_16         5    5    5    5
-                    REED_8          3    1    0.4  0
+                    REED_8          3    1    0.2  0
                     REED_4          5    5    5    5
-                    SOLO_REED       0    0    0.2  0.4
+                    SOLO_REED       0    0    0.2  1.2
                     ODD_REED        3    3    3    3
                     """),
             Role.UNDER_SOLO,
             read("""
                     DOUBLE          5    5    5    5
-                    PRINCIPAL_8     1.5  1.2  1    0.8
-                    FLUTE_8         0    0    0    0
+                    PRINCIPAL_8     1.5  1.2  0.6  0.1
+                    FLUTE_8         0    0    0    0.5
                     STRING_8        0    0.1  0.1  0.2
                     CELESTE         2    3    3    3
-                    PRINCIPAL_4     4    3    2.5  2
+                    PRINCIPAL_4     4    3    1.5  0.1
                     FLUTE_4         1    0.8  0.5  0.4
                     TWELFTH         6    6    6    6
-                    PRINCIPAL_2     6    6    6    5
+                    PRINCIPAL_2     6    6    4    0.8
                     FLUTE_2         4    4    3    3
                     HIGH            6    6    6    6
                     MUTATION        6    6    6    6
@@ -213,8 +213,16 @@ final class Taste {
                         in(1, "an 8 ft flute would be kinder to the voice", Layer.FLUTE_8),
                         in(0.5, "4 ft would help the singer", Layer.FLUTE_4, Layer.PRINCIPAL_4));
             case SOLO_LINE -> List.of();
-            case UNDER_SOLO -> List.of(in(0.8, "a soft 8 ft would carry the melody", Layer.FLUTE_8, Layer.STRING_8));
+            case UNDER_SOLO -> underSolo(mood);
         };
+    }
+
+    private static List<Want> underSolo(Mood mood) {
+        return mood == Mood.FESTAL
+                ? List.of(
+                        in(0.8, "a firm 8 ft would carry the melody", Layer.PRINCIPAL_8),
+                        in(0.6, "4 ft would carry the melody", Layer.PRINCIPAL_4, Layer.FLUTE_4))
+                : List.of(in(0.8, "a soft 8 ft would carry the melody", Layer.FLUTE_8, Layer.STRING_8));
     }
 
     private static List<Want> ofPeople(Mood mood) {

@@ -27,7 +27,8 @@ final class Why {
         sounding.look(draft);
         String sound = sounding.isSoloed() ? soloed(draft) : chorus(draft) + coupled(draft) + feet(draft);
         String sentence = sound + ": " + balance(marginDb);
-        return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1) + reservation(score) + ".";
+        boolean isWeak = wish.isPeople() && marginDb < wish.target().lowDb() - WORTH_A_WORD_DB;
+        return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1) + reservation(score, isWeak) + ".";
     }
 
     private String name(int division) {
@@ -113,6 +114,9 @@ final class Why {
         String names = draft.couplers().stream()
                 .filter(coupler -> organ.keyboardOf(coupler) != organ.pedal())
                 .filter(coupler -> organ.keyboardOf(coupler) != organ.sourceOf(coupler))
+                .filter(coupler -> sounding.isUnderHandOrFoot(organ.keyboardOf(coupler)))
+                .filter(coupler -> !organ.isOneKeyboard(
+                        organ.sourceOf(coupler), draft.hands().right()))
                 .mapToObj(coupler -> name(organ.sourceOf(coupler)))
                 .distinct()
                 .collect(Collectors.joining(" and "));
@@ -137,6 +141,9 @@ final class Why {
         IndexSet couplers = draft.couplers();
         boolean isCoupled = couplers.stream().anyMatch(coupler -> organ.keyboardOf(coupler) == organ.pedal());
         String own = pitches.isEmpty() ? "pedal" : "pedal " + listed(pitches);
+        boolean isReedy =
+                sounding.drawn().inFeet(Layer.PEDAL_REED_16) + sounding.drawn().inFeet(Layer.PEDAL_REED_8) > 0;
+        own = isReedy ? own + " with reed" : own;
         return ", " + own + (isCoupled ? " coupled" : "");
     }
 
@@ -174,7 +181,9 @@ final class Why {
         }
         return isMore
                 ? "it stays far beneath the " + voices
-                : "it carries the " + voices + " and lets the words through";
+                : wish.company().isSung()
+                        ? "it carries the " + voices + " and lets the words through"
+                        : "it is as soft as the " + voices + " will want it";
     }
 
     private static String melody(boolean isLess, boolean isMore) {
@@ -184,9 +193,11 @@ final class Why {
         return isMore ? "the melody stands far out" : "the melody stands out";
     }
 
-    private static String reservation(Score score) {
+    /** What speaks against it; of what is too weak not that it has stops too many. */
+    private static String reservation(Score score, boolean isWeak) {
         return score.parts().stream()
                 .filter(part -> part.kind() != PartKind.BALANCE && part.kind() != PartKind.SPARING)
+                .filter(part -> !isWeak || part.kind() != PartKind.COLOUR)
                 .filter(part -> part.points() >= RESERVATION)
                 .max(Comparator.comparingDouble(ScorePart::points))
                 .map(part -> "; but " + lower(part.sentence()))

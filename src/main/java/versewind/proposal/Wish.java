@@ -6,6 +6,7 @@ import versewind.advice.Company;
 import versewind.plan.Locks;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
+import versewind.plan.Singing;
 
 /**
  * What a verse wants of its registration.
@@ -49,10 +50,13 @@ record Wish(Mode mode, Company company, Mood mood, Locks locks, Target target, d
         };
     }
 
-    /** The mood by which layers are too much: people who sing strongly bear more, but for a gentle verse. */
+    /** The mood by which layers are too much: people who sing strongly bear more, in a gentle verse no more than a plain one has. */
     Mood layers() {
-        if (!isPeople() || mood == Mood.GENTLE) {
+        if (!isPeople()) {
             return mood;
+        }
+        if (mood == Mood.GENTLE) {
+            return company.singing().compareTo(Singing.STRONG) >= 0 ? Mood.PLAIN : mood;
         }
         Mood borne =
                 switch (company.singing()) {

@@ -1,6 +1,7 @@
 package versewind.proposal;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -42,7 +43,7 @@ final class Wishes {
         Wish wish = new Wish(
                 weighed.mode(),
                 Company.of(verse),
-                Shape.mood(plan, place),
+                weighed.mode() == Mode.MELODY_SOLOED ? ofMelody(plan, place) : Shape.mood(plan, place),
                 verse.locks(),
                 target(plan, place),
                 USUAL_SD_DB,
@@ -67,6 +68,22 @@ final class Wishes {
                 .withMode(next.mode() == Mode.MELODY_SOLOED ? Mode.CONGREGATION : next.mode())
                 .withSinging(next.singing())
                 .withPeople(next.people());
+    }
+
+    /** A melody is soloed as strongly as what it introduces will be sung. */
+    private static Mood ofMelody(Plan plan, Place place) {
+        Mood own = Shape.mood(plan, place);
+        List<Verse> verses = plan.hymns().get(place.hymn()).verses();
+        Optional<Verse> next = verses.subList(place.verse(), verses.size()).stream()
+                .filter(Verse::isSung)
+                .findFirst();
+        if (own == Mood.GENTLE || next.isEmpty() || next.get().mode() != Mode.CONGREGATION) {
+            return own;
+        }
+        Mood introduced = Shape.mood(plan, new Place(place.hymn(), verses.indexOf(next.get())));
+        boolean isStrong = next.get().singing().compareTo(Singing.STRONG) >= 0;
+        Mood sung = isStrong ? (Shape.isFestal(plan) ? Mood.FESTAL : Mood.BRIGHT) : Mood.PLAIN;
+        return Collections.max(List.of(own, introduced, sung));
     }
 
     /** Where the plan wants a verse gentle, people sing it gently, if nothing else is said of their singing. */
