@@ -45,6 +45,13 @@ public record Hymn(
                 verses.stream().map(verse -> verse.withAnswer(Optional.empty())).toList());
     }
 
+    /** With all that is locked in every verse of a plan locked in its own, too. */
+    public Hymn locking(Locks throughout) {
+        return withVerses(verses.stream()
+                .map(verse -> verse.withLocks(verse.locks().with(throughout)))
+                .toList());
+    }
+
     /** With other verses. */
     public Hymn withVerses(List<Verse> others) {
         return new Hymn(number, title, tune, metre, key, tempo, notes, others);

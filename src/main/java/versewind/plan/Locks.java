@@ -33,4 +33,16 @@ public record Locks(IndexSet always, IndexSet never) {
     public Locks without(int stop) {
         return new Locks(always.without(stop), never.without(stop));
     }
+
+    /** With all that others lock, as they lock it. */
+    public Locks with(Locks others) {
+        return new Locks(
+                always.minus(others.never).plus(others.always),
+                never.minus(others.always).plus(others.never));
+    }
+
+    /** What is locked the same way here and there. */
+    public Locks shared(Locks others) {
+        return new Locks(always.minus(always.minus(others.always)), never.minus(never.minus(others.never)));
+    }
 }

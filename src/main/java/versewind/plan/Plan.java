@@ -52,6 +52,15 @@ public record Plan(Heading heading, String instrument, List<Hymn> hymns) {
                 .toList();
     }
 
+    /** What is locked in every verse; nothing where there is none. */
+    public Locks locks() {
+        return hymns.stream()
+                .flatMap(hymn -> hymn.verses().stream())
+                .map(Verse::locks)
+                .reduce(Locks::shared)
+                .orElse(Locks.NONE);
+    }
+
     /** Whether every verse can be played on an instrument: all that is drawn exists, and hands play manuals. */
     public boolean fits(Instrument organ) {
         return hymns.stream().flatMap(hymn -> hymn.verses().stream()).allMatch(verse -> fits(verse, organ));

@@ -64,9 +64,10 @@ final class Arranging {
         return step.saying("Its kind is now: " + next.word() + ".");
     }
 
-    /** A new verse is sung and played as the one where we are, with nothing drawn. */
+    /** A new verse is sung and played as the one where we are, with nothing drawn; what is locked throughout is in it. */
     private static Step insertVerse(State state, Work work, Hymn hymn) {
-        Verse blank = Verses.blank(work.instrument(), VerseKind.VERSE);
+        Verse blank = Verses.blank(work.instrument(), VerseKind.VERSE)
+                .withLocks(work.plan().locks());
         Verse verse = work.verse()
                 .filter(Verse::isSung)
                 .map(here -> blank.withMode(here.mode())

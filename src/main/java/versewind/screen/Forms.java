@@ -65,7 +65,7 @@ final class Forms {
             return Handler.edit(closed, work, new Edit.SetHymn(work.place().hymn(), hymn), work.place());
         }
         if (purpose instanceof Purpose.NewHymn newHymn) {
-            Hymn hymn = HymnForm.made(filled, work.instrument());
+            Hymn hymn = HymnForm.made(filled, work.instrument(), work.plan().locks());
             return Handler.edit(closed, work, new Edit.InsertHymn(newHymn.at(), hymn));
         }
         if (purpose instanceof Purpose.SaveUnder) {

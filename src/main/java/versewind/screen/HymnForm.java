@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
+import versewind.plan.Locks;
 import versewind.plan.Verse;
 import versewind.plan.Verses;
 
@@ -49,9 +50,9 @@ final class HymnForm {
     }
 
     /** A hymn of new verses. */
-    static Hymn made(FilledForm filled, Instrument organ) {
+    static Hymn made(FilledForm filled, Instrument organ, Locks throughout) {
         int sung = filled.number(SUNG, 0, Verses.MOST_NEW);
-        return hymn(filled, Verses.ofNewHymn(organ, sung));
+        return hymn(filled, Verses.ofNewHymn(organ, sung)).locking(throughout);
     }
 
     static Hymn hymn(FilledForm filled, List<Verse> verses) {

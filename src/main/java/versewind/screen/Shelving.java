@@ -97,7 +97,10 @@ final class Shelving {
         BroughtHymn here = BroughtHymn.of(brought.hymn(), brought.instrument(), work.instrument());
         int at = work.hymn().isPresent() ? work.place().hymn() + 1 : 0;
         State closed = state.closed().with(Notice.says("Brought over; u takes it out again."));
-        Step step = Handler.edit(closed, work, new Edit.InsertHymn(at, here.hymn()));
+        Step step = Handler.edit(
+                closed,
+                work,
+                new Edit.InsertHymn(at, here.hymn().locking(work.plan().locks())));
         return here.replacements().isEmpty() ? step : new Step(step.state().with(replaced(here)), step.effects());
     }
 

@@ -37,6 +37,30 @@ class LockingTest {
     }
 
     @Test
+    void what_is_locked_throughout_is_locked_in_new_verses_and_hymns() {
+        desk.press("v", "v", "V", "/", "'trumpet'", "<Enter>", "v", "i");
+        assertThat(desk.verse().locks()).isEqualTo(new Locks(IndexSet.EMPTY, IndexSet.of(0)));
+        desk.press("I", "<Tab>", "'Fields of barley'", "<Enter>");
+        assertThat(desk.hymn().verses()).hasSize(5).allSatisfy(verse -> assertThat(verse.locks())
+                .isEqualTo(new Locks(IndexSet.EMPTY, IndexSet.of(0))));
+    }
+
+    @Test
+    void what_is_locked_throughout_is_locked_in_a_hymn_brought_over() {
+        desk.press("v", "v", "V")
+                .answer(new Input.HymnBrought(
+                        Desk.shipped("harvest-festival")
+                                .plan()
+                                .hymns()
+                                .get(1)
+                                .locking(new Locks(IndexSet.of(0, 1), IndexSet.EMPTY)),
+                        desk.work().instrument()));
+        assertThat(desk.work().place().hymn()).isEqualTo(1);
+        assertThat(desk.hymn().verses())
+                .allSatisfy(verse -> assertThat(verse.locks()).isEqualTo(new Locks(IndexSet.of(1), IndexSet.of(0))));
+    }
+
+    @Test
     void a_coupler_cannot_be_locked() {
         assertThat(desk.press("<End>", "v").verse().locks()).isEqualTo(Locks.NONE);
         assertThat(desk.said()).isEqualTo("Only stops can be locked.");
