@@ -50,7 +50,7 @@ public enum Command {
     LOCK("lock the stop for proposals: always, never, as it may be", Group.DRAWING, Where.STOPS, Key.of('v')),
     LOCK_THROUGHOUT("lock it so in every verse of the service", Group.DRAWING, Where.STOPS, Key.of('V')),
     PROPOSE("what to draw: registrations proposed", Group.DRAWING, Where.BOTH, Key.of('P')),
-    CARRY_ON("draw the same in the verses after", Group.DRAWING, Where.BOTH, Key.of('C')),
+    CARRY_ON("draw the same in the verses after that the same people sing", Group.DRAWING, Where.BOTH, Key.of('C')),
 
     CONGREGATION("the congregation sings", Group.SINGERS, Where.BOTH, Key.of('1')),
     SMALL_CHOIR("a small choir sings", Group.SINGERS, Where.BOTH, Key.of('2')),

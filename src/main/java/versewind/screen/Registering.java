@@ -116,16 +116,31 @@ final class Registering {
             return Step.says(state, "This is the hymn's last verse; there is none after it.");
         }
         List<Verse> carried = IntStream.range(0, verses.size())
-                .mapToObj(i -> i <= at
+                .mapToObj(i -> i <= at || verses.get(i).mode() != verse.mode()
                         ? verses.get(i)
                         : verses.get(i)
                                 .withRegistration(verse.registration())
                                 .withHands(handsFor(verses.get(i), verse)))
                 .toList();
-        Step step = Handler.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, carried));
         int after = verses.size() - 1 - at;
-        String sentence = "Carried on to the " + (after == 1 ? "verse" : after + " verses") + " after.";
-        return step.saying(sentence);
+        int same = (int) verses.stream()
+                .skip(at + 1)
+                .filter(each -> each.mode() == verse.mode())
+                .count();
+        if (same == 0) {
+            return Step.says(state, "Others sing or play the verses after; they are left alone.");
+        }
+        Step step = Handler.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, carried));
+        return carried.equals(verses) ? step : step.saying(carriedOn(same, after - same));
+    }
+
+    private static String carriedOn(int verses, int leftAlone) {
+        return "Carried on to the " + (verses == 1 ? "verse" : verses + " verses") + " after"
+                + switch (leftAlone) {
+                    case 0 -> ".";
+                    case 1 -> "; 1 that others sing or play is left alone.";
+                    default -> "; " + leftAlone + " that others sing or play are left alone.";
+                };
     }
 
     /** Copying a registration copies the hands too, but for a melody that is or was soloed. */

@@ -145,6 +145,22 @@ class EditingTest {
     }
 
     @Test
+    void a_registration_is_not_carried_on_to_a_verse_that_others_sing() {
+        desk.press("n", "2", "p", "0", "<Home>", " ", "C");
+        assertThat(desk.said())
+                .isEqualTo("Carried on to the 4 verses after; 1 that others sing or play is left alone.");
+        assertThat(desk.press("n").drawn()).doesNotContain("Great: Bourdon 16");
+        assertThat(desk.press("n").drawn()).containsExactly("Great: Bourdon 16");
+    }
+
+    @Test
+    void where_only_others_sing_after_nothing_is_carried_on() {
+        var before = desk.press("n", "n", "n", "n", "3").plan();
+        assertThat(desk.press("C").plan()).isEqualTo(before);
+        assertThat(desk.said()).isEqualTo("Others sing or play the verses after; they are left alone.");
+    }
+
+    @Test
     void a_new_verse_is_numbered_and_those_after_it_again() {
         assertThat(desk.labels()).containsExactly("Intro", "V1", "V2", "V3", "Inter", "V4", "Last");
         assertThat(desk.press("i").labels()).containsExactly("Intro", "V1", "V2", "V3", "V4", "Inter", "V5", "Last");
