@@ -25,6 +25,7 @@ public final class Advice {
             new Inaudible(),
             new BoomingPedal(),
             new Step(),
+            new PistonMissing(),
             new PistonTwice(),
             new InTime());
 

@@ -3,6 +3,8 @@ package versewind.advice;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import versewind.organ.General;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
@@ -11,7 +13,7 @@ import versewind.plan.Verse;
 final class Generals {
     private Generals() {}
 
-    /** The general that sets just what a verse has, or else the first that the plan leaves free; if there is one. */
+    /** The general that sets just what a verse has, or else the first that the plan leaves free, on the lowest memory level; if there is one. */
     static Optional<String> forVerse(Plan plan, Instrument organ, Verse verse) {
         List<Verse> all =
                 plan.hymns().stream().flatMap(hymn -> hymn.verses().stream()).toList();
@@ -19,9 +21,10 @@ final class Generals {
                 .filter(other -> isSetTheSame(other, verse) && isGeneral(other.piston(), organ))
                 .map(Verse::piston)
                 .findFirst();
-        return same.or(() -> names(organ).stream()
-                .filter(name -> all.stream().noneMatch(other -> other.piston().equals(name)))
-                .findFirst());
+        return same.or(() -> inOrder(organ)
+                .filter(general -> all.stream().noneMatch(other -> isNamed(other.piston(), general)))
+                .findFirst()
+                .map(General::name));
     }
 
     static boolean isSetTheSame(Verse one, Verse other) {
@@ -31,12 +34,22 @@ final class Generals {
     }
 
     static boolean isGeneral(String piston, Instrument organ) {
-        return names(organ).contains(piston);
+        return General.of(piston).filter(organ.pistons()::has).isPresent();
     }
 
-    private static List<String> names(Instrument organ) {
-        return IntStream.rangeClosed(1, organ.pistons().generals())
-                .mapToObj(number -> "G" + number)
-                .toList();
+    /** Whether two names are those of one general on one memory level. */
+    static boolean isTheSame(String piston, String other) {
+        return General.of(piston).filter(general -> isNamed(other, general)).isPresent();
+    }
+
+    private static boolean isNamed(String piston, General general) {
+        return General.of(piston).equals(Optional.of(general));
+    }
+
+    /** All that the organ has, those of the first memory level first. */
+    private static Stream<General> inOrder(Instrument organ) {
+        return IntStream.rangeClosed(1, organ.pistons().memoryLevels()).boxed().flatMap(level -> IntStream.rangeClosed(
+                        1, organ.pistons().generals())
+                .mapToObj(number -> new General(level, number)));
     }
 }

@@ -22,7 +22,7 @@ final class InTime implements VerseRule {
             return Optional.empty();
         }
         Verse verse = hymn.verse(index);
-        boolean isSet = !verse.piston().isBlank() && hymn.organ().pistons().any();
+        boolean isSet = hymn.organ().pistons().set(verse.piston());
         Moves moves = Moves.between(hymn.verse(index - 1).registration(), verse.registration());
         double neededS = neededS(hymn, isSet ? 0 : byHand(moves), moves.boxes().size());
         double breathS = breathS(hymn);
@@ -108,13 +108,11 @@ final class InTime implements VerseRule {
     private static Optional<Mend> piston(InHymn hymn, int index) {
         Verse verse = hymn.verse(index);
         Moves moves = Moves.between(hymn.verse(index - 1).registration(), verse.registration());
-        boolean isHelped =
-                verse.piston().isBlank() && neededS(hymn, 0, moves.boxes().size()) <= breathS(hymn);
+        boolean isHelped = !hymn.organ().pistons().set(verse.piston())
+                && neededS(hymn, 0, moves.boxes().size()) <= breathS(hymn);
         return isHelped
                 ? Generals.forVerse(hymn.plan(), hymn.organ(), verse)
-                        .map(piston -> new Mend(
-                                "Set it on piston " + piston + ".",
-                                new Edit.SetVerse(hymn.index(), index, verse.withPiston(piston))))
+                        .map(piston -> Mend.onPiston(piston, hymn.place(index), verse))
                 : Optional.empty();
     }
 

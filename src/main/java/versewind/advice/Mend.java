@@ -36,6 +36,13 @@ public record Mend(String words, Edit edit) {
         return new Mend(sentence(steps), new Edit.SetVerse(place.hymn(), place.verse(), verse.withRegistration(after)));
     }
 
+    /** A verse set on a piston. */
+    static Mend onPiston(String piston, Place place, Verse verse) {
+        return new Mend(
+                "Set it on piston " + piston + ".",
+                new Edit.SetVerse(place.hymn(), place.verse(), verse.withPiston(piston)));
+    }
+
     private static String words(Instrument organ, Registration before, Registration after) {
         List<String> parts = new ArrayList<>();
         for (Movements movements : Movements.of(organ, Moves.between(before, after))) {

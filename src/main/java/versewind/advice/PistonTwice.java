@@ -34,7 +34,7 @@ final class PistonTwice implements VerseRule {
             Hymn other = hymn.plan().hymns().get(i);
             for (int v = 0; v < (i < hymn.index() ? other.verses().size() : index); v++) {
                 Verse before = other.verses().get(v);
-                if (before.piston().equals(verse.piston())) {
+                if (Generals.isTheSame(before.piston(), verse.piston())) {
                     String where = i == hymn.index() ? "" : (other.number() + " ").stripLeading();
                     return Generals.isSetTheSame(before, verse)
                             ? Optional.empty()
@@ -49,8 +49,6 @@ final class PistonTwice implements VerseRule {
         Verse verse = hymn.verse(index).withPiston("");
         Plan without = new Edit.SetVerse(hymn.index(), index, verse).apply(hymn.plan());
         return Generals.forVerse(without, hymn.organ(), verse)
-                .map(piston -> new Mend(
-                        "Set it on piston " + piston + ".",
-                        new Edit.SetVerse(hymn.index(), index, verse.withPiston(piston))));
+                .map(piston -> Mend.onPiston(piston, hymn.place(index), verse));
     }
 }

@@ -33,7 +33,7 @@ final class Pistoned {
     private static boolean isShared(Plan plan, String piston) {
         return plan.hymns().stream()
                         .flatMap(hymn -> hymn.verses().stream())
-                        .filter(verse -> verse.piston().equals(piston))
+                        .filter(verse -> Generals.isTheSame(verse.piston(), piston))
                         .count()
                 > 1;
     }

@@ -42,6 +42,7 @@ public enum Rule {
     NO_GROWTH("no growth", 3),
     BIGGEST_NOT_LAST("biggest verse not last", 3),
     STEP("step", 4),
+    PISTON_MISSING("no such piston", 6),
     PISTON_TWICE("piston twice", 4),
     TOO_MANY_MOVES("too many movements", 7);
 

@@ -33,6 +33,19 @@ public record Pistons(int generals, Map<String, Integer> divisionals, int memory
         }
     }
 
+    /** Whether there is a general piston, and its memory level. */
+    public boolean has(General general) {
+        return general.number() >= 1
+                && general.number() <= generals
+                && general.level() >= 1
+                && general.level() <= memoryLevels;
+    }
+
+    /** Whether a piston of a verse sets anything: one is named, and it is no general that there is not. */
+    public boolean set(String piston) {
+        return any() && !piston.isBlank() && General.of(piston).map(this::has).orElse(true);
+    }
+
     /** Whether there are any. */
     public boolean any() {
         return memoryLevels > 0;

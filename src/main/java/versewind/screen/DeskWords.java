@@ -135,7 +135,7 @@ final class DeskWords {
     }
 
     private boolean hasPiston(Place place) {
-        return !verse(place).piston().isBlank() && organ.pistons().any();
+        return organ.pistons().set(verse(place).piston());
     }
 
     private String pistonWords(Place place) {

@@ -28,7 +28,7 @@ final class MovesLine {
         }
         String from = "From " + before.get().label();
         String step = step(state, work, before.get());
-        String count = count(work.verse().get().piston(), moves);
+        String count = count(work.instrument(), work.verse().get().piston(), moves);
         for (Detail detail : Detail.values()) {
             String groups = moves.count() == 0
                     ? ""
@@ -44,13 +44,13 @@ final class MovesLine {
         return List.of(Text.fit(from + ", " + count, columns, state.marks().cut()));
     }
 
-    private static String count(String piston, Moves moves) {
+    private static String count(Instrument organ, String piston, Moves moves) {
         if (moves.count() == 0) {
             return "nothing moves.";
         }
-        return piston.isBlank()
-                ? moves.count() + (moves.count() == 1 ? " movement" : " movements")
-                : "piston " + piston + ", or " + moves.count() + " by hand";
+        return organ.pistons().set(piston)
+                ? "piston " + piston + ", or " + moves.count() + " by hand"
+                : moves.count() + (moves.count() == 1 ? " movement" : " movements");
     }
 
     /** How much louder the organ becomes. */

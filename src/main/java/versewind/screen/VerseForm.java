@@ -30,7 +30,8 @@ final class VerseForm {
                                 people,
                                 "present in this verse, or voices of a small choir; if blank, the service's "
                                         + work.plan().heading().people()),
-                        Panel.Field.of("Piston", verse.piston(), "the piston that sets it, as G3"),
+                        Panel.Field.of(
+                                "Piston", verse.piston(), "the piston that sets it, as G3; on memory level 2, 2/G3"),
                         Panel.Field.of("Note", verse.note(), "what you want to read on the desk")),
                 at,
                 new Purpose.VerseTexts(),

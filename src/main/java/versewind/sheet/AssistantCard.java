@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import versewind.advice.Movements;
+import versewind.organ.Instrument;
 
 /**
  * What somebody who pulls stops has to do, in order: only their movements. Boxes belong to the organist's foot, and what a
@@ -31,7 +32,7 @@ public record AssistantCard(List<Turn> turns) {
         }
     }
 
-    static AssistantCard of(List<HymnSheet> hymns) {
+    static AssistantCard of(Instrument organ, List<HymnSheet> hymns) {
         List<Turn> turns = new ArrayList<>();
         for (HymnSheet hymn : hymns) {
             for (VerseSheet verse : hymn.verses()) {
@@ -39,7 +40,7 @@ public record AssistantCard(List<Turn> turns) {
                         .map(each -> new Movements(each.where(), each.putIn(), each.drawn(), Optional.empty()))
                         .filter(each -> !each.putIn().isEmpty() || !each.drawn().isEmpty())
                         .toList();
-                if (!knobs.isEmpty() && verse.verse().piston().isBlank()) {
+                if (!knobs.isEmpty() && !organ.pistons().set(verse.verse().piston())) {
                     turns.add(new Turn(hymn.shortName(), verse.verse().label(), knobs));
                 }
             }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import versewind.organ.General;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
@@ -13,8 +14,8 @@ import versewind.organ.Registration;
 /**
  * What is set on the pistons before the service, in the order in which they are needed.
  *
- * <p>A piston that the plan uses for several registrations holds the first on memory level 1, the next on level 2 and so
- * on. Boxes are no matter of pistons. A piston whose name begins as a division's does ("Sw 2") sets that division alone.
+ * <p>A general is set on the memory level that its name says. One that the plan uses for several registrations without
+ * saying so holds the first on memory level 1, the next on the next level that is free, and so on. Boxes are no matter of pistons. A piston whose name begins as a division's does ("Sw 2") sets that division alone.
  *
  * @param settings what is set
  */
@@ -46,8 +47,17 @@ public record PistonCard(List<Setting> settings) {
         }
     }
 
-    /** What a piston holds; boxes are left out. */
-    private record Held(String piston, Registration registration) {}
+    /**
+     * What a piston holds; boxes are left out.
+     *
+     * @param fixed the memory level, where the plan says another than the first
+     */
+    private record Held(String piston, OptionalInt fixed, Registration registration) {
+
+        boolean isOnSamePiston(Held other) {
+            return piston.equalsIgnoreCase(other.piston);
+        }
+    }
 
     static PistonCard of(Instrument organ, List<HymnSheet> hymns) {
         List<Held> held = new ArrayList<>();
@@ -75,15 +85,29 @@ public record PistonCard(List<Setting> settings) {
 
     private static Setting setting(Instrument organ, List<Held> held, int index, List<String> uses) {
         Held each = held.get(index);
-        int level = 1
-                + (int) held.subList(0, index).stream()
-                        .filter(other -> other.piston().equalsIgnoreCase(each.piston()))
-                        .count();
+        int level = each.fixed().orElseGet(() -> level(held, index));
         boolean isBeyond = level > Math.max(1, organ.pistons().memoryLevels());
         List<Drawn> drawn = Drawn.of(organ, each.registration()).stream()
                 .map(place -> new Drawn(place.where(), place.knobs(), Optional.empty()))
                 .toList();
         return new Setting(each.piston(), level, isBeyond, drawn, uses);
+    }
+
+    /** The level of a piston that is used for the nth time without saying which: the nth that is left free. */
+    private static int level(List<Held> held, int index) {
+        Held each = held.get(index);
+        List<Integer> fixed = held.stream()
+                .filter(each::isOnSamePiston)
+                .flatMap(other -> other.fixed().stream().boxed())
+                .toList();
+        long before = held.subList(0, index).stream()
+                .filter(other -> other.isOnSamePiston(each) && other.fixed().isEmpty())
+                .count();
+        return IntStream.iterate(1, level -> level + 1)
+                .filter(level -> !fixed.contains(level))
+                .skip(before)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Held held(Instrument organ, String piston, Registration registration) {
@@ -92,13 +116,19 @@ public record PistonCard(List<Setting> settings) {
                 registration.couplers(),
                 registration.tremulants(),
                 Registration.silent(organ).boxes());
+        Optional<General> general = General.of(piston);
+        if (general.isPresent()) {
+            int level = general.get().level();
+            return new Held(
+                    general.get().piston(), level == 1 ? OptionalInt.empty() : OptionalInt.of(level), withoutBoxes);
+        }
         OptionalInt division = division(organ, piston);
         if (division.isEmpty()) {
-            return new Held(piston, withoutBoxes);
+            return new Held(piston, OptionalInt.empty(), withoutBoxes);
         }
         IndexSet stops = IndexSet.of(registration.stops().stream()
                 .filter(stop -> organ.stops().get(stop).division() == division.getAsInt()));
-        return new Held(piston, Registration.silent(organ).withStops(stops));
+        return new Held(piston, OptionalInt.empty(), Registration.silent(organ).withStops(stops));
     }
 
     /** The only division whose name begins with the piston's letters; none for "G" and "General". */

@@ -79,7 +79,7 @@ public record Sheet(
                 organ,
                 hymns,
                 PistonCard.of(organ, hymns),
-                AssistantCard.of(hymns),
+                AssistantCard.of(organ, hymns),
                 cautions(plan, assessment, sound),
                 wishes);
     }

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import versewind.organ.Family;
@@ -340,6 +341,60 @@ class AdviceTest {
     void a_piston_may_be_pressed_again_for_what_it_holds() {
         assertThat(CATHEDRAL.says(Rule.PISTON_TWICE, FEW, FLUTE.withPiston("G1"), CHORUS, FLUTE.withPiston("G1")))
                 .isEmpty();
+    }
+
+    @Test
+    void a_general_that_the_organ_does_not_have_is_told_and_one_that_it_has_offered() {
+        Finding finding = CATHEDRAL
+                .found(Rule.PISTON_MISSING, FEW, FLUTE.withPiston("G1"), CHORUS.withPiston("G17"))
+                .get(0);
+
+        assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
+        assertThat(finding.sentence()).isEqualTo("The organ has no piston G17: its generals are G1 to G16.");
+        assertThat(finding.mend().orElseThrow().words()).isEqualTo("Set it on piston G2.");
+        assertThat(CATHEDRAL.says(Rule.PISTON_MISSING, FEW, FLUTE.withPiston("129/G1")))
+                .containsExactly("The organ has no memory level 129 for piston 129/G1: it has 128.");
+        assertThat(CHAPEL.says(
+                        Rule.PISTON_MISSING, FEW, CHAPEL.verse("Hauptwerk").withPiston("G1")))
+                .containsExactly("The organ has no general pistons, and so no G1: all is moved by hand.");
+    }
+
+    @Test
+    void a_general_that_the_organ_has_and_a_divisional_are_not_missing() {
+        assertThat(CATHEDRAL.says(
+                        Rule.PISTON_MISSING,
+                        FEW,
+                        FLUTE.withPiston("G16"),
+                        FLUTE.withPiston("128/G16"),
+                        FLUTE.withPiston("Sw 9")))
+                .isEmpty();
+    }
+
+    @Test
+    void a_piston_on_another_memory_level_may_hold_something_else() {
+        assertThat(CATHEDRAL.says(Rule.PISTON_TWICE, FEW, FLUTE.withPiston("G1"), CHORUS.withPiston("2/G1")))
+                .isEmpty();
+        assertThat(CATHEDRAL.says(Rule.PISTON_TWICE, FEW, FLUTE.withPiston("2/G1"), CHORUS.withPiston("2 / g1")))
+                .hasSize(1);
+    }
+
+    @Test
+    void where_all_of_the_first_memory_level_are_used_one_of_the_next_is_offered() {
+        Verse[] verses = IntStream.rangeClosed(1, 18)
+                .mapToObj(i -> i <= 16 ? CHORUS.withPiston("G" + i) : i == 17 ? FLUTE : WITH_REEDS)
+                .toArray(Verse[]::new);
+        Finding finding = CATHEDRAL.found(Rule.TOO_MANY_MOVES, FEW, verses).stream()
+                .filter(found -> found.place().verse() == 17)
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(finding.mend().orElseThrow().words()).isEqualTo("Set it on piston 2/G1.");
+    }
+
+    @Test
+    void a_piston_that_there_is_not_moves_nothing_in_the_breath() {
+        assertThat(CATHEDRAL.says(Rule.TOO_MANY_MOVES, FEW, FLUTE, WITH_REEDS.withPiston("G17")))
+                .hasSize(1);
     }
 
     @Test

@@ -55,6 +55,29 @@ class CardsTest {
     }
 
     @Test
+    void a_general_is_set_on_the_memory_level_that_its_name_says() throws BadFile {
+        Sheet sheet = Sheets.of(Sheets.hymn(
+                "1",
+                Sheets.verse("V1", "G1", soft),
+                Sheets.verse("V2", "2/G1", loud),
+                Sheets.verse("V3", "G1", drawn("Principal 4"))));
+        assertThat(sheet.pistons().settings())
+                .extracting(PistonCard.Setting::piston)
+                .containsOnly("G1");
+        assertThat(sheet.pistons().settings())
+                .extracting(PistonCard.Setting::level)
+                .containsExactly(1, 2, 3);
+    }
+
+    @Test
+    void whoever_pulls_stops_is_told_what_a_piston_that_there_is_not_leaves() throws BadFile {
+        Sheet sheet = Sheets.of(Sheets.hymn("1", Sheets.verse("V1", "G1", soft), Sheets.verse("V2", "G99", loud)));
+        assertThat(sheet.assistant().turns())
+                .extracting(AssistantCard.Turn::verse)
+                .containsExactly("V2");
+    }
+
+    @Test
     void a_memory_level_that_the_organ_does_not_have_is_told() {
         PistonCard.Setting setting = new PistonCard.Setting("G1", 9, true, List.of(), List.of());
         assertThat(setting.levelWords()).isEqualTo("9 (the organ has no such level)");
