@@ -19,8 +19,13 @@ final class FindingsView {
     private static final int LABEL = 8;
     private static final int SEVERITY = 9;
 
-    /** Rows under the list: a blank one, the finding in full and how to mend it. */
-    private static final int FULL_ROWS = 4;
+    /** Rows for a finding in full and its mend on a small screen; on others, one for so many rows of the screen. */
+    private static final int LEAST_FULL_ROWS = 3;
+
+    private static final int ROWS_A_FULL_ROW = 6;
+
+    /** Rows that a long mend may have where the finding is long, too. */
+    private static final int MEND_ROWS = 2;
 
     /** From this height on it is said how to play. */
     private static final int TALL = 22;
@@ -34,7 +39,8 @@ final class FindingsView {
         Work work = state.work().get();
         Place place = panel.marked().map(Finding::place).orElse(work.place());
         List<String> playing = frame.height() < TALL ? List.of() : playing(work, panel, place);
-        int under = 1 + (panel.rows().isEmpty() ? 0 : FULL_ROWS) + (playing.isEmpty() ? 0 : playing.size() + 1);
+        int fullRows = Math.max(LEAST_FULL_ROWS, frame.height() / ROWS_A_FULL_ROW);
+        int under = 1 + (panel.rows().isEmpty() ? 0 : 1 + fullRows) + (playing.isEmpty() ? 0 : playing.size() + 1);
         Box box = Box.open(
                 frame, state, title(panel), WIDTH, Math.max(1, panel.rows().size()) + under + 1);
         int room = Math.max(1, box.height() - under - 1);
@@ -54,8 +60,8 @@ final class FindingsView {
             KeyRow.paint(frame, box.x(), last, box.end(), Command.CLOSE_FINDINGS);
             return;
         }
-        List<String> lines = full(marked.get(), box.width());
-        write(frame, box, box.y() + room + 1, lines.subList(0, Math.min(lines.size(), FULL_ROWS - 1)));
+        String cut = state.marks().cut();
+        write(frame, box, box.y() + room + 1, full(marked.get(), box.width(), fullRows, cut));
         KeyRow.paint(
                 frame,
                 box.x(),
@@ -139,12 +145,29 @@ final class FindingsView {
         };
     }
 
-    private static List<String> full(Finding finding, int columns) {
-        List<String> lines = new ArrayList<>(Text.wrapped(finding.sentence(), columns));
+    /** The finding and its mend in so many rows at most; where they are longer, both are shortened, the finding first. */
+    private static List<String> full(Finding finding, int columns, int rows, String cut) {
+        List<String> found = new ArrayList<>(Text.wrapped(finding.sentence(), columns));
         finding.silence()
                 .filter(note -> !note.isBlank())
-                .ifPresent(note -> lines.addAll(Text.wrapped("Silenced: " + note, columns)));
-        finding.mend().map(Mend::words).ifPresent(words -> lines.addAll(Text.wrapped("Mend: " + words, columns)));
+                .ifPresent(note -> found.addAll(Text.wrapped("Silenced: " + note, columns)));
+        List<String> mend = finding.mend()
+                .map(Mend::words)
+                .map(words -> Text.wrapped("Mend: " + words, columns))
+                .orElse(List.of());
+        int mendRows = Math.min(mend.size(), Math.max(MEND_ROWS, rows - found.size()));
+        List<String> lines = new ArrayList<>(first(found, rows - mendRows, columns, cut));
+        lines.addAll(first(mend, mendRows, columns, cut));
         return lines;
+    }
+
+    /** The first lines of a text, with a mark where more would follow. */
+    private static List<String> first(List<String> lines, int rows, int columns, String cut) {
+        if (lines.size() <= rows || rows == 0) {
+            return lines;
+        }
+        List<String> first = new ArrayList<>(lines.subList(0, rows));
+        first.set(rows - 1, Text.fit(String.join(" ", lines.subList(rows - 1, lines.size())), columns, cut));
+        return first;
     }
 }

@@ -2,8 +2,15 @@ package versewind.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import versewind.advice.Advice;
 import versewind.advice.Finding;
+import versewind.advice.Rule;
+import versewind.advice.Severity;
 import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Silenced;
@@ -86,6 +93,33 @@ class FindingsTest {
 
         assertThat(desk.state().panel()).isInstanceOf(Panel.Findings.class);
         assertThat(desk.verse().silenced()).isEmpty();
+    }
+
+    @Test
+    void the_mend_of_a_long_finding_is_seen_on_every_screen() {
+        State open = Desk.with("harvest-festival", 60, 18).state();
+        Finding mended = Advice.on(Desk.with("harvest-festival", 60, 18).work().sound())
+                .findings(open.work().orElseThrow().plan())
+                .stream()
+                .filter(found -> found.mend().isPresent())
+                .findFirst()
+                .orElseThrow();
+        Finding finding = new Finding(
+                Severity.CAUTION,
+                Rule.TOO_MANY_MOVES,
+                mended.place(),
+                List.of(),
+                "Many movements, " + "Great: Open Diapason 8, ".repeat(20) + "all of them.",
+                mended.mend(),
+                Optional.empty());
+        Panel.Findings panel = new Panel.Findings(List.of(finding), 0, OptionalInt.empty());
+
+        for (int rows : List.of(18, 24, 40)) {
+            Frame frame = View.paint(open.sized(80, rows).with(panel));
+            assertThat(IntStream.range(0, rows).mapToObj(frame::row))
+                    .anyMatch(row -> row.contains(
+                            "Mend: " + mended.mend().orElseThrow().words().substring(0, 20)));
+        }
     }
 
     @Test
