@@ -5,7 +5,10 @@ import versewind.advice.Advice;
 import versewind.advice.Finding;
 import versewind.advice.Touch;
 
-/** The touch of the verse where we are, and the weightiest finding in it, in a row. */
+/**
+ * The touch of the verse where we are, and the weightiest finding in it, in a row. Where the finding is long, less is said
+ * of the touch, or nothing.
+ */
 final class AdviceLine {
     private AdviceLine() {}
 
@@ -13,16 +16,33 @@ final class AdviceLine {
         Advice advice = Advice.on(work.sound());
         Touch touch = advice.touch(work.plan(), work.place());
         List<Finding> findings = advice.mentions(work.plan(), work.place());
-        int x = frame.write(1, y, touch.manner().word() + ", " + touch.manner().hold(), Style.TEXT);
+        String manner = touch.manner().word();
+        String held = manner + ", " + touch.manner().hold();
         if (findings.isEmpty()) {
+            frame.write(1, y, held, Style.TEXT);
             return;
         }
         Finding first = findings.get(0);
-        x = frame.write(x, y, " " + state.marks().wall() + " ", Style.FAINT);
-        x = frame.write(x, y, FindingsView.word(first) + ": ", FindingsView.style(first));
         String more = findings.size() == 1 ? "" : " " + state.marks().plus() + (findings.size() - 1);
-        int room = frame.width() - 1 - x - Text.columns(more);
-        x = frame.write(x, y, Text.fit(first.sentence(), room, state.marks().cut()), Style.TEXT);
+        int room = frame.width() - 2 - Text.columns(FindingsView.word(first) + ": " + first.sentence() + more);
+        String wall = " " + state.marks().wall() + " ";
+        int x = 1;
+        for (String before : List.of(held, manner)) {
+            if (x == 1 && Text.columns(before + wall) <= room) {
+                x = frame.write(x, y, before, Style.TEXT);
+                x = frame.write(x, y, wall, Style.FAINT);
+            }
+        }
+        x = frame.write(x, y, FindingsView.word(first) + ": ", FindingsView.style(first));
+        int left = frame.width() - 1 - x - Text.columns(more);
+        x = frame.write(x, y, shortened(first.sentence(), left, state.marks().cut()), Style.TEXT);
         frame.write(x, y, more, Style.FAINT);
+    }
+
+    /** The sentence as far as there is room, cut after a word. */
+    private static String shortened(String sentence, int columns, String cut) {
+        return Text.columns(sentence) <= columns
+                ? sentence
+                : Text.wrapped(sentence, columns - Text.columns(cut) - 1).get(0) + " " + cut;
     }
 }

@@ -143,7 +143,17 @@ class FindingsTest {
 
     @Test
     void the_weightiest_finding_and_the_touch_have_a_row_of_the_screen() {
-        assertThat(withGap().screen()).contains("legato, the whole beat │ caution: ");
+        assertThat(Desk.with("ash-wednesday", 80, 24).screen()).contains("legato, the whole beat");
+        assertThat(Desk.with("harvest-festival", 120, 40).press("n", "0").screen())
+                .contains(" beat │ caution: Nothing is drawn");
+    }
+
+    @Test
+    void a_long_finding_is_told_to_its_end_before_the_touch_is() {
+        assertThat(withGap().screen())
+                .contains(" legato │ caution: The hands have 2 ft over 8 ft without 4 ft between them.");
+        assertThat(Desk.with("harvest-festival", 80, 24).press("n", "0").screen())
+                .contains(" caution: Nothing is drawn that sounds: the people sing without a lead.\n");
     }
 
     @Test
