@@ -3,9 +3,10 @@ package versewind.advice;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import versewind.organ.IndexSet;
-import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.Edit;
 import versewind.plan.Verse;
@@ -62,20 +63,32 @@ final class InTime implements VerseRule {
                 hymn.verse(index - 1).label(),
                 neededS,
                 breathS,
-                early.isEmpty()
-                        ? ""
-                        : ": first " + early + ", unheard in "
-                                + hymn.verse(index - 1).label());
+                early.isEmpty() ? "" : "; " + early);
     }
 
-    /** What can be moved before the breath, since it is not heard there yet. */
+    /** What can be moved before the breath, since it is not heard there yet; empty where there is nothing. */
     private static String early(InHymn hymn, int index) {
         Verse before = hymn.verse(index - 1);
-        Moves moves = Moves.between(before.registration(), prepared(hymn, index));
-        Instrument organ = hymn.organ();
-        return moves.stopsDrawn().plus(moves.stopsPutIn()).stream()
-                .mapToObj(stop -> organ.stops().get(stop).name().toString())
-                .collect(Collectors.joining(", "));
+        List<Movements> moved = Movements.of(hymn.organ(), Moves.between(before.registration(), prepared(hymn, index)));
+        return Stream.of(
+                        early("draw", before, moved, Movements::drawn),
+                        early("put in", before, moved, Movements::putIn))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String early(
+            String verb, Verse before, List<Movements> moved, Function<Movements, List<String>> knobs) {
+        int count = moved.stream().mapToInt(each -> knobs.apply(each).size()).sum();
+        if (count == 0) {
+            return "";
+        }
+        String names = moved.stream()
+                .filter(each -> !knobs.apply(each).isEmpty())
+                .map(each -> each.where() + " " + String.join(", ", knobs.apply(each)))
+                .collect(Collectors.joining("; "));
+        return verb + (count == 1 ? " this" : " these") + " already during " + before.label() + ", where nobody hears "
+                + (count == 1 ? "it: " : "them: ") + names;
     }
 
     /** What can be drawn in the verse before without a difference there. */
@@ -124,7 +137,8 @@ final class InTime implements VerseRule {
                 && (index == 1 || fits(hymn, hymn.verse(index - 2).registration(), prepared));
         return isEnough
                 ? Optional.of(new Mend(
-                        "Move " + early(hymn, index) + " for " + before.label() + " already.",
+                        "Already during " + before.label() + ", "
+                                + Mend.words(hymn.organ(), before.registration(), prepared) + ".",
                         new Edit.SetVerse(hymn.index(), index - 1, before.withRegistration(prepared))))
                 : Optional.empty();
     }

@@ -43,7 +43,8 @@ public record Mend(String words, Edit edit) {
                 new Edit.SetVerse(place.hymn(), place.verse(), verse.withPiston(piston)));
     }
 
-    private static String words(Instrument organ, Registration before, Registration after) {
+    /** What is moved, "draw Great: Principal 4; put in Swell: Oboe 8". */
+    static String words(Instrument organ, Registration before, Registration after) {
         List<String> parts = new ArrayList<>();
         for (Movements movements : Movements.of(organ, Moves.between(before, after))) {
             String where = movements.where().equals(Movements.COUPLERS) ? "" : movements.where() + ": ";

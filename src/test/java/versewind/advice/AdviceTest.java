@@ -411,9 +411,12 @@ class AdviceTest {
         Finding finding = CHAPEL.found(Rule.TOO_MANY_MOVES, FEW, soft, loud).get(0);
 
         assertThat(finding.sentence())
-                .isEqualTo("6 movements from V1 need 1.8 s, and the breath is 1.3 s: first Hauptwerk: Prinzipal 8,"
-                        + " Hauptwerk: Oktave 4, Hauptwerk: Quinte 2 2/3, Hauptwerk: Oktave 2, Hauptwerk: Mixtur IV,"
-                        + " unheard in V1.");
+                .isEqualTo(
+                        "6 movements from V1 need 1.8 s, and the breath is 1.3 s; draw these already during V1, where"
+                                + " nobody hears them: Hauptwerk Prinzipal 8, Oktave 4, Quinte 2 2/3, Oktave 2, Mixtur IV.");
+        assertThat(finding.mend().orElseThrow().words())
+                .isEqualTo(
+                        "Already during V1, draw Hauptwerk: Prinzipal 8, Oktave 4, Quinte 2 2/3, Oktave 2, Mixtur IV.");
         assertThat(finding.mend().orElseThrow().edit())
                 .isEqualTo(new Edit.SetVerse(
                         0,
