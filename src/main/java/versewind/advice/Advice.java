@@ -54,6 +54,17 @@ public final class Advice {
                 .toList();
     }
 
+    /** How many cautions stand in a plan, silenced ones left out. */
+    public int cautions(Plan plan) {
+        return (int) IntStream.range(0, plan.hymns().size())
+                .mapToObj(hymn -> InHymn.of(plan, sound, faults, hymn))
+                .flatMap(hymn -> IntStream.range(0, hymn.verses().size())
+                        .boxed()
+                        .flatMap(verse -> told(hymn, verse, found -> Optional.empty()).stream()))
+                .filter(Finding::isStandingCaution)
+                .count();
+    }
+
     /** The findings of one verse, the weightiest first, silenced ones too. */
     public List<Finding> findings(Plan plan, Place place) {
         return findings(InHymn.of(plan, sound, faults, place.hymn()), place.verse());

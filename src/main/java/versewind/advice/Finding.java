@@ -33,6 +33,11 @@ public record Finding(
         numbers = List.copyOf(numbers);
     }
 
+    /** Whether it is a caution that was not silenced. */
+    public boolean isStandingCaution() {
+        return severity == Severity.CAUTION && !isSilenced();
+    }
+
     /** Whether it was silenced for its verse. */
     public boolean isSilenced() {
         return silence.isPresent();

@@ -71,6 +71,11 @@ final class AdviceText {
         }
     }
 
+    /** The cautions that stand. */
+    List<Finding> cautions() {
+        return findings.stream().filter(Finding::isStandingCaution).toList();
+    }
+
     /** How many findings were silenced, if any were. */
     void silenced() {
         long count = findings.stream().filter(Finding::isSilenced).count();

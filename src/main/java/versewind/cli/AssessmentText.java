@@ -9,6 +9,7 @@ import versewind.advice.Advice;
 import versewind.advice.Assessment;
 import versewind.advice.Caution;
 import versewind.advice.Ears;
+import versewind.advice.Finding;
 import versewind.organ.Instrument;
 import versewind.plan.ChurchYear;
 import versewind.plan.Heading;
@@ -161,17 +162,31 @@ final class AssessmentText {
             return "There is no verse yet.";
         }
         if (places.isEmpty()) {
-            return "No verse wants attention.";
+            return cautions(advice.cautions());
         }
         String those = places.stream().map(this::words).collect(Collectors.joining(", "));
         return places.size() + (places.size() == 1 ? " verse wants" : " verses want") + " attention: " + those + ".";
     }
 
+    private String cautions(List<Finding> cautions) {
+        if (cautions.isEmpty()) {
+            return "No verse wants attention.";
+        }
+        String those = cautions.stream()
+                .map(caution -> name(caution.place()) + " " + caution.rule().word())
+                .collect(Collectors.joining(", "));
+        return "The leads are well, but " + cautions.size()
+                + (cautions.size() == 1 ? " caution stands: " : " cautions stand: ") + those + ".";
+    }
+
     private String words(Place place) {
+        return name(place) + " "
+                + assessment.at(place).estimate().margin().verdict().word();
+    }
+
+    private String name(Place place) {
         Hymn hymn = assessment.hymns().get(place.hymn()).hymn();
-        Assessment.OfVerse verse = assessment.at(place);
         String called = hymn.number().isBlank() ? page.shortened(hymn.title(), TITLE) : hymn.number();
-        return called + " " + verse.verse().label() + " "
-                + verse.estimate().margin().verdict().word();
+        return called + " " + assessment.at(place).verse().label();
     }
 }

@@ -76,9 +76,10 @@ public sealed interface Input {
      * @param id name of its file without the ending
      * @param verses how many verses it has
      * @param wantingAttention how many of them want attention
+     * @param cautions how many cautions stand in it
      * @param trouble why it cannot be read or estimated; blank if it can
      */
-    record PlanAssessed(String id, int verses, int wantingAttention, String trouble) implements Input {}
+    record PlanAssessed(String id, int verses, int wantingAttention, int cautions, String trouble) implements Input {}
 
     /**
      * The hymns of a plan.

@@ -134,8 +134,13 @@ final class ShelfView {
             frame.write(x, y, "unsaved work", Style.NEAR);
         } else if (assessed.isPresent() && assessed.get().verses() == 0) {
             frame.write(x, y, "no verse yet", Style.FAINT);
-        } else if (assessed.isPresent() && assessed.get().wantingAttention() == 0) {
+        } else if (assessed.isPresent()
+                && assessed.get().wantingAttention() == 0
+                && assessed.get().cautions() == 0) {
             frame.write(x, y, "all is well", Style.GOOD);
+        } else if (assessed.isPresent() && assessed.get().wantingAttention() == 0) {
+            int cautions = assessed.get().cautions();
+            frame.write(x, y, cautions + (cautions == 1 ? " caution" : " cautions"), Style.NEAR);
         } else if (assessed.isPresent()) {
             int wanting = assessed.get().wantingAttention();
             frame.write(x, y, wanting + (wanting == 1 ? " wants care" : " want care"), Style.NEAR);

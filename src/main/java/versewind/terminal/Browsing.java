@@ -10,6 +10,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import versewind.advice.Advice;
 import versewind.advice.Assessment;
 import versewind.advice.Ladder;
 import versewind.plan.Plan;
@@ -121,11 +122,11 @@ final class Browsing implements AutoCloseable {
             int verses =
                     plan.hymns().stream().mapToInt(hymn -> hymn.verses().size()).sum();
             int wanting = Assessment.of(plan, sound).wantingAttention().size();
-            return new Input.PlanAssessed(id, verses, wanting, "");
+            return new Input.PlanAssessed(id, verses, wanting, Advice.on(sound).cautions(plan), "");
         } catch (BadFile bad) {
-            return new Input.PlanAssessed(id, 0, 0, bad.getMessage());
+            return new Input.PlanAssessed(id, 0, 0, 0, bad.getMessage());
         } catch (IllegalArgumentException unknownMaterial) {
-            return new Input.PlanAssessed(id, 0, 0, unknownMaterial.getMessage());
+            return new Input.PlanAssessed(id, 0, 0, 0, unknownMaterial.getMessage());
         }
     }
 

@@ -63,6 +63,18 @@ class AssessCommandTest {
                         reply.results().contains("\nNo verse wants attention.\n") ? Reply.GOOD : Reply.WANTS_ATTENTION);
     }
 
+    @Test
+    void where_the_leads_are_well_a_caution_is_told_all_the_same(@TempDir Path folder) throws IOException {
+        String plan = Files.readString(Path.of("plans/harvest-festival.json"));
+        Typing.makeLibrary(folder, plan.replaceFirst("\"piston\": \"G5\"", "\"piston\": \"G9\""));
+        Reply reply = typedIn(folder, StandardCharsets.UTF_8, "assess", "odd");
+
+        assertThat(reply.results())
+                .contains("\nThe leads are well, but 1 caution stands: 208 V4 no such piston.\n")
+                .doesNotContain("No verse wants attention.");
+        assertThat(reply.status()).isEqualTo(Reply.GOOD);
+    }
+
     @ParameterizedTest
     @MethodSource("shippedPlans")
     void every_shipped_plan_is_shown_before_other_numbers_of_people(String plan) {

@@ -79,14 +79,21 @@ class ShelvesTest {
     @Test
     void the_state_of_a_plan_is_shown_as_soon_as_it_is_known() {
         desk.library(LENT, ADVENT, UNDATED)
-                .answer(new Input.PlanAssessed("lent", 9, 0, ""))
-                .answer(new Input.PlanAssessed("advent", 9, 2, ""))
-                .answer(new Input.PlanAssessed("undated", 0, 0, "plans/undated.json, line 3: it ends. Mend it."));
+                .answer(new Input.PlanAssessed("lent", 9, 0, 0, ""))
+                .answer(new Input.PlanAssessed("advent", 9, 2, 1, ""))
+                .answer(new Input.PlanAssessed("undated", 0, 0, 0, "plans/undated.json, line 3: it ends. Mend it."));
 
         assertThat(desk.frame().row(3)).contains("all is well");
         assertThat(desk.frame().row(4)).contains("2 want care");
         assertThat(desk.frame().row(5)).contains("cannot be read");
         assertThat(desk.press("<Down>", "<Down>").frame().row(21)).contains("line 3: it ends. Mend it.");
+    }
+
+    @Test
+    void a_plan_with_a_caution_is_not_said_to_be_all_well() {
+        desk.library(LENT, ADVENT, UNDATED).answer(new Input.PlanAssessed("lent", 9, 0, 1, ""));
+
+        assertThat(desk.frame().row(3)).contains("1 caution").doesNotContain("well");
     }
 
     @Test
