@@ -18,7 +18,7 @@ public record Renaming(String id, String trouble) {
             return new Renaming(id, "There is unsaved work on it. Open it, and save or forget that first.");
         }
         Heading was = open.plan().heading();
-        Heading heading = new Heading(title, was.date(), was.people(), was.notes());
+        Heading heading = was.withTitle(title);
         SaveOutcome outcome = library.savePlan(open.with(open.plan().withHeading(heading)), WhenChanged.REFUSE);
         if (outcome instanceof SaveOutcome.NotSaved notSaved) {
             return new Renaming(id, notSaved.why());

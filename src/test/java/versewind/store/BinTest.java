@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import versewind.plan.Heading;
 
 class BinTest {
 
@@ -49,6 +50,17 @@ class BinTest {
         assertThat(library.bin().bringBack(first)).isEqualTo("lent-2");
         assertThat(Files.readString(plans.resolve("lent.json"))).isEqualTo("a third");
         assertThat(Files.readString(second.path())).isEqualTo("another");
+    }
+
+    @Test
+    void a_renamed_plan_keeps_its_seconds_a_move() throws BadFile {
+        OpenPlan open = library.openPlan("lent");
+        Heading was = open.plan().heading();
+        Heading slow = new Heading(was.title(), was.date(), was.people(), was.notes(), 1.2);
+        library.savePlan(open.with(open.plan().withHeading(slow)), WhenChanged.REFUSE);
+        library.renamePlan("lent", "Lent, at noon");
+
+        assertThat(library.openPlan("lent-at-noon").plan().heading()).isEqualTo(slow.withTitle("Lent, at noon"));
     }
 
     @Test
