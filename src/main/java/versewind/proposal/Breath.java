@@ -3,6 +3,7 @@ package versewind.proposal;
 import java.util.function.IntPredicate;
 import versewind.advice.BetweenVerses;
 import versewind.advice.Moves;
+import versewind.organ.IndexSet;
 
 /**
  * What can be moved between two verses, and what it costs.
@@ -27,6 +28,7 @@ record Breath(double seconds, double moveS, Piston piston) {
     private static final double A_BOX = 0.05;
     private static final double A_PISTON = 0.1;
     private static final double A_PISTON_TO_BE_SET = 0.35;
+    private static final double EARLIER = 0.8;
     private static final double TOO_LATE = 7;
     private static final double TOO_LATE_FOR_EACH = 0.15;
 
@@ -35,26 +37,45 @@ record Breath(double seconds, double moveS, Piston piston) {
     }
 
     /**
-     * What a change costs: a little for every knob, and much where it does not fit into the breath.
+     * What a change costs: a little for every knob, and much where it does not fit into the breath. What is not heard in the
+     * verse before can be drawn there already, and what is not heard in the verse after can be put in there.
      *
      * @param change what is moved
+     * @param unheard how many of its knobs that are
      * @param isHeard whether a division sounds afterwards; boxes of others are left as they are
      * @param tally where it is added
      */
-    void add(Moves change, IntPredicate isHeard, Tally tally) {
+    void add(Moves change, int unheard, IntPredicate isHeard, Tally tally) {
         int boxes = (int) change.boxes().stream()
                 .filter(box -> isHeard.test(box.division()))
                 .count();
         int knobs = change.count() - change.boxes().size();
-        double byHand = byHand(knobs, boxes);
+        double byHand = byHand(knobs, unheard, boxes);
         double byPiston = byPiston(boxes);
         if (byHand <= byPiston) {
-            tally.add(byHand, isInTime(knobs, boxes) ? A_FEW_KNOBS : TOO_MANY_KNOBS);
+            String words = isInTime(knobs, boxes)
+                    ? A_FEW_KNOBS
+                    : isInTime(knobs - unheard, boxes) ? IN_GOOD_TIME : TOO_MANY_KNOBS;
+            tally.add(byHand, words);
         } else {
             tally.add(byPiston, piston == Piston.SET ? BY_PISTON : WANTS_PISTON);
         }
     }
 
+    /**
+     * How many stops of a change can be moved where nobody hears it.
+     *
+     * @param change what is moved
+     * @param before all stops of the divisions that sound in the verse before
+     * @param after all stops of the divisions that sound in the verse after
+     */
+    static int unheard(Moves change, IndexSet before, IndexSet after) {
+        return change.stopsDrawn().minus(before).size()
+                + change.stopsPutIn().minus(after).size();
+    }
+
+    private static final String IN_GOOD_TIME =
+            "what the change wants has to be moved in part where it is not heard yet, or not any more";
     private static final String A_FEW_KNOBS = "the change from the verse before fits in the breath";
     private static final String TOO_MANY_KNOBS = "the change from the verse before does not fit in the breath";
     private static final String BY_PISTON = "a piston makes the change from the verse before";
@@ -64,9 +85,12 @@ record Breath(double seconds, double moveS, Piston piston) {
         return BetweenVerses.neededS(knobs, boxes, moveS) <= seconds;
     }
 
-    private double byHand(int knobs, int boxes) {
+    private double byHand(int knobs, int unheard, int boxes) {
         double cost = A_KNOB * knobs + A_BOX * boxes;
-        return isInTime(knobs, boxes) ? cost : cost + TOO_LATE + TOO_LATE_FOR_EACH * knobs;
+        if (isInTime(knobs, boxes)) {
+            return cost;
+        }
+        return isInTime(knobs - unheard, boxes) ? cost + EARLIER : cost + TOO_LATE + TOO_LATE_FOR_EACH * knobs;
     }
 
     private double byPiston(int boxes) {

@@ -112,14 +112,15 @@ final class Chain {
         if (stage.breath().isPresent()) {
             Moves moves = Moves.between(from.draft().registration(), to.draft().registration());
             Breath breath = stage.breath().get();
-            withoutPiston += moved(breath.with(Breath.Piston.NONE), moves, to);
-            withPiston += moved(breath.with(Breath.Piston.SET), moves, to);
+            int unheard = Breath.unheard(moves, from.withinEarshot(), to.withinEarshot());
+            withoutPiston += moved(breath.with(Breath.Piston.NONE), moves, unheard, to);
+            withPiston += moved(breath.with(Breath.Piston.SET), moves, unheard, to);
         }
     }
 
-    private static double moved(Breath breath, Moves moves, Stage.Candidate to) {
+    private static double moved(Breath breath, Moves moves, int unheard, Stage.Candidate to) {
         Tally tally = Tally.silent();
-        breath.add(moves, to::hears, tally);
+        breath.add(moves, unheard, to::hears, tally);
         return tally.points();
     }
 

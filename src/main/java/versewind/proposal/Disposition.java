@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import versewind.organ.Family;
 import versewind.organ.Footage;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Stop;
 
@@ -36,6 +37,7 @@ final class Disposition {
     private final double[] loudness;
     private final int[] peers = new int[Layer.COUNT];
     private final List<List<Integer>> stopsOf;
+    private final List<IndexSet> allOf;
     private final int[] source;
     private final int[] keyboard;
     private final int pedal;
@@ -79,6 +81,9 @@ final class Disposition {
                         .toList())
                 .toList();
         this.levelDb = levelDb.clone();
+        allOf = stopsOf.stream()
+                .map(here -> IndexSet.of(here.stream().mapToInt(stop -> stop)))
+                .toList();
         loudness = among(levelDb);
         source = organ.couplers().stream()
                 .mapToInt(coupler -> organ.division(coupler.source()).orElseThrow())
@@ -249,6 +254,11 @@ final class Disposition {
     /** Indices of the stops of a division. */
     List<Integer> stopsOf(int home) {
         return stopsOf.get(home);
+    }
+
+    /** All stops of a division. */
+    IndexSet allOf(int home) {
+        return allOf.get(home);
     }
 
     /** Whether a manual division has neither principals nor a mixture: its reeds are meant to stand on other manuals. */

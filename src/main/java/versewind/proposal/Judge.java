@@ -37,6 +37,7 @@ final class Judge {
     private final Sparing sparing;
     private final Playing playing;
     private final OwnChorus ownChorus;
+    private final IndexSet heardBefore;
     private final List<Likeness> neighbours = new ArrayList<>();
     private final Tally silent = Tally.silent();
 
@@ -51,6 +52,8 @@ final class Judge {
         sparing = new Sparing(organ, wish);
         playing = new Playing(organ, wish);
         ownChorus = new OwnChorus(organ, wish);
+        wish.neighbours().before().ifPresent(sounding::look);
+        heardBefore = wish.neighbours().before().isPresent() ? sounding.withinEarshot() : IndexSet.EMPTY;
         for (Draft unlike : wish.neighbours().unlike()) {
             sounding.look(unlike);
             neighbours.add(new Likeness(unlike, sounding.shade()));
@@ -174,7 +177,8 @@ final class Judge {
             Moves moves = Moves.between(
                     wish.neighbours().before().get().registration(),
                     sounding.draft().registration());
-            wish.neighbours().breath().add(moves, sounding::isHeard, tally);
+            int unheard = Breath.unheard(moves, heardBefore, sounding.withinEarshot());
+            wish.neighbours().breath().add(moves, unheard, sounding::isHeard, tally);
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.plan.Hymn;
 import versewind.plan.Place;
@@ -133,8 +134,9 @@ final class ServiceSearch {
         for (int division = 0; division < draft.registration().boxes().size(); division++) {
             heard |= sounding.isHeard(division) ? 1L << division : 0;
         }
+        IndexSet withinEarshot = sounding.withinEarshot();
         Judge.Likeness likeness = new Judge.Likeness(draft, sounding.shade());
-        return new Stage.Candidate(likeness, scored.points(), judge.marginDb(draft), heard);
+        return new Stage.Candidate(likeness, scored.points(), judge.marginDb(draft), heard, withinEarshot);
     }
 
     private List<ServiceProposal.OfVerse> drawn(List<Stage> stages, Chain.Best best, Generals generals) {

@@ -174,6 +174,15 @@ final class Sounding {
         return isPlayed(division) && drawn.drawnIn(division) > 0;
     }
 
+    /** All stops of the divisions that sound: to move one of them is heard. */
+    IndexSet withinEarshot() {
+        IndexSet stops = IndexSet.EMPTY;
+        for (int division = 0; division < received.length; division++) {
+            stops = received[division] != 0 ? stops.plus(organ.allOf(division)) : stops;
+        }
+        return stops;
+    }
+
     /** Whether the right hand sounds a division. */
     boolean isInRight(int division) {
         return (received[division] & melodyBits) != 0;

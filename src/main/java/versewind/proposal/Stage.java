@@ -3,6 +3,7 @@ package versewind.proposal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import versewind.organ.IndexSet;
 
 /**
  * A verse in a {@link Chain}.
@@ -41,8 +42,9 @@ record Stage(List<Candidate> candidates, Optional<Breath> breath, Likeness liken
      * @param points what it costs by itself
      * @param marginDb its margin
      * @param heard bits of the divisions that sound, whose boxes therefore matter
+     * @param withinEarshot all stops of the divisions that are played
      */
-    record Candidate(Judge.Likeness likeness, double points, double marginDb, long heard) {
+    record Candidate(Judge.Likeness likeness, double points, double marginDb, long heard, IndexSet withinEarshot) {
 
         Draft draft() {
             return likeness.draft();

@@ -28,7 +28,12 @@ class ChainTest {
     private static Stage.Candidate candidate(IndexSet stops, double points) {
         Registration drawn = Registration.silent(ORGAN).withStops(stops);
         Draft draft = new Draft(drawn, HandsAndFeet.on(Layout.FOUR_PARTS, 0));
-        return new Stage.Candidate(new Judge.Likeness(draft, stops.size() % 2), points, 3 * points % 2, 0);
+        return new Stage.Candidate(
+                new Judge.Likeness(draft, stops.size() % 2),
+                points,
+                3 * points % 2,
+                0,
+                IndexSet.range(stops.size() % 3 == 0 ? 8 : 16));
     }
 
     /** Verses whose candidates are drawn at random from a few registrations, so that some come back. */
@@ -86,7 +91,8 @@ class ChainTest {
     private static double moved(Stage.Candidate before, Stage.Candidate here, Breath.Piston piston) {
         Tally tally = Tally.silent();
         Moves moves = Moves.between(before.draft().registration(), here.draft().registration());
-        BREATH.with(piston).add(moves, here::hears, tally);
+        int unheard = Breath.unheard(moves, before.withinEarshot(), here.withinEarshot());
+        BREATH.with(piston).add(moves, unheard, here::hears, tally);
         return tally.points();
     }
 
