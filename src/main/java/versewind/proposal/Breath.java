@@ -29,7 +29,10 @@ record Breath(double seconds, double moveS, Piston piston) {
     private static final double A_PISTON = 0.1;
     private static final double A_PISTON_TO_BE_SET = 0.35;
     private static final double EARLIER = 0.8;
-    private static final double TOO_LATE = 7;
+
+    /** What a change costs at least that does not fit into the breath. */
+    static final double TOO_LATE = 7;
+
     private static final double TOO_LATE_FOR_EACH = 0.15;
 
     Breath with(Piston other) {

@@ -132,6 +132,22 @@ final class Chain {
         return new Best(best.candidates(), best.cost(), Math.min(bound, best.cost()), best.pistons());
     }
 
+    /** Indices of the verses before which more has to be moved than fits into the breath. */
+    List<Integer> late(Best chosen) {
+        for (int s = 0; s < may.length; s++) {
+            may[s] = isOwned[s] || chosen.pistons().contains(settings.get(s));
+        }
+        List<Integer> late = new ArrayList<>();
+        for (int i = 1; i < setting.length; i++) {
+            int from = chosen.candidates().get(i - 1);
+            int to = chosen.candidates().get(i);
+            if (stages.get(i).breath().isPresent() && step(i, to, from) >= Breath.TOO_LATE) {
+                late.add(i);
+            }
+        }
+        return late;
+    }
+
     private void branch(Set<Integer> given, Set<Integer> denied, BooleanSupplier goOn) {
         for (int s = 0; s < may.length; s++) {
             may[s] = isOwned[s] || given.contains(s) || (given.size() < pistons && !denied.contains(s));

@@ -3,11 +3,13 @@ package versewind.proposal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.IntStream;
 import versewind.organ.IndexSet;
 import versewind.organ.Registration;
@@ -23,6 +25,10 @@ final class ServiceSearch {
     private static final int OWN_CANDIDATES = 12;
     private static final int OF_OTHER_VERSES = 3;
     private static final int MOST_CANDIDATES = 22;
+    private static final int NEAR_CANDIDATES = 5;
+
+    /** How often changes that do not fit into the breath are looked at again. */
+    private static final int ROUNDS = 2;
 
     private final Registrant registrant;
     private final Plan plan;
@@ -34,8 +40,8 @@ final class ServiceSearch {
     /** Verses of the same conditions have the same candidates. */
     private record Conditions(Wish wish, Singing singing, OptionalInt people) {}
 
-    /** A verse whose candidates are known. */
-    private record Searched(Place place, VerseSearch search, List<Climb.Scored> ranked) {}
+    /** A verse whose candidates are known: its own, and those found near to what its neighbours draw. */
+    private record Searched(Place place, VerseSearch search, List<Climb.Scored> ranked, Set<Draft> near) {}
 
     ServiceSearch(Registrant registrant, Plan plan, List<Integer> hymns, Watcher watcher) {
         this.registrant = registrant;
@@ -69,23 +75,62 @@ final class ServiceSearch {
                 conditions,
                 key -> VerseSearch.distinct(search.climbed(Climb.Effort.USUAL, watcher::goesOn), OWN_CANDIDATES));
         if (!ranked.isEmpty()) {
-            searched.add(new Searched(place, search, ranked));
+            searched.add(new Searched(place, search, ranked, new LinkedHashSet<>()));
         }
     }
 
     private ServiceProposal chained(int unsearched) {
+        if (searched.isEmpty()) {
+            return new ServiceProposal(List.of(), 0, 0, 0, unsearched);
+        }
+        Generals generals = Generals.of(registrant.organ().organ(), plan, hymns);
+        List<Stage> stages = stages();
+        Chain chain = new Chain(stages, generals.free().size(), generals.owned().keySet());
+        Chain.Best best = chain.best(watcher::goesOn);
+        for (int round = 0; round < ROUNDS && watcher.goesOn(); round++) {
+            List<Integer> late = chain.late(best);
+            if (late.isEmpty()) {
+                break;
+            }
+            for (int index : late) {
+                Draft before = draft(stages, best, index - 1);
+                Draft after = draft(stages, best, index);
+                searchNear(index, before);
+                searchNear(index - 1, after);
+            }
+            stages = stages();
+            chain = new Chain(stages, generals.free().size(), generals.owned().keySet());
+            best = chain.best(watcher::goesOn);
+        }
+        double greedyCost = chain.greedy().cost();
+        return new ServiceProposal(drawn(stages, best, generals), best.cost(), best.bound(), greedyCost, unsearched);
+    }
+
+    private List<Stage> stages() {
         List<Stage> stages = new ArrayList<>();
         for (int i = 0; i < searched.size(); i++) {
             stages.add(stage(i));
         }
-        if (stages.isEmpty()) {
-            return new ServiceProposal(List.of(), 0, 0, 0, unsearched);
-        }
-        Generals generals = Generals.of(registrant.organ().organ(), plan, hymns);
-        Chain chain = new Chain(stages, generals.free().size(), generals.owned().keySet());
-        double greedyCost = chain.greedy().cost();
-        Chain.Best best = chain.best(watcher::goesOn);
-        return new ServiceProposal(drawn(stages, best, generals), best.cost(), best.bound(), greedyCost, unsearched);
+        return stages;
+    }
+
+    private static Draft draft(List<Stage> stages, Chain.Best best, int index) {
+        return stages.get(index).candidates().get(best.candidates().get(index)).draft();
+    }
+
+    /** Adds candidates for a verse that a hand can reach in the breath from what is drawn beside it. */
+    private void searchNear(int index, Draft beside) {
+        Searched here = searched.get(index);
+        Breath breath =
+                registrant.wishes().breath(plan, plan.hymns().get(here.place().hymn()));
+        Wish wish = here.search()
+                .judge()
+                .wish()
+                .with(new Wish.Neighbours(Optional.of(beside), List.of(), breath, Optional.empty()));
+        List<Climb.Scored> climbed =
+                registrant.search(plan, here.place(), wish).climbed(Climb.Effort.USUAL, watcher::goesOn);
+        VerseSearch.distinct(climbed, NEAR_CANDIDATES)
+                .forEach(each -> here.near().add(each.draft()));
     }
 
     private Stage stage(int index) {
@@ -119,10 +164,16 @@ final class ServiceSearch {
             }
         }
         Sounding sounding = new Sounding(registrant.organ());
-        return points.entrySet().stream()
+        List<Climb.Scored> best = new ArrayList<>(points.entrySet().stream()
                 .map(each -> new Climb.Scored(each.getKey(), each.getValue()))
                 .sorted(Climb.Scored.BEST_FIRST)
                 .limit(MOST_CANDIDATES)
+                .toList());
+        here.near().stream()
+                .filter(draft -> best.stream().noneMatch(each -> each.draft().equals(draft)))
+                .forEach(draft -> best.add(
+                        new Climb.Scored(draft, here.search().judge().points(draft, Double.POSITIVE_INFINITY))));
+        return best.stream()
                 .map(each -> candidate(each, here.search().judge(), sounding))
                 .toList();
     }
