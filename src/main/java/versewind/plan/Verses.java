@@ -29,6 +29,15 @@ public final class Verses {
         return kind.usualLabel() + number;
     }
 
+    /** The verses, those that have no label under their usual one. */
+    public static List<Verse> allLabelled(List<Verse> verses) {
+        return IntStream.range(0, verses.size())
+                .mapToObj(i -> verses.get(i).label().isBlank()
+                        ? verses.get(i).withLabel(usualLabel(verses, i))
+                        : verses.get(i))
+                .toList();
+    }
+
     /** The verses with a verse put in under its usual label; the other usual labels count on. */
     public static List<Verse> inserted(List<Verse> verses, int index, Verse verse) {
         List<Labelled> more = labelled(verses);

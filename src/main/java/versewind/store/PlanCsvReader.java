@@ -15,6 +15,7 @@ import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.plan.Verses;
 
 /**
  * Reads a plan that {@link PlanCsv} has written, perhaps with its columns in another order, or with what belongs to the
@@ -219,7 +220,7 @@ public final class PlanCsvReader {
                     cell(first, CsvColumn.KEY),
                     tempo,
                     cell(first, CsvColumn.HYMN_NOTES),
-                    verses));
+                    Verses.allLabelled(verses)));
         } catch (BadCell bad) {
             trouble(first, bad.column(), bad.getMessage());
             return Optional.empty();

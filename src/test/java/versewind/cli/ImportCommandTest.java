@@ -78,6 +78,16 @@ class ImportCommandTest {
     }
 
     @Test
+    void a_verse_without_a_label_gets_its_usual_one() throws IOException {
+        String csv = new String(exported(), StandardCharsets.UTF_8)
+                .replaceAll("(?m)(,verse|,intro|,introduction),(V\\d|Intro),", "$1,,");
+        assertThat(csv).contains(",verse,,");
+        Reply reply = typed(csv.getBytes(StandardCharsets.UTF_8), "import", "-");
+
+        assertThat(Path.of(reply.results().strip())).hasSameBinaryContentAs(folder.resolve("plans/odd.json"));
+    }
+
+    @Test
     void other_letters_than_utf_8_and_a_file_that_is_not_there_are_told() {
         assertThat(typed(new byte[] {'a', (byte) 0xE9}, "import", "-").words())
                 .isEqualTo("versewind: standard input: this is not UTF-8. Save it as CSV in UTF-8.\n");
