@@ -3,6 +3,7 @@ package versewind.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -94,9 +95,18 @@ final class ProposeCommand {
                 .findFirst();
         if (wanted.isEmpty() || numbered.isEmpty()) {
             throw new Misuse("The plan has no hymn \"" + wanted + "\". It has "
-                    + (hymns.isEmpty() ? "none." : "the hymns 1 to " + hymns.size() + "."));
+                    + (hymns.isEmpty() ? "none." : "the hymns " + numbers(hymns) + "."));
         }
         return numbered;
+    }
+
+    /** What hymns can be asked for by: their numbers in the book, or where one has none, its place in the plan. */
+    private static String numbers(List<Hymn> hymns) {
+        return IntStream.range(0, hymns.size())
+                .mapToObj(each -> hymns.get(each).number().isBlank()
+                        ? (each + 1) + " (without a number)"
+                        : hymns.get(each).number())
+                .collect(Collectors.joining(", "));
     }
 
     private static Optional<Place> verse(ParseResult typed, Plan plan, Optional<Integer> hymn) throws Misuse {

@@ -178,7 +178,7 @@ class ProposeCommandTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "--hymn 9            | The plan has no hymn \"9\". It has the hymns 1 to 4.",
+                "--hymn 9            | The plan has no hymn \"9\". It has the hymns 31, 77, 142, 190.",
                 "--hymn 1 --verse V9 | The hymn has no verse \"V9\". It has Intro, V1, V2, V3, Last.",
                 "--verse V1          | --verse needs --hymn, for the plan has 4 hymns."
             })
