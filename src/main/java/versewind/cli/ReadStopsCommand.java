@@ -1,6 +1,5 @@
 package versewind.cli;
 
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -86,17 +85,13 @@ final class ReadStopsCommand {
         if (made.isEmpty()) {
             throw new Misuse("The list has no manual with a stop, so no instrument can be made of it.");
         }
-        try {
-            SaveOutcome outcome =
-                    library.saveNewInstrument(Path.of(file), made.get().instrument());
-            if (outcome instanceof SaveOutcome.ChangedOnDisk) {
-                throw new Misuse(file + " is there already and is left as it is. Write another name after -o.");
-            }
-            if (outcome instanceof SaveOutcome.NotSaved notSaved) {
-                throw new Misuse(file + " could not be written. " + notSaved.why());
-            }
-        } catch (InvalidPathException impossible) {
-            throw new Misuse("No file can be called \"" + file + "\".");
+        Path path = OutputFile.of(file, Path.of(""));
+        SaveOutcome outcome = library.saveNewInstrument(path, made.get().instrument());
+        if (outcome instanceof SaveOutcome.ChangedOnDisk) {
+            throw new Misuse(file + " is there already and is left as it is. Write another name after -o.");
+        }
+        if (outcome instanceof SaveOutcome.NotSaved notSaved) {
+            throw new Misuse(file + " could not be written. " + notSaved.why());
         }
         return file + " is written.";
     }

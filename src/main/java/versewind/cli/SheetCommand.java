@@ -1,7 +1,6 @@
 package versewind.cli;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
@@ -69,7 +68,7 @@ final class SheetCommand {
             return new Reply(status, made(sheet, format, lettering(typed, commands.lettering())), words);
         }
         String name = typed.matchedOptionValue(OUTPUT, "");
-        Path file = path(name, commands.surroundings().workingFolder());
+        Path file = OutputFile.of(name, commands.surroundings().workingFolder());
         String text = made(sheet, format, lettering(typed, new Lettering(StandardCharsets.UTF_8)));
         SaveOutcome outcome = commands.library().saveMade(file, text, mark(format));
         if (outcome instanceof SaveOutcome.Saved) {
@@ -100,14 +99,6 @@ final class SheetCommand {
 
     private static Lettering lettering(ParseResult typed, Lettering usual) {
         return typed.hasMatchedOption(ASCII) ? new Lettering(StandardCharsets.US_ASCII) : usual;
-    }
-
-    private static Path path(String name, Path folder) throws Misuse {
-        try {
-            return folder.resolve(name);
-        } catch (InvalidPathException wrong) {
-            throw new Misuse("No file can be called \"" + name + "\". Choose another name.");
-        }
     }
 
     private static String made(Sheet sheet, Format format, Lettering lettering) {

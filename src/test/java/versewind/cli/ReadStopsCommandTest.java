@@ -24,6 +24,15 @@ class ReadStopsCommandTest {
     Path folder;
 
     @Test
+    void a_folder_that_is_not_there_is_not_made(@TempDir Path folder) {
+        Path file = folder.resolve("no/such/organ.json");
+
+        assertThat(typed("read-stops", LIST, "-o", file.toString()).words())
+                .startsWith("versewind: There is no folder " + file.getParent() + " for ");
+        assertThat(folder.resolve("no")).doesNotExist();
+    }
+
+    @Test
     void a_list_reads_as_a_table() {
         Reply reply = typed("read-stops", LIST, "--name", "St Cuthwin");
         assertThat(reply.status()).isEqualTo(Reply.GOOD);

@@ -48,6 +48,18 @@ class SheetCommandTest {
     }
 
     @Test
+    void a_folder_that_is_not_there_is_not_made(@TempDir Path folder) throws IOException {
+        Typing.makeLibrary(folder, Files.readString(Path.of("plans/harvest-festival.json")));
+        Reply reply = typedIn(folder, StandardCharsets.UTF_8, "sheet", "odd", "-o", "no/such/x.txt");
+
+        assertThat(reply.status()).isEqualTo(Reply.BAD);
+        assertThat(reply.words())
+                .isEqualTo("versewind: There is no folder " + folder.resolve("no/such")
+                        + " for \"no/such/x.txt\". Make it first, or write another name after -o.\n");
+        assertThat(folder.resolve("no")).doesNotExist();
+    }
+
+    @Test
     void every_golden_sheet_belongs_to_a_shipped_plan() throws BadFile {
         assertThat(Golden.names("sheet-text"))
                 .containsExactlyInAnyOrderElementsOf(
