@@ -29,7 +29,7 @@ public final class Main {
 
     public static void main(String[] arguments) {
         Charset charset = Console.charset(System.getProperty("native.encoding", ""));
-        Waiting waiting = new Waiting(Main::writeProgress);
+        Waiting waiting = new Waiting(isWatched() ? Main::writeError : nothing -> {}, Main::writeError);
         Reply reply = reply(List.of(arguments), charset, waiting);
         waiting.endLine();
         int status = reply.status();
@@ -47,7 +47,12 @@ public final class Main {
         System.exit(status);
     }
 
-    private static void writeProgress(String text) {
+    /** Whether a terminal shows the standard error, as the launcher found. */
+    private static boolean isWatched() {
+        return Boolean.getBoolean("versewind.watched");
+    }
+
+    private static void writeError(String text) {
         System.err.print(text);
         System.err.flush();
     }

@@ -14,6 +14,7 @@ public final class Waiting implements Meanwhile {
     private static final int PATIENCE_S = 10;
     private static final String TO_THE_START = "\r";
 
+    private final Consumer<String> progressLine;
     private final Consumer<String> standardError;
     private final AtomicBoolean isInterrupted = new AtomicBoolean();
     private final CountDownLatch written = new CountDownLatch(1);
@@ -22,9 +23,11 @@ public final class Waiting implements Meanwhile {
     /**
      * Somebody who waits.
      *
-     * @param standardError where progress is written
+     * @param progressLine where progress is written, each time over what was there; nowhere, where no terminal shows it
+     * @param standardError where trouble is written
      */
-    public Waiting(Consumer<String> standardError) {
+    public Waiting(Consumer<String> progressLine, Consumer<String> standardError) {
+        this.progressLine = progressLine;
         this.standardError = standardError;
     }
 
@@ -35,7 +38,7 @@ public final class Waiting implements Meanwhile {
             isBegun = true;
             Runtime.getRuntime().addShutdownHook(new Thread(this::interrupt));
         }
-        standardError.accept(TO_THE_START + progress);
+        progressLine.accept(TO_THE_START + progress);
     }
 
     private void interrupt() {
@@ -57,7 +60,7 @@ public final class Waiting implements Meanwhile {
     /** Ends the line of progress, if there is one, before anything else is written. */
     public void endLine() {
         if (isBegun) {
-            standardError.accept("\n");
+            progressLine.accept("\n");
         }
     }
 

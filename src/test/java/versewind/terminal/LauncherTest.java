@@ -58,6 +58,13 @@ class LauncherTest {
     }
 
     @Test
+    void where_no_terminal_shows_them_java_is_told_of_no_one_who_watches_and_of_no_columns() throws Exception {
+        assertThat(run(javaOf("21"), "propose", "x").out())
+                .doesNotContain("versewind.watched")
+                .doesNotContain("versewind.columns");
+    }
+
+    @Test
     void a_java_that_is_too_old_is_named() throws Exception {
         Path old = javaOf("11.0.2");
         assertThat(run(old))
