@@ -12,6 +12,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import versewind.cli.Commands;
 import versewind.cli.Meanwhile;
 import versewind.cli.Reply;
@@ -52,6 +53,12 @@ public final class Main {
         return Boolean.getBoolean("versewind.watched");
     }
 
+    /** The width of the terminal that shows the results, as the launcher found it; empty where none does. */
+    private static OptionalInt columns() {
+        int columns = Integer.getInteger("versewind.columns", 0);
+        return columns > 0 ? OptionalInt.of(columns) : OptionalInt.empty();
+    }
+
     private static void writeError(String text) {
         System.err.print(text);
         System.err.flush();
@@ -71,7 +78,8 @@ public final class Main {
                             LocalDate.now(ZoneId.systemDefault()),
                             Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
                                     .orElse("(not packaged)"),
-                            meanwhile));
+                            meanwhile,
+                            columns()));
         } catch (RuntimeException | Error unexpected) {
             return Reply.unexpected(unexpected);
         }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import versewind.screen.Text;
 import versewind.store.BadFile;
 import versewind.store.InstrumentEntry;
 import versewind.store.Library;
@@ -28,7 +29,8 @@ final class ListCommand {
         return Options.withExitStatus(spec, "A plan cannot be read.");
     }
 
-    static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile {
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, Misuse {
+        Library library = commands.library();
         List<PlanEntry> plans = library.catalogue().read().stream()
                 .sorted(Comparator.comparing((PlanEntry entry) ->
                                 entry.date().map(Object::toString).orElse(""))
@@ -38,7 +40,11 @@ final class ListCommand {
         List<InstrumentEntry> instruments = library.instruments();
         String results = typed.hasMatchedOption(Options.JSON)
                 ? LibraryJson.of(plans, troubles, instruments)
-                : text(plans, troubles, instruments, lettering);
+                : text(
+                        plans,
+                        troubles,
+                        instruments,
+                        Page.asWideAs(commands.surroundings().columns(), commands.lettering()));
         StringBuilder words = new StringBuilder();
         troubles.values()
                 .forEach(bad ->
@@ -59,25 +65,29 @@ final class ListCommand {
         return troubles;
     }
 
+    /** Names stand there whole, for they are to be typed; a title is cut where a terminal is not wide enough. */
     private static String text(
-            List<PlanEntry> plans,
-            Map<String, BadFile> troubles,
-            List<InstrumentEntry> instruments,
-            Lettering lettering) {
-        Page page = new Page(lettering);
+            List<PlanEntry> plans, Map<String, BadFile> troubles, List<InstrumentEntry> instruments, Page page) {
         page.line(plans.isEmpty() ? "No plan yet." : "Plans");
         for (PlanEntry entry : plans) {
             boolean isBad = troubles.containsKey(entry.file().id());
             String state = isBad ? "[cannot be read] " : entry.file().unsavedWork() ? "[unsaved work] " : "";
-            page.line(page.left(entry.date().map(Object::toString).orElse("no date"), DATE) + "  "
-                    + page.left(entry.file().id(), ID) + "  " + state + entry.title());
+            row(
+                    page,
+                    entry.date().map(Object::toString).orElse("no date"),
+                    entry.file().id(),
+                    state + entry.title());
         }
         page.blank();
         page.line(instruments.isEmpty() ? "No instrument yet." : "Instruments");
         for (InstrumentEntry entry : instruments) {
             String place = entry.place().isBlank() ? "" : ", " + entry.place();
-            page.line(page.left("", DATE) + "  " + page.left(entry.id(), ID) + "  " + entry.name() + place);
+            row(page, "", entry.id(), entry.name() + place);
         }
         return page.text();
+    }
+
+    private static void row(Page page, String date, String id, String title) {
+        page.line(page.left(date, DATE) + "  " + id + " ".repeat(Math.max(0, ID - Text.columns(id))) + "  ", title);
     }
 }

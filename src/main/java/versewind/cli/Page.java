@@ -2,24 +2,42 @@ package versewind.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import versewind.screen.Text;
 
-/** Lines of plain text, 80 columns wide at most, in the letters of one terminal. */
+/** Lines of plain text, 80 columns wide at most unless more are wanted, in the letters of one terminal. */
 final class Page {
 
     private static final int COLUMNS = 80;
     private static final String CUT = "~";
 
     private final Lettering lettering;
+    private final int columns;
     private final List<String> lines = new ArrayList<>();
 
     Page(Lettering lettering) {
+        this(lettering, COLUMNS);
+    }
+
+    private Page(Lettering lettering, int columns) {
         this.lettering = lettering;
+        this.columns = columns;
+    }
+
+    /** As wide as the terminal that shows it, if that is wide; without an end where none does. */
+    static Page asWideAs(OptionalInt terminal, Lettering lettering) {
+        return new Page(lettering, Math.max(COLUMNS, terminal.orElse(Integer.MAX_VALUE)));
     }
 
     /** A line, cut where it is too long. */
     void line(String text) {
-        lines.add(shortened(text, COLUMNS).stripTrailing());
+        lines.add(shortened(text, columns).stripTrailing());
+    }
+
+    /** A line of a head, which is never cut, and a text, which is cut where the line is too long. */
+    void line(String head, String text) {
+        String whole = lettering.of(head);
+        lines.add((whole + shortened(text, Math.max(0, columns - Text.columns(whole)))).stripTrailing());
     }
 
     /** A line without anything on it. */
@@ -45,7 +63,7 @@ final class Page {
         for (String piece : pieces) {
             String shown = lettering.of(piece);
             String longer = isFirst ? line + shown : line + " " + shown;
-            if (!isFirst && Text.columns(longer) > COLUMNS) {
+            if (!isFirst && Text.columns(longer) > columns) {
                 line(line);
                 longer = " ".repeat(indent) + shown;
             }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Where the program was started.
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param today the day
  * @param version the program's version
  * @param meanwhile who waits for long commands
+ * @param columns width of the terminal that shows the results; empty where none does
  */
 public record Surroundings(
         Path workingFolder,
@@ -27,7 +29,8 @@ public record Surroundings(
         Charset charset,
         LocalDate today,
         String version,
-        Meanwhile meanwhile) {
+        Meanwhile meanwhile,
+        OptionalInt columns) {
 
     public Surroundings {
         environment = Map.copyOf(environment);
@@ -42,7 +45,16 @@ public record Surroundings(
             Charset charset,
             LocalDate today,
             String version) {
-        this(workingFolder, programFolder, environment, standardInput, charset, today, version, Meanwhile.QUIET);
+        this(
+                workingFolder,
+                programFolder,
+                environment,
+                standardInput,
+                charset,
+                today,
+                version,
+                Meanwhile.QUIET,
+                OptionalInt.empty());
     }
 
     /** A variable of the environment, if it is set to something. */

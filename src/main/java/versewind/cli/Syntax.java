@@ -47,7 +47,7 @@ final class Syntax {
             case ExportCommand.NAME -> ExportCommand.run(last, commands);
             case ImportCommand.NAME -> ImportCommand.run(last, commands);
             case HelpCommand.NAME -> HelpCommand.run(last, line);
-            case ListCommand.NAME -> ListCommand.run(last, commands.library(), commands.lettering());
+            case ListCommand.NAME -> ListCommand.run(last, commands);
             case FindCommand.NAME -> FindCommand.run(last, commands.library(), commands.lettering());
             case CalibrateCommand.NAME -> CalibrateCommand.run(last, commands.library(), commands.lettering());
             case ReckonCommand.NAME -> ReckonCommand.run(last, commands.lettering());

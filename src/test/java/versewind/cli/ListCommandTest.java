@@ -8,6 +8,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import versewind.Golden;
@@ -40,6 +44,31 @@ class ListCommandTest {
                 .startsWith("versewind: ")
                 .contains("odd.json, line 1: ")
                 .hasLineCount(1);
+    }
+
+    @Test
+    void a_name_is_never_cut_and_a_title_only_by_the_edge_of_a_terminal() throws IOException {
+        String name = "a-service-whose-name-is-as-long-as-the-name-of-a-file-can-be";
+        String title = "A service whose title is longer than what is left of a line";
+        Typing.makeLibrary(
+                folder, Files.readString(Path.of("plans/wedding.json")).replace("\"st-tethwin\"", "\"ambrelow\""));
+        Files.writeString(
+                folder.resolve("plans/" + name + ".json"),
+                Files.readString(Path.of("plans/harvest-festival.json")).replace("Harvest Festival", title));
+
+        assertThat(typedIn(folder, StandardCharsets.UTF_8, "list").results()).contains(name + "  " + title + "\n");
+        Surroundings piped = Typing.surroundings(folder, Optional.empty(), StandardCharsets.UTF_8);
+        Surroundings narrow = new Surroundings(
+                folder,
+                Optional.empty(),
+                Map.of(),
+                piped.standardInput(),
+                piped.charset(),
+                piped.today(),
+                piped.version(),
+                Meanwhile.QUIET,
+                OptionalInt.of(80));
+        assertThat(Commands.run(List.of("list"), narrow).results()).contains(name + "  A ser~\n");
     }
 
     @Test

@@ -3,12 +3,28 @@ package versewind.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import versewind.screen.Text;
 
 class PageTest {
 
     private final Page page = new Page(new Lettering(StandardCharsets.UTF_8));
+
+    @Test
+    void a_page_is_as_wide_as_its_terminal_and_endless_without_one() {
+        String text = "x".repeat(120);
+
+        assertThat(line(OptionalInt.empty(), text)).isEqualTo(text + "\n");
+        assertThat(line(OptionalInt.of(100), text)).isEqualTo("x".repeat(99) + "~\n");
+        assertThat(line(OptionalInt.of(40), text)).isEqualTo("x".repeat(79) + "~\n");
+    }
+
+    private static String line(OptionalInt terminal, String text) {
+        Page page = Page.asWideAs(terminal, new Lettering(StandardCharsets.UTF_8));
+        page.line(text);
+        return page.text();
+    }
 
     @Test
     void a_line_that_is_too_long_is_cut_and_marked() {

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -72,7 +73,8 @@ class ProposeCommandTest {
                         StandardCharsets.UTF_8,
                         LocalDate.of(2026, 11, 25),
                         "1.0",
-                        meanwhile));
+                        meanwhile,
+                        OptionalInt.empty()));
     }
 
     private Reply typed(String... words) {
