@@ -1,33 +1,58 @@
 package versewind.advice;
 
-import java.util.Optional;
+import versewind.organ.Instrument;
 import versewind.plan.Edit;
+import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 
 /** What is drawn otherwise in a verse that others share a general piston with goes on a piston of its own. */
-final class Pistoned {
+public final class Pistoned {
 
     private Pistoned() {}
+
+    /**
+     * A verse that is drawn otherwise than the plan has it, on a piston that may set it: its own where no other verse has it,
+     * else one that sets just this, or the first that is free. What was moved by hand is moved by hand.
+     *
+     * @param plan with the verse as it was
+     * @param place of the verse
+     * @param drawn the verse as it is drawn now
+     * @param organ the instrument
+     */
+    public static Verse redrawn(Plan plan, Place place, Verse drawn, Instrument organ) {
+        Verse before = plan.hymns().get(place.hymn()).verses().get(place.verse());
+        if (Generals.isSetTheSame(drawn, before)) {
+            return drawn.withPiston(before.piston());
+        }
+        Verse without = drawn.withPiston("");
+        if (!Generals.isGeneral(before.piston(), organ)) {
+            return without;
+        }
+        if (!isShared(plan, before.piston())) {
+            return drawn.withPiston(before.piston());
+        }
+        Edit freed = new Edit.SetVerse(place.hymn(), place.verse(), without);
+        return without.withPiston(
+                Generals.forVerse(freed.apply(plan), organ, without).orElse(""));
+    }
 
     /** A mend, with another piston where it would leave one that sets something else in another verse. */
     static Mend mend(Mend mend, InHymn hymn, int index) {
         Verse before = hymn.verse(index);
         if (!(mend.edit() instanceof Edit.SetVerse set)
                 || set.verse() != index
-                || !Generals.isGeneral(before.piston(), hymn.organ())
-                || Generals.isSetTheSame(set.value(), before)
-                || !set.value().piston().equals(before.piston())
-                || !isShared(hymn.plan(), before.piston())) {
+                || !set.value().piston().equals(before.piston())) {
             return mend;
         }
-        Verse without = set.value().withPiston("");
-        Edit freed = new Edit.SetVerse(set.hymn(), index, without);
-        Optional<String> piston = Generals.forVerse(freed.apply(hymn.plan()), hymn.organ(), without);
-        String words = piston.map(free -> " Set it on piston " + free + ".")
-                .orElse(" No piston is free for it: move it by hand.");
-        return new Mend(
-                mend.words() + words, new Edit.SetVerse(set.hymn(), index, without.withPiston(piston.orElse(""))));
+        Verse after = redrawn(hymn.plan(), hymn.place(index), set.value(), hymn.organ());
+        if (after.piston().equals(before.piston()) || !Generals.isGeneral(before.piston(), hymn.organ())) {
+            return mend;
+        }
+        String words = after.piston().isEmpty()
+                ? " No piston is free for it: move it by hand."
+                : " Set it on piston " + after.piston() + ".";
+        return new Mend(mend.words() + words, new Edit.SetVerse(set.hymn(), index, after));
     }
 
     private static boolean isShared(Plan plan, String piston) {

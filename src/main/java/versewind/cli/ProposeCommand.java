@@ -1,12 +1,12 @@
 package versewind.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import versewind.plan.Edit;
 import versewind.plan.Hymn;
 import versewind.plan.Place;
 import versewind.plan.Plan;
@@ -142,15 +142,10 @@ final class ProposeCommand {
         String words = AssessCommand.unsavedWork(open, "looked at");
         Plan plan = open.plan();
         if (typed.hasMatchedOption(WRITE) && !found.proposals().isEmpty()) {
-            Verse verse = plan.hymns()
-                    .get(found.place().hymn())
-                    .verses()
-                    .get(found.place().verse());
-            List<Verse> verses =
-                    new ArrayList<>(plan.hymns().get(found.place().hymn()).verses());
-            verses.set(found.place().verse(), found.proposals().get(0).on(verse));
-            Hymn hymn = plan.hymns().get(found.place().hymn()).withVerses(verses);
-            words += write(commands.library(), open, plan.withHymn(found.place().hymn(), hymn), 1);
+            Place place = found.place();
+            Verse drawn = found.proposals().get(0).on(plan, place, open.instrument());
+            Plan written = new Edit.SetVerse(place.hymn(), place.verse(), drawn).apply(plan);
+            words += write(commands.library(), open, written, 1);
         }
         String results = typed.hasMatchedOption(Options.JSON)
                 ? ProposalJson.of(plan, open.instrument(), found)

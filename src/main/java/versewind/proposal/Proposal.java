@@ -1,7 +1,11 @@
 package versewind.proposal;
 
+import versewind.advice.Pistoned;
+import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.Place;
+import versewind.plan.Plan;
 import versewind.plan.Verse;
 
 /**
@@ -14,12 +18,14 @@ import versewind.plan.Verse;
  */
 public record Proposal(Registration registration, HandsAndFeet hands, Score score, String why) {
 
-    /** The verse with it drawn; a piston that set something else is taken off. */
+    /** The verse with it drawn. */
     public Verse on(Verse verse) {
-        Verse drawn = verse.withRegistration(registration).withHands(hands);
-        boolean isSame = registration.stops().equals(verse.registration().stops())
-                && registration.couplers().equals(verse.registration().couplers())
-                && registration.tremulants().equals(verse.registration().tremulants());
-        return isSame ? drawn : drawn.withPiston("");
+        return verse.withRegistration(registration).withHands(hands);
+    }
+
+    /** A verse of a plan with it drawn, on a piston that may set it, {@link Pistoned#redrawn}. */
+    public Verse on(Plan plan, Place place, Instrument organ) {
+        Verse verse = plan.hymns().get(place.hymn()).verses().get(place.verse());
+        return Pistoned.redrawn(plan, place, on(verse), organ);
     }
 }

@@ -53,9 +53,9 @@ final class Proposing {
     }
 
     private static Step take(State state, Work work, Panel.Proposals panel) {
-        Verse verse = work.verse().orElseThrow();
         Proposal chosen = panel.rows().get(panel.at());
-        return Handler.change(state.closed(), work, chosen.on(verse));
+        Verse drawn = chosen.on(work.plan(), work.place(), work.instrument());
+        return Handler.change(state.closed(), work, drawn);
     }
 
     private static Step search(State state, Work work, OptionalInt hymn) {
