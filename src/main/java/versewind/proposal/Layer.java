@@ -124,36 +124,10 @@ enum Layer {
 
     /** The principals under which it is hardly heard; itself where there are none. */
     Layer cover() {
-        return switch (this) {
-            case FLUTE_8, STRING_8 -> PRINCIPAL_8;
-            case FLUTE_4 -> PRINCIPAL_4;
-            case FLUTE_2 -> PRINCIPAL_2;
-            case DOUBLE,
-                    PRINCIPAL_8,
-                    CELESTE,
-                    PRINCIPAL_4,
-                    TWELFTH,
-                    PRINCIPAL_2,
-                    HIGH,
-                    MUTATION,
-                    MIXTURE,
-                    CORNET,
-                    REED_16,
-                    REED_8,
-                    REED_4,
-                    SOLO_REED,
-                    ODD_REED,
-                    PEDAL_32,
-                    PEDAL_16,
-                    PEDAL_8,
-                    PEDAL_4,
-                    PEDAL_MUTATION,
-                    PEDAL_MIXTURE,
-                    PEDAL_REED_32,
-                    PEDAL_REED_16,
-                    PEDAL_REED_8,
-                    PEDAL_COLOUR -> this;
-        };
+        if (this == FLUTE_4 || this == FLUTE_2) {
+            return this == FLUTE_4 ? PRINCIPAL_4 : PRINCIPAL_2;
+        }
+        return isEightFootFlue() ? PRINCIPAL_8 : this;
     }
 
     /** Whether one may stand for the other: they have about the same pitch, or are reeds both. */

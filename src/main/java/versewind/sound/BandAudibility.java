@@ -294,39 +294,35 @@ public final class BandAudibility {
      */
     double greatestShareAudible(double[] least, double[] most) {
         double share = 0;
-        while (true) {
-            double heard = 0;
-            double all = 0;
-            for (int band = 0; band < bands; band++) {
-                double weight = (audibility[band] > share ? most : least)[band + FIRST_THIRD_OCTAVE];
-                heard += weight * audibility[band];
-                all += weight;
-            }
-            double next = all > 0 ? heard / all : 0;
-            if (next <= share) {
-                return share;
-            }
+        double next = shareAudible(share, most, least);
+        while (next > share) {
             share = next;
+            next = shareAudible(share, most, least);
         }
+        return share;
     }
 
     /** The least {@link #shareAudible} that weights between two bounds can make; 0 where they may all be nothing. */
     double leastShareAudible(double[] least, double[] most) {
         double share = 1;
-        while (true) {
-            double heard = 0;
-            double all = 0;
-            for (int band = 0; band < bands; band++) {
-                double weight = (audibility[band] < share ? most : least)[band + FIRST_THIRD_OCTAVE];
-                heard += weight * audibility[band];
-                all += weight;
-            }
-            double next = all > 0 ? heard / all : 0;
-            if (next >= share) {
-                return share;
-            }
+        double next = shareAudible(share, least, most);
+        while (next < share) {
             share = next;
+            next = shareAudible(share, least, most);
         }
+        return share;
+    }
+
+    /** The share where bands that are heard better than so count with some weights, the others with other weights. */
+    private double shareAudible(double than, double[] better, double[] worse) {
+        double heard = 0;
+        double all = 0;
+        for (int band = 0; band < bands; band++) {
+            double weight = (audibility[band] > than ? better : worse)[band + FIRST_THIRD_OCTAVE];
+            heard += weight * audibility[band];
+            all += weight;
+        }
+        return all > 0 ? heard / all : 0;
     }
 
     /** Margin in dB of a share, 30 share - 15, as K solved for E - D: 0 is even, 15 wholly clear, -15 wholly covered. */
