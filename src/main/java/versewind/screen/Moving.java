@@ -17,8 +17,8 @@ final class Moving {
         handlers.put(Command.LAST_STOP, Handler.work((state, work) -> toItem(state, work, Integer.MAX_VALUE)));
         handlers.put(Command.VERSE_ABOVE, Handler.work((state, work) -> toVerse(state, work, -1)));
         handlers.put(Command.VERSE_BELOW, Handler.work((state, work) -> toVerse(state, work, 1)));
-        handlers.put(Command.NEXT_VERSE, Handler.work((state, work) -> toVerse(state, work, 1)));
-        handlers.put(Command.PREVIOUS_VERSE, Handler.work((state, work) -> toVerse(state, work, -1)));
+        handlers.put(Command.NEXT_VERSE, Handler.work((state, work) -> withinHymn(state, work, 1)));
+        handlers.put(Command.PREVIOUS_VERSE, Handler.work((state, work) -> withinHymn(state, work, -1)));
         handlers.put(Command.NEXT_HYMN, Handler.work((state, work) -> toHymn(state, work, 1)));
         handlers.put(Command.PREVIOUS_HYMN, Handler.work((state, work) -> toHymn(state, work, -1)));
         handlers.put(Command.OTHER_SIDE, Handler.work(Moving::toOtherSide));
@@ -45,6 +45,24 @@ final class Moving {
         return item == work.item()
                 ? Step.says(state, "There is no knob further that way.")
                 : Step.to(state.with(work.at(item)));
+    }
+
+    /** The verse so many further on, as long as it is one of this hymn. */
+    private static Step withinHymn(State state, Work work, int step) {
+        Place place = work.place();
+        int verse = place.verse() + step;
+        int hymn = place.hymn() + step;
+        boolean isInHymn = verse >= 0 && verse < work.verses().size();
+        if (isInHymn || hymn < 0 || hymn >= work.plan().hymns().size()) {
+            return toVerse(state, work, step);
+        }
+        return Step.says(
+                state,
+                step < 0
+                        ? "This is where the hymn begins; "
+                                + Command.PREVIOUS_HYMN.keys().get(0).name() + " goes to the hymn before."
+                        : "This is where the hymn ends; "
+                                + Command.NEXT_HYMN.keys().get(0).name() + " goes to the next hymn.");
     }
 
     /** The verse so many further on; past the end of a hymn, in the next hymn. */

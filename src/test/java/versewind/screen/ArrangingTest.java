@@ -61,7 +61,8 @@ class ArrangingTest {
 
     @Test
     void after_the_last_verse_is_taken_out_one_is_at_the_one_before() {
-        assertThat(desk.press("]", "p", "x").verse().label()).isEqualTo("V4");
+        assertThat(desk.press("]", "<Tab>", "<Up>", "<Tab>", "x").verse().label())
+                .isEqualTo("V4");
     }
 
     @Test
@@ -77,7 +78,7 @@ class ArrangingTest {
 
     @Test
     void the_last_verse_cannot_be_moved_down() {
-        assertThat(desk.press("]", "p", ".").said()).isEqualTo("It is the hymn's last already.");
+        assertThat(desk.press("]", "<Tab>", "<Up>", "<Tab>", ".").said()).isEqualTo("It is the hymn's last already.");
     }
 
     @Test
@@ -100,7 +101,8 @@ class ArrangingTest {
 
     @Test
     void after_a_last_verse_comes_an_amen() {
-        assertThat(desk.press("]", "p", "k").verse().kind()).isEqualTo(VerseKind.AMEN);
+        assertThat(desk.press("]", "<Tab>", "<Up>", "<Tab>", "k").verse().kind())
+                .isEqualTo(VerseKind.AMEN);
     }
 
     @Test

@@ -245,10 +245,21 @@ class EditingTest {
     }
 
     @Test
-    void the_next_verse_after_the_last_is_in_the_next_hymn() {
-        desk.press("]", "[", "n", "n", "n", "n", "n", "n", "n");
+    void the_next_verse_and_the_one_before_are_of_the_same_hymn() {
+        desk.press("]", "p");
         assertThat(desk.work().place()).isEqualTo(new versewind.plan.Place(1, 0));
-        assertThat(desk.press("p").work().place()).isEqualTo(new versewind.plan.Place(0, 6));
+        assertThat(desk.said()).isEqualTo("This is where the hymn begins; [ goes to the hymn before.");
+        desk.press("[", "n", "n", "n", "n", "n", "n", "n");
+        assertThat(desk.work().place()).isEqualTo(new versewind.plan.Place(0, 6));
+        assertThat(desk.said()).isEqualTo("This is where the hymn ends; ] goes to the next hymn.");
+        assertThat(desk.press("p", "p", "p", "p", "p", "p", "p").said()).isEqualTo("This is where the service begins.");
+    }
+
+    @Test
+    void among_the_verses_the_arrows_go_on_into_the_next_hymn() {
+        desk.press("<Tab>", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>");
+        assertThat(desk.work().place()).isEqualTo(new versewind.plan.Place(1, 0));
+        assertThat(desk.press("<Up>").work().place()).isEqualTo(new versewind.plan.Place(0, 6));
     }
 
     @Test

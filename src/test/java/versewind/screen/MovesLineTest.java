@@ -110,7 +110,7 @@ class MovesLineTest {
                 "ordinary-sunday"
             })
     void the_movements_never_take_more_room_than_there_is(String plan) {
-        Desk desk = Desk.with(plan, 80, 24);
+        Desk desk = Desk.with(plan, 80, 24).press("<Tab>");
         while (!desk.said().equals("This is where the service ends.")) {
             for (int columns = 58; columns < 200; columns += 4) {
                 int most = columns;
@@ -119,7 +119,7 @@ class MovesLineTest {
                         .hasSizeLessThanOrEqualTo(2)
                         .allMatch(line -> Text.columns(line) <= most);
             }
-            desk.press("n");
+            desk.press("<Down>");
         }
     }
 }

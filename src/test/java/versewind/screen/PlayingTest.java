@@ -129,8 +129,9 @@ class PlayingTest {
 
     @Test
     void the_first_verse_of_a_hymn_copies_the_last_of_the_hymn_before() {
-        List<String> drawn = desk.press("]", "p").drawn();
-        assertThat(desk.press("n", "c").drawn()).isEqualTo(drawn);
+        List<String> drawn = desk.press("]", "<Tab>", "<Up>").drawn();
+        assertThat(desk.press("<Down>").work().place().verse()).isZero();
+        assertThat(desk.press("c").drawn()).isEqualTo(drawn);
     }
 
     @Test
