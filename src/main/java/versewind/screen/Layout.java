@@ -60,6 +60,11 @@ record Layout(int gridWidth, int listX, int listWidth, int top, int height, int 
         return state.columns() < leastColumns(state) || state.rows() < leastRows(state);
     }
 
+    /** Whether the desk can be seen. */
+    static boolean hasRoomForDesk(State state) {
+        return state.columns() >= DeskLayout.LEAST_COLUMNS && state.rows() >= DeskLayout.LEAST_ROWS;
+    }
+
     static int leastColumns(State state) {
         return isDesk(state) ? DeskLayout.LEAST_COLUMNS : LEAST_COLUMNS;
     }

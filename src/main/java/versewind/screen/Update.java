@@ -126,7 +126,8 @@ public final class Update {
 
     private static Step press(State state, Key key) {
         Optional<Command> command = KeyMap.meaning(state.where(), key);
-        if (Layout.isTooSmall(state) && !command.equals(Optional.of(Command.INTERRUPT))) {
+        if (Layout.isTooSmall(state)
+                && command.filter(each -> worksInSmallWindow(each, state)).isEmpty()) {
             return Step.to(state);
         }
         if (command.isPresent()) {
@@ -157,6 +158,11 @@ public final class Update {
             return Step.to(state);
         }
         return Step.says(state, key.name() + " means nothing here; ? shows all keys.");
+    }
+
+    /** What is too small for the plan may be large enough for the desk. */
+    private static boolean worksInSmallWindow(Command command, State state) {
+        return command == Command.INTERRUPT || (command == Command.AT_DESK && Layout.hasRoomForDesk(state));
     }
 
     /** Pasted text goes where text is typed, and is never taken for keys. */

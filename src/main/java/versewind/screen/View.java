@@ -37,11 +37,21 @@ public final class View {
     private static void paintTooSmall(Frame frame, State state) {
         String sentence = "Versewind needs " + Layout.leastColumns(state) + " columns and " + Layout.leastRows(state)
                 + " rows; this window has " + frame.width() + " by " + frame.height() + ". Nothing is lost."
+                + (canOpenDesk(state)
+                        ? " " + Command.AT_DESK.keys().get(0).name() + " opens the desk, which fits."
+                        : "")
                 + (state.panel() instanceof Panel.Question question ? " Here it is asked: " + question.text() : "");
         List<String> lines = Text.wrapped(sentence, Math.min(frame.width(), 36));
         for (int i = 0; i < lines.size(); i++) {
             frame.write(0, i, lines.get(i), Style.TEXT);
         }
+    }
+
+    private static boolean canOpenDesk(State state) {
+        return state.work().isPresent()
+                && state.bench().isEmpty()
+                && state.panel() instanceof Panel.None
+                && Layout.hasRoomForDesk(state);
     }
 
     private static void paintPanel(Frame frame, State state) {

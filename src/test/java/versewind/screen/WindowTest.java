@@ -29,7 +29,7 @@ class WindowTest {
         String text = IntStream.range(0, rows).mapToObj(frame::row).collect(Collectors.joining(" "));
         assertThat(text.strip())
                 .isEqualTo("Versewind needs 60 columns and 18 rows; this window has " + columns + " by " + rows
-                        + ". Nothing is lost.");
+                        + ". Nothing is lost." + (columns < 40 ? "" : " K opens the desk, which fits."));
     }
 
     @Test
@@ -228,6 +228,19 @@ class WindowTest {
     void a_search_that_finds_nothing_stays_where_it_began() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("<Down>", "/", "'zink'");
         assertThat(desk.knob()).isEqualTo("Great: Open Diapason 8");
+    }
+
+    @Test
+    void a_window_too_small_for_the_plan_shows_the_desk_when_it_is_asked_for() {
+        Desk desk = Desk.with("harvest-festival", 40, 10);
+        assertThat(desk.screen().replace("\n", " ")).contains("K opens the desk, which fits.");
+        assertThat(desk.press("K").state().panel()).isInstanceOf(Panel.Desk.class);
+        assertThat(desk.screen()).doesNotContain("Versewind needs");
+        assertThat(desk.press("<Esc>").screen()).contains("Versewind needs");
+
+        Desk smaller = Desk.with("harvest-festival", 39, 10);
+        assertThat(smaller.press("K").state().panel()).isInstanceOf(Panel.None.class);
+        assertThat(smaller.screen()).doesNotContain("desk");
     }
 
     @Test
