@@ -26,7 +26,7 @@ record Breath(double seconds, double moveS, Piston piston) {
 
     private static final double A_KNOB = 0.06;
     private static final double A_BOX = 0.05;
-    private static final double A_PISTON = 0.1;
+    private static final double A_PISTON = 0.2;
     private static final double A_PISTON_TO_BE_SET = 0.35;
     private static final double EARLIER = 0.8;
 

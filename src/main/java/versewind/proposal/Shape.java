@@ -21,7 +21,7 @@ import versewind.plan.VerseKind;
  */
 final class Shape {
 
-    private static final double LAST_VERSE_DB = 0.7;
+    private static final double LAST_VERSE_DB = 1.5;
     private static final double INTRODUCTION_DB = -1;
     private static final double LAST_HYMN_DB = 0.5;
 

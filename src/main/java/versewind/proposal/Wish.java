@@ -6,7 +6,6 @@ import versewind.advice.Company;
 import versewind.plan.Locks;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
-import versewind.plan.Singing;
 
 /**
  * What a verse wants of its registration.
@@ -14,12 +13,21 @@ import versewind.plan.Singing;
  * @param mode whom the organ accompanies, or whom it introduces
  * @param company for whom it plays
  * @param mood of the words
+ * @param layers the mood by which layers are too much: the fullest that may be drawn
  * @param locks stops that must, or must not, be drawn
  * @param target where the margin should lie
  * @param sdDb how far the margin may well be off, one standard deviation
  * @param neighbours what is played before and after
  */
-record Wish(Mode mode, Company company, Mood mood, Locks locks, Target target, double sdDb, Neighbours neighbours) {
+record Wish(
+        Mode mode,
+        Company company,
+        Mood mood,
+        Mood layers,
+        Locks locks,
+        Target target,
+        double sdDb,
+        Neighbours neighbours) {
 
     /**
      * What is played before and after.
@@ -50,32 +58,15 @@ record Wish(Mode mode, Company company, Mood mood, Locks locks, Target target, d
         };
     }
 
-    /** The mood by which layers are too much: people who sing strongly bear more, in a gentle verse no more than a plain one has. */
-    Mood layers() {
-        if (!isPeople()) {
-            return mood;
-        }
-        if (mood == Mood.GENTLE) {
-            return company.singing().compareTo(Singing.STRONG) >= 0 ? Mood.PLAIN : mood;
-        }
-        Mood borne =
-                switch (company.singing()) {
-                    case GENTLE, ORDINARY -> Mood.PLAIN;
-                    case STRONG -> Mood.BRIGHT;
-                    case FULL_VOICE -> Mood.FESTAL;
-                };
-        return mood.compareTo(borne) >= 0 ? mood : borne;
-    }
-
     boolean isPeople() {
         return role() == Role.PEOPLE;
     }
 
     Wish with(double otherSdDb) {
-        return new Wish(mode, company, mood, locks, target, otherSdDb, neighbours);
+        return new Wish(mode, company, mood, layers, locks, target, otherSdDb, neighbours);
     }
 
     Wish with(Neighbours others) {
-        return new Wish(mode, company, mood, locks, target, sdDb, others);
+        return new Wish(mode, company, mood, layers, locks, target, sdDb, others);
     }
 }

@@ -40,10 +40,12 @@ final class Wishes {
         Hymn hymn = plan.hymns().get(place.hymn());
         Verse verse = hymn.verses().get(place.verse());
         Verse weighed = weighed(plan, place);
+        Mood mood = weighed.mode() == Mode.MELODY_SOLOED ? ofMelody(plan, place) : Shape.mood(plan, place);
         Wish wish = new Wish(
                 weighed.mode(),
                 Company.of(verse),
-                weighed.mode() == Mode.MELODY_SOLOED ? ofMelody(plan, place) : Shape.mood(plan, place),
+                mood,
+                layers(verse, weighed.mode(), mood),
                 verse.locks(),
                 target(plan, place),
                 USUAL_SD_DB,
@@ -68,6 +70,27 @@ final class Wishes {
                 .withMode(next.mode() == Mode.MELODY_SOLOED ? Mode.CONGREGATION : next.mode())
                 .withSinging(next.singing())
                 .withPeople(next.people());
+    }
+
+    /**
+     * The mood by which layers are too much: people who sing strongly bear more, in a gentle verse no more than a plain one
+     * has, and a last verse that is not gentle may be bright.
+     */
+    private static Mood layers(Verse verse, Mode mode, Mood mood) {
+        if (mode != Mode.CONGREGATION) {
+            return mood;
+        }
+        if (mood == Mood.GENTLE) {
+            return verse.singing().compareTo(Singing.STRONG) >= 0 ? Mood.PLAIN : mood;
+        }
+        Mood ofKind = verse.kind() == VerseKind.LAST_VERSE ? Mood.BRIGHT : Mood.PLAIN;
+        Mood ofSinging =
+                switch (verse.singing()) {
+                    case GENTLE, ORDINARY -> Mood.PLAIN;
+                    case STRONG -> Mood.BRIGHT;
+                    case FULL_VOICE -> Mood.FESTAL;
+                };
+        return Collections.max(List.of(mood, ofKind, ofSinging));
     }
 
     /** A melody is soloed as strongly as what it introduces will be sung. */
