@@ -16,8 +16,10 @@ import versewind.sound.Verdict;
 /** What an experienced colleague would say of a plan: findings in the order of the plan, and how to play. */
 public final class Advice {
 
+    private static final VerseRule LEAD = new Lead();
+
     private static final List<VerseRule> VERSE_RULES = List.of(
-            new Lead(),
+            LEAD,
             new WordsHeard(),
             new SoloLine(),
             new MelodyUnderCongregation(),
@@ -92,7 +94,11 @@ public final class Advice {
                 .toList();
     }
 
+    /** Of a verse in which no stop is drawn, or not yet, no more is told than that nobody leads it. */
     private List<Found> found(InHymn hymn, int index) {
+        if (hymn.verse(index).registration().stops().isEmpty()) {
+            return LEAD.judge(hymn, index).stream().toList();
+        }
         List<Found> found = new ArrayList<>();
         for (VerseRule rule : VERSE_RULES) {
             rule.judge(hymn, index).ifPresent(found::add);

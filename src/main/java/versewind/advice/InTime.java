@@ -19,7 +19,7 @@ final class InTime implements VerseRule {
 
     @Override
     public Optional<Found> judge(InHymn hymn, int index) {
-        if (index == 0) {
+        if (index == 0 || isUndrawn(hymn.verse(index - 1)) || isUndrawn(hymn.verse(index))) {
             return Optional.empty();
         }
         Verse verse = hymn.verse(index);
@@ -40,6 +40,11 @@ final class InTime implements VerseRule {
                         new Figure("breath", breathS, Figure.Unit.SECONDS)),
                 sentence(hymn, index, isSet ? moves.boxes().size() : moves.count(), neededS, breathS),
                 () -> mend(hymn, index)));
+    }
+
+    /** While the organ is silent there is time enough. */
+    private static boolean isUndrawn(Verse verse) {
+        return verse.registration().stops().isEmpty();
     }
 
     private static int byHand(Moves moves) {

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import versewind.organ.Family;
+import versewind.organ.Registration;
 import versewind.plan.Edit;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Heading;
@@ -355,7 +356,9 @@ class AdviceTest {
         assertThat(CATHEDRAL.says(Rule.PISTON_MISSING, FEW, FLUTE.withPiston("129/G1")))
                 .containsExactly("The organ has no memory level 129 for piston 129/G1: it has 128.");
         assertThat(CHAPEL.says(
-                        Rule.PISTON_MISSING, FEW, CHAPEL.verse("Hauptwerk").withPiston("G1")))
+                        Rule.PISTON_MISSING,
+                        FEW,
+                        CHAPEL.verse("Hauptwerk", "Hauptwerk: Prinzipal 8").withPiston("G1")))
                 .containsExactly("The organ has no general pistons, and so no G1: all is moved by hand.");
     }
 
@@ -546,6 +549,28 @@ class AdviceTest {
         List<Finding> findings = CATHEDRAL.advice().findings(CATHEDRAL.plan(MANY, verse), new Place(0, 0));
 
         assertThat(findings).extracting(Finding::rule).startsWith(Rule.LEAD_LOST, Rule.NO_EIGHT_FOOT);
+    }
+
+    @Test
+    void of_a_verse_in_which_nothing_is_drawn_yet_only_that_is_told() {
+        Verse loud = WITH_REEDS.withSinging(Singing.STRONG);
+        Verse undrawn = loud.withRegistration(Registration.silent(CATHEDRAL.organ()));
+        Plan plan = CATHEDRAL.plan(
+                FEW,
+                loud.withKind(VerseKind.INTRODUCTION),
+                undrawn,
+                undrawn,
+                loud,
+                undrawn.withMode(Mode.MELODY_SOLOED),
+                undrawn.withMode(Mode.SMALL_CHOIR),
+                undrawn.withKind(VerseKind.LAST_VERSE));
+        Plan easter = plan.withHeading(new Heading("", Optional.of(LocalDate.of(2027, 3, 28)), FEW, ""));
+
+        assertThat(CATHEDRAL.advice().findings(easter))
+                .filteredOn(finding ->
+                        !finding.sentence().equals("Nothing is drawn that sounds: the people sing without a lead."))
+                .extracting(finding -> finding.place().verse() + " " + finding.sentence())
+                .isEmpty();
     }
 
     @Test

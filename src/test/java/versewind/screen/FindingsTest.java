@@ -178,6 +178,15 @@ class FindingsTest {
     }
 
     @Test
+    void a_hymn_in_which_nothing_is_drawn_yet_is_told_that_and_no_more() {
+        Desk desk = Desk.blank().press("I", "<Tab>", "'Fields of barley'", "<Enter>", "f");
+
+        assertThat(panel(desk).rows())
+                .extracting(Finding::sentence)
+                .containsOnly("Nothing is drawn that sounds: the people sing without a lead.");
+    }
+
+    @Test
     void nobody_is_no_number_to_look_before() {
         assertThat(Desk.with("harvest-festival", 80, 24)
                         .press("a", "'0'", "<Enter>")
