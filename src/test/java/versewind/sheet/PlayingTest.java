@@ -24,7 +24,7 @@ class PlayingTest {
     void more_moves_than_the_breath_has_room_for_are_told_at_their_verse() throws BadFile {
         Sheet sheet = Sheets.of(Sheets.hymn(
                 "1",
-                Sheets.verse("V1", "", Registration.silent(Sheets.organ())),
+                Sheets.verse("V1", "", Registration.silent(Sheets.organ()).toggleStop(0)),
                 Sheets.verse("V2", "", Registration.full(Sheets.organ()))));
         assertThat(sheet.hymns().get(0).verses().get(1).breath()).hasValueSatisfying(told -> assertThat(told)
                 .matches("\\d+ movements from V1 need [\\d.]+ s, and the breath is 1\\.3 s.*\\."));
