@@ -5,8 +5,10 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import versewind.organ.General;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
@@ -35,9 +37,11 @@ record Generals(Map<Setting, String> owned, List<String> free) {
                 continue;
             }
             for (Verse verse : plan.hymns().get(hymn).verses()) {
-                if (names.contains(verse.piston())) {
-                    owned.putIfAbsent(Setting.of(verse.registration()), verse.piston());
-                    taken.add(verse.piston());
+                Optional<General> general = General.of(verse.piston()).filter(organ.pistons()::has);
+                if (general.isPresent()) {
+                    owned.putIfAbsent(
+                            Setting.of(verse.registration()), general.get().name());
+                    taken.add(general.get().name());
                 }
             }
         }
