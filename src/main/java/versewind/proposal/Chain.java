@@ -45,6 +45,7 @@ final class Chain {
     private Best best;
     private double bound = Double.POSITIVE_INFINITY;
     private int branches;
+    private int mostBranches;
 
     /**
      * A chain.
@@ -126,8 +127,14 @@ final class Chain {
 
     /** The best chain; when it may not go on any more, the best so far. */
     Best best(BooleanSupplier goOn) {
+        return best(goOn, MOST_BRANCHES);
+    }
+
+    /** The best chain of so many choices of pistons. */
+    Best best(BooleanSupplier goOn, int branchesAtMost) {
         best = greedy();
         branches = 0;
+        mostBranches = branchesAtMost;
         branch(new HashSet<>(), new HashSet<>(), goOn);
         return new Best(best.candidates(), best.cost(), Math.min(bound, best.cost()), best.pistons());
     }
@@ -163,7 +170,7 @@ final class Chain {
             best = new Best(boxed(path), cost, cost, pistonsOf(path));
             return;
         }
-        if (branches++ >= MOST_BRANCHES || !goOn.getAsBoolean()) {
+        if (branches++ >= mostBranches || !goOn.getAsBoolean()) {
             bound = Math.min(bound, cost);
             return;
         }

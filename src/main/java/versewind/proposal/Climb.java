@@ -27,6 +27,9 @@ final class Climb {
         /** For one verse while somebody waits. */
         static final Effort USUAL = new Effort(4, 0);
 
+        /** For each of the verses of a service. */
+        static final Effort OF_MANY = new Effort(3, 0);
+
         /** To see what a usual search misses. */
         static final Effort LONG = new Effort(40, 400);
     }

@@ -1,7 +1,6 @@
 package versewind.proposal;
 
 import java.util.List;
-import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.plan.Mood;
 
@@ -51,13 +50,13 @@ final class Colour {
         if (role == Role.UNDER_SOLO && sounding.isSoloed()) {
             addSoloed(sounding, tally);
         } else {
-            IndexSet stops = drawn.stops();
-            for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
+            for (int place = 0; place < sounding.count(); place++) {
+                int stop = sounding.stop(place);
                 tally.add(inHands[stop], inHandsWords, stop);
             }
             addMissed(sounding, tally);
         }
-        drawn.tremulants().forEach(tremulant -> tally.add(ALL_TOGETHER, "a tremulant is drawn"));
+        tally.add(ALL_TOGETHER * drawn.tremulants().size(), "a tremulant is drawn");
     }
 
     /** Whether it is a chorus reed in a box, which is milder and can be held back. */
@@ -115,8 +114,8 @@ final class Colour {
 
     /** One colour for the melody, softer ones beneath. */
     private void addSoloed(Sounding sounding, Tally tally) {
-        IndexSet stops = sounding.draft().stops();
-        for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
+        for (int place = 0; place < sounding.count(); place++) {
+            int stop = sounding.stop(place);
             int home = organ.divisionOf(stop);
             if (sounding.isInRight(home)) {
                 tally.add(inSoloLine[stop], "a solo is better without %s", stop);

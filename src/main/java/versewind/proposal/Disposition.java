@@ -43,6 +43,7 @@ final class Disposition {
     private final int pedal;
     private final int[] manual;
     private final List<Integer> keyboards;
+    private final List<Integer> manuals;
 
     /**
      * Reads an instrument.
@@ -96,6 +97,7 @@ final class Disposition {
         manual = organ.divisions().stream()
                 .mapToInt(each -> each.manual().orElse(NO_PEDAL))
                 .toArray();
+        manuals = List.copyOf(organ.manualDivisions());
         keyboards = keyboards(organ);
     }
 
@@ -235,6 +237,11 @@ final class Disposition {
     /** A division for every manual, the main division first. */
     List<Integer> keyboards() {
         return keyboards;
+    }
+
+    /** Indices of all divisions of the manuals. */
+    List<Integer> manuals() {
+        return manuals;
     }
 
     /** Whether two divisions are played from one keyboard. */

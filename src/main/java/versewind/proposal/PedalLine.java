@@ -103,8 +103,8 @@ final class PedalLine {
         tally.add(SECOND * (sounding.drawn().inFeet(Layer.PEDAL_16) - enough()), "one 16 ft more than the pedal needs");
         tally.add(SECOND * (sounding.drawn().inFeet(Layer.PEDAL_8) - enough()), "one 8 ft more than the pedal needs");
         if (!wish.isPeople() || isGentle()) {
-            IndexSet stops = sounding.draft().stops();
-            for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
+            for (int place = 0; place < sounding.count(); place++) {
+                int stop = sounding.stop(place);
                 if (organ.divisionOf(stop) == organ.pedal() && organ.stop(stop).family() == Family.PRINCIPAL) {
                     tally.add(TOO_FIRM, "too firm beneath soft stops: %s", stop);
                 }
@@ -171,9 +171,9 @@ final class PedalLine {
 
     private int loudest(Layer layer, IndexSet stops) {
         int loudest = IndexSet.NONE;
-        for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
+        for (int stop : organ.stopsOf(organ.pedal())) {
             boolean isLouder = loudest == IndexSet.NONE || organ.loudness(stop) > organ.loudness(loudest);
-            loudest = organ.layer(stop) == layer && isLouder ? stop : loudest;
+            loudest = organ.layer(stop) == layer && stops.contains(stop) && isLouder ? stop : loudest;
         }
         return loudest;
     }

@@ -117,7 +117,7 @@ final class Reeds {
         int open16 = 0;
         int inBox = 0;
         int inBox16 = 0;
-        for (int division : organ.organ().manualDivisions()) {
+        for (int division : organ.manuals()) {
             if (sounding.isInRight(division) && organ.isEnclosed(division)) {
                 inBox += in(division, sounding.most());
                 inBox16 += sounding.most().in(division, Layer.REED_16);
@@ -151,7 +151,7 @@ final class Reeds {
         }
         tally.add(drawn * SOLO_REED[wish.layers().ordinal()], "reeds meant for solos join the chorus");
         boolean isFull = true;
-        for (int division : organ.organ().manualDivisions()) {
+        for (int division : organ.manuals()) {
             boolean isWanted = hasReeds[division] && !isForSolos[division] && sounding.isInRight(division);
             isFull &= !isWanted || in(division, sounding.most()) > 0;
         }

@@ -30,6 +30,9 @@ final class ServiceSearch {
     /** How often changes that do not fit into the breath are looked at again. */
     private static final int ROUNDS = 2;
 
+    /** Choices of pistons that are enough to see where a change does not fit. */
+    private static final int FEW_BRANCHES = 40;
+
     private final Registrant registrant;
     private final Plan plan;
     private final List<Integer> hymns;
@@ -73,7 +76,7 @@ final class ServiceSearch {
         Conditions conditions = new Conditions(wish, weighed.singing(), weighed.people());
         List<Climb.Scored> ranked = known.computeIfAbsent(
                 conditions,
-                key -> VerseSearch.distinct(search.climbed(Climb.Effort.USUAL, watcher::goesOn), OWN_CANDIDATES));
+                key -> VerseSearch.distinct(search.climbed(Climb.Effort.OF_MANY, watcher::goesOn), OWN_CANDIDATES));
         if (!ranked.isEmpty()) {
             searched.add(new Searched(place, search, ranked, new LinkedHashSet<>()));
         }
@@ -86,7 +89,7 @@ final class ServiceSearch {
         Generals generals = Generals.of(registrant.organ().organ(), plan, hymns);
         List<Stage> stages = stages();
         Chain chain = new Chain(stages, generals.free().size(), generals.owned().keySet());
-        Chain.Best best = chain.best(watcher::goesOn);
+        Chain.Best best = chain.best(watcher::goesOn, FEW_BRANCHES);
         for (int round = 0; round < ROUNDS && watcher.goesOn(); round++) {
             List<Integer> late = chain.late(best);
             if (late.isEmpty()) {
@@ -100,8 +103,9 @@ final class ServiceSearch {
             }
             stages = stages();
             chain = new Chain(stages, generals.free().size(), generals.owned().keySet());
-            best = chain.best(watcher::goesOn);
+            best = chain.best(watcher::goesOn, FEW_BRANCHES);
         }
+        best = chain.best(watcher::goesOn);
         double greedyCost = chain.greedy().cost();
         return new ServiceProposal(drawn(stages, best, generals), best.cost(), best.bound(), greedyCost, unsearched);
     }
@@ -128,7 +132,7 @@ final class ServiceSearch {
                 .wish()
                 .with(new Wish.Neighbours(Optional.of(beside), List.of(), breath, Optional.empty()));
         List<Climb.Scored> climbed =
-                registrant.search(plan, here.place(), wish).climbed(Climb.Effort.USUAL, watcher::goesOn);
+                registrant.search(plan, here.place(), wish).climbed(Climb.Effort.OF_MANY, watcher::goesOn);
         VerseSearch.distinct(climbed, NEAR_CANDIDATES)
                 .forEach(each -> here.near().add(each.draft()));
     }

@@ -22,6 +22,8 @@ final class Sounding {
     private Counts most;
     private IndexSet open = IndexSet.EMPTY;
     private Draft draft;
+    private final int[] listed;
+    private int count;
     private int[] received = {};
     private IndexSet idle = IndexSet.EMPTY;
 
@@ -32,6 +34,7 @@ final class Sounding {
         drawn = new Counts(divisions);
         withOpen = new Counts(divisions);
         most = drawn;
+        listed = new int[organ.stops()];
     }
 
     private static int bits(Part part) {
@@ -68,7 +71,9 @@ final class Sounding {
         idle = IndexSet.EMPTY;
         IndexSet stops = other.stops();
         count(stops, drawn);
+        count = 0;
         for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
+            listed[count++] = stop;
             idle = received[organ.divisionOf(stop)] == 0 ? idle.with(stop) : idle;
         }
         most = drawn;
@@ -101,6 +106,16 @@ final class Sounding {
 
     Draft draft() {
         return draft;
+    }
+
+    /** How many stops are drawn. */
+    int count() {
+        return count;
+    }
+
+    /** The stops drawn, one after another. */
+    int stop(int place) {
+        return listed[place];
     }
 
     /** What is drawn. */

@@ -81,7 +81,7 @@ final class Sparing {
         }
         addDoubled(sounding, tally);
         addTogether(sounding, tally);
-        addTransmissions(draft, tally);
+        addTransmissions(sounding, tally);
     }
 
     private void addDoubled(Sounding sounding, Tally tally) {
@@ -112,13 +112,13 @@ final class Sparing {
     }
 
     /** Two stops that play one rank at one pitch are one sound. */
-    private void addTransmissions(Draft draft, Tally tally) {
+    private void addTransmissions(Sounding sounding, Tally tally) {
         if (!organ.hasShared()) {
             return;
         }
-        IndexSet stops = draft.stops();
         Set<Long> seen = new HashSet<>();
-        for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
+        for (int place = 0; place < sounding.count(); place++) {
+            int stop = sounding.stop(place);
             if (organ.isShared(stop) && !seen.add(organ.sound(stop))) {
                 tally.add(TRANSMISSION, "the same pipes at the same pitch as another stop: %s", stop);
             }

@@ -26,7 +26,9 @@ public final class Routing {
      * @return a set of {@link Keys#bit} places for every division; overwritten when it is asked again, not to be changed
      */
     public int[] received(HandsAndFeet playing, IndexSet drawn) {
-        if (!playing.equals(hands) || !drawn.equals(couplers)) {
+        boolean isTheSame =
+                (playing == hands || playing.equals(hands)) && (drawn == couplers || drawn.equals(couplers));
+        if (!isTheSame) {
             keys.route(playing, drawn, received);
             hands = playing;
             couplers = drawn;
