@@ -26,9 +26,7 @@ public final class Routing {
      * @return a set of {@link Keys#bit} places for every division; overwritten when it is asked again, not to be changed
      */
     public int[] received(HandsAndFeet playing, IndexSet drawn) {
-        boolean isTheSame =
-                (playing == hands || playing.equals(hands)) && (drawn == couplers || drawn.equals(couplers));
-        if (!isTheSame) {
+        if (!playing.equals(hands) || !drawn.equals(couplers)) {
             keys.route(playing, drawn, received);
             hands = playing;
             couplers = drawn;
