@@ -62,8 +62,13 @@ final class ProposeCommand {
         Optional<Integer> hymn = hymn(typed, open.plan());
         Optional<Place> place = verse(typed, open.plan(), hymn);
         Registrant registrant = Registrant.of(open.organ().sound());
+        Meanwhile meanwhile = commands.surroundings().meanwhile();
         return place.isPresent()
-                ? forVerse(typed, open, registrant.forVerse(open.plan(), place.get()), commands)
+                ? forVerse(
+                        typed,
+                        open,
+                        registrant.forVerse(open.plan(), place.get(), () -> !meanwhile.isInterrupted()),
+                        commands)
                 : together(typed, open, hymn, registrant, commands);
     }
 
@@ -150,7 +155,10 @@ final class ProposeCommand {
         String results = typed.hasMatchedOption(Options.JSON)
                 ? ProposalJson.of(plan, open.instrument(), found)
                 : ProposalText.of(open, found, commands.lettering());
-        return new Reply(found.proposals().isEmpty() ? Reply.WANTS_ATTENTION : Reply.GOOD, results, words);
+        boolean isStopped = commands.surroundings().meanwhile().isInterrupted();
+        String stopped = isStopped ? "versewind: The search was stopped; these are the best so far.\n" : "";
+        boolean isWhole = !isStopped && !found.proposals().isEmpty();
+        return new Reply(isWhole ? Reply.GOOD : Reply.WANTS_ATTENTION, results, words + stopped);
     }
 
     private static Reply together(

@@ -1,8 +1,8 @@
 package versewind.proposal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +11,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
-import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.plan.Hymn;
 import versewind.plan.Place;
@@ -44,7 +43,18 @@ final class ServiceSearch {
     private record Conditions(Wish wish, Singing singing, OptionalInt people) {}
 
     /** A verse whose candidates are known: its own, and those found near to what its neighbours draw. */
-    private record Searched(Place place, VerseSearch search, List<Climb.Scored> ranked, Set<Draft> near) {}
+    private record Searched(
+            Place place,
+            VerseSearch search,
+            List<Climb.Scored> ranked,
+            Set<Draft> near,
+            Map<Draft, Stage.Candidate> judged) {
+
+        /** A draft as this verse judges it; no draft is judged twice. */
+        Stage.Candidate candidate(Draft draft) {
+            return judged.computeIfAbsent(draft, search::candidate);
+        }
+    }
 
     ServiceSearch(Registrant registrant, Plan plan, List<Integer> hymns, Watcher watcher) {
         this.registrant = registrant;
@@ -78,7 +88,7 @@ final class ServiceSearch {
                 conditions,
                 key -> VerseSearch.distinct(search.climbed(Climb.Effort.OF_MANY, watcher::goesOn), OWN_CANDIDATES));
         if (!ranked.isEmpty()) {
-            searched.add(new Searched(place, search, ranked, new LinkedHashSet<>()));
+            searched.add(new Searched(place, search, ranked, new LinkedHashSet<>(), new HashMap<>()));
         }
     }
 
@@ -153,45 +163,30 @@ final class ServiceSearch {
                 isText ? registrant.wishes().risesDb(plan, here.place()) : OptionalDouble.empty());
     }
 
-    /** Its own, and the best of the hymn's other verses, as this verse judges them. */
+    /** Its own, and the best of the hymn's other verses, as this verse judges them; and those near to its neighbours. */
     private List<Stage.Candidate> candidates(Searched here) {
-        Map<Draft, Double> points = new LinkedHashMap<>();
-        here.ranked().forEach(each -> points.put(each.draft(), each.points()));
+        Set<Draft> own = new LinkedHashSet<>();
+        here.ranked().forEach(each -> own.add(each.draft()));
         for (Searched other : searched) {
             if (other.place().hymn() == here.place().hymn()) {
                 other.ranked().stream()
                         .limit(OF_OTHER_VERSES)
                         .map(Climb.Scored::draft)
                         .filter(here.search().space()::contains)
-                        .forEach(draft -> points.computeIfAbsent(
-                                draft, key -> here.search().judge().points(key, Double.POSITIVE_INFINITY)));
+                        .forEach(own::add);
             }
         }
-        Sounding sounding = new Sounding(registrant.organ());
-        List<Climb.Scored> best = new ArrayList<>(points.entrySet().stream()
-                .map(each -> new Climb.Scored(each.getKey(), each.getValue()))
-                .sorted(Climb.Scored.BEST_FIRST)
+        List<Stage.Candidate> candidates = new ArrayList<>(own.stream()
+                .map(here::candidate)
+                .sorted(Comparator.comparingDouble(Stage.Candidate::points)
+                        .thenComparing(Stage.Candidate::draft, Draft.ORDER))
                 .limit(MOST_CANDIDATES)
                 .toList());
         here.near().stream()
-                .filter(draft -> best.stream().noneMatch(each -> each.draft().equals(draft)))
-                .forEach(draft -> best.add(
-                        new Climb.Scored(draft, here.search().judge().points(draft, Double.POSITIVE_INFINITY))));
-        return best.stream()
-                .map(each -> candidate(each, here.search().judge(), sounding))
-                .toList();
-    }
-
-    private static Stage.Candidate candidate(Climb.Scored scored, Judge judge, Sounding sounding) {
-        Draft draft = scored.draft();
-        sounding.look(draft);
-        long heard = 0;
-        for (int division = 0; division < draft.registration().boxes().size(); division++) {
-            heard |= sounding.isHeard(division) ? 1L << division : 0;
-        }
-        IndexSet withinEarshot = sounding.withinEarshot();
-        Judge.Likeness likeness = new Judge.Likeness(draft, sounding.shade());
-        return new Stage.Candidate(likeness, scored.points(), judge.marginDb(draft), heard, withinEarshot);
+                .map(here::candidate)
+                .filter(near -> !candidates.contains(near))
+                .forEach(candidates::add);
+        return candidates;
     }
 
     private List<ServiceProposal.OfVerse> drawn(List<Stage> stages, Chain.Best best, Generals generals) {

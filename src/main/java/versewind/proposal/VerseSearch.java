@@ -37,6 +37,19 @@ final class VerseSearch {
         return judge;
     }
 
+    /** A draft as a candidate of a chain. */
+    Stage.Candidate candidate(Draft draft) {
+        double points = judge.points(draft, Double.POSITIVE_INFINITY);
+        double marginDb = judge.marginDb(draft);
+        sounding.look(draft);
+        long heard = 0;
+        for (int division = 0; division < draft.registration().boxes().size(); division++) {
+            heard |= sounding.isHeard(division) ? 1L << division : 0;
+        }
+        Judge.Likeness likeness = new Judge.Likeness(draft, sounding.shade());
+        return new Stage.Candidate(likeness, points, marginDb, heard, sounding.withinEarshot());
+    }
+
     /** Everything that a climb scores, the best first. */
     List<Climb.Scored> climbed(Climb.Effort effort, BooleanSupplier goOn) {
         return new Climb(organ, space, judge, sounding, goOn).search(effort);

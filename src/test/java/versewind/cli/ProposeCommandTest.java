@@ -27,6 +27,7 @@ class ProposeCommandTest {
 
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final int ENOUGH = 6;
+    private static final int AT_ONCE = -1;
 
     @TempDir
     private Path folder;
@@ -160,6 +161,15 @@ class ProposeCommandTest {
         typed("propose", "ordinary-sunday");
 
         assertThat(plan).hasContent(before.stripTrailing());
+    }
+
+    @Test
+    void the_search_for_one_verse_can_be_stopped_too_and_tells_the_best_so_far() {
+        Reply reply = typed(new Impatient(AT_ONCE), "propose", "ordinary-sunday", "--hymn", "1", "--verse", "V1");
+
+        assertThat(reply.status()).isEqualTo(Reply.WANTS_ATTENTION);
+        assertThat(reply.words()).contains("The search was stopped; these are the best so far.");
+        assertThat(reply.results()).contains("score");
     }
 
     @Test
