@@ -14,10 +14,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.cli.Commands;
-import versewind.cli.Meanwhile;
+import versewind.cli.ConsoleProgress;
+import versewind.cli.Environment;
+import versewind.cli.Progress;
 import versewind.cli.Reply;
-import versewind.cli.Surroundings;
-import versewind.cli.Waiting;
 import versewind.terminal.Console;
 
 /** Starts the program, writes what it has to say, and ends it. */
@@ -30,7 +30,7 @@ public final class Main {
 
     public static void main(String[] arguments) {
         Charset charset = Console.charset(System.getProperty("native.encoding", ""));
-        Waiting waiting = new Waiting(isWatched() ? Main::writeError : nothing -> {}, Main::writeError);
+        ConsoleProgress waiting = new ConsoleProgress(isWatched() ? Main::writeError : nothing -> {}, Main::writeError);
         Reply reply = reply(List.of(arguments), charset, waiting);
         waiting.endLine();
         int status = reply.status();
@@ -64,11 +64,11 @@ public final class Main {
         System.err.flush();
     }
 
-    private static Reply reply(List<String> arguments, Charset charset, Meanwhile meanwhile) {
+    private static Reply reply(List<String> arguments, Charset charset, Progress meanwhile) {
         try {
             return Commands.run(
                     arguments,
-                    new Surroundings(
+                    new Environment(
                             Path.of(""),
                             Optional.ofNullable(System.getProperty(PROGRAM_FOLDER))
                                     .map(Path::of),

@@ -31,10 +31,11 @@ class ArchitectureTest {
             .importPackages("versewind");
 
     private static final String[] CORE = {
+        "versewind.acoustics",
         "versewind.organ",
         "versewind.plan",
         "versewind.sound",
-        "versewind.advice",
+        "versewind.rules",
         "versewind.proposal",
         "versewind.sheet",
         "versewind.screen",
@@ -49,18 +50,19 @@ class ArchitectureTest {
 
     @ParameterizedTest
     @CsvSource({
+        "acoustics, ''",
         "organ,    ''",
         "plan,     organ",
-        "sound,    organ plan",
-        "advice,   organ plan sound",
-        "proposal, organ plan sound advice",
-        "sheet,    organ plan sound advice proposal",
-        "workshop, organ sound stoplist",
-        "screen,   organ plan sound advice proposal sheet stoplist workshop",
+        "sound,    acoustics organ plan",
+        "rules,   acoustics organ plan sound",
+        "proposal, acoustics organ plan sound rules",
+        "sheet,    acoustics organ plan sound rules proposal",
+        "workshop, acoustics organ sound stoplist",
+        "screen,   acoustics organ plan sound rules proposal sheet stoplist workshop",
         "stoplist, organ",
-        "store,    organ plan sound advice proposal sheet stoplist workshop",
-        "terminal, organ plan sound advice proposal sheet screen stoplist workshop store",
-        "cli,      organ plan sound advice proposal sheet screen stoplist workshop store terminal",
+        "store,    acoustics organ plan sound rules proposal sheet stoplist workshop",
+        "terminal, acoustics organ plan sound rules proposal sheet screen stoplist workshop store",
+        "cli,      acoustics organ plan sound rules proposal sheet screen stoplist workshop store terminal",
     })
     void a_package_knows_only_those_below_it(String room, String below) {
         String known = ("versewind." + room + " " + below.replaceAll("(\\w+)", "versewind.$1")).strip();

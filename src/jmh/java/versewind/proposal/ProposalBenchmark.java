@@ -19,13 +19,13 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import versewind.organ.Instrument;
-import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Mood;
-import versewind.plan.Place;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 import versewind.plan.Verses;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
@@ -48,7 +48,7 @@ public class ProposalBenchmark {
 
     private Registrant registrant;
     private Plan service;
-    private List<Place> places;
+    private List<VersePlace> places;
     private int next;
 
     @Setup(Level.Trial)
@@ -65,10 +65,10 @@ public class ProposalBenchmark {
             verses.set(0, verses.get(0).withMode(versewind.plan.Mode.MELODY_SOLOED));
             hymns.add(new Hymn("", "Hymn " + hymn, "", "", "", OptionalInt.of(96), "", verses));
             for (int verse = 0; verse < verses.size(); verse++) {
-                places.add(new Place(hymn, verse));
+                places.add(new VersePlace(hymn, verse));
             }
         }
-        service = new Plan(new Heading("A service", Optional.empty(), 400, ""), "ostmere-cathedral", hymns);
+        service = new Plan(new ServiceHeading("A service", Optional.empty(), 400, ""), "ostmere-cathedral", hymns);
     }
 
     /** Up to five registrations for a verse; each time another. */

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import versewind.advice.Advice;
-import versewind.advice.Finding;
-import versewind.advice.Mend;
-import versewind.advice.Touch;
-import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.rules.Advice;
+import versewind.rules.Finding;
+import versewind.rules.Mend;
+import versewind.rules.Touch;
 
 /** What was found in a hymn and how to play it, under its table. */
 final class AdviceText {
@@ -37,7 +37,7 @@ final class AdviceText {
         Map<String, List<String>> touches = new LinkedHashMap<>();
         Map<String, List<String>> times = new LinkedHashMap<>();
         for (int verse = 0; verse < verses.size(); verse++) {
-            Touch touch = advice.touch(plan, new Place(hymn, verse));
+            Touch touch = advice.touch(plan, new VersePlace(hymn, verse));
             String label = verses.get(verse).label();
             gather(touches, touch.sentence(), label);
             times.putIfAbsent(touch.breath(), new ArrayList<>());

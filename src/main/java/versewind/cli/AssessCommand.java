@@ -5,11 +5,11 @@ import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
-import versewind.advice.Advice;
-import versewind.advice.Assessment;
-import versewind.advice.Attendance;
-import versewind.advice.Ears;
 import versewind.plan.Verse;
+import versewind.rules.Advice;
+import versewind.rules.Assessment;
+import versewind.rules.Attendance;
+import versewind.rules.NoiseExposure;
 import versewind.sound.EarSeats;
 import versewind.sound.OrganSound;
 import versewind.store.AssessmentJson;
@@ -41,9 +41,9 @@ final class AssessCommand {
         return Options.withExitStatus(spec, "A verse wants attention.");
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, Misuse {
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, UsageException {
         OpenPlan open = commands.plan(Options.operand(typed));
-        Lettering lettering = commands.lettering();
+        CharsetFallback lettering = commands.lettering();
         OrganSound sound =
                 typed.hasMatchedOption(HEARD) ? heeding(open) : open.organ().sound();
         return typed.hasMatchedOption(PEOPLE)
@@ -51,10 +51,10 @@ final class AssessCommand {
                 : expected(typed, open, sound, lettering);
     }
 
-    private static OrganSound heeding(OpenPlan open) throws Misuse {
+    private static OrganSound heeding(OpenPlan open) throws UsageException {
         if (open.plan().answered().isEmpty()) {
-            throw new Misuse("Of no verse of this plan was it said how it was heard, so there is nothing that " + HEARD
-                    + " could take into account.");
+            throw new UsageException("Of no verse of this plan was it said how it was heard, so there is nothing that "
+                    + HEARD + " could take into account.");
         }
         return open.organ().sound().heeding(open.plan());
     }
@@ -67,9 +67,9 @@ final class AssessCommand {
                 .build();
     }
 
-    private static Reply expected(ParseResult typed, OpenPlan open, OrganSound sound, Lettering lettering) {
+    private static Reply expected(ParseResult typed, OpenPlan open, OrganSound sound, CharsetFallback lettering) {
         Assessment assessment = Assessment.of(open.plan(), sound);
-        Ears ears = Ears.of(open.plan(), assessment, new EarSeats(sound));
+        NoiseExposure ears = NoiseExposure.of(open.plan(), assessment, new EarSeats(sound));
         String results = typed.hasMatchedOption(Options.JSON)
                 ? AssessmentJson.of(open.plan(), assessment, ears, Advice.on(sound))
                 : AssessmentText.of(open, assessment, ears, Advice.on(sound), lettering);
@@ -77,8 +77,8 @@ final class AssessCommand {
         return new Reply(status, results, unsavedWork(open, "assessed"));
     }
 
-    private static Reply attended(ParseResult typed, OpenPlan open, OrganSound sound, Lettering lettering)
-            throws Misuse {
+    private static Reply attended(ParseResult typed, OpenPlan open, OrganSound sound, CharsetFallback lettering)
+            throws UsageException {
         Attendance attendance = Attendance.of(open.plan(), sound, numbers(typed.matchedOptionValue(PEOPLE, "")));
         String results = typed.hasMatchedOption(Options.JSON)
                 ? AssessmentJson.of(open.plan(), attendance)
@@ -89,13 +89,13 @@ final class AssessCommand {
                 unsavedWork(open, "assessed"));
     }
 
-    private static List<Integer> numbers(String typed) throws Misuse {
+    private static List<Integer> numbers(String typed) throws UsageException {
         List<Integer> numbers = new ArrayList<>();
         for (String number : typed.split(",", -1)) {
             numbers.add(Options.whole(PEOPLE, number.strip(), 1, Verse.MOST_PEOPLE));
         }
         if (numbers.size() > MOST_NUMBERS) {
-            throw new Misuse(PEOPLE + " takes " + MOST_NUMBERS + " numbers at most.");
+            throw new UsageException(PEOPLE + " takes " + MOST_NUMBERS + " numbers at most.");
         }
         return numbers;
     }

@@ -5,22 +5,22 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import versewind.advice.Advice;
-import versewind.advice.Assessment;
-import versewind.advice.Caution;
-import versewind.advice.Ears;
-import versewind.advice.Finding;
 import versewind.organ.Instrument;
 import versewind.plan.ChurchYear;
-import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
-import versewind.plan.Place;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.rules.Advice;
+import versewind.rules.Assessment;
+import versewind.rules.Caution;
+import versewind.rules.Finding;
+import versewind.rules.NoiseExposure;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
-import versewind.sound.PlusMinus;
+import versewind.sound.StdDevs;
 import versewind.store.OpenPlan;
 
 /** A plan's assessment as plain text: a table for every hymn, a summary, what to keep in mind. */
@@ -51,7 +51,8 @@ final class AssessmentText {
         this.advice = advice;
     }
 
-    static String of(OpenPlan open, Assessment assessment, Ears ears, Advice advice, Lettering lettering) {
+    static String of(
+            OpenPlan open, Assessment assessment, NoiseExposure ears, Advice advice, CharsetFallback lettering) {
         Page page = new Page(lettering);
         Plan plan = open.plan();
         Instrument instrument = open.instrument();
@@ -73,7 +74,7 @@ final class AssessmentText {
     }
 
     /** The first lines: the service and its instrument. */
-    static void heading(Page page, Heading heading, Instrument instrument) {
+    static void heading(Page page, ServiceHeading heading, Instrument instrument) {
         page.line(heading.title() + heading.date().map(date -> ", " + date).orElse(""));
         heading.date()
                 .flatMap(ChurchYear::day)
@@ -110,7 +111,7 @@ final class AssessmentText {
 
     private Optional<String> step(Assessment.OfVerse of) {
         return of.step()
-                .map(step -> Levels.signed(OptionalDouble.of(step.db())) + Levels.plusMinus(step.plusMinusDb()));
+                .map(step -> LevelText.signed(OptionalDouble.of(step.db())) + LevelText.plusMinus(step.plusMinusDb()));
     }
 
     private static Optional<String> heard(Assessment.OfVerse of) {
@@ -128,17 +129,17 @@ final class AssessmentText {
         Verse verse = of.verse();
         Estimate estimate = of.estimate();
         boolean isSung = verse.isSung();
-        PlusMinus plusMinus = estimate.plusMinus();
+        StdDevs plusMinus = estimate.plusMinus();
         return row(
                 verse.label(),
-                isSung || verse.mode() == Mode.MELODY_SOLOED ? verse.mode().word() : Levels.NONE,
-                isSung ? verse.singing().word() : Levels.NONE,
-                Levels.whole(estimate.organDba(), plusMinus.organDb()),
+                isSung || verse.mode() == Mode.MELODY_SOLOED ? verse.mode().word() : LevelText.NONE,
+                isSung ? verse.singing().word() : LevelText.NONE,
+                LevelText.whole(estimate.organDba(), plusMinus.organDb()),
                 estimate.dynamic().map(Dynamic::word).orElse(""),
-                Levels.whole(estimate.singersDba(), plusMinus.singersDb()),
-                Levels.signed(estimate.margin()),
+                LevelText.whole(estimate.singersDba(), plusMinus.singersDb()),
+                LevelText.signed(estimate.margin()),
                 (of.wantsAttention() ? "!" : " ") + estimate.margin().words(),
-                isSung ? Levels.whole(estimate.lagMs()) : Levels.NONE);
+                isSung ? LevelText.whole(estimate.lagMs()) : LevelText.NONE);
     }
 
     private String row(
@@ -157,7 +158,7 @@ final class AssessmentText {
     }
 
     private String summary() {
-        List<Place> places = assessment.wantingAttention();
+        List<VersePlace> places = assessment.wantingAttention();
         if (assessment.hymns().stream().allMatch(hymn -> hymn.verses().isEmpty())) {
             return "There is no verse yet.";
         }
@@ -179,12 +180,12 @@ final class AssessmentText {
                 + (cautions.size() == 1 ? " caution stands: " : " cautions stand: ") + those + ".";
     }
 
-    private String words(Place place) {
+    private String words(VersePlace place) {
         return name(place) + " "
                 + assessment.at(place).estimate().margin().verdict().word();
     }
 
-    private String name(Place place) {
+    private String name(VersePlace place) {
         Hymn hymn = assessment.hymns().get(place.hymn()).hymn();
         String called = hymn.number().isBlank() ? page.shortened(hymn.title(), TITLE) : hymn.number();
         return called + " " + assessment.at(place).verse().label();

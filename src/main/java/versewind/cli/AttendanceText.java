@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import versewind.advice.Assessment;
-import versewind.advice.Attendance;
-import versewind.advice.Caution;
-import versewind.advice.Mend;
 import versewind.organ.Instrument;
-import versewind.plan.Place;
 import versewind.plan.Plan;
+import versewind.plan.VersePlace;
+import versewind.rules.Assessment;
+import versewind.rules.Attendance;
+import versewind.rules.Caution;
+import versewind.rules.Mend;
 import versewind.sound.Estimate;
 import versewind.sound.Verdict;
 
@@ -34,7 +34,7 @@ final class AttendanceText {
         this.attendance = attendance;
     }
 
-    static String of(Plan plan, Instrument instrument, Attendance attendance, Lettering lettering) {
+    static String of(Plan plan, Instrument instrument, Attendance attendance, CharsetFallback lettering) {
         Page page = new Page(lettering);
         AttendanceText text = new AttendanceText(page, attendance);
         AssessmentText.heading(page, plan.heading(), instrument);
@@ -56,7 +56,7 @@ final class AttendanceText {
 
     /** "±6": what is said of all verses, the farthest off. */
     private String offBy(ToDoubleFunction<Estimate> plusMinusDb) {
-        return Levels.plusMinus(attendance.assessments().stream()
+        return LevelText.plusMinus(attendance.assessments().stream()
                 .flatMap(assessment -> assessment.hymns().stream())
                 .flatMap(hymn -> hymn.verses().stream())
                 .map(Assessment.OfVerse::estimate)
@@ -105,15 +105,15 @@ final class AttendanceText {
         Estimate estimate = of.estimate();
         Verdict verdict = estimate.margin().verdict();
         String word = verdict == Verdict.ORGAN_ALONE ? "alone" : verdict.word();
-        return page.right(Levels.whole(estimate.organDba()), LEVEL)
-                + page.right(Levels.whole(estimate.singersDba()), LEVEL)
-                + page.right(Levels.signed(estimate.margin().db()), MARGIN)
+        return page.right(LevelText.whole(estimate.organDba()), LEVEL)
+                + page.right(LevelText.whole(estimate.singersDba()), LEVEL)
+                + page.right(LevelText.signed(estimate.margin().db()), MARGIN)
                 + page.left((of.wantsAttention() ? "!" : " ") + word, VERDICT);
     }
 
     /** What makes each of the verses hold that fail before a number of people. */
     private void remedies(int number) {
-        for (Place place : attendance.assessments().get(number).wantingAttention()) {
+        for (VersePlace place : attendance.assessments().get(number).wantingAttention()) {
             Assessment.OfHymn hymn =
                     attendance.assessments().get(number).hymns().get(place.hymn());
             String label = hymn.verses().get(place.verse()).verse().label();

@@ -8,9 +8,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import versewind.sound.Calibration;
 import versewind.sound.Fit;
-import versewind.sound.NextReading;
+import versewind.sound.MeterReading;
 import versewind.sound.OrganSound;
-import versewind.sound.Reading;
+import versewind.sound.ReadingDesign;
 import versewind.store.BadFile;
 import versewind.store.CalibrationJson;
 import versewind.store.KnownOrgan;
@@ -76,37 +76,37 @@ final class CalibrateCommand {
         return Options.withExitStatus(spec, "A reading fits nothing else.");
     }
 
-    static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile, Misuse {
+    static Reply run(ParseResult typed, Library library, CharsetFallback lettering) throws BadFile, UsageException {
         CalibrateCommand command = new CalibrateCommand(typed, library, library.openOrgan(Options.operand(typed)));
         return typed.hasMatchedOption(UNDO) ? command.undo() : command.calibrate(lettering);
     }
 
-    private Reply undo() throws Misuse {
+    private Reply undo() throws UsageException {
         Calibration calibration = open.organ().calibration();
         if (typed.hasMatchedPositional(1) || typed.hasMatchedOption(WRITE) || typed.hasMatchedOption(LEAVE_OUT)) {
-            throw new Misuse(UNDO + " stands alone: it takes the whole calibration back.");
+            throw new UsageException(UNDO + " stands alone: it takes the whole calibration back.");
         }
         if (calibration.before().isEmpty()) {
-            throw new Misuse(open.organ().instrument() + " was never calibrated; there is nothing to undo.");
+            throw new UsageException(open.organ().instrument() + " was never calibrated; there is nothing to undo.");
         }
         save(open.organ().fittedTo(List.of()));
         return Reply.good("The calibration of " + open.organ().instrument() + " is taken back: "
                 + counted(calibration.kept().size()) + ", and the trims found by them.\n");
     }
 
-    private Reply calibrate(Lettering lettering) throws BadFile, Misuse {
+    private Reply calibrate(CharsetFallback lettering) throws BadFile, UsageException {
         KnownOrgan organ = open.organ();
         Calibration rests = organ.calibration();
         OrganSound before = organ.soundBeforeReadings();
-        List<Reading> readings = readings(rests, before);
+        List<MeterReading> readings = readings(rests, before);
         boolean isChanged = !readings.equals(rests.readings());
         Optional<Fit> fit = readings.isEmpty() ? Optional.empty() : Optional.of(Fit.of(before, readings));
         OrganSound after = fit.map(Fit::after).orElse(before);
-        List<NextReading.Proposed> next = next(after);
+        List<ReadingDesign.Proposed> next = next(after);
         String words = "";
         if (typed.hasMatchedOption(WRITE)) {
             if (!isChanged) {
-                throw new Misuse("There is nothing new to write. Name a table of readings.");
+                throw new UsageException("There is nothing new to write. Name a table of readings.");
             }
             save(organ.fittedTo(readings));
             words = "versewind: Written to " + open.path() + ". versewind calibrate " + Options.operand(typed)
@@ -125,8 +125,8 @@ final class CalibrateCommand {
         return Optional.ofNullable(typed.matchedOptionValue(PLAN, (String) null));
     }
 
-    private List<Reading> readings(Calibration rests, OrganSound before) throws BadFile, Misuse {
-        List<Reading> readings = new ArrayList<>(rests.readings());
+    private List<MeterReading> readings(Calibration rests, OrganSound before) throws BadFile, UsageException {
+        List<MeterReading> readings = new ArrayList<>(rests.readings());
         if (typed.hasMatchedPositional(1)) {
             String file = typed.matchedPositionalValue(1, "");
             boolean isPiped = file.equals(Options.INPUT);
@@ -138,7 +138,8 @@ final class CalibrateCommand {
             if (!number.matches("[0-9]{1,4}")
                     || Integer.parseInt(number) < 1
                     || Integer.parseInt(number) > readings.size()) {
-                throw new Misuse("There is no reading " + number + ": there are " + counted(readings.size()) + ".");
+                throw new UsageException(
+                        "There is no reading " + number + ": there are " + counted(readings.size()) + ".");
             }
             out.add(Integer.parseInt(number) - 1);
         }
@@ -148,28 +149,30 @@ final class CalibrateCommand {
                 .toList();
     }
 
-    private List<NextReading.Proposed> next(OrganSound sound) throws BadFile, Misuse {
+    private List<ReadingDesign.Proposed> next(OrganSound sound) throws BadFile, UsageException {
         String number = typed.matchedOptionValue(NEXT, Integer.toString(USUAL_NEXT));
         if (!number.matches("[0-9]{1,4}") || Integer.parseInt(number) > MOST_NEXT) {
-            throw new Misuse(NEXT + " takes a whole number from 0 to " + MOST_NEXT + ", not \"" + number + "\".");
+            throw new UsageException(
+                    NEXT + " takes a whole number from 0 to " + MOST_NEXT + ", not \"" + number + "\".");
         }
         if (plan().isEmpty()) {
-            return NextReading.allRound(sound, Integer.parseInt(number));
+            return ReadingDesign.allRound(sound, Integer.parseInt(number));
         }
         OpenPlan plan = library.openPlan(plan().get());
         if (!plan.organ().equals(open.organ())) {
-            throw new Misuse("The plan " + plan().get() + " is for another organ, " + plan.instrument() + ".");
+            throw new UsageException("The plan " + plan().get() + " is for another organ, " + plan.instrument() + ".");
         }
-        return NextReading.of(sound, plan.plan(), Integer.parseInt(number));
+        return ReadingDesign.of(sound, plan.plan(), Integer.parseInt(number));
     }
 
-    private void save(KnownOrgan organ) throws Misuse {
+    private void save(KnownOrgan organ) throws UsageException {
         SaveOutcome outcome = library.saveOrgan(open.with(organ));
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
-            throw new Misuse(open.path() + " has just been changed by somebody else. Nothing is written; try again.");
+            throw new UsageException(
+                    open.path() + " has just been changed by somebody else. Nothing is written; try again.");
         }
         if (outcome instanceof SaveOutcome.NotSaved failed) {
-            throw new Misuse("Not saved to " + failed.path() + ": " + failed.why());
+            throw new UsageException("Not saved to " + failed.path() + ": " + failed.why());
         }
     }
 

@@ -5,15 +5,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import versewind.organ.Drawing;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
+import versewind.organ.RegistrationFormat;
 import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
 import versewind.sound.Fit;
-import versewind.sound.NextReading;
+import versewind.sound.MeterReading;
 import versewind.sound.Offsets;
-import versewind.sound.Reading;
+import versewind.sound.ReadingDesign;
 
 /** What readings tell of an organ, as plain text: the readings, the trims, what to read next. */
 final class CalibrationText {
@@ -33,9 +33,9 @@ final class CalibrationText {
     static String of(
             Instrument before,
             Optional<Fit> fit,
-            List<NextReading.Proposed> next,
+            List<ReadingDesign.Proposed> next,
             Optional<String> plan,
-            Lettering lettering) {
+            CharsetFallback lettering) {
         Page page = new Page(lettering);
         CalibrationText text = new CalibrationText(page, before);
         page.line(before.toString());
@@ -59,13 +59,13 @@ final class CalibrationText {
         page.line(HEADS);
         for (int i = 0; i < judged.size(); i++) {
             Fit.Judged each = judged.get(i);
-            Reading reading = each.kept().reading();
+            MeterReading reading = each.kept().reading();
             String numbers = page.right(Integer.toString(i + 1), 3) + (each.fitsNothing() ? "!" : " ")
-                    + page.right(Levels.whole(reading.dba()), 5)
-                    + page.right(Levels.whole(each.kept().beforeDba()), 8)
-                    + page.right(Levels.whole(each.kept().afterDba()), 5)
-                    + page.right(Levels.signed(OptionalDouble.of(each.kept().residualDb())), 6)
-                    + page.right(Levels.signed(OptionalDouble.of(each.distanceSds())), 5)
+                    + page.right(LevelText.whole(reading.dba()), 5)
+                    + page.right(LevelText.whole(each.kept().beforeDba()), 8)
+                    + page.right(LevelText.whole(each.kept().afterDba()), 5)
+                    + page.right(LevelText.signed(OptionalDouble.of(each.kept().residualDb())), 6)
+                    + page.right(LevelText.signed(OptionalDouble.of(each.distanceSds())), 5)
                     + "   " + page.left(reading.seat().word(), 8) + " ";
             page.hanging(numbers, drawn(reading));
         }
@@ -79,7 +79,7 @@ final class CalibrationText {
         Fit.Judged worst = judged.get(farthest);
         if (worst.fitsNothing()) {
             page.paragraph("Reading " + (farthest + 1) + " fits nothing else: it lies "
-                    + Levels.whole(Math.abs(worst.distanceSds()))
+                    + LevelText.whole(Math.abs(worst.distanceSds()))
                     + " standard deviations from what all the others make expect. Was something else drawn, or a"
                     + " door open? --leave-out " + (farthest + 1) + " does without it.");
         }
@@ -130,20 +130,20 @@ final class CalibrationText {
         return whole + " dB " + (db > 0 ? "louder" : "softer") + " than estimated";
     }
 
-    private void next(List<NextReading.Proposed> next, Optional<String> plan) {
+    private void next(List<ReadingDesign.Proposed> next, Optional<String> plan) {
         page.blank();
         page.paragraph(
                 plan.isPresent()
                         ? "What to read next, so that the verdicts of this plan become surer:"
                         : "What to read next, so that all levels become surer:");
         for (int i = 0; i < next.size(); i++) {
-            NextReading.Proposed proposed = next.get(i);
+            ReadingDesign.Proposed proposed = next.get(i);
             page.hanging(
                     page.right(Integer.toString(i + 1), 3) + "  ",
                     drawn(proposed.reading()) + "; " + hands(proposed.reading().hands())
                             + ". It takes the mean from ±" + tenths(proposed.beforeDb()) + " to ±"
                             + tenths(proposed.afterDb()) + " dB; expected "
-                            + Levels.whole(proposed.reading().dba()) + " dB(A).");
+                            + LevelText.whole(proposed.reading().dba()) + " dB(A).");
         }
         page.paragraph("Meter in the middle of the nave, nobody else there; play a hymn for half a minute and read the"
                 + " mean level, dB(A).");
@@ -151,7 +151,7 @@ final class CalibrationText {
 
     /** The gain of one reading is often less than a whole dB. */
     private static String tenths(double db) {
-        return Levels.sone(db);
+        return LevelText.sone(db);
     }
 
     private String hands(HandsAndFeet hands) {
@@ -159,9 +159,9 @@ final class CalibrationText {
                 + before.divisions().get(hands.right()).name();
     }
 
-    private String drawn(Reading reading) {
+    private String drawn(MeterReading reading) {
         Registration drawn = reading.registration();
-        String stops = Drawing.typed(before, drawn);
+        String stops = RegistrationFormat.typed(before, drawn);
         String sung = reading.sung()
                 .map(sing ->
                         "; " + sing.singers() + " singing, " + sing.strength().word())

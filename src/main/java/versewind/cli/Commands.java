@@ -27,18 +27,18 @@ public final class Commands {
             SheetCommand.NAME,
             ShowCommand.NAME);
 
-    private final Surroundings surroundings;
-    private final Lettering lettering;
-    private Whereabouts whereabouts = Whereabouts.NOT_TYPED;
+    private final Environment surroundings;
+    private final CharsetFallback lettering;
+    private LibraryLocator whereabouts = LibraryLocator.NOT_TYPED;
     private Optional<Library> library = Optional.empty();
 
-    private Commands(Surroundings surroundings) {
+    private Commands(Environment surroundings) {
         this.surroundings = surroundings;
-        this.lettering = new Lettering(surroundings.charset());
+        this.lettering = new CharsetFallback(surroundings.charset());
     }
 
     /** Does what was typed. The editor runs in here until it is left; everything else only replies. */
-    public static Reply run(List<String> typed, Surroundings surroundings) {
+    public static Reply run(List<String> typed, Environment surroundings) {
         Commands commands = new Commands(surroundings);
         Reply reply = commands.reply(typed);
         return new Reply(reply.status(), reply.results(), commands.lettering.ofLines(reply.words()), reply.letters());
@@ -46,13 +46,13 @@ public final class Commands {
 
     private Reply reply(List<String> typed) {
         try {
-            whereabouts = Whereabouts.of(typed);
+            whereabouts = LibraryLocator.of(typed);
             List<String> rest = whereabouts.rest();
             if (opensDesk(rest)) {
                 return desk(rest.get(1));
             }
             return opensEditor(rest) ? edit(rest.stream().findFirst()) : Syntax.reply(rest, this);
-        } catch (BadFile | Misuse | NoTerminalException sentence) {
+        } catch (BadFile | UsageException | NoTerminalException sentence) {
             return Reply.bad(sentence.getMessage());
         }
     }
@@ -77,14 +77,14 @@ public final class Commands {
     }
 
     /** The plan that an operand means: a file, a name among the plans, or "-" for the standard input. */
-    OpenPlan plan(String operand) throws BadFile, Misuse {
+    OpenPlan plan(String operand) throws BadFile, UsageException {
         return operand.equals(Options.INPUT)
                 ? library().readPlan(surroundings.standardInput())
                 : library().openPlan(operand);
     }
 
     /** Runs the editor. */
-    Reply edit(Optional<String> plan) throws BadFile, Misuse, NoTerminalException {
+    Reply edit(Optional<String> plan) throws BadFile, UsageException, NoTerminalException {
         Library library = library();
         Optional<OpenPlan> open = plan.isPresent() ? Optional.of(library.openPlan(plan.get())) : Optional.empty();
         Editor.run(library, open, surroundings.today());
@@ -92,24 +92,24 @@ public final class Commands {
     }
 
     /** Runs the desk. */
-    Reply desk(String plan) throws BadFile, Misuse, NoTerminalException {
+    Reply desk(String plan) throws BadFile, UsageException, NoTerminalException {
         Editor.runDesk(library(), library().openPlan(plan), surroundings.today());
         return Reply.good("");
     }
 
-    Surroundings surroundings() {
+    Environment surroundings() {
         return surroundings;
     }
 
     /** The library; it is looked for, and made if it has to be, only when it is needed. */
-    Library library() throws BadFile, Misuse {
+    Library library() throws BadFile, UsageException {
         if (library.isEmpty()) {
             library = Optional.of(whereabouts.library(surroundings));
         }
         return library.get();
     }
 
-    Lettering lettering() {
+    CharsetFallback lettering() {
         return lettering;
     }
 }

@@ -15,13 +15,13 @@ final class DeskCommand {
     static CommandSpec spec() {
         CommandSpec spec = Options.command(
                 NAME,
-                "Shows a service verse by verse over the whole screen, to be played from; afterwards it asks how the organ"
-                        + " was in each. Nothing but the answers is written to the plan.");
+                "Shows a service verse by verse over the whole screen, to be played from; afterwards it asks how the"
+                        + " organ was in each. Nothing but the answers is written to the plan.");
         spec.addPositional(Options.operand("PLAN", "The plan to play from: its file, or its name among the plans."));
         return Options.withHelp(spec);
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, Misuse, NoTerminalException {
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, UsageException, NoTerminalException {
         return commands.desk(Options.operand(typed));
     }
 }

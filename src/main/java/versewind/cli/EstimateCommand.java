@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import versewind.advice.Assessment;
 import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
@@ -19,6 +18,7 @@ import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
+import versewind.rules.Assessment;
 import versewind.sound.OrganSound;
 import versewind.store.AssessmentJson;
 import versewind.store.BadFile;
@@ -46,13 +46,13 @@ final class EstimateCommand {
     private final ParseResult typed;
     private final KnownOrgan organ;
     private final Instrument instrument;
-    private final Knobs knobs;
+    private final RegistrationParser knobs;
 
     private EstimateCommand(ParseResult typed, KnownOrgan organ) {
         this.typed = typed;
         this.organ = organ;
         this.instrument = organ.instrument();
-        this.knobs = new Knobs(instrument);
+        this.knobs = new RegistrationParser(instrument);
     }
 
     static CommandSpec spec() {
@@ -107,12 +107,12 @@ final class EstimateCommand {
         return Stream.of(values).map(word).collect(Collectors.joining(", "));
     }
 
-    static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile, Misuse {
+    static Reply run(ParseResult typed, Library library, CharsetFallback lettering) throws BadFile, UsageException {
         KnownOrgan organ = library.openOrgan(Options.operand(typed)).organ();
         return new EstimateCommand(typed, organ).reply(lettering);
     }
 
-    private Reply reply(Lettering lettering) throws Misuse {
+    private Reply reply(CharsetFallback lettering) throws UsageException {
         Verse verse = verse();
         int people = verse.mode() == Mode.SMALL_CHOIR ? USUAL_PEOPLE : people().orElse(USUAL_PEOPLE);
         OptionalInt tempo = number(TEMPO, Hymn.SLOWEST_TEMPO, Hymn.FASTEST_TEMPO);
@@ -129,7 +129,7 @@ final class EstimateCommand {
         return FOLDERS_AND_ENDING.matcher(Options.operand(typed)).replaceAll("");
     }
 
-    private Verse verse() throws Misuse {
+    private Verse verse() throws UsageException {
         Mode mode = choice(MODE, Mode.values(), Mode::word, Mode.CONGREGATION);
         OptionalInt voices = mode == Mode.SMALL_CHOIR ? people() : OptionalInt.empty();
         return Verses.blank(instrument, VerseKind.VERSE)
@@ -141,22 +141,22 @@ final class EstimateCommand {
                 .withRegistration(registration());
     }
 
-    private OptionalInt people() throws Misuse {
+    private OptionalInt people() throws UsageException {
         return number(PEOPLE, 1, Verse.MOST_PEOPLE);
     }
 
-    private HandsAndFeet hands() throws Misuse {
+    private HandsAndFeet hands() throws UsageException {
         HandsAndFeet.Layout layout =
                 choice(HANDS, HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word, HandsAndFeet.Layout.FOUR_PARTS);
         int right = manual(RIGHT, instrument.mainDivision());
         return new HandsAndFeet(layout, right, manual(LEFT, right));
     }
 
-    private int manual(String option, int otherwise) throws Misuse {
+    private int manual(String option, int otherwise) throws UsageException {
         return typed.hasMatchedOption(option) ? knobs.manual(typed.matchedOptionValue(option, "")) : otherwise;
     }
 
-    private Registration registration() throws Misuse {
+    private Registration registration() throws UsageException {
         Registration drawn = knobs.drawn(typed.matchedOptionValue(DRAW, ""));
         for (String box : typed.matchedOptionValue(BOX, List.<String>of())) {
             drawn = knobs.withBox(drawn, box);
@@ -167,7 +167,7 @@ final class EstimateCommand {
         return drawn;
     }
 
-    private <T> T choice(String option, T[] values, Function<T, String> word, T otherwise) throws Misuse {
+    private <T> T choice(String option, T[] values, Function<T, String> word, T otherwise) throws UsageException {
         if (!typed.hasMatchedOption(option)) {
             return otherwise;
         }
@@ -176,7 +176,7 @@ final class EstimateCommand {
         return values[names.find(typed.matchedOptionValue(option, ""))];
     }
 
-    private OptionalInt number(String option, int least, int most) throws Misuse {
+    private OptionalInt number(String option, int least, int most) throws UsageException {
         if (!typed.hasMatchedOption(option)) {
             return OptionalInt.empty();
         }

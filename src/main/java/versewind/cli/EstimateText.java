@@ -2,14 +2,14 @@ package versewind.cli;
 
 import java.util.Locale;
 import java.util.stream.Collectors;
-import versewind.advice.Assessment;
-import versewind.advice.Caution;
 import versewind.organ.Instrument;
 import versewind.plan.Verse;
+import versewind.rules.Assessment;
+import versewind.rules.Caution;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
 import versewind.sound.Margin;
-import versewind.sound.PlusMinus;
+import versewind.sound.StdDevs;
 import versewind.sound.Verdict;
 
 /** One registration's estimate as plain text: what is drawn, who sings, what comes of it. */
@@ -23,7 +23,7 @@ final class EstimateText {
         this.page = page;
     }
 
-    static String of(Instrument instrument, int people, Assessment.OfVerse assessed, Lettering lettering) {
+    static String of(Instrument instrument, int people, Assessment.OfVerse assessed, CharsetFallback lettering) {
         Page page = new Page(lettering);
         EstimateText text = new EstimateText(page);
         page.line(instrument.toString());
@@ -55,22 +55,22 @@ final class EstimateText {
     }
 
     private void levels(Verse verse, Estimate estimate) {
-        PlusMinus plusMinus = estimate.plusMinus();
+        StdDevs plusMinus = estimate.plusMinus();
         if (estimate.isSilent()) {
             row("organ", "silent: nothing drawn sounds");
         } else {
             row(
                     "organ",
-                    Levels.whole(estimate.organDba(), plusMinus.organDb()) + " dB(A), "
-                            + estimate.dynamic().map(Dynamic::word).orElse(Levels.NONE) + ", "
-                            + Levels.sone(estimate.sone()) + " sone, "
-                            + Levels.whole(estimate.phon(), plusMinus.organDb()) + " phon");
+                    LevelText.whole(estimate.organDba(), plusMinus.organDb()) + " dB(A), "
+                            + estimate.dynamic().map(Dynamic::word).orElse(LevelText.NONE) + ", "
+                            + LevelText.sone(estimate.sone()) + " sone, "
+                            + LevelText.whole(estimate.phon(), plusMinus.organDb()) + " phon");
         }
         if (estimate.singersDba().isPresent()) {
-            row("singers", Levels.whole(estimate.singersDba(), plusMinus.singersDb()) + " dB(A)");
+            row("singers", LevelText.whole(estimate.singersDba(), plusMinus.singersDb()) + " dB(A)");
         }
         Margin margin = estimate.margin();
-        String db = margin.db().isPresent() ? Levels.signed(margin) + " dB, " : "";
+        String db = margin.db().isPresent() ? LevelText.signed(margin) + " dB, " : "";
         String others = margin.isSure()
                 ? ""
                 : "; or " + margin.perhaps().stream().map(Verdict::word).collect(Collectors.joining(" or "));
@@ -80,7 +80,7 @@ final class EstimateText {
                     ? String.format(
                             Locale.ROOT, ", %.2f of a beat", estimate.lagBeats().getAsDouble())
                     : "";
-            row("lag", Levels.whole(estimate.lagMs()) + " ms" + beats);
+            row("lag", LevelText.whole(estimate.lagMs()) + " ms" + beats);
         }
     }
 

@@ -25,7 +25,7 @@ final class ExportCommand {
         return Options.withExitStatus(spec);
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, Misuse {
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, UsageException {
         OpenPlan open = commands.plan(Options.operand(typed));
         return new Reply(Reply.GOOD, PlanCsv.of(open.plan(), open.instrument()), "", Reply.Letters.UTF_8);
     }

@@ -38,10 +38,10 @@ final class FindCommand {
         return Options.withExitStatus(spec, "Nothing was found.");
     }
 
-    static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile, Misuse {
+    static Reply run(ParseResult typed, Library library, CharsetFallback lettering) throws BadFile, UsageException {
         Sought sought = Sought.of(Options.operand(typed));
         if (sought.words().isEmpty()) {
-            throw new Misuse("Nothing is said that could be found. See versewind find --help.");
+            throw new UsageException("Nothing is said that could be found. See versewind find --help.");
         }
         StringBuilder words = new StringBuilder();
         List<FoundIn> found = new ArrayList<>();
@@ -70,7 +70,7 @@ final class FindCommand {
         return new Reply(found.isEmpty() ? Reply.WANTS_ATTENTION : Reply.GOOD, results, words.toString());
     }
 
-    private static String text(List<FoundIn> all, Lettering lettering) {
+    private static String text(List<FoundIn> all, CharsetFallback lettering) {
         if (all.isEmpty()) {
             return "";
         }

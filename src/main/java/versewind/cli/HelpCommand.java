@@ -36,7 +36,7 @@ final class HelpCommand {
         return Options.withExitStatus(spec);
     }
 
-    static Reply run(ParseResult typed, CommandLine line) throws Misuse {
+    static Reply run(ParseResult typed, CommandLine line) throws UsageException {
         if (typed.hasMatchedOption(MANUAL)) {
             return Reply.good(ManualPage.of(line.getCommandSpec()));
         }
@@ -49,7 +49,7 @@ final class HelpCommand {
         }
         List<String> commands = new ArrayList<>(line.getSubcommands().keySet());
         if (!commands.contains(command)) {
-            throw new Misuse("There is no command \"" + command + "\". "
+            throw new UsageException("There is no command \"" + command + "\". "
                     + Nearest.sentence(command, commands, "The commands are"));
         }
         return Reply.good(line.getSubcommands().get(command).getUsageMessage(Ansi.OFF));

@@ -32,7 +32,7 @@ final class ImportCommand {
         return Options.withExitStatus(spec);
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, Misuse {
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, UsageException {
         String file = Options.operand(typed);
         Library library = commands.library();
         OpenPlan read;
@@ -45,19 +45,19 @@ final class ImportCommand {
         }
         SaveOutcome outcome = library.savePlan(read, WhenChanged.REFUSE);
         if (outcome instanceof SaveOutcome.NotSaved notSaved) {
-            throw new Misuse("The new plan was not saved to " + notSaved.path() + ": " + notSaved.why());
+            throw new UsageException("The new plan was not saved to " + notSaved.path() + ": " + notSaved.why());
         }
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
-            throw new Misuse("A plan of that name has just been made by somebody else. Try again.");
+            throw new UsageException("A plan of that name has just been made by somebody else. Try again.");
         }
         return Reply.good(read.path() + "\n");
     }
 
-    private static Path path(String file) throws Misuse {
+    private static Path path(String file) throws UsageException {
         try {
             return Path.of(file);
         } catch (InvalidPathException impossible) {
-            throw new Misuse("No file can have the name \"" + file + "\".");
+            throw new UsageException("No file can have the name \"" + file + "\".");
         }
     }
 

@@ -29,7 +29,7 @@ final class ListCommand {
         return Options.withExitStatus(spec, "A plan cannot be read.");
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, Misuse {
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, UsageException {
         Library library = commands.library();
         List<PlanEntry> plans = library.catalogue().read().stream()
                 .sorted(Comparator.comparing((PlanEntry entry) ->

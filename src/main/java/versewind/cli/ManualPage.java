@@ -100,12 +100,12 @@ final class ManualPage {
     private void environment() {
         line(".SH ENVIRONMENT");
         line(".TP");
-        line(".B " + Whereabouts.VARIABLE);
-        text("The folder of the library, if " + Whereabouts.OPTION + " is not given.");
+        line(".B " + LibraryLocator.VARIABLE);
+        text("The folder of the library, if " + LibraryLocator.OPTION + " is not given.");
         line(".TP");
         line(".B XDG_DATA_HOME");
-        text(
-                "Where your own library is made, in versewind/, if nothing else names one; ~/.local/share if it is not set.");
+        text("Where your own library is made, in versewind/, if nothing else names one; ~/.local/share if it is not"
+                + " set.");
         line(".TP");
         line(".B NO_COLOR");
         text("If it is set, the screen has no colours.");

@@ -37,7 +37,7 @@ final class Names {
     }
 
     /** Place in the list of the name that is meant. */
-    int find(String typed) throws Misuse {
+    int find(String typed) throws UsageException {
         if (names.contains(typed)) {
             return names.indexOf(typed);
         }
@@ -54,7 +54,7 @@ final class Names {
                 throw ambiguous(typed, fitting);
             }
         }
-        throw new Misuse(none + " \"" + typed + "\". " + Nearest.sentence(typed, names, someAre));
+        throw new UsageException(none + " \"" + typed + "\". " + Nearest.sentence(typed, names, someAre));
     }
 
     /** How what is typed may be like a name, the nearest first. */
@@ -72,9 +72,9 @@ final class Names {
         }
     }
 
-    private Misuse ambiguous(String typed, List<Integer> fitting) {
+    private UsageException ambiguous(String typed, List<Integer> fitting) {
         String these = fitting.stream().map(i -> '"' + names.get(i) + '"').collect(Collectors.joining(" or "));
-        return new Misuse('"' + typed + "\" may mean " + these + ". Write more of the name.");
+        return new UsageException('"' + typed + "\" may mean " + these + ". Write more of the name.");
     }
 
     /** The words of a name, without what makes no difference. */

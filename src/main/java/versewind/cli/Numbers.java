@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import picocli.CommandLine.ParseResult;
-import versewind.sound.ThirdOctaves;
+import versewind.acoustics.ThirdOctaves;
 
 /** Reads the numbers that were typed for an option. */
 final class Numbers {
@@ -27,9 +27,9 @@ final class Numbers {
     }
 
     /** What was typed for an option that is needed. */
-    String needed(String option) throws Misuse {
+    String needed(String option) throws UsageException {
         if (!has(option)) {
-            throw new Misuse(option + " is needed for this. See versewind reckon --help.");
+            throw new UsageException(option + " is needed for this. See versewind reckon --help.");
         }
         return typed.matchedOptionValue(option, "");
     }
@@ -40,31 +40,31 @@ final class Numbers {
     }
 
     /** One number that is needed. */
-    double one(String option) throws Misuse {
+    double one(String option) throws UsageException {
         return number(option, needed(option).strip());
     }
 
     /** One number, or another where none was typed. */
-    double one(String option, double otherwise) throws Misuse {
+    double one(String option, double otherwise) throws UsageException {
         return has(option) ? one(option) : otherwise;
     }
 
     /** Several numbers, a hyphen for a level of nothing. */
-    double[] several(String option) throws Misuse {
+    double[] several(String option) throws UsageException {
         List<Double> numbers = new ArrayList<>();
         for (String part : BETWEEN.split(needed(option).strip(), -1)) {
-            numbers.add(part.equals(Levels.NONE) ? Double.NEGATIVE_INFINITY : number(option, part));
+            numbers.add(part.equals(LevelText.NONE) ? Double.NEGATIVE_INFINITY : number(option, part));
         }
         return numbers.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     /** Pairs with a colon between the two numbers, "12.4:0.05". */
-    List<double[]> pairs(String option) throws Misuse {
+    List<double[]> pairs(String option) throws UsageException {
         List<double[]> pairs = new ArrayList<>();
         for (String part : BETWEEN.split(needed(option).strip(), -1)) {
             String[] both = COLON.split(part, -1);
             if (both.length != 2) {
-                throw new Misuse(option + " takes pairs like 12.4:0.05, not \"" + part + "\".");
+                throw new UsageException(option + " takes pairs like 12.4:0.05, not \"" + part + "\".");
             }
             pairs.add(new double[] {number(option, both[0]), number(option, both[1])});
         }
@@ -72,11 +72,11 @@ final class Numbers {
     }
 
     /** Levels of all third octaves: one each from 25 Hz up, or some as "1000=60", the others silent. */
-    double[] thirdOctaves(String option) throws Misuse {
+    double[] thirdOctaves(String option) throws UsageException {
         if (!needed(option).contains("=")) {
             double[] levels = several(option);
             if (levels.length != ThirdOctaves.COUNT) {
-                throw new Misuse(
+                throw new UsageException(
                         option + " takes a level for each of the 28 third octaves from 25 Hz to 12.5 kHz, or some"
                                 + " like 1000=60; here are " + levels.length + ".");
             }
@@ -87,19 +87,20 @@ final class Numbers {
         for (String part : BETWEEN.split(needed(option).strip(), -1)) {
             String[] both = SIGN.split(part, -1);
             if (both.length != 2) {
-                throw new Misuse(option + " takes levels like 1000=60, not \"" + part + "\".");
+                throw new UsageException(option + " takes levels like 1000=60, not \"" + part + "\".");
             }
             double hz = number(option, both[0]);
             int band = ThirdOctaves.bandOf(hz)
-                    .orElseThrow(() -> new Misuse("No third octave from 25 Hz to 12.5 kHz is at " + both[0] + " Hz."));
+                    .orElseThrow(() ->
+                            new UsageException("No third octave from 25 Hz to 12.5 kHz is at " + both[0] + " Hz."));
             levels[band] = number(option, both[1]);
         }
         return levels;
     }
 
-    private static double number(String option, String part) throws Misuse {
+    private static double number(String option, String part) throws UsageException {
         if (!NUMBER.matcher(part).matches()) {
-            throw new Misuse(option + " takes numbers, not \"" + part + "\".");
+            throw new UsageException(option + " takes numbers, not \"" + part + "\".");
         }
         return Double.parseDouble(part);
     }

@@ -101,10 +101,10 @@ final class Options {
     }
 
     /** A whole number that was typed for an option. */
-    static int whole(String option, String typed, int least, int most) throws Misuse {
+    static int whole(String option, String typed, int least, int most) throws UsageException {
         boolean isWhole = typed.matches("[0-9]{1,9}");
         if (!isWhole || Integer.parseInt(typed) < least || Integer.parseInt(typed) > most) {
-            throw new Misuse(
+            throw new UsageException(
                     option + " takes a whole number from " + least + " to " + most + ", not \"" + typed + "\".");
         }
         return Integer.parseInt(typed);
@@ -117,10 +117,10 @@ final class Options {
     /** With the options that all commands have. */
     static CommandSpec withHelp(CommandSpec spec) {
         spec.addOption(valued(
-                Whereabouts.OPTION,
+                LibraryLocator.OPTION,
                 "DIR",
-                "The folder that has plans and instruments in it. If not given: the folder in " + Whereabouts.VARIABLE
-                        + ", or the working folder if it has both, or your own."));
+                "The folder that has plans and instruments in it. If not given: the folder in "
+                        + LibraryLocator.VARIABLE + ", or the working folder if it has both, or your own."));
         spec.addOption(flag("Show this help.", "-h", "--help").usageHelp(true).build());
         spec.addOption(
                 flag("Show the version.", "-V", "--version").versionHelp(true).build());

@@ -10,21 +10,21 @@ final class OutputFile {
     private OutputFile() {}
 
     /** The path of a file as it was typed in a folder. */
-    static Path of(String name, Path workingFolder) throws Misuse {
+    static Path of(String name, Path workingFolder) throws UsageException {
         Path file = path(name, workingFolder);
         Path folder = file.toAbsolutePath().getParent();
         if (folder != null && !Files.isDirectory(folder)) {
-            throw new Misuse("There is no folder " + folder + " for \"" + name + "\". Make it first, or write another"
-                    + " name after -o.");
+            throw new UsageException("There is no folder " + folder + " for \"" + name
+                    + "\". Make it first, or write another" + " name after -o.");
         }
         return file;
     }
 
-    private static Path path(String name, Path workingFolder) throws Misuse {
+    private static Path path(String name, Path workingFolder) throws UsageException {
         try {
             return workingFolder.resolve(name);
         } catch (InvalidPathException wrong) {
-            throw new Misuse("No file can be called \"" + name + "\". Choose another name.");
+            throw new UsageException("No file can be called \"" + name + "\". Choose another name.");
         }
     }
 }

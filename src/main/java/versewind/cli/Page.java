@@ -11,21 +11,21 @@ final class Page {
     private static final int COLUMNS = 80;
     private static final String CUT = "~";
 
-    private final Lettering lettering;
+    private final CharsetFallback lettering;
     private final int columns;
     private final List<String> lines = new ArrayList<>();
 
-    Page(Lettering lettering) {
+    Page(CharsetFallback lettering) {
         this(lettering, COLUMNS);
     }
 
-    private Page(Lettering lettering, int columns) {
+    private Page(CharsetFallback lettering, int columns) {
         this.lettering = lettering;
         this.columns = columns;
     }
 
     /** As wide as the terminal that shows it, if that is wide; without an end where none does. */
-    static Page asWideAs(OptionalInt terminal, Lettering lettering) {
+    static Page asWideAs(OptionalInt terminal, CharsetFallback lettering) {
         return new Page(lettering, Math.max(COLUMNS, terminal.orElse(Integer.MAX_VALUE)));
     }
 

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Locale;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
-import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 import versewind.proposal.Proposal;
-import versewind.proposal.Registrant;
+import versewind.proposal.RegistrationProposer;
 import versewind.proposal.ScorePart;
 import versewind.proposal.ServiceProposal;
 import versewind.store.OpenPlan;
@@ -32,7 +32,7 @@ final class ProposalText {
     }
 
     /** For one verse: all that is proposed, each with its score taken apart. */
-    static String of(OpenPlan open, Registrant.OfVerse found, Lettering lettering) {
+    static String of(OpenPlan open, RegistrationProposer.OfVerse found, CharsetFallback lettering) {
         ProposalText text = new ProposalText(new Page(lettering), open.plan(), open.instrument());
         AssessmentText.heading(text.page, open.plan().heading(), open.instrument());
         text.page.blank();
@@ -41,7 +41,7 @@ final class ProposalText {
     }
 
     /** For some hymns: what is proposed for each verse. */
-    static String of(OpenPlan open, List<Integer> hymns, ServiceProposal found, Lettering lettering) {
+    static String of(OpenPlan open, List<Integer> hymns, ServiceProposal found, CharsetFallback lettering) {
         ProposalText text = new ProposalText(new Page(lettering), open.plan(), open.instrument());
         AssessmentText.heading(text.page, open.plan().heading(), open.instrument());
         hymns.forEach(hymn -> text.hymn(hymn, found));
@@ -50,7 +50,7 @@ final class ProposalText {
         return text.page.text();
     }
 
-    private void verse(Registrant.OfVerse found) {
+    private void verse(RegistrationProposer.OfVerse found) {
         Hymn hymn = plan.hymns().get(found.place().hymn());
         Verse verse = hymn.verses().get(found.place().verse());
         page.line(AssessmentText.name(hymn));
@@ -95,7 +95,7 @@ final class ProposalText {
             page.line("no verse yet");
         }
         for (int verse = 0; verse < hymn.verses().size(); verse++) {
-            Place place = new Place(index, verse);
+            VersePlace place = new VersePlace(index, verse);
             String label = hymn.verses().get(verse).label();
             found.verses().stream()
                     .filter(each -> each.place().equals(place))

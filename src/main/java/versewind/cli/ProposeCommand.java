@@ -8,12 +8,12 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import versewind.plan.Edit;
 import versewind.plan.Hymn;
-import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
-import versewind.proposal.Registrant;
+import versewind.plan.VersePlace;
+import versewind.proposal.RegistrationProposer;
+import versewind.proposal.SearchProgress;
 import versewind.proposal.ServiceProposal;
-import versewind.proposal.Watcher;
 import versewind.store.BadFile;
 import versewind.store.Fingerprint;
 import versewind.store.Library;
@@ -53,16 +53,16 @@ final class ProposeCommand {
         return Options.withExitStatus(spec, "For some verse nothing could be proposed, or the search was stopped.");
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, Misuse {
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, UsageException {
         OpenPlan open = commands.plan(Options.operand(typed));
         boolean writes = typed.hasMatchedOption(WRITE);
         if (writes) {
             refuseWhereUnsafe(open);
         }
         Optional<Integer> hymn = hymn(typed, open.plan());
-        Optional<Place> place = verse(typed, open.plan(), hymn);
-        Registrant registrant = Registrant.of(open.organ().sound());
-        Meanwhile meanwhile = commands.surroundings().meanwhile();
+        Optional<VersePlace> place = verse(typed, open.plan(), hymn);
+        RegistrationProposer registrant = RegistrationProposer.of(open.organ().sound());
+        Progress meanwhile = commands.surroundings().meanwhile();
         return place.isPresent()
                 ? forVerse(
                         typed,
@@ -72,17 +72,18 @@ final class ProposeCommand {
                 : together(typed, open, hymn, registrant, commands);
     }
 
-    private static void refuseWhereUnsafe(OpenPlan open) throws Misuse {
+    private static void refuseWhereUnsafe(OpenPlan open) throws UsageException {
         if (open.fingerprint().equals(Fingerprint.NO_FILE)) {
-            throw new Misuse("The plan has no file to write to. Leave " + WRITE + " out.");
+            throw new UsageException("The plan has no file to write to. Leave " + WRITE + " out.");
         }
         if (open.draft().isPresent()) {
-            throw new Misuse("Unsaved work on this plan is kept beside its file. Open the plan to take it up first, or"
-                    + " leave " + WRITE + " out.");
+            throw new UsageException(
+                    "Unsaved work on this plan is kept beside its file. Open the plan to take it up first, or"
+                            + " leave " + WRITE + " out.");
         }
     }
 
-    private static Optional<Integer> hymn(ParseResult typed, Plan plan) throws Misuse {
+    private static Optional<Integer> hymn(ParseResult typed, Plan plan) throws UsageException {
         if (!typed.hasMatchedOption(HYMN)) {
             return Optional.empty();
         }
@@ -99,7 +100,7 @@ final class ProposeCommand {
                 .filter(each -> hymns.get(each).number().equalsIgnoreCase(wanted))
                 .findFirst();
         if (wanted.isEmpty() || numbered.isEmpty()) {
-            throw new Misuse("The plan has no hymn \"" + wanted + "\". It has "
+            throw new UsageException("The plan has no hymn \"" + wanted + "\". It has "
                     + (hymns.isEmpty() ? "none." : "the hymns " + numbers(hymns) + "."));
         }
         return numbered;
@@ -114,12 +115,13 @@ final class ProposeCommand {
                 .collect(Collectors.joining(", "));
     }
 
-    private static Optional<Place> verse(ParseResult typed, Plan plan, Optional<Integer> hymn) throws Misuse {
+    private static Optional<VersePlace> verse(ParseResult typed, Plan plan, Optional<Integer> hymn)
+            throws UsageException {
         if (!typed.hasMatchedOption(VERSE)) {
             return Optional.empty();
         }
         if (hymn.isEmpty() && plan.hymns().size() != 1) {
-            throw new Misuse(VERSE + " needs " + HYMN + ", for the plan has "
+            throw new UsageException(VERSE + " needs " + HYMN + ", for the plan has "
                     + plan.hymns().size() + " hymns.");
         }
         String wanted = typed.matchedOptionValue(VERSE, "").strip();
@@ -130,24 +132,25 @@ final class ProposeCommand {
                 .filter(each -> verses.get(each).label().equalsIgnoreCase(wanted))
                 .findFirst();
         if (labelled.isPresent() && !wanted.isEmpty()) {
-            return Optional.of(new Place(of, labelled.get()));
+            return Optional.of(new VersePlace(of, labelled.get()));
         }
         if (wanted.matches("[0-9]{1,4}")
                 && Integer.parseInt(wanted) >= 1
                 && Integer.parseInt(wanted) <= verses.size()) {
-            return Optional.of(new Place(of, Integer.parseInt(wanted) - 1));
+            return Optional.of(new VersePlace(of, Integer.parseInt(wanted) - 1));
         }
         List<String> labels = verses.stream().map(Verse::label).toList();
-        throw new Misuse("The hymn has no verse \"" + wanted + "\". It has "
+        throw new UsageException("The hymn has no verse \"" + wanted + "\". It has "
                 + (labels.isEmpty() ? "none." : String.join(", ", labels) + "."));
     }
 
-    private static Reply forVerse(ParseResult typed, OpenPlan open, Registrant.OfVerse found, Commands commands)
-            throws BadFile, Misuse {
+    private static Reply forVerse(
+            ParseResult typed, OpenPlan open, RegistrationProposer.OfVerse found, Commands commands)
+            throws BadFile, UsageException {
         String words = AssessCommand.unsavedWork(open, "looked at");
         Plan plan = open.plan();
         if (typed.hasMatchedOption(WRITE) && !found.proposals().isEmpty()) {
-            Place place = found.place();
+            VersePlace place = found.place();
             Verse drawn = found.proposals().get(0).on(plan, place, open.instrument());
             Plan written = new Edit.SetVerse(place.hymn(), place.verse(), drawn).apply(plan);
             words += write(commands.library(), open, written, 1);
@@ -162,9 +165,13 @@ final class ProposeCommand {
     }
 
     private static Reply together(
-            ParseResult typed, OpenPlan open, Optional<Integer> hymn, Registrant registrant, Commands commands)
-            throws BadFile, Misuse {
-        Watcher watcher = watcher(commands.surroundings().meanwhile());
+            ParseResult typed,
+            OpenPlan open,
+            Optional<Integer> hymn,
+            RegistrationProposer registrant,
+            Commands commands)
+            throws BadFile, UsageException {
+        SearchProgress watcher = watcher(commands.surroundings().meanwhile());
         ServiceProposal found = hymn.isPresent()
                 ? registrant.forHymn(open.plan(), hymn.get(), watcher)
                 : registrant.forService(open.plan(), watcher);
@@ -188,8 +195,8 @@ final class ProposeCommand {
         return new Reply(found.verses().size() < verses ? Reply.WANTS_ATTENTION : Reply.GOOD, results, words);
     }
 
-    private static Watcher watcher(Meanwhile meanwhile) {
-        return new Watcher() {
+    private static SearchProgress watcher(Progress meanwhile) {
+        return new SearchProgress() {
             @Override
             public boolean goesOn() {
                 return !meanwhile.isInterrupted();
@@ -209,13 +216,13 @@ final class ProposeCommand {
                         + (found.unsearched() == 1 ? " verse was" : " verses were") + " not reached.\n";
     }
 
-    private static String write(Library library, OpenPlan open, Plan plan, int verses) throws Misuse {
+    private static String write(Library library, OpenPlan open, Plan plan, int verses) throws UsageException {
         SaveOutcome outcome = library.savePlan(open.with(plan), WhenChanged.REFUSE);
         if (outcome instanceof SaveOutcome.NotSaved notSaved) {
-            throw new Misuse("The plan was not saved to " + notSaved.path() + ": " + notSaved.why());
+            throw new UsageException("The plan was not saved to " + notSaved.path() + ": " + notSaved.why());
         }
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
-            throw new Misuse("Somebody else has just changed the plan. Nothing was written. Try again.");
+            throw new UsageException("Somebody else has just changed the plan. Nothing was written. Try again.");
         }
         return "versewind: " + verses + (verses == 1 ? " verse is" : " verses are") + " written to " + open.path()
                 + ".\n";

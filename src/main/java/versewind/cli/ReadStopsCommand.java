@@ -30,8 +30,8 @@ final class ReadStopsCommand {
     static CommandSpec spec() {
         CommandSpec spec = Options.command(
                 NAME,
-                "Reads a stop list as it is published, in English, German, French, Dutch, Italian, Spanish or a Scandinavian"
-                        + " language, and makes an instrument of it.");
+                "Reads a stop list as it is published, in English, German, French, Dutch, Italian, Spanish or a"
+                        + " Scandinavian language, and makes an instrument of it.");
         spec.addPositional(Options.operand("FILE", "A text file with the stop list, or - for what is piped in."));
         spec.addOption(Options.valued(
                 CALLED, "NAME", "What the organ is called; as the list is headed, else as the file, if not given."));
@@ -46,7 +46,7 @@ final class ReadStopsCommand {
         return Options.withExitStatus(spec, "Something in the list wants a second look.");
     }
 
-    static Reply run(ParseResult typed, Library library, Lettering lettering) throws BadFile, Misuse {
+    static Reply run(ParseResult typed, Library library, CharsetFallback lettering) throws BadFile, UsageException {
         String file = Options.operand(typed);
         ReadOrgan organ = ReadOrgan.of(file.equals(Options.INPUT) ? PlainText.of(System.in) : PlainText.of(file));
         StopList list = organ.list();
@@ -55,7 +55,7 @@ final class ReadStopsCommand {
                 ? typed.matchedOptionValue(CALLED, "").strip()
                 : usual;
         if (name.isEmpty()) {
-            throw new Misuse("An organ needs a name. Write one after " + CALLED + ".");
+            throw new UsageException("An organ needs a name. Write one after " + CALLED + ".");
         }
         Optional<NewInstrument> made = organ.made(name);
         String saved =
@@ -75,23 +75,24 @@ final class ReadStopsCommand {
     }
 
     private static String saved(Library library, String file, ReadOrgan organ, Optional<NewInstrument> made)
-            throws Misuse {
+            throws UsageException {
         if (!file.endsWith(ENDING)) {
-            throw new Misuse("\"" + file + "\" does not end in " + ENDING + ". Write it like \"instruments/x.json\".");
+            throw new UsageException(
+                    "\"" + file + "\" does not end in " + ENDING + ". Write it like \"instruments/x.json\".");
         }
         if (!organ.objections().isEmpty()) {
-            throw new Misuse("No instrument can be made of it. " + String.join(" ", organ.objections()));
+            throw new UsageException("No instrument can be made of it. " + String.join(" ", organ.objections()));
         }
         if (made.isEmpty()) {
-            throw new Misuse("The list has no manual with a stop, so no instrument can be made of it.");
+            throw new UsageException("The list has no manual with a stop, so no instrument can be made of it.");
         }
         Path path = OutputFile.of(file, Path.of(""));
         SaveOutcome outcome = library.saveNewInstrument(path, made.get().instrument());
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
-            throw new Misuse(file + " is there already and is left as it is. Write another name after -o.");
+            throw new UsageException(file + " is there already and is left as it is. Write another name after -o.");
         }
         if (outcome instanceof SaveOutcome.NotSaved notSaved) {
-            throw new Misuse(file + " could not be written. " + notSaved.why());
+            throw new UsageException(file + " could not be written. " + notSaved.why());
         }
         return file + " is written.";
     }

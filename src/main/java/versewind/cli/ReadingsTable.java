@@ -20,8 +20,8 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Singing;
+import versewind.sound.MeterReading;
 import versewind.sound.OrganSound;
-import versewind.sound.Reading;
 import versewind.sound.Seat;
 
 /**
@@ -56,13 +56,13 @@ final class ReadingsTable {
     private final String place;
     private final OrganSound sound;
     private final Instrument instrument;
-    private final Knobs knobs;
+    private final RegistrationParser knobs;
 
     private ReadingsTable(String place, OrganSound sound) {
         this.place = place;
         this.sound = sound;
         this.instrument = sound.organ();
-        this.knobs = new Knobs(instrument);
+        this.knobs = new RegistrationParser(instrument);
     }
 
     /**
@@ -72,7 +72,7 @@ final class ReadingsTable {
      * @param text what is in it
      * @param sound the organ
      */
-    static List<Reading> read(String place, String text, OrganSound sound) throws Misuse {
+    static List<MeterReading> read(String place, String text, OrganSound sound) throws UsageException {
         ReadingsTable table = new ReadingsTable(place, sound);
         String clean = text.startsWith("\uFEFF") ? text.substring(1) : text;
         CSVFormat format = CSVFormat.RFC4180
@@ -85,9 +85,10 @@ final class ReadingsTable {
         try (CSVParser parser = CSVParser.parse(new StringReader(clean), format)) {
             return table.readings(parser);
         } catch (CSVException malformed) {
-            throw new Misuse(place + ": " + malformed.getMessage() + ". Put quotation marks around whole cells only.");
+            throw new UsageException(
+                    place + ": " + malformed.getMessage() + ". Put quotation marks around whole cells only.");
         } catch (IOException | RuntimeException malformed) {
-            throw new Misuse(place + " is no table: " + malformed.getMessage() + ".");
+            throw new UsageException(place + " is no table: " + malformed.getMessage() + ".");
         }
     }
 
@@ -102,9 +103,9 @@ final class ReadingsTable {
                 .orElse(',');
     }
 
-    private List<Reading> readings(CSVParser parser) throws Misuse {
+    private List<MeterReading> readings(CSVParser parser) throws UsageException {
         Map<String, Integer> columns = new HashMap<>();
-        List<Reading> readings = new ArrayList<>();
+        List<MeterReading> readings = new ArrayList<>();
         for (CSVRecord row : parser) {
             String where = place + ", line " + parser.getCurrentLineNumber();
             if (columns.isEmpty()) {
@@ -112,13 +113,14 @@ final class ReadingsTable {
             } else {
                 try {
                     readings.add(reading(row, columns));
-                } catch (Misuse | IllegalArgumentException wrong) {
-                    throw new Misuse(where + ": " + sentence(wrong.getMessage()));
+                } catch (UsageException | IllegalArgumentException wrong) {
+                    throw new UsageException(where + ": " + sentence(wrong.getMessage()));
                 }
             }
         }
         if (readings.isEmpty()) {
-            throw new Misuse(place + " has no reading. Write a head with draw and dBA, and a line for each reading.");
+            throw new UsageException(
+                    place + " has no reading. Write a head with draw and dBA, and a line for each reading.");
         }
         return readings;
     }
@@ -128,7 +130,7 @@ final class ReadingsTable {
         return capital.endsWith(".") ? capital : capital + ".";
     }
 
-    private static Map<String, Integer> columns(CSVRecord head, String where) throws Misuse {
+    private static Map<String, Integer> columns(CSVRecord head, String where) throws UsageException {
         Map<String, Integer> columns = new HashMap<>();
         for (int i = 0; i < head.size(); i++) {
             String name = head.get(i).strip();
@@ -138,17 +140,17 @@ final class ReadingsTable {
             Optional<String> column =
                     COLUMNS.stream().filter(name::equalsIgnoreCase).findFirst();
             if (column.isEmpty()) {
-                throw new Misuse(where + ": No column is called \"" + name + "\". The columns are "
+                throw new UsageException(where + ": No column is called \"" + name + "\". The columns are "
                         + String.join(", ", COLUMNS) + ".");
             }
             if (columns.put(column.get(), i) != null) {
-                throw new Misuse(where + ": Two columns are called \"" + name + "\". Take out one.");
+                throw new UsageException(where + ": Two columns are called \"" + name + "\". Take out one.");
             }
         }
         for (String needed : List.of(DRAW, LEVEL)) {
             if (!columns.containsKey(needed)) {
-                throw new Misuse(where + ": The head has no column \"" + needed + "\". The first line must name the"
-                        + " columns; draw and dBA must be among them.");
+                throw new UsageException(where + ": The head has no column \"" + needed
+                        + "\". The first line must name the" + " columns; draw and dBA must be among them.");
             }
         }
         return columns;
@@ -159,9 +161,9 @@ final class ReadingsTable {
         return at == null || at >= row.size() ? "" : row.get(at).strip();
     }
 
-    private Reading reading(CSVRecord row, Map<String, Integer> columns) throws Misuse {
+    private MeterReading reading(CSVRecord row, Map<String, Integer> columns) throws UsageException {
         if (row.size() > columns.size()) {
-            throw new Misuse("There are more cells than columns. Put what is drawn between quotation marks.");
+            throw new UsageException("There are more cells than columns. Put what is drawn between quotation marks.");
         }
         Registration drawn = knobs.drawn(cell(row, columns, DRAW));
         for (String box : PARTS.split(cell(row, columns, BOX), -1)) {
@@ -175,21 +177,23 @@ final class ReadingsTable {
                 Singing.values(),
                 Singing::word,
                 Singing.ORDINARY);
-        Reading reading = new Reading(
+        MeterReading reading = new MeterReading(
                 date(cell(row, columns, DATE)),
                 drawn,
                 hands(row, columns),
                 choice(cell(row, columns, SEAT), "There is no seat", Seat.values(), Seat::word, Seat.NAVE),
                 people,
-                singers.isPresent() ? Optional.of(new Reading.Sung(singers.getAsInt(), singing)) : Optional.empty(),
+                singers.isPresent()
+                        ? Optional.of(new MeterReading.Sung(singers.getAsInt(), singing))
+                        : Optional.empty(),
                 level(cell(row, columns, LEVEL)));
         if (sound.expectedDba(reading).isEmpty()) {
-            throw new Misuse("Nothing sounds that could be read. Draw a stop where the hands play.");
+            throw new UsageException("Nothing sounds that could be read. Draw a stop where the hands play.");
         }
         return reading;
     }
 
-    private HandsAndFeet hands(CSVRecord row, Map<String, Integer> columns) throws Misuse {
+    private HandsAndFeet hands(CSVRecord row, Map<String, Integer> columns) throws UsageException {
         HandsAndFeet.Layout layout = choice(
                 cell(row, columns, HANDS),
                 "The hands cannot play",
@@ -202,34 +206,34 @@ final class ReadingsTable {
         return new HandsAndFeet(layout, rightHand, left.isEmpty() ? rightHand : knobs.manual(left));
     }
 
-    private static String date(String typed) throws Misuse {
+    private static String date(String typed) throws UsageException {
         if (!typed.isEmpty() && !DAY.matcher(typed).matches()) {
-            throw new Misuse("\"" + typed + "\" is no date. Write it like \"2026-10-04\".");
+            throw new UsageException("\"" + typed + "\" is no date. Write it like \"2026-10-04\".");
         }
         return typed;
     }
 
-    private static double level(String typed) throws Misuse {
+    private static double level(String typed) throws UsageException {
         try {
             return Double.parseDouble(typed.replace(',', '.'));
         } catch (NumberFormatException noNumber) {
-            throw new Misuse("\"" + typed + "\" is no level in dB(A). Write it like \"78.5\".");
+            throw new UsageException("\"" + typed + "\" is no level in dB(A). Write it like \"78.5\".");
         }
     }
 
-    private static OptionalInt whole(String typed, String column) throws Misuse {
+    private static OptionalInt whole(String typed, String column) throws UsageException {
         if (typed.isEmpty()) {
             return OptionalInt.empty();
         }
         if (!typed.matches("[0-9]{1,9}") || Integer.parseInt(typed) > MOST_PEOPLE) {
-            throw new Misuse("\"" + typed + "\" cannot stand under " + column + ". Write a whole number to "
+            throw new UsageException("\"" + typed + "\" cannot stand under " + column + ". Write a whole number to "
                     + MOST_PEOPLE + ".");
         }
         return OptionalInt.of(Integer.parseInt(typed));
     }
 
     private static <T> T choice(String typed, String none, T[] values, Function<T, String> word, T otherwise)
-            throws Misuse {
+            throws UsageException {
         if (typed.isEmpty()) {
             return otherwise;
         }

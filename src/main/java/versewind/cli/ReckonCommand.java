@@ -58,8 +58,8 @@ final class ReckonCommand {
         spec.addOption(Options.valued(
                 TARGET,
                 "DB...",
-                "audibility: spectrum levels of what should be heard, one a band, or a vocal effort: normal, raised, loud,"
-                        + " shout. 28 levels, or some like \"1000=64\", are levels of third octaves."));
+                "audibility: spectrum levels of what should be heard, one a band, or a vocal effort: normal, raised,"
+                        + " loud, shout. 28 levels, or some like \"1000=64\", are levels of third octaves."));
         spec.addOption(Options.valued(NOISE, "DB...", "audibility: the same of what disturbs; silence if not given."));
         spec.addOption(Options.valued(
                 THRESHOLD, "DB...", "audibility: hearing threshold re normal, one a band; 0 if not given."));
@@ -83,12 +83,12 @@ final class ReckonCommand {
         spec.addOption(Options.valued(DIRECTIVITY, "Q", "room: directivity of the source; 1 if not given."));
     }
 
-    static Reply run(ParseResult typed, Lettering lettering) throws Misuse {
-        Figures figures = figures(Options.operand(typed), new Numbers(typed));
+    static Reply run(ParseResult typed, CharsetFallback lettering) throws UsageException {
+        ComputedFigures figures = figures(Options.operand(typed), new Numbers(typed));
         return Reply.good(typed.hasMatchedOption(Options.JSON) ? figures.json() : figures.text(lettering));
     }
 
-    private static Figures figures(String what, Numbers numbers) throws Misuse {
+    private static ComputedFigures figures(String what, Numbers numbers) throws UsageException {
         int place = new Names("There is nothing to reckon called", "There are", WHAT).find(what);
         try {
             return switch (WHAT.get(place)) {
@@ -100,7 +100,7 @@ final class ReckonCommand {
             };
         } catch (IllegalArgumentException impossible) {
             String sentence = impossible.getMessage();
-            throw new Misuse(sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1) + ".");
+            throw new UsageException(sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1) + ".");
         }
     }
 }

@@ -9,23 +9,23 @@ import static versewind.cli.ReckonCommand.VOLUME;
 
 import java.util.Arrays;
 import java.util.List;
-import versewind.sound.BarronRevisedTheory;
-import versewind.sound.DiffuseField;
-import versewind.sound.Reverberation;
-import versewind.sound.RoomConstant;
-import versewind.sound.SchroederFrequency;
+import versewind.acoustics.BarronRevisedTheory;
+import versewind.acoustics.DiffuseField;
+import versewind.acoustics.Reverberation;
+import versewind.acoustics.RoomConstant;
+import versewind.acoustics.SchroederFrequency;
 
 /** What a room does to sound, in one band. */
 final class RoomFigures {
 
     private RoomFigures() {}
 
-    static Figures of(Numbers numbers) throws Misuse {
+    static ComputedFigures of(Numbers numbers) throws UsageException {
         double volumeM3 = numbers.one(VOLUME);
         if (numbers.has(TIME) == numbers.has(SURFACES)) {
-            throw new Misuse("A room needs either " + SURFACES + " or " + TIME + ".");
+            throw new UsageException("A room needs either " + SURFACES + " or " + TIME + ".");
         }
-        Figures figures = new Figures(
+        ComputedFigures figures = new ComputedFigures(
                 "Sabine with the air as EN 12354-6:2003; Eyring 1930; Millington 1932; Schroeder and Kuttruff 1962;"
                         + " Barron's revised theory, Barron and Lee 1988");
         double timeS =
@@ -45,12 +45,12 @@ final class RoomFigures {
         return figures;
     }
 
-    private static double timed(Figures figures, double volumeM3, double timeS) {
+    private static double timed(ComputedFigures figures, double volumeM3, double timeS) {
         figures.with("absorption area", "absorptionM2", Reverberation.absorptionM2(volumeM3, timeS), 2, "m2");
         return timeS;
     }
 
-    private static double surfaces(Figures figures, double volumeM3, Numbers numbers) throws Misuse {
+    private static double surfaces(ComputedFigures figures, double volumeM3, Numbers numbers) throws UsageException {
         List<double[]> pairs = numbers.pairs(SURFACES);
         double[] areasM2 = pairs.stream().mapToDouble(pair -> pair[0]).toArray();
         double[] coefficients = pairs.stream().mapToDouble(pair -> pair[1]).toArray();
@@ -81,7 +81,8 @@ final class RoomFigures {
         return timeS;
     }
 
-    private static void at(Figures figures, double distanceM, double volumeM3, double timeS, double directivity) {
+    private static void at(
+            ComputedFigures figures, double distanceM, double volumeM3, double timeS, double directivity) {
         double absorptionM2 = Reverberation.absorptionM2(volumeM3, timeS);
         BarronRevisedTheory barron = BarronRevisedTheory.at(volumeM3, timeS, directivity, distanceM);
         figures.with(

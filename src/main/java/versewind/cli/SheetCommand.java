@@ -8,7 +8,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import versewind.sheet.Sheet;
 import versewind.sheet.SheetHtml;
-import versewind.sheet.Wishes;
+import versewind.sheet.SheetOptions;
 import versewind.store.BadFile;
 import versewind.store.OpenPlan;
 import versewind.store.SaveOutcome;
@@ -58,7 +58,7 @@ final class SheetCommand {
         return Options.withExitStatus(spec, "A verse wants attention.");
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, Misuse {
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, UsageException {
         Format format = format(typed);
         OpenPlan open = commands.library().openPlan(Options.operand(typed));
         Sheet sheet = Sheet.of(open.plan(), open.organ().sound(), wishes(typed));
@@ -69,7 +69,7 @@ final class SheetCommand {
         }
         String name = typed.matchedOptionValue(OUTPUT, "");
         Path file = OutputFile.of(name, commands.surroundings().workingFolder());
-        String text = made(sheet, format, lettering(typed, new Lettering(StandardCharsets.UTF_8)));
+        String text = made(sheet, format, lettering(typed, new CharsetFallback(StandardCharsets.UTF_8)));
         SaveOutcome outcome = commands.library().saveMade(file, text, mark(format));
         if (outcome instanceof SaveOutcome.Saved) {
             return new Reply(status, "", words + "versewind: The sheet is written to " + name + ".\n");
@@ -80,14 +80,14 @@ final class SheetCommand {
         return Reply.bad("The sheet is not written to " + name + ": " + why);
     }
 
-    private static Wishes wishes(ParseResult typed) {
-        return new Wishes(
-                typed.hasMatchedOption(LARGE) ? Wishes.Type.LARGE : Wishes.Type.USUAL,
-                typed.hasMatchedOption(CHANGES) ? Wishes.Content.CHANGES : Wishes.Content.WHOLE,
-                typed.hasMatchedOption(LADDER) ? Wishes.Steps.SHOWN : Wishes.Steps.LEFT_OUT);
+    private static SheetOptions wishes(ParseResult typed) {
+        return new SheetOptions(
+                typed.hasMatchedOption(LARGE) ? SheetOptions.Type.LARGE : SheetOptions.Type.USUAL,
+                typed.hasMatchedOption(CHANGES) ? SheetOptions.Content.CHANGES : SheetOptions.Content.WHOLE,
+                typed.hasMatchedOption(LADDER) ? SheetOptions.Steps.SHOWN : SheetOptions.Steps.LEFT_OUT);
     }
 
-    private static Format format(ParseResult typed) throws Misuse {
+    private static Format format(ParseResult typed) throws UsageException {
         if (!typed.hasMatchedOption(FORMAT)) {
             String file = typed.matchedOptionValue(OUTPUT, "");
             return file.matches("(?i).*\\.html?") ? Format.HTML : Format.TEXT;
@@ -97,11 +97,11 @@ final class SheetCommand {
         return formats.get(names.find(typed.matchedOptionValue(FORMAT, "")));
     }
 
-    private static Lettering lettering(ParseResult typed, Lettering usual) {
-        return typed.hasMatchedOption(ASCII) ? new Lettering(StandardCharsets.US_ASCII) : usual;
+    private static CharsetFallback lettering(ParseResult typed, CharsetFallback usual) {
+        return typed.hasMatchedOption(ASCII) ? new CharsetFallback(StandardCharsets.US_ASCII) : usual;
     }
 
-    private static String made(Sheet sheet, Format format, Lettering lettering) {
+    private static String made(Sheet sheet, Format format, CharsetFallback lettering) {
         return switch (format) {
             case TEXT -> SheetText.of(sheet, lettering);
             case HTML -> SheetHtml.of(sheet);

@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import versewind.advice.Movements;
-import versewind.plan.Heading;
+import versewind.plan.ServiceHeading;
+import versewind.rules.StopChangesByDivision;
 import versewind.sheet.AssistantCard;
-import versewind.sheet.Drawn;
+import versewind.sheet.DivisionLine;
 import versewind.sheet.HymnSheet;
 import versewind.sheet.PistonCard;
 import versewind.sheet.Sheet;
+import versewind.sheet.SheetOptions;
 import versewind.sheet.VerseSheet;
-import versewind.sheet.Wishes;
 
 /** A sheet as plain text, 80 columns wide, for printers and mail. */
 final class SheetText {
@@ -35,7 +35,7 @@ final class SheetText {
         this.sheet = sheet;
     }
 
-    static String of(Sheet sheet, Lettering lettering) {
+    static String of(Sheet sheet, CharsetFallback lettering) {
         Page page = new Page(lettering);
         SheetText text = new SheetText(page, sheet);
         text.heading();
@@ -49,7 +49,7 @@ final class SheetText {
     }
 
     private void heading() {
-        Heading heading = sheet.heading();
+        ServiceHeading heading = sheet.heading();
         page.paragraph(heading.title());
         heading.date().ifPresent(date -> page.paragraph(DATE.format(date)));
         sheet.day().ifPresent(day -> page.paragraph(day.summary()));
@@ -81,7 +81,7 @@ final class SheetText {
             page.blank();
             verse(
                     hymn.verses().get(i),
-                    sheet.wishes().content() == Wishes.Content.WHOLE || i == 0 ? Stops.ALL : Stops.NONE);
+                    sheet.wishes().content() == SheetOptions.Content.WHOLE || i == 0 ? Stops.ALL : Stops.NONE);
         }
     }
 
@@ -125,16 +125,17 @@ final class SheetText {
         }
     }
 
-    private void moves(List<Movements> changes) {
+    private void moves(List<StopChangesByDivision> changes) {
         if (changes.isEmpty()) {
             page.line(indent() + "Nothing moves.");
         }
-        row("- put in", knobs(changes, Movements::putIn));
-        row("+ draw", knobs(changes, Movements::drawn));
+        row("- put in", knobs(changes, StopChangesByDivision::putIn));
+        row("+ draw", knobs(changes, StopChangesByDivision::drawn));
         row("  box", boxes(changes));
     }
 
-    private static List<String> knobs(List<Movements> changes, Function<Movements, List<String>> which) {
+    private static List<String> knobs(
+            List<StopChangesByDivision> changes, Function<StopChangesByDivision, List<String>> which) {
         List<List<String>> places = changes.stream()
                 .filter(each -> !which.apply(each).isEmpty())
                 .map(each -> placed(each.where(), which.apply(each)))
@@ -142,7 +143,7 @@ final class SheetText {
         return ended(places);
     }
 
-    private static List<String> boxes(List<Movements> changes) {
+    private static List<String> boxes(List<StopChangesByDivision> changes) {
         return ended(changes.stream()
                 .filter(each -> each.box().isPresent())
                 .map(each -> List.of(each.where() + " " + each.box().get().word()))
@@ -152,7 +153,7 @@ final class SheetText {
     /** Names with commas after all but the last; the place before the first, unless they say it themselves. */
     private static List<String> placed(String where, List<String> names) {
         List<String> pieces = listed(names);
-        if (!where.equals(Movements.COUPLERS)) {
+        if (!where.equals(StopChangesByDivision.COUPLERS)) {
             pieces.set(0, where + " " + pieces.get(0));
         }
         return pieces;
@@ -178,7 +179,7 @@ final class SheetText {
         return pieces;
     }
 
-    private static List<String> drawn(Drawn drawn) {
+    private static List<String> drawn(DivisionLine drawn) {
         List<String> pieces = listed(drawn.knobs());
         drawn.box().ifPresent(box -> pieces.add("(box " + box.word() + ")"));
         return pieces;
@@ -188,8 +189,8 @@ final class SheetText {
         List<String> pieces = new ArrayList<>();
         for (VerseSheet.Step step : steps) {
             List<List<String>> kinds = List.of(
-                    headed("put in", knobs(step.movements(), Movements::putIn)),
-                    headed("draw", knobs(step.movements(), Movements::drawn)),
+                    headed("put in", knobs(step.movements(), StopChangesByDivision::putIn)),
+                    headed("draw", knobs(step.movements(), StopChangesByDivision::drawn)),
                     headed("box", boxes(step.movements())));
             List<String> movements = ended(kinds);
             if (!pieces.isEmpty()) {
@@ -232,8 +233,8 @@ final class SheetText {
         for (AssistantCard.Turn turn : turns) {
             page.blank();
             page.paragraph("before " + turn.hymn() + " " + turn.verse());
-            row("- put in", knobs(turn.movements(), Movements::putIn));
-            row("+ draw", knobs(turn.movements(), Movements::drawn));
+            row("- put in", knobs(turn.movements(), StopChangesByDivision::putIn));
+            row("+ draw", knobs(turn.movements(), StopChangesByDivision::drawn));
         }
     }
 }

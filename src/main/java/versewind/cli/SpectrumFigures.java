@@ -12,22 +12,22 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import versewind.sound.AudibilityProcedure;
-import versewind.sound.BandAudibility;
-import versewind.sound.Field;
-import versewind.sound.Speech;
-import versewind.sound.StationaryLoudness;
-import versewind.sound.ThirdOctaves;
+import versewind.acoustics.AudibilityProcedure;
+import versewind.acoustics.BandAudibility;
+import versewind.acoustics.SoundField;
+import versewind.acoustics.Speech;
+import versewind.acoustics.StationaryLoudness;
+import versewind.acoustics.ThirdOctaves;
 
 /** How loud a spectrum is, and how well one is heard beside another. */
 final class SpectrumFigures {
 
     private static final List<String> FIELDS = List.of("diffuse", "free");
-    private static final List<Field> FIELD_OF = List.of(Field.DIFFUSE, Field.FREE);
+    private static final List<SoundField> FIELD_OF = List.of(SoundField.DIFFUSE, SoundField.FREE);
 
     private SpectrumFigures() {}
 
-    static Figures loudness(Numbers numbers) throws Misuse {
+    static ComputedFigures loudness(Numbers numbers) throws UsageException {
         double[] levelsDb = numbers.thirdOctaves(LEVELS);
         double[] power = Arrays.stream(levelsDb).map(ThirdOctaves::power).toArray();
         int field = new Names("There is no field", "The fields are", FIELDS).find(numbers.or(FIELD, FIELDS.get(0)));
@@ -35,7 +35,7 @@ final class SpectrumFigures {
         loudness.compute(levelsDb);
         double[] core = new double[StationaryLoudness.CORE_BANDS];
         Arrays.setAll(core, loudness::core);
-        return new Figures("IEC 61672-1:2013 (A and C); ISO 532-1:2017, stationary (sone and phon)")
+        return new ComputedFigures("IEC 61672-1:2013 (A and C); ISO 532-1:2017, stationary (sone and phon)")
                 .with("level", "db", ThirdOctaves.levelDb(Arrays.stream(power).sum()), 1, "dB")
                 .with("A-weighted", "dbA", ThirdOctaves.dbA(power), 1, "dB(A)")
                 .with("C-weighted", "dbC", ThirdOctaves.dbC(power), 1, "dB(C)")
@@ -46,7 +46,7 @@ final class SpectrumFigures {
                 .with("specificSonePerBark", loudness.specific());
     }
 
-    static Figures audibility(Numbers numbers) throws Misuse {
+    static ComputedFigures audibility(Numbers numbers) throws UsageException {
         AudibilityProcedure procedure = procedure(numbers);
         double[] nothing = new double[procedure.bands()];
         Arrays.fill(nothing, Double.NEGATIVE_INFINITY);
@@ -57,7 +57,8 @@ final class SpectrumFigures {
                 numbers.has(NOISE) ? spectrumDb(numbers, NOISE, procedure) : nothing);
         Optional<double[]> importance = importance(numbers, procedure);
         double index = importance.map(audibility::index).orElseGet(audibility::index);
-        Figures figures = new Figures("ANSI S3.5-1997, " + procedure.word() + " procedure. It was made for speech")
+        ComputedFigures figures = new ComputedFigures(
+                        "ANSI S3.5-1997, " + procedure.word() + " procedure. It was made for speech")
                 .with("speech intelligibility index", "index", index, 4, "")
                 .with("as a margin", "marginDb", BandAudibility.marginDb(index), 1, "dB")
                 .heads("Hz", "masking", "internal", "disturb.", "K", "L");
@@ -84,14 +85,15 @@ final class SpectrumFigures {
                 .with("levelDistortion", columns[4]);
     }
 
-    private static AudibilityProcedure procedure(Numbers numbers) throws Misuse {
+    private static AudibilityProcedure procedure(Numbers numbers) throws UsageException {
         List<AudibilityProcedure> all = AudibilityProcedure.ALL;
         List<String> words = all.stream().map(AudibilityProcedure::word).toList();
         String usual = AudibilityProcedure.THIRD_OCTAVE.word();
         return all.get(new Names("There is no procedure", "The procedures are", words).find(numbers.or(BANDS, usual)));
     }
 
-    private static double[] spectrumDb(Numbers numbers, String option, AudibilityProcedure procedure) throws Misuse {
+    private static double[] spectrumDb(Numbers numbers, String option, AudibilityProcedure procedure)
+            throws UsageException {
         String typed = numbers.needed(option);
         for (Speech.Effort effort : Speech.Effort.values()) {
             if (effort.word().equals(typed.strip())) {
@@ -111,7 +113,7 @@ final class SpectrumFigures {
         return numbers.several(option);
     }
 
-    private static Optional<double[]> importance(Numbers numbers, AudibilityProcedure procedure) throws Misuse {
+    private static Optional<double[]> importance(Numbers numbers, AudibilityProcedure procedure) throws UsageException {
         if (!numbers.has(IMPORTANCE)) {
             return Optional.empty();
         }
@@ -127,7 +129,8 @@ final class SpectrumFigures {
         }
         Optional<double[]> found = Speech.importance(materials.get(place), procedure);
         if (found.isEmpty()) {
-            throw new Misuse("The " + procedure.word() + " procedure has an importance for average speech alone.");
+            throw new UsageException(
+                    "The " + procedure.word() + " procedure has an importance for average speech alone.");
         }
         return found;
     }

@@ -27,7 +27,7 @@ final class StopListPage {
         this.page = page;
     }
 
-    static String of(StopList list, String name, Lettering lettering) {
+    static String of(StopList list, String name, CharsetFallback lettering) {
         StopListPage text = new StopListPage(new Page(lettering));
         text.write(list, name);
         return text.page.text();

@@ -26,7 +26,7 @@ final class Syntax {
     private Syntax() {}
 
     /** Does what was typed. */
-    static Reply reply(List<String> typed, Commands commands) throws BadFile, Misuse, NoTerminalException {
+    static Reply reply(List<String> typed, Commands commands) throws BadFile, UsageException, NoTerminalException {
         CommandLine line = new CommandLine(spec());
         line.setExpandAtFiles(false);
         ParseResult whole = read(line, typed);
@@ -34,7 +34,7 @@ final class Syntax {
             return about(whole, commands);
         }
         if (whole.hasSubcommand() && whole.hasMatchedPositional(0)) {
-            throw new Misuse("\"" + Options.operand(whole) + "\" stands before the command "
+            throw new UsageException("\"" + Options.operand(whole) + "\" stands before the command "
                     + whole.subcommand().commandSpec().name() + ". Write it after it.");
         }
         ParseResult last = whole.hasSubcommand() ? whole.subcommand() : whole;
@@ -68,12 +68,12 @@ final class Syntax {
                         : NAME + " " + commands.surroundings().version() + "\n");
     }
 
-    private static ParseResult read(CommandLine line, List<String> typed) throws Misuse {
+    private static ParseResult read(CommandLine line, List<String> typed) throws UsageException {
         try {
             return line.parseArgs(typed.toArray(String[]::new));
         } catch (ParameterException wrong) {
             String command = wrong.getCommandLine().getCommandSpec().qualifiedName();
-            throw new Misuse(sentence(wrong, command) + " See " + command + " --help.");
+            throw new UsageException(sentence(wrong, command) + " See " + command + " --help.");
         }
     }
 
@@ -110,8 +110,8 @@ final class Syntax {
     private static CommandSpec spec() {
         CommandSpec spec = Options.command(
                 NAME,
-                "Plans, verse by verse, which stops to draw for a service's hymns, and estimates whether the organ leads"
-                        + " the singing. Without a command the editor opens.");
+                "Plans, verse by verse, which stops to draw for a service's hymns, and estimates whether the organ"
+                        + " leads the singing. Without a command the editor opens.");
         spec.addPositional(PositionalParamSpec.builder()
                 .paramLabel("PLAN")
                 .type(String.class)

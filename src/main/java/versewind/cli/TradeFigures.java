@@ -4,11 +4,11 @@ import static versewind.cli.ReckonCommand.FEET;
 import static versewind.cli.ReckonCommand.PARTS;
 
 import java.util.List;
-import versewind.advice.Caution;
+import versewind.acoustics.NoiseDose;
+import versewind.acoustics.NoiseDose.EuropeanValue;
+import versewind.acoustics.NoiseDose.Exposure;
 import versewind.organ.Footage;
-import versewind.sound.NoiseDose;
-import versewind.sound.NoiseDose.EuropeanValue;
-import versewind.sound.NoiseDose.Exposure;
+import versewind.rules.Caution;
 
 /** What a day does to the ears, and what a footage sounds. */
 final class TradeFigures {
@@ -18,12 +18,12 @@ final class TradeFigures {
 
     private TradeFigures() {}
 
-    static Figures dose(Numbers numbers) throws Misuse {
+    static ComputedFigures dose(Numbers numbers) throws UsageException {
         List<Exposure> day = numbers.pairs(PARTS).stream()
                 .map(pair -> new Exposure(pair[0], pair[1]))
                 .toList();
         double dayDba = NoiseDose.dayLevelDbA(day);
-        Figures figures = new Figures(
+        ComputedFigures figures = new ComputedFigures(
                         "NIOSH publication 98-126 (1998); ISO 9612:2009; directive 2003/10/EC. " + Caution.DEFERENCE)
                 .with("share of NIOSH's daily dose", "nioshPercent", 100 * NoiseDose.nioshShare(day), 1, "%")
                 .with("level over a day of 8 hours", "dayDbA", dayDba, 1, "dB(A)")
@@ -50,12 +50,13 @@ final class TradeFigures {
         };
     }
 
-    static Figures pitch(Numbers numbers) throws Misuse {
+    static ComputedFigures pitch(Numbers numbers) throws UsageException {
         String typed = numbers.needed(FEET).strip();
         Footage footage = Footage.parse(typed)
-                .orElseThrow(() -> new Misuse("\"" + typed + "\" is no footage. Write it like 8 or \"2 2/3\"."));
+                .orElseThrow(
+                        () -> new UsageException("\"" + typed + "\" is no footage. Write it like 8 or \"2 2/3\"."));
         double semitones = footage.semitones();
-        return new Figures("ISO 16:1975 (a1 = 440 Hz) and the harmonic series")
+        return new ComputedFigures("ISO 16:1975 (a1 = 440 Hz) and the harmonic series")
                 .with("footage", "feet", footage.toString())
                 .with("harmonic of 8 ft", "harmonic", footage.harmonic(), 3, "")
                 .with("at the bottom C", "bottomCHz", footage.frequencyHz(BOTTOM_C), 4, "Hz")

@@ -21,10 +21,10 @@ public sealed interface Edit {
     Edit inverse(Plan before);
 
     /** Where in the plan the change can be seen. */
-    Place place();
+    VersePlace place();
 
     /** Other title, date, people or notes of the service. */
-    record SetHeading(Heading heading) implements Edit {
+    record SetHeading(ServiceHeading heading) implements Edit {
         @Override
         public Plan apply(Plan plan) {
             return plan.withHeading(heading);
@@ -36,8 +36,8 @@ public sealed interface Edit {
         }
 
         @Override
-        public Place place() {
-            return Place.START;
+        public VersePlace place() {
+            return VersePlace.START;
         }
     }
 
@@ -54,8 +54,8 @@ public sealed interface Edit {
         }
 
         @Override
-        public Place place() {
-            return new Place(hymn, 0);
+        public VersePlace place() {
+            return new VersePlace(hymn, 0);
         }
     }
 
@@ -65,7 +65,7 @@ public sealed interface Edit {
      * @param hymns all hymns after the change
      * @param place where the change can be seen
      */
-    record SetHymns(List<Hymn> hymns, Place place) implements Edit {
+    record SetHymns(List<Hymn> hymns, VersePlace place) implements Edit {
 
         public SetHymns {
             hymns = List.copyOf(hymns);
@@ -95,8 +95,8 @@ public sealed interface Edit {
         }
 
         @Override
-        public Place place() {
-            return new Place(hymn, 0);
+        public VersePlace place() {
+            return new VersePlace(hymn, 0);
         }
     }
 
@@ -113,8 +113,8 @@ public sealed interface Edit {
         }
 
         @Override
-        public Place place() {
-            return new Place(hymn, 0);
+        public VersePlace place() {
+            return new VersePlace(hymn, 0);
         }
     }
 
@@ -131,8 +131,8 @@ public sealed interface Edit {
         }
 
         @Override
-        public Place place() {
-            return new Place(hymn, 0);
+        public VersePlace place() {
+            return new VersePlace(hymn, 0);
         }
     }
 
@@ -151,8 +151,8 @@ public sealed interface Edit {
         }
 
         @Override
-        public Place place() {
-            return new Place(hymn, verse);
+        public VersePlace place() {
+            return new VersePlace(hymn, verse);
         }
     }
 
@@ -180,8 +180,8 @@ public sealed interface Edit {
         }
 
         @Override
-        public Place place() {
-            return new Place(hymn, seenAt);
+        public VersePlace place() {
+            return new VersePlace(hymn, seenAt);
         }
     }
 

@@ -40,7 +40,7 @@ public record HandsAndFeet(Layout layout, int right, int left) {
 
         /** The layout of this word, if there is one. */
         public static Optional<Layout> ofWord(String word) {
-            return Words.find(values(), Layout::word, word);
+            return Keywords.find(values(), Layout::word, word);
         }
     }
 

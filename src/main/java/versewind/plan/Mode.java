@@ -26,6 +26,6 @@ public enum Mode {
 
     /** The mode of this word, if there is one. */
     public static Optional<Mode> ofWord(String word) {
-        return Words.find(values(), Mode::word, word);
+        return Keywords.find(values(), Mode::word, word);
     }
 }

@@ -26,6 +26,6 @@ public enum Mood {
 
     /** The mood of this word, if there is one. */
     public static Optional<Mood> ofWord(String word) {
-        return Words.find(values(), Mood::word, word);
+        return Keywords.find(values(), Mood::word, word);
     }
 }

@@ -45,7 +45,7 @@ public record Occurrence(int hymn, List<Integer> verses) {
         return List.copyOf(found);
     }
 
-    private static String service(Heading heading, Instrument instrument) {
+    private static String service(ServiceHeading heading, Instrument instrument) {
         String date = heading.date().map(Occurrence::dates).orElse("");
         return Sought.plain(lines(heading.title(), date, heading.notes(), instrument.name()));
     }

@@ -11,14 +11,14 @@ import versewind.organ.Instrument;
  * @param instrument name of the instrument's file, without its ending
  * @param hymns in the order they are sung
  */
-public record Plan(Heading heading, String instrument, List<Hymn> hymns) {
+public record Plan(ServiceHeading heading, String instrument, List<Hymn> hymns) {
 
     public Plan {
         hymns = List.copyOf(hymns);
     }
 
     /** With another heading. */
-    public Plan withHeading(Heading other) {
+    public Plan withHeading(ServiceHeading other) {
         return new Plan(other, instrument, hymns);
     }
 

@@ -22,6 +22,6 @@ public enum Singing {
 
     /** The strength of this word, if there is one. */
     public static Optional<Singing> ofWord(String word) {
-        return Words.find(values(), Singing::word, word);
+        return Keywords.find(values(), Singing::word, word);
     }
 }

@@ -37,7 +37,7 @@ public record Verse(
         Mood mood,
         Locks locks,
         List<Silenced> silenced,
-        Optional<Answer> answer) {
+        Optional<Feedback> answer) {
 
     /** The most people that a service or a verse can have. */
     public static final int MOST_PEOPLE = 50_000;
@@ -129,7 +129,7 @@ public record Verse(
                 kind, label, mode, singing, people, hands, registration, piston, note, mood, other, silenced, answer);
     }
 
-    public Verse withAnswer(Optional<Answer> other) {
+    public Verse withAnswer(Optional<Feedback> other) {
         return new Verse(
                 kind, label, mode, singing, people, hands, registration, piston, note, mood, locks, silenced, other);
     }

@@ -38,6 +38,6 @@ public enum VerseKind {
 
     /** The kind of this word, if there is one. */
     public static Optional<VerseKind> ofWord(String word) {
-        return Words.find(values(), VerseKind::word, word);
+        return Keywords.find(values(), VerseKind::word, word);
     }
 }

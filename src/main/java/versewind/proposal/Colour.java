@@ -15,29 +15,29 @@ final class Colour {
     private static final double ALL_TOGETHER = 5;
     private static final double HELD_BACK = 0.5;
 
-    private final Disposition organ;
+    private final OrganFacts organ;
     private final Mood mood;
     private final Role role;
-    private final boolean[] isWantable = new boolean[Layer.COUNT];
+    private final boolean[] isWantable = new boolean[StopClass.COUNT];
     private final boolean[][] isWantableIn;
-    private final List<Taste.Want> wants;
+    private final List<StopPreferences.Want> wants;
     private final double[] inHands;
     private final String inHandsWords;
     private final double[] inSoloLine;
 
-    Colour(Disposition organ, Wish wish) {
+    Colour(OrganFacts organ, Requirement wish) {
         this.organ = organ;
         mood = wish.layers();
         role = wish.role();
-        wants = Taste.wants(role, wish.mood());
-        isWantableIn = new boolean[organ.organ().divisions().size()][Layer.COUNT];
+        wants = StopPreferences.wants(role, wish.mood());
+        isWantableIn = new boolean[organ.organ().divisions().size()][StopClass.COUNT];
         inHands = new double[organ.stops()];
         inHandsWords = words(wish.mood());
         inSoloLine = new double[organ.stops()];
         for (int stop = 0; stop < organ.stops(); stop++) {
-            Layer layer = organ.layer(stop);
-            inHands[stop] = Taste.cost(role, mood, layer) * (isHeldBack(stop) ? HELD_BACK : 1);
-            inSoloLine[stop] = Taste.cost(Role.SOLO_LINE, mood, layer);
+            StopClass layer = organ.layer(stop);
+            inHands[stop] = StopPreferences.cost(role, mood, layer) * (isHeldBack(stop) ? HELD_BACK : 1);
+            inSoloLine[stop] = StopPreferences.cost(Role.SOLO_LINE, mood, layer);
             if (!wish.locks().never().contains(stop)) {
                 isWantable[layer.ordinal()] = true;
                 isWantableIn[organ.divisionOf(stop)][layer.ordinal()] = true;
@@ -45,7 +45,7 @@ final class Colour {
         }
     }
 
-    void add(Sounding sounding, Tally tally) {
+    void add(DraftAnalysis sounding, Tally tally) {
         Registration drawn = sounding.draft().registration();
         if (role == Role.UNDER_SOLO && sounding.isSoloed()) {
             addSoloed(sounding, tally);
@@ -61,9 +61,9 @@ final class Colour {
 
     /** Whether it is a chorus reed in a box, which is milder and can be held back. */
     private boolean isHeldBack(int stop) {
-        Layer layer = organ.layer(stop);
+        StopClass layer = organ.layer(stop);
         return role == Role.PEOPLE
-                && (layer == Layer.REED_8 || layer == Layer.REED_16 || layer == Layer.REED_4)
+                && (layer == StopClass.REED_8 || layer == StopClass.REED_16 || layer == StopClass.REED_4)
                 && organ.isEnclosed(organ.divisionOf(stop));
     }
 
@@ -82,15 +82,15 @@ final class Colour {
         };
     }
 
-    private void addMissed(Sounding sounding, Tally tally) {
-        for (Taste.Want want : wants) {
+    private void addMissed(DraftAnalysis sounding, Tally tally) {
+        for (StopPreferences.Want want : wants) {
             addMissed(want, sounding, tally);
         }
     }
 
-    private void addMissed(Taste.Want want, Sounding sounding, Tally tally) {
+    private void addMissed(StopPreferences.Want want, DraftAnalysis sounding, Tally tally) {
         boolean isMissed = false;
-        for (Layer layer : want.anyOf()) {
+        for (StopClass layer : want.anyOf()) {
             int sounds =
                     switch (want.where()) {
                         case UNDER_THE_HAND ->
@@ -113,7 +113,7 @@ final class Colour {
     }
 
     /** One colour for the melody, softer ones beneath. */
-    private void addSoloed(Sounding sounding, Tally tally) {
+    private void addSoloed(DraftAnalysis sounding, Tally tally) {
         for (int place = 0; place < sounding.count(); place++) {
             int stop = sounding.stop(place);
             int home = organ.divisionOf(stop);
@@ -137,20 +137,20 @@ final class Colour {
     /** A mutation over an 8 ft flute is one colour with it, and so is the flute 4 that joins both. */
     private static int colours(Counts counts) {
         int all = counts.inRight();
-        boolean isBlend =
-                counts.inRight(Layer.FLUTE_8) > 0 && counts.inRight(Layer.MUTATION) + counts.inRight(Layer.TWELFTH) > 0;
+        boolean isBlend = counts.inRight(StopClass.FLUTE_8) > 0
+                && counts.inRight(StopClass.MUTATION) + counts.inRight(StopClass.TWELFTH) > 0;
         return isBlend ? Math.max(1, all - 1) : all;
     }
 
     private static boolean isOnlyMutations(Counts counts) {
-        for (Layer layer : List.of(
-                Layer.PRINCIPAL_8,
-                Layer.FLUTE_8,
-                Layer.STRING_8,
-                Layer.REED_8,
-                Layer.SOLO_REED,
-                Layer.CORNET,
-                Layer.CELESTE)) {
+        for (StopClass layer : List.of(
+                StopClass.PRINCIPAL_8,
+                StopClass.FLUTE_8,
+                StopClass.STRING_8,
+                StopClass.REED_8,
+                StopClass.SOLO_REED,
+                StopClass.CORNET,
+                StopClass.CELESTE)) {
             if (counts.inRight(layer) > 0) {
                 return false;
             }

@@ -7,14 +7,14 @@ final class Counts {
 
     private final int[] drawnIn;
     private final int[][] inDivision;
-    private final int[] inRight = new int[Layer.COUNT];
-    private final int[] underRight = new int[Layer.COUNT];
-    private final int[] inLeft = new int[Layer.COUNT];
-    private final int[] inFeet = new int[Layer.COUNT];
+    private final int[] inRight = new int[StopClass.COUNT];
+    private final int[] underRight = new int[StopClass.COUNT];
+    private final int[] inLeft = new int[StopClass.COUNT];
+    private final int[] inFeet = new int[StopClass.COUNT];
 
     Counts(int divisions) {
         drawnIn = new int[divisions];
-        inDivision = new int[divisions][Layer.COUNT];
+        inDivision = new int[divisions][StopClass.COUNT];
     }
 
     void clear() {
@@ -29,24 +29,24 @@ final class Counts {
     }
 
     /** Counts a stop that is drawn, whether it sounds or not. */
-    void addDrawn(int division, Layer layer) {
+    void addDrawn(int division, StopClass layer) {
         drawnIn[division]++;
         inDivision[division][layer.ordinal()]++;
     }
 
-    void addRight(Layer layer) {
+    void addRight(StopClass layer) {
         inRight[layer.ordinal()]++;
     }
 
-    void addUnderRight(Layer layer) {
+    void addUnderRight(StopClass layer) {
         underRight[layer.ordinal()]++;
     }
 
-    void addLeft(Layer layer) {
+    void addLeft(StopClass layer) {
         inLeft[layer.ordinal()]++;
     }
 
-    void addFeet(Layer layer) {
+    void addFeet(StopClass layer) {
         inFeet[layer.ordinal()]++;
     }
 
@@ -56,37 +56,37 @@ final class Counts {
     }
 
     /** How many stops of a layer are drawn in a division. */
-    int in(int division, Layer layer) {
+    int in(int division, StopClass layer) {
         return inDivision[division][layer.ordinal()];
     }
 
     /** How many stops of a layer the right hand sounds. */
-    int inRight(Layer layer) {
+    int inRight(StopClass layer) {
         return inRight[layer.ordinal()];
     }
 
     /** How many of them stand under the right hand, not brought by a coupler. */
-    int underRight(Layer layer) {
+    int underRight(StopClass layer) {
         return underRight[layer.ordinal()];
     }
 
     /** How many stops of a layer the left hand sounds. */
-    int inLeft(Layer layer) {
+    int inLeft(StopClass layer) {
         return inLeft[layer.ordinal()];
     }
 
     /** How many stops of a layer the feet sound. */
-    int inFeet(Layer layer) {
+    int inFeet(StopClass layer) {
         return inFeet[layer.ordinal()];
     }
 
     /** How many flues and reeds of 8 ft the left hand sounds. */
     int eightsInLeft() {
-        return inLeft(Layer.PRINCIPAL_8)
-                + inLeft(Layer.FLUTE_8)
-                + inLeft(Layer.STRING_8)
-                + inLeft(Layer.REED_8)
-                + inLeft(Layer.SOLO_REED);
+        return inLeft(StopClass.PRINCIPAL_8)
+                + inLeft(StopClass.FLUTE_8)
+                + inLeft(StopClass.STRING_8)
+                + inLeft(StopClass.REED_8)
+                + inLeft(StopClass.SOLO_REED);
     }
 
     /** How many stops the right hand sounds without a coupler. */

@@ -35,23 +35,23 @@ final class PedalLine {
     private static final double LOUDNESS_OF_EIGHT = 0.8;
     private static final double ABOUT_AS_LOUD_OF_EIGHT = 0.65;
 
-    private final Disposition organ;
-    private final Wish wish;
+    private final OrganFacts organ;
+    private final Requirement wish;
     private final boolean hasSixteen;
     private final boolean hasReed;
     private final boolean hasEight;
     private final boolean hasFour;
 
-    PedalLine(Disposition organ, Wish wish) {
+    PedalLine(OrganFacts organ, Requirement wish) {
         this.organ = organ;
         this.wish = wish;
-        hasSixteen = has(Layer.PEDAL_16);
-        hasReed = has(Layer.PEDAL_REED_16);
-        hasEight = has(Layer.PEDAL_8);
-        hasFour = has(Layer.PEDAL_4);
+        hasSixteen = has(StopClass.PEDAL_16);
+        hasReed = has(StopClass.PEDAL_REED_16);
+        hasEight = has(StopClass.PEDAL_8);
+        hasFour = has(StopClass.PEDAL_4);
     }
 
-    private boolean has(Layer layer) {
+    private boolean has(StopClass layer) {
         for (int stop = 0; stop < organ.stops(); stop++) {
             if (organ.layer(stop) == layer && !wish.locks().never().contains(stop)) {
                 return true;
@@ -60,7 +60,7 @@ final class PedalLine {
         return false;
     }
 
-    void add(Sounding sounding, Tally tally) {
+    void add(DraftAnalysis sounding, Tally tally) {
         if (!sounding.isPedalled()) {
             return;
         }
@@ -84,24 +84,27 @@ final class PedalLine {
         }
     }
 
-    private void addOwn(Sounding sounding, Tally tally) {
-        if (sounding.most().inFeet(Layer.PEDAL_16) == 0 && hasSixteen) {
+    private void addOwn(DraftAnalysis sounding, Tally tally) {
+        if (sounding.most().inFeet(StopClass.PEDAL_16) == 0 && hasSixteen) {
             tally.add(missing16(), "the pedal has no 16 ft");
         }
         if (wish.isPeople()
                 && wish.mood() != Mood.GENTLE
                 && hasEight
-                && sounding.most().inFeet(Layer.PEDAL_8) == 0) {
+                && sounding.most().inFeet(StopClass.PEDAL_8) == 0) {
             tally.add(wish.layers() == Mood.PLAIN ? NO_EIGHT : NO_EIGHT_IN_FULL, "the pedal has no 8 ft of its own");
         }
         if (wish.isPeople()
                 && wish.mood() == Mood.FESTAL
                 && hasFour
-                && sounding.most().inFeet(Layer.PEDAL_4) == 0) {
+                && sounding.most().inFeet(StopClass.PEDAL_4) == 0) {
             tally.add(NO_HIGHER, "the pedal has no 4 ft");
         }
-        tally.add(SECOND * (sounding.drawn().inFeet(Layer.PEDAL_16) - enough()), "one 16 ft more than the pedal needs");
-        tally.add(SECOND * (sounding.drawn().inFeet(Layer.PEDAL_8) - enough()), "one 8 ft more than the pedal needs");
+        tally.add(
+                SECOND * (sounding.drawn().inFeet(StopClass.PEDAL_16) - enough()),
+                "one 16 ft more than the pedal needs");
+        tally.add(
+                SECOND * (sounding.drawn().inFeet(StopClass.PEDAL_8) - enough()), "one 8 ft more than the pedal needs");
         if (!wish.isPeople() || isGentle()) {
             for (int place = 0; place < sounding.count(); place++) {
                 int stop = sounding.stop(place);
@@ -110,15 +113,16 @@ final class PedalLine {
                 }
             }
         }
-        addLoudness(sounding, Layer.PEDAL_16, LOUDNESS, isGentle() ? NEARLY_AS_LOUD : ABOUT_AS_LOUD, tally);
-        addLoudness(sounding, Layer.PEDAL_8, LOUDNESS_OF_EIGHT, ABOUT_AS_LOUD_OF_EIGHT, tally);
+        addLoudness(sounding, StopClass.PEDAL_16, LOUDNESS, isGentle() ? NEARLY_AS_LOUD : ABOUT_AS_LOUD, tally);
+        addLoudness(sounding, StopClass.PEDAL_8, LOUDNESS_OF_EIGHT, ABOUT_AS_LOUD_OF_EIGHT, tally);
         if (hasPedalReeds(sounding.drawn()) && !hasReeds(sounding.most())) {
             tally.add(REED_ALONE, "the pedal has a reed before the manuals have one");
         }
         if (hasReeds(sounding.drawn()) && hasReed && !hasPedalReeds(sounding.most()) && wish.isPeople()) {
             tally.add(NO_REED, "the pedal's reed would answer those of the manuals");
         }
-        if (sounding.drawn().inFeet(Layer.PEDAL_MIXTURE) > 0 && sounding.most().inRight(Layer.MIXTURE) == 0) {
+        if (sounding.drawn().inFeet(StopClass.PEDAL_MIXTURE) > 0
+                && sounding.most().inRight(StopClass.MIXTURE) == 0) {
             tally.add(MIXTURE_ALONE, "the pedal has a mixture before the manuals have one");
         }
     }
@@ -128,11 +132,11 @@ final class PedalLine {
     }
 
     private static boolean hasReeds(Counts counts) {
-        return counts.inRight(Layer.REED_8) + counts.inRight(Layer.REED_16) > 0;
+        return counts.inRight(StopClass.REED_8) + counts.inRight(StopClass.REED_16) > 0;
     }
 
     private static boolean hasPedalReeds(Counts counts) {
-        return counts.inFeet(Layer.PEDAL_REED_16) + counts.inFeet(Layer.PEDAL_REED_8) > 0;
+        return counts.inFeet(StopClass.PEDAL_REED_16) + counts.inFeet(StopClass.PEDAL_REED_8) > 0;
     }
 
     private double missing16() {
@@ -156,7 +160,7 @@ final class PedalLine {
     }
 
     /** The loudest of a layer should be as loud as the mood: a soft one in a gentle verse. */
-    private void addLoudness(Sounding sounding, Layer layer, double points, double enough, Tally tally) {
+    private void addLoudness(DraftAnalysis sounding, StopClass layer, double points, double enough, Tally tally) {
         int loudest = loudest(layer, sounding.draft().stops());
         boolean isDecided =
                 loudest(layer, sounding.open()) == IndexSet.NONE && isFull(sounding.drawn()) == isFull(sounding.most());
@@ -169,7 +173,7 @@ final class PedalLine {
         }
     }
 
-    private int loudest(Layer layer, IndexSet stops) {
+    private int loudest(StopClass layer, IndexSet stops) {
         int loudest = IndexSet.NONE;
         for (int stop : organ.stopsOf(organ.pedal())) {
             boolean isLouder = loudest == IndexSet.NONE || organ.loudness(stop) > organ.loudness(loudest);
@@ -179,10 +183,10 @@ final class PedalLine {
     }
 
     private static boolean isFull(Counts counts) {
-        return counts.inRight(Layer.MIXTURE) > 0 || hasReeds(counts);
+        return counts.inRight(StopClass.MIXTURE) > 0 || hasReeds(counts);
     }
 
-    private double wantedLoudness(Sounding sounding) {
+    private double wantedLoudness(DraftAnalysis sounding) {
         double wanted = wantedLoudness();
         return wish.isPeople() && isFull(sounding.drawn()) ? Math.max(wanted, LOUDNESS_UNDER_FULL) : wanted;
     }

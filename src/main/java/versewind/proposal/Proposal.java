@@ -1,12 +1,12 @@
 package versewind.proposal;
 
-import versewind.advice.Pistoned;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
-import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.rules.Pistoned;
 
 /**
  * A registration proposed for a verse.
@@ -24,7 +24,7 @@ public record Proposal(Registration registration, HandsAndFeet hands, Score scor
     }
 
     /** A verse of a plan with it drawn, on a piston that may set it, {@link Pistoned#redrawn}. */
-    public Verse on(Plan plan, Place place, Instrument organ) {
+    public Verse on(Plan plan, VersePlace place, Instrument organ) {
         Verse verse = plan.hymns().get(place.hymn()).verses().get(place.verse());
         return Pistoned.redrawn(plan, place, on(verse), organ);
     }

@@ -21,15 +21,15 @@ final class Reeds {
 
     private static final String UPPERWORK = "reeds in a box stand without the upperwork of their division";
 
-    private final Disposition organ;
-    private final Wish wish;
+    private final OrganFacts organ;
+    private final Requirement wish;
     private final boolean[] isForSolos;
     private final boolean[] hasReeds;
     private final boolean[] hasTwo;
     private final boolean[] hasMixture;
     private final boolean hasBoxed16;
 
-    Reeds(Disposition organ, Wish wish) {
+    Reeds(OrganFacts organ, Requirement wish) {
         this.organ = organ;
         this.wish = wish;
         isForSolos = new boolean[organ.organ().divisions().size()];
@@ -41,11 +41,11 @@ final class Reeds {
             isForSolos[division] = organ.isForSolos(division);
             for (int stop : organ.stopsOf(division)) {
                 if (!wish.locks().never().contains(stop)) {
-                    Layer layer = organ.layer(stop);
-                    hasReeds[division] |= layer == Layer.REED_8;
-                    hasTwo[division] |= layer == Layer.PRINCIPAL_2 || layer == Layer.FLUTE_2;
-                    hasMixture[division] |= layer == Layer.MIXTURE;
-                    boxed16 |= layer == Layer.REED_16 && organ.isEnclosed(division);
+                    StopClass layer = organ.layer(stop);
+                    hasReeds[division] |= layer == StopClass.REED_8;
+                    hasTwo[division] |= layer == StopClass.PRINCIPAL_2 || layer == StopClass.FLUTE_2;
+                    hasMixture[division] |= layer == StopClass.MIXTURE;
+                    boxed16 |= layer == StopClass.REED_16 && organ.isEnclosed(division);
                 }
             }
         }
@@ -53,18 +53,18 @@ final class Reeds {
     }
 
     /** What concerns all that the right hand sounds. */
-    void add(Sounding sounding, Tally tally) {
+    void add(DraftAnalysis sounding, Tally tally) {
         addOrder(sounding, tally);
         addOpenReeds(sounding, tally);
     }
 
     /** What concerns one division that is heard. */
-    void add(int division, Sounding sounding, Tally tally) {
+    void add(int division, DraftAnalysis sounding, Tally tally) {
         int drawn = in(division, sounding.drawn());
         if (isForSolos[division]) {
             addSoloReeds(drawn, sounding, tally);
         }
-        boolean isEightMissed = hasReeds[division] && sounding.most().in(division, Layer.REED_8) == 0;
+        boolean isEightMissed = hasReeds[division] && sounding.most().in(division, StopClass.REED_8) == 0;
         boolean isReedAlone = drawn == sounding.drawn().drawnIn(division);
         if (isForSolos[division] && isReedAlone && wish.mood() == Mood.FESTAL) {
             return;
@@ -79,37 +79,39 @@ final class Reeds {
 
     /** How many chorus reeds of a division are drawn. */
     static int in(int division, Counts counts) {
-        return counts.in(division, Layer.REED_8)
-                + counts.in(division, Layer.REED_16)
-                + counts.in(division, Layer.REED_4);
+        return counts.in(division, StopClass.REED_8)
+                + counts.in(division, StopClass.REED_16)
+                + counts.in(division, StopClass.REED_4);
     }
 
     /** Chorus reeds come last, after the flue chorus, and those of 8 ft first. */
-    private void addOrder(Sounding sounding, Tally tally) {
-        int eights = sounding.drawn().inRight(Layer.REED_8);
-        int others = sounding.drawn().inRight(Layer.REED_16) + sounding.drawn().inRight(Layer.REED_4);
+    private void addOrder(DraftAnalysis sounding, Tally tally) {
+        int eights = sounding.drawn().inRight(StopClass.REED_8);
+        int others =
+                sounding.drawn().inRight(StopClass.REED_16) + sounding.drawn().inRight(StopClass.REED_4);
         if (eights + others == 0) {
             return;
         }
-        if (sounding.most().inRight(Layer.REED_8) == 0) {
+        if (sounding.most().inRight(StopClass.REED_8) == 0) {
             tally.add(REED_WITHOUT_EIGHT, "a reed sounds before one of 8 ft");
         }
         int leading = sounding.draft().hands().right();
         Counts most = sounding.most();
         boolean isTwo = hasTwo[leading]
-                ? most.underRight(Layer.PRINCIPAL_2) + most.underRight(Layer.FLUTE_2) > 0
-                : most.inRight(Layer.PRINCIPAL_2) + most.inRight(Layer.FLUTE_2) > 0;
-        if (!isTwo && organ.has(Layer.PRINCIPAL_2)) {
+                ? most.underRight(StopClass.PRINCIPAL_2) + most.underRight(StopClass.FLUTE_2) > 0
+                : most.inRight(StopClass.PRINCIPAL_2) + most.inRight(StopClass.FLUTE_2) > 0;
+        if (!isTwo && organ.has(StopClass.PRINCIPAL_2)) {
             tally.add(REED_BEFORE_FLUE, "a reed sounds before the 2 ft");
         }
-        boolean isMixture = hasMixture[leading] ? most.underRight(Layer.MIXTURE) > 0 : most.inRight(Layer.MIXTURE) > 0;
-        if (!isMixture && organ.has(Layer.MIXTURE)) {
+        boolean isMixture =
+                hasMixture[leading] ? most.underRight(StopClass.MIXTURE) > 0 : most.inRight(StopClass.MIXTURE) > 0;
+        if (!isMixture && organ.has(StopClass.MIXTURE)) {
             tally.add(REED_BEFORE_FLUE, "a reed sounds before the mixture");
         }
     }
 
     /** The reeds of a box, which can be held back, come before those that stand in the open. */
-    private void addOpenReeds(Sounding sounding, Tally tally) {
+    private void addOpenReeds(DraftAnalysis sounding, Tally tally) {
         if (!wish.isPeople() || !isBoxReachable(sounding)) {
             return;
         }
@@ -120,10 +122,10 @@ final class Reeds {
         for (int division : organ.manuals()) {
             if (sounding.isInRight(division) && organ.isEnclosed(division)) {
                 inBox += in(division, sounding.most());
-                inBox16 += sounding.most().in(division, Layer.REED_16);
+                inBox16 += sounding.most().in(division, StopClass.REED_16);
             } else if (sounding.isInRight(division)) {
                 open += in(division, sounding.drawn());
-                open16 += sounding.drawn().in(division, Layer.REED_16);
+                open16 += sounding.drawn().in(division, StopClass.REED_16);
             }
         }
         tally.add(open > 0 && inBox == 0 ? OPEN_REEDS_FIRST : 0, "the reeds of a box would come first");
@@ -132,7 +134,7 @@ final class Reeds {
                 "the 16 ft reed of a box would come first");
     }
 
-    private boolean isBoxReachable(Sounding sounding) {
+    private boolean isBoxReachable(DraftAnalysis sounding) {
         for (int coupler = 0; coupler < organ.couplers(); coupler++) {
             int source = organ.sourceOf(coupler);
             boolean isToHand =
@@ -145,7 +147,7 @@ final class Reeds {
     }
 
     /** Reeds meant for solos join the people's chorus last of all, when everything else is there. */
-    private void addSoloReeds(int drawn, Sounding sounding, Tally tally) {
+    private void addSoloReeds(int drawn, DraftAnalysis sounding, Tally tally) {
         if (drawn == 0 || !wish.isPeople()) {
             return;
         }
@@ -160,8 +162,8 @@ final class Reeds {
 
     /** The reeds of a box crown its own upperwork. */
     private void addUpperwork(int division, Counts most, Tally tally) {
-        boolean isTwoMissed = most.in(division, Layer.PRINCIPAL_2) + most.in(division, Layer.FLUTE_2) == 0;
-        boolean isMixtureMissed = most.in(division, Layer.MIXTURE) == 0;
+        boolean isTwoMissed = most.in(division, StopClass.PRINCIPAL_2) + most.in(division, StopClass.FLUTE_2) == 0;
+        boolean isMixtureMissed = most.in(division, StopClass.MIXTURE) == 0;
         tally.add(isTwoMissed && hasTwo[division] ? REEDS_WITHOUT_UPPERWORK : 0, UPPERWORK);
         tally.add(isMixtureMissed && hasMixture[division] ? REEDS_WITHOUT_UPPERWORK : 0, UPPERWORK);
     }

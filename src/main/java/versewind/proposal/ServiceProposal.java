@@ -3,9 +3,9 @@ package versewind.proposal;
 import java.util.ArrayList;
 import java.util.List;
 import versewind.plan.Hymn;
-import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 
 /**
  * One registration for every verse of a hymn or a service, chosen together.
@@ -33,7 +33,7 @@ public record ServiceProposal(List<OfVerse> verses, double cost, double bound, d
      * @param proposal what to draw
      * @param piston the general that sets it, "G3"; blank for none
      */
-    public record OfVerse(Place place, Proposal proposal, String piston) {}
+    public record OfVerse(VersePlace place, Proposal proposal, String piston) {}
 
     /** Number of pistons that are set. */
     public int pistons() {

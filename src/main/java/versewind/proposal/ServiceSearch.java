@@ -13,10 +13,10 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import versewind.organ.Registration;
 import versewind.plan.Hymn;
-import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 
 /** The search over all verses of some hymns: candidates for each, and the chain that goes best together. */
 final class ServiceSearch {
@@ -32,31 +32,31 @@ final class ServiceSearch {
     /** Choices of pistons that are enough to see where a change does not fit. */
     private static final int FEW_BRANCHES = 40;
 
-    private final Registrant registrant;
+    private final RegistrationProposer registrant;
     private final Plan plan;
     private final List<Integer> hymns;
-    private final Watcher watcher;
-    private final Map<Conditions, List<Climb.Scored>> known = new HashMap<>();
+    private final SearchProgress watcher;
+    private final Map<Conditions, List<HillClimb.Scored>> known = new HashMap<>();
     private final List<Searched> searched = new ArrayList<>();
 
     /** Verses of the same conditions have the same candidates. */
-    private record Conditions(Wish wish, Singing singing, OptionalInt people) {}
+    private record Conditions(Requirement wish, Singing singing, OptionalInt people) {}
 
     /** A verse whose candidates are known: its own, and those found near to what its neighbours draw. */
     private record Searched(
-            Place place,
+            VersePlace place,
             VerseSearch search,
-            List<Climb.Scored> ranked,
+            List<HillClimb.Scored> ranked,
             Set<Draft> near,
-            Map<Draft, Stage.Candidate> judged) {
+            Map<Draft, VerseCandidates.Candidate> judged) {
 
         /** A draft as this verse judges it; no draft is judged twice. */
-        Stage.Candidate candidate(Draft draft) {
+        VerseCandidates.Candidate candidate(Draft draft) {
             return judged.computeIfAbsent(draft, search::candidate);
         }
     }
 
-    ServiceSearch(Registrant registrant, Plan plan, List<Integer> hymns, Watcher watcher) {
+    ServiceSearch(RegistrationProposer registrant, Plan plan, List<Integer> hymns, SearchProgress watcher) {
         this.registrant = registrant;
         this.plan = plan;
         this.hymns = hymns;
@@ -64,10 +64,10 @@ final class ServiceSearch {
     }
 
     ServiceProposal proposal() {
-        List<Place> places = hymns.stream()
+        List<VersePlace> places = hymns.stream()
                 .flatMap(hymn -> IntStream.range(
                                 0, plan.hymns().get(hymn).verses().size())
-                        .mapToObj(verse -> new Place(hymn, verse)))
+                        .mapToObj(verse -> new VersePlace(hymn, verse)))
                 .toList();
         int reached = 0;
         watcher.searched(0, places.size());
@@ -79,14 +79,14 @@ final class ServiceSearch {
         return chained(places.size() - reached);
     }
 
-    private void search(Place place) {
-        Wish wish = registrant.wishes().wish(plan, place);
+    private void search(VersePlace place) {
+        Requirement wish = registrant.wishes().wish(plan, place);
         VerseSearch search = registrant.search(plan, place, wish);
         Verse weighed = registrant.wishes().weighed(plan, place);
         Conditions conditions = new Conditions(wish, weighed.singing(), weighed.people());
-        List<Climb.Scored> ranked = known.computeIfAbsent(
+        List<HillClimb.Scored> ranked = known.computeIfAbsent(
                 conditions,
-                key -> VerseSearch.distinct(search.climbed(Climb.Effort.OF_MANY, watcher::goesOn), OWN_CANDIDATES));
+                key -> VerseSearch.distinct(search.climbed(HillClimb.Effort.OF_MANY, watcher::goesOn), OWN_CANDIDATES));
         if (!ranked.isEmpty()) {
             searched.add(new Searched(place, search, ranked, new LinkedHashSet<>(), new HashMap<>()));
         }
@@ -96,10 +96,11 @@ final class ServiceSearch {
         if (searched.isEmpty()) {
             return new ServiceProposal(List.of(), 0, 0, 0, unsearched);
         }
-        Generals generals = Generals.of(registrant.organ().organ(), plan, hymns);
-        List<Stage> stages = stages();
-        Chain chain = new Chain(stages, generals.free().size(), generals.owned().keySet());
-        Chain.Best best = chain.best(watcher::goesOn, FEW_BRANCHES);
+        FreeGenerals generals = FreeGenerals.of(registrant.organ().organ(), plan, hymns);
+        List<VerseCandidates> stages = stages();
+        ServiceOptimizer chain = new ServiceOptimizer(
+                stages, generals.free().size(), generals.owned().keySet());
+        ServiceOptimizer.Best best = chain.best(watcher::goesOn, FEW_BRANCHES);
         for (int round = 0; round < ROUNDS && watcher.goesOn(); round++) {
             List<Integer> late = chain.late(best);
             if (late.isEmpty()) {
@@ -112,7 +113,8 @@ final class ServiceSearch {
                 searchNear(index - 1, after);
             }
             stages = stages();
-            chain = new Chain(stages, generals.free().size(), generals.owned().keySet());
+            chain = new ServiceOptimizer(
+                    stages, generals.free().size(), generals.owned().keySet());
             best = chain.best(watcher::goesOn, FEW_BRANCHES);
         }
         best = chain.best(watcher::goesOn);
@@ -120,66 +122,66 @@ final class ServiceSearch {
         return new ServiceProposal(drawn(stages, best, generals), best.cost(), best.bound(), greedyCost, unsearched);
     }
 
-    private List<Stage> stages() {
-        List<Stage> stages = new ArrayList<>();
+    private List<VerseCandidates> stages() {
+        List<VerseCandidates> stages = new ArrayList<>();
         for (int i = 0; i < searched.size(); i++) {
             stages.add(stage(i));
         }
         return stages;
     }
 
-    private static Draft draft(List<Stage> stages, Chain.Best best, int index) {
+    private static Draft draft(List<VerseCandidates> stages, ServiceOptimizer.Best best, int index) {
         return stages.get(index).candidates().get(best.candidates().get(index)).draft();
     }
 
     /** Adds candidates for a verse that a hand can reach in the breath from what is drawn beside it. */
     private void searchNear(int index, Draft beside) {
         Searched here = searched.get(index);
-        Breath breath =
+        ChangeTime breath =
                 registrant.wishes().breath(plan, plan.hymns().get(here.place().hymn()));
-        Wish wish = here.search()
+        Requirement wish = here.search()
                 .judge()
                 .wish()
-                .with(new Wish.Neighbours(Optional.of(beside), List.of(), breath, Optional.empty()));
-        List<Climb.Scored> climbed =
-                registrant.search(plan, here.place(), wish).climbed(Climb.Effort.OF_MANY, watcher::goesOn);
+                .with(new Requirement.Neighbours(Optional.of(beside), List.of(), breath, Optional.empty()));
+        List<HillClimb.Scored> climbed =
+                registrant.search(plan, here.place(), wish).climbed(HillClimb.Effort.OF_MANY, watcher::goesOn);
         VerseSearch.distinct(climbed, NEAR_CANDIDATES)
                 .forEach(each -> here.near().add(each.draft()));
     }
 
-    private Stage stage(int index) {
+    private VerseCandidates stage(int index) {
         Searched here = searched.get(index);
         Hymn hymn = plan.hymns().get(here.place().hymn());
         boolean follows = index > 0
                 && searched.get(index - 1).place().hymn() == here.place().hymn()
                 && searched.get(index - 1).place().verse() == here.place().verse() - 1;
         boolean isText = follows
-                && Wishes.isText(hymn, here.place().verse())
-                && Wishes.isText(hymn, here.place().verse() - 1);
-        return new Stage(
+                && Requirements.isText(hymn, here.place().verse())
+                && Requirements.isText(hymn, here.place().verse() - 1);
+        return new VerseCandidates(
                 candidates(here),
                 follows ? Optional.of(registrant.wishes().breath(plan, hymn)) : Optional.empty(),
-                isText ? Stage.Likeness.COUNTS : Stage.Likeness.IS_WELCOME,
+                isText ? VerseCandidates.Likeness.COUNTS : VerseCandidates.Likeness.IS_WELCOME,
                 isText ? registrant.wishes().risesDb(plan, here.place()) : OptionalDouble.empty());
     }
 
     /** Its own, and the best of the hymn's other verses, as this verse judges them; and those near to its neighbours. */
-    private List<Stage.Candidate> candidates(Searched here) {
+    private List<VerseCandidates.Candidate> candidates(Searched here) {
         Set<Draft> own = new LinkedHashSet<>();
         here.ranked().forEach(each -> own.add(each.draft()));
         for (Searched other : searched) {
             if (other.place().hymn() == here.place().hymn()) {
                 other.ranked().stream()
                         .limit(OF_OTHER_VERSES)
-                        .map(Climb.Scored::draft)
+                        .map(HillClimb.Scored::draft)
                         .filter(here.search().space()::contains)
                         .forEach(own::add);
             }
         }
-        List<Stage.Candidate> candidates = new ArrayList<>(own.stream()
+        List<VerseCandidates.Candidate> candidates = new ArrayList<>(own.stream()
                 .map(here::candidate)
-                .sorted(Comparator.comparingDouble(Stage.Candidate::points)
-                        .thenComparing(Stage.Candidate::draft, Draft.ORDER))
+                .sorted(Comparator.comparingDouble(VerseCandidates.Candidate::points)
+                        .thenComparing(VerseCandidates.Candidate::draft, Draft.ORDER))
                 .limit(MOST_CANDIDATES)
                 .toList());
         here.near().stream()
@@ -189,8 +191,9 @@ final class ServiceSearch {
         return candidates;
     }
 
-    private List<ServiceProposal.OfVerse> drawn(List<Stage> stages, Chain.Best best, Generals generals) {
-        Map<Setting, String> names = generals.with(best.pistons());
+    private List<ServiceProposal.OfVerse> drawn(
+            List<VerseCandidates> stages, ServiceOptimizer.Best best, FreeGenerals generals) {
+        Map<GeneralSetting, String> names = generals.with(best.pistons());
         List<ServiceProposal.OfVerse> verses = new ArrayList<>();
         Optional<Draft> before = Optional.empty();
         for (int i = 0; i < stages.size(); i++) {
@@ -201,7 +204,7 @@ final class ServiceSearch {
                 continue;
             }
             boolean follows = stages.get(i).breath().isPresent();
-            String piston = names.getOrDefault(Setting.of(draft.registration()), "");
+            String piston = names.getOrDefault(GeneralSetting.of(draft.registration()), "");
             Proposal proposal = registrant.proposal(
                     plan,
                     here.place(),

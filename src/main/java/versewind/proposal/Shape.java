@@ -7,11 +7,11 @@ import versewind.plan.ChurchYear;
 import versewind.plan.Hymn;
 import versewind.plan.Mood;
 import versewind.plan.Occasion;
-import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
+import versewind.plan.VersePlace;
 
 /**
  * The shape of a hymn and of the service: by how many dB the margin of a verse is lifted over what its mood wants. A hymn
@@ -28,11 +28,11 @@ final class Shape {
     private Shape() {}
 
     /** The lift of a verse in dB, in steps of half a decibel: the model knows nothing finer. */
-    static double liftDb(Plan plan, Place place) {
+    static double liftDb(Plan plan, VersePlace place) {
         return Math.rint(2 * exactDb(plan, place)) / 2;
     }
 
-    private static double exactDb(Plan plan, Place place) {
+    private static double exactDb(Plan plan, VersePlace place) {
         Hymn hymn = plan.hymns().get(place.hymn());
         Verse verse = hymn.verses().get(place.verse());
         if (verse.kind().isOrganAlone()) {
@@ -53,7 +53,7 @@ final class Shape {
      * The mood of a verse: what the plan says; where it says plain, gentle for people who sing gently, and on a day of penance
      * or mourning.
      */
-    static Mood mood(Plan plan, Place place) {
+    static Mood mood(Plan plan, VersePlace place) {
         Verse verse = plan.hymns().get(place.hymn()).verses().get(place.verse());
         if (verse.mood() != Mood.PLAIN) {
             return verse.mood();

@@ -78,6 +78,8 @@ record Target(double centreDb, double halfWidthDb) {
     }
 
     private double expected(double marginDb, double sdDb) {
-        return sdDb * (Normal.beyond((marginDb - lowDb()) / sdDb) + Normal.beyond((highDb() - marginDb) / sdDb));
+        return sdDb
+                * (NormalDistribution.beyond((marginDb - lowDb()) / sdDb)
+                        + NormalDistribution.beyond((highDb() - marginDb) / sdDb));
     }
 }

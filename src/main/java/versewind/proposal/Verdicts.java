@@ -1,7 +1,7 @@
 package versewind.proposal;
 
 import java.util.Optional;
-import versewind.advice.Rule;
+import versewind.rules.Rule;
 import versewind.sound.Thresholds;
 
 /** The rules that speak of a margin: a registration that does not lead, or that covers a voice, breaks one of them. */
@@ -10,7 +10,7 @@ final class Verdicts {
     private Verdicts() {}
 
     /** The rule that a margin breaks; none where the organ plays alone, for then nobody judges by it. */
-    static Optional<Rule> broken(Wish wish, double marginDb) {
+    static Optional<Rule> broken(Requirement wish, double marginDb) {
         boolean isJudged = wish.company().isSung() || wish.role() == Role.UNDER_SOLO;
         if (!isJudged) {
             return Optional.empty();
@@ -29,7 +29,7 @@ final class Verdicts {
     }
 
     /** What that costs: the rule's weight, and half of it where it is only just kept. */
-    static double weight(Wish wish, double marginDb) {
+    static double weight(Requirement wish, double marginDb) {
         Optional<Rule> rule = broken(wish, marginDb);
         return rule.isPresent() ? rule.get().weight() * share(rule.get()) : 0;
     }

@@ -14,31 +14,31 @@ final class VerseSearch {
     /** By how many knobs proposals differ at least; playing the same otherwise counts as one. */
     static final int UNLIKE = 3;
 
-    private final Disposition organ;
-    private final Space space;
-    private final Judge judge;
-    private final Sounding sounding;
+    private final OrganFacts organ;
+    private final SearchSpace space;
+    private final ScoreFunction judge;
+    private final DraftAnalysis sounding;
 
-    VerseSearch(Disposition organ, Judge judge) {
+    VerseSearch(OrganFacts organ, ScoreFunction judge) {
         this.organ = organ;
         this.judge = judge;
-        space = new Space(organ, judge.wish());
-        sounding = new Sounding(organ);
+        space = new SearchSpace(organ, judge.wish());
+        sounding = new DraftAnalysis(organ);
     }
 
     /** How many points worse than the best a proposal may be. */
     static final double WITHIN = 5;
 
-    Space space() {
+    SearchSpace space() {
         return space;
     }
 
-    Judge judge() {
+    ScoreFunction judge() {
         return judge;
     }
 
     /** A draft as a candidate of a chain. */
-    Stage.Candidate candidate(Draft draft) {
+    VerseCandidates.Candidate candidate(Draft draft) {
         double points = judge.points(draft, Double.POSITIVE_INFINITY);
         double marginDb = judge.marginDb(draft);
         sounding.look(draft);
@@ -46,23 +46,25 @@ final class VerseSearch {
         for (int division = 0; division < draft.registration().boxes().size(); division++) {
             heard |= sounding.isHeard(division) ? 1L << division : 0;
         }
-        Judge.Likeness likeness = new Judge.Likeness(draft, sounding.shade());
-        return new Stage.Candidate(likeness, points, marginDb, heard, sounding.withinEarshot());
+        ScoreFunction.Likeness likeness = new ScoreFunction.Likeness(draft, sounding.shade());
+        return new VerseCandidates.Candidate(likeness, points, marginDb, heard, sounding.withinEarshot());
     }
 
     /** Everything that a climb scores, the best first. */
-    List<Climb.Scored> climbed(Climb.Effort effort, BooleanSupplier goOn) {
-        return new Climb(organ, space, judge, sounding, goOn).search(effort);
+    List<HillClimb.Scored> climbed(HillClimb.Effort effort, BooleanSupplier goOn) {
+        return new HillClimb(organ, space, judge, sounding, goOn).search(effort);
     }
 
     /** The best, then the best of those that are unlike it, and so on. */
     List<Draft> best(BooleanSupplier goOn) {
-        List<Climb.Scored> climbed = climbed(Climb.Effort.USUAL, goOn);
-        return organ.stops() <= Exact.MOST_STOPS ? exact(climbed, goOn) : unlike(near(climbed), MOST_PROPOSALS, UNLIKE);
+        List<HillClimb.Scored> climbed = climbed(HillClimb.Effort.USUAL, goOn);
+        return organ.stops() <= BranchAndBound.MOST_STOPS
+                ? exact(climbed, goOn)
+                : unlike(near(climbed), MOST_PROPOSALS, UNLIKE);
     }
 
     /** Those that are not much worse than the best. */
-    private static List<Climb.Scored> near(List<Climb.Scored> ranked) {
+    private static List<HillClimb.Scored> near(List<HillClimb.Scored> ranked) {
         return ranked.isEmpty()
                 ? ranked
                 : ranked.stream()
@@ -70,17 +72,17 @@ final class VerseSearch {
                         .toList();
     }
 
-    private List<Draft> exact(List<Climb.Scored> climbed, BooleanSupplier goOn) {
+    private List<Draft> exact(List<HillClimb.Scored> climbed, BooleanSupplier goOn) {
         List<Draft> chosen = new ArrayList<>();
         double worst = Double.POSITIVE_INFINITY;
         while (chosen.size() < MOST_PROPOSALS) {
             double within = climbed.stream()
                     .filter(each -> isUnlike(each.draft(), chosen, UNLIKE))
-                    .mapToDouble(Climb.Scored::points)
+                    .mapToDouble(HillClimb.Scored::points)
                     .findFirst()
                     .orElse(Double.POSITIVE_INFINITY);
             Optional<Draft> next =
-                    Exact.best(organ, space, judge, sounding, chosen, UNLIKE, Math.min(within, worst), goOn);
+                    BranchAndBound.best(organ, space, judge, sounding, chosen, UNLIKE, Math.min(within, worst), goOn);
             if (next.isEmpty()) {
                 break;
             }
@@ -93,9 +95,9 @@ final class VerseSearch {
     }
 
     /** The first so many that are not much worse than the best and differ in more than a box. */
-    static List<Climb.Scored> distinct(List<Climb.Scored> ranked, int most) {
-        List<Climb.Scored> chosen = new ArrayList<>();
-        for (Climb.Scored each : near(ranked)) {
+    static List<HillClimb.Scored> distinct(List<HillClimb.Scored> ranked, int most) {
+        List<HillClimb.Scored> chosen = new ArrayList<>();
+        for (HillClimb.Scored each : near(ranked)) {
             boolean isNew = chosen.stream().allMatch(other -> other.draft().knobsFrom(each.draft()) > 0);
             if (chosen.size() < most && isNew) {
                 chosen.add(each);
@@ -105,9 +107,9 @@ final class VerseSearch {
     }
 
     /** The first so many that differ from one another. */
-    static List<Draft> unlike(List<Climb.Scored> ranked, int most, int distance) {
+    static List<Draft> unlike(List<HillClimb.Scored> ranked, int most, int distance) {
         List<Draft> chosen = new ArrayList<>();
-        for (Climb.Scored each : ranked) {
+        for (HillClimb.Scored each : ranked) {
             if (chosen.size() < most && isUnlike(each.draft(), chosen, distance)) {
                 chosen.add(each.draft());
             }

@@ -1,9 +1,9 @@
 package versewind.screen;
 
 import java.util.List;
-import versewind.advice.Advice;
-import versewind.advice.Finding;
-import versewind.advice.Touch;
+import versewind.rules.Advice;
+import versewind.rules.Finding;
+import versewind.rules.Touch;
 
 /**
  * The touch of the verse where we are, and the weightiest finding in it, in a row. Where the finding is long, less is said
@@ -12,7 +12,7 @@ import versewind.advice.Touch;
 final class AdviceLine {
     private AdviceLine() {}
 
-    static void paint(Frame frame, State state, Work work, int y) {
+    static void paint(Frame frame, State state, PlanEdit work, int y) {
         Advice advice = Advice.on(work.sound());
         Touch touch = advice.touch(work.plan(), work.place());
         List<Finding> findings = advice.mentions(work.plan(), work.place());

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import versewind.advice.Ladder;
 import versewind.organ.Registration;
 import versewind.plan.Edit;
-import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.rules.DynamicSteps;
 
 /**
  * What is known at the desk during a service and is not written to the plan.
@@ -22,7 +22,11 @@ import versewind.plan.Verse;
  * @param leaving whether it is to be left
  */
 record DeskNotes(
-        Opened opened, OptionalInt counted, Map<Place, Found> ladders, Map<Place, Stepped> stepped, Leaving leaving) {
+        Opened opened,
+        OptionalInt counted,
+        Map<VersePlace, Found> ladders,
+        Map<VersePlace, Stepped> stepped,
+        Leaving leaving) {
 
     /** From where the desk was opened. */
     enum Opened {
@@ -47,7 +51,7 @@ record DeskNotes(
      * @param of which verse, and for how many people
      * @param ladder its steps
      */
-    record Found(Effect.LadderOf of, Ladder ladder) {}
+    record Found(Effect.LadderOf of, DynamicSteps ladder) {}
 
     /**
      * A verse that is played otherwise than planned.
@@ -55,7 +59,7 @@ record DeskNotes(
      * @param steps how many steps stronger; negative for softer, never 0
      * @param ladder on which
      */
-    record Stepped(int steps, Ladder ladder) {}
+    record Stepped(int steps, DynamicSteps ladder) {}
 
     DeskNotes {
         ladders = Map.copyOf(ladders);
@@ -67,7 +71,7 @@ record DeskNotes(
     }
 
     /** How many are present. */
-    int people(Work work) {
+    int people(PlanEdit work) {
         return counted.orElse(work.plan().heading().people());
     }
 
@@ -76,7 +80,7 @@ record DeskNotes(
     }
 
     DeskNotes with(Found found) {
-        Map<Place, Found> more = new HashMap<>(ladders);
+        Map<VersePlace, Found> more = new HashMap<>(ladders);
         more.put(found.of().place(), found);
         return new DeskNotes(opened, counted, more, stepped, leaving);
     }
@@ -86,8 +90,8 @@ record DeskNotes(
     }
 
     /** With a verse played so many steps stronger than planned. */
-    DeskNotes stepping(Place place, int steps, Ladder ladder) {
-        Map<Place, Stepped> other = new HashMap<>(stepped);
+    DeskNotes stepping(VersePlace place, int steps, DynamicSteps ladder) {
+        Map<VersePlace, Stepped> other = new HashMap<>(stepped);
         if (steps == 0) {
             other.remove(place);
         } else {
@@ -97,7 +101,7 @@ record DeskNotes(
     }
 
     /** What is to be found out to make a verse stronger or softer. */
-    Effect.LadderOf ladderOf(Work work, Place place) {
+    Effect.LadderOf ladderOf(PlanEdit work, VersePlace place) {
         return new Effect.LadderOf(
                 place,
                 ServiceOrder.verse(work.plan(), place),
@@ -106,7 +110,7 @@ record DeskNotes(
     }
 
     /** The ladder of a verse: the one it was played on, or else the one that was found for as many as are present. */
-    Optional<Ladder> ladder(Work work, Place place) {
+    Optional<DynamicSteps> ladder(PlanEdit work, VersePlace place) {
         if (stepped.containsKey(place)) {
             return Optional.of(stepped.get(place).ladder());
         }
@@ -116,12 +120,12 @@ record DeskNotes(
     }
 
     /** How many steps stronger than planned a verse is played. */
-    int steps(Place place) {
+    int steps(VersePlace place) {
         return stepped.containsKey(place) ? stepped.get(place).steps() : 0;
     }
 
     /** What is drawn for a verse. */
-    private Registration drawn(Work work, Place place) {
+    private Registration drawn(PlanEdit work, VersePlace place) {
         Verse verse = ServiceOrder.verse(work.plan(), place);
         return stepped.containsKey(place)
                 ? drawn(stepped.get(place).ladder(), verse, steps(place))
@@ -129,9 +133,9 @@ record DeskNotes(
     }
 
     /** The plan as it is played: before as many as are present, with what is drawn otherwise than planned. */
-    Plan played(Work work) {
+    Plan played(PlanEdit work) {
         Plan plan = work.plan().withHeading(work.plan().heading().withPeople(people(work)));
-        for (Place place : stepped.keySet()) {
+        for (VersePlace place : stepped.keySet()) {
             Verse verse = ServiceOrder.verse(plan, place).withRegistration(drawn(work, place));
             plan = new Edit.SetVerse(place.hymn(), place.verse(), verse).apply(plan);
         }
@@ -139,22 +143,22 @@ record DeskNotes(
     }
 
     /** What is drawn so many steps stronger than planned. */
-    static Registration drawn(Ladder ladder, Verse verse, int steps) {
+    static Registration drawn(DynamicSteps ladder, Verse verse, int steps) {
         if (steps == 0) {
             return verse.registration();
         }
-        List<Ladder.Rung> rungs = steps > 0 ? ladder.stronger() : ladder.softer();
+        List<DynamicSteps.Rung> rungs = steps > 0 ? ladder.stronger() : ladder.softer();
         return rungs.get(Math.abs(steps) - 1).registration();
     }
 
     /** How much louder a step to so many steps is than the one nearer to the plan, in dB. */
-    static double changeDb(Ladder ladder, int steps) {
-        List<Ladder.Rung> rungs = steps > 0 ? ladder.stronger() : ladder.softer();
+    static double changeDb(DynamicSteps ladder, int steps) {
+        List<DynamicSteps.Rung> rungs = steps > 0 ? ladder.stronger() : ladder.softer();
         return rungs.get(Math.abs(steps) - 1).changeDb();
     }
 
     /** Whether there is a step of a ladder so many above what is planned. */
-    static boolean reaches(Ladder ladder, int steps) {
+    static boolean reaches(DynamicSteps ladder, int steps) {
         return steps >= -ladder.softer().size() && steps <= ladder.stronger().size();
     }
 }

@@ -3,8 +3,8 @@ package versewind.screen;
 import java.util.List;
 import java.util.Optional;
 import versewind.plan.Hymn;
-import versewind.plan.Place;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 import versewind.screen.KeyRow.Hint;
 
 /** The verse where we are, over the whole screen, to be played from. */
@@ -23,10 +23,10 @@ final class DeskView {
 
     private DeskView() {}
 
-    static void paint(Frame frame, State state, Work work) {
+    static void paint(Frame frame, State state, PlanEdit work) {
         Panel panel = state.behindQuestion();
         if (panel instanceof Panel.Answers answers) {
-            AnswersView.paint(frame, state, work, answers);
+            FeedbackView.paint(frame, state, work, answers);
         } else if (panel instanceof Panel.Desk desk && work.verse().isPresent()) {
             paint(frame, state, work, desk.notes());
         } else {
@@ -36,7 +36,7 @@ final class DeskView {
         paintLast(frame, state);
     }
 
-    private static void paint(Frame frame, State state, Work work, DeskNotes notes) {
+    private static void paint(Frame frame, State state, PlanEdit work, DeskNotes notes) {
         DeskLayout layout = DeskLayout.of(frame.height());
         Marks marks = state.marks();
         DeskWords words = new DeskWords(marks, work, notes);
@@ -95,11 +95,11 @@ final class DeskView {
     }
 
     /** The hymn, how many are present, and how far the service is. */
-    private static void paintHeader(Frame frame, State state, Work work, DeskNotes notes) {
+    private static void paintHeader(Frame frame, State state, PlanEdit work, DeskNotes notes) {
         Hymn hymn = work.hymn().orElseThrow();
         int people = notes.people(work);
         int planned = work.plan().heading().people();
-        List<Place> places = ServiceOrder.places(work.plan());
+        List<VersePlace> places = ServiceOrder.places(work.plan());
         String present =
                 people + " present" + (people == planned || frame.width() < NARROW ? "" : " (" + planned + " planned)");
         String page = (places.indexOf(work.place()) + 1) + " of " + places.size();
@@ -112,7 +112,7 @@ final class DeskView {
     }
 
     /** The hymn's number and the verse; without the number, or not at all, where that is too long. */
-    private static void paintLetters(Frame frame, Marks marks, Work work, DeskLayout layout) {
+    private static void paintLetters(Frame frame, Marks marks, PlanEdit work, DeskLayout layout) {
         Verse verse = work.verse().orElseThrow();
         String number = work.hymn().map(Hymn::number).orElse("");
         int whole = frame.width() - 2;
@@ -129,7 +129,8 @@ final class DeskView {
     }
 
     /** The piston to press, at the right. */
-    private static void paintPiston(Frame frame, Marks marks, Work work, Verse verse, DeskLayout layout, int columns) {
+    private static void paintPiston(
+            Frame frame, Marks marks, PlanEdit work, Verse verse, DeskLayout layout, int columns) {
         if (!work.instrument().pistons().any()) {
             return;
         }
@@ -159,7 +160,7 @@ final class DeskView {
         };
     }
 
-    private static String note(Work work) {
+    private static String note(PlanEdit work) {
         String note = work.verse().map(Verse::note).orElse("");
         return note.isBlank() && work.place().verse() == 0
                 ? work.hymn().map(Hymn::notes).orElse("")

@@ -5,18 +5,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import versewind.advice.Advice;
-import versewind.advice.Ladder;
-import versewind.advice.Movements;
-import versewind.advice.Moves;
-import versewind.advice.Touch;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.Hymn;
-import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
-import versewind.sheet.Drawn;
+import versewind.plan.VersePlace;
+import versewind.rules.Advice;
+import versewind.rules.DynamicSteps;
+import versewind.rules.StopChanges;
+import versewind.rules.StopChangesByDivision;
+import versewind.rules.Touch;
+import versewind.sheet.DivisionLine;
 import versewind.sheet.Wording;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
@@ -28,15 +28,15 @@ final class DeskWords {
     private static final int SHORT_NAME = 12;
 
     private final Marks marks;
-    private final Work work;
+    private final PlanEdit work;
     private final DeskNotes notes;
-    private final Place here;
+    private final VersePlace here;
     private final Instrument organ;
 
     /** As it is played now. */
     private final Plan plan;
 
-    DeskWords(Marks marks, Work work, DeskNotes notes) {
+    DeskWords(Marks marks, PlanEdit work, DeskNotes notes) {
         this.marks = marks;
         this.work = work;
         this.notes = notes;
@@ -45,15 +45,15 @@ final class DeskWords {
         this.plan = notes.played(work);
     }
 
-    private Verse verse(Place place) {
+    private Verse verse(VersePlace place) {
         return ServiceOrder.verse(plan, place);
     }
 
-    private Hymn hymn(Place place) {
+    private Hymn hymn(VersePlace place) {
         return plan.hymns().get(place.hymn());
     }
 
-    private Estimate estimate(Place place) {
+    private Estimate estimate(VersePlace place) {
         return work.sound()
                 .estimate(verse(place), plan.heading().people(), hymn(place).tempo());
     }
@@ -118,7 +118,7 @@ final class DeskWords {
     /** What is moved since the verse before; where a piston does it, by hand only if there is room. */
     Flow now() {
         Flow flow = new Flow();
-        Optional<Place> before = ServiceOrder.further(plan, here, -1);
+        Optional<VersePlace> before = ServiceOrder.further(plan, here, -1);
         if (before.isEmpty()) {
             flow.add("Set what is drawn before the service.", Style.STRONG);
             if (hasPiston(here)) {
@@ -127,28 +127,29 @@ final class DeskWords {
             return flow;
         }
         moves(flow, before.get(), here);
-        List<Movements> byHand = Movements.of(organ, Moves.between(drawn(before.get()), drawn(here)));
+        List<StopChangesByDivision> byHand =
+                StopChangesByDivision.of(organ, StopChanges.between(drawn(before.get()), drawn(here)));
         if (hasPiston(here) && !byHand.isEmpty()) {
             knobs(flow.ifRoom().add("or by hand,", Style.HEADING), byHand, Style.TEXT);
         }
         return flow;
     }
 
-    private boolean hasPiston(Place place) {
+    private boolean hasPiston(VersePlace place) {
         return organ.pistons().set(verse(place).piston());
     }
 
-    private String pistonWords(Place place) {
+    private String pistonWords(VersePlace place) {
         return " piston " + verse(place).piston() + " ";
     }
 
-    private Registration drawn(Place place) {
+    private Registration drawn(VersePlace place) {
         return verse(place).registration();
     }
 
     /** What is moved from verse to verse: the piston, and what it leaves to be moved; or all by hand. */
-    private void moves(Flow flow, Place before, Place place) {
-        Moves moves = Moves.between(drawn(before), drawn(place));
+    private void moves(Flow flow, VersePlace before, VersePlace place) {
+        StopChanges moves = StopChanges.between(drawn(before), drawn(place));
         if (moves.count() == 0) {
             flow.add("Nothing moves.", Style.STRONG);
             return;
@@ -156,9 +157,9 @@ final class DeskWords {
         if (hasPiston(place)) {
             flow.add(pistonWords(place), Style.DRAWN);
             Registration planned = ServiceOrder.verse(work.plan(), place).registration();
-            moves = Moves.between(withBoxesOf(planned, drawn(before)), drawn(place));
+            moves = StopChanges.between(withBoxesOf(planned, drawn(before)), drawn(place));
         }
-        List<Movements> movements = Movements.of(organ, moves);
+        List<StopChangesByDivision> movements = StopChangesByDivision.of(organ, moves);
         knobs(flow, movements, Style.STRONG);
         movements.stream().filter(each -> each.box().isPresent()).forEach(each -> flow.paragraph()
                 .add("box", Style.HEADING)
@@ -174,14 +175,18 @@ final class DeskWords {
         return result;
     }
 
-    private static void knobs(Flow flow, List<Movements> movements, Style style) {
-        knobs(flow, movements, "put in", Movements::putIn, Style.TEXT);
-        knobs(flow, movements, "draw", Movements::drawn, style);
+    private static void knobs(Flow flow, List<StopChangesByDivision> movements, Style style) {
+        knobs(flow, movements, "put in", StopChangesByDivision::putIn, Style.TEXT);
+        knobs(flow, movements, "draw", StopChangesByDivision::drawn, style);
     }
 
     private static void knobs(
-            Flow flow, List<Movements> movements, String lead, Function<Movements, List<String>> which, Style style) {
-        List<Movements> moved =
+            Flow flow,
+            List<StopChangesByDivision> movements,
+            String lead,
+            Function<StopChangesByDivision, List<String>> which,
+            Style style) {
+        List<StopChangesByDivision> moved =
                 movements.stream().filter(each -> !which.apply(each).isEmpty()).toList();
         if (moved.isEmpty()) {
             return;
@@ -196,8 +201,8 @@ final class DeskWords {
     }
 
     /** Couplers say themselves where they are. */
-    private static String place(Movements movements) {
-        return movements.where().equals(Movements.COUPLERS) ? "" : movements.where();
+    private static String place(StopChangesByDivision movements) {
+        return movements.where().equals(StopChangesByDivision.COUPLERS) ? "" : movements.where();
     }
 
     /** All that is drawn; with names shortened where they do not fit. */
@@ -208,8 +213,9 @@ final class DeskWords {
 
     private Flow drawn(int longestName) {
         Flow flow = new Flow();
-        for (Drawn drawn : Drawn.of(organ, drawn(here))) {
-            String box = drawn.box().map(position -> ", " + Words.box(position)).orElse("");
+        for (DivisionLine drawn : DivisionLine.of(organ, drawn(here))) {
+            String box =
+                    drawn.box().map(position -> ", " + ShortWords.box(position)).orElse("");
             flow.paragraph().add(Abbreviation.of(drawn.where(), longestName, marks.cut()) + box + ":", Style.HEADING);
             List<String> names = drawn.knobs().stream()
                     .map(name -> Abbreviation.of(name, longestName, marks.cut()))
@@ -222,11 +228,11 @@ final class DeskWords {
     /** What comes next, how it differs, and what is moved for it. */
     Flow next() {
         Flow flow = new Flow();
-        Optional<Place> next = ServiceOrder.further(plan, here, 1);
+        Optional<VersePlace> next = ServiceOrder.further(plan, here, 1);
         if (next.isEmpty()) {
             return flow.add("This is the last verse.", Style.TEXT);
         }
-        Place there = next.get();
+        VersePlace there = next.get();
         Verse verse = verse(there);
         if (there.hymn() != here.hymn()) {
             flow.add((hymn(there).number() + " " + hymn(there).title()).strip() + ":", Style.STRONG);
@@ -258,11 +264,11 @@ final class DeskWords {
     /** What makes the verse stronger, or softer, as far as the ladder goes. */
     Flow steps(int way) {
         Flow flow = new Flow();
-        Optional<Ladder> found = notes.ladder(work, here);
+        Optional<DynamicSteps> found = notes.ladder(work, here);
         if (found.isEmpty()) {
             return flow.add(marks.cut(), Style.TEXT);
         }
-        Ladder ladder = found.get();
+        DynamicSteps ladder = found.get();
         Verse planned = ServiceOrder.verse(work.plan(), here);
         for (int at = notes.steps(here); DeskNotes.reaches(ladder, at + way); at += way) {
             if (!flow.isEmpty()) {
@@ -270,11 +276,11 @@ final class DeskWords {
             }
             Registration from = DeskNotes.drawn(ladder, planned, at);
             Registration to = DeskNotes.drawn(ladder, planned, at + way);
-            for (Movements each : Movements.of(organ, Moves.between(from, to))) {
+            for (StopChangesByDivision each : StopChangesByDivision.of(organ, StopChanges.between(from, to))) {
                 String place = place(each);
                 flow.addNames((marks.minus() + " " + place).strip(), each.putIn(), Style.TEXT);
                 flow.addNames((marks.plus() + " " + place).strip(), each.drawn(), Style.TEXT);
-                each.box().ifPresent(box -> flow.add(place + " " + Words.box(box), Style.TEXT));
+                each.box().ifPresent(box -> flow.add(place + " " + ShortWords.box(box), Style.TEXT));
             }
             boolean isAway = Math.abs(at + way) > Math.abs(at);
             double db = isAway ? DeskNotes.changeDb(ladder, at + way) : -DeskNotes.changeDb(ladder, at);

@@ -6,14 +6,14 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
-import versewind.plan.Heading;
-import versewind.plan.Place;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
-import versewind.sound.Reading;
+import versewind.plan.VersePlace;
+import versewind.sound.MeterReading;
 import versewind.workshop.OrganDraft;
 
-/** Something to be done outside the editor. What comes of it comes back as an {@link Input}. */
+/** Something to be done outside the editor. What comes of it comes back as an {@link Event}. */
 public sealed interface Effect {
 
     /**
@@ -58,7 +58,7 @@ public sealed interface Effect {
     record OpenPlan(String id) implements Effect {}
 
     /** Make a plan without hymns, save it and open it. */
-    record CreatePlan(Heading heading, String instrument) implements Effect {}
+    record CreatePlan(ServiceHeading heading, String instrument) implements Effect {}
 
     /**
      * Make a plan with the hymns of another, save it and open it.
@@ -100,7 +100,7 @@ public sealed interface Effect {
      * @param people how many are present
      * @param tempo of its hymn
      */
-    record LadderOf(Place place, Verse verse, int people, OptionalInt tempo) {}
+    record LadderOf(VersePlace place, Verse verse, int people, OptionalInt tempo) {}
 
     /** Give a plan another title and file. */
     record RenamePlan(String id, String title) implements Effect {}
@@ -115,7 +115,7 @@ public sealed interface Effect {
     record SaveUnder(Plan plan) implements Effect {}
 
     /** Fit the organ of the open plan to these readings, and write its file. */
-    record Recalibrate(List<Reading> readings) implements Effect {}
+    record Recalibrate(List<MeterReading> readings) implements Effect {}
 
     /** Open an organ to change it. */
     record OpenOrgan(String id) implements Effect {}

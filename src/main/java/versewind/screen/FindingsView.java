@@ -3,13 +3,13 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import versewind.advice.Advice;
-import versewind.advice.Finding;
-import versewind.advice.Mend;
-import versewind.advice.Touch;
 import versewind.plan.Hymn;
-import versewind.plan.Place;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.rules.Advice;
+import versewind.rules.Finding;
+import versewind.rules.Mend;
+import versewind.rules.Touch;
 
 /** What was found in the plan, over it: a list, and the one that is marked in full. */
 final class FindingsView {
@@ -36,8 +36,8 @@ final class FindingsView {
         if (state.work().isEmpty()) {
             return;
         }
-        Work work = state.work().get();
-        Place place = panel.marked().map(Finding::place).orElse(work.place());
+        PlanEdit work = state.work().get();
+        VersePlace place = panel.marked().map(Finding::place).orElse(work.place());
         List<String> playing = frame.height() < TALL ? List.of() : playing(work, panel, place);
         int fullRows = Math.max(LEAST_FULL_ROWS, frame.height() / ROWS_A_FULL_ROW);
         int under = 1 + (panel.rows().isEmpty() ? 0 : 1 + fullRows) + (playing.isEmpty() ? 0 : playing.size() + 1);
@@ -86,7 +86,7 @@ final class FindingsView {
     }
 
     /** The list, scrolled to the row that is marked. */
-    private static void paintList(Frame frame, State state, Work work, Panel.Findings panel, Box box, int room) {
+    private static void paintList(Frame frame, State state, PlanEdit work, Panel.Findings panel, Box box, int room) {
         List<Finding> rows = panel.rows();
         if (rows.isEmpty()) {
             frame.write(box.x(), box.y(), "There is nothing to say.", Style.GOOD);
@@ -99,23 +99,23 @@ final class FindingsView {
         frame.paint(box.x(), box.y() + panel.at() - top, box.width(), Style.CURSOR);
     }
 
-    private static Optional<Verse> verse(Work work, Place place) {
+    private static Optional<Verse> verse(PlanEdit work, VersePlace place) {
         return work.at(place).verse();
     }
 
     /** Touch, breath and lag of a verse, with their reasons. */
-    private static List<String> playing(Work work, Panel.Findings panel, Place place) {
+    private static List<String> playing(PlanEdit work, Panel.Findings panel, VersePlace place) {
         if (verse(work, place).isEmpty()) {
             return List.of();
         }
-        Touch touch = Advice.on(work.sound()).touch(Heeding.attended(work.plan(), panel.people()), place);
+        Touch touch = Advice.on(work.sound()).touch(FindingsCommands.attended(work.plan(), panel.people()), place);
         List<String> lines = new ArrayList<>(Text.wrapped(touch.sentence(), WIDTH - 4));
         lines.addAll(Text.wrapped(touch.breath(), WIDTH - 4));
         touch.lag().ifPresent(lag -> lines.addAll(Text.wrapped(lag, WIDTH - 4)));
         return lines;
     }
 
-    private static void paintRow(Frame frame, State state, Work work, Finding finding, Box box, int y) {
+    private static void paintRow(Frame frame, State state, PlanEdit work, Finding finding, Box box, int y) {
         Hymn hymn = work.plan().hymns().get(finding.place().hymn());
         String cut = state.marks().cut();
         String number =

@@ -24,7 +24,7 @@ final class FormView {
         boolean isWrong = !form.complaint().isEmpty();
         Panel.Field here = form.fields().get(form.at());
         String help = isWrong ? form.complaint() : here.name() + ": " + ServiceForm.hint(here);
-        if (isWrong && form.purpose() instanceof Purpose.OrganLine) {
+        if (isWrong && form.purpose() instanceof FormAction.OrganLine) {
             String hint = here.name() + ": " + here.hint();
             frame.write(
                     box.x(), last - 3, Text.fit(hint, box.width(), state.marks().cut()), Style.FAINT);
@@ -39,7 +39,7 @@ final class FormView {
 
     /** Rows under the fields: what is said, and keys; a line of an organ has its hint besides what is wrong with it. */
     private static int below(Panel.Form form) {
-        return form.purpose() instanceof Purpose.OrganLine ? 4 : 3;
+        return form.purpose() instanceof FormAction.OrganLine ? 4 : 3;
     }
 
     /** What a field holds; a long text is moved so that the caret is seen. */

@@ -1,39 +1,39 @@
 package versewind.screen;
 
 import versewind.plan.Edit;
-import versewind.plan.Place;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 
 /** What a command does with a state. */
 @FunctionalInterface
 interface Handler {
 
-    Step on(State state);
+    Transition on(State state);
 
     /** What a command does with the plan that is open. */
     @FunctionalInterface
     interface OnWork {
-        Step on(State state, Work work);
+        Transition on(State state, PlanEdit work);
     }
 
     /** What a command does with the verse where we are. */
     @FunctionalInterface
     interface OnVerse {
-        Step on(State state, Work work, Verse verse);
+        Transition on(State state, PlanEdit work, Verse verse);
     }
 
     /** A command that needs an open plan. */
     static Handler work(OnWork handler) {
         return state -> state.work()
                 .map(work -> handler.on(state, work))
-                .orElseGet(() -> Step.says(state, "No plan is open. Press o to open one."));
+                .orElseGet(() -> Transition.says(state, "No plan is open. Press o to open one."));
     }
 
     /** A command that needs a verse. */
     static Handler verse(OnVerse handler) {
         return work((state, work) -> work.verse()
                 .map(verse -> handler.on(state, work, verse))
-                .orElseGet(() -> Step.says(
+                .orElseGet(() -> Transition.says(
                         state,
                         work.hymn().isPresent()
                                 ? "This hymn has no verse yet. Press i for one."
@@ -41,31 +41,32 @@ interface Handler {
     }
 
     /** The state after an edit, seen where the edit says; unsaved work is kept beside the file. */
-    static Step edit(State state, Work work, Edit edit) {
+    static Transition edit(State state, PlanEdit work, Edit edit) {
         return edit(state, work, edit, edit.place());
     }
 
     /** The state after an edit, seen at a place. */
-    static Step edit(State state, Work work, Edit edit, Place seenAt) {
-        Work after = work.with(work.history().after(edit)).at(seenAt);
+    static Transition edit(State state, PlanEdit work, Edit edit, VersePlace seenAt) {
+        PlanEdit after = work.with(work.history().after(edit)).at(seenAt);
         if (after.plan().equals(work.plan())) {
-            return Step.says(state, "Nothing changes: it is so already.");
+            return Transition.says(state, "Nothing changes: it is so already.");
         }
         return keepingDraft(state, work, after);
     }
 
     /** The state after the verse where we are has become another. */
-    static Step change(State state, Work work, Verse verse) {
-        Place place = work.place();
+    static Transition change(State state, PlanEdit work, Verse verse) {
+        VersePlace place = work.place();
         return edit(state, work, new Edit.SetVerse(place.hymn(), place.verse(), verse));
     }
 
     /** The state with other work; if the plan is another, it is kept beside its file until it is saved. */
-    static Step keepingDraft(State state, Work before, Work after) {
+    static Transition keepingDraft(State state, PlanEdit before, PlanEdit after) {
         State next = state.with(after);
         if (after.plan().equals(before.plan())) {
-            return Step.to(next);
+            return Transition.to(next);
         }
-        return Step.to(next, after.history().isUnsaved() ? new Effect.KeepDraft(after.plan()) : new Effect.DropDraft());
+        return Transition.to(
+                next, after.history().isUnsaved() ? new Effect.KeepDraft(after.plan()) : new Effect.DropDraft());
     }
 }

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import versewind.plan.ChurchYear;
-import versewind.plan.Heading;
 import versewind.plan.Hymn;
+import versewind.plan.ServiceHeading;
 
 /** The two rows at the top: the service, and the hymn where we are. */
 final class HeaderView {
@@ -17,8 +17,8 @@ final class HeaderView {
 
     private HeaderView() {}
 
-    static void paint(Frame frame, State state, Work work) {
-        Heading heading = work.plan().heading();
+    static void paint(Frame frame, State state, PlanEdit work) {
+        ServiceHeading heading = work.plan().heading();
         String unsaved = (work.isHeeding() ? "  as heard" : "")
                 + (state.isUnsaved() ? "  " + state.marks().unsaved() + " unsaved" : "");
         String when = heading.date().map(date -> day(date) + "  ").orElse("") + people(heading.people());
@@ -51,7 +51,7 @@ final class HeaderView {
     }
 
     /** All that is said of the hymn, or without its metre, or without its tune too, as fits. */
-    private static String hymn(State state, Work work, int columns) {
+    private static String hymn(State state, PlanEdit work, int columns) {
         if (work.hymn().isEmpty()) {
             return "No hymn yet; I makes one.";
         }

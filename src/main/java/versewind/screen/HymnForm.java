@@ -26,7 +26,7 @@ final class HymnForm {
     private HymnForm() {}
 
     static Panel.Form of(Hymn hymn) {
-        return new Panel.Form("Hymn", fields(hymn), TITLE, new Purpose.HymnTexts(), "");
+        return new Panel.Form("Hymn", fields(hymn), TITLE, new FormAction.HymnTexts(), "");
     }
 
     static Panel.Form ofNew(int at) {
@@ -34,7 +34,7 @@ final class HymnForm {
         List<Panel.Field> fields = new ArrayList<>(fields(blank));
         fields.add(Panel.Field.of(
                 "Verses", Integer.toString(USUAL_VERSES), "how many are sung; an introduction comes before them"));
-        return new Panel.Form("New hymn", fields, NUMBER, new Purpose.NewHymn(at), "");
+        return new Panel.Form("New hymn", fields, NUMBER, new FormAction.NewHymn(at), "");
     }
 
     private static List<Panel.Field> fields(Hymn hymn) {

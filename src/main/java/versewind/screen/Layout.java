@@ -80,8 +80,8 @@ record Layout(int gridWidth, int listX, int listWidth, int top, int height, int 
     }
 
     /** The knobs of the open instrument as they lie on this screen. */
-    static Jamb jamb(State state, Work work) {
+    static StopGridLayout jamb(State state, PlanEdit work) {
         Layout layout = of(state);
-        return Jamb.of(work.instrument(), layout.gridWidth(), Math.max(4, layout.height()));
+        return StopGridLayout.of(work.instrument(), layout.gridWidth(), Math.max(4, layout.height()));
     }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import versewind.plan.Verse;
-import versewind.sound.Reading;
+import versewind.sound.MeterReading;
 import versewind.sound.Seat;
 
 /** The form of a meter's reading: what it asks, and the reading that the answers make. */
@@ -29,23 +29,23 @@ final class MeterForm {
                         Panel.Field.of("People", "0", "in the room"),
                         Panel.Field.of("Singers", "", "how many of them sing with the organ; blank for nobody")),
                 LEVEL,
-                new Purpose.MeterReading(),
+                new FormAction.MeterReading(),
                 "");
     }
 
-    static Reading reading(FilledForm filled, Verse verse, LocalDate today) {
+    static MeterReading reading(FilledForm filled, Verse verse, LocalDate today) {
         Seat seat = Stream.of(Seat.values())
                 .filter(each -> each.word().equalsIgnoreCase(filled.text(SEAT)))
                 .findFirst()
                 .orElseThrow(() -> new FilledForm.Wrong(SEAT, "The meter stands in the nave, far, choir or console."));
         int people = filled.numberIfAny(PEOPLE, 0, Verse.MOST_PEOPLE).orElse(0);
         OptionalInt singers = filled.numberIfAny(SINGERS, 2, Verse.MOST_PEOPLE);
-        Optional<Reading.Sung> sung = singers.isPresent()
-                ? Optional.of(new Reading.Sung(singers.getAsInt(), verse.singing()))
+        Optional<MeterReading.Sung> sung = singers.isPresent()
+                ? Optional.of(new MeterReading.Sung(singers.getAsInt(), verse.singing()))
                 : Optional.empty();
         double dba = levelDba(filled);
         try {
-            return new Reading(today.toString(), verse.registration(), verse.hands(), seat, people, sung, dba);
+            return new MeterReading(today.toString(), verse.registration(), verse.hands(), seat, people, sung, dba);
         } catch (IllegalArgumentException wrong) {
             throw new FilledForm.Wrong(sung.isPresent() ? SINGERS : LEVEL, sentence(wrong.getMessage()));
         }

@@ -4,24 +4,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import versewind.advice.Movements;
-import versewind.advice.Moves;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.Verse;
+import versewind.rules.StopChanges;
+import versewind.rules.StopChangesByDivision;
 
 /** What has to be moved since the verse before, in a line or two. */
 final class MovesLine {
     private MovesLine() {}
 
     /** As much as fits into so many rows of so many columns: names of knobs if there is room, else their numbers. */
-    static List<String> of(State state, Work work, int columns, int rows) {
+    static List<String> of(State state, PlanEdit work, int columns, int rows) {
         if (work.verse().isEmpty()) {
             return List.of();
         }
         Optional<Verse> before = work.before();
         Registration was = before.map(Verse::registration).orElse(Registration.silent(work.instrument()));
-        Moves moves = Moves.between(was, work.verse().get().registration());
+        StopChanges moves = StopChanges.between(was, work.verse().get().registration());
         if (before.isEmpty()) {
             return List.of(
                     "Before the service: " + (moves.count() == 0 ? "nothing to draw" : moves.count() + " to set"));
@@ -44,7 +44,7 @@ final class MovesLine {
         return List.of(Text.fit(from + ", " + count, columns, state.marks().cut()));
     }
 
-    private static String count(Instrument organ, String piston, Moves moves) {
+    private static String count(Instrument organ, String piston, StopChanges moves) {
         if (moves.count() == 0) {
             return "nothing moves.";
         }
@@ -54,7 +54,7 @@ final class MovesLine {
     }
 
     /** How much louder the organ becomes. */
-    private static String step(State state, Work work, Verse before) {
+    private static String step(State state, PlanEdit work, Verse before) {
         return work.sound()
                 .step(before, work.verse().orElseThrow(), work.plan().heading().people())
                 .map(step -> " " + StatusView.signed(state, step.db()) + StatusView.plusMinus(state, step.plusMinusDb())
@@ -104,15 +104,15 @@ final class MovesLine {
 
     /** What is moved between two registrations, by full names: "Great + Trumpet 8 - Fifteenth 2  Swell box 1/2". */
     static String between(State state, Instrument instrument, Registration from, Registration to) {
-        return String.join("  ", groups(state, instrument, Moves.between(from, to), Detail.NAMES));
+        return String.join("  ", groups(state, instrument, StopChanges.between(from, to), Detail.NAMES));
     }
 
     private static final int SHORT_NAME = 5;
 
-    private static List<String> groups(State state, Instrument instrument, Moves moves, Detail detail) {
+    private static List<String> groups(State state, Instrument instrument, StopChanges moves, Detail detail) {
         List<String> groups = new ArrayList<>();
-        for (Movements each : Movements.of(instrument, moves)) {
-            String box = each.box().map(to -> " " + Words.box(to)).orElse("");
+        for (StopChangesByDivision each : StopChangesByDivision.of(instrument, moves)) {
+            String box = each.box().map(to -> " " + ShortWords.box(to)).orElse("");
             groups.add(detail.division(each.where())
                     + detail.knobs(state.marks().plus(), each.drawn())
                     + detail.knobs(state.marks().minus(), each.putIn())

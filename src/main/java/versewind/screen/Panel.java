@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import versewind.advice.Finding;
 import versewind.plan.Sought;
 import versewind.proposal.Proposal;
-import versewind.sound.NextReading;
+import versewind.rules.Finding;
+import versewind.sound.ReadingDesign;
 
 /** What lies over the plan and has the keys, if anything does. */
 sealed interface Panel {
@@ -22,7 +22,7 @@ sealed interface Panel {
      * @param from the knob to go back to
      * @param side what had the keys before
      */
-    record Find(TextLine text, int from, Work.Side side) implements Panel {}
+    record Find(TextLine text, int from, PlanEdit.Side side) implements Panel {}
 
     /**
      * A form is being filled in.
@@ -33,7 +33,7 @@ sealed interface Panel {
      * @param purpose what happens with what was typed
      * @param complaint what is wrong with it; blank if nothing is known to be
      */
-    record Form(String title, List<Field> fields, int at, Purpose purpose, String complaint) implements Panel {
+    record Form(String title, List<Field> fields, int at, FormAction purpose, String complaint) implements Panel {
 
         public Form {
             fields = List.copyOf(fields);
@@ -94,7 +94,7 @@ sealed interface Panel {
      * @param at which of the readings is marked
      * @param next what to read next
      */
-    record Readings(int at, List<NextReading.Proposed> next) implements Panel {
+    record Readings(int at, List<ReadingDesign.Proposed> next) implements Panel {
 
         public Readings {
             next = List.copyOf(next);
@@ -162,7 +162,7 @@ sealed interface Panel {
     }
 
     /** The library is looked through. */
-    record Library(Shelves shelves) implements Panel {}
+    record Library(LibraryState shelves) implements Panel {}
 
     /** Of some rows, those that hold every word typed. */
     static List<Row> fitting(List<Row> rows, String typed) {
@@ -173,7 +173,7 @@ sealed interface Panel {
     }
 
     /** Rows for files. */
-    static List<Row> rows(List<Input.Listed> listed) {
+    static List<Row> rows(List<Event.Listed> listed) {
         return listed.stream()
                 .map(each -> new Row(each.id(), each.title(), each.detail()))
                 .toList();

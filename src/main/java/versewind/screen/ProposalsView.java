@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import versewind.advice.Moves;
-import versewind.organ.Drawing;
+import versewind.organ.RegistrationFormat;
 import versewind.plan.HandsAndFeet;
 import versewind.proposal.Proposal;
 import versewind.proposal.ScorePart;
+import versewind.rules.StopChanges;
 
 /** What is proposed for a verse, over the plan: a list, and the one that is marked in full; and a search that goes on. */
 final class ProposalsView {
@@ -34,7 +34,7 @@ final class ProposalsView {
         if (state.work().isEmpty()) {
             return;
         }
-        Work work = state.work().get();
+        PlanEdit work = state.work().get();
         int width = Math.min(WIDTH, frame.width() - 4);
         int list = panel.rows().size();
         List<String> full = full(frame, state, work, panel.rows().get(panel.at()), width, list);
@@ -69,10 +69,10 @@ final class ProposalsView {
     }
 
     /** Why the first is the best; of the others, where they are much like it, how they differ from it. */
-    private static String row(State state, Work work, List<Proposal> rows, int row) {
+    private static String row(State state, PlanEdit work, List<Proposal> rows, int row) {
         Proposal best = rows.get(0);
         Proposal proposal = rows.get(row);
-        Moves moves = Moves.between(best.registration(), proposal.registration());
+        StopChanges moves = StopChanges.between(best.registration(), proposal.registration());
         boolean isLike = row > 0 && proposal.hands().equals(best.hands()) && moves.count() <= MOST_DIFFERENCES;
         return isLike
                 ? "the first, but "
@@ -80,7 +80,7 @@ final class ProposalsView {
                 : proposal.why();
     }
 
-    private static String title(Work work) {
+    private static String title(PlanEdit work) {
         return "Proposed for " + work.verse().orElseThrow().label() + ", the lower the better";
     }
 
@@ -89,10 +89,11 @@ final class ProposalsView {
     }
 
     /** What to draw, why, and the score taken apart. */
-    private static List<String> full(Frame frame, State state, Work work, Proposal proposal, int columns, int list) {
+    private static List<String> full(
+            Frame frame, State state, PlanEdit work, Proposal proposal, int columns, int list) {
         String hands = hands(work, proposal.hands());
-        List<String> lines = new ArrayList<>(
-                Text.wrapped(Drawing.typed(work.instrument(), proposal.registration()) + "; " + hands, columns));
+        List<String> lines = new ArrayList<>(Text.wrapped(
+                RegistrationFormat.typed(work.instrument(), proposal.registration()) + "; " + hands, columns));
         List<String> why = Text.wrapped(proposal.why(), columns);
         lines.addAll(frame.height() < TALL ? why.subList(0, Math.min(SHORT_WHY, why.size())) : why);
         List<ScorePart> parts = proposal.score().parts().stream()
@@ -138,7 +139,7 @@ final class ProposalsView {
         return lines;
     }
 
-    private static String hands(Work work, HandsAndFeet hands) {
+    private static String hands(PlanEdit work, HandsAndFeet hands) {
         String right = work.instrument().divisions().get(hands.right()).name();
         String left = work.instrument().divisions().get(hands.left()).name();
         return hands.layout().word() + (right.equals(left) ? " on " + right : ", right " + right + ", left " + left);

@@ -3,10 +3,10 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import versewind.organ.Drawing;
+import versewind.organ.RegistrationFormat;
 import versewind.sound.Calibration;
-import versewind.sound.NextReading;
-import versewind.sound.Reading;
+import versewind.sound.MeterReading;
+import versewind.sound.ReadingDesign;
 
 /** The readings that the organ's trims rest on, and those to take next, over the plan. */
 final class ReadingsView {
@@ -16,7 +16,7 @@ final class ReadingsView {
 
     private ReadingsView() {}
 
-    static void paint(Frame frame, State state, Work work, Panel.Readings panel) {
+    static void paint(Frame frame, State state, PlanEdit work, Panel.Readings panel) {
         Box box = Box.open(frame, state, "Readings of " + work.instrument().name(), WIDTH, frame.height() - 4);
         List<Calibration.Kept> kept = work.sound().calibration().kept();
         List<String> below = below(state, work, panel, kept, box.width());
@@ -49,8 +49,8 @@ final class ReadingsView {
                 Command.CLOSE_READINGS);
     }
 
-    private static String row(State state, Work work, Calibration.Kept kept, int index, int width) {
-        Reading reading = kept.reading();
+    private static String row(State state, PlanEdit work, Calibration.Kept kept, int index, int width) {
+        MeterReading reading = kept.reading();
         String numbers = String.format(
                 Locale.ROOT,
                 "%3d %4d  %8d  %4d  %-8s",
@@ -60,28 +60,29 @@ final class ReadingsView {
                 Math.round(kept.afterDba()),
                 reading.seat().word());
         return Text.fit(
-                numbers + Drawing.typed(work.instrument(), reading.registration()),
+                numbers + RegistrationFormat.typed(work.instrument(), reading.registration()),
                 width,
                 state.marks().cut());
     }
 
     /** The marked reading in full, and what to read next. */
     private static List<String> below(
-            State state, Work work, Panel.Readings panel, List<Calibration.Kept> kept, int width) {
+            State state, PlanEdit work, Panel.Readings panel, List<Calibration.Kept> kept, int width) {
         List<String> lines = new ArrayList<>();
         if (panel.at() < kept.size()) {
-            Reading marked = kept.get(panel.at()).reading();
+            MeterReading marked = kept.get(panel.at()).reading();
             String sung = marked.sung()
                     .map(sing -> ", " + sing.singers() + " singing, "
                             + sing.strength().word())
                     .orElse("");
             lines.add("");
             lines.addAll(Text.wrapped(
-                    (marked.date() + "  " + Drawing.typed(work.instrument(), marked.registration())).strip() + sung,
+                    (marked.date() + "  " + RegistrationFormat.typed(work.instrument(), marked.registration())).strip()
+                            + sung,
                     width));
         }
         String head = "To read next: ";
-        for (NextReading.Proposed each : panel.next()) {
+        for (ReadingDesign.Proposed each : panel.next()) {
             lines.add("");
             lines.addAll(Text.wrapped(head + proposed(state, work, each), width));
             head = "Then: ";
@@ -89,14 +90,14 @@ final class ReadingsView {
         return lines;
     }
 
-    private static String proposed(State state, Work work, NextReading.Proposed proposed) {
-        Reading reading = proposed.reading();
-        return Drawing.typed(work.instrument(), reading.registration()) + "; "
+    private static String proposed(State state, PlanEdit work, ReadingDesign.Proposed proposed) {
+        MeterReading reading = proposed.reading();
+        return RegistrationFormat.typed(work.instrument(), reading.registration()) + "; "
                 + reading.hands().layout().word() + " on "
                 + work.instrument().divisions().get(reading.hands().right()).name() + gain(state, proposed);
     }
 
-    private static String gain(State state, NextReading.Proposed proposed) {
+    private static String gain(State state, ReadingDesign.Proposed proposed) {
         long before = Math.round(proposed.beforeDb());
         long after = Math.round(proposed.afterDb());
         String sign = state.marks().plusMinus();

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import versewind.plan.ChurchDay;
 import versewind.plan.ChurchYear;
-import versewind.plan.Heading;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
 
 /** The forms of a service, new, copied, renamed or open: what they ask, and the heading that the answers make. */
@@ -27,10 +27,10 @@ final class ServiceForm {
     private ServiceForm() {}
 
     static Panel.Form of(Plan plan) {
-        return new Panel.Form("Service", fields(plan.heading()), TITLE, new Purpose.ServiceTexts(), "");
+        return new Panel.Form("Service", fields(plan.heading()), TITLE, new FormAction.ServiceTexts(), "");
     }
 
-    private static List<Panel.Field> fields(Heading heading) {
+    private static List<Panel.Field> fields(ServiceHeading heading) {
         return List.of(
                 Panel.Field.of("Title", heading.title(), "the name of the service; needed"),
                 Panel.Field.of("Date", heading.date().map(LocalDate::toString).orElse(""), DATE_HINT),
@@ -40,19 +40,22 @@ final class ServiceForm {
                         "Moving",
                         Double.toString(heading.moveS()),
                         "seconds that a hand needs for one stop or coupler; an estimate, usually "
-                                + Heading.USUAL_MOVE_S));
+                                + ServiceHeading.USUAL_MOVE_S));
     }
 
     static Panel.Form ofNewPlan(State state, String instrument) {
         return ofPlan(
-                state, "New plan for " + instrument, Integer.toString(USUAL_PEOPLE), new Purpose.NewPlan(instrument));
+                state,
+                "New plan for " + instrument,
+                Integer.toString(USUAL_PEOPLE),
+                new FormAction.NewPlan(instrument));
     }
 
-    static Panel.Form ofPlanFrom(State state, Input.ListedPlan old) {
-        return ofPlan(state, "New plan from \"" + old.title() + "\"", "", new Purpose.PlanFrom(old.id()));
+    static Panel.Form ofPlanFrom(State state, Event.ListedPlan old) {
+        return ofPlan(state, "New plan from \"" + old.title() + "\"", "", new FormAction.PlanFrom(old.id()));
     }
 
-    private static Panel.Form ofPlan(State state, String title, String people, Purpose purpose) {
+    private static Panel.Form ofPlan(State state, String title, String people, FormAction purpose) {
         List<Panel.Field> fields = List.of(
                 Panel.Field.of("Title", "", "the name of the service; needed"),
                 Panel.Field.of("Date", nextSunday(state.today()).toString(), DATE_HINT),
@@ -65,15 +68,15 @@ final class ServiceForm {
         return today.plusDays(7 - today.getDayOfWeek().getValue() % 7);
     }
 
-    static Panel.Form ofRename(Input.ListedPlan plan, Panel.Library back) {
-        return ofTitle("Rename", plan.title(), new Purpose.Rename(plan.id(), back));
+    static Panel.Form ofRename(Event.ListedPlan plan, Panel.Library back) {
+        return ofTitle("Rename", plan.title(), new FormAction.Rename(plan.id(), back));
     }
 
-    static Panel.Form ofSaveUnder(Work work) {
-        return ofTitle("Save under another title", work.plan().heading().title(), new Purpose.SaveUnder());
+    static Panel.Form ofSaveUnder(PlanEdit work) {
+        return ofTitle("Save under another title", work.plan().heading().title(), new FormAction.SaveUnder());
     }
 
-    private static Panel.Form ofTitle(String title, String was, Purpose purpose) {
+    private static Panel.Form ofTitle(String title, String was, FormAction purpose) {
         Panel.Field field = Panel.Field.of("Title", was, "the name of the service, after which the file is named");
         return new Panel.Form(title, List.of(field), TITLE, purpose, "");
     }
@@ -100,15 +103,15 @@ final class ServiceForm {
     }
 
     /** The heading of a new service. */
-    static Heading heading(FilledForm filled) {
-        return new Heading(
+    static ServiceHeading heading(FilledForm filled) {
+        return new ServiceHeading(
                 title(filled), date(filled), filled.number(PEOPLE, 1, Verse.MOST_PEOPLE), filled.text(NOTES));
     }
 
     /** The heading of the service that is open. */
-    static Heading headingWithMoving(FilledForm filled) {
-        Heading heading = heading(filled);
-        return new Heading(heading.title(), heading.date(), heading.people(), heading.notes(), movingS(filled));
+    static ServiceHeading headingWithMoving(FilledForm filled) {
+        ServiceHeading heading = heading(filled);
+        return new ServiceHeading(heading.title(), heading.date(), heading.people(), heading.notes(), movingS(filled));
     }
 
     /** The copy of a plan for another service. */
@@ -135,7 +138,7 @@ final class ServiceForm {
     private static double movingS(FilledForm filled) {
         try {
             double seconds = Double.parseDouble(filled.text(MOVING));
-            if (seconds >= Heading.SHORTEST_MOVE_S && seconds <= Heading.LONGEST_MOVE_S) {
+            if (seconds >= ServiceHeading.SHORTEST_MOVE_S && seconds <= ServiceHeading.LONGEST_MOVE_S) {
                 return seconds;
             }
         } catch (NumberFormatException notANumber) {

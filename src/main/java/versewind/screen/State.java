@@ -20,8 +20,8 @@ public record State(
         int rows,
         Marks marks,
         LocalDate today,
-        Optional<Work> work,
-        Optional<Bench> bench,
+        Optional<PlanEdit> work,
+        Optional<OrganEdit> bench,
         Panel panel,
         Notice notice) {
 
@@ -31,7 +31,7 @@ public record State(
                 columns, rows, marks, today, Optional.empty(), Optional.empty(), new Panel.None(), Notice.NONE);
     }
 
-    State with(Work other) {
+    State with(PlanEdit other) {
         return new State(columns, rows, marks, today, Optional.of(other), bench, panel, notice);
     }
 
@@ -47,7 +47,7 @@ public record State(
         return new State(otherColumns, otherRows, marks, today, work, bench, panel, notice);
     }
 
-    State with(Optional<Bench> other) {
+    State with(Optional<OrganEdit> other) {
         return new State(columns, rows, marks, today, work, other, panel, notice);
     }
 
@@ -111,7 +111,7 @@ public record State(
         if (bench.isPresent()) {
             return Command.Where.ORGAN;
         }
-        boolean stops = work.map(open -> open.side() == Work.Side.STOPS).orElse(true);
+        boolean stops = work.map(open -> open.side() == PlanEdit.Side.STOPS).orElse(true);
         return stops ? Command.Where.STOPS : Command.Where.VERSES;
     }
 }

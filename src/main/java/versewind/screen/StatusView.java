@@ -18,12 +18,12 @@ final class StatusView {
     private StatusView() {}
 
     /** How a verse of the hymn where we are sounds. */
-    static Estimate estimate(Work work, Verse verse) {
+    static Estimate estimate(PlanEdit work, Verse verse) {
         OptionalInt tempo = work.hymn().map(Hymn::tempo).orElse(OptionalInt.empty());
         return work.sound().estimate(verse, work.plan().heading().people(), tempo);
     }
 
-    static void paint(Frame frame, State state, Work work) {
+    static void paint(Frame frame, State state, PlanEdit work) {
         int y = Layout.of(state).statusTop();
         paintRule(frame, state, work, y);
         if (work.verse().isPresent()) {
@@ -38,7 +38,7 @@ final class StatusView {
         paintNotice(frame, state);
     }
 
-    private static void paintRule(Frame frame, State state, Work work, int y) {
+    private static void paintRule(Frame frame, State state, PlanEdit work, int y) {
         frame.write(0, y, state.marks().rule().repeat(frame.width()), Style.FAINT);
         String page = StopGridView.page(state, work);
         int limit = frame.width() - (page.isEmpty() ? 1 : Text.columns(page) + 3);
@@ -72,7 +72,7 @@ final class StatusView {
         }
     }
 
-    private static String singers(Work work, Verse verse) {
+    private static String singers(PlanEdit work, Verse verse) {
         return Wording.who(verse, work.plan().heading().people(), estimate(work, verse));
     }
 
@@ -165,7 +165,7 @@ final class StatusView {
         return (rounded > 0 ? state.marks().plus() : rounded < 0 ? state.marks().minus() : "") + Math.abs(rounded);
     }
 
-    private static void paintMoves(Frame frame, State state, Work work, int y) {
+    private static void paintMoves(Frame frame, State state, PlanEdit work, int y) {
         int rows = Layout.moveRows(frame.height());
         List<String> lines = MovesLine.of(state, work, frame.width() - 2, rows);
         for (int row = 0; row < lines.size(); row++) {
@@ -199,7 +199,7 @@ final class StatusView {
         }
     }
 
-    private static void paintFind(Frame frame, State state, Work work, Panel.Find find, int y) {
+    private static void paintFind(Frame frame, State state, PlanEdit work, Panel.Find find, int y) {
         int x = frame.write(1, y, "Find: ", Style.HEADING);
         int typed = Math.min(Text.columns(find.text().text()) + 1, frame.width() / 2);
         FormView.paintField(frame, find.text(), x, y, typed, true);
@@ -209,7 +209,7 @@ final class StatusView {
                 Finder.fitting(work.instrument(), items, find.text().text());
         String found = fitting.isEmpty()
                 ? find.text().text().isBlank() ? "part of a stop's name" : "no stop has this in its name"
-                : Words.fullName(work.instrument(), items.get(work.item()))
+                : ShortWords.fullName(work.instrument(), items.get(work.item()))
                         + (fitting.size() > 1 ? "  (" + fitting.size() + " fit, Tab: the next)" : "");
         frame.write(x, y, Text.fit(found, frame.width() - 1 - x, state.marks().cut()), Style.TEXT);
     }

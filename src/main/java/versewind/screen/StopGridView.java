@@ -12,13 +12,13 @@ import versewind.plan.Verse;
 final class StopGridView {
     private StopGridView() {}
 
-    static void paint(Frame frame, State state, Work work) {
+    static void paint(Frame frame, State state, PlanEdit work) {
         Layout layout = Layout.of(state);
-        Jamb jamb = Layout.jamb(state, work);
+        StopGridLayout jamb = Layout.jamb(state, work);
         int first = jamb.pageOf(jamb.spot(work.item()).column());
         int x = 0;
         for (int c = first; c < jamb.columns().size() && isOnPage(jamb, first, c); c++) {
-            Jamb.Column column = jamb.columns().get(c);
+            StopGridLayout.Column column = jamb.columns().get(c);
             for (int line = 0; line < column.lines().size() && line < layout.height(); line++) {
                 paintLine(
                         frame,
@@ -28,14 +28,14 @@ final class StopGridView {
                         column.lines().get(line),
                         new Cell(x, layout.top() + line, column.width()));
             }
-            x += column.width() + Jamb.GAP;
+            x += column.width() + StopGridLayout.GAP;
         }
         for (int y = layout.top(); y < layout.statusTop(); y++) {
             frame.write(layout.gridWidth(), y, state.marks().wall(), Style.FAINT);
         }
     }
 
-    private static boolean isOnPage(Jamb jamb, int first, int column) {
+    private static boolean isOnPage(StopGridLayout jamb, int first, int column) {
         return jamb.pageOf(column) == first;
     }
 
@@ -46,25 +46,27 @@ final class StopGridView {
         }
     }
 
-    private static void paintLine(Frame frame, State state, Work work, Jamb jamb, Jamb.Line line, Cell cell) {
-        if (line instanceof Jamb.DivisionLine heading) {
+    private static void paintLine(
+            Frame frame, State state, PlanEdit work, StopGridLayout jamb, StopGridLayout.Line line, Cell cell) {
+        if (line instanceof StopGridLayout.DivisionLine heading) {
             paintDivision(frame, state, work, heading.division(), cell);
-        } else if (line instanceof Jamb.CouplersLine) {
+        } else if (line instanceof StopGridLayout.CouplersLine) {
             frame.write(cell.x(), cell.y(), "Couplers", Style.HEADING, cell.end());
-        } else if (line instanceof Jamb.KnobLine knob) {
+        } else if (line instanceof StopGridLayout.KnobLine knob) {
             paintKnob(frame, state, work, jamb.items().get(knob.item()), cell);
             if (knob.item() == work.item()) {
-                boolean here = work.side() == Work.Side.STOPS;
+                boolean here = work.side() == PlanEdit.Side.STOPS;
                 frame.paint(cell.x(), cell.y(), cell.width(), here ? Style.CURSOR : Style.RESTING_CURSOR);
             }
         }
     }
 
-    private static void paintDivision(Frame frame, State state, Work work, int index, Cell cell) {
+    private static void paintDivision(Frame frame, State state, PlanEdit work, int index, Cell cell) {
         Division division = work.instrument().divisions().get(index);
         String box = division.isEnclosed()
                 ? work.verse()
-                        .map(verse -> Words.box(verse.registration().boxes().get(index)))
+                        .map(verse ->
+                                ShortWords.box(verse.registration().boxes().get(index)))
                         .orElse("box")
                 : "";
         int room = cell.width() - (box.isEmpty() ? 0 : Text.columns(box) + 1);
@@ -77,13 +79,13 @@ final class StopGridView {
         frame.write(cell.end() - Text.columns(box), cell.y(), box, Style.TEXT, cell.end());
     }
 
-    private static void paintKnob(Frame frame, State state, Work work, Item item, Cell cell) {
+    private static void paintKnob(Frame frame, State state, PlanEdit work, Item item, Cell cell) {
         boolean drawn = isDrawn(work.verse(), item);
         Style style = drawn ? Style.DRAWN : Style.TEXT;
         String mark = drawn ? state.marks().drawn() : state.marks().in();
         frame.write(cell.x(), cell.y(), mark, drawn ? Style.DRAWN : Style.FAINT, cell.end());
         String pitch = "";
-        String name = Words.name(work.instrument(), item);
+        String name = ShortWords.name(work.instrument(), item);
         if (item instanceof Item.StopItem stopItem) {
             frame.write(cell.x() + 1, cell.y(), lock(state, work, stopItem.stop()), Style.FAINT, cell.end());
             Stop stop = work.instrument().stops().get(stopItem.stop()).stop();
@@ -100,7 +102,7 @@ final class StopGridView {
         frame.write(cell.end() - Text.columns(pitch), cell.y(), pitch, style, cell.end());
     }
 
-    private static String lock(State state, Work work, int stop) {
+    private static String lock(State state, PlanEdit work, int stop) {
         Locks locks = work.verse().map(Verse::locks).orElse(Locks.NONE);
         if (locks.always().contains(stop)) {
             return state.marks().always();
@@ -123,8 +125,8 @@ final class StopGridView {
     }
 
     /** Which part of the stops is shown, where they do not all fit: "stops 1/3"; blank where they do. */
-    static String page(State state, Work work) {
-        Jamb jamb = Layout.jamb(state, work);
+    static String page(State state, PlanEdit work) {
+        StopGridLayout jamb = Layout.jamb(state, work);
         List<Integer> pages = jamb.pages();
         if (pages.size() == 1) {
             return "";

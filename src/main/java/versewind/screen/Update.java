@@ -14,23 +14,23 @@ public final class Update {
 
     private static Map<Command, Handler> handlers() {
         Map<Command, Handler> handlers = new EnumMap<>(Command.class);
-        Moving.into(handlers);
-        Registering.into(handlers);
-        Playing.into(handlers);
-        Arranging.into(handlers);
-        Filing.into(handlers);
-        Choosing.into(handlers);
-        Shelving.into(handlers);
-        Metering.into(handlers);
-        Heeding.into(handlers);
-        Proposing.into(handlers);
-        Locking.into(handlers);
-        Answering.into(handlers);
-        Benching.into(handlers);
-        BenchFiling.into(handlers);
-        Pasting.into(handlers);
-        Desking.into(handlers);
-        Afterwards.into(handlers);
+        MoveCommands.into(handlers);
+        StopCommands.into(handlers);
+        PlayingCommands.into(handlers);
+        ArrangeCommands.into(handlers);
+        FileCommands.into(handlers);
+        ChooserCommands.into(handlers);
+        LibraryCommands.into(handlers);
+        MeterCommands.into(handlers);
+        FindingsCommands.into(handlers);
+        ProposalCommands.into(handlers);
+        LockCommands.into(handlers);
+        VerseFeedbackCommands.into(handlers);
+        OrganEditCommands.into(handlers);
+        OrganEditSaving.into(handlers);
+        PasteCommands.into(handlers);
+        DeskCommands.into(handlers);
+        FeedbackCommands.into(handlers);
         return handlers;
     }
 
@@ -40,124 +40,124 @@ public final class Update {
     }
 
     /** The state after an input, and what is to be done outside. */
-    public static Step step(State state, Input input) {
-        return Shelving.asking(answer(state, input));
+    public static Transition step(State state, Event input) {
+        return LibraryCommands.asking(answer(state, input));
     }
 
     /** The state in which the program starts without a plan: the library is looked through. */
-    public static Step start(State state) {
-        return Shelving.open(state);
+    public static Transition start(State state) {
+        return LibraryCommands.open(state);
     }
 
     /** The state in which the program goes on at the desk, when a plan has just been opened for that. */
-    public static Step desk(State state) {
-        return Desking.alone(state);
+    public static Transition desk(State state) {
+        return DeskCommands.alone(state);
     }
 
-    private static Step answer(State state, Input input) {
-        if (input instanceof Input.Press press) {
+    private static Transition answer(State state, Event input) {
+        if (input instanceof Event.Press press) {
             return press(state.with(Notice.NONE), press.key());
         }
-        if (input instanceof Input.Paste paste) {
+        if (input instanceof Event.Paste paste) {
             return paste(state.with(Notice.NONE), paste.text());
         }
-        if (input instanceof Input.Resize resize) {
-            return Step.to(state.sized(resize.columns(), resize.rows()));
+        if (input instanceof Event.Resize resize) {
+            return Transition.to(state.sized(resize.columns(), resize.rows()));
         }
-        if (input instanceof Input.Hangup) {
+        if (input instanceof Event.Hangup) {
             return hangup(state);
         }
-        if (input instanceof Input.Saved saved) {
-            return Filing.saved(state, saved);
+        if (input instanceof Event.Saved saved) {
+            return FileCommands.saved(state, saved);
         }
-        if (input instanceof Input.SaveRefused refused) {
-            return Filing.saveRefused(state, refused);
+        if (input instanceof Event.SaveRefused refused) {
+            return FileCommands.saveRefused(state, refused);
         }
-        if (input instanceof Input.PlansListed listed) {
-            return Shelving.listed(state, listed);
+        if (input instanceof Event.PlansListed listed) {
+            return LibraryCommands.listed(state, listed);
         }
-        if (input instanceof Input.InstrumentsListed listed) {
-            return Shelving.instrumentsListed(state, listed);
+        if (input instanceof Event.InstrumentsListed listed) {
+            return LibraryCommands.instrumentsListed(state, listed);
         }
-        if (input instanceof Input.PlanAssessed assessed) {
-            return Shelving.assessed(state, assessed);
+        if (input instanceof Event.PlanAssessed assessed) {
+            return LibraryCommands.assessed(state, assessed);
         }
-        if (input instanceof Input.LibraryChanged changed) {
-            return Shelving.changed(state, changed);
+        if (input instanceof Event.LibraryChanged changed) {
+            return LibraryCommands.changed(state, changed);
         }
-        if (input instanceof Input.HymnsRead read) {
-            return Shelving.hymnsRead(state, read);
+        if (input instanceof Event.HymnsRead read) {
+            return LibraryCommands.hymnsRead(state, read);
         }
-        if (input instanceof Input.HymnBrought brought) {
-            return Shelving.brought(state, brought);
+        if (input instanceof Event.HymnBrought brought) {
+            return LibraryCommands.brought(state, brought);
         }
-        if (input instanceof Input.SavedUnder saved) {
-            return Filing.savedUnder(state, saved);
+        if (input instanceof Event.SavedUnder saved) {
+            return FileCommands.savedUnder(state, saved);
         }
-        if (input instanceof Input.PlanOpened opened) {
-            return Filing.planOpened(state, opened);
+        if (input instanceof Event.PlanOpened opened) {
+            return FileCommands.planOpened(state, opened);
         }
-        if (input instanceof Input.Recalibrated recalibrated) {
-            return Metering.recalibrated(state, recalibrated);
+        if (input instanceof Event.Recalibrated recalibrated) {
+            return MeterCommands.recalibrated(state, recalibrated);
         }
-        if (input instanceof Input.OrganOpened opened) {
-            return BenchFiling.opened(state, opened);
+        if (input instanceof Event.OrganOpened opened) {
+            return OrganEditSaving.opened(state, opened);
         }
-        if (input instanceof Input.OrganClosed) {
-            return BenchFiling.closed(state);
+        if (input instanceof Event.OrganClosed) {
+            return OrganEditSaving.closed(state);
         }
-        if (input instanceof Input.OrganSaved saved) {
-            return BenchFiling.saved(state, saved);
+        if (input instanceof Event.OrganSaved saved) {
+            return OrganEditSaving.saved(state, saved);
         }
-        if (input instanceof Input.Searched searched) {
-            return Proposing.searched(state, searched);
+        if (input instanceof Event.Searched searched) {
+            return ProposalCommands.searched(state, searched);
         }
-        if (input instanceof Input.Proposed proposed) {
-            return Proposing.proposed(state, proposed);
+        if (input instanceof Event.Proposed proposed) {
+            return ProposalCommands.proposed(state, proposed);
         }
-        if (input instanceof Input.LadderFound found) {
-            return Desking.found(state, found);
+        if (input instanceof Event.LadderFound found) {
+            return DeskCommands.found(state, found);
         }
-        if (input instanceof Input.Done done) {
-            return Step.says(state, done.sentence());
+        if (input instanceof Event.Done done) {
+            return Transition.says(state, done.sentence());
         }
-        return Filing.failed(state, ((Input.Failed) input).sentence());
+        return FileCommands.failed(state, ((Event.Failed) input).sentence());
     }
 
-    private static Step press(State state, Key key) {
+    private static Transition press(State state, Key key) {
         Optional<Command> command = KeyMap.meaning(state.where(), key);
         if (Layout.isTooSmall(state)
                 && command.filter(each -> worksInSmallWindow(each, state)).isEmpty()) {
-            return Step.to(state);
+            return Transition.to(state);
         }
         if (command.isPresent()) {
             return HANDLERS.get(command.get()).on(state);
         }
         Panel panel = state.panel();
         if (panel instanceof Panel.Find find) {
-            return Moving.typed(state, find, find.text().after(key));
+            return MoveCommands.typed(state, find, find.text().after(key));
         }
         if (panel instanceof Panel.Form form) {
-            return Step.to(state.with(Benching.checked(
+            return Transition.to(state.with(OrganEditCommands.checked(
                     form.with(form.fields().get(form.at()).line().after(key)))));
         }
         if (panel instanceof Panel.Chooser chooser) {
-            return Choosing.typed(state, chooser, chooser.filter().after(key));
+            return ChooserCommands.typed(state, chooser, chooser.filter().after(key));
         }
         if (panel instanceof Panel.Library library) {
-            return Shelving.typed(
+            return LibraryCommands.typed(
                     state, library.shelves(), library.shelves().filter().after(key));
         }
         if (panel instanceof Panel.Question question) {
-            return Filing.answered(state, question, key);
+            return FileCommands.answered(state, question, key);
         }
         if (panel instanceof Panel.StopText box) {
-            return Step.to(state.with(box.after(key)));
+            return Transition.to(state.with(box.after(key)));
         }
         if (Layout.isDesk(state)) {
-            return Step.to(state);
+            return Transition.to(state);
         }
-        return Step.says(state, key.name() + " means nothing here; ? shows all keys.");
+        return Transition.says(state, key.name() + " means nothing here; ? shows all keys.");
     }
 
     /** What is too small for the plan may be large enough for the desk. */
@@ -166,35 +166,37 @@ public final class Update {
     }
 
     /** Pasted text goes where text is typed, and is never taken for keys. */
-    private static Step paste(State state, String text) {
+    private static Transition paste(State state, String text) {
         Panel panel = state.panel();
         if (panel instanceof Panel.Find find) {
-            return Moving.typed(state, find, find.text().typed(text));
+            return MoveCommands.typed(state, find, find.text().typed(text));
         }
         if (panel instanceof Panel.Form form) {
             TextLine line = form.fields().get(form.at()).line();
             return line.hasRoomFor(text)
-                    ? Step.to(state.with(Benching.checked(form.with(line.typed(text)))))
-                    : Step.says(state, "That is too long: a field takes " + TextLine.LONGEST + " characters.");
+                    ? Transition.to(state.with(OrganEditCommands.checked(form.with(line.typed(text)))))
+                    : Transition.says(state, "That is too long: a field takes " + TextLine.LONGEST + " characters.");
         }
         if (panel instanceof Panel.Chooser chooser) {
-            return Choosing.typed(state, chooser, chooser.filter().typed(text));
+            return ChooserCommands.typed(state, chooser, chooser.filter().typed(text));
         }
         if (panel instanceof Panel.Library library) {
-            return Shelving.typed(
+            return LibraryCommands.typed(
                     state, library.shelves(), library.shelves().filter().typed(text));
         }
         if (panel instanceof Panel.StopText box) {
-            return Pasting.pasted(state, box, text);
+            return PasteCommands.pasted(state, box, text);
         }
-        return Layout.isDesk(state) ? Step.to(state) : Step.says(state, "There is no field here to paste text into.");
+        return Layout.isDesk(state)
+                ? Transition.to(state)
+                : Transition.says(state, "There is no field here to paste text into.");
     }
 
-    private static Step hangup(State state) {
+    private static Transition hangup(State state) {
         if (state.work().filter(work -> work.history().isUnsaved()).isPresent()) {
-            return new Step(
+            return new Transition(
                     state, List.of(new Effect.KeepDraft(state.work().get().plan()), new Effect.Quit()));
         }
-        return Step.to(state, new Effect.Quit());
+        return Transition.to(state, new Effect.Quit());
     }
 }

@@ -15,7 +15,7 @@ final class VerseForm {
 
     private VerseForm() {}
 
-    static Panel.Form of(Work work, Verse verse, int at) {
+    static Panel.Form of(PlanEdit work, Verse verse, int at) {
         String people =
                 verse.people().isPresent() ? Integer.toString(verse.people().getAsInt()) : "";
         return new Panel.Form(
@@ -34,12 +34,12 @@ final class VerseForm {
                                 "Piston", verse.piston(), "the piston that sets it, as G3; on memory level 2, 2/G3"),
                         Panel.Field.of("Note", verse.note(), "what you want to read on the desk")),
                 at,
-                new Purpose.VerseTexts(),
+                new FormAction.VerseTexts(),
                 "");
     }
 
     /** A verse whose label is left blank gets the one that it usually has. */
-    static Verse verse(FilledForm filled, Work work) {
+    static Verse verse(FilledForm filled, PlanEdit work) {
         int at = work.place().verse();
         String label = filled.isBlank(LABEL) ? Verses.usualLabel(work.verses(), at) : filled.text(LABEL);
         OptionalInt people = filled.numberIfAny(PEOPLE, 1, Verse.MOST_PEOPLE);

@@ -49,7 +49,7 @@ final class VerseListView {
         }
     }
 
-    static void paint(Frame frame, State state, Work work) {
+    static void paint(Frame frame, State state, PlanEdit work) {
         Layout layout = Layout.of(state);
         Columns columns = Columns.of(layout);
         frame.write(columns.x() + 1, layout.top(), "verse", Style.FAINT);
@@ -79,7 +79,7 @@ final class VerseListView {
     }
 
     /** What the levels of the list may well be off, the widest of them: it hardly differs from verse to verse. */
-    private static String widest(State state, Work work, List<Verse> verses) {
+    private static String widest(State state, PlanEdit work, List<Verse> verses) {
         return verses.stream()
                 .map(verse -> StatusView.estimate(work, verse))
                 .filter(estimate -> !estimate.isSilent())
@@ -91,7 +91,7 @@ final class VerseListView {
                 .orElse("");
     }
 
-    private static void paintVerse(Frame frame, State state, Work work, int index, Columns columns, int y) {
+    private static void paintVerse(Frame frame, State state, PlanEdit work, int index, Columns columns, int y) {
         Verse verse = work.verses().get(index);
         boolean here = index == work.place().verse();
         Estimate estimate = StatusView.estimate(work, verse);
@@ -101,7 +101,7 @@ final class VerseListView {
                 y,
                 Text.fit(verse.label(), columns.label(), state.marks().cut()),
                 here ? Style.STRONG : Style.TEXT);
-        frame.write(columns.whoX(), y, Words.who(verse), Style.TEXT);
+        frame.write(columns.whoX(), y, ShortWords.who(verse), Style.TEXT);
         String level = estimate.organDba().isPresent()
                 ? Long.toString(Math.round(estimate.organDba().getAsDouble()))
                 : state.marks().minus();
@@ -118,7 +118,7 @@ final class VerseListView {
                     style(verdict));
         }
         if (here) {
-            Style cursor = work.side() == Work.Side.VERSES ? Style.CURSOR : Style.RESTING_CURSOR;
+            Style cursor = work.side() == PlanEdit.Side.VERSES ? Style.CURSOR : Style.RESTING_CURSOR;
             frame.paint(columns.x() + 1, y, columns.label(), cursor);
         }
     }
@@ -162,7 +162,7 @@ final class VerseListView {
     }
 
     /** The verse's note, or else the hymn's, in the rows that are left. */
-    private static void paintNote(Frame frame, State state, Work work, Layout layout, int y) {
+    private static void paintNote(Frame frame, State state, PlanEdit work, Layout layout, int y) {
         String verseNote = work.verse().map(Verse::note).orElse("");
         String note = verseNote.isBlank() ? work.hymn().map(Hymn::notes).orElse("") : verseNote;
         int width = layout.listWidth() - 2;
@@ -180,7 +180,7 @@ final class VerseListView {
         }
     }
 
-    private static void paintHymns(Frame frame, State state, Work work, Layout layout, int y, int room) {
+    private static void paintHymns(Frame frame, State state, PlanEdit work, Layout layout, int y, int room) {
         frame.write(layout.listX() + 1, y, "Hymns", Style.HEADING);
         List<Hymn> hymns = work.plan().hymns();
         int top = Math.max(0, Math.min(work.place().hymn() - room / 2, hymns.size() - room));

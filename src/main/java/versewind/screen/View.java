@@ -14,13 +14,13 @@ public final class View {
             paintTooSmall(frame, state);
             return frame;
         }
-        Optional<Work> open = state.work();
+        Optional<PlanEdit> open = state.work();
         if (state.bench().isPresent()) {
-            BenchView.paint(frame, state, state.bench().get());
+            OrganEditView.paint(frame, state, state.bench().get());
         } else if (open.isPresent() && Layout.isDesk(state)) {
             DeskView.paint(frame, state, open.get());
         } else if (open.isPresent()) {
-            Work work = open.get();
+            PlanEdit work = open.get();
             HeaderView.paint(frame, state, work);
             StopGridView.paint(frame, state, work);
             VerseListView.paint(frame, state, work);
@@ -61,7 +61,7 @@ public final class View {
         } else if (panel instanceof Panel.Chooser chooser) {
             ChooserView.paint(frame, state, chooser);
         } else if (panel instanceof Panel.Library library) {
-            ShelfView.paint(frame, state, library.shelves());
+            LibraryView.paint(frame, state, library.shelves());
         } else if (panel instanceof Panel.Readings readings && state.work().isPresent()) {
             ReadingsView.paint(frame, state, state.work().get(), readings);
         } else if (panel instanceof Panel.Findings findings) {

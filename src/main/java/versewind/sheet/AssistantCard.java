@@ -3,8 +3,8 @@ package versewind.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import versewind.advice.Movements;
 import versewind.organ.Instrument;
+import versewind.rules.StopChangesByDivision;
 
 /**
  * What somebody who pulls stops has to do, in order: only their movements. Boxes belong to the organist's foot, and what a
@@ -25,7 +25,7 @@ public record AssistantCard(List<Turn> turns) {
      * @param verse the verse's label
      * @param movements knobs to put in and to draw
      */
-    public record Turn(String hymn, String verse, List<Movements> movements) {
+    public record Turn(String hymn, String verse, List<StopChangesByDivision> movements) {
 
         public Turn {
             movements = List.copyOf(movements);
@@ -36,8 +36,9 @@ public record AssistantCard(List<Turn> turns) {
         List<Turn> turns = new ArrayList<>();
         for (HymnSheet hymn : hymns) {
             for (VerseSheet verse : hymn.verses()) {
-                List<Movements> knobs = verse.changes().stream()
-                        .map(each -> new Movements(each.where(), each.putIn(), each.drawn(), Optional.empty()))
+                List<StopChangesByDivision> knobs = verse.changes().stream()
+                        .map(each ->
+                                new StopChangesByDivision(each.where(), each.putIn(), each.drawn(), Optional.empty()))
                         .filter(each -> !each.putIn().isEmpty() || !each.drawn().isEmpty())
                         .toList();
                 if (!knobs.isEmpty() && !organ.pistons().set(verse.verse().piston())) {

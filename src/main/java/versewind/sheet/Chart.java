@@ -109,7 +109,7 @@ final class Chart {
 
     private static String words(Column column) {
         VerseSheet verse = column.verse();
-        String organ = column.organDba().isPresent() ? Levels.level(verse) : "silent";
+        String organ = column.organDba().isPresent() ? SheetLevels.level(verse) : "silent";
         String singers = column.singersDba().isPresent()
                 ? ", singers " + Math.round(column.singersDba().getAsDouble())
                 : "";

@@ -34,7 +34,7 @@ public record PistonCard(List<Setting> settings) {
      * @param drawn what is set on it
      * @param usedBy the verses that it is for
      */
-    public record Setting(String piston, int level, boolean isBeyond, List<Drawn> drawn, List<String> usedBy) {
+    public record Setting(String piston, int level, boolean isBeyond, List<DivisionLine> drawn, List<String> usedBy) {
 
         public Setting {
             drawn = List.copyOf(drawn);
@@ -87,8 +87,8 @@ public record PistonCard(List<Setting> settings) {
         Held each = held.get(index);
         int level = each.fixed().orElseGet(() -> level(held, index));
         boolean isBeyond = level > Math.max(1, organ.pistons().memoryLevels());
-        List<Drawn> drawn = Drawn.of(organ, each.registration()).stream()
-                .map(place -> new Drawn(place.where(), place.knobs(), Optional.empty()))
+        List<DivisionLine> drawn = DivisionLine.of(organ, each.registration()).stream()
+                .map(place -> new DivisionLine(place.where(), place.knobs(), Optional.empty()))
                 .toList();
         return new Setting(each.piston(), level, isBeyond, drawn, uses);
     }

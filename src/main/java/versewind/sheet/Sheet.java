@@ -5,22 +5,22 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
-import versewind.advice.Advice;
-import versewind.advice.Assessment;
-import versewind.advice.Caution;
-import versewind.advice.Ears;
-import versewind.advice.Ladder;
-import versewind.advice.Movements;
-import versewind.advice.Moves;
-import versewind.advice.TargetBand;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.ChurchDay;
 import versewind.plan.ChurchYear;
-import versewind.plan.Heading;
-import versewind.plan.Place;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.rules.Advice;
+import versewind.rules.Assessment;
+import versewind.rules.Caution;
+import versewind.rules.DynamicSteps;
+import versewind.rules.NoiseExposure;
+import versewind.rules.StopChanges;
+import versewind.rules.StopChangesByDivision;
+import versewind.rules.TargetBand;
 import versewind.sound.EarSeats;
 import versewind.sound.OrganSound;
 
@@ -37,14 +37,14 @@ import versewind.sound.OrganSound;
  * @param wishes what is wanted of it
  */
 public record Sheet(
-        Heading heading,
+        ServiceHeading heading,
         Optional<ChurchDay> day,
         Instrument organ,
         List<HymnSheet> hymns,
         PistonCard pistons,
         AssistantCard assistant,
         List<String> cautions,
-        Wishes wishes) {
+        SheetOptions wishes) {
 
     public Sheet {
         hymns = List.copyOf(hymns);
@@ -58,7 +58,7 @@ public record Sheet(
      * @param sound the instrument
      * @param wishes what is wanted of it
      */
-    public static Sheet of(Plan plan, OrganSound sound, Wishes wishes) {
+    public static Sheet of(Plan plan, OrganSound sound, SheetOptions wishes) {
         Assessment assessment = Assessment.of(plan, sound);
         Instrument organ = sound.organ();
         Advice advice = Advice.on(sound);
@@ -67,8 +67,9 @@ public record Sheet(
         for (Assessment.OfHymn hymn : assessment.hymns()) {
             List<VerseSheet> verses = new ArrayList<>();
             for (Assessment.OfVerse each : hymn.verses()) {
-                Place place = new Place(hymns.size(), verses.size());
-                verses.add(verse(each, before, plan, place, Playing.of(advice, plan, place), sound, wishes.steps()));
+                VersePlace place = new VersePlace(hymns.size(), verses.size());
+                verses.add(
+                        verse(each, before, plan, place, PlayingNotes.of(advice, plan, place), sound, wishes.steps()));
                 before = Optional.of(each.verse());
             }
             hymns.add(new HymnSheet(hymn.hymn(), verses));
@@ -85,7 +86,7 @@ public record Sheet(
     }
 
     private static List<String> cautions(Plan plan, Assessment assessment, OrganSound sound) {
-        Ears ears = Ears.of(plan, assessment, new EarSeats(sound));
+        NoiseExposure ears = NoiseExposure.of(plan, assessment, new EarSeats(sound));
         return Stream.concat(Stream.of(Caution.ESTIMATE), ears.words().stream()).toList();
     }
 
@@ -93,37 +94,37 @@ public record Sheet(
             Assessment.OfVerse of,
             Optional<Verse> before,
             Plan plan,
-            Place place,
-            Playing played,
+            VersePlace place,
+            PlayingNotes played,
             OrganSound sound,
-            Wishes.Steps steps) {
+            SheetOptions.Steps steps) {
         Instrument organ = sound.organ();
         int people = plan.heading().people();
         OptionalInt tempo = plan.hymns().get(place.hymn()).tempo();
         Verse verse = of.verse();
         Registration from = before.map(Verse::registration).orElse(Registration.silent(organ));
-        Ladder ladder =
+        DynamicSteps ladder =
                 switch (steps) {
-                    case LEFT_OUT -> new Ladder(List.of(), List.of());
-                    case SHOWN -> Ladder.of(sound, verse, people, tempo);
+                    case LEFT_OUT -> new DynamicSteps(List.of(), List.of());
+                    case SHOWN -> DynamicSteps.of(sound, verse, people, tempo);
                 };
         return new VerseSheet(
                 verse,
                 of.estimate(),
                 TargetBand.of(verse.mode(), of.estimate()),
                 Wording.playing(verse, people, of.estimate(), organ),
-                Drawn.of(organ, verse.registration()),
+                DivisionLine.of(organ, verse.registration()),
                 before.map(Verse::label),
-                Movements.of(organ, Moves.between(from, verse.registration())),
+                StopChangesByDivision.of(organ, StopChanges.between(from, verse.registration())),
                 Optional.of(played.touch()),
                 played.breath(),
                 steps(organ, ladder.stronger()),
                 steps(organ, ladder.softer()));
     }
 
-    private static List<VerseSheet.Step> steps(Instrument organ, List<Ladder.Rung> rungs) {
+    private static List<VerseSheet.Step> steps(Instrument organ, List<DynamicSteps.Rung> rungs) {
         return rungs.stream()
-                .map(rung -> new VerseSheet.Step(Movements.of(organ, rung.moves()), rung))
+                .map(rung -> new VerseSheet.Step(StopChangesByDivision.of(organ, rung.moves()), rung))
                 .toList();
     }
 

@@ -8,8 +8,8 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import versewind.advice.Movements;
 import versewind.plan.ChurchDay;
+import versewind.rules.StopChangesByDivision;
 
 /**
  * A sheet as one HTML file that needs nothing else: no network, no script, no font. For the screen, light and dark, and for
@@ -33,7 +33,7 @@ public final class SheetHtml {
                 + Html.element("style", "\n" + STYLE) + "\n";
         String body =
                 heading(sheet) + overview(sheet) + hymns(sheet) + pistons(sheet) + assistant(sheet) + cautions(sheet);
-        String large = sheet.wishes().type() == Wishes.Type.LARGE ? " class=\"large\"" : "";
+        String large = sheet.wishes().type() == SheetOptions.Type.LARGE ? " class=\"large\"" : "";
         return "<!DOCTYPE html>\n"
                 + Html.block("html lang=\"en\"" + large, Html.block("head", head) + Html.block("body", body));
     }
@@ -80,7 +80,7 @@ public final class SheetHtml {
         return hymns.toString();
     }
 
-    private static String hymn(HymnSheet hymn, String id, Wishes.Content content) {
+    private static String hymn(HymnSheet hymn, String id, SheetOptions.Content content) {
         String number = hymn.hymn().number();
         String name = Html.block(
                 "div class=\"name\"",
@@ -94,7 +94,7 @@ public final class SheetHtml {
         StringBuilder verses = new StringBuilder();
         for (int i = 0; i < hymn.verses().size(); i++) {
             VerseHtml.Stops stops =
-                    content == Wishes.Content.WHOLE || i == 0 ? VerseHtml.Stops.LISTED : VerseHtml.Stops.LEFT_OUT;
+                    content == SheetOptions.Content.WHOLE || i == 0 ? VerseHtml.Stops.LISTED : VerseHtml.Stops.LEFT_OUT;
             verses.append(VerseHtml.of(hymn.verses().get(i), id + "v" + (i + 1), stops));
         }
         return Html.block(
@@ -123,7 +123,7 @@ public final class SheetHtml {
         return card("pistons", "Pistons, to set before the service", List.of("Piston", "Level", "Set", "For"), rows);
     }
 
-    private static String places(List<Drawn> drawn) {
+    private static String places(List<DivisionLine> drawn) {
         return drawn.isEmpty()
                 ? "nothing"
                 : drawn.stream()
@@ -141,8 +141,10 @@ public final class SheetHtml {
                 .map(each -> Html.element(
                                 "tr",
                                 Html.element("th scope=\"row\"", Html.text(each.hymn() + " " + each.verse()))
-                                        + Html.element("td", VerseHtml.joined(each.movements(), Movements::putIn))
-                                        + Html.element("td", VerseHtml.joined(each.movements(), Movements::drawn)))
+                                        + Html.element(
+                                                "td", VerseHtml.joined(each.movements(), StopChangesByDivision::putIn))
+                                        + Html.element(
+                                                "td", VerseHtml.joined(each.movements(), StopChangesByDivision::drawn)))
                         + "\n")
                 .collect(Collectors.joining());
         return card("assistant", "For whoever pulls stops", List.of("Before", "Put in", "Draw"), rows);

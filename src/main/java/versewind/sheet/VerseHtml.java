@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import versewind.advice.Movements;
+import versewind.rules.StopChangesByDivision;
 
 /** One verse in HTML: its label and piston, what changes, what is played, what is drawn, how it stands. */
 final class VerseHtml {
@@ -61,7 +61,7 @@ final class VerseHtml {
     }
 
     private static String play(VerseSheet verse) {
-        String verdict = Html.text(Levels.verdict(verse));
+        String verdict = Html.text(SheetLevels.verdict(verse));
         String marked = verse.wantsAttention() ? Html.element("strong", verdict) : verdict;
         return Html.block(
                 "div class=\"play\"",
@@ -82,9 +82,9 @@ final class VerseHtml {
         return Html.block(knobs > MANY ? "dl class=\"moves many\"" : "dl class=\"moves\"", rows(verse.changes()));
     }
 
-    private static String rows(List<Movements> changes) {
-        return row("put in", "dd class=\"in\"", joined(changes, Movements::putIn))
-                + row("draw", "dd", joined(changes, Movements::drawn))
+    private static String rows(List<StopChangesByDivision> changes) {
+        return row("put in", "dd class=\"in\"", joined(changes, StopChangesByDivision::putIn))
+                + row("draw", "dd", joined(changes, StopChangesByDivision::drawn))
                 + row("box", "dd", boxes(changes));
     }
 
@@ -93,7 +93,7 @@ final class VerseHtml {
     }
 
     /** "Great Mixture III, Twelfth 2 2/3; Swell Cornopean 8". */
-    static String joined(List<Movements> changes, Function<Movements, List<String>> knobs) {
+    static String joined(List<StopChangesByDivision> changes, Function<StopChangesByDivision, List<String>> knobs) {
         return changes.stream()
                 .filter(each -> !knobs.apply(each).isEmpty())
                 .map(each -> place(each.where()) + labels(knobs.apply(each)))
@@ -102,14 +102,14 @@ final class VerseHtml {
 
     /** Couplers say themselves where they are. */
     private static String place(String where) {
-        return where.equals(Movements.COUPLERS) ? "" : Html.element("b", Html.text(where)) + " ";
+        return where.equals(StopChangesByDivision.COUPLERS) ? "" : Html.element("b", Html.text(where)) + " ";
     }
 
     static String labels(List<String> knobs) {
         return knobs.stream().map(Html::label).collect(Collectors.joining(", "));
     }
 
-    private static String boxes(List<Movements> changes) {
+    private static String boxes(List<StopChangesByDivision> changes) {
         return changes.stream()
                 .filter(each -> each.box().isPresent())
                 .map(each -> place(each.where()) + Html.text(each.box().get().word()))
@@ -128,7 +128,7 @@ final class VerseHtml {
         return Html.block("table class=\"stops\"", caption + drawnRows(verse.drawn()));
     }
 
-    private static String drawnRows(List<Drawn> drawn) {
+    private static String drawnRows(List<DivisionLine> drawn) {
         return drawn.stream()
                 .map(each -> Html.element(
                                 "tr",
@@ -138,7 +138,7 @@ final class VerseHtml {
                 .collect(Collectors.joining());
     }
 
-    private static String box(Drawn drawn) {
+    private static String box(DivisionLine drawn) {
         return drawn.box()
                 .map(position -> " " + Html.element("span class=\"box\"", "box " + position.word()))
                 .orElse("");
@@ -164,8 +164,8 @@ final class VerseHtml {
 
     private static String step(VerseSheet.Step step) {
         List<String> parts = new ArrayList<>();
-        add(parts, "put in ", joined(step.movements(), Movements::putIn));
-        add(parts, "draw ", joined(step.movements(), Movements::drawn));
+        add(parts, "put in ", joined(step.movements(), StopChangesByDivision::putIn));
+        add(parts, "draw ", joined(step.movements(), StopChangesByDivision::drawn));
         add(parts, "box ", boxes(step.movements()));
         return String.join("; ", parts) + " (" + Html.text(step.changeWords()).replace(" ", "&#160;") + ")";
     }

@@ -3,10 +3,10 @@ package versewind.sheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import versewind.advice.Ladder;
-import versewind.advice.Movements;
-import versewind.advice.TargetBand;
 import versewind.plan.Verse;
+import versewind.rules.DynamicSteps;
+import versewind.rules.StopChangesByDivision;
+import versewind.rules.TargetBand;
 import versewind.sound.Estimate;
 
 /**
@@ -30,9 +30,9 @@ public record VerseSheet(
         Estimate estimate,
         Optional<TargetBand> target,
         String playing,
-        List<Drawn> drawn,
+        List<DivisionLine> drawn,
         Optional<String> before,
-        List<Movements> changes,
+        List<StopChangesByDivision> changes,
         Optional<String> touch,
         Optional<String> breath,
         List<Step> stronger,
@@ -51,7 +51,7 @@ public record VerseSheet(
      * @param movements what is moved
      * @param rung what comes of it
      */
-    public record Step(List<Movements> movements, Ladder.Rung rung) {
+    public record Step(List<StopChangesByDivision> movements, DynamicSteps.Rung rung) {
 
         public Step {
             movements = List.copyOf(movements);
@@ -59,18 +59,18 @@ public record VerseSheet(
 
         /** By how much the level changes: "+3 dB". */
         public String changeWords() {
-            return Levels.signed(rung.changeDb()) + " dB";
+            return SheetLevels.signed(rung.changeDb()) + " dB";
         }
     }
 
     /** The organ's level in the nave: "f 81±3 dB(A)"; "silent". */
     public String levelWords() {
-        return (Levels.dynamic(this) + " " + Levels.level(this)).strip();
+        return (SheetLevels.dynamic(this) + " " + SheetLevels.level(this)).strip();
     }
 
     /** What it comes to: "leads, +2±4 dB". */
     public String verdictWords() {
-        return Levels.verdict(this);
+        return SheetLevels.verdict(this);
     }
 
     /** One standard deviation of its level in the nave in dB; empty where nothing sounds. */

@@ -20,7 +20,7 @@ public record Calibration(Optional<Trims> before, Offsets offsets, List<Kept> ke
      * @param beforeDba the level in dB(A) that was expected before any reading
      * @param afterDba the level in dB(A) that is expected since
      */
-    public record Kept(Reading reading, double beforeDba, double afterDba) {
+    public record Kept(MeterReading reading, double beforeDba, double afterDba) {
 
         /** What was read less what is expected since, in dB. */
         public double residualDb() {
@@ -36,7 +36,7 @@ public record Calibration(Optional<Trims> before, Offsets offsets, List<Kept> ke
     }
 
     /** The readings alone. */
-    public List<Reading> readings() {
+    public List<MeterReading> readings() {
         return kept.stream().map(Kept::reading).toList();
     }
 

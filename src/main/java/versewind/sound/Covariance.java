@@ -1,7 +1,7 @@
 package versewind.sound;
 
 /**
- * How surely the {@link Unknowns} are known, together: the covariance C of a normal distribution, in dB2.
+ * How surely the {@link Parameters} are known, together: the covariance C of a normal distribution, in dB2.
  *
  * <p>Kept as D - sum of u u', with D the variances before anything was read and one vector u for each reading: a quantity
  * whose gradient is g has the variance g' C g, reckoned in as many steps as there are unknowns, times one more than there
@@ -25,7 +25,7 @@ final class Covariance {
     }
 
     /** Before anything was read. */
-    static Covariance before(Unknowns unknowns) {
+    static Covariance before(Parameters unknowns) {
         double[] variance = new double[unknowns.count()];
         for (int place = 0; place < variance.length; place++) {
             variance[place] = unknowns.sdDb(place) * unknowns.sdDb(place);

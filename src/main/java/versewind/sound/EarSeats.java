@@ -3,6 +3,8 @@ package versewind.sound;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
+import versewind.acoustics.DiffuseField;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Room;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
@@ -77,7 +79,7 @@ public final class EarSeats {
      * @param estimate what the verse sounds like, from the same number of people
      */
     public Levels during(Verse verse, int servicePeople, Estimate estimate) {
-        Assembly people = Assembly.of(verse, servicePeople);
+        PeoplePresent people = PeoplePresent.of(verse, servicePeople);
         Filled here = filled.computeIfAbsent(people.present(), Filled::new);
         double[] voice =
                 verse.mode() == Mode.SOLO_VOICE ? Singers.soloist(verse.singing()) : Singers.voice(verse.singing());
@@ -93,7 +95,7 @@ public final class EarSeats {
         return new Levels(level(console), level(choir));
     }
 
-    private static double aroundChoirPerM2(Assembly people, double reverberantPerM2) {
+    private static double aroundChoirPerM2(PeoplePresent people, double reverberantPerM2) {
         return switch (people.place()) {
             case IN_THE_NAVE -> people.singers() * reverberantPerM2;
             case AT_THE_CHOIR -> Singers.amongPerM2(people.singers(), reverberantPerM2);

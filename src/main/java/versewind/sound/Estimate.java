@@ -2,6 +2,7 @@ package versewind.sound;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import versewind.acoustics.BandLevels;
 
 /**
  * What a verse sounds like, estimated; no measurement.
@@ -33,7 +34,7 @@ public record Estimate(
         double lagMs,
         OptionalDouble lagBeats,
         BandLevels bands,
-        PlusMinus plusMinus) {
+        StdDevs plusMinus) {
 
     /** Whether no pipe speaks. */
     public boolean isSilent() {

@@ -12,8 +12,8 @@ import versewind.organ.Trims;
  * What readings of an organ tell of it: the most likely trims of the organ, its ranks and boxes, and offsets of singers
  * and room, given what was to be expected before.
  *
- * <p>The unknowns x minimise x' D^-1 x + sum of (read - expected(x))^2 / R, with D and R the variances of {@link Unknowns}
- * and {@link Reading#NOISE_SD_DB}: weighted least squares, by Gauss and Newton's steps until no unknown moves by 0.01 dB.
+ * <p>The unknowns x minimise x' D^-1 x + sum of (read - expected(x))^2 / R, with D and R the variances of {@link Parameters}
+ * and {@link MeterReading#NOISE_SD_DB}: weighted least squares, by Gauss and Newton's steps until no unknown moves by 0.01 dB.
  *
  * <p>A reading fits nothing where it lies more than 3 standard deviations from what all others make expect. With residual
  * e of the fit and variance h' C h of the fitted level that distance is e / (R - h' C h)^0.5 standard deviations.
@@ -35,10 +35,10 @@ public final class Fit {
 
     private final OrganSound before;
     private final OrganSound after;
-    private final List<Reading> readings;
+    private final List<MeterReading> readings;
     private final double[] found;
 
-    private Fit(OrganSound before, OrganSound after, List<Reading> readings, double[] found) {
+    private Fit(OrganSound before, OrganSound after, List<MeterReading> readings, double[] found) {
         this.before = before;
         this.after = after;
         this.readings = readings;
@@ -65,7 +65,7 @@ public final class Fit {
      * @param before the organ with the trims that it had before any reading
      * @param readings one at least, of registrations that sound
      */
-    public static Fit of(OrganSound before, List<Reading> readings) {
+    public static Fit of(OrganSound before, List<MeterReading> readings) {
         Trims trims = Trims.of(before.organ());
         int count = before.unknowns().count();
         double[] found = new double[count];
@@ -88,26 +88,26 @@ public final class Fit {
     }
 
     /** One step: the fit of the expected levels as straight lines through the unknowns found so far. */
-    private static double[] step(OrganSound now, List<Reading> readings, double[] found) {
+    private static double[] step(OrganSound now, List<MeterReading> readings, double[] found) {
         Covariance known = Covariance.before(now.unknowns());
         double[] next = new double[found.length];
         double[] gradient = new double[found.length];
-        for (Reading reading : readings) {
+        for (MeterReading reading : readings) {
             double expected = now.expectedDba(reading, gradient).orElseThrow();
             double surprise =
                     reading.dba() - expected + Covariance.inner(gradient, found) - Covariance.inner(gradient, next);
             double[] moved = known.times(gradient);
-            double variance = Covariance.inner(gradient, moved) + Reading.NOISE_SD_DB * Reading.NOISE_SD_DB;
+            double variance = Covariance.inner(gradient, moved) + MeterReading.NOISE_SD_DB * MeterReading.NOISE_SD_DB;
             for (int place = 0; place < next.length; place++) {
                 next[place] += moved[place] * surprise / variance;
             }
-            known = known.after(gradient, Reading.NOISE_SD_DB);
+            known = known.after(gradient, MeterReading.NOISE_SD_DB);
         }
         return next;
     }
 
     /** Places of the readings that fit nothing else. */
-    public static List<Integer> outliers(OrganSound before, List<Reading> readings) {
+    public static List<Integer> outliers(OrganSound before, List<MeterReading> readings) {
         if (readings.isEmpty()) {
             return List.of();
         }
@@ -153,9 +153,9 @@ public final class Fit {
     /** Every reading and what the fit makes of it, in their order. */
     public List<Judged> judged() {
         double[] gradient = new double[found.length];
-        double noise = Reading.NOISE_SD_DB * Reading.NOISE_SD_DB;
+        double noise = MeterReading.NOISE_SD_DB * MeterReading.NOISE_SD_DB;
         List<Judged> judged = new ArrayList<>();
-        for (Reading reading : readings) {
+        for (MeterReading reading : readings) {
             OptionalDouble was = before.expectedDba(reading, gradient);
             double is = after.expectedDba(reading, gradient).orElseThrow();
             double rest = Math.max(1e-9, noise - after.known().variance(gradient));

@@ -1,6 +1,12 @@
 package versewind.sound;
 
 import java.util.Arrays;
+import versewind.acoustics.AudibilityProcedure;
+import versewind.acoustics.BandAudibility;
+import versewind.acoustics.LoudnessTables;
+import versewind.acoustics.SoundField;
+import versewind.acoustics.StationaryLoudness;
+import versewind.acoustics.ThirdOctaves;
 
 /**
  * One pair of ears: how loud a sound is to them, and how well they hear one beside another. Used again and again by one
@@ -10,7 +16,7 @@ final class Hearing {
 
     private static final int FIRST_WEIGHED = BandAudibility.FIRST_THIRD_OCTAVE;
 
-    private final StationaryLoudness loudness = new StationaryLoudness(Field.DIFFUSE);
+    private final StationaryLoudness loudness = new StationaryLoudness(SoundField.DIFFUSE);
     private final BandAudibility audibility = new BandAudibility(AudibilityProcedure.THIRD_OCTAVE);
     private final double[] within = new double[ThirdOctaves.COUNT];
     private final double[] leastWeights = new double[ThirdOctaves.COUNT];
@@ -73,14 +79,14 @@ final class Hearing {
      * @param otherLeast the other sound has no less
      * @param otherMost the other sound has no more
      */
-    Span musicDb(double[] least, double[] most, double[] otherLeast, double[] otherMost) {
+    Interval musicDb(double[] least, double[] most, double[] otherLeast, double[] otherMost) {
         weigh(least, leastWeights);
         weigh(most, mostWeights);
         audibility.computePower(most, otherLeast, least);
         double highDb = BandAudibility.marginDb(audibility.greatestShareAudible(leastWeights, mostWeights));
         audibility.computePower(least, otherMost, most);
         double lowDb = BandAudibility.marginDb(audibility.leastShareAudible(leastWeights, mostWeights));
-        return new Span(lowDb, highDb);
+        return new Interval(lowDb, highDb);
     }
 
     /** The weight of every band in the last {@link #musicDb}, as a share of their sum; 0 where nothing was heard. */

@@ -18,7 +18,8 @@ import versewind.plan.Mode;
  * @param perhaps the other verdicts that the 68 % of the spread reach into, from the smallest margin to the greatest; empty
  *     where the verdict is sure
  */
-public record Margin(Kind kind, OptionalDouble db, Verdict verdict, Optional<Spread> spread, List<Verdict> perhaps) {
+public record Margin(
+        Kind kind, OptionalDouble db, Verdict verdict, Optional<MarginBands> spread, List<Verdict> perhaps) {
 
     public Margin {
         perhaps = List.copyOf(perhaps);
@@ -39,7 +40,7 @@ public record Margin(Kind kind, OptionalDouble db, Verdict verdict, Optional<Spr
     /** The organ alone. */
     static final Margin NONE = of(Verdict.ORGAN_ALONE);
 
-    static Margin of(Mode mode, double db, Spread spread) {
+    static Margin of(Mode mode, double db, MarginBands spread) {
         Verdict verdict = Thresholds.verdict(mode, db);
         return new Margin(
                 verdict.kind(),

@@ -3,6 +3,7 @@ package versewind.sound;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.BoxPosition;
 import versewind.organ.Division;
 import versewind.organ.Instrument;
@@ -103,7 +104,7 @@ final class OrganPower {
      * @param unknowns the places
      * @param gradient what is added to
      */
-    void addGradient(double[] ofMelody, double[] ofRest, Unknowns unknowns, double[] gradient) {
+    void addGradient(double[] ofMelody, double[] ofRest, Parameters unknowns, double[] gradient) {
         for (int place = 0; place < towardMelody.length; place++) {
             enter(place, ofMelody, towardMelody[place]);
             enter(place, ofRest, towardRest[place]);
@@ -118,7 +119,7 @@ final class OrganPower {
                 whole += part;
             }
         }
-        gradient[Unknowns.ORGAN] += whole;
+        gradient[Parameters.ORGAN] += whole;
         for (int division = 0; division < shutters.size(); division++) {
             if (shutters.get(division).isPresent()) {
                 double[] slope = shutters.get(division).get().slope(boxes.get(division));

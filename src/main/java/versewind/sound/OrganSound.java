@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import versewind.acoustics.BandLevels;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
@@ -49,15 +51,15 @@ public final class OrganSound {
     private final double[] singing = new double[ThirdOctaves.COUNT];
     private final double[] aside = new double[ThirdOctaves.COUNT];
 
-    private final Unknowns unknowns;
-    private final Sureness sureness;
+    private final Parameters unknowns;
+    private final LevelSensitivity sureness;
     private Covariance known;
     private Calibration calibration = Calibration.NONE;
     private final double[] ofOrgan;
     private final double[] ofOrganAmong;
     private final double[] ofSinging;
-    private final Balance balance;
-    private final Balance.Heard heard;
+    private final MarginCalculator balance;
+    private final MarginCalculator.Heard heard;
 
     /** The room with a number of people in it, and how loud the softest and the fullest of the organ is there. */
     private record Filled(Seats seats, double softestSone, double fullSone) {
@@ -75,14 +77,14 @@ public final class OrganSound {
             voices[strength.ordinal()] = louder(Singers.voice(strength), offsets.singersDb());
             soloists[strength.ordinal()] = louder(Singers.soloist(strength), offsets.singersDb());
         }
-        unknowns = new Unknowns(organ);
-        sureness = new Sureness(unknowns, power);
+        unknowns = new Parameters(organ);
+        sureness = new LevelSensitivity(unknowns, power);
         known = Covariance.before(unknowns);
         ofOrgan = new double[unknowns.count()];
         ofOrganAmong = new double[unknowns.count()];
         ofSinging = new double[unknowns.count()];
-        balance = new Balance(hearing, power, sureness, unknowns.count());
-        heard = new Balance.Heard(inNave, amongSingers, singing, ofSinging);
+        balance = new MarginCalculator(hearing, power, sureness, unknowns.count());
+        heard = new MarginCalculator.Heard(inNave, amongSingers, singing, ofSinging);
     }
 
     private static double[] louder(double[] power, double moreDb) {
@@ -133,7 +135,7 @@ public final class OrganSound {
         if (answered.isEmpty()) {
             return this;
         }
-        Answers.Heeded heeded = Answers.heeded(this, answered);
+        FeedbackUpdate.Heeded heeded = FeedbackUpdate.heeded(this, answered);
         OrganSound after = trimmed(heeded.trims(), heeded.offsets());
         after.known = heeded.known();
         after.calibration = calibration;
@@ -141,11 +143,11 @@ public final class OrganSound {
     }
 
     /** Knows besides what these readings tell; what sounds is not changed. */
-    void learn(List<Reading> readings) {
+    void learn(List<MeterReading> readings) {
         double[] gradient = new double[unknowns.count()];
-        for (Reading reading : readings) {
+        for (MeterReading reading : readings) {
             expectedDba(reading, gradient);
-            known = known.after(gradient, Reading.NOISE_SD_DB);
+            known = known.after(gradient, MeterReading.NOISE_SD_DB);
         }
     }
 
@@ -160,7 +162,7 @@ public final class OrganSound {
     }
 
     /** The unknowns. */
-    Unknowns unknowns() {
+    Parameters unknowns() {
         return unknowns;
     }
 
@@ -176,7 +178,7 @@ public final class OrganSound {
      * @param gradient where the derivative is written; zeros where nothing sounds
      * @return empty where nothing sounds
      */
-    OptionalDouble expectedDba(Reading reading, double[] gradient) {
+    OptionalDouble expectedDba(MeterReading reading, double[] gradient) {
         Seats seats = seats(reading.present());
         double[] path = seats.organAt(reading.seat());
         power.compute(reading.registration(), reading.hands());
@@ -187,9 +189,10 @@ public final class OrganSound {
         if (reading.sung().isEmpty()) {
             return dbA(inNave);
         }
-        Reading.Sung sung = reading.sung().get();
+        MeterReading.Sung sung = reading.sung().get();
         // the meter hears all the singers, a singer hears all but himself
-        Assembly people = new Assembly(reading.present(), sung.singers() + 1, Assembly.Place.IN_THE_NAVE);
+        PeoplePresent people =
+                new PeoplePresent(reading.present(), sung.singers() + 1, PeoplePresent.Place.IN_THE_NAVE);
         double[] voice = voices[sung.strength().ordinal()];
         seats.singing(people, voice, singing);
         sureness.ofSinging(seats, people, voice, singing, ofSinging);
@@ -203,7 +206,7 @@ public final class OrganSound {
     }
 
     /** The level in dB(A) that a meter would read; empty where nothing sounds. */
-    public OptionalDouble expectedDba(Reading reading) {
+    public OptionalDouble expectedDba(MeterReading reading) {
         return expectedDba(reading, new double[unknowns.count()]);
     }
 
@@ -275,7 +278,7 @@ public final class OrganSound {
      * @param tempo beats a minute, if known
      */
     public Estimate estimate(Verse verse, int servicePeople, OptionalInt tempo) {
-        Assembly people = Assembly.of(verse, servicePeople);
+        PeoplePresent people = PeoplePresent.of(verse, servicePeople);
         Filled filled = filled(people.present());
         Seats seats = filled.seats();
         power.compute(verse.registration(), verse.hands());
@@ -305,7 +308,7 @@ public final class OrganSound {
                         ? OptionalDouble.of(lagMs * tempo.getAsInt() / MS_PER_MINUTE)
                         : OptionalDouble.empty(),
                 BandLevels.of(inNave),
-                new PlusMinus(known.sdDb(ofOrgan), known.sdDb(ofOrganAmong), known.sdDb(ofSinging)));
+                new StdDevs(known.sdDb(ofOrgan), known.sdDb(ofOrganAmong), known.sdDb(ofSinging)));
     }
 
     /**
@@ -326,9 +329,9 @@ public final class OrganSound {
      * @param verse a verse that is sung, or whose melody is soloed
      * @param servicePeople number of people at the service
      */
-    public Weighing weighing(Verse verse, int servicePeople) {
-        Assembly people = Assembly.of(verse, servicePeople);
-        return new Weighing(verse.mode(), people, seats(people.present()), voice(verse), power, hearing);
+    public MarginEvaluator weighing(Verse verse, int servicePeople) {
+        PeoplePresent people = PeoplePresent.of(verse, servicePeople);
+        return new MarginEvaluator(verse.mode(), people, seats(people.present()), voice(verse), power, hearing);
     }
 
     /**
@@ -354,7 +357,7 @@ public final class OrganSound {
     }
 
     private OptionalDouble levelInNave(Verse verse, int servicePeople) {
-        Seats seats = seats(Assembly.of(verse, servicePeople).present());
+        Seats seats = seats(PeoplePresent.of(verse, servicePeople).present());
         power.compute(verse.registration(), verse.hands());
         seats.organInNave(power.all(), inNave);
         sureness.ofOrgan(seats.organInNave(), inNave, ofOrgan);

@@ -2,6 +2,8 @@ package versewind.sound;
 
 import java.util.List;
 import java.util.Locale;
+import versewind.acoustics.TableResource;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Family;
 import versewind.organ.Pipe;
 

@@ -1,6 +1,7 @@
 package versewind.sound;
 
 import java.util.Arrays;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Trims;
@@ -58,18 +59,18 @@ final class Pipework {
             stopsOfRank[rank] = Arrays.copyOf(stopsOfRank[rank], stopsOfRank[rank].length + 1);
             stopsOfRank[rank][stopsOfRank[rank].length - 1] = stop;
         }
-        voicesOfStop = new int[stops][Keys.PLACES][];
-        Voices voices = new Voices(organ, tessitura);
+        voicesOfStop = new int[stops][KeyRouting.PLACES][];
+        RankSpectra voices = new RankSpectra(organ, tessitura);
         for (int stop = 0; stop < stops; stop++) {
-            for (int bit = 0; bit < Keys.PLACES; bit++) {
-                voicesOfStop[stop][bit] = voices.of(stop, Keys.part(bit), Keys.semitones(bit));
+            for (int bit = 0; bit < KeyRouting.PLACES; bit++) {
+                voicesOfStop[stop][bit] = voices.of(stop, KeyRouting.part(bit), KeyRouting.semitones(bit));
             }
         }
         power = new double[voices.count()][];
         melodyOfVoice = new boolean[power.length];
         for (int voice = 0; voice < power.length; voice++) {
             power[voice] = voices.power(voice);
-            melodyOfVoice[voice] = voices.part(voice) == Part.SOPRANO;
+            melodyOfVoice[voice] = voices.part(voice) == VoicePart.SOPRANO;
         }
         trimOfRank = trims(Trims.of(organ));
         lastSpoken = new int[power.length];
@@ -119,7 +120,7 @@ final class Pipework {
      * always in the same order: the result does not depend on what sounded before.
      *
      * @param stops indices of the stops drawn
-     * @param received the set that every division receives, {@link Keys#route}
+     * @param received the set that every division receives, {@link KeyRouting#route}
      */
     void speak(IndexSet stops, int[] received) {
         for (int stop = 0; stop < reached.length; stop++) {

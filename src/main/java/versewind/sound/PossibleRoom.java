@@ -2,6 +2,9 @@ package versewind.sound;
 
 import java.util.Locale;
 import java.util.Map;
+import versewind.acoustics.AbsorptionTable;
+import versewind.acoustics.Reverberation;
+import versewind.acoustics.RoomConstant;
 import versewind.organ.Room;
 
 /**

@@ -2,6 +2,13 @@ package versewind.sound;
 
 import java.util.List;
 import java.util.Optional;
+import versewind.acoustics.AbsorptionTable;
+import versewind.acoustics.AirTable;
+import versewind.acoustics.BandAudibility;
+import versewind.acoustics.BarronRevisedTheory;
+import versewind.acoustics.DiffuseField;
+import versewind.acoustics.Reverberation;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Room;
 
 /**

@@ -4,17 +4,17 @@ import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.plan.HandsAndFeet;
 
-/** {@link Keys} that remember what they were asked last. To be used again and again by one thread. */
+/** {@link KeyRouting} that remember what they were asked last. To be used again and again by one thread. */
 public final class Routing {
 
-    private final Keys keys;
+    private final KeyRouting keys;
     private final int[] received;
     private HandsAndFeet hands;
     private IndexSet couplers = IndexSet.EMPTY;
 
     /** The keyboards and couplers of an instrument. */
     public Routing(Instrument organ) {
-        keys = new Keys(organ);
+        keys = new KeyRouting(organ);
         received = new int[organ.divisions().size()];
     }
 
@@ -23,7 +23,7 @@ public final class Routing {
      *
      * @param playing where hands and feet play
      * @param drawn indices of the couplers drawn
-     * @return a set of {@link Keys#bit} places for every division; overwritten when it is asked again, not to be changed
+     * @return a set of {@link KeyRouting#bit} places for every division; overwritten when it is asked again, not to be changed
      */
     public int[] received(HandsAndFeet playing, IndexSet drawn) {
         if (!playing.equals(hands) || !drawn.equals(couplers)) {

@@ -1,5 +1,7 @@
 package versewind.sound;
 
+import versewind.acoustics.Reverberation;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Room;
 
 /**
@@ -50,12 +52,12 @@ final class Seats {
     }
 
     /** What the organ sounds like among the singers. */
-    void organAmong(Assembly.Place place, double[] organ, double[] heard) {
+    void organAmong(PeoplePresent.Place place, double[] organ, double[] heard) {
         multiply(organ, organAmong(place), heard);
     }
 
     /** What singers sound like: a congregation to one of them, a choir or a soloist to the nave. */
-    void singing(Assembly people, double[] voice, double[] heard) {
+    void singing(PeoplePresent people, double[] voice, double[] heard) {
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             heard[band] = voice[band]
                     * switch (people.place()) {
@@ -81,7 +83,7 @@ final class Seats {
     }
 
     /** From sound power to what is heard of the organ among the singers. */
-    double[] organAmong(Assembly.Place place) {
+    double[] organAmong(PeoplePresent.Place place) {
         return switch (place) {
             case IN_THE_NAVE -> organInNave;
             case AT_THE_CHOIR -> organAtChoir;
@@ -89,7 +91,7 @@ final class Seats {
     }
 
     /** What of the singing comes by way of the room: of a congregation the diffuse field, of a choir all of it. */
-    void singingByTheRoom(Assembly people, double[] voice, double[] heard) {
+    void singingByTheRoom(PeoplePresent people, double[] voice, double[] heard) {
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             heard[band] = voice[band]
                     * switch (people.place()) {
@@ -100,7 +102,7 @@ final class Seats {
     }
 
     /** Time in ms that sound needs from the organ to the farthest of the singers. */
-    double lagMs(Assembly.Place place) {
+    double lagMs(PeoplePresent.Place place) {
         double distanceM =
                 switch (place) {
                     case IN_THE_NAVE -> distances.farM();

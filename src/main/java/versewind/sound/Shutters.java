@@ -1,6 +1,8 @@
 package versewind.sound;
 
 import java.util.List;
+import versewind.acoustics.TableResource;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.BoxPosition;
 import versewind.organ.SwellBox;
 

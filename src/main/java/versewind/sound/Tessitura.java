@@ -1,6 +1,7 @@
 package versewind.sound;
 
 import java.util.List;
+import versewind.acoustics.TableResource;
 import versewind.organ.Division;
 
 /**
@@ -30,11 +31,11 @@ final class Tessitura {
     /** The tessitura of hymns on an instrument whose pedal goes up to a key. */
     static Tessitura overPedalTo(int topPedalKey) {
         List<List<String>> rows = TableResource.rows("tessitura.csv");
-        double[][] shares = new double[Part.values().length][rows.size()];
+        double[][] shares = new double[VoicePart.values().length][rows.size()];
         for (List<String> row : rows) {
             int key = Integer.parseInt(row.get(0));
-            for (Part part : Part.values()) {
-                int sounded = part == Part.BASS_ON_PEDAL ? lowered(key, topPedalKey) : key;
+            for (VoicePart part : VoicePart.values()) {
+                int sounded = part == VoicePart.BASS_ON_PEDAL ? lowered(key, topPedalKey) : key;
                 shares[part.ordinal()][sounded - LOWEST_KEY] += Double.parseDouble(row.get(1 + column(part)));
             }
         }
@@ -44,7 +45,7 @@ final class Tessitura {
         return new Tessitura(shares);
     }
 
-    private static int column(Part part) {
+    private static int column(VoicePart part) {
         return switch (part) {
             case SOPRANO -> 0;
             case ALTO -> 1;
@@ -77,7 +78,7 @@ final class Tessitura {
     }
 
     /** Whether a part sounds a key from one to below another. */
-    boolean sounds(Part part, int fromKey, int beforeKey) {
+    boolean sounds(VoicePart part, int fromKey, int beforeKey) {
         for (int key = fromKey; key < beforeKey; key++) {
             if (share(part, key) > 0) {
                 return true;
@@ -87,7 +88,7 @@ final class Tessitura {
     }
 
     /** Share of its time, 0 to 1, in which a part sounds a key; all shares of a part sum to 1. */
-    double share(Part part, int key) {
+    double share(VoicePart part, int key) {
         return shares[part.ordinal()][key - LOWEST_KEY];
     }
 }

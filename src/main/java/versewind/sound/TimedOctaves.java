@@ -3,6 +3,7 @@ package versewind.sound;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.SortedMap;
+import versewind.acoustics.Reverberation;
 import versewind.organ.Room;
 
 /**

@@ -3,6 +3,7 @@ package versewind.sound;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Footage;
 import versewind.organ.Stop;
 
@@ -47,7 +48,7 @@ final class Tone {
      *
      * @param semitones how far above its key each pipe sounds
      */
-    double[] mean(Tessitura tessitura, Part part, int semitones, int fromKey, int beforeKey) {
+    double[] mean(Tessitura tessitura, VoicePart part, int semitones, int fromKey, int beforeKey) {
         long which = ((part.ordinal() * 1000L + semitones + 500) * 1000 + fromKey) * 1000 + beforeKey;
         double[] known = means.get(which);
         if (known != null) {

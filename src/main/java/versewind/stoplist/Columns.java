@@ -11,14 +11,14 @@ final class Columns {
 
     private static final int TOLERANCE = 3;
 
-    private final Reading reading;
+    private final LineReader reading;
     private final List<Grid.Row> rows;
     private final List<Column> columns = new ArrayList<>();
     private Section current = Section.BEFORE;
 
     private record Column(int x, Section section) {}
 
-    Columns(Reading reading, List<Grid.Row> rows) {
+    Columns(LineReader reading, List<Grid.Row> rows) {
         this.reading = reading;
         this.rows = rows;
     }

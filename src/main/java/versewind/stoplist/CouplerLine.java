@@ -8,9 +8,9 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import versewind.organ.Coupler;
-import versewind.stoplist.RoughCoupler.End;
-import versewind.stoplist.RoughCoupler.Implied;
-import versewind.stoplist.RoughCoupler.Named;
+import versewind.stoplist.UnresolvedCoupler.End;
+import versewind.stoplist.UnresolvedCoupler.Implied;
+import versewind.stoplist.UnresolvedCoupler.Named;
 
 /**
  * The couplers of a line: "Swell to Great 16, 8, 4", "II/I, I/P", "Tirasses G.O., Pos., R\u00e9c.".
@@ -18,7 +18,7 @@ import versewind.stoplist.RoughCoupler.Named;
  * @param couplers what was read, each coupler once
  * @param rest what was not understood
  */
-record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
+record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
 
     /** Whether a line stands where couplers are listed. */
     enum Where {
@@ -57,7 +57,7 @@ record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
     private static final class Reader {
         private final Where where;
         private final String language;
-        private final List<RoughCoupler> couplers = new ArrayList<>();
+        private final List<UnresolvedCoupler> couplers = new ArrayList<>();
         private final List<String> rest = new ArrayList<>();
         private Set<Coupler.Kind> hint;
         private boolean tirasses;
@@ -146,7 +146,7 @@ record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
             CouplerWords words = CouplerWords.of(bare, language);
             int already = couplers.size();
             if (!couplers.isEmpty() && words.isOnlyPitches() && goesOn(bare)) {
-                RoughCoupler last = couplers.get(couplers.size() - 1);
+                UnresolvedCoupler last = couplers.get(couplers.size() - 1);
                 kindsInOrder(words.kinds()).forEach(kind -> couplers.add(last.with(kind)));
             } else if ((!couplers.isEmpty() || tirasses) && words.isOnlyDivisions()) {
                 further(bare, words);
@@ -160,7 +160,7 @@ record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
 
         /** Whether pitches alone go on with the coupler before: figures do, and "unison off" on one keyboard. */
         private boolean goesOn(String pitches) {
-            RoughCoupler last = couplers.get(couplers.size() - 1);
+            UnresolvedCoupler last = couplers.get(couplers.size() - 1);
             return !pitches.matches("(?i).*[a-z]{4,}.*")
                     || (pitches.matches("(?i)unison off") && last.source().equals(last.keyboard()));
         }
@@ -195,8 +195,9 @@ record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
                     && !words.isOnlyDivisions()
                     && ((among && !words.kinds().isEmpty() && !feet)
                             || Spelling.plain(text)
-                                    .matches(
-                                            "(?:sub[- ]?octaves?(?: to .*)?|unison off|octaves? (?:graves?|aigu\\w*)|subo[ck]ta\\w*koppel|supero[ck]ta\\w*koppel|sub-?oktave|sub and super octaves?)"));
+                                    .matches("(?:sub[- ]?octaves?(?: to .*)?|unison off|octaves?"
+                                            + " (?:graves?|aigu\\w*)|subo[ck]ta\\w*koppel|supero[ck]ta\\w*koppel|sub-?oktave|sub"
+                                            + " and super octaves?)"));
             return joined || said || own || alone;
         }
 
@@ -292,7 +293,7 @@ record CouplerLine(List<RoughCoupler> couplers, List<String> rest) {
         }
 
         private void add(String text, End source, End keyboard, List<Coupler.Kind> kinds) {
-            kinds.forEach(kind -> couplers.add(new RoughCoupler(text, source, keyboard, kind)));
+            kinds.forEach(kind -> couplers.add(new UnresolvedCoupler(text, source, keyboard, kind)));
         }
     }
 }

@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import versewind.organ.Coupler;
-import versewind.stoplist.RoughCoupler.Named;
+import versewind.stoplist.UnresolvedCoupler.Named;
 
 /**
  * The words of one coupler, sorted.
@@ -38,9 +38,9 @@ record CouplerWords(
             Spelling.set("to zu zum zur an ans auf au aux sur aan naar al alla allo ai til till on a op al\u00b4 "
                     + "sul sulla into in an's onto vid ved con");
     private static final Set<String> FILLERS = Spelling.set(
-            "und and et e y och og the de du le la von af from der des vom manual manuale manuaal man "
-                    + "clavier klavier teclado tasto organ organo reg normal mechanical mechanisch electric "
-                    + "also auch als pitch foot ft feet unison unisono uni il w keys hand werk full general bij das del dello della");
+            "und and et e y och og the de du le la von af from der des vom manual manuale manuaal man clavier klavier"
+                    + " teclado tasto organ organo reg normal mechanical mechanisch electric also auch als pitch foot ft"
+                    + " feet unison unisono uni il w keys hand werk full general bij das del dello della");
     private static final Set<String> THE_MANUAL =
             Spelling.set("manual manuals manuale manuaal clavier tasto tastiera manualen");
     private static final Pattern COUPLER = Pattern.compile(

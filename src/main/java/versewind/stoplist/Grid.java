@@ -46,7 +46,7 @@ final class Grid {
     private record Cell(int x, String text, Kind kind) {}
 
     /** The rows of plain lines; blank lines have none. */
-    static List<Row> rows(List<String> lines, Style style) {
+    static List<Row> rows(List<String> lines, ListStyle style) {
         List<Row> rows = new ArrayList<>();
         boolean afterBlank = true;
         for (int i = 0; i < lines.size(); i++) {
@@ -63,7 +63,7 @@ final class Grid {
         return List.copyOf(rows);
     }
 
-    private static List<Cell> tableCells(String line, Style style) {
+    private static List<Cell> tableCells(String line, ListStyle style) {
         List<Cell> cells = new ArrayList<>();
         String[] parts = BAR.split(line, -1);
         for (int i = 0; i < parts.length; i++) {
@@ -74,7 +74,7 @@ final class Grid {
         return cells;
     }
 
-    private static List<Cell> spacedCells(String line, Style style) {
+    private static List<Cell> spacedCells(String line, ListStyle style) {
         List<Cell> cells = new ArrayList<>();
         Matcher matcher = RUN.matcher(line);
         int from = 0;
@@ -88,7 +88,7 @@ final class Grid {
         return cells;
     }
 
-    private static Cell cell(int x, String text, Style style) {
+    private static Cell cell(int x, String text, ListStyle style) {
         if (isPitch(text)) {
             return new Cell(x, text, Kind.PITCH);
         }
@@ -108,11 +108,12 @@ final class Grid {
                 || (!rest.matches(".*[\\p{L}\\d].*") && text.matches("[^\\p{L}]*[\\dIVX].*"));
     }
 
-    private static List<Group> grouped(List<Cell> cells, Style style) {
+    private static List<Group> grouped(List<Cell> cells, ListStyle style) {
         boolean headings = cells.size() > 1
                 && cells.stream()
-                        .allMatch(cell -> Reading.isHalf(cell.text())
-                                || Heading.read(cell.text(), style.language()).isPresent());
+                        .allMatch(cell -> LineReader.isHalf(cell.text())
+                                || DivisionHeading.read(cell.text(), style.language())
+                                        .isPresent());
         if (headings) {
             return cells.stream().map(cell -> new Group(cell.x(), cell.text())).toList();
         }
@@ -158,9 +159,9 @@ final class Grid {
     }
 
     /** Whether words begin something of their own rather than go on with what stands left of them. */
-    private static boolean starts(String text, Style style) {
-        if (Reading.isHalf(text)
-                || Heading.read(text, style.language()).isPresent()
+    private static boolean starts(String text, ListStyle style) {
+        if (LineReader.isHalf(text)
+                || DivisionHeading.read(text, style.language()).isPresent()
                 || SectionWord.read(text, style.language()).isPresent()
                 || Tremulants.isOne(text)) {
             return true;

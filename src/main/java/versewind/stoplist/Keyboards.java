@@ -31,11 +31,11 @@ final class Keyboards {
 
     private static final int LONGEST_INITIALS = 3;
 
-    private final List<GatheredDivision> divisions;
-    private final List<GatheredDivision> manuals;
-    private final Map<GatheredDivision, Integer> numbers;
+    private final List<ParsedDivision> divisions;
+    private final List<ParsedDivision> manuals;
+    private final Map<ParsedDivision, Integer> numbers;
 
-    Keyboards(List<GatheredDivision> divisions, String language) {
+    Keyboards(List<ParsedDivision> divisions, String language) {
         this.divisions = divisions;
         this.manuals = divisions.stream()
                 .filter(each -> !each.isPedal() && !each.stops().isEmpty())
@@ -43,12 +43,12 @@ final class Keyboards {
         this.numbers = numbers(language);
     }
 
-    private Map<GatheredDivision, Integer> numbers(String language) {
+    private Map<ParsedDivision, Integer> numbers(String language) {
         Set<Integer> taken = new HashSet<>();
         divisions.forEach(each -> each.word().number().ifPresent(taken::add));
-        Map<GatheredDivision, Integer> given = new HashMap<>();
+        Map<ParsedDivision, Integer> given = new HashMap<>();
         int next = 1;
-        for (GatheredDivision manual : inOrder(language)) {
+        for (ParsedDivision manual : inOrder(language)) {
             if (manual.word().number().isPresent()) {
                 int own = manual.word().number().getAsInt();
                 given.put(manual, Math.max(1, Math.min(own, Division.MOST_MANUALS)));
@@ -64,8 +64,8 @@ final class Keyboards {
         return given;
     }
 
-    private List<GatheredDivision> inOrder(String language) {
-        List<GatheredDivision> order = new ArrayList<>(manuals);
+    private List<ParsedDivision> inOrder(String language) {
+        List<ParsedDivision> order = new ArrayList<>(manuals);
         if (order.size() >= 3 && (language.equals("en") || language.equals("fr"))) {
             order.sort(Comparator.comparingInt(each -> {
                 int place = ENGLISH_ORDER.indexOf(each.word().role());
@@ -76,16 +76,16 @@ final class Keyboards {
     }
 
     /** The manual of a division that has stops; empty for the pedal. */
-    OptionalInt number(GatheredDivision division) {
+    OptionalInt number(ParsedDivision division) {
         return division.isPedal() ? OptionalInt.empty() : OptionalInt.of(numbers.get(division));
     }
 
     /** The division that an end of a coupler means, which stands under the heading of a division or of none. */
-    Optional<GatheredDivision> meant(RoughCoupler.End end, int here) {
-        if (end instanceof RoughCoupler.Named named) {
+    Optional<ParsedDivision> meant(UnresolvedCoupler.End end, int here) {
+        if (end instanceof UnresolvedCoupler.Named named) {
             return meant(named.word());
         }
-        return switch ((RoughCoupler.Implied) end) {
+        return switch ((UnresolvedCoupler.Implied) end) {
             case MAIN -> main();
             case SECOND -> second();
             case PEDAL -> pedal();
@@ -94,7 +94,7 @@ final class Keyboards {
     }
 
     /** The division that a word means: by its own words, by its number, by its kind. */
-    Optional<GatheredDivision> meant(DivisionWord word) {
+    Optional<ParsedDivision> meant(DivisionWord word) {
         if (word.isPedal()) {
             return pedal();
         }
@@ -118,11 +118,11 @@ final class Keyboards {
     }
 
     /** "OW" for an Oberwerk, "Pos" for a Positiv: the division that begins with the first letter, if it is the only one. */
-    private Optional<GatheredDivision> initials(DivisionWord word) {
+    private Optional<ParsedDivision> initials(DivisionWord word) {
         if (word.words().length() > LONGEST_INITIALS) {
             return Optional.empty();
         }
-        List<GatheredDivision> fitting = manuals.stream()
+        List<ParsedDivision> fitting = manuals.stream()
                 .filter(each ->
                         Spelling.spelled(each.name()).startsWith(word.words().substring(0, 1)))
                 .toList();
@@ -131,29 +131,29 @@ final class Keyboards {
     }
 
     /** Where a tremulant is mostly found: in a box, else on the second manual. */
-    Optional<GatheredDivision> ofTremulant() {
+    Optional<ParsedDivision> ofTremulant() {
         return manuals.stream()
-                .filter(GatheredDivision::isEnclosed)
+                .filter(ParsedDivision::isEnclosed)
                 .findFirst()
                 .or(this::second)
                 .or(this::main);
     }
 
-    private Optional<GatheredDivision> main() {
+    private Optional<ParsedDivision> main() {
         return manuals.stream()
                 .filter(each -> each.word().role().equals("great"))
                 .findFirst()
                 .or(() -> manuals.stream().min(Comparator.comparingInt(numbers::get)));
     }
 
-    private Optional<GatheredDivision> second() {
-        Optional<GatheredDivision> main = main();
+    private Optional<ParsedDivision> second() {
+        Optional<ParsedDivision> main = main();
         return manuals.stream()
                 .filter(each -> !Optional.of(each).equals(main))
                 .min(Comparator.comparingInt(numbers::get));
     }
 
-    private Optional<GatheredDivision> pedal() {
-        return divisions.stream().filter(GatheredDivision::isPedal).findFirst();
+    private Optional<ParsedDivision> pedal() {
+        return divisions.stream().filter(ParsedDivision::isPedal).findFirst();
     }
 }

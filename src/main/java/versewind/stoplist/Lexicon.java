@@ -40,7 +40,7 @@ public final class Lexicon {
      * @param kind what is known of it
      * @param how how it was found
      */
-    public record Found(StopKind kind, HowSure how) {}
+    public record Found(StopKind kind, Confidence how) {}
 
     private static final class Holder {
         private static final Lexicon LEXICON = new Lexicon();
@@ -105,32 +105,32 @@ public final class Lexicon {
 
     /** One sentence on the stops of a name, for somebody who asks what it is. */
     public static Optional<String> describe(String name) {
-        return get().find(name, Setting.NONE).map(found -> found.kind().description());
+        return get().find(name, NameContext.NONE).map(found -> found.kind().description());
     }
 
     /** What is known of the stops of a name, if it is spelled in a known way or made of known parts. */
     public static Optional<StopKind> kindOf(String name) {
         return name.isBlank()
                 ? Optional.empty()
-                : get().known(name, Setting.NONE).map(Found::kind);
+                : get().known(name, NameContext.NONE).map(Found::kind);
     }
 
     /** What a name means where it stands. */
-    Optional<Found> find(String name, Setting setting) {
-        return known(name, setting).or(() -> nearby(name, setting).map(kind -> new Found(kind, HowSure.SPELLING)));
+    Optional<Found> find(String name, NameContext setting) {
+        return known(name, setting).or(() -> nearby(name, setting).map(kind -> new Found(kind, Confidence.SPELLING)));
     }
 
     /** What a name means where it stands, if it is spelled in a known way or made of known parts. */
-    Optional<Found> known(String name, Setting setting) {
+    Optional<Found> known(String name, NameContext setting) {
         return exact(name, setting)
                 .or(() -> exact(parts.spelledOut(name), setting))
-                .map(kind -> new Found(kind, HowSure.NAME))
+                .map(kind -> new Found(kind, Confidence.NAME))
                 .or(() -> parts.find(parts.spelledOut(name), part -> exact(part, setting))
-                        .map(kind -> new Found(kind, HowSure.PARTS)));
+                        .map(kind -> new Found(kind, Confidence.PARTS)));
     }
 
     /** What a name means that stands in the lexicon as it is, or as it sounds. */
-    Optional<StopKind> exact(String name, Setting setting) {
+    Optional<StopKind> exact(String name, NameContext setting) {
         Optional<StopKind> spelled = best(bySpelling.get(Spelling.spelled(name)), setting);
         return spelled.isPresent() ? spelled : best(bySound.get(Spelling.sounded(name)), setting);
     }
@@ -146,7 +146,7 @@ public final class Lexicon {
                 : Optional.empty();
     }
 
-    private static Optional<StopKind> best(List<Row> candidates, Setting setting) {
+    private static Optional<StopKind> best(List<Row> candidates, NameContext setting) {
         if (candidates == null) {
             return Optional.empty();
         }
@@ -158,14 +158,14 @@ public final class Lexicon {
     }
 
     /** Of rows that fit alike, the one of the list's language or of the pitch that is written. */
-    private static int near(Row row, Setting setting) {
+    private static int near(Row row, NameContext setting) {
         boolean isPitch = setting.footage()
                 .filter(feet -> feet.equals(row.kind().usualFootage(setting.inPedal())))
                 .isPresent();
         return (row.kind().language().equals(setting.language()) ? 2 : 0) + (isPitch ? 1 : 0);
     }
 
-    private Optional<StopKind> nearby(String name, Setting setting) {
+    private Optional<StopKind> nearby(String name, NameContext setting) {
         String typed = Spelling.spelled(name);
         if (typed.length() < SHORTEST_NEAR) {
             return Optional.empty();

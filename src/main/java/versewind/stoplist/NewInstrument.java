@@ -45,8 +45,9 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
     /** A stop of half a keyboard is reckoned as one of all of it with half its power. */
     private static final double HALF_TRIM_DB = -3;
 
-    private static final Pattern HALF = Pattern.compile(
-            "(?i)\\s(?:bass[io]?|treble|soprani?o?|bajos?|tiples?|dis[ck](?:ant)?\\.?|dessus|basse|mano (?:izquierda|derecha))$");
+    private static final Pattern HALF =
+            Pattern.compile("(?i)\\s(?:bass[io]?|treble|soprani?o?|bajos?|tiples?|dis[ck](?:ant)?\\.?|dessus|basse|mano"
+                    + " (?:izquierda|derecha))$");
 
     /**
      * Makes an instrument.
@@ -77,9 +78,8 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
         }
 
         NewInstrument made(String name) {
-            remarks.add(
-                    "The list says nothing of the room: a church of 4000 m3 with 300 seats and 2.2 s at 1000 Hz is supposed. Set its"
-                            + " own numbers in the file.");
+            remarks.add("The list says nothing of the room: a church of 4000 m3 with 300 seats and 2.2 s at 1000 Hz is"
+                    + " supposed. Set its own numbers in the file.");
             remarks.add("The action is taken for electric: couplers carry nothing along.");
             Map<String, ReadDivision> divisions = new LinkedHashMap<>();
             for (ReadDivision division : list.divisions()) {
@@ -156,13 +156,13 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                             OptionalInt.empty(),
                             readStops.get(name)))
                     .toList();
-            Lenders lenders = new Lenders(read);
+            BorrowedRanks lenders = new BorrowedRanks(read);
             List<Division> linked = new ArrayList<>();
             for (int d = 0; d < made.size(); d++) {
                 List<Stop> stops = new ArrayList<>();
                 for (int s = 0; s < made.get(d).stops().size(); s++) {
                     Stop stop = made.get(d).stops().get(s);
-                    Optional<StopName> lender = lenders.of(new Lenders.At(d, s))
+                    Optional<StopName> lender = lenders.of(new BorrowedRanks.At(d, s))
                             .map(at -> new StopName(
                                     made.get(at.division()).name(),
                                     made.get(at.division())
@@ -170,10 +170,10 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                                             .get(at.stop())
                                             .label()));
                     if (lender.isEmpty()
-                            && Lenders.says(read.get(d).stops().get(s)).isPresent()) {
-                        remarks.add(
-                                made.get(d).name() + " " + stop.label()
-                                        + " is said to be borrowed, and from what could not be found: it has pipes of its own.");
+                            && BorrowedRanks.says(read.get(d).stops().get(s)).isPresent()) {
+                        remarks.add(made.get(d).name() + " " + stop.label()
+                                + " is said to be borrowed, and from what could not be found: it has pipes of"
+                                + " its own.");
                     }
                     stops.add(lender.isPresent() ? stop.borrowing(lender.get()) : stop);
                 }

@@ -12,10 +12,10 @@ final class PlayingAids {
     private static final Pattern TREMULANTS_APART = Pattern.compile("[,;]|(?<=\\p{L}{4})\\.\\s");
     private static final Pattern AL_PEDALE = Pattern.compile("(?i)\\bal pedal\\w*");
 
-    private final Gathered gathered;
+    private final ParsedLines gathered;
     private final String language;
 
-    PlayingAids(Gathered gathered, String language) {
+    PlayingAids(ParsedLines gathered, String language) {
         this.gathered = gathered;
         this.language = language;
     }
@@ -37,8 +37,8 @@ final class PlayingAids {
 
     /** Takes in the couplers of a line, and the tremulants among them. */
     void take(CouplerLine read, int line, Section section) {
-        read.couplers()
-                .forEach(each -> gathered.couplers().add(new Gathered.PlacedCoupler(each, section.division(), line)));
+        read.couplers().forEach(each -> gathered.couplers()
+                .add(new ParsedLines.PlacedCoupler(each, section.division(), line)));
         for (String rest : read.rest()) {
             if (Tremulants.isOne(rest)) {
                 tremulant(Spelling.unnumbered(rest), rest, line, section);
@@ -66,7 +66,7 @@ final class PlayingAids {
 
     private void tremulant(String name, String text, int line, Section section) {
         for (Optional<DivisionWord> division : Tremulants.divisions(text, language)) {
-            gathered.tremulants().add(new Gathered.PlacedTremulant(name, division, shaken(section), line));
+            gathered.tremulants().add(new ParsedLines.PlacedTremulant(name, division, shaken(section), line));
         }
     }
 
@@ -90,7 +90,7 @@ final class PlayingAids {
     }
 
     private static boolean isAidOrNote(String text) {
-        return PistonLine.isOfPistons(text) || Recognition.isNote(text);
+        return PistonLine.isOfPistons(text) || StopClassifier.isNote(text);
     }
 
     /** Begins a part that holds no stops, with what stands on the line of its heading. */
@@ -115,13 +115,13 @@ final class PlayingAids {
     }
 
     /** Among stops a part of a line may still be a coupler: "Trumpet 8, Swell to Great". */
-    void amongStops(String segment, Recognition.None none, int line, Section section) {
+    void amongStops(String segment, StopClassifier.None none, int line, Section section) {
         CouplerLine read = CouplerLine.read(segment, CouplerLine.Where.ELSEWHERE, Set.of(), language);
         if (!read.couplers().isEmpty()) {
             take(read, line, section);
         } else if (Tremulants.isOne(segment)) {
             gathered.tremulants()
-                    .add(new Gathered.PlacedTremulant(
+                    .add(new ParsedLines.PlacedTremulant(
                             Spelling.unnumbered(segment), Optional.empty(), shaken(section), line));
         } else if (PistonLine.isOfPistons(segment)) {
             gathered.leaveOut(line, segment, "a playing aid, no stop", Unread.Weight.NOTE);

@@ -28,7 +28,7 @@ public record ReadStop(
         int ranks,
         Family family,
         Pipe pipe,
-        HowSure how,
+        Confidence how,
         double strengthDb,
         List<String> remarks,
         int line) {

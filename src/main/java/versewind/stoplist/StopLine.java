@@ -28,15 +28,16 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
     }
 
     private static final Pattern HALF = Pattern.compile(
-            "(?i)bass|treble|bassi|soprani|b|d|b/d|bas/discant|bas/disc|bass/diskant|discant|diskant|disc|dessus|basse|dess|bas|sopr|mano (?:izquierda|derecha)|m\\.?\\s?[id]\\.?|izquierda|derecha|izq\\.?|der\\.?|tiples|bajos|bajo|tiple|soprano|basso");
+            "(?i)bass|treble|bassi|soprani|b|d|b/d|bas/discant|bas/disc|bass/diskant|discant|diskant|disc|dessus|basse|dess|bas|sopr|mano"
+                    + " (?:izquierda|derecha)|m\\.?\\s?[id]\\.?|izquierda|derecha|izq\\.?|der\\.?|tiples|bajos|bajo|tiple|soprano|basso");
 
     /** Takes the text of one stop apart. */
-    static StopLine of(String text, Style style) {
+    static StopLine of(String text, ListStyle style) {
         return new StopWording(text, style).taken();
     }
 
     /** Whether a text names a known stop with its pitch. */
-    static boolean isPitchedStop(String text, Style style) {
+    static boolean isPitchedStop(String text, ListStyle style) {
         StopLine stop = of(text, style);
         return stop.mark != Mark.NONE
                 && Lexicon.get().known(stop.name, style.setting()).isPresent();

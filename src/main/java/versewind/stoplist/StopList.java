@@ -39,9 +39,9 @@ public record StopList(
     public static StopList read(String text) {
         List<String> lines =
                 Typography.broken(text).lines().map(Typography::plain).toList();
-        Style style = Style.of(lines);
-        Gathered gathered = Reading.of(Grid.rows(lines, style), style);
-        return new Conclusion(gathered, style.language()).stopList();
+        ListStyle style = ListStyle.of(lines);
+        ParsedLines gathered = LineReader.of(Grid.rows(lines, style), style);
+        return new StopListBuilder(gathered, style.language()).stopList();
     }
 
     /** All stops, division after division. */

@@ -19,7 +19,7 @@ final class StopSegments {
     private StopSegments() {}
 
     /** The texts, in their order. */
-    static List<String> of(String line, Style style) {
+    static List<String> of(String line, ListStyle style) {
         String kept = PARENTHESES
                 .matcher(line)
                 .replaceAll(match -> Matcher.quoteReplacement(
@@ -51,7 +51,7 @@ final class StopSegments {
     }
 
     /** "Principal 8' Octave 4' Mixtur 4f." without anything between. */
-    private static List<String> runOn(String part, Style style) {
+    private static List<String> runOn(String part, ListStyle style) {
         List<Integer> ends = new ArrayList<>();
         Matcher matcher = Feet.MARKED.matcher(part);
         List<int[]> pitches = new ArrayList<>();
@@ -83,7 +83,7 @@ final class StopSegments {
         return named >= 2 && named >= texts.size() - (rest ? 1 : 0) ? texts : List.of(part);
     }
 
-    private static boolean isNamed(String text, Style style) {
+    private static boolean isNamed(String text, ListStyle style) {
         String name = StopLine.of(text, style).name();
         return !name.isEmpty() && Lexicon.get().known(name, style.setting()).isPresent();
     }

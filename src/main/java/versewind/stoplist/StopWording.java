@@ -20,12 +20,15 @@ final class StopWording {
     private static final Pattern LEADING = Pattern.compile("^(\\d{1,3})(?:\\s+|\\s*-\\s+)(?=\\p{L})");
     private static final Pattern PIPES = Pattern.compile(
             "(?i)\\b\\d{1,4}\\s*(?:pipes?|notes?|pfeifen|tuyaux|pijpen|canne|tubos|piber|pipor|t\u00f6ne|tasten|bars?|bells|tubes|toner|chimes|tones|p\\b)|\\(?\\b(?:TC|CC|GG|FF)\\b\\)?");
-    private static final Pattern COMPASS = Pattern.compile(
-            "(?i)\\b(?:from|ab|vanaf|fra|fr\u00e5n|depuis|\u00e0 partir d[eu']|dal?|desde|v\\.?\\s?a\\.?|ten\\.?|tenor|from tenor|from middle|to|bis)\\s*(?:the\\s)?(?:tenor\\s|middle\\s|fiddle\\s)?[a-g](?:is|#)?\\s?[\\d'\u00b0]{0,4}(?![\\p{L}])|\\b[CFGacfg][#]?[\\d'\u00b0]{0,3}\\s?-\\s?[a-g][#]?[\\d'\u00b0]{1,3}(?![\\p{L}\\d])|\\b(?:tenor|middle) [cfg]\\b|\\bgrooved\\b.*$");
+    private static final Pattern COMPASS = Pattern.compile("(?i)\\b(?:from|ab|vanaf|fra|fr\u00e5n|depuis|\u00e0 partir"
+            + " d[eu']|dal?|desde|v\\.?\\s?a\\.?|ten\\.?|tenor|from tenor|from"
+            + " middle|to|bis)\\s*(?:the\\s)?(?:tenor\\s|middle\\s|fiddle\\s)?[a-g](?:is|#)?\\s?[\\d'\u00b0]{0,4}(?![\\p{L}])|\\b[CFGacfg][#]?[\\d'\u00b0]{0,3}\\s?-\\s?[a-g][#]?[\\d'\u00b0]{1,3}(?![\\p{L}\\d])|\\b(?:tenor|middle)"
+            + " [cfg]\\b|\\bgrooved\\b.*$");
     private static final Pattern INTERVALS = Pattern.compile(
             "(?<![\\d/'])(?:1|5|8|12|15|17|19|21|22|24|26|29|33|36)(?:\\s?[.,\u00b7-]\\s?(?:5|8|10|12|15|17|19|21|22|24|26|28|29|31|33|36|40|43)){1,8}\\.?(?![\\d/'])");
     private static final Pattern MATERIAL = Pattern.compile(
-            "(?i)\\b(?:\\d{1,3}\\s?%\\s?(?:tin|zinn|lead|blei|antimony|etain)?|spotted metal|plain metal|common metal)\\b");
+            "(?i)\\b(?:\\d{1,3}\\s?%\\s?(?:tin|zinn|lead|blei|antimony|etain)?|spotted metal|plain metal|common"
+                    + " metal)\\b");
     private static final Pattern BARE_RANKS =
             Pattern.compile("(?<![\\d/.,\\p{L}])(\\d{1,2})(?:\\s?[-/]\\s?(\\d{1,2}))?(?![\\d/\\p{L}'])");
     private static final Pattern IN_NAME =
@@ -35,7 +38,7 @@ final class StopWording {
             Pattern.compile("^[\\s.,;:*\u2022\u2020\u2021=~|/#+>-]+|[\\s.,;:*\u2022\u2020\u2021=~|/#+>-]+$");
     private static final char GAP = '\u0001';
 
-    private final Style style;
+    private final ListStyle style;
     private final List<Footage> feet = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
     private StopLine.Mark mark = StopLine.Mark.NONE;
@@ -43,7 +46,7 @@ final class StopWording {
     private String numeral = "";
     private String text;
 
-    StopWording(String text, Style style) {
+    StopWording(String text, ListStyle style) {
         this.style = style;
         this.text = ORDINAL.matcher(BULLET.matcher(text).replaceFirst("")).replaceFirst("");
         this.text = BULLET.matcher(this.text).replaceFirst("");

@@ -8,14 +8,14 @@ import versewind.organ.Stop;
 /** Gathers the stops of one line, and gives what its other parts are to whom it concerns. */
 final class StopsOfLine {
 
-    private final Gathered gathered;
+    private final ParsedLines gathered;
     private final PlayingAids aids;
-    private final Style style;
+    private final ListStyle style;
     private final int line;
     private final List<ReadStop> found = new ArrayList<>();
     private Section section;
 
-    StopsOfLine(Gathered gathered, PlayingAids aids, Style style, int line, Section section) {
+    StopsOfLine(ParsedLines gathered, PlayingAids aids, ListStyle style, int line, Section section) {
         this.gathered = gathered;
         this.aids = aids;
         this.style = style;
@@ -26,21 +26,24 @@ final class StopsOfLine {
     /** Reads the line, and says in which division whatever follows stands. */
     Section read(String text) {
         for (String segment : StopSegments.of(text, style)) {
-            Recognition recognition = recognised(segment);
-            if (recognition instanceof Recognition.Stops stops) {
+            StopClassifier recognition = recognised(segment);
+            if (recognition instanceof StopClassifier.Stops stops) {
                 take(stops.stops(), segment);
-            } else if (recognition instanceof Recognition.Further further) {
+            } else if (recognition instanceof StopClassifier.Further further) {
                 further(further.line(), segment);
-            } else if (recognition instanceof Recognition.None none) {
+            } else if (recognition instanceof StopClassifier.None none) {
                 aids.amongStops(segment, none, line, section);
             }
         }
         return section;
     }
 
-    private Recognition recognised(String text) {
-        return Recognition.of(
-                text, line, style, gathered.isInPedal(section) ? Setting.Keyboard.PEDAL : Setting.Keyboard.MANUAL);
+    private StopClassifier recognised(String text) {
+        return StopClassifier.of(
+                text,
+                line,
+                style,
+                gathered.isInPedal(section) ? NameContext.Keyboard.PEDAL : NameContext.Keyboard.MANUAL);
     }
 
     private void take(List<ReadStop> stops, String segment) {
@@ -80,8 +83,8 @@ final class StopsOfLine {
                 stops.set(stops.indexOf(last), last.pitched(feet, line));
                 return;
             }
-            Recognition again = recognised(last.name() + " " + feet + "'");
-            if (again instanceof Recognition.Stops more) {
+            StopClassifier again = recognised(last.name() + " " + feet + "'");
+            if (again instanceof StopClassifier.Stops more) {
                 found.addAll(more.stops());
                 stops.addAll(more.stops());
             }

@@ -4,11 +4,11 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import versewind.advice.Figure;
-import versewind.advice.Finding;
-import versewind.advice.Mend;
-import versewind.advice.Touch;
 import versewind.plan.Plan;
+import versewind.rules.Figure;
+import versewind.rules.Finding;
+import versewind.rules.Mend;
+import versewind.rules.Touch;
 
 /** Writes findings and touch as JSON. */
 final class AdviceJson {

@@ -3,13 +3,13 @@ package versewind.store;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.Optional;
-import versewind.advice.Advice;
-import versewind.advice.Assessment;
-import versewind.advice.Attendance;
-import versewind.advice.Ears;
 import versewind.organ.Instrument;
-import versewind.plan.Place;
 import versewind.plan.Plan;
+import versewind.plan.VersePlace;
+import versewind.rules.Advice;
+import versewind.rules.Assessment;
+import versewind.rules.Attendance;
+import versewind.rules.NoiseExposure;
 import versewind.sound.Estimate;
 
 /**
@@ -26,7 +26,7 @@ public final class AssessmentJson {
      * its verses, how each is played, how much louder it is than the verse before ("step") and what was said of it
      * ("heard", "present"; null where nothing was), what it means for the ears, and what was found.
      */
-    public static String of(Plan plan, Assessment assessment, Ears ears, Advice advice) {
+    public static String of(Plan plan, Assessment assessment, NoiseExposure ears, Advice advice) {
         return Generated.json(json -> {
             heading(json, plan);
             hymns(json, plan, place -> {
@@ -76,7 +76,7 @@ public final class AssessmentJson {
     /** Writes the fields of the verse at a place. */
     @FunctionalInterface
     private interface VerseFields {
-        void write(Place place) throws IOException;
+        void write(VersePlace place) throws IOException;
     }
 
     private static void hymns(JsonGenerator json, Plan plan, VerseFields fields) throws IOException {
@@ -88,7 +88,7 @@ public final class AssessmentJson {
             json.writeArrayFieldStart("verses");
             for (int verse = 0; verse < plan.hymns().get(hymn).verses().size(); verse++) {
                 json.writeStartObject();
-                fields.write(new Place(hymn, verse));
+                fields.write(new VersePlace(hymn, verse));
                 json.writeEndObject();
             }
             json.writeEndArray();

@@ -6,11 +6,11 @@ import java.nio.file.Path;
 /** The folder {@code bin/} of a library. Plans are moved there and back; nothing in it is ever taken away or written over. */
 public final class Bin {
 
-    private final Shelf plans;
-    private final Shelf bin;
+    private final JsonFolder plans;
+    private final JsonFolder bin;
     private final Disk disk;
 
-    Bin(Shelf plans, Shelf bin, Disk disk) {
+    Bin(JsonFolder plans, JsonFolder bin, Disk disk) {
         this.plans = plans;
         this.bin = bin;
         this.disk = disk;
@@ -49,8 +49,8 @@ public final class Bin {
             if (disk.exists(from)) {
                 disk.move(from, to);
             }
-            if (disk.exists(Drafts.pathOf(from))) {
-                disk.move(Drafts.pathOf(from), Drafts.pathOf(to));
+            if (disk.exists(Autosaves.pathOf(from))) {
+                disk.move(Autosaves.pathOf(from), Autosaves.pathOf(to));
             }
         } catch (IOException trouble) {
             throw BadFile.whole(from, "the plan could not be " + what, SafeFile.sentence(trouble));

@@ -8,8 +8,8 @@ import java.util.OptionalDouble;
 import versewind.organ.Instrument;
 import versewind.organ.Trims;
 import versewind.sound.Fit;
-import versewind.sound.NextReading;
-import versewind.sound.Reading;
+import versewind.sound.MeterReading;
+import versewind.sound.ReadingDesign;
 
 /**
  * A calibration as JSON, for other programs: the readings with what was and is expected of them, the trims, what to read
@@ -25,7 +25,7 @@ public final class CalibrationJson {
      * @param fit what the readings tell, if there are any
      * @param next what to read next
      */
-    public static String of(Instrument before, Optional<Fit> fit, List<NextReading.Proposed> next) {
+    public static String of(Instrument before, Optional<Fit> fit, List<ReadingDesign.Proposed> next) {
         return Generated.json(json -> {
             json.writeStringField("instrument", before.name());
             json.writeArrayFieldStart("readings");
@@ -45,7 +45,7 @@ public final class CalibrationJson {
                 trims(json, fit.get());
             }
             json.writeArrayFieldStart("next");
-            for (NextReading.Proposed proposed : next) {
+            for (ReadingDesign.Proposed proposed : next) {
                 json.writeStartObject();
                 reading(json, before, proposed.reading());
                 level(json, "expected", proposed.reading().dba());
@@ -85,7 +85,7 @@ public final class CalibrationJson {
         json.writeEndObject();
     }
 
-    private static void reading(JsonGenerator json, Instrument organ, Reading reading) throws IOException {
+    private static void reading(JsonGenerator json, Instrument organ, MeterReading reading) throws IOException {
         if (!reading.date().isBlank()) {
             json.writeStringField("date", reading.date());
         }

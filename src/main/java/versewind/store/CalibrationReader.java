@@ -13,8 +13,8 @@ import versewind.organ.StopName;
 import versewind.organ.Trims;
 import versewind.plan.Singing;
 import versewind.sound.Calibration;
+import versewind.sound.MeterReading;
 import versewind.sound.Offsets;
-import versewind.sound.Reading;
 import versewind.sound.Seat;
 
 /** Reads what an instrument's trims rest on. */
@@ -29,13 +29,13 @@ final class CalibrationReader {
         this.drawn = new VerseReader(KnownOrgan.of(instrument));
     }
 
-    Calibration calibration(Found found) throws BadFile {
+    Calibration calibration(LocatedValue found) throws BadFile {
         Fields fields = found.fields("singers", "room", "before", "readings");
         double singersDb = offset(fields, "singers");
         double roomDb = offset(fields, "room");
         Trims before = before(fields.at("before"));
         List<Calibration.Kept> kept = new ArrayList<>();
-        for (Found each : fields.at("readings").items()) {
+        for (LocatedValue each : fields.at("readings").items()) {
             kept.add(kept(each));
         }
         if (kept.isEmpty()) {
@@ -46,16 +46,17 @@ final class CalibrationReader {
     }
 
     private static double offset(Fields fields, String name) throws BadFile {
-        Optional<Found> found = fields.find(name);
+        Optional<LocatedValue> found = fields.find(name);
         return found.isPresent() ? found.get().number(-WIDEST_OFFSET_DB, WIDEST_OFFSET_DB) : 0;
     }
 
-    private Trims before(Found found) throws BadFile {
+    private Trims before(LocatedValue found) throws BadFile {
         Fields fields = found.fields("trim", "stops", "boxes");
         double organDb = InstrumentReader.trimDb(fields);
         Map<StopName, Double> stops = new HashMap<>();
-        for (Map.Entry<String, Found> division : fields.entries("stops").entrySet()) {
-            for (Map.Entry<String, Found> stop : division.getValue().entries().entrySet()) {
+        for (Map.Entry<String, LocatedValue> division : fields.entries("stops").entrySet()) {
+            for (Map.Entry<String, LocatedValue> stop :
+                    division.getValue().entries().entrySet()) {
                 StopName name = new StopName(division.getKey(), stop.getKey());
                 if (instrument.stop(name).isEmpty()) {
                     throw stop.getValue()
@@ -67,7 +68,7 @@ final class CalibrationReader {
             }
         }
         Map<String, Double> boxes = new HashMap<>();
-        for (Map.Entry<String, Found> box : fields.entries("boxes").entrySet()) {
+        for (Map.Entry<String, LocatedValue> box : fields.entries("boxes").entrySet()) {
             boxes.put(box.getKey(), trim(box.getValue()));
         }
         return new Trims(
@@ -81,11 +82,11 @@ final class CalibrationReader {
                         .toList());
     }
 
-    private static double trim(Found found) throws BadFile {
+    private static double trim(LocatedValue found) throws BadFile {
         return found.number(-Stop.WIDEST_TRIM_DB, Stop.WIDEST_TRIM_DB);
     }
 
-    private Calibration.Kept kept(Found found) throws BadFile {
+    private Calibration.Kept kept(LocatedValue found) throws BadFile {
         Fields fields = found.fields(
                 "date",
                 "seat",
@@ -105,7 +106,7 @@ final class CalibrationReader {
         Seat seat = fields.at("seat").choice(List.of(Seat.values()), Seat::word);
         int people = PlanReader.optionalWhole(fields, "people").orElse(0);
         OptionalInt singers = PlanReader.optionalWhole(fields, "singers");
-        Optional<Found> strength = fields.find("singing");
+        Optional<LocatedValue> strength = fields.find("singing");
         Singing singing = strength.isPresent()
                 ? strength.get().choice(List.of(Singing.values()), Singing::word)
                 : Singing.ORDINARY;
@@ -115,21 +116,21 @@ final class CalibrationReader {
         double afterDba = level(fields, "after");
         var hands = drawn.hands(fields);
         var registration = drawn.registration(fields);
-        Reading reading = fields.near("dBA")
-                .make(() -> new Reading(
+        MeterReading reading = fields.near("dBA")
+                .make(() -> new MeterReading(
                         date,
                         registration,
                         hands,
                         seat,
                         people,
                         singers.isPresent()
-                                ? Optional.of(new Reading.Sung(singers.getAsInt(), singing))
+                                ? Optional.of(new MeterReading.Sung(singers.getAsInt(), singing))
                                 : Optional.empty(),
                         dba));
         return new Calibration.Kept(reading, beforeDba, afterDba);
     }
 
     private static double level(Fields fields, String name) throws BadFile {
-        return fields.at(name).number(0, Reading.HIGHEST_DBA + WIDEST_OFFSET_DB);
+        return fields.at(name).number(0, MeterReading.HIGHEST_DBA + WIDEST_OFFSET_DB);
     }
 }

@@ -3,7 +3,7 @@ package versewind.store;
 import versewind.organ.Instrument;
 import versewind.organ.Trims;
 import versewind.sound.Calibration;
-import versewind.sound.Reading;
+import versewind.sound.MeterReading;
 
 /** Writes what an instrument's trims rest on. */
 final class CalibrationWriter {
@@ -62,7 +62,7 @@ final class CalibrationWriter {
     }
 
     private String reading(Block block, Calibration.Kept kept) {
-        Reading reading = kept.reading();
+        MeterReading reading = kept.reading();
         Row where = new Row();
         if (!reading.date().isBlank()) {
             where.text("date", reading.date());

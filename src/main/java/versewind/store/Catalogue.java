@@ -21,11 +21,11 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class Catalogue {
 
-    private final Shelf plans;
+    private final JsonFolder plans;
     private final Disk disk;
     private final Map<PlanFile, PlanEntry> known = new ConcurrentHashMap<>();
 
-    Catalogue(Shelf plans, Disk disk) {
+    Catalogue(JsonFolder plans, Disk disk) {
         this.plans = plans;
         this.disk = disk;
     }
@@ -35,11 +35,11 @@ public final class Catalogue {
         Set<String> drafted = new TreeSet<>();
         Map<String, Path> found = new HashMap<>();
         for (Path file : plans.files()) {
-            String id = Shelf.idOf(file);
+            String id = JsonFolder.idOf(file);
             if (Format.isId(id)) {
                 found.put(id, file);
             } else {
-                Drafts.idOf(file).filter(Format::isId).ifPresent(drafted::add);
+                Autosaves.idOf(file).filter(Format::isId).ifPresent(drafted::add);
             }
         }
         List<PlanFile> files = new ArrayList<>(found.size());
@@ -49,7 +49,7 @@ public final class Catalogue {
         }
         for (String id : drafted) {
             if (!found.containsKey(id)) {
-                files.add(new PlanFile(id, plans.path(id), true, edited(Drafts.pathOf(plans.path(id)))));
+                files.add(new PlanFile(id, plans.path(id), true, edited(Autosaves.pathOf(plans.path(id)))));
             }
         }
         files.sort(Catalogue::lastEditedFirst);
@@ -71,7 +71,7 @@ public final class Catalogue {
     }
 
     private PlanEntry readHead(PlanFile file) {
-        Map<String, String> head = Head.of(disk.exists(file.path()) ? file.path() : Drafts.pathOf(file.path()));
+        Map<String, String> head = Head.of(disk.exists(file.path()) ? file.path() : Autosaves.pathOf(file.path()));
         return new PlanEntry(
                 file, Head.titled(head, "title", file.id()), date(head), head.getOrDefault("instrument", ""));
     }

@@ -16,8 +16,8 @@ import versewind.organ.StopName;
 import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
 import versewind.sound.Calibration;
+import versewind.sound.MeterReading;
 import versewind.sound.OrganSound;
-import versewind.sound.Reading;
 
 /**
  * What an organ's readings say of it once it has changed. Where only names have changed all stays as it is; else the trims
@@ -108,7 +108,7 @@ final class ChangedCalibration {
     }
 
     /** The reading in the indices of today; empty where something of it is gone. */
-    private Optional<Reading> moved(Reading reading) {
+    private Optional<MeterReading> moved(MeterReading reading) {
         Registration drawn = reading.registration();
         List<OptionalInt> divisions = divisions();
         Optional<IndexSet> stops = moved(drawn.stops(), stops());
@@ -129,7 +129,7 @@ final class ChangedCalibration {
                 return Optional.empty();
             }
         }
-        return Optional.of(new Reading(
+        return Optional.of(new MeterReading(
                 reading.date(),
                 new Registration(stops.get(), couplers.get(), tremulants.get(), boxes),
                 new HandsAndFeet(reading.hands().layout(), right.getAsInt(), left.getAsInt()),

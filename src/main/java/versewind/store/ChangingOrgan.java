@@ -23,9 +23,9 @@ final class ChangingOrgan {
     private final Disk disk;
     private final SafeFile safe;
     private final Organs organs;
-    private final List<Shelf> shelves;
+    private final List<JsonFolder> shelves;
 
-    ChangingOrgan(Disk disk, SafeFile safe, Organs organs, List<Shelf> shelves) {
+    ChangingOrgan(Disk disk, SafeFile safe, Organs organs, List<JsonFolder> shelves) {
         this.disk = disk;
         this.safe = safe;
         this.organs = organs;
@@ -121,20 +121,20 @@ final class ChangingOrgan {
     }
 
     private static String nameOf(Path file) {
-        return Drafts.idOf(file).orElseGet(() -> Shelf.idOf(file));
+        return Autosaves.idOf(file).orElseGet(() -> JsonFolder.idOf(file));
     }
 
     /** Plans, unsaved work and what lies in the bin, if it is for this instrument. */
     private List<Path> filesOf(OpenOrgan open) {
-        String id = Shelf.idOf(open.path());
+        String id = JsonFolder.idOf(open.path());
         return shelves.stream().flatMap(shelf -> filesOf(shelf, id)).toList();
     }
 
-    private Stream<Path> filesOf(Shelf shelf, String id) {
+    private Stream<Path> filesOf(JsonFolder shelf, String id) {
         try {
             return shelf.inOrder().stream()
-                    .filter(file ->
-                            Format.isId(Shelf.idOf(file)) || Drafts.idOf(file).isPresent())
+                    .filter(file -> Format.isId(JsonFolder.idOf(file))
+                            || Autosaves.idOf(file).isPresent())
                     .filter(file -> isFor(file, id));
         } catch (BadFile noFolder) {
             return Stream.empty();
@@ -144,7 +144,7 @@ final class ChangingOrgan {
     /** Whether a file is a plan for an instrument; one that is broken tells so when it is opened. */
     private boolean isFor(Path file, String id) {
         try {
-            Found root = JsonTree.read(file, FileBytes.read(disk, file));
+            LocatedValue root = JsonTree.read(file, FileBytes.read(disk, file));
             return Optional.of(root.entries())
                     .filter(entries -> entries.containsKey("instrument"))
                     .filter(entries -> entries.get("instrument").node() instanceof Node.Text text

@@ -19,18 +19,18 @@ final class DivisionReader {
         }
         OptionalInt manual = manual(fields);
         int keys = fields.at("keys").whole();
-        Optional<Found> found = fields.find("box");
+        Optional<LocatedValue> found = fields.find("box");
         Optional<SwellBox> box = found.isPresent() ? Optional.of(box(found.get())) : Optional.empty();
         List<Stop> list = new ArrayList<>();
-        for (Found each : fields.at("stops").items()) {
+        for (LocatedValue each : fields.at("stops").items()) {
             list.add(stops.stop(name, each));
         }
         return fields.at("keys").make(() -> new Division(name, manual, keys, box, list));
     }
 
     private static OptionalInt manual(Fields fields) throws BadFile {
-        Optional<Found> manual = fields.find("manual");
-        Optional<Found> pedal = fields.find("pedal");
+        Optional<LocatedValue> manual = fields.find("manual");
+        Optional<LocatedValue> pedal = fields.find("pedal");
         if (manual.isPresent() == pedal.isPresent()) {
             throw (pedal.isPresent() ? pedal.get() : fields.object())
                     .bad(
@@ -47,7 +47,7 @@ final class DivisionReader {
         return OptionalInt.of(manual.get().whole());
     }
 
-    private static SwellBox box(Found found) throws BadFile {
+    private static SwellBox box(LocatedValue found) throws BadFile {
         double trimDb = InstrumentReader.trimDb(found.fields("trim"));
         return found.make(() -> new SwellBox(trimDb));
     }

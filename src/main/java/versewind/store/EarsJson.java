@@ -3,7 +3,7 @@ package versewind.store;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.Optional;
-import versewind.advice.Ears;
+import versewind.rules.NoiseExposure;
 
 /**
  * Writes what a plan means for the ears: the minutes that it sounds, and for either seat its distance in m, the mean level
@@ -12,7 +12,7 @@ import versewind.advice.Ears;
 final class EarsJson {
     private EarsJson() {}
 
-    static void write(JsonGenerator json, Ears ears) throws IOException {
+    static void write(JsonGenerator json, NoiseExposure ears) throws IOException {
         json.writeObjectFieldStart("ears");
         number(json, "minutes", ears.minutes());
         seat(json, "organist", ears.organist());
@@ -20,12 +20,12 @@ final class EarsJson {
         json.writeEndObject();
     }
 
-    private static void seat(JsonGenerator json, String name, Optional<Ears.Seat> found) throws IOException {
+    private static void seat(JsonGenerator json, String name, Optional<NoiseExposure.Seat> found) throws IOException {
         if (found.isEmpty()) {
             json.writeNullField(name);
             return;
         }
-        Ears.Seat seat = found.get();
+        NoiseExposure.Seat seat = found.get();
         json.writeObjectFieldStart(name);
         number(json, "distanceM", seat.distanceM());
         number(json, "dbA", seat.levelDba());

@@ -6,27 +6,27 @@ import java.util.Optional;
 
 /** The fields of an object in a file, each read as what it should be. */
 final class Fields {
-    private final Found object;
-    private final Map<String, Found> byName;
+    private final LocatedValue object;
+    private final Map<String, LocatedValue> byName;
 
-    Fields(Found object, Map<String, Found> byName) {
+    Fields(LocatedValue object, Map<String, LocatedValue> byName) {
         this.object = object;
         this.byName = byName;
     }
 
     /** The object itself. */
-    Found object() {
+    LocatedValue object() {
         return object;
     }
 
     /** A field that may be there. */
-    Optional<Found> find(String name) {
+    Optional<LocatedValue> find(String name) {
         return Optional.ofNullable(byName.get(name));
     }
 
     /** A field that must be there. */
-    Found at(String name) throws BadFile {
-        Found found = byName.get(name);
+    LocatedValue at(String name) throws BadFile {
+        LocatedValue found = byName.get(name);
         if (found == null) {
             throw object.bad("the field " + Quoted.text(name) + " is missing", "Add it here.");
         }
@@ -34,7 +34,7 @@ final class Fields {
     }
 
     /** A field that must be there, or the object where it is missing: to say where something is wrong. */
-    Found near(String name) {
+    LocatedValue near(String name) {
         return byName.getOrDefault(name, object);
     }
 
@@ -45,7 +45,7 @@ final class Fields {
 
     /** A name that must be there, and must not be blank. */
     String name(String name) throws BadFile {
-        Found found = at(name);
+        LocatedValue found = at(name);
         if (found.text().isBlank()) {
             throw found.bad("this must not be blank", "Write a name.");
         }
@@ -54,19 +54,19 @@ final class Fields {
 
     /** A text, "" where it is left out. */
     String textOrBlank(String name) throws BadFile {
-        Found found = byName.get(name);
+        LocatedValue found = byName.get(name);
         return found == null ? "" : found.text();
     }
 
     /** The items of a list, none where it is left out. */
-    List<Found> items(String name) throws BadFile {
-        Found found = byName.get(name);
+    List<LocatedValue> items(String name) throws BadFile {
+        LocatedValue found = byName.get(name);
         return found == null ? List.of() : found.items();
     }
 
     /** The values of an object by their names, none where it is left out. */
-    Map<String, Found> entries(String name) throws BadFile {
-        Found found = byName.get(name);
+    Map<String, LocatedValue> entries(String name) throws BadFile {
+        LocatedValue found = byName.get(name);
         return found == null ? Map.of() : found.entries();
     }
 }

@@ -18,8 +18,8 @@ final class Format {
     }
 
     /** Refuses a file of a later format before anything else in it can be misunderstood. */
-    static void check(Found root) throws BadFile {
-        Found format = new Fields(root, root.entries()).at("format");
+    static void check(LocatedValue root) throws BadFile {
+        LocatedValue format = new Fields(root, root.entries()).at("format");
         if (format.whole() != NUMBER) {
             throw format.bad(
                     "this program reads format " + NUMBER + ", not format " + format.whole(),

@@ -18,16 +18,17 @@ final class FormerlyReader {
         this.organ = organ;
     }
 
-    FormerNames names(Found found) throws BadFile {
+    FormerNames names(LocatedValue found) throws BadFile {
         Fields fields = found.fields("divisions", "stops", "couplers", "tremulants", "boxes");
         Map<StopName, Now<StopName>> stops = new LinkedHashMap<>();
-        for (Map.Entry<String, Found> division : fields.entries("stops").entrySet()) {
-            for (Map.Entry<String, Found> stop : division.getValue().entries().entrySet()) {
+        for (Map.Entry<String, LocatedValue> division : fields.entries("stops").entrySet()) {
+            for (Map.Entry<String, LocatedValue> stop :
+                    division.getValue().entries().entrySet()) {
                 stops.put(new StopName(division.getKey(), stop.getKey()), stop(stop.getValue()));
             }
         }
         Set<String> boxes = new LinkedHashSet<>();
-        for (Found box : fields.items("boxes")) {
+        for (LocatedValue box : fields.items("boxes")) {
             if (organ.division(box.text()).isEmpty()) {
                 throw missing(box, box.text());
             }
@@ -43,7 +44,7 @@ final class FormerlyReader {
 
     private static Map<String, Now<String>> all(Fields fields, String field, Predicate<String> exists) throws BadFile {
         Map<String, Now<String>> all = new LinkedHashMap<>();
-        for (Map.Entry<String, Found> entry : fields.entries(field).entrySet()) {
+        for (Map.Entry<String, LocatedValue> entry : fields.entries(field).entrySet()) {
             String name = entry.getValue().text();
             if (!name.isEmpty() && !exists.test(name)) {
                 throw missing(entry.getValue(), name);
@@ -53,7 +54,7 @@ final class FormerlyReader {
         return all;
     }
 
-    private Now<StopName> stop(Found found) throws BadFile {
+    private Now<StopName> stop(LocatedValue found) throws BadFile {
         String text = found.text();
         if (text.isEmpty()) {
             return Now.gone();
@@ -65,7 +66,7 @@ final class FormerlyReader {
         return Now.called(name);
     }
 
-    private static BadFile missing(Found found, String name) {
+    private static BadFile missing(LocatedValue found, String name) {
         return found.bad(
                 "the organ has no " + Quoted.text(name) + " today",
                 "Write what it is called above, or \"\" if it is gone.");

@@ -37,7 +37,7 @@ final class InstrumentReader {
 
     /** Reads an instrument and what its trims rest on. */
     static KnownOrgan readKnown(Path file, byte[] bytes) throws BadFile {
-        Found root = JsonTree.read(file, bytes);
+        LocatedValue root = JsonTree.read(file, bytes);
         Format.check(root);
         Fields fields = root.fields(
                 "format",
@@ -53,8 +53,8 @@ final class InstrumentReader {
                 "formerly",
                 "calibration");
         Instrument instrument = new InstrumentReader().instrument(fields);
-        Optional<Found> calibration = fields.find("calibration");
-        Optional<Found> formerly = fields.find("formerly");
+        Optional<LocatedValue> calibration = fields.find("calibration");
+        Optional<LocatedValue> formerly = fields.find("formerly");
         return new KnownOrgan(
                 instrument,
                 calibration.isPresent()
@@ -72,7 +72,7 @@ final class InstrumentReader {
         readDivisions(fields.at("divisions"));
         List<Coupler> couplers = couplers(fields.items("couplers"));
         List<Tremulant> tremulants = tremulants(fields.items("tremulants"));
-        Optional<Found> found = fields.find("pistons");
+        Optional<LocatedValue> found = fields.find("pistons");
         Pistons pistons = found.isPresent() ? pistons(found.get()) : Pistons.NONE;
         return fields.near("divisions")
                 .make(() ->
@@ -81,14 +81,14 @@ final class InstrumentReader {
 
     /** A trim that may be left out. */
     static double trimDb(Fields fields) throws BadFile {
-        Optional<Found> trim = fields.find("trim");
+        Optional<LocatedValue> trim = fields.find("trim");
         return trim.isPresent() ? trim.get().number(-Stop.WIDEST_TRIM_DB, Stop.WIDEST_TRIM_DB) : 0;
     }
 
-    private void readDivisions(Found found) throws BadFile {
-        Map<String, Found> seen = new HashMap<>();
-        Optional<Found> pedal = Optional.empty();
-        for (Found each : found.items()) {
+    private void readDivisions(LocatedValue found) throws BadFile {
+        Map<String, LocatedValue> seen = new HashMap<>();
+        Optional<LocatedValue> pedal = Optional.empty();
+        for (LocatedValue each : found.items()) {
             Fields fields = each.fields("name", "manual", "pedal", "keys", "box", "stops");
             requireNew(seen, fields.name("name"), fields.at("name"), "division");
             Division division = DivisionReader.division(fields, stops);
@@ -104,16 +104,16 @@ final class InstrumentReader {
         stops.checkBorrowing();
     }
 
-    private List<Coupler> couplers(List<Found> list) throws BadFile {
+    private List<Coupler> couplers(List<LocatedValue> list) throws BadFile {
         List<Coupler> couplers = new ArrayList<>();
-        Map<String, Found> seen = new HashMap<>();
-        for (Found each : list) {
+        Map<String, LocatedValue> seen = new HashMap<>();
+        for (LocatedValue each : list) {
             Fields fields = each.fields("name", "source", "keyboard", "kind");
             String name = fields.name("name");
             requireNew(seen, name, fields.at("name"), "coupler");
             String source = divisionName(fields.at("source"));
             String keyboard = divisionName(fields.at("keyboard"));
-            Optional<Found> found = fields.find("kind");
+            Optional<LocatedValue> found = fields.find("kind");
             Coupler.Kind kind = found.isPresent()
                     ? found.get().choice(List.of(Coupler.Kind.values()), Coupler.Kind::word)
                     : Coupler.Kind.UNISON;
@@ -122,10 +122,10 @@ final class InstrumentReader {
         return couplers;
     }
 
-    private List<Tremulant> tremulants(List<Found> list) throws BadFile {
+    private List<Tremulant> tremulants(List<LocatedValue> list) throws BadFile {
         List<Tremulant> tremulants = new ArrayList<>();
-        Map<String, Found> seen = new HashMap<>();
-        for (Found each : list) {
+        Map<String, LocatedValue> seen = new HashMap<>();
+        for (LocatedValue each : list) {
             Fields fields = each.fields("name", "division");
             String name = fields.name("name");
             requireNew(seen, name, fields.at("name"), "tremulant");
@@ -135,12 +135,13 @@ final class InstrumentReader {
         return tremulants;
     }
 
-    private Pistons pistons(Found found) throws BadFile {
+    private Pistons pistons(LocatedValue found) throws BadFile {
         Fields fields = found.fields("generals", "divisionals", "memory levels");
-        Optional<Found> generals = fields.find("generals");
+        Optional<LocatedValue> generals = fields.find("generals");
         int general = generals.isPresent() ? generals.get().whole() : 0;
         Map<String, Integer> divisionals = new LinkedHashMap<>();
-        for (Map.Entry<String, Found> each : fields.entries("divisionals").entrySet()) {
+        for (Map.Entry<String, LocatedValue> each :
+                fields.entries("divisionals").entrySet()) {
             divisionName(each.getValue(), each.getKey());
             divisionals.put(each.getKey(), each.getValue().whole());
         }
@@ -148,11 +149,11 @@ final class InstrumentReader {
         return found.make(() -> new Pistons(general, divisionals, memoryLevels));
     }
 
-    private String divisionName(Found found) throws BadFile {
+    private String divisionName(LocatedValue found) throws BadFile {
         return divisionName(found, found.text());
     }
 
-    private String divisionName(Found found, String name) throws BadFile {
+    private String divisionName(LocatedValue found, String name) throws BadFile {
         List<String> names = divisions.stream().map(Division::name).toList();
         if (!names.contains(name)) {
             throw found.bad(
@@ -162,8 +163,9 @@ final class InstrumentReader {
         return name;
     }
 
-    private static void requireNew(Map<String, Found> seen, String name, Found found, String thing) throws BadFile {
-        Found earlier = seen.put(name, found);
+    private static void requireNew(Map<String, LocatedValue> seen, String name, LocatedValue found, String thing)
+            throws BadFile {
+        LocatedValue earlier = seen.put(name, found);
         if (earlier != null) {
             throw found.bad(
                     "two " + thing + "s are called " + Quoted.text(name) + ", the first in line "

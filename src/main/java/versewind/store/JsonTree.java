@@ -61,7 +61,7 @@ final class JsonTree {
      * @param file its name, for the sentence if it is broken
      * @param bytes what is in it
      */
-    static Found read(Path file, byte[] bytes) throws BadFile {
+    static LocatedValue read(Path file, byte[] bytes) throws BadFile {
         if (bytes.length > LARGEST_FILE) {
             throw BadFile.at(file, 1, "", "the file is larger than 8 MB", "Look whether it is the file you mean.");
         }
@@ -73,12 +73,12 @@ final class JsonTree {
             JsonTree tree = new JsonTree(file, parser);
             try {
                 parser.nextToken();
-                Node root = tree.node(Place.ROOT, tree.line());
+                Node root = tree.node(JsonPath.ROOT, tree.line());
                 if (parser.nextToken() != null) {
                     throw BadFile.at(
                             file, tree.line(), "", "something follows after the end", "Take out what follows.");
                 }
-                return new Found(file, Place.ROOT, root);
+                return new LocatedValue(file, JsonPath.ROOT, root);
             } catch (JsonProcessingException broken) {
                 throw tree.broken(broken);
             }
@@ -106,7 +106,7 @@ final class JsonTree {
         return parser.currentTokenLocation().getLineNr();
     }
 
-    private Node node(Place place, int line) throws IOException, BadFile {
+    private Node node(JsonPath place, int line) throws IOException, BadFile {
         JsonToken token = parser.currentToken();
         return switch (token) {
             case START_OBJECT -> fields(place, line);
@@ -121,7 +121,7 @@ final class JsonTree {
         };
     }
 
-    private Node text(Place place, int line, String value) throws BadFile {
+    private Node text(JsonPath place, int line, String value) throws BadFile {
         if (value.codePoints().anyMatch(c -> Character.getType(c) == Character.SURROGATE)) {
             throw BadFile.at(
                     file, line, place.toString(), "half of a character stands here", "Write the whole character.");
@@ -129,12 +129,12 @@ final class JsonTree {
         return new Node.Text(line, value);
     }
 
-    private Node fields(Place place, int line) throws IOException, BadFile {
+    private Node fields(JsonPath place, int line) throws IOException, BadFile {
         Map<String, Node> byName = new LinkedHashMap<>();
         while (parser.nextToken() == JsonToken.FIELD_NAME) {
             String name = parser.currentName();
             int nameLine = line();
-            Place below = place.field(name);
+            JsonPath below = place.field(name);
             parser.nextToken();
             Node earlier = byName.put(name, node(below, nameLine));
             if (earlier != null) {
@@ -149,7 +149,7 @@ final class JsonTree {
         return new Node.Fields(line, byName);
     }
 
-    private Node items(Place place, int line) throws IOException, BadFile {
+    private Node items(JsonPath place, int line) throws IOException, BadFile {
         List<Node> list = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             list.add(node(place.item(list.size()), line()));

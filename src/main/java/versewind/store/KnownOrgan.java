@@ -6,8 +6,8 @@ import versewind.organ.Instrument;
 import versewind.organ.Trims;
 import versewind.sound.Calibration;
 import versewind.sound.Fit;
+import versewind.sound.MeterReading;
 import versewind.sound.OrganSound;
-import versewind.sound.Reading;
 
 /**
  * An instrument as its file has it, and what is known of it by readings.
@@ -29,7 +29,7 @@ public record KnownOrgan(Instrument instrument, Calibration calibration, FormerN
     }
 
     /** Fitted to these readings instead of those it rests on; to none, it is as it was before any. */
-    public KnownOrgan fittedTo(List<Reading> readings) {
+    public KnownOrgan fittedTo(List<MeterReading> readings) {
         OrganSound before = soundBeforeReadings();
         if (readings.isEmpty()) {
             return new KnownOrgan(before.organ(), Calibration.NONE, former);

@@ -20,10 +20,10 @@ public final class Library {
     private final Disk disk;
     private final SafeFile safe;
     private final Organs organs;
-    private final KeptWork kept;
-    private final Shelf plans;
+    private final OrganAutosave kept;
+    private final JsonFolder plans;
     private final Catalogue catalogue;
-    private final Shelf binned;
+    private final JsonFolder binned;
     private final Bin bin;
 
     /** The library in a folder, which may be empty or not there yet. */
@@ -35,10 +35,10 @@ public final class Library {
         this.disk = disk;
         this.safe = new SafeFile(disk);
         this.organs = new Organs(folder, disk, safe);
-        this.kept = new KeptWork(disk, safe, organs);
-        this.plans = new Shelf(folder.resolve("plans"), disk, "plan");
+        this.kept = new OrganAutosave(disk, safe, organs);
+        this.plans = new JsonFolder(folder.resolve("plans"), disk, "plan");
         this.catalogue = new Catalogue(plans, disk);
-        this.binned = new Shelf(folder.resolve("bin"), disk, "plan");
+        this.binned = new JsonFolder(folder.resolve("bin"), disk, "plan");
         this.bin = new Bin(plans, binned, disk);
     }
 
@@ -49,7 +49,7 @@ public final class Library {
      */
     public static Library founded(Path folder, Optional<Path> examples) throws BadFile {
         if (examples.isPresent() && !Files.exists(folder)) {
-            Founding.of(folder, examples.get());
+            LibrarySetup.of(folder, examples.get());
         }
         return new Library(folder);
     }
@@ -85,14 +85,14 @@ public final class Library {
 
     /** Opens the plan in a file. Where there is only unsaved work, it is the plan. */
     public OpenPlan openPlan(Path path) throws BadFile {
-        Path draftPath = Drafts.pathOf(path);
+        Path draftPath = Autosaves.pathOf(path);
         if (!disk.exists(path) && disk.exists(draftPath)) {
             PlanReader.Read read = organs.readPlan(draftPath);
             return new OpenPlan(read.plan(), read.organ(), path, Fingerprint.NO_FILE, kept.of(path));
         }
         byte[] bytes = FileBytes.read(disk, path);
         PlanReader.Read read = PlanReader.read(path, bytes, id -> organs.of(path, id));
-        Optional<Draft> draft = kept.of(path).filter(each -> !isSame(each, read.plan()));
+        Optional<Autosave> draft = kept.of(path).filter(each -> !isSame(each, read.plan()));
         return new OpenPlan(read.plan(), read.organ(), path, Fingerprint.of(bytes), draft);
     }
 
@@ -233,7 +233,7 @@ public final class Library {
     }
 
     /** The unsaved work that was kept beside a plan's file. */
-    Optional<Draft> draftOf(Path path) {
+    Optional<Autosave> draftOf(Path path) {
         return kept.of(path);
     }
 
@@ -252,7 +252,7 @@ public final class Library {
         return organs.shelf().freeId(name);
     }
 
-    private static boolean isSame(Draft draft, Plan plan) {
-        return draft instanceof Draft.Kept kept && kept.plan().equals(plan);
+    private static boolean isSame(Autosave draft, Plan plan) {
+        return draft instanceof Autosave.Kept kept && kept.plan().equals(plan);
     }
 }

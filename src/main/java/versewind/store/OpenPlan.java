@@ -14,7 +14,7 @@ import versewind.plan.Plan;
  * @param fingerprint what the file held
  * @param draft work that was kept beside it and is not in the file, if there is any
  */
-public record OpenPlan(Plan plan, KnownOrgan organ, Path path, Fingerprint fingerprint, Optional<Draft> draft) {
+public record OpenPlan(Plan plan, KnownOrgan organ, Path path, Fingerprint fingerprint, Optional<Autosave> draft) {
 
     /** The instrument it is made for. */
     public Instrument instrument() {

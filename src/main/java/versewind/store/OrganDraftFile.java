@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.workshop.DraftLine;
 import versewind.workshop.OrganDraft;
-import versewind.workshop.Part;
+import versewind.workshop.RowKind;
 
 /**
  * The file in which the draft of an instrument is kept until it is saved: its lines as they were typed, and of which
@@ -33,24 +33,24 @@ final class OrganDraftFile {
 
     /** Reads a draft; of one that began as another file, nothing is known of where its lines come from. */
     static OrganDraft read(Path path, byte[] bytes, Fingerprint now) throws BadFile {
-        Found root = JsonTree.read(path, bytes);
+        LocatedValue root = JsonTree.read(path, bytes);
         Format.check(root);
         Fields fields = root.fields("format", "of", "lines");
         boolean same = fields.text("of").equals(now.digest());
         List<DraftLine> lines = new ArrayList<>();
-        for (Found each : fields.items("lines")) {
+        for (LocatedValue each : fields.items("lines")) {
             Fields line = each.fields("part", "origin", "values");
-            Part part = line.at("part").choice(List.of(Part.values()), Part::word);
-            Optional<Found> origin = line.find("origin");
+            RowKind part = line.at("part").choice(List.of(RowKind.values()), RowKind::word);
+            Optional<LocatedValue> origin = line.find("origin");
             int place = origin.isPresent() ? origin.get().whole() : 0;
             List<String> values = new ArrayList<>();
-            for (Found value : line.items("values")) {
+            for (LocatedValue value : line.items("values")) {
                 values.add(value.text());
             }
             lines.add(each.make(() -> new DraftLine(
                     part, same && origin.isPresent() ? OptionalInt.of(place) : OptionalInt.empty(), values)));
         }
-        for (Part part : Part.values()) {
+        for (RowKind part : RowKind.values()) {
             if (!part.isRepeated() && lines.stream().noneMatch(line -> line.part() == part)) {
                 throw root.bad("a line is missing: " + part.word(), "Take the file away.");
             }

@@ -19,7 +19,7 @@ final class Organs {
 
     private final Disk disk;
     private final SafeFile safe;
-    private final Shelf shelf;
+    private final JsonFolder shelf;
     private final Map<Path, ReadOrgan> read = new ConcurrentHashMap<>();
 
     /** An instrument, and what its file held when it was read: plans of one organ read it once. */
@@ -28,10 +28,10 @@ final class Organs {
     Organs(Path library, Disk disk, SafeFile safe) {
         this.disk = disk;
         this.safe = safe;
-        this.shelf = new Shelf(library.resolve(INSTRUMENTS), disk, "organ");
+        this.shelf = new JsonFolder(library.resolve(INSTRUMENTS), disk, "organ");
     }
 
-    Shelf shelf() {
+    JsonFolder shelf() {
         return shelf;
     }
 
@@ -39,7 +39,7 @@ final class Organs {
     List<InstrumentEntry> entries() throws BadFile {
         List<InstrumentEntry> entries = new ArrayList<>();
         for (Path file : shelf.inOrder()) {
-            String id = Shelf.idOf(file);
+            String id = JsonFolder.idOf(file);
             if (Format.isId(id)) {
                 Map<String, String> head = Head.of(file);
                 entries.add(
@@ -57,7 +57,7 @@ final class Organs {
     /** Opens the instrument that a plan is made for, to be written again. */
     OpenOrgan openOf(OpenPlan plan) throws BadFile {
         String id = plan.plan().instrument();
-        for (Shelf each : shelvesFor(plan.path())) {
+        for (JsonFolder each : shelvesFor(plan.path())) {
             if (disk.exists(each.path(id))) {
                 return open(each.path(id));
             }
@@ -76,16 +76,16 @@ final class Organs {
     }
 
     /** The instrument that a plan names. */
-    KnownOrgan of(Path plan, Found id) throws BadFile {
-        List<Shelf> shelves = shelvesFor(plan);
-        for (Shelf each : shelves) {
+    KnownOrgan of(Path plan, LocatedValue id) throws BadFile {
+        List<JsonFolder> shelves = shelvesFor(plan);
+        for (JsonFolder each : shelves) {
             if (disk.exists(each.path(id.text()))) {
                 return known(each.path(id.text()));
             }
         }
         Set<Path> places = new LinkedHashSet<>();
         Set<String> ids = new TreeSet<>();
-        for (Shelf each : shelves) {
+        for (JsonFolder each : shelves) {
             places.add(each.path(id.text()).toAbsolutePath().normalize());
             ids.addAll(each.ids());
         }
@@ -95,9 +95,9 @@ final class Organs {
                 Nearest.sentence(id.text(), ids, "The instruments there are"));
     }
 
-    private List<Shelf> shelvesFor(Path plan) {
+    private List<JsonFolder> shelvesFor(Path plan) {
         Path beside = plan.resolveSibling("..").resolve(INSTRUMENTS).normalize();
-        return List.of(new Shelf(beside, disk, "organ"), shelf);
+        return List.of(new JsonFolder(beside, disk, "organ"), shelf);
     }
 
     private KnownOrgan known(Path path) throws BadFile {

@@ -15,10 +15,10 @@ import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Tremulant;
-import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
 
 /**
@@ -49,14 +49,14 @@ public final class PlanCsv {
     }
 
     private void service(Plan plan) {
-        Heading heading = plan.heading();
+        ServiceHeading heading = plan.heading();
         cells.put(CsvColumn.SERVICE, heading.title());
         cells.put(CsvColumn.DATE, heading.date().map(Object::toString).orElse(""));
         cells.put(CsvColumn.INSTRUMENT, plan.instrument());
         cells.put(CsvColumn.PEOPLE, Integer.toString(heading.people()));
         cells.put(
                 CsvColumn.SECONDS_A_MOVE,
-                heading.moveS() == Heading.USUAL_MOVE_S ? "" : Written.number(heading.moveS()));
+                heading.moveS() == ServiceHeading.USUAL_MOVE_S ? "" : Written.number(heading.moveS()));
         cells.put(CsvColumn.SERVICE_NOTES, heading.notes());
         if (plan.hymns().isEmpty()) {
             row();

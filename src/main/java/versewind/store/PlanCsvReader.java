@@ -11,9 +11,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Pattern;
-import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
 import versewind.plan.Verses;
 
@@ -96,7 +96,7 @@ public final class PlanCsvReader {
                     first.line(), "instrument: " + Quoted.text(id) + " is not the name of an instrument's file");
         }
         KnownOrgan organ = instruments.find(id);
-        Optional<Heading> heading = heading(first);
+        Optional<ServiceHeading> heading = heading(first);
         List<Hymn> hymns = hymns(new VerseCsvReader(organ.instrument(), this::cell));
         for (Csv.Row row : rows) {
             sameAs(first, row, CsvColumn.OF_SERVICE);
@@ -124,7 +124,7 @@ public final class PlanCsvReader {
         }
     }
 
-    private Optional<Heading> heading(Csv.Row row) {
+    private Optional<ServiceHeading> heading(Csv.Row row) {
         try {
             int people = VerseCsvReader.number(cell(row, CsvColumn.PEOPLE), CsvColumn.PEOPLE, 1, Verse.MOST_PEOPLE)
                     .orElseThrow(() -> new BadCell(CsvColumn.PEOPLE, "this must not be blank"));
@@ -132,7 +132,7 @@ public final class PlanCsvReader {
             if (title.isBlank()) {
                 throw new BadCell(CsvColumn.SERVICE, "this must not be blank");
             }
-            return Optional.of(new Heading(
+            return Optional.of(new ServiceHeading(
                     title,
                     date(cell(row, CsvColumn.DATE).strip()),
                     people,
@@ -146,11 +146,11 @@ public final class PlanCsvReader {
 
     private static double moveS(String written) throws BadCell {
         if (written.isEmpty()) {
-            return Heading.USUAL_MOVE_S;
+            return ServiceHeading.USUAL_MOVE_S;
         }
         if (SECONDS.matcher(written).matches()) {
             double moveS = Double.parseDouble(written.replace(',', '.'));
-            if (moveS >= Heading.SHORTEST_MOVE_S && moveS <= Heading.LONGEST_MOVE_S) {
+            if (moveS >= ServiceHeading.SHORTEST_MOVE_S && moveS <= ServiceHeading.LONGEST_MOVE_S) {
                 return moveS;
             }
         }

@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Pattern;
-import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
 
 /** Reads a plan's file, and the instrument it names. */
@@ -31,7 +31,7 @@ final class PlanReader {
          *
          * @param id where the name was found, a valid one
          */
-        KnownOrgan find(Found id) throws BadFile;
+        KnownOrgan find(LocatedValue id) throws BadFile;
     }
 
     /**
@@ -52,36 +52,36 @@ final class PlanReader {
      * @param instruments where its instrument is found
      */
     static Read read(Path file, byte[] bytes, Instruments instruments) throws BadFile {
-        Found root = JsonTree.read(file, bytes);
+        LocatedValue root = JsonTree.read(file, bytes);
         Format.check(root);
         Fields fields =
                 root.fields("format", "title", "date", "instrument", "people", SECONDS_A_MOVE, "notes", "hymns");
-        Heading heading = heading(fields);
+        ServiceHeading heading = heading(fields);
         String id = instrumentId(fields.at("instrument"));
-        List<Found> list = fields.at("hymns").items();
+        List<LocatedValue> list = fields.at("hymns").items();
         KnownOrgan organ = instruments.find(fields.at("instrument"));
         List<Hymn> hymns = new ArrayList<>();
         VerseReader verses = new VerseReader(organ);
-        for (Found each : list) {
+        for (LocatedValue each : list) {
             hymns.add(hymn(each, verses));
         }
         return new Read(new Plan(heading, id, hymns), organ, verses.isOutdated(), verses.gone());
     }
 
-    private static Heading heading(Fields fields) throws BadFile {
+    private static ServiceHeading heading(Fields fields) throws BadFile {
         String title = fields.text("title");
-        Optional<Found> found = fields.find("date");
+        Optional<LocatedValue> found = fields.find("date");
         Optional<LocalDate> date = found.isPresent() ? Optional.of(date(found.get())) : Optional.empty();
         int people = fields.at("people").whole();
         String notes = fields.textOrBlank("notes");
-        Optional<Found> move = fields.find(SECONDS_A_MOVE);
+        Optional<LocatedValue> move = fields.find(SECONDS_A_MOVE);
         double moveS = move.isPresent()
-                ? move.get().number(Heading.SHORTEST_MOVE_S, Heading.LONGEST_MOVE_S)
-                : Heading.USUAL_MOVE_S;
-        return fields.at("people").make(() -> new Heading(title, date, people, notes, moveS));
+                ? move.get().number(ServiceHeading.SHORTEST_MOVE_S, ServiceHeading.LONGEST_MOVE_S)
+                : ServiceHeading.USUAL_MOVE_S;
+        return fields.at("people").make(() -> new ServiceHeading(title, date, people, notes, moveS));
     }
 
-    private static LocalDate date(Found found) throws BadFile {
+    private static LocalDate date(LocatedValue found) throws BadFile {
         String written = found.text();
         if (DATE.matcher(written).matches()) {
             try {
@@ -93,7 +93,7 @@ final class PlanReader {
         throw found.bad(Quoted.text(written) + " is no date", "Write it like \"2026-10-04\", year, month, day.");
     }
 
-    private static String instrumentId(Found found) throws BadFile {
+    private static String instrumentId(LocatedValue found) throws BadFile {
         String id = found.text();
         if (!Format.isId(id)) {
             throw found.bad(
@@ -103,7 +103,7 @@ final class PlanReader {
         return id;
     }
 
-    private static Hymn hymn(Found found, VerseReader reader) throws BadFile {
+    private static Hymn hymn(LocatedValue found, VerseReader reader) throws BadFile {
         Fields fields = found.fields("number", "title", "tune", "metre", "key", "tempo", "notes", "verses");
         String number = fields.textOrBlank("number");
         String title = fields.text("title");
@@ -113,7 +113,7 @@ final class PlanReader {
         OptionalInt tempo = optionalWhole(fields, "tempo");
         String notes = fields.textOrBlank("notes");
         List<Verse> verses = new ArrayList<>();
-        for (Found each : fields.at("verses").items()) {
+        for (LocatedValue each : fields.at("verses").items()) {
             verses.add(reader.verse(each));
         }
         return fields.near("tempo").make(() -> new Hymn(number, title, tune, metre, key, tempo, notes, verses));
@@ -121,7 +121,7 @@ final class PlanReader {
 
     /** A whole number that may be left out. */
     static OptionalInt optionalWhole(Fields fields, String name) throws BadFile {
-        Optional<Found> found = fields.find(name);
+        Optional<LocatedValue> found = fields.find(name);
         return found.isPresent() ? OptionalInt.of(found.get().whole()) : OptionalInt.empty();
     }
 }

@@ -2,10 +2,10 @@ package versewind.store;
 
 import java.nio.charset.StandardCharsets;
 import versewind.organ.Instrument;
-import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
 
 /** Writes a plan's file. */
@@ -32,14 +32,14 @@ final class PlanWriter {
     }
 
     private String plan(Plan plan) {
-        Heading heading = plan.heading();
+        ServiceHeading heading = plan.heading();
         Block file = Block.file();
         file.field("format", Written.number(Format.NUMBER));
         file.text("title", heading.title());
         heading.date().ifPresent(date -> file.text("date", date.toString()));
         file.text("instrument", plan.instrument());
         file.field("people", Written.number(heading.people()));
-        if (heading.moveS() != Heading.USUAL_MOVE_S) {
+        if (heading.moveS() != ServiceHeading.USUAL_MOVE_S) {
             file.field(PlanReader.SECONDS_A_MOVE, Written.number(heading.moveS()));
         }
         file.textUnlessEmpty("notes", heading.notes());

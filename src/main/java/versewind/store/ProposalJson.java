@@ -8,11 +8,11 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.StopName;
 import versewind.plan.Hymn;
-import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 import versewind.proposal.Proposal;
-import versewind.proposal.Registrant;
+import versewind.proposal.RegistrationProposer;
 import versewind.proposal.ScorePart;
 import versewind.proposal.ServiceProposal;
 
@@ -24,7 +24,7 @@ public final class ProposalJson {
     private ProposalJson() {}
 
     /** Up to five proposals for a verse, the best first. */
-    public static String of(Plan plan, Instrument organ, Registrant.OfVerse found) {
+    public static String of(Plan plan, Instrument organ, RegistrationProposer.OfVerse found) {
         return Generated.json(json -> {
             heading(json, plan);
             json.writeArrayFieldStart("hymns");
@@ -88,7 +88,7 @@ public final class ProposalJson {
             throws IOException {
         json.writeArrayFieldStart("verses");
         for (int index = 0; index < plan.hymns().get(hymn).verses().size(); index++) {
-            Place place = new Place(hymn, index);
+            VersePlace place = new VersePlace(hymn, index);
             json.writeStartObject();
             verse(json, plan, place);
             json.writeArrayFieldStart("proposals");
@@ -103,7 +103,7 @@ public final class ProposalJson {
         json.writeEndArray();
     }
 
-    private static void verse(JsonGenerator json, Plan plan, Place place) throws IOException {
+    private static void verse(JsonGenerator json, Plan plan, VersePlace place) throws IOException {
         Verse verse = plan.hymns().get(place.hymn()).verses().get(place.verse());
         json.writeNumberField("place", place.verse() + 1);
         VerseJson.head(json, verse);

@@ -1,7 +1,7 @@
 package versewind.store;
 
 import java.util.Optional;
-import versewind.plan.Heading;
+import versewind.plan.ServiceHeading;
 
 /**
  * What became of giving a plan another title.
@@ -12,13 +12,13 @@ import versewind.plan.Heading;
 public record Renaming(String id, String trouble) {
 
     /** Gives a plan another title; its file gets the name that goes with it, if it has not that already. */
-    static Renaming of(Library library, Shelf plans, Bin bin, String id, String title) throws BadFile {
+    static Renaming of(Library library, JsonFolder plans, Bin bin, String id, String title) throws BadFile {
         OpenPlan open = library.openPlan(plans.path(id));
         if (open.draft().isPresent()) {
             return new Renaming(id, "There is unsaved work on it. Open it, and save or forget that first.");
         }
-        Heading was = open.plan().heading();
-        Heading heading = was.withTitle(title);
+        ServiceHeading was = open.plan().heading();
+        ServiceHeading heading = was.withTitle(title);
         SaveOutcome outcome = library.savePlan(open.with(open.plan().withHeading(heading)), WhenChanged.REFUSE);
         if (outcome instanceof SaveOutcome.NotSaved notSaved) {
             return new Renaming(id, notSaved.why());

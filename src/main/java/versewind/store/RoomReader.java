@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import versewind.acoustics.AbsorptionTable;
 import versewind.organ.Room;
-import versewind.sound.AbsorptionTable;
 import versewind.sound.PossibleRoom;
 
 /** Reads the room of an instrument. */
@@ -16,7 +16,7 @@ final class RoomReader {
 
     private RoomReader() {}
 
-    static Room room(Found found) throws BadFile {
+    static Room room(LocatedValue found) throws BadFile {
         Fields fields = found.fields("volume", "seats", "reverberation", "surfaces", "distances");
         double volumeM3 = fields.at("volume").number();
         int seats = fields.at("seats").whole();
@@ -26,8 +26,8 @@ final class RoomReader {
     }
 
     private static Room.Reverberation reverberation(Fields fields) throws BadFile {
-        Optional<Found> times = fields.find("reverberation");
-        Optional<Found> found = fields.find("surfaces");
+        Optional<LocatedValue> times = fields.find("reverberation");
+        Optional<LocatedValue> found = fields.find("surfaces");
         if (times.isEmpty() && found.isEmpty()) {
             throw fields.object()
                     .bad(
@@ -38,11 +38,11 @@ final class RoomReader {
         return times.isPresent() ? measured(times.get(), surfaces) : surfaces.orElseThrow();
     }
 
-    private static Room.Reverberation measured(Found found, Optional<Room.Surfaces> surfaces) throws BadFile {
+    private static Room.Reverberation measured(LocatedValue found, Optional<Room.Surfaces> surfaces) throws BadFile {
         Fields fields = found.fields(OCTAVES);
         SortedMap<Integer, Double> octaveS = new TreeMap<>();
         for (Integer octave : Room.OCTAVES_HZ) {
-            Optional<Found> time = fields.find(octave.toString());
+            Optional<LocatedValue> time = fields.find(octave.toString());
             if (time.isPresent()) {
                 octaveS.put(octave, time.get().number());
             }
@@ -50,10 +50,10 @@ final class RoomReader {
         return found.make(() -> new Room.MeasuredTimes(octaveS, surfaces));
     }
 
-    private static Room.Surfaces surfaces(Found found) throws BadFile {
+    private static Room.Surfaces surfaces(LocatedValue found) throws BadFile {
         AbsorptionTable table = AbsorptionTable.load();
         List<Room.Surface> list = new ArrayList<>();
-        for (Found each : found.items()) {
+        for (LocatedValue each : found.items()) {
             Fields fields = each.fields("material", "area");
             String material = material(table, fields.at("material"));
             double areaM2 = fields.at("area").number();
@@ -62,7 +62,7 @@ final class RoomReader {
         return found.make(() -> new Room.Surfaces(list));
     }
 
-    private static String material(AbsorptionTable table, Found found) throws BadFile {
+    private static String material(AbsorptionTable table, LocatedValue found) throws BadFile {
         String name = found.text();
         if (table.material(name).isEmpty()) {
             throw found.bad(
@@ -73,7 +73,7 @@ final class RoomReader {
         return name;
     }
 
-    private static Room.Distances distances(Found found) throws BadFile {
+    private static Room.Distances distances(LocatedValue found) throws BadFile {
         Fields fields = found.fields("nave", "far", "choir", "choir to nave", "console");
         double naveM = fields.at("nave").number();
         double farM = fields.at("far").number();

@@ -22,10 +22,10 @@ final class StopReader {
     static final String SEPARATOR = ": ";
 
     private final Map<StopName, Stop> byName = new LinkedHashMap<>();
-    private final Map<StopName, Found> places = new LinkedHashMap<>();
+    private final Map<StopName, LocatedValue> places = new LinkedHashMap<>();
 
     /** Reads a stop of a division. */
-    Stop stop(String division, Found found) throws BadFile {
+    Stop stop(String division, LocatedValue found) throws BadFile {
         Fields fields = found.fields(
                 "name", "feet", "ranks", "family", "pipe", "from", "trim", "outside the box", "composition");
         String name = fields.name("name");
@@ -43,9 +43,9 @@ final class StopReader {
         return stop;
     }
 
-    private void remember(StopName name, Stop stop, Found found) throws BadFile {
+    private void remember(StopName name, Stop stop, LocatedValue found) throws BadFile {
         byName.put(name, stop);
-        Found earlier = places.put(name, found);
+        LocatedValue earlier = places.put(name, found);
         if (earlier != null) {
             throw found.bad(
                     Quoted.plain(name.division()) + " has two stops called " + Quoted.text(name.label())
@@ -59,11 +59,11 @@ final class StopReader {
     }
 
     private static Optional<Footage> optionalFeet(Fields fields) throws BadFile {
-        Optional<Found> found = fields.find("feet");
+        Optional<LocatedValue> found = fields.find("feet");
         return found.isPresent() ? Optional.of(feet(found.get())) : Optional.empty();
     }
 
-    private static Footage feet(Found found) throws BadFile {
+    private static Footage feet(LocatedValue found) throws BadFile {
         String written = found.text();
         Optional<Footage> feet = Footage.parse(written);
         if (feet.isEmpty()) {
@@ -75,17 +75,17 @@ final class StopReader {
     }
 
     private static Pipe pipe(Fields fields, Family family) throws BadFile {
-        Optional<Found> pipe = fields.find("pipe");
+        Optional<LocatedValue> pipe = fields.find("pipe");
         return pipe.isPresent() ? pipe.get().choice(List.of(Pipe.values()), Pipe::word) : family.usualPipe();
     }
 
     private static int ranks(Fields fields) throws BadFile {
-        Optional<Found> ranks = fields.find("ranks");
+        Optional<LocatedValue> ranks = fields.find("ranks");
         return ranks.isPresent() ? ranks.get().whole() : 1;
     }
 
     private static Stop.Enclosure enclosure(Fields fields) throws BadFile {
-        Optional<Found> outside = fields.find("outside the box");
+        Optional<LocatedValue> outside = fields.find("outside the box");
         return outside.isPresent() && outside.get().truth()
                 ? Stop.Enclosure.OUTSIDE_THE_BOX
                 : Stop.Enclosure.AS_ITS_DIVISION;
@@ -93,9 +93,9 @@ final class StopReader {
 
     private static List<MixtureBreak> composition(Fields fields) throws BadFile {
         List<MixtureBreak> composition = new ArrayList<>();
-        for (Found each : fields.items("composition")) {
+        for (LocatedValue each : fields.items("composition")) {
             Fields part = each.fields("from", "feet");
-            Found from = part.at("from");
+            LocatedValue from = part.at("from");
             Optional<Integer> key = KeyName.parse(from.text());
             if (key.isEmpty()) {
                 throw from.bad(
@@ -103,7 +103,7 @@ final class StopReader {
                         "Write C to B for the bottom octave, then c, c1, c2 and so on, sharps like \"c#1\".");
             }
             List<Footage> feet = new ArrayList<>();
-            for (Found pitch : part.at("feet").items()) {
+            for (LocatedValue pitch : part.at("feet").items()) {
                 feet.add(feet(pitch));
             }
             composition.add(each.make(() -> new MixtureBreak(key.get(), feet)));
@@ -112,7 +112,7 @@ final class StopReader {
     }
 
     private static Optional<StopName> borrowed(Fields fields) throws BadFile {
-        Optional<Found> found = fields.find("from");
+        Optional<LocatedValue> found = fields.find("from");
         if (found.isEmpty()) {
             return Optional.empty();
         }
@@ -120,7 +120,7 @@ final class StopReader {
     }
 
     /** The stop that a text names with its division. */
-    static StopName stopName(Found found, String text) throws BadFile {
+    static StopName stopName(LocatedValue found, String text) throws BadFile {
         int cut = text.indexOf(SEPARATOR);
         if (cut < 0) {
             throw found.bad(
@@ -133,7 +133,7 @@ final class StopReader {
     /** Sees that every stop that is borrowed exists, has as many ranks, and is not borrowed from itself. */
     void checkBorrowing() throws BadFile {
         for (Map.Entry<StopName, Stop> entry : byName.entrySet()) {
-            Found found = places.get(entry.getKey());
+            LocatedValue found = places.get(entry.getKey());
             Set<StopName> seen = new HashSet<>();
             StopName at = entry.getKey();
             while (byName.get(at).borrowed().isPresent()) {
@@ -147,7 +147,7 @@ final class StopReader {
         }
     }
 
-    private void requireLender(Found found, Stop stop, StopName lender) throws BadFile {
+    private void requireLender(LocatedValue found, Stop stop, StopName lender) throws BadFile {
         Stop lending = byName.get(lender);
         if (lending == null) {
             List<String> names =

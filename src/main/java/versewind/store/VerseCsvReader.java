@@ -8,7 +8,6 @@ import java.util.OptionalInt;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import versewind.advice.Rule;
 import versewind.organ.BoxPosition;
 import versewind.organ.Division;
 import versewind.organ.IndexSet;
@@ -16,9 +15,9 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Stop;
 import versewind.organ.StopName;
-import versewind.plan.Answer;
+import versewind.plan.Feedback;
 import versewind.plan.HandsAndFeet;
-import versewind.plan.Heard;
+import versewind.plan.HeardAs;
 import versewind.plan.Locks;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
@@ -26,6 +25,7 @@ import versewind.plan.Silenced;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
+import versewind.rules.Rule;
 
 /** Reads verses from the rows of a spreadsheet for one instrument. */
 final class VerseCsvReader {
@@ -88,14 +88,14 @@ final class VerseCsvReader {
         return silenced;
     }
 
-    private Optional<Answer> answer(Csv.Row row) throws BadCell {
+    private Optional<Feedback> answer(Csv.Row row) throws BadCell {
         if (isBlank(row, CsvColumn.HEARD)) {
             return Optional.empty();
         }
-        Heard heard = word(row, CsvColumn.HEARD, Heard.values(), Heard::word);
+        HeardAs heard = word(row, CsvColumn.HEARD, HeardAs.values(), HeardAs::word);
         int present = number(cell.apply(row, CsvColumn.PRESENT), CsvColumn.PRESENT, 1, Verse.MOST_PEOPLE)
                 .orElseThrow(() -> new BadCell(CsvColumn.PRESENT, "this must not be blank where something was heard"));
-        return Optional.of(new Answer(heard, present));
+        return Optional.of(new Feedback(heard, present));
     }
 
     private boolean isBlank(Csv.Row row, CsvColumn column) {

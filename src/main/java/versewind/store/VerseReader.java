@@ -11,7 +11,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import versewind.advice.Rule;
 import versewind.organ.BoxPosition;
 import versewind.organ.FormerNames;
 import versewind.organ.FormerNames.Now;
@@ -20,9 +19,9 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Stop;
 import versewind.organ.StopName;
-import versewind.plan.Answer;
+import versewind.plan.Feedback;
 import versewind.plan.HandsAndFeet;
-import versewind.plan.Heard;
+import versewind.plan.HeardAs;
 import versewind.plan.Locks;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
@@ -30,6 +29,7 @@ import versewind.plan.Silenced;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
+import versewind.rules.Rule;
 
 /**
  * Reads the verses of a plan for one instrument. A name of former days is taken for what it is called today; what is gone is
@@ -77,7 +77,7 @@ final class VerseReader {
         return said;
     }
 
-    Verse verse(Found found) throws BadFile {
+    Verse verse(LocatedValue found) throws BadFile {
         Fields fields = found.fields(
                 "kind",
                 "label",
@@ -107,12 +107,12 @@ final class VerseReader {
         HandsAndFeet hands = hands(fields);
         Registration registration = registration(fields);
         String piston = fields.textOrBlank("piston");
-        Optional<Found> moodFound = fields.find("mood");
+        Optional<LocatedValue> moodFound = fields.find("mood");
         Mood mood = moodFound.isPresent() ? moodFound.get().choice(List.of(Mood.values()), Mood::word) : Mood.PLAIN;
         Locks locks = locks(fields);
         String note = noted(fields.textOrBlank("note"));
         List<Silenced> silenced = silenced(fields.entries("silenced"));
-        Optional<Answer> answer = answer(fields);
+        Optional<Feedback> answer = answer(fields);
         return fields.near("people")
                 .make(() -> new Verse(
                         kind,
@@ -131,8 +131,8 @@ final class VerseReader {
     }
 
     private Locks locks(Fields fields) throws BadFile {
-        Optional<Found> always = fields.find("always");
-        Optional<Found> never = fields.find("never");
+        Optional<LocatedValue> always = fields.find("always");
+        Optional<LocatedValue> never = fields.find("never");
         IndexSet in = always.isPresent() ? stops(always.get()) : IndexSet.EMPTY;
         IndexSet out = never.isPresent() ? stops(never.get()) : IndexSet.EMPTY;
         IndexSet both = in.minus(in.minus(out));
@@ -150,23 +150,23 @@ final class VerseReader {
         return new Locks(in, out);
     }
 
-    private static Optional<Answer> answer(Fields fields) throws BadFile {
-        Optional<Found> found = fields.find("heard");
+    private static Optional<Feedback> answer(Fields fields) throws BadFile {
+        Optional<LocatedValue> found = fields.find("heard");
         if (found.isEmpty()) {
-            Optional<Found> alone = fields.find("present");
+            Optional<LocatedValue> alone = fields.find("present");
             if (alone.isPresent()) {
                 throw alone.get().bad("nothing is said of what was heard", "Write \"heard\" too, or leave this out.");
             }
             return Optional.empty();
         }
-        Heard heard = found.get().choice(List.of(Heard.values()), Heard::word);
+        HeardAs heard = found.get().choice(List.of(HeardAs.values()), HeardAs::word);
         int present = fields.at("present").whole();
-        return Optional.of(fields.at("present").make(() -> new Answer(heard, present)));
+        return Optional.of(fields.at("present").make(() -> new Feedback(heard, present)));
     }
 
-    private static List<Silenced> silenced(Map<String, Found> entries) throws BadFile {
+    private static List<Silenced> silenced(Map<String, LocatedValue> entries) throws BadFile {
         List<Silenced> silenced = new ArrayList<>();
-        for (Map.Entry<String, Found> entry : entries.entrySet()) {
+        for (Map.Entry<String, LocatedValue> entry : entries.entrySet()) {
             String rule = entry.getKey();
             if (Rule.ofWord(rule).isEmpty()) {
                 throw entry.getValue()
@@ -188,7 +188,7 @@ final class VerseReader {
         return new HandsAndFeet(layout, manual(fields.at("right")), manual(fields.at("left")));
     }
 
-    private int manual(Found found) throws BadFile {
+    private int manual(LocatedValue found) throws BadFile {
         Optional<String> name = division(found, found.text());
         if (name.isEmpty()) {
             return instrument.mainDivision();
@@ -208,8 +208,8 @@ final class VerseReader {
                 knobs(fields.items("couplers"), couplers, name -> former.coupler(instrument, name), "coupler"),
                 knobs(fields.items("tremulants"), tremulants, name -> former.tremulant(instrument, name), "tremulant"),
                 Registration.silent(instrument).boxes());
-        for (Map.Entry<String, Found> entry : fields.entries("boxes").entrySet()) {
-            Found found = entry.getValue();
+        for (Map.Entry<String, LocatedValue> entry : fields.entries("boxes").entrySet()) {
+            LocatedValue found = entry.getValue();
             Optional<String> name = division(found, entry.getKey());
             if (name.isEmpty()) {
                 continue;
@@ -227,12 +227,12 @@ final class VerseReader {
         return drawn;
     }
 
-    private IndexSet stops(Found found) throws BadFile {
+    private IndexSet stops(LocatedValue found) throws BadFile {
         List<Integer> drawn = new ArrayList<>();
-        for (Map.Entry<String, Found> entry : found.entries().entrySet()) {
+        for (Map.Entry<String, LocatedValue> entry : found.entries().entrySet()) {
             Optional<String> division = division(entry.getValue(), entry.getKey());
             Set<String> seen = new HashSet<>();
-            for (Found each : entry.getValue().items()) {
+            for (LocatedValue each : entry.getValue().items()) {
                 StopName written = new StopName(entry.getKey(), each.text());
                 Optional<Now<StopName>> now = former.stop(instrument, written);
                 if (now.isEmpty()) {
@@ -248,7 +248,7 @@ final class VerseReader {
         return IndexSet.of(drawn.stream().mapToInt(Integer::intValue));
     }
 
-    private BadFile noStop(Found found, String division) throws BadFile {
+    private BadFile noStop(LocatedValue found, String division) throws BadFile {
         List<String> labels = instrument.division(division).isPresent()
                 ? instrument.divisions().get(instrument.division(division).getAsInt()).stops().stream()
                         .map(Stop::label)
@@ -260,11 +260,11 @@ final class VerseReader {
     }
 
     private IndexSet knobs(
-            List<Found> found, List<String> names, Function<String, Optional<Now<String>>> former, String thing)
+            List<LocatedValue> found, List<String> names, Function<String, Optional<Now<String>>> former, String thing)
             throws BadFile {
         List<Integer> drawn = new ArrayList<>();
         Set<String> seen = new HashSet<>();
-        for (Found each : found) {
+        for (LocatedValue each : found) {
             String name = each.text();
             Optional<Now<String>> now = former.apply(name);
             if (now.isEmpty()) {
@@ -278,14 +278,14 @@ final class VerseReader {
         return IndexSet.of(drawn.stream().mapToInt(Integer::intValue));
     }
 
-    private static void requireOnce(Set<String> seen, String name, Found found) throws BadFile {
+    private static void requireOnce(Set<String> seen, String name, LocatedValue found) throws BadFile {
         if (!seen.add(name)) {
             throw found.bad(Quoted.text(name) + " stands here twice", "Take one of the two out.");
         }
     }
 
     /** The division of today that is meant; empty where it is gone, which is noted. */
-    private Optional<String> division(Found found, String name) throws BadFile {
+    private Optional<String> division(LocatedValue found, String name) throws BadFile {
         Optional<Now<String>> division = former.division(instrument, name);
         if (division.isEmpty()) {
             List<String> names = instrument.divisionNames();

@@ -10,12 +10,12 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
-import versewind.advice.Advice;
-import versewind.advice.Assessment;
-import versewind.advice.Ladder;
 import versewind.plan.Plan;
+import versewind.rules.Advice;
+import versewind.rules.Assessment;
+import versewind.rules.DynamicSteps;
 import versewind.screen.Effect;
-import versewind.screen.Input;
+import versewind.screen.Event;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
 import versewind.store.Catalogue;
@@ -38,7 +38,7 @@ final class Browsing implements AutoCloseable {
 
     private final Library library;
     private final Catalogue catalogue;
-    private final Consumer<Input> tell;
+    private final Consumer<Event> tell;
     private final IdentityHashMap<KnownOrgan, OrganSound> sounds = new IdentityHashMap<>();
     private final ExecutorService reader = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "library");
@@ -55,7 +55,7 @@ final class Browsing implements AutoCloseable {
     /** What was read before there was a screen, for the first list alone. */
     private final AtomicReference<LookAhead> ahead = new AtomicReference<>();
 
-    Browsing(Library library, Consumer<Input> tell) {
+    Browsing(Library library, Consumer<Event> tell) {
         this.library = library;
         this.catalogue = library.catalogue();
         this.tell = tell;
@@ -74,7 +74,7 @@ final class Browsing implements AutoCloseable {
                 LookAhead looked = ahead.getAndSet(null);
                 tell(looked == null ? catalogue.files() : looked.files(), 0, number);
             } catch (BadFile bad) {
-                tell.accept(new Input.Failed(bad.getMessage()));
+                tell.accept(new Event.Failed(bad.getMessage()));
             }
         });
     }
@@ -85,25 +85,25 @@ final class Browsing implements AutoCloseable {
             return;
         }
         int to = Math.min(files.size(), from + (from == 0 ? FIRST_PLANS : MORE_PLANS));
-        List<Input.ListedPlan> plans = new ArrayList<>();
+        List<Event.ListedPlan> plans = new ArrayList<>();
         for (PlanFile file : files.subList(from, to)) {
             plans.add(listed(catalogue.read(file)));
         }
-        Input.PlansListed.Part part = from == 0 ? Input.PlansListed.Part.FIRST : Input.PlansListed.Part.MORE;
-        tell.accept(new Input.PlansListed(plans, files.size(), part));
+        Event.PlansListed.Part part = from == 0 ? Event.PlansListed.Part.FIRST : Event.PlansListed.Part.MORE;
+        tell.accept(new Event.PlansListed(plans, files.size(), part));
         if (to < files.size()) {
             reader.execute(() -> tell(files, to, number));
         }
     }
 
-    private static Input.ListedPlan listed(PlanEntry entry) {
-        Input.ListedPlan.Condition condition = !entry.hasHead()
-                ? Input.ListedPlan.Condition.UNREADABLE
+    private static Event.ListedPlan listed(PlanEntry entry) {
+        Event.ListedPlan.Condition condition = !entry.hasHead()
+                ? Event.ListedPlan.Condition.UNREADABLE
                 : entry.file().unsavedWork()
-                        ? Input.ListedPlan.Condition.UNSAVED_WORK
-                        : Input.ListedPlan.Condition.SAVED;
+                        ? Event.ListedPlan.Condition.UNSAVED_WORK
+                        : Event.ListedPlan.Condition.SAVED;
         LocalDateTime edited = LocalDateTime.ofInstant(entry.file().edited(), ZoneId.systemDefault());
-        return Input.ListedPlan.of(
+        return Event.ListedPlan.of(
                 entry.file().id(), entry.title(), entry.date(), entry.instrument(), edited, condition);
     }
 
@@ -114,7 +114,7 @@ final class Browsing implements AutoCloseable {
         }
     }
 
-    private Input assessed(String id) {
+    private Event assessed(String id) {
         try {
             OpenPlan open = library.openPlan(id);
             Plan plan = open.plan();
@@ -122,11 +122,11 @@ final class Browsing implements AutoCloseable {
             int verses =
                     plan.hymns().stream().mapToInt(hymn -> hymn.verses().size()).sum();
             int wanting = Assessment.of(plan, sound).wantingAttention().size();
-            return new Input.PlanAssessed(id, verses, wanting, Advice.on(sound).cautions(plan), "");
+            return new Event.PlanAssessed(id, verses, wanting, Advice.on(sound).cautions(plan), "");
         } catch (BadFile bad) {
-            return new Input.PlanAssessed(id, 0, 0, 0, bad.getMessage());
+            return new Event.PlanAssessed(id, 0, 0, 0, bad.getMessage());
         } catch (IllegalArgumentException unknownMaterial) {
-            return new Input.PlanAssessed(id, 0, 0, 0, unknownMaterial.getMessage());
+            return new Event.PlanAssessed(id, 0, 0, 0, unknownMaterial.getMessage());
         }
     }
 
@@ -137,7 +137,7 @@ final class Browsing implements AutoCloseable {
             reader.execute(() -> {
                 if (number == climbing.get()) {
                     OrganSound sound = sounds.computeIfAbsent(organ, KnownOrgan::sound);
-                    tell.accept(new Input.LadderFound(of, Ladder.of(sound, of.verse(), of.people(), of.tempo())));
+                    tell.accept(new Event.LadderFound(of, DynamicSteps.of(sound, of.verse(), of.people(), of.tempo())));
                 }
             });
         }

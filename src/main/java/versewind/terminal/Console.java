@@ -16,8 +16,8 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import versewind.screen.Event;
 import versewind.screen.Frame;
-import versewind.screen.Input;
 
 /**
  * The terminal that the program was started in, taken whole while this is open and left as it was found.
@@ -26,19 +26,19 @@ import versewind.screen.Input;
  * what was typed before the program stood comes first.
  *
  * <p>When the program is told to end (TERM, HUP, INT), the terminal is put back at once, the queue gives a
- * {@link Input.Hangup}, and the program has a few seconds for its last work. It says that this is done by closing the
+ * {@link Event.Hangup}, and the program has a few seconds for its last work. It says that this is done by closing the
  * console, so nobody may exit without.
  */
 public final class Console implements AutoCloseable {
 
     private static final long LAST_WORK_S = 5;
 
-    private final Line line;
-    private final Model model;
+    private final Tty line;
+    private final TerminalType model;
     private final Charset charset;
-    private final Keys keys;
+    private final KeyReader keys;
     private final Emitter emitter;
-    private final BlockingQueue<Input> inputs = new LinkedBlockingQueue<>();
+    private final BlockingQueue<Event> inputs = new LinkedBlockingQueue<>();
     private final AtomicBoolean hungUp = new AtomicBoolean();
     private final CountDownLatch closed = new CountDownLatch(1);
 
@@ -47,11 +47,11 @@ public final class Console implements AutoCloseable {
     /** Held while a signal is answered, so that the last one has the last word. */
     private final Object signals = new Object();
 
-    private Input.Resize size;
+    private Event.Resize size;
     private boolean standing;
     private boolean heeding;
 
-    private Console(Line line, Model model, Charset charset, Keys keys, Emitter emitter) {
+    private Console(Tty line, TerminalType model, Charset charset, KeyReader keys, Emitter emitter) {
         this.line = line;
         this.model = model;
         this.charset = charset;
@@ -67,13 +67,13 @@ public final class Console implements AutoCloseable {
      */
     public static Console open() throws NoTerminalException {
         Map<String, String> environment = System.getenv();
-        Model model = Model.of(environment);
-        Line line = Line.open(environment);
+        TerminalType model = TerminalType.of(environment);
+        Tty line = Tty.open(environment);
         Charset charset = charset(System.getProperty("native.encoding", ""));
         InputStream in = new FileInputStream(FileDescriptor.in);
         OutputStream out = new FileOutputStream(FileDescriptor.out);
         Emitter emitter = new Emitter(out, charset, model.palette(environment));
-        Console console = new Console(line, model, charset, new Keys(in, charset), emitter);
+        Console console = new Console(line, model, charset, new KeyReader(in, charset), emitter);
         console.stand();
         return console;
     }
@@ -93,31 +93,31 @@ public final class Console implements AutoCloseable {
             standing = true;
             send(model.enter());
         }
-        new KeyReader().start();
+        new KeyWorker().start();
     }
 
     /** Waits for what happens next. After a hangup there is nothing more to wait for: it gives hangups for ever. */
-    public Input next() {
+    public Event next() {
         try {
-            Input input = inputs.take();
-            while (input instanceof Input.Resize && inputs.peek() instanceof Input.Resize) {
+            Event input = inputs.take();
+            while (input instanceof Event.Resize && inputs.peek() instanceof Event.Resize) {
                 input = inputs.take();
             }
-            if (input instanceof Input.Hangup) {
+            if (input instanceof Event.Hangup) {
                 inputs.add(input);
             }
             return input;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return new Input.Hangup();
+            return new Event.Hangup();
         }
     }
 
     /** Waits for what happens next, but no longer than this. */
-    Optional<Input> next(Duration longest) {
+    Optional<Event> next(Duration longest) {
         try {
-            Optional<Input> input = Optional.ofNullable(inputs.poll(longest.toMillis(), TimeUnit.MILLISECONDS));
-            input.filter(Input.Hangup.class::isInstance).ifPresent(inputs::add);
+            Optional<Event> input = Optional.ofNullable(inputs.poll(longest.toMillis(), TimeUnit.MILLISECONDS));
+            input.filter(Event.Hangup.class::isInstance).ifPresent(inputs::add);
             return input;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -126,7 +126,7 @@ public final class Console implements AutoCloseable {
     }
 
     /** Tells what happened elsewhere, as if it had been typed. */
-    void tell(Input input) {
+    void tell(Event input) {
         inputs.add(input);
     }
 
@@ -156,7 +156,7 @@ public final class Console implements AutoCloseable {
     }
 
     /** The terminal's columns and rows now, in the form in which a change of them is told. */
-    public Input.Resize size() {
+    public Event.Resize size() {
         synchronized (screen) {
             return size;
         }
@@ -195,14 +195,14 @@ public final class Console implements AutoCloseable {
 
     private void hangUp() {
         if (hungUp.compareAndSet(false, true)) {
-            inputs.add(new Input.Hangup());
+            inputs.add(new Event.Hangup());
         }
     }
 
     /** Has the whole screen painted again, at the size that it has now. */
     private void resized() {
         synchronized (signals) {
-            Input.Resize now = line.size().orElseGet(this::size);
+            Event.Resize now = line.size().orElseGet(this::size);
             synchronized (screen) {
                 size = now;
                 emitter.forget();
@@ -249,15 +249,15 @@ public final class Console implements AutoCloseable {
         }
     }
 
-    private final class KeyReader extends Worker {
+    private final class KeyWorker extends Worker {
 
-        KeyReader() {
+        KeyWorker() {
             super("keys");
         }
 
         @Override
         void work() {
-            for (Input input = keys.next(); !(input instanceof Input.Hangup); input = keys.next()) {
+            for (Event input = keys.next(); !(input instanceof Event.Hangup); input = keys.next()) {
                 inputs.add(input);
             }
             hangUp();
@@ -276,7 +276,7 @@ public final class Console implements AutoCloseable {
             Signals.on("TSTP", () -> {});
             Signals.on("CONT", Console.this::continued);
             Signals.on("WINCH", Console.this::resized);
-            Input.Resize painted = size();
+            Event.Resize painted = size();
             boolean changed = line.size()
                     .filter(now -> now.columns() != painted.columns() || now.rows() != painted.rows())
                     .isPresent();

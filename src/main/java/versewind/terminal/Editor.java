@@ -7,11 +7,11 @@ import java.util.Deque;
 import java.util.Optional;
 import java.util.function.Consumer;
 import versewind.screen.Effect;
-import versewind.screen.Input;
+import versewind.screen.Event;
 import versewind.screen.Key;
 import versewind.screen.Marks;
 import versewind.screen.State;
-import versewind.screen.Step;
+import versewind.screen.Transition;
 import versewind.screen.Update;
 import versewind.screen.View;
 import versewind.store.Library;
@@ -24,11 +24,11 @@ public final class Editor {
     private static final Duration FIRST_PLANS = Duration.ofMillis(100);
 
     private final Console console;
-    private final Outside outside;
+    private final EffectRunner outside;
     private State state;
     private boolean ended;
 
-    private Editor(Console console, Outside outside, State state) {
+    private Editor(Console console, EffectRunner outside, State state) {
         this.console = console;
         this.outside = outside;
         this.state = state;
@@ -67,14 +67,14 @@ public final class Editor {
     private static void run(Library library, LocalDate today, Optional<LookAhead> ahead, Consumer<Editor> start)
             throws NoTerminalException {
         try (Console console = Console.open();
-                Drafting drafting = new Drafting(library);
+                AutosaveWriter drafting = new AutosaveWriter(library);
                 Browsing browsing = new Browsing(library, console::tell);
-                Proposing proposing = new Proposing(console::tell)) {
+                BackgroundSearch proposing = new BackgroundSearch(console::tell)) {
             ahead.ifPresent(browsing::lookedAhead);
-            Input.Resize size = console.size();
+            Event.Resize size = console.size();
             Marks marks = console.utf8() ? Marks.UNICODE : Marks.ASCII;
             State state = State.empty(size.columns(), size.rows(), marks, today);
-            new Editor(console, new Outside(library, drafting, browsing, proposing), state).loop(start);
+            new Editor(console, new EffectRunner(library, drafting, browsing, proposing), state).loop(start);
         }
     }
 
@@ -108,11 +108,11 @@ public final class Editor {
      * player is still reading the screen.
      */
     private void rehearse() {
-        View.paint(Update.step(state, new Input.Press(Key.of(' '))).state());
+        View.paint(Update.step(state, new Event.Press(Key.of(' '))).state());
     }
 
     /** Does the effects of a step, and those of what comes of them. */
-    private void settle(Step step) {
+    private void settle(Transition step) {
         Deque<Effect> todo = new ArrayDeque<>(step.effects());
         state = step.state();
         while (!todo.isEmpty() && !ended) {
@@ -122,8 +122,8 @@ public final class Editor {
             } else if (effect instanceof Effect.Repaint) {
                 console.repaint();
             } else {
-                for (Input input : outside.perform(effect)) {
-                    Step next = Update.step(state, input);
+                for (Event input : outside.perform(effect)) {
+                    Transition next = Update.step(state, input);
                     state = next.state();
                     todo.addAll(next.effects());
                 }

@@ -30,7 +30,7 @@ final class Emitter {
     private final Charset charset;
     private final CharsetEncoder encoder;
     private final boolean unicode;
-    private final Look[] looks = new Look[Style.values().length];
+    private final TextAttributes[] looks = new TextAttributes[Style.values().length];
     private final int[] lookOfStyle = new int[looks.length];
     private final StringBuilder out = new StringBuilder(4096);
 
@@ -238,7 +238,7 @@ final class Emitter {
     }
 
     private void changeLook(int next) {
-        out.append(Look.change(looks[look], looks[next]));
+        out.append(TextAttributes.change(looks[look], looks[next]));
         look = next;
     }
 

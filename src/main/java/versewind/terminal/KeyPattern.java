@@ -6,7 +6,7 @@ import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import java.util.List;
 import java.util.Optional;
-import versewind.screen.Input;
+import versewind.screen.Event;
 import versewind.screen.Key;
 import versewind.screen.Key.Named;
 
@@ -85,7 +85,7 @@ enum KeyPattern implements CharacterPattern {
             }
             String text = text(characters.subList(PASTE_BEGINS.length(), end));
             return new Matching(
-                    new Decoded(new Input.Paste(text.replace("\r\n", "\n").replace('\r', '\n'))));
+                    new Decoded(new Event.Paste(text.replace("\r\n", "\n").replace('\r', '\n'))));
         }
     };
 
@@ -108,14 +108,14 @@ enum KeyPattern implements CharacterPattern {
     /** An input as the decoder passes it on; it knows keys only as its own. */
     static final class Decoded extends KeyStroke {
 
-        private final Input input;
+        private final Event input;
 
-        private Decoded(Input input) {
+        private Decoded(Event input) {
             super(KeyType.Unknown);
             this.input = input;
         }
 
-        Input input() {
+        Event input() {
             return input;
         }
     }
@@ -142,7 +142,7 @@ enum KeyPattern implements CharacterPattern {
     }
 
     private static KeyStroke pressed(Key key) {
-        return new Decoded(new Input.Press(key));
+        return new Decoded(new Event.Press(key));
     }
 
     private static boolean startsWith(List<Character> characters, String text) {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.screen.Command;
-import versewind.screen.Input;
+import versewind.screen.Event;
 import versewind.store.BadFile;
 import versewind.store.Bin;
 import versewind.store.InstrumentEntry;
@@ -25,57 +25,57 @@ final class Librarian {
     }
 
     /** The hymns of a plan, to choose one of. */
-    Input hymns(String id) throws BadFile {
+    Event hymns(String id) throws BadFile {
         Plan plan = library.openPlan(id).plan();
-        List<Input.Listed> listed = new ArrayList<>();
+        List<Event.Listed> listed = new ArrayList<>();
         for (Hymn hymn : plan.hymns()) {
             String title = (hymn.number() + " " + hymn.title()).strip();
-            listed.add(new Input.Listed(Integer.toString(listed.size()), title, hymn.tune()));
+            listed.add(new Event.Listed(Integer.toString(listed.size()), title, hymn.tune()));
         }
-        return new Input.HymnsRead(id, plan.heading().title(), listed);
+        return new Event.HymnsRead(id, plan.heading().title(), listed);
     }
 
-    Input hymn(String id, int index) throws BadFile {
+    Event hymn(String id, int index) throws BadFile {
         OpenPlan from = library.openPlan(id);
         return index < from.plan().hymns().size()
-                ? new Input.HymnBrought(from.plan().hymns().get(index), from.instrument())
-                : new Input.Failed("The plan has been changed just now, and has no such hymn any more.");
+                ? new Event.HymnBrought(from.plan().hymns().get(index), from.instrument())
+                : new Event.Failed("The plan has been changed just now, and has no such hymn any more.");
     }
 
     /** The organs, to choose one of. */
-    Input instruments() throws BadFile {
-        List<Input.Listed> listed = new ArrayList<>();
+    Event instruments() throws BadFile {
+        List<Event.Listed> listed = new ArrayList<>();
         for (InstrumentEntry entry : library.instruments()) {
-            listed.add(new Input.Listed(entry.id(), entry.name(), entry.place()));
+            listed.add(new Event.Listed(entry.id(), entry.name(), entry.place()));
         }
-        return new Input.InstrumentsListed(listed);
+        return new Event.InstrumentsListed(listed);
     }
 
-    Input renamed(String id, String title) throws BadFile {
+    Event renamed(String id, String title) throws BadFile {
         Renaming renaming = library.renamePlan(id, title);
-        return new Input.LibraryChanged(
+        return new Event.LibraryChanged(
                 renaming.trouble().isEmpty()
                         ? "Renamed to \"" + title + "\", in " + renaming.id() + ".json."
                         : "Not renamed. " + renaming.trouble(),
                 Optional.of(renaming.id()));
     }
 
-    Input binned(String id) throws BadFile {
+    Event binned(String id) throws BadFile {
         Bin.Binned there = library.bin().put(id);
         binned = Optional.of(there);
-        return new Input.LibraryChanged(
+        return new Event.LibraryChanged(
                 "Moved to " + there.path() + ". "
                         + Command.BRING_BACK.keys().get(0).name() + " brings it back.",
                 Optional.empty());
     }
 
-    Input broughtBack() throws BadFile {
+    Event broughtBack() throws BadFile {
         if (binned.isEmpty()) {
-            return new Input.LibraryChanged(
+            return new Event.LibraryChanged(
                     "Nothing has gone to the bin since the program was started.", Optional.empty());
         }
         String id = library.bin().bringBack(binned.get());
         binned = Optional.empty();
-        return new Input.LibraryChanged("Brought back as " + id + ".json.", Optional.of(id));
+        return new Event.LibraryChanged("Brought back as " + id + ".json.", Optional.of(id));
     }
 }

@@ -1,10 +1,10 @@
 package versewind.terminal;
 
-import static versewind.terminal.Look.BOLD;
-import static versewind.terminal.Look.DIM;
-import static versewind.terminal.Look.OWN;
-import static versewind.terminal.Look.REVERSE;
-import static versewind.terminal.Look.UNDERLINE;
+import static versewind.terminal.TextAttributes.BOLD;
+import static versewind.terminal.TextAttributes.DIM;
+import static versewind.terminal.TextAttributes.OWN;
+import static versewind.terminal.TextAttributes.REVERSE;
+import static versewind.terminal.TextAttributes.UNDERLINE;
 
 import versewind.screen.Style;
 
@@ -19,20 +19,20 @@ enum Palette {
     /** The eight ANSI colours. */
     COLOUR {
         @Override
-        Look look(Style style) {
+        TextAttributes look(Style style) {
             return switch (style) {
-                case TEXT -> Look.PLAIN;
-                case FAINT -> new Look(DIM);
-                case STRONG, SINGERS, KEY, MESSAGE -> new Look(BOLD);
-                case HEADING -> new Look(BOLD, MAGENTA, OWN);
-                case DRAWN -> new Look(0, BLACK, CYAN);
-                case CURSOR -> new Look(REVERSE);
-                case RESTING_CURSOR -> new Look(UNDERLINE);
-                case GOOD -> new Look(BOLD, GREEN, OWN);
-                case NEAR -> new Look(0, BLACK, YELLOW);
-                case BAD -> new Look(BOLD, WHITE, RED);
-                case BAR -> new Look(0, MAGENTA, OWN);
-                case FIELD -> new Look(0, BLACK, WHITE);
+                case TEXT -> TextAttributes.PLAIN;
+                case FAINT -> new TextAttributes(DIM);
+                case STRONG, SINGERS, KEY, MESSAGE -> new TextAttributes(BOLD);
+                case HEADING -> new TextAttributes(BOLD, MAGENTA, OWN);
+                case DRAWN -> new TextAttributes(0, BLACK, CYAN);
+                case CURSOR -> new TextAttributes(REVERSE);
+                case RESTING_CURSOR -> new TextAttributes(UNDERLINE);
+                case GOOD -> new TextAttributes(BOLD, GREEN, OWN);
+                case NEAR -> new TextAttributes(0, BLACK, YELLOW);
+                case BAD -> new TextAttributes(BOLD, WHITE, RED);
+                case BAR -> new TextAttributes(0, MAGENTA, OWN);
+                case FIELD -> new TextAttributes(0, BLACK, WHITE);
             };
         }
     },
@@ -40,14 +40,14 @@ enum Palette {
     /** Bold, underline and reverse only. */
     MONOCHROME {
         @Override
-        Look look(Style style) {
+        TextAttributes look(Style style) {
             return switch (style) {
-                case TEXT, FAINT, GOOD, BAR -> Look.PLAIN;
-                case STRONG, DRAWN, NEAR, SINGERS, KEY, MESSAGE -> new Look(BOLD);
-                case HEADING -> new Look(BOLD | UNDERLINE);
-                case CURSOR -> new Look(REVERSE);
-                case RESTING_CURSOR, FIELD -> new Look(UNDERLINE);
-                case BAD -> new Look(BOLD | REVERSE);
+                case TEXT, FAINT, GOOD, BAR -> TextAttributes.PLAIN;
+                case STRONG, DRAWN, NEAR, SINGERS, KEY, MESSAGE -> new TextAttributes(BOLD);
+                case HEADING -> new TextAttributes(BOLD | UNDERLINE);
+                case CURSOR -> new TextAttributes(REVERSE);
+                case RESTING_CURSOR, FIELD -> new TextAttributes(UNDERLINE);
+                case BAD -> new TextAttributes(BOLD | REVERSE);
             };
         }
     };
@@ -60,5 +60,5 @@ enum Palette {
     private static final int CYAN = 6;
     private static final int WHITE = 7;
 
-    abstract Look look(Style style);
+    abstract TextAttributes look(Style style);
 }

@@ -4,17 +4,17 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.screen.Effect;
-import versewind.screen.Input;
+import versewind.screen.Event;
 import versewind.sheet.SheetHtml;
 import versewind.sound.Fit;
+import versewind.sound.MeterReading;
 import versewind.sound.OrganSound;
-import versewind.sound.Reading;
+import versewind.store.Autosave;
 import versewind.store.BadFile;
-import versewind.store.Draft;
 import versewind.store.KnownOrgan;
 import versewind.store.Library;
 import versewind.store.OpenOrgan;
@@ -25,13 +25,13 @@ import versewind.store.WhenChanged;
 /** Opens, makes and saves the plan that is worked on, with what is written beside it. */
 final class Planning {
 
-    private static final Input NO_PLAN = new Input.Failed("No plan is open.");
+    private static final Event NO_PLAN = new Event.Failed("No plan is open.");
 
     private final Library library;
-    private final Drafting drafting;
+    private final AutosaveWriter drafting;
     private Optional<OpenPlan> open = Optional.empty();
 
-    Planning(Library library, Drafting drafting) {
+    Planning(Library library, AutosaveWriter drafting) {
         this.library = library;
         this.drafting = drafting;
     }
@@ -42,22 +42,22 @@ final class Planning {
     }
 
     /** A plan that has been read becomes the one that is worked on. */
-    List<Input> opened(OpenPlan file) {
+    List<Event> opened(OpenPlan file) {
         OrganSound sound;
         try {
             sound = file.organ().sound();
         } catch (IllegalArgumentException unknownMaterial) {
-            return List.of(new Input.Failed(
+            return List.of(new Event.Failed(
                     file.instrument().name() + " cannot be estimated: " + unknownMaterial.getMessage()));
         }
         open = Optional.of(file);
         Optional<Plan> draft = file.draft()
-                .flatMap(each -> each instanceof Draft.Kept kept ? Optional.of(kept.plan()) : Optional.empty());
-        List<Input> inputs = new ArrayList<>();
-        inputs.add(new Input.PlanOpened(id(file.path()), file.plan(), file.instrument(), sound, draft));
+                .flatMap(each -> each instanceof Autosave.Kept kept ? Optional.of(kept.plan()) : Optional.empty());
+        List<Event> inputs = new ArrayList<>();
+        inputs.add(new Event.PlanOpened(id(file.path()), file.plan(), file.instrument(), sound, draft));
         file.draft().ifPresent(each -> {
-            if (each instanceof Draft.Unreadable unreadable) {
-                inputs.add(new Input.Failed("Unsaved work was kept, but cannot be read: "
+            if (each instanceof Autosave.Unreadable unreadable) {
+                inputs.add(new Event.Failed("Unsaved work was kept, but cannot be read: "
                         + unreadable.why().getMessage()));
             }
         });
@@ -65,16 +65,16 @@ final class Planning {
     }
 
     /** A new plan, which becomes the one that is worked on. */
-    List<Input> created(Effect.CreatePlan wanted) throws BadFile {
+    List<Event> created(Effect.CreatePlan wanted) throws BadFile {
         KnownOrgan organ = library.openOrgan(wanted.instrument()).organ();
         return created(wanted.heading(), wanted.instrument(), List.of(), organ);
     }
 
     /** A copy of a plan for another service, which becomes the one that is worked on. */
-    List<Input> copied(Effect.CopyPlan wanted) throws BadFile {
+    List<Event> copied(Effect.CopyPlan wanted) throws BadFile {
         OpenPlan from = library.openPlan(wanted.id());
         int people = wanted.people().orElse(from.plan().heading().people());
-        Heading heading = new Heading(
+        ServiceHeading heading = new ServiceHeading(
                 wanted.title(),
                 wanted.date(),
                 people,
@@ -84,7 +84,7 @@ final class Planning {
                 heading, from.plan().instrument(), from.plan().unanswered().hymns(), from.organ());
     }
 
-    private List<Input> created(Heading heading, String instrumentId, List<Hymn> hymns, KnownOrgan organ)
+    private List<Event> created(ServiceHeading heading, String instrumentId, List<Hymn> hymns, KnownOrgan organ)
             throws BadFile {
         drafting.settle();
         Plan plan = new Plan(heading, instrumentId, hymns);
@@ -107,7 +107,7 @@ final class Planning {
         open.ifPresent(file -> library.dropDraft(file.path()));
     }
 
-    Input save(Plan plan, List<Effect> then, WhenChanged whenChanged) {
+    Event save(Plan plan, List<Effect> then, WhenChanged whenChanged) {
         if (open.isEmpty()) {
             return NO_PLAN;
         }
@@ -116,17 +116,17 @@ final class Planning {
         SaveOutcome outcome = library.savePlan(wanted, whenChanged);
         if (outcome instanceof SaveOutcome.Saved saved) {
             open = Optional.of(wanted.after(saved));
-            return new Input.Saved(plan, then);
+            return new Event.Saved(plan, then);
         }
         drafting.keep(wanted);
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
-            return new Input.SaveRefused(plan, then);
+            return new Event.SaveRefused(plan, then);
         }
         return Refusal.of((SaveOutcome.NotSaved) outcome);
     }
 
     /** The plan goes on in a file of its own; the old one stays as it was last saved. */
-    Input saveUnder(Plan plan) {
+    Event saveUnder(Plan plan) {
         if (open.isEmpty()) {
             return NO_PLAN;
         }
@@ -137,21 +137,21 @@ final class Planning {
         if (outcome instanceof SaveOutcome.Saved saved) {
             library.dropDraft(old.path());
             open = Optional.of(fresh.after(saved));
-            return new Input.SavedUnder(id(saved.path()), plan);
+            return new Event.SavedUnder(id(saved.path()), plan);
         }
         drafting.keep(old.with(plan));
         return notMade(fresh, outcome);
     }
 
-    private static Input notMade(OpenPlan fresh, SaveOutcome outcome) {
+    private static Event notMade(OpenPlan fresh, SaveOutcome outcome) {
         String why = outcome instanceof SaveOutcome.NotSaved notSaved
                 ? notSaved.why()
                 : "a file of that name has just been made by somebody else.";
-        return new Input.Failed("The new plan was not saved to " + fresh.path() + ": " + why);
+        return new Event.Failed("The new plan was not saved to " + fresh.path() + ": " + why);
     }
 
     /** Writes the sheet of the plan beside it. */
-    Input write(String sheet) {
+    Event write(String sheet) {
         if (open.isEmpty()) {
             return NO_PLAN;
         }
@@ -159,23 +159,23 @@ final class Planning {
         Path file = plan.resolveSibling(id(plan) + ".html");
         SaveOutcome outcome = library.saveMade(file, sheet, SheetHtml.MADE_BY);
         if (outcome instanceof SaveOutcome.Saved) {
-            return new Input.Done("The sheet is written to " + file + ".");
+            return new Event.Done("The sheet is written to " + file + ".");
         }
         String why = outcome instanceof SaveOutcome.NotSaved notSaved
                 ? notSaved.why()
                 : "Somebody else has just changed it. Try again.";
-        return new Input.Failed("The sheet is not written to " + file + ": " + why);
+        return new Event.Failed("The sheet is not written to " + file + ": " + why);
     }
 
     /** Fits the organ of the plan to readings of a meter, and writes it. */
-    List<Input> recalibrated(List<Reading> readings) throws BadFile {
+    List<Event> recalibrated(List<MeterReading> readings) throws BadFile {
         if (open.isEmpty()) {
             return List.of();
         }
         OpenPlan plan = open.get();
         OpenOrgan organ = library.openOrganOf(plan);
         if (!organ.organ().equals(plan.organ())) {
-            return List.of(new Input.Failed("The organ's file was changed by somebody else since the plan was opened."
+            return List.of(new Event.Failed("The organ's file was changed by somebody else since the plan was opened."
                     + " Open the plan again, then take the reading."));
         }
         OpenOrgan fitted = organ.with(organ.organ().fittedTo(readings));
@@ -184,10 +184,10 @@ final class Planning {
             return List.of(Refusal.of(failed));
         }
         if (outcome instanceof SaveOutcome.ChangedOnDisk changed) {
-            return List.of(new Input.Failed(changed.path() + " was changed just now by somebody else. Try again."));
+            return List.of(new Event.Failed(changed.path() + " was changed just now by somebody else. Try again."));
         }
         open = Optional.of(plan.with(fitted.organ()));
-        return List.of(new Input.Recalibrated(
+        return List.of(new Event.Recalibrated(
                 fitted.organ().sound(), Fit.outliers(fitted.organ().soundBeforeReadings(), readings)));
     }
 

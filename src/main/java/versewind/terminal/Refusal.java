@@ -1,6 +1,6 @@
 package versewind.terminal;
 
-import versewind.screen.Input;
+import versewind.screen.Event;
 import versewind.store.SaveOutcome;
 
 /** Why a file was not written, as the editor is told. */
@@ -8,7 +8,7 @@ final class Refusal {
 
     private Refusal() {}
 
-    static Input of(SaveOutcome.NotSaved failed) {
-        return new Input.Failed("Not saved to " + failed.path() + ": " + failed.why());
+    static Event of(SaveOutcome.NotSaved failed) {
+        return new Event.Failed("Not saved to " + failed.path() + ": " + failed.why());
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import versewind.organ.Instrument;
 import versewind.screen.Effect;
-import versewind.screen.Input;
+import versewind.screen.Event;
 import versewind.store.BadFile;
 import versewind.store.Library;
 import versewind.store.OpenOrgan;
@@ -22,39 +22,39 @@ final class Workshop {
         this.library = library;
     }
 
-    Input open(String id) throws BadFile {
+    Event open(String id) throws BadFile {
         OpenOrgan organ = library.openOrgan(id);
         open = Optional.of(organ);
-        return new Input.OrganOpened(id, organ.organ().instrument(), "", library.organDraftOf(organ));
+        return new Event.OrganOpened(id, organ.organ().instrument(), "", library.organDraftOf(organ));
     }
 
     /** Keeps a draft beside the organ's file; says so if that cannot be done. */
-    Optional<Input> keep(OrganDraft draft) {
+    Optional<Event> keep(OrganDraft draft) {
         return open.map(organ -> library.keepOrganDraft(organ, draft))
                 .filter(SaveOutcome.NotSaved.class::isInstance)
                 .map(SaveOutcome.NotSaved.class::cast)
-                .map(failed -> new Input.Failed("Unsaved work is not kept: " + failed.why()));
+                .map(failed -> new Event.Failed("Unsaved work is not kept: " + failed.why()));
     }
 
     void drop() {
         open.ifPresent(library::dropOrganDraft);
     }
 
-    Input save(Effect.SaveOrgan wanted) {
+    Event save(Effect.SaveOrgan wanted) {
         if (open.isEmpty()) {
-            return new Input.Failed("No organ is open.");
+            return new Event.Failed("No organ is open.");
         }
         OrganOutcome outcome = library.saveChangedOrgan(open.get(), wanted.next(), wanted.change());
         if (outcome.saved() instanceof SaveOutcome.NotSaved failed) {
             return Refusal.of(failed);
         }
         if (outcome.saved() instanceof SaveOutcome.ChangedOnDisk changed) {
-            return new Input.Failed(
+            return new Event.Failed(
                     changed.path() + " was changed by somebody else since it was opened. Leave it and open it again.");
         }
         open = Optional.of(outcome.open());
         drop();
-        return new Input.OrganSaved(outcome.open().organ().instrument(), told(outcome), wanted.then());
+        return new Event.OrganSaved(outcome.open().organ().instrument(), told(outcome), wanted.then());
     }
 
     /** What became of the plans: those that miss something first. */
@@ -70,17 +70,17 @@ final class Workshop {
         return plans.isEmpty() ? "Saved." : "Saved, and the new names in " + String.join(", ", plans) + ".";
     }
 
-    Input make(Instrument organ) throws BadFile {
+    Event make(Instrument organ) throws BadFile {
         String id = library.freeInstrumentId(organ.name());
         SaveOutcome outcome = library.saveNewInstrument(id, organ);
         if (outcome instanceof SaveOutcome.NotSaved failed) {
             return Refusal.of(failed);
         }
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
-            return new Input.Failed("A file of that name has just been made by somebody else. Try again.");
+            return new Event.Failed("A file of that name has just been made by somebody else. Try again.");
         }
-        Input.OrganOpened opened = (Input.OrganOpened) open(id);
-        return new Input.OrganOpened(
+        Event.OrganOpened opened = (Event.OrganOpened) open(id);
+        return new Event.OrganOpened(
                 id,
                 opened.organ(),
                 "Written to " + id + ".json. What the list does not tell is supposed: look at the room, at the end.",

@@ -32,11 +32,11 @@ public record Change(FormerNames names, List<Problem> problems) {
     /** Compares an instrument with its draft. */
     public static Change of(Instrument before, OrganDraft draft) {
         List<Problem> problems = new ArrayList<>();
-        Map<String, Now<String>> divisions = new Names(draft, Part.DIVISION, problems).of(before.divisionNames());
-        Map<String, Now<String>> couplers = new Names(draft, Part.COUPLER, problems).of(before.couplerNames());
-        Map<String, Now<String>> tremulants = new Names(draft, Part.TREMULANT, problems).of(before.tremulantNames());
+        Map<String, Now<String>> divisions = new Names(draft, RowKind.DIVISION, problems).of(before.divisionNames());
+        Map<String, Now<String>> couplers = new Names(draft, RowKind.COUPLER, problems).of(before.couplerNames());
+        Map<String, Now<String>> tremulants = new Names(draft, RowKind.TREMULANT, problems).of(before.tremulantNames());
         Map<StopName, Now<StopName>> stops = new LinkedHashMap<>();
-        new Names(draft, Part.STOP, problems)
+        new Names(draft, RowKind.STOP, problems)
                 .of(before.stops().stream().map(knob -> knob.name().toString()).toList())
                 .forEach((was, now) -> stops.put(name(was), new Now<>(now.name().map(Change::name))));
         return new Change(
@@ -52,20 +52,20 @@ public record Change(FormerNames names, List<Problem> problems) {
     private static Set<String> boxes(Instrument before, OrganDraft draft, List<Problem> problems) {
         Set<String> boxes = new LinkedHashSet<>();
         for (int i = 0; i < before.divisions().size(); i++) {
-            OptionalInt at = draft.lineOf(Part.DIVISION, i);
+            OptionalInt at = draft.lineOf(RowKind.DIVISION, i);
             if (at.isEmpty()) {
                 continue;
             }
             DraftLine line = draft.lines().get(at.getAsInt());
             if (before.divisions().get(i).isEnclosed()
-                    && !line.at(Slot.BOX).strip().toLowerCase(Locale.ROOT).startsWith("y")) {
-                boxes.add(line.at(Slot.NAME));
+                    && !line.at(DraftField.BOX).strip().toLowerCase(Locale.ROOT).startsWith("y")) {
+                boxes.add(line.at(DraftField.NAME));
             }
             boolean isPedal = line.isPedal();
             if (isPedal && !before.divisions().get(i).isPedal()) {
                 problems.add(new Problem(
                         at.getAsInt(),
-                        Slot.MANUAL,
+                        DraftField.MANUAL,
                         "Hands play on it in plans. Put in a pedal of its own, and take this out."));
             }
         }
@@ -73,7 +73,7 @@ public record Change(FormerNames names, List<Problem> problems) {
     }
 
     /** The names of one part, before and now. */
-    private record Names(OrganDraft draft, Part part, List<Problem> problems) {
+    private record Names(OrganDraft draft, RowKind part, List<Problem> problems) {
 
         Map<String, Now<String>> of(List<String> before) {
             Map<String, Now<String>> changed = new LinkedHashMap<>();
@@ -115,7 +115,7 @@ public record Change(FormerNames names, List<Problem> problems) {
                 boolean twice = ownerIsThere
                         && name(draft.lineOf(part, owner).getAsInt()).equals(before.get(owner));
                 if (!twice) {
-                    problems.add(new Problem(at, Slot.NAME, line.label() + SAVE_FIRST));
+                    problems.add(new Problem(at, DraftField.NAME, line.label() + SAVE_FIRST));
                 }
             }
         }

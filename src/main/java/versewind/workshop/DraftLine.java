@@ -13,9 +13,9 @@ import versewind.organ.Family;
  *     what has no index
  * @param values the text of every slot of the part, in their order
  */
-public record DraftLine(Part part, OptionalInt origin, List<String> values) {
+public record DraftLine(RowKind part, OptionalInt origin, List<String> values) {
 
-    /** What stands in {@link Slot#MANUAL} for the pedal. */
+    /** What stands in {@link DraftField#MANUAL} for the pedal. */
     static final String PEDAL = "pedal";
 
     static final String YES = "yes";
@@ -31,23 +31,23 @@ public record DraftLine(Part part, OptionalInt origin, List<String> values) {
     }
 
     /** A line that is put in, with nothing in it. */
-    public static DraftLine blank(Part part) {
+    public static DraftLine blank(RowKind part) {
         return new DraftLine(
                 part, OptionalInt.empty(), part.slots().stream().map(slot -> "").toList());
     }
 
     /** What is written in a slot. */
-    public String at(Slot slot) {
+    public String at(DraftField slot) {
         return values.get(part.slots().indexOf(slot));
     }
 
     /** Whether a division is written to be played with the feet. */
     boolean isPedal() {
-        return at(Slot.MANUAL).strip().equalsIgnoreCase(PEDAL);
+        return at(DraftField.MANUAL).strip().equalsIgnoreCase(PEDAL);
     }
 
     /** With something else written in a slot. */
-    public DraftLine with(Slot slot, String text) {
+    public DraftLine with(DraftField slot, String text) {
         List<String> others = new ArrayList<>(values);
         others.set(part.slots().indexOf(slot), text);
         return new DraftLine(part, origin, others);
@@ -65,15 +65,15 @@ public record DraftLine(Part part, OptionalInt origin, List<String> values) {
 
     /** Name and pitch of a stop as plans call it, as far as they are written; else the name. */
     public String label() {
-        if (part != Part.STOP) {
-            return at(Slot.NAME);
+        if (part != RowKind.STOP) {
+            return at(DraftField.NAME);
         }
-        boolean compound = Choice.of(at(Slot.FAMILY), List.of(Family.values()), Family::word)
+        boolean compound = Choice.of(at(DraftField.FAMILY), List.of(Family.values()), Family::word)
                 .filter(Family::isCompound)
                 .isPresent();
-        String pitch = compound || at(Slot.FEET).isBlank()
-                ? Figures.numeral(at(Slot.RANKS))
-                : Figures.feet(at(Slot.FEET)).map(Object::toString).orElse(at(Slot.FEET));
-        return (at(Slot.NAME) + " " + pitch).stripTrailing();
+        String pitch = compound || at(DraftField.FEET).isBlank()
+                ? TypedNumbers.numeral(at(DraftField.RANKS))
+                : TypedNumbers.feet(at(DraftField.FEET)).map(Object::toString).orElse(at(DraftField.FEET));
+        return (at(DraftField.NAME) + " " + pitch).stripTrailing();
     }
 }

@@ -13,7 +13,7 @@ import versewind.organ.Instrument;
  * An instrument as lines of text that may be wrong for a while: the organ, its divisions each with its stops, couplers,
  * tremulants, pistons, and the room. What names another line follows it when that gets another name.
  *
- * @param lines in the order of {@link Part}, the stops behind their division
+ * @param lines in the order of {@link RowKind}, the stops behind their division
  */
 public record OrganDraft(List<DraftLine> lines) {
 
@@ -23,36 +23,36 @@ public record OrganDraft(List<DraftLine> lines) {
 
     /** The draft of an instrument. */
     public static OrganDraft of(Instrument instrument) {
-        return new OrganDraft(Lines.of(instrument));
+        return new OrganDraft(DraftRows.of(instrument));
     }
 
     /** What is wrong, from the first line to the last. */
     public List<Problem> problems() {
-        Inspection inspection = new Inspection(lines);
+        DraftValidator inspection = new DraftValidator(lines);
         inspection.instrument();
         return inspection.problems();
     }
 
     /** The instrument; empty as long as anything is wrong. */
     public Optional<Instrument> instrument() {
-        return new Inspection(lines).instrument();
+        return new DraftValidator(lines).instrument();
     }
 
     /** The names of the divisions as they are written. */
     public List<String> divisions() {
         return lines.stream()
-                .filter(line -> line.part() == Part.DIVISION)
-                .map(line -> line.at(Slot.NAME))
+                .filter(line -> line.part() == RowKind.DIVISION)
+                .map(line -> line.at(DraftField.NAME))
                 .toList();
     }
 
     /** The division that a line belongs to: itself, or for a stop the one above. */
     public Optional<DraftLine> divisionOf(int at) {
         int line = at;
-        while (line > 0 && lines.get(line).part() == Part.STOP) {
+        while (line > 0 && lines.get(line).part() == RowKind.STOP) {
             line--;
         }
-        return Optional.of(lines.get(line)).filter(each -> each.part() == Part.DIVISION);
+        return Optional.of(lines.get(line)).filter(each -> each.part() == RowKind.DIVISION);
     }
 
     /** With other texts in a line; what names it follows. */
@@ -61,11 +61,12 @@ public record OrganDraft(List<DraftLine> lines) {
         DraftLine now = was.with(values);
         List<DraftLine> others = new ArrayList<>(lines);
         others.set(at, now);
-        if (was.part() == Part.DIVISION) {
-            return new OrganDraft(others).afterDivision(was.at(Slot.NAME), now.at(Slot.NAME));
+        if (was.part() == RowKind.DIVISION) {
+            return new OrganDraft(others).afterDivision(was.at(DraftField.NAME), now.at(DraftField.NAME));
         }
-        if (was.part() == Part.STOP) {
-            String division = divisionOf(at).map(line -> line.at(Slot.NAME)).orElse("");
+        if (was.part() == RowKind.STOP) {
+            String division =
+                    divisionOf(at).map(line -> line.at(DraftField.NAME)).orElse("");
             return new OrganDraft(others).afterStop(division + ": " + was.label(), division + ": " + now.label());
         }
         return new OrganDraft(others);
@@ -77,27 +78,29 @@ public record OrganDraft(List<DraftLine> lines) {
             return this;
         }
         return new OrganDraft(lines.stream()
-                .map(line -> renamed(line, Slot.SOUNDS, was, now))
-                .map(line -> renamed(line, Slot.KEYBOARD, was, now))
-                .map(line -> renamed(line, Slot.DIVISION, was, now))
-                .map(line -> line.part() == Part.STOP && line.at(Slot.FROM).startsWith(was + ": ")
-                        ? line.with(Slot.FROM, now + line.at(Slot.FROM).substring(was.length()))
+                .map(line -> renamed(line, DraftField.SOUNDS, was, now))
+                .map(line -> renamed(line, DraftField.KEYBOARD, was, now))
+                .map(line -> renamed(line, DraftField.DIVISION, was, now))
+                .map(line -> line.part() == RowKind.STOP
+                                && line.at(DraftField.FROM).startsWith(was + ": ")
+                        ? line.with(
+                                DraftField.FROM, now + line.at(DraftField.FROM).substring(was.length()))
                         : line)
                 .toList());
     }
 
     private OrganDraft afterStop(String was, String now) {
         long called = IntStream.range(0, lines.size())
-                .filter(i -> lines.get(i).part() == Part.STOP && fullName(i).equals(now))
+                .filter(i -> lines.get(i).part() == RowKind.STOP && fullName(i).equals(now))
                 .count();
         return was.equals(now) || called > 1
                 ? this
                 : new OrganDraft(lines.stream()
-                        .map(line -> renamed(line, Slot.FROM, was, now))
+                        .map(line -> renamed(line, DraftField.FROM, was, now))
                         .toList());
     }
 
-    private static DraftLine renamed(DraftLine line, Slot slot, String was, String now) {
+    private static DraftLine renamed(DraftLine line, DraftField slot, String was, String now) {
         return line.part().slots().contains(slot) && line.at(slot).equals(was) ? line.with(slot, now) : line;
     }
 
@@ -109,12 +112,12 @@ public record OrganDraft(List<DraftLine> lines) {
     }
 
     /** Where a new line of a part goes, if one is wanted at a line: behind what it resembles, else where the part begins. */
-    public int placeFor(Part part, int at) {
-        Part here = lines.get(at).part();
-        boolean beside = here == part || (part == Part.STOP && here == Part.DIVISION);
-        if (part == Part.DIVISION && (here == Part.DIVISION || here == Part.STOP)) {
+    public int placeFor(RowKind part, int at) {
+        RowKind here = lines.get(at).part();
+        boolean beside = here == part || (part == RowKind.STOP && here == RowKind.DIVISION);
+        if (part == RowKind.DIVISION && (here == RowKind.DIVISION || here == RowKind.STOP)) {
             int next = at + 1;
-            while (lines.get(next).part() == Part.STOP) {
+            while (lines.get(next).part() == RowKind.STOP) {
                 next++;
             }
             return next;
@@ -146,7 +149,7 @@ public record OrganDraft(List<DraftLine> lines) {
     /** Behind the last line that goes with one: the stops of a division. */
     private int end(int at) {
         int end = at + 1;
-        while (lines.get(at).part() == Part.DIVISION && lines.get(end).part() == Part.STOP) {
+        while (lines.get(at).part() == RowKind.DIVISION && lines.get(end).part() == RowKind.STOP) {
             end++;
         }
         return end;
@@ -158,17 +161,17 @@ public record OrganDraft(List<DraftLine> lines) {
     /** With a line one place further up; a division goes with its stops, and a stop may go over into another division. */
     public Optional<Moved> movedUp(int at) {
         DraftLine line = lines.get(at);
-        if (line.part() == Part.DIVISION) {
+        if (line.part() == RowKind.DIVISION) {
             int above = at - 1;
-            while (lines.get(above).part() == Part.STOP) {
+            while (lines.get(above).part() == RowKind.STOP) {
                 above--;
             }
-            return lines.get(above).part() == Part.DIVISION ? Optional.of(swapped(above, at)) : Optional.empty();
+            return lines.get(above).part() == RowKind.DIVISION ? Optional.of(swapped(above, at)) : Optional.empty();
         }
         boolean alike = at > 0 && lines.get(at - 1).part() == line.part();
-        boolean over = line.part() == Part.STOP
-                && lines.get(at - 1).part() == Part.DIVISION
-                && lines.get(at - 2).part() != Part.ORGAN;
+        boolean over = line.part() == RowKind.STOP
+                && lines.get(at - 1).part() == RowKind.DIVISION
+                && lines.get(at - 2).part() != RowKind.ORGAN;
         if (!line.part().isRepeated() || !(alike || over)) {
             return Optional.empty();
         }
@@ -183,12 +186,12 @@ public record OrganDraft(List<DraftLine> lines) {
         }
         DraftLine line = lines.get(at);
         DraftLine below = lines.get(next);
-        if (line.part() == Part.DIVISION) {
-            return below.part() == Part.DIVISION
+        if (line.part() == RowKind.DIVISION) {
+            return below.part() == RowKind.DIVISION
                     ? Optional.of(new Moved(swapped(at, next).draft(), at + end(next) - next))
                     : Optional.empty();
         }
-        boolean over = line.part() == Part.STOP && below.part() == Part.DIVISION;
+        boolean over = line.part() == RowKind.STOP && below.part() == RowKind.DIVISION;
         if (!line.part().isRepeated() || !(below.part() == line.part() || over)) {
             return Optional.empty();
         }
@@ -208,9 +211,9 @@ public record OrganDraft(List<DraftLine> lines) {
         List<DraftLine> others = new ArrayList<>(lines);
         Collections.swap(others, first, second);
         OrganDraft next = new OrganDraft(others);
-        int was = lines.get(first).part() == Part.STOP ? first : second;
+        int was = lines.get(first).part() == RowKind.STOP ? first : second;
         int now = was == first ? second : first;
-        return Stream.of(lines.get(first), lines.get(second)).anyMatch(line -> line.part() == Part.DIVISION)
+        return Stream.of(lines.get(first), lines.get(second)).anyMatch(line -> line.part() == RowKind.DIVISION)
                 ? next.afterStop(fullName(was), next.fullName(now))
                 : next;
     }
@@ -218,13 +221,13 @@ public record OrganDraft(List<DraftLine> lines) {
     /** What a line is called; a stop with its division: "Great: Principal 4". */
     public String fullName(int at) {
         DraftLine line = lines.get(at);
-        return line.part() == Part.STOP
-                ? divisionOf(at).map(each -> each.at(Slot.NAME) + ": ").orElse("") + line.label()
+        return line.part() == RowKind.STOP
+                ? divisionOf(at).map(each -> each.at(DraftField.NAME) + ": ").orElse("") + line.label()
                 : line.label();
     }
 
     /** The line that a part of the instrument has, by its index there; empty where it was taken out. */
-    public OptionalInt lineOf(Part part, int origin) {
+    public OptionalInt lineOf(RowKind part, int origin) {
         for (int i = 0; i < lines.size(); i++) {
             if (lines.get(i).part() == part && lines.get(i).origin().equals(OptionalInt.of(origin))) {
                 return OptionalInt.of(i);

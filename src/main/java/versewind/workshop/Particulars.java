@@ -39,8 +39,8 @@ final class Particulars {
             return;
         }
         Matcher line = LINE.matcher(text.stripTrailing());
-        Optional<Part> part = line.matches()
-                ? Stream.of(Part.values())
+        Optional<RowKind> part = line.matches()
+                ? Stream.of(RowKind.values())
                         .filter(each -> each.word().equals(line.group(1)))
                         .findFirst()
                 : Optional.empty();
@@ -48,8 +48,8 @@ final class Particulars {
             trouble(number, "it names no part of an organ", text);
             return;
         }
-        if (part.get() == Part.SURFACE) {
-            lines.add(DraftLine.blank(Part.SURFACE));
+        if (part.get() == RowKind.SURFACE) {
+            lines.add(DraftLine.blank(RowKind.SURFACE));
             last = lines.size() - 2;
         }
         String name = line.group(2) == null ? "" : Quotation.inside(line.group(2));
@@ -62,7 +62,7 @@ final class Particulars {
         write(number, at, line.group(3));
     }
 
-    private int find(Part part, String name, boolean named) {
+    private int find(RowKind part, String name, boolean named) {
         OrganDraft draft = new OrganDraft(lines);
         for (int step = 1; step <= lines.size(); step++) {
             int at = Math.floorMod(last + step, lines.size());
@@ -79,7 +79,7 @@ final class Particulars {
         while (value.find() && value.start() == end) {
             end = value.end();
             String word = value.group(1);
-            Optional<Slot> slot = lines.get(at).part().slots().stream()
+            Optional<DraftField> slot = lines.get(at).part().slots().stream()
                     .filter(each -> each.word().equals(word))
                     .findFirst();
             if (slot.isEmpty()) {

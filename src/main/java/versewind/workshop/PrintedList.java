@@ -24,14 +24,14 @@ final class PrintedList {
         if (!organ.place().isEmpty()) {
             text.append(Quotation.ifNeeded(organ.place())).append('\n');
         }
-        Part before = Part.ORGAN;
+        RowKind before = RowKind.ORGAN;
         for (DraftLine line : lines) {
             text.append(
                     switch (line.part()) {
                         case DIVISION -> "\n" + division(line);
                         case STOP -> stop(line);
-                        case COUPLER -> (before == Part.COUPLER ? "" : "\n" + COUPLERS + "\n") + named(line);
-                        case TREMULANT -> (before == Part.TREMULANT ? "" : "\n" + TREMULANTS + "\n") + named(line);
+                        case COUPLER -> (before == RowKind.COUPLER ? "" : "\n" + COUPLERS + "\n") + named(line);
+                        case TREMULANT -> (before == RowKind.TREMULANT ? "" : "\n" + TREMULANTS + "\n") + named(line);
                         case ORGAN, PISTONS, ROOM, TIMES, DISTANCES, SURFACE -> "";
                     });
             before = line.part();
@@ -57,20 +57,20 @@ final class PrintedList {
 
     private static String division(DraftLine line) {
         String keyboard = line.isPedal()
-                ? line.at(Slot.NAME).equals(PEDAL) ? "" : "pedal, "
-                : "manual " + line.at(Slot.MANUAL) + ", ";
-        return Quotation.ifNeeded(line.at(Slot.NAME)) + " (" + keyboard + line.at(Slot.KEYS) + " keys"
-                + (line.at(Slot.BOX).isEmpty() ? "" : ", enclosed") + ")\n";
+                ? line.at(DraftField.NAME).equals(PEDAL) ? "" : "pedal, "
+                : "manual " + line.at(DraftField.MANUAL) + ", ";
+        return Quotation.ifNeeded(line.at(DraftField.NAME)) + " (" + keyboard + line.at(DraftField.KEYS) + " keys"
+                + (line.at(DraftField.BOX).isEmpty() ? "" : ", enclosed") + ")\n";
     }
 
     private static String stop(DraftLine line) {
-        String feet = line.at(Slot.FEET).isEmpty() ? "" : line.at(Slot.FEET) + "'";
-        String name = Quotation.ifNeeded(line.at(Slot.NAME));
+        String feet = line.at(DraftField.FEET).isEmpty() ? "" : line.at(DraftField.FEET) + "'";
+        String name = Quotation.ifNeeded(line.at(DraftField.NAME));
         return "  " + name + " ".repeat(Math.max(2, NAME_WIDTH - name.length()))
-                + (feet + " " + Figures.numeral(line.at(Slot.RANKS))).strip() + "\n";
+                + (feet + " " + TypedNumbers.numeral(line.at(DraftField.RANKS))).strip() + "\n";
     }
 
     private static String named(DraftLine line) {
-        return "  " + Quotation.ifNeeded(line.at(Slot.NAME)) + "\n";
+        return "  " + Quotation.ifNeeded(line.at(DraftField.NAME)) + "\n";
     }
 }

@@ -18,8 +18,8 @@ final class PrintedListReader {
     private final List<DraftLine> couplers = new ArrayList<>();
     private final List<DraftLine> tremulants = new ArrayList<>();
     private final List<String> troubles = new ArrayList<>();
-    private DraftLine organ = DraftLine.blank(Part.ORGAN);
-    private DraftLine pistons = DraftLine.blank(Part.PISTONS);
+    private DraftLine organ = DraftLine.blank(RowKind.ORGAN);
+    private DraftLine pistons = DraftLine.blank(RowKind.PISTONS);
     private String section = "";
 
     static PrintedListReader of(String list) {
@@ -46,14 +46,14 @@ final class PrintedListReader {
         all.addAll(couplers);
         all.addAll(tremulants);
         all.add(pistons);
-        for (Part part : List.of(Part.ROOM, Part.TIMES, Part.DISTANCES)) {
+        for (RowKind part : List.of(RowKind.ROOM, RowKind.TIMES, RowKind.DISTANCES)) {
             all.add(DraftLine.blank(part));
         }
         OrganDraft draft = new OrganDraft(all);
         for (int i = 0; i < all.size(); i++) {
             DraftLine line = all.get(i);
-            if (line.part() == Part.STOP) {
-                all.set(i, line.with(Completion.stop(draft, i, line).values()));
+            if (line.part() == RowKind.STOP) {
+                all.set(i, line.with(Autofill.stop(draft, i, line).values()));
             }
         }
         return all;
@@ -65,12 +65,12 @@ final class PrintedListReader {
         }
         Matcher division = DIVISION.matcher(line);
         if (fromHead == 0) {
-            organ = organ.with(Slot.NAME, Quotation.read(line));
+            organ = organ.with(DraftField.NAME, Quotation.read(line));
         } else if (division.matches() && !line.startsWith(" ")) {
             section = "";
             divisions.add(division(division));
         } else if (fromHead == 1 && divisions.isEmpty()) {
-            organ = organ.with(Slot.PLACE, Quotation.read(line));
+            organ = organ.with(DraftField.PLACE, Quotation.read(line));
         } else if (List.of(PrintedList.COUPLERS, PrintedList.TREMULANTS, PrintedList.PISTONS)
                 .contains(line)) {
             section = line;
@@ -80,18 +80,18 @@ final class PrintedListReader {
     }
 
     private static DraftLine division(Matcher division) {
-        return DraftLine.blank(Part.DIVISION)
-                .with(Slot.NAME, Quotation.read(division.group(1)))
-                .with(Slot.MANUAL, division.group(2) == null ? DraftLine.PEDAL : division.group(2))
-                .with(Slot.KEYS, division.group(3))
-                .with(Slot.BOX, division.group(4) == null ? "" : DraftLine.YES);
+        return DraftLine.blank(RowKind.DIVISION)
+                .with(DraftField.NAME, Quotation.read(division.group(1)))
+                .with(DraftField.MANUAL, division.group(2) == null ? DraftLine.PEDAL : division.group(2))
+                .with(DraftField.KEYS, division.group(3))
+                .with(DraftField.BOX, division.group(4) == null ? "" : DraftLine.YES);
     }
 
     private boolean entry(String line) {
         switch (section) {
             case PrintedList.COUPLERS -> couplers.add(coupler(Quotation.read(line.strip())));
             case PrintedList.TREMULANTS ->
-                tremulants.add(DraftLine.blank(Part.TREMULANT).with(Slot.NAME, Quotation.read(line.strip())));
+                tremulants.add(DraftLine.blank(RowKind.TREMULANT).with(DraftField.NAME, Quotation.read(line.strip())));
             case PrintedList.PISTONS -> {
                 return piston(line);
             }
@@ -104,14 +104,15 @@ final class PrintedListReader {
 
     /** "Swell to Great" says what it couples; of other names the particulars tell. */
     private DraftLine coupler(String name) {
-        DraftLine line = DraftLine.blank(Part.COUPLER).with(Slot.NAME, name);
+        DraftLine line = DraftLine.blank(RowKind.COUPLER).with(DraftField.NAME, name);
         for (DraftLine source : divisions) {
             for (DraftLine keyboard : divisions) {
-                boolean said = source.part() == Part.DIVISION
-                        && keyboard.part() == Part.DIVISION
-                        && name.equals(source.at(Slot.NAME) + " to " + keyboard.at(Slot.NAME));
+                boolean said = source.part() == RowKind.DIVISION
+                        && keyboard.part() == RowKind.DIVISION
+                        && name.equals(source.at(DraftField.NAME) + " to " + keyboard.at(DraftField.NAME));
                 if (said) {
-                    return line.with(Slot.SOUNDS, source.at(Slot.NAME)).with(Slot.KEYBOARD, keyboard.at(Slot.NAME));
+                    return line.with(DraftField.SOUNDS, source.at(DraftField.NAME))
+                            .with(DraftField.KEYBOARD, keyboard.at(DraftField.NAME));
                 }
             }
         }
@@ -125,13 +126,15 @@ final class PrintedListReader {
         }
         String name = Quotation.read(count.group(1));
         if (name.equals(PrintedList.GENERAL) || name.equals(PrintedList.LEVELS)) {
-            pistons = pistons.with(name.equals(PrintedList.GENERAL) ? Slot.GENERALS : Slot.LEVELS, count.group(2));
+            pistons = pistons.with(
+                    name.equals(PrintedList.GENERAL) ? DraftField.GENERALS : DraftField.LEVELS, count.group(2));
             return true;
         }
         for (int i = 0; i < divisions.size(); i++) {
             DraftLine division = divisions.get(i);
-            if (division.part() == Part.DIVISION && division.at(Slot.NAME).equals(name)) {
-                divisions.set(i, division.with(Slot.DIVISIONALS, count.group(2)));
+            if (division.part() == RowKind.DIVISION
+                    && division.at(DraftField.NAME).equals(name)) {
+                divisions.set(i, division.with(DraftField.DIVISIONALS, count.group(2)));
                 return true;
             }
         }
@@ -143,11 +146,11 @@ final class PrintedListReader {
         if (divisions.isEmpty() || !stop.matches()) {
             return false;
         }
-        OptionalInt ranks = stop.group(3) == null ? OptionalInt.empty() : Figures.ranks(stop.group(3));
-        divisions.add(DraftLine.blank(Part.STOP)
-                .with(Slot.NAME, Quotation.read(stop.group(1)))
-                .with(Slot.FEET, stop.group(2) == null ? "" : stop.group(2))
-                .with(Slot.RANKS, ranks.isPresent() ? Integer.toString(ranks.getAsInt()) : ""));
+        OptionalInt ranks = stop.group(3) == null ? OptionalInt.empty() : TypedNumbers.ranks(stop.group(3));
+        divisions.add(DraftLine.blank(RowKind.STOP)
+                .with(DraftField.NAME, Quotation.read(stop.group(1)))
+                .with(DraftField.FEET, stop.group(2) == null ? "" : stop.group(2))
+                .with(DraftField.RANKS, ranks.isPresent() ? Integer.toString(ranks.getAsInt()) : ""));
         return true;
     }
 }

@@ -7,4 +7,4 @@ package versewind.workshop;
  * @param slot where in the line
  * @param sentence what is wrong, a whole sentence
  */
-public record Problem(int line, Slot slot, String sentence) {}
+public record Problem(int line, DraftField slot, String sentence) {}

@@ -20,7 +20,7 @@ public record ReadOrgan(StopList list, Optional<TradeList.Read> printed, String 
     public static ReadOrgan of(String text) {
         if (TradeList.isOne(text)) {
             TradeList.Read printed = TradeList.read(text);
-            String name = printed.draft().lines().get(0).at(Slot.NAME);
+            String name = printed.draft().lines().get(0).at(DraftField.NAME);
             return new ReadOrgan(StopList.read(TradeList.withoutParticulars(text)), Optional.of(printed), name);
         }
         StopList list = StopList.read(text);
@@ -39,7 +39,7 @@ public record ReadOrgan(StopList list, Optional<TradeList.Read> printed, String 
         }
         OrganDraft draft = printed.get().draft();
         OrganDraft named =
-                draft.with(0, draft.lines().get(0).with(Slot.NAME, name).values());
+                draft.with(0, draft.lines().get(0).with(DraftField.NAME, name).values());
         Optional<Instrument> organ = printed.get().troubles().isEmpty() ? named.instrument() : Optional.empty();
         return organ.map(each -> new NewInstrument(each, List.of()));
     }

@@ -24,7 +24,7 @@ final class StopLines {
     private final Map<StopName, Stop> stops = new LinkedHashMap<>();
 
     /** Whether a text says yes; blank says no. */
-    static boolean isYes(Typed typed, Slot slot) {
+    static boolean isYes(Typed typed, DraftField slot) {
         return !typed.text(slot).isBlank()
                 && typed.choice(slot, DraftLine.YES_NO, word -> word)
                         .filter(word -> word.equals(DraftLine.YES))
@@ -34,18 +34,19 @@ final class StopLines {
     /** The stop of a line, as far as it can be read. */
     Optional<Stop> stop(Typed typed, String division, boolean enclosed) {
         String name = typed.name();
-        Optional<Family> family = typed.choice(Slot.FAMILY, List.of(Family.values()), Family::word);
+        Optional<Family> family = typed.choice(DraftField.FAMILY, List.of(Family.values()), Family::word);
         Optional<Optional<Footage>> feet = feet(typed, family);
         OptionalInt ranks = ranks(typed, family);
-        Optional<Pipe> pipe = typed.text(Slot.PIPE).isBlank()
+        Optional<Pipe> pipe = typed.text(DraftField.PIPE).isBlank()
                 ? family.map(Family::usualPipe)
-                : typed.choice(Slot.PIPE, List.of(Pipe.values()), Pipe::word);
-        Optional<List<MixtureBreak>> breaks = Figures.breaks(typed.text(Slot.BREAKS));
+                : typed.choice(DraftField.PIPE, List.of(Pipe.values()), Pipe::word);
+        Optional<List<MixtureBreak>> breaks = TypedNumbers.breaks(typed.text(DraftField.BREAKS));
         if (breaks.isEmpty()) {
             typed.wrong(
-                    Slot.BREAKS, "The breaks cannot be read: write C 1 1/3, 1; c1 2, 1 1/3 (a key, then its feet).");
+                    DraftField.BREAKS,
+                    "The breaks cannot be read: write C 1 1/3, 1; c1 2, 1 1/3 (a key, then its feet).");
         }
-        OptionalDouble trim = typed.number(Slot.TRIM, OptionalDouble.of(0));
+        OptionalDouble trim = typed.number(DraftField.TRIM, OptionalDouble.of(0));
         Stop.Enclosure enclosure = enclosure(typed, division, enclosed);
         Optional<Optional<StopName>> from = from(typed);
         boolean readable = feet.isPresent()
@@ -59,7 +60,7 @@ final class StopLines {
             return Optional.empty();
         }
         Optional<Stop> made = typed.make(
-                Slot.NAME,
+                DraftField.NAME,
                 () -> new Stop(
                         name,
                         feet.get(),
@@ -78,40 +79,43 @@ final class StopLines {
         StopName name =
                 new StopName(division, stop.map(Stop::label).orElse(typed.line().label()));
         if (lines.putIfAbsent(name, typed) != null) {
-            typed.wrong(Slot.NAME, division + " has two stops called " + name.label() + ": give one another name.");
+            typed.wrong(
+                    DraftField.NAME, division + " has two stops called " + name.label() + ": give one another name.");
         }
         stop.ifPresent(each -> stops.put(name, each));
     }
 
     private static Optional<Optional<Footage>> feet(Typed typed, Optional<Family> family) {
         boolean may = family.filter(Family::isCompound).isPresent();
-        if (typed.text(Slot.FEET).isBlank()) {
+        if (typed.text(DraftField.FEET).isBlank()) {
             if (!may && family.isPresent()) {
                 typed.wrong(
-                        Slot.FEET,
+                        DraftField.FEET,
                         "The pitch in feet is missing: a " + family.get().word() + " needs one.");
             }
             return Optional.of(Optional.empty());
         }
-        Optional<Footage> feet = Figures.feet(typed.text(Slot.FEET));
+        Optional<Footage> feet = TypedNumbers.feet(typed.text(DraftField.FEET));
         if (feet.isEmpty()) {
-            typed.wrong(Slot.FEET, "Not a pitch from 1/8 to 64 feet: \"" + typed.text(Slot.FEET) + "\".");
+            typed.wrong(DraftField.FEET, "Not a pitch from 1/8 to 64 feet: \"" + typed.text(DraftField.FEET) + "\".");
             return Optional.empty();
         }
         return Optional.of(feet);
     }
 
     private static OptionalInt ranks(Typed typed, Optional<Family> family) {
-        if (!typed.text(Slot.RANKS).isBlank()) {
-            OptionalInt ranks = Figures.ranks(typed.text(Slot.RANKS));
+        if (!typed.text(DraftField.RANKS).isBlank()) {
+            OptionalInt ranks = TypedNumbers.ranks(typed.text(DraftField.RANKS));
             if (ranks.isEmpty()) {
-                typed.wrong(Slot.RANKS, "Not a number of ranks from 1 to 12: \"" + typed.text(Slot.RANKS) + "\".");
+                typed.wrong(
+                        DraftField.RANKS,
+                        "Not a number of ranks from 1 to 12: \"" + typed.text(DraftField.RANKS) + "\".");
             }
             return ranks;
         }
         if (family.filter(Family::isCompound).isPresent()) {
             typed.wrong(
-                    Slot.RANKS,
+                    DraftField.RANKS,
                     "The number of ranks is missing: a " + family.get().word() + " needs it.");
             return OptionalInt.empty();
         }
@@ -119,26 +123,26 @@ final class StopLines {
     }
 
     private static Stop.Enclosure enclosure(Typed typed, String division, boolean enclosed) {
-        if (typed.text(Slot.STANDS).isBlank()) {
+        if (typed.text(DraftField.STANDS).isBlank()) {
             return Stop.Enclosure.AS_ITS_DIVISION;
         }
-        if (!isYes(typed, Slot.STANDS)) {
+        if (!isYes(typed, DraftField.STANDS)) {
             return Stop.Enclosure.OUTSIDE_THE_BOX;
         }
         if (!enclosed) {
-            typed.wrong(Slot.STANDS, "It is to stand in the box, but " + division + " has no box.");
+            typed.wrong(DraftField.STANDS, "It is to stand in the box, but " + division + " has no box.");
         }
         return Stop.Enclosure.AS_ITS_DIVISION;
     }
 
     private static Optional<Optional<StopName>> from(Typed typed) {
-        String from = typed.text(Slot.FROM);
+        String from = typed.text(DraftField.FROM);
         if (from.isBlank()) {
             return Optional.of(Optional.empty());
         }
         int cut = from.indexOf(SEPARATOR);
         if (cut < 0) {
-            typed.wrong(Slot.FROM, "Not a stop: write its division, a colon and the stop, as Pedal: Bourdon 16.");
+            typed.wrong(DraftField.FROM, "Not a stop: write its division, a colon and the stop, as Pedal: Bourdon 16.");
             return Optional.empty();
         }
         return Optional.of(Optional.of(new StopName(from.substring(0, cut), from.substring(cut + SEPARATOR.length()))));
@@ -153,12 +157,12 @@ final class StopLines {
                 continue;
             }
             if (!lines.containsKey(lender.get())) {
-                typed.wrong(Slot.FROM, "It borrows from \"" + lender.get() + "\", which does not exist.");
+                typed.wrong(DraftField.FROM, "It borrows from \"" + lender.get() + "\", which does not exist.");
             } else if (stops.containsKey(lender.get())
                     && stops.get(lender.get()).ranks() != entry.getValue().ranks()) {
-                typed.wrong(Slot.FROM, "It and the stop it borrows from have different numbers of ranks.");
+                typed.wrong(DraftField.FROM, "It and the stop it borrows from have different numbers of ranks.");
             } else if (isCircle(entry.getKey())) {
-                typed.wrong(Slot.FROM, "It borrows from itself in a circle: let one of them have pipes.");
+                typed.wrong(DraftField.FROM, "It borrows from itself in a circle: let one of them have pipes.");
             }
         }
     }

@@ -21,15 +21,15 @@ public final class TradeList {
 
     /** The text of an instrument. */
     public static String of(Instrument organ) {
-        List<DraftLine> lines = Lines.of(organ);
+        List<DraftLine> lines = DraftRows.of(organ);
         String list = PrintedList.of(organ, lines);
         List<DraftLine> plain = PrintedListReader.of(list).lines();
         StringBuilder text =
                 new StringBuilder(list).append('\n').append(PARTICULARS).append('\n');
         for (int i = 0; i < lines.size(); i++) {
             DraftLine line = lines.get(i);
-            if (line.part() == Part.SURFACE) {
-                text.append(particulars("Surface", line, DraftLine.blank(Part.SURFACE)));
+            if (line.part() == RowKind.SURFACE) {
+                text.append(particulars("Surface", line, DraftLine.blank(RowKind.SURFACE)));
                 continue;
             }
             String called = line.part().word() + (isNamed(line.part()) ? " " + Quotation.of(fullName(plain, i)) : "");
@@ -38,7 +38,7 @@ public final class TradeList {
         return text.toString();
     }
 
-    private static boolean isNamed(Part part) {
+    private static boolean isNamed(RowKind part) {
         return switch (part) {
             case DIVISION, STOP, COUPLER, TREMULANT -> true;
             case ORGAN, PISTONS, ROOM, TIMES, DISTANCES, SURFACE -> false;
@@ -91,7 +91,7 @@ public final class TradeList {
             List<String> all = new ArrayList<>(troubles);
             draft.problems()
                     .forEach(problem -> all.add(
-                            (draft.lines().get(problem.line()).part().slots().contains(Slot.NAME)
+                            (draft.lines().get(problem.line()).part().slots().contains(DraftField.NAME)
                                             ? draft.fullName(problem.line()) + ": "
                                             : "")
                                     + problem.sentence()));

@@ -25,28 +25,30 @@ final class Typed {
         return line;
     }
 
-    String text(Slot slot) {
+    String text(DraftField slot) {
         return line.at(slot);
     }
 
-    void wrong(Slot slot, String sentence) {
+    void wrong(DraftField slot, String sentence) {
         problems.add(new Problem(at, slot, sentence));
     }
 
     /** A name, which must not be blank. */
     String name() {
-        if (text(Slot.NAME).isBlank()) {
-            wrong(Slot.NAME, "A name is missing: every " + line.part().word().toLowerCase(Locale.ROOT) + " needs one.");
+        if (text(DraftField.NAME).isBlank()) {
+            wrong(
+                    DraftField.NAME,
+                    "A name is missing: every " + line.part().word().toLowerCase(Locale.ROOT) + " needs one.");
         }
-        return text(Slot.NAME);
+        return text(DraftField.NAME);
     }
 
     /** A whole number between two others; where it is blank, another. */
-    OptionalInt whole(Slot slot, int least, int most, OptionalInt blank) {
+    OptionalInt whole(DraftField slot, int least, int most, OptionalInt blank) {
         if (text(slot).isBlank() && blank.isPresent()) {
             return blank;
         }
-        OptionalInt number = Figures.whole(text(slot));
+        OptionalInt number = TypedNumbers.whole(text(slot));
         if (number.isEmpty() || number.getAsInt() < least || number.getAsInt() > most) {
             wrong(slot, said(slot) + "it is a whole number from " + least + " to " + most + ".");
             return OptionalInt.empty();
@@ -55,11 +57,11 @@ final class Typed {
     }
 
     /** A number; where it is blank, another. */
-    OptionalDouble number(Slot slot, OptionalDouble blank) {
+    OptionalDouble number(DraftField slot, OptionalDouble blank) {
         if (text(slot).isBlank() && blank.isPresent()) {
             return blank;
         }
-        OptionalDouble number = Figures.number(text(slot));
+        OptionalDouble number = TypedNumbers.number(text(slot));
         if (number.isEmpty()) {
             wrong(slot, said(slot) + "it is a number, as 12 or 2.5.");
         }
@@ -67,7 +69,7 @@ final class Typed {
     }
 
     /** A word out of some, or as much of its beginning as tells it from the others. */
-    <T> Optional<T> choice(Slot slot, List<T> values, Function<T, String> word) {
+    <T> Optional<T> choice(DraftField slot, List<T> values, Function<T, String> word) {
         Optional<T> choice = Choice.of(text(slot), values, word);
         if (choice.isEmpty()) {
             wrong(slot, said(slot) + "it is " + values.stream().map(word).collect(Collectors.joining(", ")) + ".");
@@ -75,12 +77,12 @@ final class Typed {
         return choice;
     }
 
-    private String said(Slot slot) {
+    private String said(DraftField slot) {
         return slot.word() + ": " + (text(slot).isBlank() ? "nothing is written; " : "not \"" + text(slot) + "\"; ");
     }
 
     /** A value of the trade made of what is written; its objection becomes a problem. */
-    <T> Optional<T> make(Slot slot, Supplier<T> maker) {
+    <T> Optional<T> make(DraftField slot, Supplier<T> maker) {
         try {
             return Optional.of(maker.get());
         } catch (IllegalArgumentException objection) {

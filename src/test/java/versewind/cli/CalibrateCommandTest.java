@@ -52,7 +52,7 @@ class CalibrateCommandTest {
     private Reply typed(String... words) {
         return Commands.run(
                 List.of(words),
-                new Surroundings(
+                new Environment(
                         folder,
                         Optional.empty(),
                         Map.of(),
@@ -135,19 +135,19 @@ class CalibrateCommandTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            draw,dBA~Great: Opn,70 | line 2: Great has no stop "Opn".
-            draw,dBA~Great: Trumpet 8,loud | line 2: "loud" is no level in dB(A).
-            draw,dBA~Great: Trumpet 8,300 | line 2: A reading lies between 20 and 130 dB(A).
-            draw,dBA~Pedal: Trombone 16,70,5 | line 2: There are more cells than columns.
-            draw,dBA,hands~Pedal: Trombone 16,70,manuals only | line 2: Nothing sounds that could be read.
-            draw,loud~Great: Trumpet 8,70 | line 1: No column is called "loud".
-            draw~Great: Trumpet 8 | line 1: The head has no column "dBA".
-            draw,dBA | has no reading.
-            draw,dBA,singers,seat~Great: Trumpet 8,70,20,console | line 2: While people sing, the meter stands among them
-            draw,dBA,date~Great: Trumpet 8,70,May | line 2: "May" is no date.
-            draw,dBA,people~Great: Trumpet 8,70,-3 | line 2: "-3" cannot stand under people.
-            draw,dBA~"Great: Trumpet 8,70 | readings.csv
-            """)
+        draw,dBA~Great: Opn,70 | line 2: Great has no stop "Opn".
+        draw,dBA~Great: Trumpet 8,loud | line 2: "loud" is no level in dB(A).
+        draw,dBA~Great: Trumpet 8,300 | line 2: A reading lies between 20 and 130 dB(A).
+        draw,dBA~Pedal: Trombone 16,70,5 | line 2: There are more cells than columns.
+        draw,dBA,hands~Pedal: Trombone 16,70,manuals only | line 2: Nothing sounds that could be read.
+        draw,loud~Great: Trumpet 8,70 | line 1: No column is called "loud".
+        draw~Great: Trumpet 8 | line 1: The head has no column "dBA".
+        draw,dBA | has no reading.
+        draw,dBA,singers,seat~Great: Trumpet 8,70,20,console | line 2: While people sing, the meter stands among them
+        draw,dBA,date~Great: Trumpet 8,70,May | line 2: "May" is no date.
+        draw,dBA,people~Great: Trumpet 8,70,-3 | line 2: "-3" cannot stand under people.
+        draw,dBA~"Great: Trumpet 8,70 | readings.csv
+        """)
     void what_is_wrong_is_told_with_its_line(String table, String sentence) throws IOException {
         Reply reply = calibrated(table.replace('~', '\n') + "\n");
         assertThat(reply.status()).isEqualTo(Reply.BAD);

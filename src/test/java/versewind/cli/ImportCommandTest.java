@@ -30,7 +30,7 @@ class ImportCommandTest {
         Charset ascii = StandardCharsets.US_ASCII;
         return Commands.run(
                 List.of(arguments),
-                new Surroundings(
+                new Environment(
                         folder,
                         Optional.empty(),
                         Map.of(),

@@ -57,8 +57,8 @@ class ListCommandTest {
                 Files.readString(Path.of("plans/harvest-festival.json")).replace("Harvest Festival", title));
 
         assertThat(typedIn(folder, StandardCharsets.UTF_8, "list").results()).contains(name + "  " + title + "\n");
-        Surroundings piped = Typing.surroundings(folder, Optional.empty(), StandardCharsets.UTF_8);
-        Surroundings narrow = new Surroundings(
+        Environment piped = Typing.surroundings(folder, Optional.empty(), StandardCharsets.UTF_8);
+        Environment narrow = new Environment(
                 folder,
                 Optional.empty(),
                 Map.of(),
@@ -66,7 +66,7 @@ class ListCommandTest {
                 piped.charset(),
                 piped.today(),
                 piped.version(),
-                Meanwhile.QUIET,
+                Progress.QUIET,
                 OptionalInt.of(80));
         assertThat(Commands.run(List.of("list"), narrow).results()).contains(name + "  A ser~\n");
     }

@@ -9,7 +9,7 @@ import versewind.screen.Text;
 
 class PageTest {
 
-    private final Page page = new Page(new Lettering(StandardCharsets.UTF_8));
+    private final Page page = new Page(new CharsetFallback(StandardCharsets.UTF_8));
 
     @Test
     void a_page_is_as_wide_as_its_terminal_and_endless_without_one() {
@@ -21,7 +21,7 @@ class PageTest {
     }
 
     private static String line(OptionalInt terminal, String text) {
-        Page page = Page.asWideAs(terminal, new Lettering(StandardCharsets.UTF_8));
+        Page page = Page.asWideAs(terminal, new CharsetFallback(StandardCharsets.UTF_8));
         page.line(text);
         return page.text();
     }

@@ -35,7 +35,7 @@ class ProposeCommandTest {
     private Path plan;
 
     /** Reads progress, and presses Ctrl-C after so many words of it. */
-    private static final class Impatient implements Meanwhile {
+    private static final class Impatient implements Progress {
         private final List<String> told = new ArrayList<>();
         private final int patience;
 
@@ -63,10 +63,10 @@ class ProposeCommandTest {
         plan = folder.resolve("plans/ordinary-sunday.json");
     }
 
-    private Reply typed(Meanwhile meanwhile, String... words) {
+    private Reply typed(Progress meanwhile, String... words) {
         return Commands.run(
                 List.of(words),
-                new Surroundings(
+                new Environment(
                         folder,
                         Optional.empty(),
                         Map.of(),
@@ -79,7 +79,7 @@ class ProposeCommandTest {
     }
 
     private Reply typed(String... words) {
-        return typed(Meanwhile.QUIET, words);
+        return typed(Progress.QUIET, words);
     }
 
     @Test

@@ -27,8 +27,8 @@ final class Typing {
         return Commands.run(List.of(arguments), surroundings(folder, Optional.empty(), charset));
     }
 
-    static Surroundings surroundings(Path folder, Optional<Path> programFolder, Charset charset) {
-        return new Surroundings(
+    static Environment surroundings(Path folder, Optional<Path> programFolder, Charset charset) {
+        return new Environment(
                 folder,
                 programFolder,
                 Map.of(),

@@ -49,7 +49,7 @@ class EditTest {
     @Test
     void the_place_of_an_edit_is_the_verse_that_it_changes() {
         Verse verse = SmallPlan.verse("V1");
-        assertThat(new Edit.SetVerse(1, 2, verse).place()).isEqualTo(new Place(1, 2));
+        assertThat(new Edit.SetVerse(1, 2, verse).place()).isEqualTo(new VersePlace(1, 2));
     }
 
     @Test

@@ -15,14 +15,15 @@ class LimitsTest {
     @ParameterizedTest
     @ValueSource(ints = {0, 50_001})
     void a_service_cannot_have_so_many_people(int people) {
-        assertThatThrownBy(() -> new Heading("", Optional.empty(), people, ""))
+        assertThatThrownBy(() -> new ServiceHeading("", Optional.empty(), people, ""))
                 .hasMessage("the people expected are 1 to 50000");
     }
 
     @ParameterizedTest
     @ValueSource(ints = {1, 50_000})
     void a_service_can_have_so_many_people(int people) {
-        assertThat(new Heading("", Optional.empty(), people, "").people()).isEqualTo(people);
+        assertThat(new ServiceHeading("", Optional.empty(), people, "").people())
+                .isEqualTo(people);
     }
 
     @ParameterizedTest

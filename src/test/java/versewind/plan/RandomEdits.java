@@ -44,10 +44,10 @@ public final class RandomEdits {
         return new Plan(heading(), "organ", some(4, i -> hymn()));
     }
 
-    private Heading heading() {
+    private ServiceHeading heading() {
         Optional<LocalDate> date =
                 random.nextBoolean() ? Optional.empty() : Optional.of(LocalDate.ofEpochDay(random.nextInt(40_000)));
-        return new Heading(text(), date, 1 + random.nextInt(Verse.MOST_PEOPLE), text());
+        return new ServiceHeading(text(), date, 1 + random.nextInt(Verse.MOST_PEOPLE), text());
     }
 
     private Hymn hymn() {
@@ -70,7 +70,7 @@ public final class RandomEdits {
                 List.of(),
                 random.nextBoolean()
                         ? Optional.empty()
-                        : Optional.of(new Answer(oneOf(Heard.values()), 1 + random.nextInt(Verse.MOST_PEOPLE))));
+                        : Optional.of(new Feedback(oneOf(HeardAs.values()), 1 + random.nextInt(Verse.MOST_PEOPLE))));
     }
 
     private Locks locks() {
@@ -97,7 +97,7 @@ public final class RandomEdits {
         if (!plan.hymns().isEmpty()) {
             possible.add(hymn -> new Edit.SetHymn(hymn, hymn()));
             possible.add(Edit.RemoveHymn::new);
-            possible.add(seen -> new Edit.SetHymns(some(4, i -> hymn()), new Place(seen, 0)));
+            possible.add(seen -> new Edit.SetHymns(some(4, i -> hymn()), new VersePlace(seen, 0)));
             possible.add(hymn -> new Edit.SetVerses(hymn, random.nextInt(6), some(6, i -> verse())));
         }
         if (plan.hymns().size() > 1) {

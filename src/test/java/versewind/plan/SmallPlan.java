@@ -17,7 +17,7 @@ final class SmallPlan {
     private SmallPlan() {}
 
     static Plan with(Hymn... hymns) {
-        return new Plan(new Heading("Evensong", Optional.empty(), 40, ""), "organ", List.of(hymns));
+        return new Plan(new ServiceHeading("Evensong", Optional.empty(), 40, ""), "organ", List.of(hymns));
     }
 
     static Hymn hymn(String title, Verse... verses) {

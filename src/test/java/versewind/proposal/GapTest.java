@@ -8,8 +8,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
-import versewind.plan.Place;
 import versewind.plan.Plan;
+import versewind.plan.VersePlace;
 
 /** How far the usual search stays behind a long one; printed for every shipped organ. */
 class GapTest {
@@ -24,15 +24,15 @@ class GapTest {
             strings = {"foundlings-chapel", "harlan-falls", "st-tethwin", "oudervaart", "ambrelow", "ostmere-cathedral"
             })
     void the_usual_search_is_near_to_the_best_of_a_long_run(String organ) {
-        Console console = Console.shipped(organ);
+        ProposalTrial console = ProposalTrial.shipped(organ);
         double greatest = 0;
         double sum = 0;
         int count = 0;
         for (Mode mode : Mode.values()) {
             for (Mood mood : MOODS) {
-                Plan plan = Console.plan(150, console.verse(mode, mood));
-                double usual = best(console, plan, Climb.Effort.USUAL);
-                double gap = usual - best(console, plan, Climb.Effort.LONG);
+                Plan plan = ProposalTrial.plan(150, console.verse(mode, mood));
+                double usual = best(console, plan, HillClimb.Effort.USUAL);
+                double gap = usual - best(console, plan, HillClimb.Effort.LONG);
                 greatest = Math.max(greatest, gap);
                 sum += gap;
                 count++;
@@ -49,8 +49,8 @@ class GapTest {
         assertThat(greatest).isBetween(0.0, TOLERABLE);
     }
 
-    private static double best(Console console, Plan plan, Climb.Effort effort) {
-        Place place = new Place(0, 0);
+    private static double best(ProposalTrial console, Plan plan, HillClimb.Effort effort) {
+        VersePlace place = new VersePlace(0, 0);
         VerseSearch search = console.registrant()
                 .search(plan, place, console.registrant().wishes().wish(plan, place));
         return search.climbed(effort, () -> true).get(0).points();

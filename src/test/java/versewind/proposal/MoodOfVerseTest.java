@@ -8,18 +8,18 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import versewind.plan.Edit;
-import versewind.plan.Heading;
 import versewind.plan.Mood;
-import versewind.plan.Place;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 import versewind.store.Library;
 
 /** How a verse is to sound where the plan does not say. Common practice, no source. */
 class MoodOfVerseTest {
 
-    private static final Place FIRST = new Place(0, 1);
+    private static final VersePlace FIRST = new VersePlace(0, 1);
     private static final LocalDate ORDINARY = LocalDate.of(2026, 7, 19);
     private static final LocalDate ASH_WEDNESDAY = LocalDate.of(2027, 2, 10);
 
@@ -32,7 +32,7 @@ class MoodOfVerseTest {
 
     private Plan on(LocalDate date, Singing singing, Mood mood) {
         Verse verse = plan.hymns().get(0).verses().get(1).withSinging(singing).withMood(mood);
-        Heading heading = new Heading("Service", Optional.of(date), 100, "");
+        ServiceHeading heading = new ServiceHeading("Service", Optional.of(date), 100, "");
         return new Edit.SetVerse(0, 1, verse).apply(plan).withHeading(heading);
     }
 

@@ -38,7 +38,7 @@ class OrdinaryOrgansTest {
                         knob.division() != OrdinaryOrgans.PEDAL && knob.stop().family() == family);
     }
 
-    private static List<Stop> drawnOn(Console console, Proposal proposal, int division) {
+    private static List<Stop> drawnOn(ProposalTrial console, Proposal proposal, int division) {
         Instrument organ = console.organ();
         return proposal.registration().stops().stream()
                 .mapToObj(stop -> organ.stops().get(stop))
@@ -50,7 +50,7 @@ class OrdinaryOrgansTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void a_congregation_has_great_principals_8_and_4_and_a_pedal_of_16_ft_with_8_ft_or_a_coupler(long seed) {
-        Console console = Console.of(OrdinaryOrgans.ofSeed(seed));
+        ProposalTrial console = ProposalTrial.of(OrdinaryOrgans.ofSeed(seed));
         Proposal plain = console.best(PEOPLE, console.verse(Mode.CONGREGATION, Mood.PLAIN));
 
         assertThat(console.draws(plain, OrdinaryOrgans.GREAT, Family.PRINCIPAL, 8))
@@ -67,7 +67,7 @@ class OrdinaryOrgansTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void a_gentle_verse_has_flutes_and_nothing_above_4_ft(long seed) {
-        Console console = Console.of(OrdinaryOrgans.ofSeed(seed));
+        ProposalTrial console = ProposalTrial.of(OrdinaryOrgans.ofSeed(seed));
         Proposal gentle = console.best(PEOPLE, console.verse(Mode.CONGREGATION, Mood.GENTLE));
         Predicate<Stop> isBright = stop -> stop.family() == Family.MIXTURE
                 || stop.family().isReed()
@@ -80,7 +80,7 @@ class OrdinaryOrgansTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void a_festal_verse_adds_2_ft_and_the_mixture_and_then_reeds(long seed) {
-        Console console = Console.of(OrdinaryOrgans.ofSeed(seed));
+        ProposalTrial console = ProposalTrial.of(OrdinaryOrgans.ofSeed(seed));
         Proposal festal = console.best(PEOPLE, console.verse(Mode.CONGREGATION, Mood.FESTAL));
 
         assertThat(console.drawsFeet(festal, OrdinaryOrgans.GREAT, 2)).isTrue();
@@ -92,7 +92,7 @@ class OrdinaryOrgansTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void a_soloist_has_soft_stops_or_a_box_that_is_not_open(long seed) {
-        Console console = Console.of(OrdinaryOrgans.ofSeed(seed));
+        ProposalTrial console = ProposalTrial.of(OrdinaryOrgans.ofSeed(seed));
         Proposal solo = console.best(PEOPLE, console.verse(Mode.SOLO_VOICE, Mood.PLAIN));
         boolean isHeldBack = solo.hands().right() == OrdinaryOrgans.SWELL
                 && solo.registration().boxes().get(OrdinaryOrgans.SWELL) != BoxPosition.OPEN;
@@ -104,7 +104,7 @@ class OrdinaryOrgansTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void a_soloed_introduction_has_one_colour_over_soft_stops(long seed) {
-        Console console = Console.of(OrdinaryOrgans.ofSeed(seed));
+        ProposalTrial console = ProposalTrial.of(OrdinaryOrgans.ofSeed(seed));
         Proposal soloed = console.best(PEOPLE, console.verse(Mode.MELODY_SOLOED, Mood.PLAIN));
 
         assertThat(soloed.hands().layout()).isEqualTo(Layout.MELODY_SOLOED);

@@ -12,16 +12,16 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import versewind.advice.Advice;
-import versewind.advice.Finding;
-import versewind.advice.Severity;
 import versewind.organ.IndexSet;
 import versewind.plan.Locks;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
-import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.rules.Advice;
+import versewind.rules.Finding;
+import versewind.rules.Severity;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
 
@@ -40,7 +40,8 @@ class ServiceTest {
     void of_every_shipped_service_the_proposal_is_better_than_verse_by_verse_and_gives_no_caution(String name)
             throws Exception {
         OpenPlan open = new Library(Path.of("")).openPlan(name);
-        ServiceProposal proposal = Registrant.of(open.organ().sound()).forService(open.plan(), Watcher.PATIENT);
+        ServiceProposal proposal =
+                RegistrationProposer.of(open.organ().sound()).forService(open.plan(), SearchProgress.PATIENT);
         Plan drawn = proposal.on(open.plan());
 
         assertThat(proposal.unsearched()).isZero();
@@ -58,10 +59,11 @@ class ServiceTest {
     @Test
     void a_piston_sets_one_registration() throws Exception {
         OpenPlan open = new Library(Path.of("")).openPlan("harvest-festival");
-        ServiceProposal proposal = Registrant.of(open.organ().sound()).forService(open.plan(), Watcher.PATIENT);
-        Map<String, Set<Setting>> set = new HashMap<>();
+        ServiceProposal proposal =
+                RegistrationProposer.of(open.organ().sound()).forService(open.plan(), SearchProgress.PATIENT);
+        Map<String, Set<GeneralSetting>> set = new HashMap<>();
         proposal.verses().forEach(each -> set.computeIfAbsent(each.piston(), piston -> new HashSet<>())
-                .add(Setting.of(each.proposal().registration())));
+                .add(GeneralSetting.of(each.proposal().registration())));
 
         set.remove("");
         assertThat(set).isNotEmpty();
@@ -72,29 +74,29 @@ class ServiceTest {
     void pistons_of_hymns_that_are_left_alone_are_left_alone() throws Exception {
         OpenPlan open = new Library(Path.of("")).openPlan("harvest-festival");
         Plan before = open.plan();
-        Plan after = Registrant.of(open.organ().sound())
-                .forHymn(before, 1, Watcher.PATIENT)
+        Plan after = RegistrationProposer.of(open.organ().sound())
+                .forHymn(before, 1, SearchProgress.PATIENT)
                 .on(before);
-        Map<String, Setting> taken = new HashMap<>();
+        Map<String, GeneralSetting> taken = new HashMap<>();
         for (int hymn = 0; hymn < before.hymns().size(); hymn++) {
             if (hymn != 1) {
                 assertThat(after.hymns().get(hymn)).isEqualTo(before.hymns().get(hymn));
                 before.hymns()
                         .get(hymn)
                         .verses()
-                        .forEach(verse -> taken.put(verse.piston(), Setting.of(verse.registration())));
+                        .forEach(verse -> taken.put(verse.piston(), GeneralSetting.of(verse.registration())));
             }
         }
         for (Verse verse : after.hymns().get(1).verses()) {
             if (!verse.piston().isBlank() && taken.containsKey(verse.piston())) {
-                assertThat(taken.get(verse.piston())).isEqualTo(Setting.of(verse.registration()));
+                assertThat(taken.get(verse.piston())).isEqualTo(GeneralSetting.of(verse.registration()));
             }
         }
     }
 
     @Test
     void locks_are_kept_in_every_proposal() {
-        Console console = Console.shipped("st-tethwin");
+        ProposalTrial console = ProposalTrial.shipped("st-tethwin");
         int mixture = console.organ().division("Great").orElseThrow();
         IndexSet never = IndexSet.of(console.organ().stops().stream()
                 .filter(knob -> knob.division() == mixture && knob.stop().name().equals("Fifteenth"))
@@ -111,12 +113,12 @@ class ServiceTest {
 
     @Test
     void where_everything_is_locked_out_a_sentence_says_so() {
-        Console console = Console.shipped("little-corvening");
+        ProposalTrial console = ProposalTrial.shipped("little-corvening");
         Locks locks =
                 new Locks(IndexSet.EMPTY, IndexSet.range(console.organ().stops().size()));
-        Plan plan =
-                Console.plan(40, console.verse(Mode.CONGREGATION, Mood.PLAIN).withLocks(locks));
-        Registrant.OfVerse found = console.registrant().forVerse(plan, new Place(0, 0));
+        Plan plan = ProposalTrial.plan(
+                40, console.verse(Mode.CONGREGATION, Mood.PLAIN).withLocks(locks));
+        RegistrationProposer.OfVerse found = console.registrant().forVerse(plan, new VersePlace(0, 0));
 
         assertThat(found.proposals()).isEmpty();
         assertThat(found.none()).hasValue("Nothing can be drawn: the locks leave no stop that could sound.");
@@ -124,11 +126,11 @@ class ServiceTest {
 
     @Test
     void a_search_that_is_stopped_leaves_the_rest_as_it_was() {
-        Console console = Console.shipped("st-tethwin");
+        ProposalTrial console = ProposalTrial.shipped("st-tethwin");
         Verse verse = console.verse(Mode.CONGREGATION, Mood.PLAIN);
-        Plan plan = Console.plan(150, verse, verse, verse, verse);
+        Plan plan = ProposalTrial.plan(150, verse, verse, verse, verse);
         List<Integer> told = new ArrayList<>();
-        ServiceProposal proposal = console.registrant().forService(plan, new Watcher() {
+        ServiceProposal proposal = console.registrant().forService(plan, new SearchProgress() {
             @Override
             public boolean goesOn() {
                 return told.size() < 3;

@@ -10,9 +10,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import versewind.advice.ChorusFault;
-import versewind.advice.ChorusFaults;
-import versewind.advice.Company;
 import versewind.organ.BoxPosition;
 import versewind.organ.Family;
 import versewind.organ.Stop;
@@ -21,23 +18,26 @@ import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
+import versewind.rules.ChorusFault;
+import versewind.rules.ChorusFaults;
+import versewind.rules.Company;
 
 /** What organists draw, on every shipped organ. All of it common practice, no source. */
 class TradeTest {
 
     /** About 150, and as many as there is room for in the village church. */
-    private static int people(Console console) {
+    private static int people(ProposalTrial console) {
         return Math.min(150, console.organ().room().seats() / 2);
     }
 
-    private static final Map<String, Console> CONSOLES = new ConcurrentHashMap<>();
+    private static final Map<String, ProposalTrial> CONSOLES = new ConcurrentHashMap<>();
 
-    private static Console console(String organ) {
-        return CONSOLES.computeIfAbsent(organ, Console::shipped);
+    private static ProposalTrial console(String organ) {
+        return CONSOLES.computeIfAbsent(organ, ProposalTrial::shipped);
     }
 
     static Stream<String> organs() {
-        return Console.SHIPPED.stream();
+        return ProposalTrial.SHIPPED.stream();
     }
 
     static Stream<Arguments> organsAndMoods() {
@@ -45,7 +45,7 @@ class TradeTest {
                 .flatMap(mode -> Stream.of(Mood.values()).map(mood -> Arguments.of(organ, mode, mood))));
     }
 
-    private static boolean hasSoftEight(Console console) {
+    private static boolean hasSoftEight(ProposalTrial console) {
         return console.organ().stops().stream()
                 .filter(knob ->
                         knob.division() != console.organ().pedalDivision().orElse(-1))
@@ -54,14 +54,14 @@ class TradeTest {
                         && stop.footage().filter(feet -> feet.feet() == 8).isPresent());
     }
 
-    private static Proposal forPeople(Console console, Mood mood) {
+    private static Proposal forPeople(ProposalTrial console, Mood mood) {
         return console.best(people(console), console.verse(Mode.CONGREGATION, mood));
     }
 
     @ParameterizedTest
     @MethodSource("organs")
     void an_ordinary_congregation_gets_principals_8_and_4_of_the_main_manual_at_least(String organ) {
-        Console console = console(organ);
+        ProposalTrial console = console(organ);
         Proposal proposal = forPeople(console, Mood.PLAIN);
         int main = console.organ().mainDivision();
 
@@ -74,7 +74,7 @@ class TradeTest {
     @ParameterizedTest
     @MethodSource("organs")
     void its_pedal_has_16_and_8_ft_or_16_ft_and_a_coupler(String organ) {
-        Console console = console(organ);
+        ProposalTrial console = console(organ);
         Proposal proposal = forPeople(console, Mood.PLAIN);
         int pedal = console.organ().pedalDivision().orElseThrow();
 
@@ -86,7 +86,7 @@ class TradeTest {
     @ParameterizedTest
     @MethodSource("organs")
     void a_plain_verse_has_no_reeds(String organ) {
-        Console console = console(organ);
+        ProposalTrial console = console(organ);
 
         assertThat(console.draws(forPeople(console, Mood.PLAIN), Family.CHORUS_REED))
                 .isFalse();
@@ -95,7 +95,7 @@ class TradeTest {
     @ParameterizedTest
     @MethodSource("organs")
     void a_gentle_verse_has_flutes_and_neither_upperwork_nor_reeds(String organ) {
-        Console console = console(organ);
+        ProposalTrial console = console(organ);
         Proposal proposal = forPeople(console, Mood.GENTLE);
 
         assertThat(console.draws(proposal, Family.FLUTE)).isTrue();
@@ -108,7 +108,7 @@ class TradeTest {
     @ParameterizedTest
     @MethodSource("organs")
     void a_festal_verse_has_2_ft_and_the_mixture_and_then_reeds(String organ) {
-        Console console = console(organ);
+        ProposalTrial console = console(organ);
         Proposal proposal = forPeople(console, Mood.FESTAL);
         List<Stop> all =
                 console.organ().stops().stream().map(knob -> knob.stop()).toList();
@@ -124,7 +124,7 @@ class TradeTest {
     @ParameterizedTest
     @MethodSource("organs")
     void a_festal_verse_is_stronger_than_a_gentle_one(String organ) {
-        Console console = console(organ);
+        ProposalTrial console = console(organ);
         Proposal gentle = forPeople(console, Mood.GENTLE);
         Proposal festal = forPeople(console, Mood.FESTAL);
 
@@ -135,7 +135,7 @@ class TradeTest {
     @ParameterizedTest
     @MethodSource("organs")
     void a_soloist_gets_flutes_or_a_box_that_is_not_open(String organ) {
-        Console console = console(organ);
+        ProposalTrial console = console(organ);
         assumeTrue(hasSoftEight(console), "the organ has nothing softer than its principal");
         Proposal proposal = console.best(people(console), console.verse(Mode.SOLO_VOICE, Mood.PLAIN));
         BoxPosition box = proposal.registration().boxes().get(proposal.hands().right());
@@ -156,7 +156,7 @@ class TradeTest {
     @ParameterizedTest
     @MethodSource("organs")
     void a_small_choir_gets_8_and_4_ft_flues(String organ) {
-        Console console = console(organ);
+        ProposalTrial console = console(organ);
         assumeTrue(hasSoftEight(console), "the organ has nothing softer than its principal");
         Proposal proposal = console.best(people(console), console.verse(Mode.SMALL_CHOIR, Mood.PLAIN));
         int right = proposal.hands().right();
@@ -170,7 +170,7 @@ class TradeTest {
     @ParameterizedTest
     @MethodSource("organs")
     void a_soloed_introduction_is_one_colour_over_soft_8_ft(String organ) {
-        Console console = console(organ);
+        ProposalTrial console = console(organ);
         assumeTrue(console.organ().manualDivisions().size() > 1, "one manual has no solo");
         Verse introduction = console.verse(Mode.MELODY_SOLOED, Mood.PLAIN).withKind(VerseKind.INTRODUCTION);
         Proposal proposal = console.best(people(console), introduction);
@@ -189,7 +189,7 @@ class TradeTest {
     @ParameterizedTest
     @MethodSource("organsAndMoods")
     void no_proposal_breaks_a_rule_of_choruses(String organ, Mode mode, Mood mood) {
-        Console console = console(organ);
+        ProposalTrial console = console(organ);
         Verse verse = console.verse(mode, mood);
         Proposal best = console.best(people(console), verse);
 
@@ -201,7 +201,7 @@ class TradeTest {
     @ParameterizedTest
     @MethodSource("organsAndMoods")
     void nothing_is_proposed_that_organists_would_laugh_at(String organ, Mode mode, Mood mood) {
-        Console console = console(organ);
+        ProposalTrial console = console(organ);
         for (Proposal proposal : console.proposals(people(console), console.verse(mode, mood))) {
             List<Stop> drawn = console.drawn(proposal);
             long flutes = drawn.stream()
@@ -224,7 +224,7 @@ class TradeTest {
     @ParameterizedTest
     @MethodSource("organsAndMoods")
     void the_parts_add_up_to_the_score_and_the_best_comes_first(String organ, Mode mode, Mood mood) {
-        Console console = console(organ);
+        ProposalTrial console = console(organ);
         List<Proposal> proposals = console.proposals(people(console), console.verse(mode, mood));
 
         assertThat(proposals).hasSizeBetween(1, VerseSearch.MOST_PROPOSALS);

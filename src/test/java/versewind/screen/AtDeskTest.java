@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import versewind.plan.Place;
 import versewind.plan.Plan;
+import versewind.plan.VersePlace;
 
 class AtDeskTest {
 
@@ -22,30 +22,30 @@ class AtDeskTest {
                 "\n", IntStream.range(0, frame.height()).mapToObj(frame::row).toList());
     }
 
-    private static Place place(Desk desk) {
+    private static VersePlace place(Desk desk) {
         return desk.work().place();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {" ", "<Enter>", "<PageDown>", "<Down>", "<Right>"})
     void every_key_of_a_page_turning_pedal_goes_on(String key) {
-        assertThat(place(harvest().press("K", key))).isEqualTo(new Place(0, 1));
+        assertThat(place(harvest().press("K", key))).isEqualTo(new VersePlace(0, 1));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"<Backspace>", "<PageUp>", "<Up>", "<Left>"})
     void others_go_back(String key) {
-        assertThat(place(harvest().press("n", "n", "K", key))).isEqualTo(new Place(0, 1));
+        assertThat(place(harvest().press("n", "n", "K", key))).isEqualTo(new VersePlace(0, 1));
     }
 
     @Test
     void turning_passes_from_hymn_to_hymn_and_stops_at_the_first_verse() {
         Desk desk = harvest().press("]", "K", "<Backspace>");
-        assertThat(place(desk)).isEqualTo(new Place(0, 6));
-        assertThat(place(desk.press(" "))).isEqualTo(new Place(1, 0));
+        assertThat(place(desk)).isEqualTo(new VersePlace(0, 6));
+        assertThat(place(desk.press(" "))).isEqualTo(new VersePlace(1, 0));
 
         desk = harvest().press("K", "<Backspace>");
-        assertThat(place(desk)).isEqualTo(Place.START);
+        assertThat(place(desk)).isEqualTo(VersePlace.START);
         assertThat(desk.said()).isEqualTo("This is where the service begins.");
     }
 
@@ -65,11 +65,11 @@ class AtDeskTest {
             for (Key key : command.keys()) {
                 Where here = new Where(desk);
                 if (!here.leaves(key)) {
-                    desk.answer(new Input.Press(key));
+                    desk.answer(new Event.Press(key));
                 }
             }
         }
-        desk.answer(new Input.Paste("xx"));
+        desk.answer(new Event.Paste("xx"));
         assertThat(desk.plan()).isSameAs(before);
         assertThat(desk.effects())
                 .noneMatch(effect -> effect instanceof Effect.Save || effect instanceof Effect.KeepDraft);
@@ -88,7 +88,7 @@ class AtDeskTest {
     void escape_comes_back_to_the_editor_at_the_verse_that_was_played() {
         Desk desk = harvest().press("K", " ", " ", "<Esc>");
         assertThat(desk.state().panel()).isEqualTo(new Panel.None());
-        assertThat(place(desk)).isEqualTo(new Place(0, 2));
+        assertThat(place(desk)).isEqualTo(new VersePlace(0, 2));
     }
 
     @Test
@@ -207,7 +207,7 @@ class AtDeskTest {
         Desk desk = harvest().alone();
         Clerk clerk =
                 Clerk.at(desk).serve().press("a").saving(Clerk.Saving.DISK_FULL).press("1");
-        desk.answer(new Input.Hangup());
+        desk.answer(new Event.Hangup());
         clerk.serve();
         assertThat(clerk.kept()).contains(desk.plan());
         assertThat(clerk.hasLeft()).isTrue();

@@ -5,8 +5,8 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import versewind.organ.Instrument;
-import versewind.plan.Heading;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.store.OpenPlan;
 
 /**
@@ -15,10 +15,10 @@ import versewind.store.OpenPlan;
  */
 final class Clerk {
 
-    private static final Input.ListedPlan HARVEST = Desk.listed("harvest-festival", "Harvest Festival", "2026-10-04");
-    private static final Input.ListedPlan WEDDING = Desk.listed("wedding", "Wedding", "2027-05-22");
-    private static final Input.ListedPlan BROKEN = Desk.listed("broken", "broken", "");
-    private static final Input.Listed VILLAGE = new Input.Listed("little-corvening", "All Hallows", "Little Corvening");
+    private static final Event.ListedPlan HARVEST = Desk.listed("harvest-festival", "Harvest Festival", "2026-10-04");
+    private static final Event.ListedPlan WEDDING = Desk.listed("wedding", "Wedding", "2027-05-22");
+    private static final Event.ListedPlan BROKEN = Desk.listed("broken", "broken", "");
+    private static final Event.Listed VILLAGE = new Event.Listed("little-corvening", "All Hallows", "Little Corvening");
 
     /** What becomes of a plan that is to be written. */
     enum Saving {
@@ -66,7 +66,7 @@ final class Clerk {
         return this;
     }
 
-    private Optional<Input> outcome(Effect effect) {
+    private Optional<Event> outcome(Effect effect) {
         if (effect instanceof Effect.KeepDraft draft) {
             kept = Optional.of(draft.plan());
         } else if (effect instanceof Effect.DropDraft) {
@@ -81,44 +81,44 @@ final class Clerk {
         return read(effect);
     }
 
-    private Input save(Plan plan, List<Effect> then, Saving outcome) {
+    private Event save(Plan plan, List<Effect> then, Saving outcome) {
         return switch (outcome) {
             case WRITTEN -> {
                 written = Optional.of(plan);
                 kept = Optional.empty();
-                yield new Input.Saved(plan, then);
+                yield new Event.Saved(plan, then);
             }
-            case CHANGED_BY_OTHERS -> new Input.SaveRefused(plan, then);
-            case DISK_FULL -> new Input.Failed("Not saved to plans/a-plan.json: The disk is full.");
+            case CHANGED_BY_OTHERS -> new Event.SaveRefused(plan, then);
+            case DISK_FULL -> new Event.Failed("Not saved to plans/a-plan.json: The disk is full.");
         };
     }
 
-    private static Optional<Input> read(Effect effect) {
+    private static Optional<Event> read(Effect effect) {
         if (effect instanceof Effect.ListPlans) {
             return Optional.of(
-                    new Input.PlansListed(List.of(HARVEST, WEDDING, BROKEN), 3, Input.PlansListed.Part.FIRST));
+                    new Event.PlansListed(List.of(HARVEST, WEDDING, BROKEN), 3, Event.PlansListed.Part.FIRST));
         }
         if (effect instanceof Effect.ListInstruments) {
-            return Optional.of(new Input.InstrumentsListed(List.of(VILLAGE)));
+            return Optional.of(new Event.InstrumentsListed(List.of(VILLAGE)));
         }
         if (effect instanceof Effect.OpenPlan open && open.id().equals(BROKEN.id())) {
-            return Optional.of(new Input.Failed("plans/broken.json, line 3: this is no plan. Mend it by hand."));
+            return Optional.of(new Event.Failed("plans/broken.json, line 3: this is no plan. Mend it by hand."));
         }
         if (effect instanceof Effect.OpenPlan open) {
             OpenPlan shipped = Desk.shipped(open.id());
             return Optional.of(opened(open.id(), shipped.plan(), shipped.instrument()));
         }
         if (effect instanceof Effect.OpenOrgan open) {
-            return Optional.of(new Input.OrganOpened(open.id(), Desk.instrument(open.id()), "", Optional.empty()));
+            return Optional.of(new Event.OrganOpened(open.id(), Desk.instrument(open.id()), "", Optional.empty()));
         }
         if (effect instanceof Effect.SaveOrgan save) {
-            return Optional.of(new Input.OrganSaved(save.next(), "Saved.", save.then()));
+            return Optional.of(new Event.OrganSaved(save.next(), "Saved.", save.then()));
         }
         if (effect instanceof Effect.MakeOrgan make) {
-            return Optional.of(new Input.OrganOpened("new", make.organ(), "Made.", Optional.empty()));
+            return Optional.of(new Event.OrganOpened("new", make.organ(), "Made.", Optional.empty()));
         }
         if (effect instanceof Effect.CloseOrgan) {
-            return Optional.of(new Input.OrganClosed());
+            return Optional.of(new Event.OrganClosed());
         }
         if (effect instanceof Effect.CreatePlan create) {
             Plan plan = new Plan(create.heading(), create.instrument(), List.of());
@@ -126,7 +126,7 @@ final class Clerk {
         }
         if (effect instanceof Effect.CopyPlan copy) {
             OpenPlan from = Desk.shipped(copy.id());
-            Heading heading = new Heading(
+            ServiceHeading heading = new ServiceHeading(
                     copy.title(),
                     copy.date(),
                     copy.people().orElse(from.plan().heading().people()),
@@ -136,8 +136,8 @@ final class Clerk {
         return Optional.empty();
     }
 
-    private static Input opened(String id, Plan plan, Instrument instrument) {
-        return new Input.PlanOpened(id, plan, instrument, Desk.sound(instrument), Optional.empty());
+    private static Event opened(String id, Plan plan, Instrument instrument) {
+        return new Event.PlanOpened(id, plan, instrument, Desk.sound(instrument), Optional.empty());
     }
 
     /** The plan that was written last. */

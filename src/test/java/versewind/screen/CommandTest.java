@@ -79,7 +79,7 @@ class CommandTest {
             }
             desk.effects();
             State before = desk.state();
-            desk.answer(new Input.Press(key));
+            desk.answer(new Event.Press(key));
             boolean answered = !desk.state().equals(before) || !desk.effects().isEmpty();
             assertThat(answered).as(key.name()).isTrue();
         }

@@ -10,12 +10,12 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import versewind.advice.Ladder;
 import versewind.organ.Instrument;
-import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
+import versewind.rules.DynamicSteps;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
 import versewind.store.Library;
@@ -58,7 +58,7 @@ final class Desk {
 
     static Desk with(Plan plan, Instrument instrument, State empty, Optional<Plan> draft) {
         Desk desk = new Desk(empty);
-        desk.answer(new Input.PlanOpened("a-plan", plan, instrument, sound(instrument), draft));
+        desk.answer(new Event.PlanOpened("a-plan", plan, instrument, sound(instrument), draft));
         return desk;
     }
 
@@ -69,7 +69,7 @@ final class Desk {
 
     /** A plan without hymns on the parish organ. */
     static Desk blank() {
-        Heading heading = new Heading("Trial", Optional.empty(), 100, "");
+        ServiceHeading heading = new ServiceHeading("Trial", Optional.empty(), 100, "");
         return with(
                 new Plan(heading, "st-tethwin", List.of()),
                 shipped("harvest-festival").instrument(),
@@ -119,11 +119,11 @@ final class Desk {
             if (key.length() > 1 && key.startsWith("'")) {
                 key.substring(1, key.length() - 1)
                         .codePoints()
-                        .forEach(point -> answer(new Input.Press(Key.of(point))));
+                        .forEach(point -> answer(new Event.Press(Key.of(point))));
             } else if (key.startsWith("^")) {
-                answer(new Input.Press(Key.control(Character.toLowerCase(key.charAt(1)))));
+                answer(new Event.Press(Key.control(Character.toLowerCase(key.charAt(1)))));
             } else {
-                answer(new Input.Press(NAMED.containsKey(key) ? NAMED.get(key) : Key.of(key.codePointAt(0))));
+                answer(new Event.Press(NAMED.containsKey(key) ? NAMED.get(key) : Key.of(key.codePointAt(0))));
             }
         }
         return this;
@@ -131,7 +131,7 @@ final class Desk {
 
     /** The plan that is open is played from as {@code versewind desk} does. */
     Desk alone() {
-        Step step = Update.desk(state);
+        Transition step = Update.desk(state);
         state = step.state();
         effects.addAll(step.effects());
         return this;
@@ -142,44 +142,44 @@ final class Desk {
         for (Effect effect : effects()) {
             if (effect instanceof Effect.FindLadders ladders) {
                 ladders.wanted()
-                        .forEach(of -> answer(new Input.LadderFound(
-                                of, Ladder.of(work().sound(), of.verse(), of.people(), of.tempo()))));
+                        .forEach(of -> answer(new Event.LadderFound(
+                                of, DynamicSteps.of(work().sound(), of.verse(), of.people(), of.tempo()))));
             }
         }
         return this;
     }
 
     /** Something happens outside. */
-    Desk answer(Input input) {
-        Step step = Update.step(state, input);
+    Desk answer(Event input) {
+        Transition step = Update.step(state, input);
         state = step.state();
         effects.addAll(step.effects());
         return this;
     }
 
     /** The library is opened, and these are the plans in it. */
-    Desk library(Input.ListedPlan... plans) {
-        Step step = Update.start(state);
+    Desk library(Event.ListedPlan... plans) {
+        Transition step = Update.start(state);
         state = step.state();
-        return answer(new Input.PlansListed(List.of(plans), plans.length, Input.PlansListed.Part.FIRST));
+        return answer(new Event.PlansListed(List.of(plans), plans.length, Event.PlansListed.Part.FIRST));
     }
 
     /** A plan in the library, edited in the evening before. */
-    static Input.ListedPlan listed(String id, String title, String date) {
-        return Input.ListedPlan.of(
+    static Event.ListedPlan listed(String id, String title, String date) {
+        return Event.ListedPlan.of(
                 id,
                 title,
                 date.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(date)),
                 "st-tethwin",
                 TODAY.minusDays(1).atTime(19, 30),
-                Input.ListedPlan.Condition.SAVED);
+                Event.ListedPlan.Condition.SAVED);
     }
 
     State state() {
         return state;
     }
 
-    Work work() {
+    PlanEdit work() {
         return state.work().orElseThrow();
     }
 
@@ -228,7 +228,7 @@ final class Desk {
 
     /** The knob where we are. */
     String knob() {
-        return Words.fullName(
+        return ShortWords.fullName(
                 work().instrument(), Layout.jamb(state, work()).items().get(work().item()));
     }
 

@@ -12,6 +12,7 @@ import versewind.plan.Mode;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
+import versewind.plan.VersePlace;
 
 class EditingTest {
 
@@ -231,7 +232,7 @@ class EditingTest {
     @Test
     void pasted_text_goes_into_the_field_as_one_line() {
         desk.press("e", "<Tab>", "<Tab>", "<Tab>", "^U")
-                .answer(new Input.Paste("one\ntwo\r\nthree"))
+                .answer(new Event.Paste("one\ntwo\r\nthree"))
                 .press("<Enter>");
         assertThat(desk.verse().note()).isEqualTo("one two three");
     }
@@ -239,7 +240,7 @@ class EditingTest {
     @Test
     void pasted_text_is_never_taken_for_keys() {
         var before = desk.plan();
-        desk.answer(new Input.Paste("xXq0"));
+        desk.answer(new Event.Paste("xXq0"));
         assertThat(desk.plan()).isEqualTo(before);
         assertThat(desk.said()).isEqualTo("There is no field here to paste text into.");
     }
@@ -247,10 +248,10 @@ class EditingTest {
     @Test
     void the_next_verse_and_the_one_before_are_of_the_same_hymn() {
         desk.press("]", "p");
-        assertThat(desk.work().place()).isEqualTo(new versewind.plan.Place(1, 0));
+        assertThat(desk.work().place()).isEqualTo(new VersePlace(1, 0));
         assertThat(desk.said()).isEqualTo("This is where the hymn begins; [ goes to the hymn before.");
         desk.press("[", "n", "n", "n", "n", "n", "n", "n");
-        assertThat(desk.work().place()).isEqualTo(new versewind.plan.Place(0, 6));
+        assertThat(desk.work().place()).isEqualTo(new VersePlace(0, 6));
         assertThat(desk.said()).isEqualTo("This is where the hymn ends; ] goes to the next hymn.");
         assertThat(desk.press("p", "p", "p", "p", "p", "p", "p").said()).isEqualTo("This is where the service begins.");
     }
@@ -258,15 +259,15 @@ class EditingTest {
     @Test
     void among_the_verses_the_arrows_go_on_into_the_next_hymn() {
         desk.press("<Tab>", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>");
-        assertThat(desk.work().place()).isEqualTo(new versewind.plan.Place(1, 0));
-        assertThat(desk.press("<Up>").work().place()).isEqualTo(new versewind.plan.Place(0, 6));
+        assertThat(desk.work().place()).isEqualTo(new VersePlace(1, 0));
+        assertThat(desk.press("<Up>").work().place()).isEqualTo(new VersePlace(0, 6));
     }
 
     @Test
     void a_smaller_window_keeps_the_place() {
         desk.press("<End>");
         String knob = desk.knob();
-        desk.answer(new Input.Resize(40, 10)).answer(new Input.Resize(60, 18));
+        desk.answer(new Event.Resize(40, 10)).answer(new Event.Resize(60, 18));
         assertThat(desk.knob()).isEqualTo(knob);
     }
 }

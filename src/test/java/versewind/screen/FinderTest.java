@@ -15,9 +15,9 @@ class FinderTest {
     private static final Instrument ABBEY = Desk.instrument("ambrelow");
 
     private static List<String> found(Instrument organ, String typed) {
-        List<Item> items = Jamb.of(organ, 60, 20).items();
+        List<Item> items = StopGridLayout.of(organ, 60, 20).items();
         return Finder.fitting(organ, items, typed).stream()
-                .map(item -> Words.fullName(organ, items.get(item)))
+                .map(item -> ShortWords.fullName(organ, items.get(item)))
                 .toList();
     }
 

@@ -7,13 +7,13 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import versewind.advice.Advice;
-import versewind.advice.Finding;
-import versewind.advice.Rule;
-import versewind.advice.Severity;
-import versewind.plan.Place;
 import versewind.plan.Plan;
 import versewind.plan.Silenced;
+import versewind.plan.VersePlace;
+import versewind.rules.Advice;
+import versewind.rules.Finding;
+import versewind.rules.Rule;
+import versewind.rules.Severity;
 
 /** Reading what a colleague would say, mending it and silencing it. */
 class FindingsTest {
@@ -42,7 +42,7 @@ class FindingsTest {
     @Test
     void enter_goes_to_the_place() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("f", "<Down>");
-        Place place = marked(desk).place();
+        VersePlace place = marked(desk).place();
         desk.press("<Enter>");
 
         assertThat(desk.work().place()).isEqualTo(place);

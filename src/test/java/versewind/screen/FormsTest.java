@@ -147,13 +147,13 @@ class FormsTest {
 
     @Test
     void a_paste_too_long_for_a_field_is_told() {
-        desk.press("e").answer(new Input.Paste("x".repeat(3000)));
+        desk.press("e").answer(new Event.Paste("x".repeat(3000)));
         assertThat(desk.said()).isEqualTo("That is too long: a field takes 2000 characters.");
     }
 
     @Test
     void pasted_control_characters_do_not_come_into_the_plan() {
-        desk.press("e", "^U").answer(new Input.Paste("a\u001B[2J\u0000\tb")).press("<Enter>");
+        desk.press("e", "^U").answer(new Event.Paste("a\u001B[2J\u0000\tb")).press("<Enter>");
         assertThat(desk.verse().label()).isEqualTo("a[2J b");
     }
 
@@ -184,7 +184,7 @@ class FormsTest {
 
     @Test
     void a_new_plan_is_for_the_next_sunday() {
-        desk.answer(new Input.InstrumentsListed(List.of(new Input.Listed("o", "Organ", "Place"))));
+        desk.answer(new Event.InstrumentsListed(List.of(new Event.Listed("o", "Organ", "Place"))));
         assertThat(desk.press("<Enter>").form().value(1)).isEqualTo("2026-10-04");
     }
 
@@ -198,7 +198,7 @@ class FormsTest {
 
     @Test
     void a_new_plan_needs_a_title() {
-        desk.answer(new Input.InstrumentsListed(List.of(new Input.Listed("o", "Organ", "Place"))));
+        desk.answer(new Event.InstrumentsListed(List.of(new Event.Listed("o", "Organ", "Place"))));
         assertThat(desk.press("<Enter>", "<Enter>").form().complaint()).isEqualTo("A service needs a title.");
     }
 
@@ -237,7 +237,7 @@ class FormsTest {
     @CsvSource({"0, 10", "5, 15", "40, 50", "200, 77"})
     void the_caret_is_seen_in_a_text_of_any_length(int length, int column) {
         Desk typing = Desk.with("harvest-festival", 80, 24).press("e", "^U");
-        typing.answer(new Input.Paste("x".repeat(length)));
+        typing.answer(new Event.Paste("x".repeat(length)));
         assertThat(typing.frame().caretX()).isEqualTo(column);
     }
 
@@ -258,7 +258,7 @@ class FormsTest {
     void a_form_goes_when_its_plan_is_closed_for_another() {
         OpenPlan wedding = Desk.shipped("wedding");
         desk.press("e")
-                .answer(new Input.PlanOpened(
+                .answer(new Event.PlanOpened(
                         "wedding",
                         wedding.plan(),
                         wedding.instrument(),

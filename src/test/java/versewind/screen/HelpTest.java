@@ -73,7 +73,7 @@ class HelpTest {
         Desk desk = Desk.with("harvest-festival", 80, 24)
                 .press("?")
                 .press(Collections.nCopies(20, " ").toArray(String[]::new));
-        desk.answer(new Input.Resize(80, 40));
+        desk.answer(new Event.Resize(80, 40));
         assertThat(desk.frame().row(37)).isNotBlank();
     }
 

@@ -33,14 +33,14 @@ class KeptWorkTest {
 
     @Test
     void a_dropped_line_with_nothing_unsaved_just_ends() {
-        desk.answer(new Input.Hangup());
+        desk.answer(new Event.Hangup());
         assertThat(desk.effects()).containsExactly(new Effect.Quit());
     }
 
     @Test
     void a_dropped_line_keeps_work_while_a_form_is_open() {
         desk.press(" ", "e").effects();
-        desk.answer(new Input.Hangup());
+        desk.answer(new Event.Hangup());
         assertThat(desk.effects()).containsExactly(new Effect.KeepDraft(desk.plan()), new Effect.Quit());
     }
 
@@ -51,7 +51,7 @@ class KeptWorkTest {
     @Test
     void a_dropped_line_leaves_work_that_was_offered_and_not_answered_for() {
         Desk offered = Desk.withDraft("harvest-festival", KeptWorkTest::withoutHymns);
-        offered.answer(new Input.Hangup());
+        offered.answer(new Event.Hangup());
         assertThat(offered.effects()).containsExactly(new Effect.Quit());
     }
 

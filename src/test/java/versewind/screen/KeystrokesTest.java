@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import versewind.advice.Assessment;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
-import versewind.proposal.Registrant;
+import versewind.proposal.RegistrationProposer;
+import versewind.proposal.SearchProgress;
 import versewind.proposal.ServiceProposal;
-import versewind.proposal.Watcher;
+import versewind.rules.Assessment;
 
 /**
  * How many keys it takes to plan a new service with proposals: four hymns and 18 verses, from the library to the saved
@@ -56,14 +56,14 @@ class KeystrokesTest {
         }
     }
 
-    private Optional<Input> outcome(Effect effect) {
+    private Optional<Event> outcome(Effect effect) {
         if (effect instanceof Effect.ListInstruments) {
             return Optional.of(
-                    new Input.InstrumentsListed(List.of(new Input.Listed("st-tethwin", "St Tethwin", "Averstoke"))));
+                    new Event.InstrumentsListed(List.of(new Event.Listed("st-tethwin", "St Tethwin", "Averstoke"))));
         }
         if (effect instanceof Effect.CreatePlan create) {
             Plan plan = new Plan(create.heading(), create.instrument(), List.of());
-            return Optional.of(new Input.PlanOpened(
+            return Optional.of(new Event.PlanOpened(
                     "new",
                     plan,
                     Desk.instrument("st-tethwin"),
@@ -71,13 +71,13 @@ class KeystrokesTest {
                     Optional.empty()));
         }
         if (effect instanceof Effect.Propose propose) {
-            ServiceProposal found = Registrant.of(Desk.sound(Desk.instrument("st-tethwin")))
-                    .forService(propose.plan(), Watcher.PATIENT);
-            return Optional.of(new Input.Proposed(propose.plan(), found));
+            ServiceProposal found = RegistrationProposer.of(Desk.sound(Desk.instrument("st-tethwin")))
+                    .forService(propose.plan(), SearchProgress.PATIENT);
+            return Optional.of(new Event.Proposed(propose.plan(), found));
         }
         if (effect instanceof Effect.Save save) {
             written = Optional.of(save.plan());
-            return Optional.of(new Input.Saved(save.plan(), save.then()));
+            return Optional.of(new Event.Saved(save.plan(), save.then()));
         }
         return Optional.empty();
     }

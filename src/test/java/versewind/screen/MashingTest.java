@@ -41,22 +41,22 @@ class MashingTest {
         Desk desk = Desk.with(plan, 80, 24);
         Clerk clerk = Clerk.at(desk);
         for (int i = 0; i < KEYS; i++) {
-            Input input = input();
+            Event input = input();
             desk.answer(input);
             clerk.saving(Clerk.Saving.values()[random.nextInt(3)]).serve();
             check(desk, () -> plan + ", " + input);
         }
     }
 
-    private Input input() {
+    private Event input() {
         int lot = random.nextInt(100);
         if (lot < 4) {
-            return new Input.Resize(random.nextInt(180), random.nextInt(60));
+            return new Event.Resize(random.nextInt(180), random.nextInt(60));
         }
         if (lot < 8) {
-            return new Input.Resize(60 + random.nextInt(100), 18 + random.nextInt(40));
+            return new Event.Resize(60 + random.nextInt(100), 18 + random.nextInt(40));
         }
-        return lot < 12 ? new Input.Paste(PASTES.get(random.nextInt(PASTES.size()))) : new Input.Press(key());
+        return lot < 12 ? new Event.Paste(PASTES.get(random.nextInt(PASTES.size()))) : new Event.Press(key());
     }
 
     private Key key() {
@@ -74,7 +74,7 @@ class MashingTest {
     }
 
     private static void check(Desk desk, Supplier<String> after) {
-        Work work = desk.work();
+        PlanEdit work = desk.work();
         Plan plan = work.plan();
         assertThat(plan.fits(work.instrument())).as(after).isTrue();
         assertThat(work.place().within(plan)).as(after).isEqualTo(work.place());

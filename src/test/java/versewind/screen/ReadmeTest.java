@@ -52,7 +52,7 @@ class ReadmeTest {
     private static String picture() throws Exception {
         OpenPlan open = new Library(Path.of("")).openPlan("harvest-festival");
         State state = State.empty(80, 24, Marks.UNICODE, LocalDate.of(2026, 9, 28));
-        Input opened = new Input.PlanOpened(
+        Event opened = new Event.PlanOpened(
                 "harvest-festival",
                 open.plan(),
                 open.instrument(),
@@ -60,7 +60,7 @@ class ReadmeTest {
                 Optional.empty());
         state = Update.step(state, opened).state();
         for (char key : List.of('n', 'n', 'n', 'n', 'n')) {
-            state = Update.step(state, new Input.Press(Key.of(key))).state();
+            state = Update.step(state, new Event.Press(Key.of(key))).state();
         }
         Frame frame = View.paint(state);
         return IntStream.range(0, frame.height())

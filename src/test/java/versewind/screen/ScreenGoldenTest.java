@@ -11,9 +11,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import versewind.Golden;
 import versewind.organ.Instrument;
-import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
 
@@ -52,7 +52,7 @@ class ScreenGoldenTest {
                 new Case("proposals-60x18", Desk.with("ordinary-sunday", 60, 18).press("n", "P")),
                 new Case(
                         "proposing-80x24",
-                        Desk.with("ordinary-sunday", 80, 24).press("P", "s").answer(new Input.Searched(7, 18))),
+                        Desk.with("ordinary-sunday", 80, 24).press("P", "s").answer(new Event.Searched(7, 18))),
                 new Case("find-80x24", Desk.with("harvest-festival", 80, 24).press("/", "'dia'")),
                 new Case(
                         "find-none-80x24", Desk.with("harvest-festival", 80, 24).press("/", "'zink'")),
@@ -103,7 +103,7 @@ class ScreenGoldenTest {
                 new Case("help-120x40", Desk.with("harvest-festival", 120, 40).press("?")),
                 new Case("refused-60x18", refused()),
                 new Case("failed-60x18", failed()),
-                new Case("failed-nothing-open-80x24", Desk.empty(80, 24).answer(new Input.Failed(BROKEN))),
+                new Case("failed-nothing-open-80x24", Desk.empty(80, 24).answer(new Event.Failed(BROKEN))),
                 new Case("kept-work-80x24", Desk.withDraft("harvest-festival", plan -> plan.withHymns(List.of()))),
                 new Case("organs-60x18", organs()),
                 new Case("new-plan-60x18", organs().press("<Enter>", "<Enter>")),
@@ -115,10 +115,10 @@ class ScreenGoldenTest {
                 new Case("solo-voice-80x24", Desk.with("wedding", 80, 24).press("]", "n")),
                 new Case(
                         "ascii-60x18", Desk.with("wedding", 60, 18, Marks.ASCII).press("n")),
-                new Case("strange-organ-80x24", odd(Organs.withStrangeNames(), 80, 24)),
-                new Case("strange-organ-60x18", odd(Organs.withStrangeNames(), 60, 18)),
-                new Case("long-names-80x24", odd(Organs.withLongNames(), 80, 24)),
-                new Case("no-stops-80x24", odd(Organs.withoutStops(), 80, 24)),
+                new Case("strange-organ-80x24", odd(OddOrgans.withStrangeNames(), 80, 24)),
+                new Case("strange-organ-60x18", odd(OddOrgans.withStrangeNames(), 60, 18)),
+                new Case("long-names-80x24", odd(OddOrgans.withLongNames(), 80, 24)),
+                new Case("no-stops-80x24", odd(OddOrgans.withoutStops(), 80, 24)),
                 new Case("box-over-wide-characters-80x24", strangeText().press("S")),
                 new Case(
                         "many-verses-60x18",
@@ -176,22 +176,22 @@ class ScreenGoldenTest {
 
     private static Desk refused() {
         Desk desk = Desk.with("harvest-festival", 60, 18).press(" ");
-        return desk.answer(new Input.SaveRefused(desk.plan(), List.of()));
+        return desk.answer(new Event.SaveRefused(desk.plan(), List.of()));
     }
 
     private static Desk failed() {
-        return Desk.with("harvest-festival", 60, 18).answer(new Input.Failed(BROKEN));
+        return Desk.with("harvest-festival", 60, 18).answer(new Event.Failed(BROKEN));
     }
 
     private static Desk organs() {
         return Desk.empty(60, 18)
-                .answer(new Input.InstrumentsListed(List.of(
-                        new Input.Listed("st-tethwin", "St Tethwin", "Averstoke"),
-                        new Input.Listed("little-corvening", "All Hallows", "Little Corvening"))));
+                .answer(new Event.InstrumentsListed(List.of(
+                        new Event.Listed("st-tethwin", "St Tethwin", "Averstoke"),
+                        new Event.Listed("little-corvening", "All Hallows", "Little Corvening"))));
     }
 
     private static Desk odd(Instrument organ, int columns, int rows) {
-        Plan plan = new Plan(new Heading("Trial", Optional.empty(), 1, ""), "organ", List.of());
+        Plan plan = new Plan(new ServiceHeading("Trial", Optional.empty(), 1, ""), "organ", List.of());
         return Desk.with(plan, organ, State.empty(columns, rows, Marks.UNICODE, Desk.TODAY), Optional.empty())
                 .press("I", "<Tab>", "'A tune'", "<Enter>", "n", " ");
     }
@@ -224,7 +224,9 @@ class ScreenGoldenTest {
                 "",
                 verses);
         Plan plan = new Plan(
-                new Heading("Title\nin\u009Btwo\u200Flines", Optional.empty(), 50, ""), "st-tethwin", List.of(hymn));
+                new ServiceHeading("Title\nin\u009Btwo\u200Flines", Optional.empty(), 50, ""),
+                "st-tethwin",
+                List.of(hymn));
         return Desk.with(
                 plan, desk.work().instrument(), State.empty(80, 24, Marks.UNICODE, Desk.TODAY), Optional.empty());
     }

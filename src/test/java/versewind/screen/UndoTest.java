@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.plan.History;
 import versewind.plan.Plan;
+import versewind.plan.VersePlace;
 
 class UndoTest {
 
@@ -74,13 +75,13 @@ class UndoTest {
     @Test
     void undo_goes_to_where_the_edit_was() {
         Desk desk = Desk.with("ordinary-sunday", 80, 24).press("n", "n", " ", "]", "]", "u");
-        assertThat(desk.work().place()).isEqualTo(new versewind.plan.Place(0, 2));
+        assertThat(desk.work().place()).isEqualTo(new VersePlace(0, 2));
     }
 
     @Test
     void undone_behind_a_save_the_plan_is_unsaved() {
         Desk desk = Desk.with("ordinary-sunday", 80, 24).press(" ");
-        desk.answer(new Input.Saved(desk.plan(), List.of()));
+        desk.answer(new Event.Saved(desk.plan(), List.of()));
         assertThat(desk.state().isUnsaved()).isFalse();
         assertThat(desk.press("u").state().isUnsaved()).isTrue();
         assertThat(desk.press("U").state().isUnsaved()).isFalse();

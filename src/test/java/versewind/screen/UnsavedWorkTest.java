@@ -168,7 +168,7 @@ class UnsavedWorkTest {
     @Test
     void a_paste_is_no_answer() {
         clerk.press(" ", "q");
-        desk.answer(new Input.Paste("d"));
+        desk.answer(new Event.Paste("d"));
         assertThat(desk.question()).isEqualTo(UNSAVED);
     }
 
@@ -200,7 +200,7 @@ class UnsavedWorkTest {
 
     @Test
     void without_any_organ_no_plan_can_be_made() {
-        desk.answer(new Input.InstrumentsListed(List.of()));
+        desk.answer(new Event.InstrumentsListed(List.of()));
         assertThat(desk.said()).isEqualTo("There is no instrument yet in the folder instruments.");
     }
 }

@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.organ.Instrument;
-import versewind.plan.Heading;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 
 /** Windows of other sizes, and what is shown when there is too much or too little of it. */
 class WindowTest {
@@ -46,34 +46,34 @@ class WindowTest {
     void after_a_window_too_small_all_is_as_it_was() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("n", "<Right>", "e", "'abc'");
         String before = desk.screen();
-        desk.answer(new Input.Resize(20, 5)).answer(new Input.Resize(80, 24));
+        desk.answer(new Event.Resize(20, 5)).answer(new Event.Resize(80, 24));
         assertThat(desk.screen()).isEqualTo(before);
     }
 
     @Test
     void another_size_leaves_what_was_said() {
-        Desk desk = Desk.with("harvest-festival", 80, 24).press("p").answer(new Input.Resize(100, 30));
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("p").answer(new Event.Resize(100, 30));
         assertThat(desk.said()).isEqualTo("This is where the service begins.");
     }
 
     @Test
     void a_long_sentence_is_read_to_its_end() {
         Desk desk = Desk.with("harvest-festival", 60, 18);
-        desk.answer(new Input.Failed("plans/wedding.json, line 14, hymns[1].verses[2].drawn: the organ has no stop "
+        desk.answer(new Event.Failed("plans/wedding.json, line 14, hymns[1].verses[2].drawn: the organ has no stop "
                 + "\"Open Diapson 8\" in Great. Did you mean \"Open Diapason 8\"?"));
         assertThat(row(desk, 1)).endsWith("\"Open Diapason 8\"?");
     }
 
     @Test
     void a_sentence_longer_than_the_window_is_high_is_painted() {
-        Desk desk = Desk.with("harvest-festival", 60, 18).answer(new Input.Failed("No. ".repeat(1000)));
+        Desk desk = Desk.with("harvest-festival", 60, 18).answer(new Event.Failed("No. ".repeat(1000)));
         assertThat(row(desk, 1)).isNotBlank();
     }
 
     @Test
     void a_long_question_is_read_to_its_end() {
         Desk desk = Desk.with("harvest-festival", 60, 18);
-        desk.answer(new Input.SaveRefused(desk.plan(), List.of()));
+        desk.answer(new Event.SaveRefused(desk.plan(), List.of()));
         assertThat(desk.screen()).containsPattern("opened here\\.|(?m)^  here\\.$");
     }
 
@@ -109,7 +109,7 @@ class WindowTest {
     @ParameterizedTest
     @CsvSource({"60, 18", "80, 24", "200, 60"})
     void strange_names_leave_the_columns_straight(int columns, int rows) {
-        Desk desk = strange(Organs.withStrangeNames(), columns, rows).press("I", "<Tab>", "'A tune'", "<Enter>");
+        Desk desk = strange(OddOrgans.withStrangeNames(), columns, rows).press("I", "<Tab>", "'A tune'", "<Enter>");
         Frame frame = desk.frame();
         Layout layout = Layout.of(desk.state());
         assertThat(IntStream.range(layout.top(), layout.statusTop()))
@@ -119,7 +119,7 @@ class WindowTest {
     @ParameterizedTest
     @CsvSource({"60, 18", "80, 24", "200, 60"})
     void long_names_stay_in_their_columns(int columns, int rows) {
-        Desk desk = strange(Organs.withLongNames(), columns, rows).press("I", "<Tab>", "'A tune'", "<Enter>");
+        Desk desk = strange(OddOrgans.withLongNames(), columns, rows).press("I", "<Tab>", "'A tune'", "<Enter>");
         Frame frame = desk.frame();
         Layout layout = Layout.of(desk.state());
         assertThat(IntStream.range(layout.top(), layout.statusTop()))
@@ -129,7 +129,7 @@ class WindowTest {
     @ParameterizedTest
     @CsvSource({"60, 18", "80, 24"})
     void a_box_over_wide_characters_has_straight_edges(int columns, int rows) {
-        Desk desk = strange(Organs.withStrangeNames(), columns, rows);
+        Desk desk = strange(OddOrgans.withStrangeNames(), columns, rows);
         desk.press("I", "<Tab>", "'" + "赞".repeat(40) + "'", "<Enter>", "S");
         Frame frame = desk.frame();
         for (int y = 0; y < frame.height(); y++) {
@@ -138,13 +138,13 @@ class WindowTest {
     }
 
     private static Desk strange(Instrument organ, int columns, int rows) {
-        Plan plan = new Plan(new Heading("Trial", Optional.empty(), 1, ""), "organ", List.of());
+        Plan plan = new Plan(new ServiceHeading("Trial", Optional.empty(), 1, ""), "organ", List.of());
         return Desk.with(plan, organ, State.empty(columns, rows, Marks.UNICODE, Desk.TODAY), Optional.empty());
     }
 
     @Test
     void one_person_is_not_people() {
-        assertThat(strange(Organs.withoutStops(), 80, 24).frame().row(0)).endsWith("1 person");
+        assertThat(strange(OddOrgans.withoutStops(), 80, 24).frame().row(0)).endsWith("1 person");
     }
 
     @Test
@@ -169,13 +169,13 @@ class WindowTest {
     @Test
     void a_search_begun_among_the_verses_and_left_leads_back_to_them() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("<Tab>", "/", "'oboe'", "<Esc>");
-        assertThat(desk.work().side()).isEqualTo(Work.Side.VERSES);
+        assertThat(desk.work().side()).isEqualTo(PlanEdit.Side.VERSES);
     }
 
     @Test
     void a_stop_found_from_the_verses_has_the_keys() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("<Tab>", "/", "'oboe'", "<Enter>");
-        assertThat(desk.work().side()).isEqualTo(Work.Side.STOPS);
+        assertThat(desk.work().side()).isEqualTo(PlanEdit.Side.STOPS);
     }
 
     @ParameterizedTest
@@ -220,7 +220,7 @@ class WindowTest {
 
     @Test
     void a_window_too_small_tells_the_question_that_waits() {
-        Desk desk = Desk.with("harvest-festival", 80, 24).press(" ").answer(new Input.Resize(40, 10));
+        Desk desk = Desk.with("harvest-festival", 80, 24).press(" ").answer(new Event.Resize(40, 10));
         assertThat(desk.press("^C").screen()).contains("This plan has");
     }
 

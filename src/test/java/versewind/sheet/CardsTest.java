@@ -87,7 +87,7 @@ class CardsTest {
     void a_piston_named_after_a_division_sets_that_division_alone() throws BadFile {
         Sheet sheet = Sheets.of(Sheets.hymn("1", Sheets.verse("V1", "Gre 2", loud)));
         assertThat(sheet.pistons().settings().get(0).drawn())
-                .extracting(Drawn::where)
+                .extracting(DivisionLine::where)
                 .containsExactly("Great");
     }
 

@@ -25,7 +25,7 @@ class SheetHtmlTest {
     @Test
     void the_sheets_of_the_shipped_plans_are_valid_html() throws BadFile, InterruptedException {
         for (String plan : Sheets.SHIPPED) {
-            assertThat(validator.complaints(SheetHtml.of(Sheets.shipped(plan, Wishes.USUAL))))
+            assertThat(validator.complaints(SheetHtml.of(Sheets.shipped(plan, SheetOptions.USUAL))))
                     .as(plan)
                     .isEmpty();
         }
@@ -85,7 +85,7 @@ class SheetHtmlTest {
 
     @Test
     void headings_go_down_one_step_at_a_time_and_every_table_and_picture_says_what_it_is() throws BadFile {
-        String html = SheetHtml.of(Sheets.shipped("easter-cathedral", Wishes.USUAL));
+        String html = SheetHtml.of(Sheets.shipped("easter-cathedral", SheetOptions.USUAL));
         List<Integer> levels = new ArrayList<>();
         Matcher heading = Pattern.compile("<h([1-6])").matcher(html);
         while (heading.find()) {
@@ -108,15 +108,16 @@ class SheetHtmlTest {
 
     @Test
     void only_what_changes_leaves_the_stops_of_later_verses_out() throws BadFile {
-        String whole = SheetHtml.of(Sheets.shipped("harvest-festival", Wishes.USUAL));
+        String whole = SheetHtml.of(Sheets.shipped("harvest-festival", SheetOptions.USUAL));
         String changes = SheetHtml.of(Sheets.shipped("harvest-festival", Sheets.CHANGES));
-        int hymns = Sheets.shipped("harvest-festival", Wishes.USUAL).hymns().size();
+        int hymns =
+                Sheets.shipped("harvest-festival", SheetOptions.USUAL).hymns().size();
         assertThat(count(changes, "<table class=\"stops\"")).isEqualTo(hymns);
         assertThat(count(whole, "<table class=\"stops\"")).isEqualTo(count(whole, "<article"));
     }
 
     @Test
     void the_sheet_of_a_wedding_is_as_it_was_found_good() throws BadFile {
-        Golden.check("sheet/wedding.html", SheetHtml.of(Sheets.shipped("wedding", Wishes.USUAL)));
+        Golden.check("sheet/wedding.html", SheetHtml.of(Sheets.shipped("wedding", SheetOptions.USUAL)));
     }
 }

@@ -28,35 +28,37 @@ class SheetInBrowserTest {
 
     /** The lowest contrast of any text with what lies behind it (WCAG 2.1, relative luminance). */
     private static final String LOWEST_CONTRAST = """
-            (() => {
-              const parts = c => c.match(/[\\d.]+/g).map(Number);
-              const lum = c => { const l = parts(c).slice(0, 3).map(v => v / 255)
-                  .map(v => v <= 0.03928 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4);
-                return 0.2126 * l[0] + 0.7152 * l[1] + 0.0722 * l[2]; };
-              const behind = e => { for (; e; e = e.parentElement) { const b = getComputedStyle(e).backgroundColor;
-                  const p = parts(b); if (p.length < 4 || p[3] > 0) return b; } return 'rgb(255, 255, 255)'; };
-              let lowest = 21;
-              for (const e of document.body.querySelectorAll('*')) {
-                if (e.closest('.apart, title') || ![...e.childNodes].some(n => n.nodeType === 3 && n.data.trim())) continue;
-                const style = getComputedStyle(e);
-                const ink = e.closest('svg') ? style.fill : style.color;
-                if (e.classList.contains('warned')) continue;
-                const a = lum(ink), b = lum(behind(e));
-                lowest = Math.min(lowest, (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05));
-              }
-              return lowest;
-            })()""";
+        (() => {
+          const parts = c => c.match(/[\\d.]+/g).map(Number);
+          const lum = c => { const l = parts(c).slice(0, 3).map(v => v / 255)
+              .map(v => v <= 0.03928 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4);
+            return 0.2126 * l[0] + 0.7152 * l[1] + 0.0722 * l[2]; };
+          const behind = e => { for (; e; e = e.parentElement) { const b = getComputedStyle(e).backgroundColor;
+              const p = parts(b); if (p.length < 4 || p[3] > 0) return b; } return 'rgb(255, 255, 255)'; };
+          let lowest = 21;
+          for (const e of document.body.querySelectorAll('*')) {
+            if (e.closest('.apart, title') || ![...e.childNodes].some(n => n.nodeType === 3 && n.data.trim())) continue;
+            const style = getComputedStyle(e);
+            const ink = e.closest('svg') ? style.fill : style.color;
+            if (e.classList.contains('warned')) continue;
+            const a = lum(ink), b = lum(behind(e));
+            lowest = Math.min(lowest, (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05));
+          }
+          return lowest;
+        })()\
+        """;
 
     /** Puts a word of its own at the top and at the foot of every verse, to be found again on paper. */
     private static final String MARKED = """
-            document.querySelectorAll('.verse').forEach((verse, i) => {
-              for (const end of ['top', 'bottom']) {
-                const mark = document.createElement('div');
-                mark.textContent = end + i + 'x';
-                mark.style = 'position:absolute;right:0;font:6px monospace;' + end + ':0';
-                verse.append(mark);
-              }
-            })""";
+        document.querySelectorAll('.verse').forEach((verse, i) => {
+          for (const end of ['top', 'bottom']) {
+            const mark = document.createElement('div');
+            mark.textContent = end + i + 'x';
+            mark.style = 'position:absolute;right:0;font:6px monospace;' + end + ':0';
+            verse.append(mark);
+          }
+        })\
+        """;
 
     @TempDir
     private static Path folder;
@@ -76,7 +78,7 @@ class SheetInBrowserTest {
         }
     }
 
-    private static void open(String plan, Wishes wishes) throws BadFile, IOException, InterruptedException {
+    private static void open(String plan, SheetOptions wishes) throws BadFile, IOException, InterruptedException {
         browser.show("screen", "light");
         browser.resize(800);
         Path file = Files.writeString(folder.resolve(plan + ".html"), SheetHtml.of(Sheets.shipped(plan, wishes)));
@@ -87,7 +89,7 @@ class SheetInBrowserTest {
     void it_stands_there_whole_without_a_script_without_the_network_and_without_a_word_on_the_console()
             throws BadFile, IOException, InterruptedException {
         open("harvest-festival", Sheets.LADDER);
-        long verses = Sheets.shipped("harvest-festival", Wishes.USUAL).hymns().stream()
+        long verses = Sheets.shipped("harvest-festival", SheetOptions.USUAL).hymns().stream()
                 .mapToLong(hymn -> hymn.verses().size())
                 .sum();
         assertThat(browser.value("document.querySelectorAll('.verse').length").asLong())
@@ -173,7 +175,7 @@ class SheetInBrowserTest {
 
     @Test
     void its_cards_and_its_hymns_begin_on_pages_of_their_own() throws BadFile, IOException, InterruptedException {
-        open("harvest-festival", Wishes.USUAL);
+        open("harvest-festival", SheetOptions.USUAL);
         List<String> pages = browser.printed(folder.resolve("cards.pdf"), 210, 297);
         assertThat(pages).anyMatch(page -> page.strip().startsWith("Pistons, to set before the service"));
         assertThat(pages).anyMatch(page -> page.strip().startsWith("For whoever pulls stops"));

@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
-import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
@@ -22,9 +22,12 @@ import versewind.store.OpenPlan;
 /** Sheets of shipped plans, and of plans with odd words in them. */
 final class Sheets {
 
-    static final Wishes LADDER = new Wishes(Wishes.Type.USUAL, Wishes.Content.WHOLE, Wishes.Steps.SHOWN);
-    static final Wishes LARGE = new Wishes(Wishes.Type.LARGE, Wishes.Content.WHOLE, Wishes.Steps.LEFT_OUT);
-    static final Wishes CHANGES = new Wishes(Wishes.Type.USUAL, Wishes.Content.CHANGES, Wishes.Steps.LEFT_OUT);
+    static final SheetOptions LADDER =
+            new SheetOptions(SheetOptions.Type.USUAL, SheetOptions.Content.WHOLE, SheetOptions.Steps.SHOWN);
+    static final SheetOptions LARGE =
+            new SheetOptions(SheetOptions.Type.LARGE, SheetOptions.Content.WHOLE, SheetOptions.Steps.LEFT_OUT);
+    static final SheetOptions CHANGES =
+            new SheetOptions(SheetOptions.Type.USUAL, SheetOptions.Content.CHANGES, SheetOptions.Steps.LEFT_OUT);
 
     static final List<String> SHIPPED = List.of(
             "advent-candlelight",
@@ -36,12 +39,12 @@ final class Sheets {
 
     private Sheets() {}
 
-    private record Wanted(String plan, Wishes wishes) {}
+    private record Wanted(String plan, SheetOptions wishes) {}
 
     private static final Map<Wanted, Sheet> MADE = new HashMap<>();
 
     /** Every sheet is made once: the ladder of a large organ takes its time. */
-    static Sheet shipped(String plan, Wishes wishes) throws BadFile {
+    static Sheet shipped(String plan, SheetOptions wishes) throws BadFile {
         Wanted wanted = new Wanted(plan, wishes);
         if (!MADE.containsKey(wanted)) {
             MADE.put(wanted, made(plan, wishes));
@@ -49,7 +52,7 @@ final class Sheets {
         return MADE.get(wanted);
     }
 
-    private static Sheet made(String plan, Wishes wishes) throws BadFile {
+    private static Sheet made(String plan, SheetOptions wishes) throws BadFile {
         OpenPlan open = new Library(Path.of("")).openPlan(plan);
         return Sheet.of(open.plan(), OrganSound.open(open.instrument()), wishes);
     }
@@ -59,8 +62,8 @@ final class Sheets {
     }
 
     static Sheet of(Hymn... hymns) throws BadFile {
-        Plan plan = new Plan(new Heading("Evensong", Optional.empty(), 80, ""), "st-tethwin", List.of(hymns));
-        return Sheet.of(plan, OrganSound.open(organ()), Wishes.USUAL);
+        Plan plan = new Plan(new ServiceHeading("Evensong", Optional.empty(), 80, ""), "st-tethwin", List.of(hymns));
+        return Sheet.of(plan, OrganSound.open(organ()), SheetOptions.USUAL);
     }
 
     static Hymn hymn(String number, Verse... verses) {
@@ -78,7 +81,7 @@ final class Sheets {
     static Sheet odd(String word) throws BadFile {
         Verse verse = verse(word, word, Registration.full(organ())).withNote(word);
         Hymn hymn = new Hymn(word, word, word, word, word, OptionalInt.of(60), word, List.of(verse, verse));
-        Plan plan = new Plan(new Heading(word, Optional.empty(), 80, word), "st-tethwin", List.of(hymn));
+        Plan plan = new Plan(new ServiceHeading(word, Optional.empty(), 80, word), "st-tethwin", List.of(hymn));
         return Sheet.of(plan, OrganSound.open(organ()), LADDER);
     }
 }

@@ -18,7 +18,7 @@ import versewind.store.Library;
 
 /**
  * How well a few readings teach an organ, on the parish organ: the level of 200 registrations drawn blindly, against what
- * organs drawn at random truly give; readings as {@link NextReading} proposes them, and as many that are
+ * organs drawn at random truly give; readings as {@link ReadingDesign} proposes them, and as many that are
  * chosen blindly, with the same noise.
  */
 class CalibrationTest {
@@ -41,9 +41,9 @@ class CalibrationTest {
         organ = new Library(Path.of("")).openInstrument("st-tethwin");
         estimated = OrganSound.open(organ);
         RandomOrgans random = new RandomOrgans(7);
-        List<Reading> asked = readings(random, REGISTRATIONS);
-        List<Reading> chosen = NextReading.allRound(estimated, 5).stream()
-                .map(NextReading.Proposed::reading)
+        List<MeterReading> asked = readings(random, REGISTRATIONS);
+        List<MeterReading> chosen = ReadingDesign.allRound(estimated, 5).stream()
+                .map(ReadingDesign.Proposed::reading)
                 .toList();
         proposed = new Errors(new TreeMap<>(), new TreeMap<>());
         blind = new Errors(new TreeMap<>(), new TreeMap<>());
@@ -60,13 +60,13 @@ class CalibrationTest {
                 + " organs, by number of readings: proposed " + proposed.db() + ", blind " + blind.db());
     }
 
-    private static void add(Errors errors, OrganSound truth, List<Reading> taken, List<Reading> asked) {
+    private static void add(Errors errors, OrganSound truth, List<MeterReading> taken, List<MeterReading> asked) {
         double[] gradient = new double[estimated.unknowns().count()];
         for (int number : READINGS) {
             OrganSound taught = taught(taken.subList(0, number));
             double sum = 0;
             double stated = 0;
-            for (Reading reading : asked) {
+            for (MeterReading reading : asked) {
                 double error = taught.expectedDba(reading, gradient).orElseThrow()
                         - truth.expectedDba(reading).orElseThrow();
                 sum += error * error / asked.size();
@@ -77,10 +77,10 @@ class CalibrationTest {
         }
     }
 
-    private static List<Reading> readings(RandomOrgans random, int number) {
-        List<Reading> readings = new ArrayList<>();
+    private static List<MeterReading> readings(RandomOrgans random, int number) {
+        List<MeterReading> readings = new ArrayList<>();
         while (readings.size() < number) {
-            Reading reading = new Reading(
+            MeterReading reading = new MeterReading(
                     "", random.registration(organ), random.hands(organ), Seat.NAVE, 0, Optional.empty(), 70);
             if (estimated.expectedDba(reading).isPresent()) {
                 readings.add(reading);
@@ -89,9 +89,9 @@ class CalibrationTest {
         return readings;
     }
 
-    private static List<Reading> taken(OrganSound truth, List<Reading> readings, RandomOrgans random) {
+    private static List<MeterReading> taken(OrganSound truth, List<MeterReading> readings, RandomOrgans random) {
         return readings.stream()
-                .map(reading -> new Reading(
+                .map(reading -> new MeterReading(
                         "",
                         reading.registration(),
                         reading.hands(),
@@ -102,7 +102,7 @@ class CalibrationTest {
                 .toList();
     }
 
-    private static OrganSound taught(List<Reading> readings) {
+    private static OrganSound taught(List<MeterReading> readings) {
         return readings.isEmpty() ? estimated : Fit.of(estimated, readings).after();
     }
 

@@ -27,24 +27,24 @@ class FitTest {
     private final OrganSound estimated = OrganSound.open(organ);
     private final RandomOrgans random = new RandomOrgans(3);
 
-    private Reading reading(double dba, int... stops) {
+    private MeterReading reading(double dba, int... stops) {
         Registration drawn = Registration.silent(organ).withStops(IndexSet.of(stops));
         HandsAndFeet hands = HandsAndFeet.on(HandsAndFeet.Layout.FOUR_PARTS, TrialOrgan.GREAT);
-        return new Reading("2026-03-01", drawn, hands, Seat.NAVE, 0, Optional.empty(), dba);
+        return new MeterReading("2026-03-01", drawn, hands, Seat.NAVE, 0, Optional.empty(), dba);
     }
 
-    private double expected(Reading reading) {
+    private double expected(MeterReading reading) {
         return estimated.expectedDba(reading).orElseThrow();
     }
 
-    private List<Reading> some(int number) {
-        List<Reading> readings = new ArrayList<>();
+    private List<MeterReading> some(int number) {
+        List<MeterReading> readings = new ArrayList<>();
         OrganSound truth = random.truth(estimated);
         while (readings.size() < number) {
-            Reading blind = new Reading(
+            MeterReading blind = new MeterReading(
                     "", random.registration(organ), random.hands(organ), Seat.CHOIR, 0, Optional.empty(), 70);
             truth.expectedDba(blind)
-                    .ifPresent(level -> readings.add(new Reading(
+                    .ifPresent(level -> readings.add(new MeterReading(
                             "",
                             blind.registration(),
                             blind.hands(),
@@ -59,18 +59,18 @@ class FitTest {
     /** The normal equations at the fit, solved densely by a library: the fit must stand still there. */
     @Test
     void it_is_the_least_squares_solution_of_the_levels_as_straight_lines_about_it() {
-        List<Reading> readings = some(7);
+        List<MeterReading> readings = some(7);
         Fit fit = Fit.of(estimated, readings);
         OrganSound after = fit.after();
         int count = after.unknowns().count();
         RealMatrix normal = new Array2DRowRealMatrix(count, count);
         RealVector right = new ArrayRealVector(count);
-        double noise = Reading.NOISE_SD_DB * Reading.NOISE_SD_DB;
+        double noise = MeterReading.NOISE_SD_DB * MeterReading.NOISE_SD_DB;
         double[] found = found(fit);
         for (int place = 0; place < count; place++) {
             normal.setEntry(place, place, 1 / Math.pow(after.unknowns().sdDb(place), 2));
         }
-        for (Reading reading : readings) {
+        for (MeterReading reading : readings) {
             double[] gradient = new double[count];
             double level = after.expectedDba(reading, gradient).orElseThrow();
             RealVector g = new ArrayRealVector(gradient);
@@ -91,11 +91,11 @@ class FitTest {
     }
 
     private double[] found(Fit fit) {
-        Unknowns unknowns = estimated.unknowns();
+        Parameters unknowns = estimated.unknowns();
         double[] found = new double[unknowns.count()];
         Trims before = Trims.of(organ);
         Trims after = Trims.of(fit.after().organ());
-        found[Unknowns.ORGAN] = after.organDb() - before.organDb();
+        found[Parameters.ORGAN] = after.organDb() - before.organDb();
         for (int stop = 0; stop < organ.stops().size(); stop++) {
             found[unknowns.rank(stop)] =
                     after.stopsDb().get(stop) - before.stopsDb().get(stop);
@@ -131,18 +131,18 @@ class FitTest {
 
     @Test
     void a_reading_of_singing_alone_is_put_down_to_the_singers_and_the_room() {
-        Reading singing = new Reading(
+        MeterReading singing = new MeterReading(
                 "",
                 Registration.silent(organ),
                 HandsAndFeet.on(HandsAndFeet.Layout.FOUR_PARTS, 0),
                 Seat.NAVE,
                 200,
-                Optional.of(new Reading.Sung(160, Singing.ORDINARY)),
+                Optional.of(new MeterReading.Sung(160, Singing.ORDINARY)),
                 70);
         double expected = expected(singing);
         Fit fit = Fit.of(
                 estimated,
-                List.of(new Reading(
+                List.of(new MeterReading(
                         "", singing.registration(), singing.hands(), Seat.NAVE, 200, singing.sung(), expected + 5)));
         assertThat(fit.after().offsets().singersDb()).isCloseTo(5 * 16 / 21.0, within(0.2));
         assertThat(Trims.of(fit.after().organ())).isEqualTo(Trims.of(organ));
@@ -150,7 +150,7 @@ class FitTest {
 
     @Test
     void a_reading_that_fits_nothing_else_is_named() {
-        List<Reading> readings = new ArrayList<>(List.of(
+        List<MeterReading> readings = new ArrayList<>(List.of(
                 reading(expected(reading(70, 1)) + 2, 1),
                 reading(expected(reading(70, 3)) + 2, 3),
                 reading(expected(reading(70, 1, 3)) + 2, 1, 3)));
@@ -163,7 +163,7 @@ class FitTest {
 
     @Test
     void a_reading_stands_as_far_from_all_others_as_it_would_from_a_fit_without_it() {
-        List<Reading> readings = some(5);
+        List<MeterReading> readings = some(5);
         double[] gradient = new double[estimated.unknowns().count()];
         Fit.Judged last = Fit.of(estimated, readings).judged().get(4);
         OrganSound without = Fit.of(estimated, readings.subList(0, 4)).after();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
+import versewind.acoustics.ThirdOctaves;
 
 class HearingTest {
 

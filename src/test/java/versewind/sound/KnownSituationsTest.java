@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Action;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;

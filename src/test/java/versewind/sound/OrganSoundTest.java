@@ -14,6 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import versewind.acoustics.StationaryLoudness;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Action;
 import versewind.organ.BoxPosition;
 import versewind.organ.Division;

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Family;
 import versewind.organ.Pipe;
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Action;
 import versewind.organ.BoxPosition;
 import versewind.organ.Coupler;

@@ -20,7 +20,7 @@ final class RandomOrgans {
 
     /** A true organ behind an estimated one. */
     OrganSound truth(OrganSound estimated) {
-        Unknowns unknowns = estimated.unknowns();
+        Parameters unknowns = estimated.unknowns();
         double[] off = new double[unknowns.count()];
         for (int place = 0; place < off.length; place++) {
             off[place] = unknowns.sdDb(place) * random.nextGaussian();
@@ -58,6 +58,6 @@ final class RandomOrgans {
     }
 
     double noiseDb() {
-        return Reading.NOISE_SD_DB * random.nextGaussian();
+        return MeterReading.NOISE_SD_DB * random.nextGaussian();
     }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Room;
 
 class RoomSoundTest {
@@ -118,7 +119,7 @@ class RoomSoundTest {
     @Test
     void sound_needs_2_9_ms_a_metre_to_the_farthest_singers() {
         Seats seats = new RoomSound(TrialOrgan.ROOM).seats(0);
-        assertThat(seats.lagMs(Assembly.Place.IN_THE_NAVE)).isCloseTo(35 / 0.343, within(1e-9));
-        assertThat(seats.lagMs(Assembly.Place.AT_THE_CHOIR)).isCloseTo(12 / 0.343, within(1e-9));
+        assertThat(seats.lagMs(PeoplePresent.Place.IN_THE_NAVE)).isCloseTo(35 / 0.343, within(1e-9));
+        assertThat(seats.lagMs(PeoplePresent.Place.AT_THE_CHOIR)).isCloseTo(12 / 0.343, within(1e-9));
     }
 }

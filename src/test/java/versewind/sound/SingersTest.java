@@ -7,6 +7,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import versewind.acoustics.DiffuseField;
+import versewind.acoustics.ThirdOctaves;
 import versewind.plan.Singing;
 
 class SingersTest {

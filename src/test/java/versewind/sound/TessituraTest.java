@@ -13,7 +13,7 @@ class TessituraTest {
 
     private static final int LONG_PEDAL_TOP = 67;
 
-    private static double mean(Tessitura tessitura, Part part) {
+    private static double mean(Tessitura tessitura, VoicePart part) {
         double mean = 0;
         for (int key = Tessitura.LOWEST_KEY; key <= tessitura.highestKey(); key++) {
             mean += key * tessitura.share(part, key);
@@ -21,7 +21,7 @@ class TessituraTest {
         return mean;
     }
 
-    private static double deviation(Tessitura tessitura, Part part) {
+    private static double deviation(Tessitura tessitura, VoicePart part) {
         double mean = mean(tessitura, part);
         double square = 0;
         for (int key = Tessitura.LOWEST_KEY; key <= tessitura.highestKey(); key++) {
@@ -38,15 +38,15 @@ class TessituraTest {
         "BASS_IN_HAND, 50.7, 4.7",
         "BASS_ON_PEDAL, 50.7, 4.7"
     })
-    void every_part_lies_where_it_was_counted(Part part, double mean, double deviation) {
+    void every_part_lies_where_it_was_counted(VoicePart part, double mean, double deviation) {
         Tessitura tessitura = Tessitura.overPedalTo(LONG_PEDAL_TOP);
         assertThat(mean(tessitura, part)).isCloseTo(mean, within(0.05));
         assertThat(deviation(tessitura, part)).isCloseTo(deviation, within(0.05));
     }
 
     @ParameterizedTest
-    @EnumSource(Part.class)
-    void the_shares_of_a_part_are_its_whole_time(Part part) {
+    @EnumSource(VoicePart.class)
+    void the_shares_of_a_part_are_its_whole_time(VoicePart part) {
         Tessitura tessitura = Tessitura.overPedalTo(LONG_PEDAL_TOP);
         double sum = 0;
         for (int key = Tessitura.LOWEST_KEY; key <= tessitura.highestKey(); key++) {
@@ -59,9 +59,11 @@ class TessituraTest {
     void a_bass_above_the_top_of_a_short_pedal_is_played_an_octave_lower() {
         Tessitura whole = Tessitura.overPedalTo(LONG_PEDAL_TOP);
         Tessitura cut = Tessitura.overPedalTo(55);
-        assertThat(cut.share(Part.BASS_ON_PEDAL, 57)).isZero();
-        assertThat(cut.share(Part.BASS_ON_PEDAL, 45))
-                .isCloseTo(whole.share(Part.BASS_ON_PEDAL, 45) + whole.share(Part.BASS_ON_PEDAL, 57), within(1e-12));
-        assertThat(cut.share(Part.BASS_IN_HAND, 57)).isEqualTo(whole.share(Part.BASS_IN_HAND, 57));
+        assertThat(cut.share(VoicePart.BASS_ON_PEDAL, 57)).isZero();
+        assertThat(cut.share(VoicePart.BASS_ON_PEDAL, 45))
+                .isCloseTo(
+                        whole.share(VoicePart.BASS_ON_PEDAL, 45) + whole.share(VoicePart.BASS_ON_PEDAL, 57),
+                        within(1e-12));
+        assertThat(cut.share(VoicePart.BASS_IN_HAND, 57)).isEqualTo(whole.share(VoicePart.BASS_IN_HAND, 57));
     }
 }

@@ -29,7 +29,7 @@ class ThresholdsTest {
     })
     void a_verdict_begins_at_its_threshold(
             Mode mode, double marginDb, Verdict verdict, String word, boolean wantsAttention, Verdict.Way way) {
-        Margin margin = Margin.of(mode, marginDb, new Spread(marginDb, marginDb, marginDb, marginDb));
+        Margin margin = Margin.of(mode, marginDb, new MarginBands(marginDb, marginDb, marginDb, marginDb));
         assertThat(margin.verdict()).isEqualTo(verdict);
         assertThat(margin.kind()).isEqualTo(verdict.kind());
         assertThat(verdict.word()).isEqualTo(word);

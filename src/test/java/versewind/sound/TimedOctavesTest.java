@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Room;
 
 /** A room of 6000 m3; numbers by hand from A = 0.1611 V/T, 966.7 m2 for 1 s. */

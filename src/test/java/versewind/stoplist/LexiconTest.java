@@ -14,7 +14,7 @@ import versewind.organ.Pipe;
 class LexiconTest {
 
     private static Lexicon.Found found(String name) {
-        return Lexicon.get().find(name, Setting.NONE).orElseThrow();
+        return Lexicon.get().find(name, NameContext.NONE).orElseThrow();
     }
 
     @Test
@@ -67,7 +67,7 @@ class LexiconTest {
     void a_name_has_its_family_and_its_kind_of_pipe(String name, Family family, Pipe pipe) {
         assertThat(found(name).kind().family()).isEqualTo(family);
         assertThat(found(name).kind().pipe()).isEqualTo(pipe);
-        assertThat(found(name).how()).isEqualTo(HowSure.NAME);
+        assertThat(found(name).how()).isEqualTo(Confidence.NAME);
     }
 
     @ParameterizedTest
@@ -92,21 +92,21 @@ class LexiconTest {
         "Festmixtur, MIXTURE"
     })
     void a_compound_is_known_by_its_parts(String name, Family family) {
-        assertThat(found(name).how()).isEqualTo(HowSure.PARTS);
+        assertThat(found(name).how()).isEqualTo(Confidence.PARTS);
         assertThat(found(name).kind().family()).isEqualTo(family);
     }
 
     @Test
     void a_mistake_of_the_pen_is_found_and_is_not_called_sure() {
         Lexicon.Found found = found("Salicoinal");
-        assertThat(found.how()).isEqualTo(HowSure.SPELLING);
+        assertThat(found.how()).isEqualTo(Confidence.SPELLING);
         assertThat(found.how().isSure()).isFalse();
         assertThat(found.kind().family()).isEqualTo(Family.STRING);
     }
 
     @Test
     void what_is_like_no_name_is_not_found() {
-        assertThat(Lexicon.get().find("Kettlewick", Setting.NONE)).isEqualTo(Optional.empty());
+        assertThat(Lexicon.get().find("Kettlewick", NameContext.NONE)).isEqualTo(Optional.empty());
     }
 
     @Test

@@ -67,10 +67,10 @@ class StopListTest {
         for (int i = 0; i < lines.size(); i++) {
             int line = i + 1;
             String text = lines.get(i);
-            boolean heading = Grid.rows(List.of(Typography.plain(text)), new Style("", false, true)).stream()
+            boolean heading = Grid.rows(List.of(Typography.plain(text)), new ListStyle("", false, true)).stream()
                     .flatMap(row -> row.groups().stream())
-                    .allMatch(group -> Reading.isHalf(group.text())
-                            || Heading.read(group.text(), "").isPresent()
+                    .allMatch(group -> LineReader.isHalf(group.text())
+                            || DivisionHeading.read(group.text(), "").isPresent()
                             || SectionWord.read(group.text(), "").isPresent());
             boolean told = list.stops().anyMatch(stop -> stop.line() == line)
                     || list.couplers().stream().anyMatch(coupler -> coupler.line() == line)

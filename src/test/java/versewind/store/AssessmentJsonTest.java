@@ -12,19 +12,19 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import versewind.advice.Advice;
-import versewind.advice.Assessment;
-import versewind.advice.Attendance;
-import versewind.advice.Ears;
 import versewind.organ.Instrument;
-import versewind.plan.Heading;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Silenced;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
+import versewind.rules.Advice;
+import versewind.rules.Assessment;
+import versewind.rules.Attendance;
+import versewind.rules.NoiseExposure;
 import versewind.sound.EarSeats;
 import versewind.sound.OrganSound;
 
@@ -45,13 +45,14 @@ class AssessmentJsonTest {
     private static String json(Plan plan, Instrument organ) {
         OrganSound sound = OrganSound.open(organ);
         Assessment assessment = Assessment.of(plan, sound);
-        return AssessmentJson.of(plan, assessment, Ears.of(plan, assessment, new EarSeats(sound)), Advice.on(sound));
+        return AssessmentJson.of(
+                plan, assessment, NoiseExposure.of(plan, assessment, new EarSeats(sound)), Advice.on(sound));
     }
 
     private static JsonNode assessed(Verse... verses) throws Exception {
         Instrument organ = SHIPPED.openInstrument("st-tethwin");
         Hymn hymn = new Hymn("7", "Caf\u00e9\u007f\u202e", "", "", "", OptionalInt.empty(), "", List.of(verses));
-        Plan plan = new Plan(new Heading("A service", Optional.empty(), 90, ""), "st-tethwin", List.of(hymn));
+        Plan plan = new Plan(new ServiceHeading("A service", Optional.empty(), 90, ""), "st-tethwin", List.of(hymn));
         String json = json(plan, organ);
         assertThat(json)
                 .as("printable ASCII and line ends")

@@ -113,7 +113,11 @@ class BadFileTest {
 
     @Test
     void a_place_with_a_field_that_is_no_plain_word_is_in_brackets() {
-        assertThat(Place.ROOT.field("divisions").item(3).field("choir to nave").toString())
+        assertThat(JsonPath.ROOT
+                        .field("divisions")
+                        .item(3)
+                        .field("choir to nave")
+                        .toString())
                 .isEqualTo("divisions[3][\"choir to nave\"]");
     }
 

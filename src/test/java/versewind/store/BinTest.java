@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import versewind.plan.Heading;
+import versewind.plan.ServiceHeading;
 
 class BinTest {
 
@@ -55,8 +55,8 @@ class BinTest {
     @Test
     void a_renamed_plan_keeps_its_seconds_a_move() throws BadFile {
         OpenPlan open = library.openPlan("lent");
-        Heading was = open.plan().heading();
-        Heading slow = new Heading(was.title(), was.date(), was.people(), was.notes(), 1.2);
+        ServiceHeading was = open.plan().heading();
+        ServiceHeading slow = new ServiceHeading(was.title(), was.date(), was.people(), was.notes(), 1.2);
         library.savePlan(open.with(open.plan().withHeading(slow)), WhenChanged.REFUSE);
         library.renamePlan("lent", "Lent, at noon");
 

@@ -16,13 +16,13 @@ import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.sound.Fit;
+import versewind.sound.MeterReading;
 import versewind.sound.OrganSound;
-import versewind.sound.Reading;
 import versewind.sound.Seat;
 import versewind.workshop.Change;
+import versewind.workshop.DraftField;
 import versewind.workshop.OrganDraft;
-import versewind.workshop.Part;
-import versewind.workshop.Slot;
+import versewind.workshop.RowKind;
 
 /** What becomes of plans and readings when an instrument changes under them. */
 class ChangingOrganTest {
@@ -44,9 +44,9 @@ class ChangingOrganTest {
         return files;
     }
 
-    private static OrganDraft set(OrganDraft draft, String name, Slot slot, String text) {
+    private static OrganDraft set(OrganDraft draft, String name, DraftField slot, String text) {
         for (int i = 0; i < draft.lines().size(); i++) {
-            if (draft.lines().get(i).part().slots().contains(Slot.NAME)
+            if (draft.lines().get(i).part().slots().contains(DraftField.NAME)
                     && draft.fullName(i).equals(name)) {
                 return draft.with(i, draft.lines().get(i).with(slot, text).values());
             }
@@ -56,7 +56,7 @@ class ChangingOrganTest {
 
     private static OrganDraft without(OrganDraft draft, String name) {
         for (int i = 0; i < draft.lines().size(); i++) {
-            if (draft.lines().get(i).part().slots().contains(Slot.NAME)
+            if (draft.lines().get(i).part().slots().contains(DraftField.NAME)
                     && draft.fullName(i).equals(name)) {
                 return draft.without(i);
             }
@@ -65,9 +65,9 @@ class ChangingOrganTest {
     }
 
     private static OrganDraft renamed(OrganDraft draft) {
-        OrganDraft next = set(draft, "Great: Open Diapason 8", Slot.NAME, "Montre");
-        next = set(next, "Swell", Slot.NAME, "Récit");
-        return set(next, "Great to Pedal", Slot.NAME, "Tirasse");
+        OrganDraft next = set(draft, "Great: Open Diapason 8", DraftField.NAME, "Montre");
+        next = set(next, "Swell", DraftField.NAME, "Récit");
+        return set(next, "Great to Pedal", DraftField.NAME, "Tirasse");
     }
 
     private static OrganOutcome change(Library library, UnaryOperator<OrganDraft> edit) throws BadFile {
@@ -121,7 +121,7 @@ class ChangingOrganTest {
                 Library after = new Library(FOLDER, PowerCutDisk.working(left));
                 assertThat(after.openPlan("lent").plan()).isEqualTo(before);
                 assertThat(after.openPlan(BINNED).plan()).isEqualTo(before);
-                assertThat(after.openPlan("lent").draft()).get().isInstanceOf(Draft.Kept.class);
+                assertThat(after.openPlan("lent").draft()).get().isInstanceOf(Autosave.Kept.class);
                 looked++;
             }
             if (!disk.hasStopped()) {
@@ -166,7 +166,7 @@ class ChangingOrganTest {
     @Test
     void when_a_division_its_box_or_a_coupler_goes_the_plan_still_opens() throws BadFile {
         Library library = new Library(FOLDER, PowerCutDisk.working(files()));
-        change(library, draft -> set(draft, "Swell", Slot.BOX, ""));
+        change(library, draft -> set(draft, "Swell", DraftField.BOX, ""));
         assertThat(library.openPlan("lent").plan().hymns()).isNotEmpty();
 
         change(library, draft -> {
@@ -187,8 +187,8 @@ class ChangingOrganTest {
         Library library = new Library(FOLDER, PowerCutDisk.working(files()));
         change(library, draft -> without(draft, "Great: Open Diapason 8"));
 
-        change(library, draft -> set(draft, "Great: Principal 4", Slot.FEET, "8"));
-        change(library, draft -> set(draft, "Great: Principal 8", Slot.NAME, "Open Diapason"));
+        change(library, draft -> set(draft, "Great: Principal 4", DraftField.FEET, "8"));
+        change(library, draft -> set(draft, "Great: Principal 8", DraftField.NAME, "Open Diapason"));
 
         OpenPlan open = library.openPlan("lent");
         Verse verse = verses(open.plan()).stream()
@@ -235,8 +235,8 @@ class ChangingOrganTest {
         Fit fit = Fit.of(
                 OrganSound.open(organ),
                 List.of(
-                        new Reading("", Registration.full(organ), hands, Seat.NAVE, 0, Optional.empty(), 84),
-                        new Reading("", first, hands, Seat.NAVE, 0, Optional.empty(), 66)));
+                        new MeterReading("", Registration.full(organ), hands, Seat.NAVE, 0, Optional.empty(), 84),
+                        new MeterReading("", first, hands, Seat.NAVE, 0, Optional.empty(), 66)));
         return new KnownOrgan(
                 fit.instrument(), fit.calibration(), KnownOrgan.of(organ).former());
     }
@@ -244,9 +244,9 @@ class ChangingOrganTest {
     @Test
     void names_changed_about_between_two_stops_are_refused_until_one_is_saved() throws BadFile {
         Instrument organ = SmallOrgan.organ();
-        OrganDraft draft = set(OrganDraft.of(organ), "Great: Principal 4", Slot.NAME, "Octave");
-        draft = set(draft, "Great: Fifteenth 2", Slot.FEET, "4");
-        draft = set(draft, "Great: Fifteenth 4", Slot.NAME, "Principal");
+        OrganDraft draft = set(OrganDraft.of(organ), "Great: Principal 4", DraftField.NAME, "Octave");
+        draft = set(draft, "Great: Fifteenth 2", DraftField.FEET, "4");
+        draft = set(draft, "Great: Fifteenth 4", DraftField.NAME, "Principal");
 
         assertThat(draft.problems()).isEmpty();
         assertThat(Change.of(organ, draft).problems()).singleElement().satisfies(problem -> assertThat(
@@ -264,7 +264,7 @@ class ChangingOrganTest {
             assertThat(Change.of(organ, draft).names().isNone())
                     .as("seed %d", seed)
                     .isTrue();
-            assertThat(draft.lines().stream().filter(line -> line.part() == Part.STOP))
+            assertThat(draft.lines().stream().filter(line -> line.part() == RowKind.STOP))
                     .hasSameSizeAs(organ.stops());
         }
     }
@@ -273,7 +273,8 @@ class ChangingOrganTest {
     void a_draft_that_is_wrong_is_kept_as_it_was_typed_and_taken_up_again() throws BadFile {
         Library library = new Library(FOLDER, PowerCutDisk.working(files()));
         OpenOrgan open = library.openOrgan("nether-wick");
-        OrganDraft draft = set(OrganDraft.of(open.organ().instrument()), "Great: Principal 4", Slot.FEET, "four\n");
+        OrganDraft draft =
+                set(OrganDraft.of(open.organ().instrument()), "Great: Principal 4", DraftField.FEET, "four\n");
 
         library.keepOrganDraft(open, draft);
 

@@ -19,8 +19,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
-import versewind.plan.Heading;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 
 class LibraryTest {
 
@@ -41,7 +41,7 @@ class LibraryTest {
     }
 
     private static Plan entitled(Plan plan, String title) {
-        return plan.withHeading(new Heading(
+        return plan.withHeading(new ServiceHeading(
                 title,
                 plan.heading().date(),
                 plan.heading().people(),
@@ -240,8 +240,8 @@ class LibraryTest {
     @Test
     void a_plan_that_would_not_open_again_is_not_saved() throws BadFile {
         OpenPlan open = library.openPlan("lent");
-        Heading endless = new Heading("x".repeat(JsonTree.LARGEST_FILE), Optional.empty(), 1, "");
-        Heading farAway = new Heading("x", Optional.of(LocalDate.of(12_026, 1, 1)), 1, "");
+        ServiceHeading endless = new ServiceHeading("x".repeat(JsonTree.LARGEST_FILE), Optional.empty(), 1, "");
+        ServiceHeading farAway = new ServiceHeading("x", Optional.of(LocalDate.of(12_026, 1, 1)), 1, "");
 
         assertThat(save(library, open.with(open.plan().withHeading(endless))))
                 .isEqualTo(new SaveOutcome.NotSaved(

@@ -12,14 +12,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import versewind.plan.Answer;
 import versewind.plan.Edit;
-import versewind.plan.Heading;
-import versewind.plan.Heard;
+import versewind.plan.Feedback;
+import versewind.plan.HeardAs;
 import versewind.plan.Hymn;
 import versewind.plan.Locks;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Silenced;
 import versewind.plan.Verse;
 
@@ -63,7 +63,7 @@ class PlanCsvTest {
                 "two\nlines, \"quoted\"",
                 List.of());
         Plan plan = new Plan(
-                new Heading("'-", Optional.empty(), 3, " "),
+                new ServiceHeading("'-", Optional.empty(), 3, " "),
                 "st-tethwin",
                 List.of(odd, open.plan().hymns().get(1), odd));
 
@@ -80,8 +80,8 @@ class PlanCsvTest {
                 .withLocks(Locks.NONE.withAlways(0).withNever(2).withNever(3))
                 .silencing(new Silenced("gap", "the room: it helps; here"))
                 .silencing(new Silenced("no 8 ft", ""))
-                .withAnswer(Optional.of(new Answer(Heard.TOO_STRONG, 120)));
-        Heading heading = new Heading("Slow hands", Optional.empty(), 3, "", 1.25);
+                .withAnswer(Optional.of(new Feedback(HeardAs.TOO_STRONG, 120)));
+        ServiceHeading heading = new ServiceHeading("Slow hands", Optional.empty(), 3, "", 1.25);
         Plan plan = new Edit.SetVerse(0, 1, full).apply(open.plan()).withHeading(heading);
 
         assertThat(read(PlanCsv.of(plan, open.instrument())).plan()).isEqualTo(plan);
@@ -99,13 +99,13 @@ class PlanCsvTest {
     @Test
     void columns_may_be_moved_and_what_repeats_left_blank() throws BadFile, BadRows {
         String csv = """
-                title,service,instrument,people,hymn,kind,mode,stops
-                All things new,Matins,st-tethwin,40,1,verse,congregation,"Great: Principal 4, Open Diapason 8"
-                ,,,,1,last verse,congregation,
-                """;
+            title,service,instrument,people,hymn,kind,mode,stops
+            All things new,Matins,st-tethwin,40,1,verse,congregation,"Great: Principal 4, Open Diapason 8"
+            ,,,,1,last verse,congregation,
+            """;
 
         Plan plan = read(csv).plan();
-        assertThat(plan.heading()).isEqualTo(new Heading("Matins", Optional.empty(), 40, ""));
+        assertThat(plan.heading()).isEqualTo(new ServiceHeading("Matins", Optional.empty(), 40, ""));
         assertThat(plan.hymns().get(0).verses()).hasSize(2);
         assertThat(plan.hymns().get(0).verses().get(0).registration().stops().size())
                 .isEqualTo(2);
@@ -117,7 +117,8 @@ class PlanCsvTest {
             value = {
                 "Trumpet 8 | Trumpit 8 | stops: Great has no stop \"Trumpit 8\". Did you mean \"Trumpet 8\"?",
                 "Great: Open | Grate: Open | stops: the organ has no division \"Grate\". Did you mean \"Great\"?",
-                "2026-10-04 | 04.10.2026 | date: \"04.10.2026\" is no date. Write it like 2026-10-04, year, month, day.",
+                "2026-10-04 | 04.10.2026 | date: \"04.10.2026\" is no date. Write it like 2026-10-04, year, month,"
+                        + " day.",
                 ",480, | ,many, | people: this is a whole number from 1 to 50000, and not \"many\".",
                 "last verse | lost verse | kind: there is no such word as \"lost verse\". Did you mean \"last verse\"?",
                 "Swell to Pedal | Swell to Petal |"

@@ -14,7 +14,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import versewind.advice.Rule;
+import versewind.acoustics.AbsorptionTable;
 import versewind.organ.Action;
 import versewind.organ.BoxPosition;
 import versewind.organ.Coupler;
@@ -33,20 +33,20 @@ import versewind.organ.Stop;
 import versewind.organ.StopName;
 import versewind.organ.SwellBox;
 import versewind.organ.Tremulant;
-import versewind.plan.Answer;
+import versewind.plan.Feedback;
 import versewind.plan.HandsAndFeet;
-import versewind.plan.Heading;
-import versewind.plan.Heard;
+import versewind.plan.HeardAs;
 import versewind.plan.Hymn;
 import versewind.plan.Locks;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Silenced;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
-import versewind.sound.AbsorptionTable;
+import versewind.rules.Rule;
 
 /** Instruments and plans drawn by lot from a seed, with everything the formats can hold. */
 final class RandomWorks {
@@ -254,12 +254,12 @@ final class RandomWorks {
     }
 
     Plan plan(Instrument instrument) {
-        Heading heading = new Heading(
+        ServiceHeading heading = new ServiceHeading(
                 text(),
                 chance(70) ? Optional.of(LocalDate.of(below(10_000), 1 + below(12), 1 + below(28))) : Optional.empty(),
                 1 + below(50_000),
                 text(),
-                chance(50) ? Heading.USUAL_MOVE_S : tenths(0.1, 5));
+                chance(50) ? ServiceHeading.USUAL_MOVE_S : tenths(0.1, 5));
         return new Plan(
                 heading,
                 "organ-" + below(100),
@@ -299,7 +299,7 @@ final class RandomWorks {
                         .map(rule -> new Silenced(rule.word(), text()))
                         .toList(),
                 chance(30)
-                        ? Optional.of(new Answer(oneOf(List.of(Heard.values())), 1 + below(50_000)))
+                        ? Optional.of(new Feedback(oneOf(List.of(HeardAs.values())), 1 + below(50_000)))
                         : Optional.empty());
     }
 

@@ -20,15 +20,15 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import versewind.advice.Rule;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Singing;
+import versewind.rules.Rule;
 import versewind.sound.Fit;
+import versewind.sound.MeterReading;
 import versewind.sound.OrganSound;
-import versewind.sound.Reading;
 import versewind.sound.Seat;
 
 class SchemaTest {
@@ -117,12 +117,12 @@ class SchemaTest {
         Instrument organ = SmallOrgan.organ();
         Registration drawn = Registration.full(organ);
         HandsAndFeet hands = HandsAndFeet.on(HandsAndFeet.Layout.FOUR_PARTS, organ.mainDivision());
-        Reading.Sung sung = new Reading.Sung(20, Singing.GENTLE);
+        MeterReading.Sung sung = new MeterReading.Sung(20, Singing.GENTLE);
         Fit fit = Fit.of(
                 OrganSound.open(organ),
                 List.of(
-                        new Reading("2026-11-20", drawn, hands, Seat.CHOIR, 0, Optional.empty(), 85.5),
-                        new Reading("", drawn, hands, Seat.NAVE, 30, Optional.of(sung), 88)));
+                        new MeterReading("2026-11-20", drawn, hands, Seat.CHOIR, 0, Optional.empty(), 85.5),
+                        new MeterReading("", drawn, hands, Seat.NAVE, 30, Optional.of(sung), 88)));
         byte[] written = InstrumentWriter.bytes(new KnownOrgan(fit.instrument(), fit.calibration(), FormerNames.NONE));
         KnownOrgan read = InstrumentReader.readKnown(Path.of("calibrated.json"), written);
 

@@ -16,7 +16,7 @@ import versewind.workshop.TradeList;
 class TradeListTest {
 
     static List<String> shipped() {
-        return Shipped.instruments().stream().map(Shelf::idOf).toList();
+        return Shipped.instruments().stream().map(JsonFolder::idOf).toList();
     }
 
     private static Instrument organ(String id) throws BadFile {

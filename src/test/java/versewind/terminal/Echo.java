@@ -3,8 +3,8 @@ package versewind.terminal;
 import java.util.ArrayList;
 import java.util.List;
 import versewind.screen.Drawing;
+import versewind.screen.Event;
 import versewind.screen.Frame;
-import versewind.screen.Input;
 import versewind.screen.Key;
 import versewind.screen.Style;
 
@@ -24,7 +24,7 @@ public final class Echo {
 
     private static void echo(Console console) {
         List<String> heard = new ArrayList<>();
-        Input input = console.size();
+        Event input = console.size();
         while (!isEnd(input)) {
             if (isKey(input, '!')) {
                 throw new IllegalStateException("the bellows are empty");
@@ -37,12 +37,12 @@ public final class Echo {
         System.err.println("kept " + heard.size() + " after " + words(input));
     }
 
-    private static boolean isEnd(Input input) {
-        return input instanceof Input.Hangup || isKey(input, 'Q');
+    private static boolean isEnd(Event input) {
+        return input instanceof Event.Hangup || isKey(input, 'Q');
     }
 
-    private static boolean isKey(Input input, char character) {
-        return input instanceof Input.Press press && press.key().character() == character;
+    private static boolean isKey(Event input, char character) {
+        return input instanceof Event.Press press && press.key().character() == character;
     }
 
     private static Frame frame(Console console, List<String> heard) {
@@ -61,14 +61,14 @@ public final class Echo {
         return frame;
     }
 
-    static String words(Input input) {
-        if (input instanceof Input.Press press) {
+    static String words(Event input) {
+        if (input instanceof Event.Press press) {
             return words(press.key());
         }
-        if (input instanceof Input.Paste paste) {
+        if (input instanceof Event.Paste paste) {
             return "paste<" + paste.text().replace("\n", "|") + ">";
         }
-        if (input instanceof Input.Resize resize) {
+        if (input instanceof Event.Resize resize) {
             return "size<" + resize.columns() + "x" + resize.rows() + ">";
         }
         return "hangup";

@@ -241,9 +241,9 @@ class EmitterTest {
                     continue;
                 }
                 assertThat(Character.toString(ours.character(x, y))).as(cell).isEqualTo(reference.character(x, y));
-                Look look = reference.look(x, y);
+                TextAttributes look = reference.look(x, y);
                 boolean blank = ours.character(x, y) == ' ' && look.isPlainWhenBlank();
-                assertThat(ours.look(x, y)).as(cell).isEqualTo(blank ? Look.PLAIN : look);
+                assertThat(ours.look(x, y)).as(cell).isEqualTo(blank ? TextAttributes.PLAIN : look);
             }
         }
         assertThat(ours.showsCaret()).isEqualTo(reference.showsCaret());
@@ -298,9 +298,9 @@ class EmitterTest {
             for (int x = 0; x < frame.width(); x++) {
                 String cell = "column " + x + ", row " + y;
                 assertThat(screen.character(x, y)).as(cell).isEqualTo(frame.character(x, y));
-                Look look = palette.look(frame.style(x, y));
+                TextAttributes look = palette.look(frame.style(x, y));
                 boolean blank = frame.character(x, y) == ' ' && look.isPlainWhenBlank();
-                assertThat(screen.look(x, y)).as(cell).isEqualTo(blank ? Look.PLAIN : look);
+                assertThat(screen.look(x, y)).as(cell).isEqualTo(blank ? TextAttributes.PLAIN : look);
             }
         }
     }

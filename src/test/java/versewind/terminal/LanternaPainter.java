@@ -42,41 +42,43 @@ final class LanternaPainter {
         screen.refresh();
     }
 
-    private static TextCharacter cell(int character, Look look) {
+    private static TextCharacter cell(int character, TextAttributes look) {
         EnumSet<SGR> attributes = EnumSet.noneOf(SGR.class);
-        add(attributes, look, Look.BOLD, SGR.BOLD);
-        add(attributes, look, Look.DIM, DIM);
-        add(attributes, look, Look.UNDERLINE, SGR.UNDERLINE);
-        add(attributes, look, Look.REVERSE, SGR.REVERSE);
+        add(attributes, look, TextAttributes.BOLD, SGR.BOLD);
+        add(attributes, look, TextAttributes.DIM, DIM);
+        add(attributes, look, TextAttributes.UNDERLINE, SGR.UNDERLINE);
+        add(attributes, look, TextAttributes.REVERSE, SGR.REVERSE);
         return TextCharacter.fromString(
                 Character.toString(character), colour(look.foreground()), colour(look.background()), attributes)[0];
     }
 
-    private static void add(EnumSet<SGR> attributes, Look look, int attribute, SGR sgr) {
+    private static void add(EnumSet<SGR> attributes, TextAttributes look, int attribute, SGR sgr) {
         if ((look.attributes() & attribute) != 0) {
             attributes.add(sgr);
         }
     }
 
     private static TextColor colour(int index) {
-        return index == Look.OWN ? TextColor.ANSI.DEFAULT : TextColor.ANSI.values()[index];
+        return index == TextAttributes.OWN
+                ? TextColor.ANSI.DEFAULT
+                : TextColor.ANSI.values()[index];
     }
 
     String character(int x, int y) {
         return terminal.getCharacter(x, y).getCharacterString();
     }
 
-    Look look(int x, int y) {
+    TextAttributes look(int x, int y) {
         TextCharacter cell = terminal.getCharacter(x, y);
-        int attributes = (cell.isBold() ? Look.BOLD : 0)
-                | (cell.isItalic() ? Look.DIM : 0)
-                | (cell.isUnderlined() ? Look.UNDERLINE : 0)
-                | (cell.isReversed() ? Look.REVERSE : 0);
-        return new Look(attributes, index(cell.getForegroundColor()), index(cell.getBackgroundColor()));
+        int attributes = (cell.isBold() ? TextAttributes.BOLD : 0)
+                | (cell.isItalic() ? TextAttributes.DIM : 0)
+                | (cell.isUnderlined() ? TextAttributes.UNDERLINE : 0)
+                | (cell.isReversed() ? TextAttributes.REVERSE : 0);
+        return new TextAttributes(attributes, index(cell.getForegroundColor()), index(cell.getBackgroundColor()));
     }
 
     private static int index(TextColor colour) {
-        return colour == TextColor.ANSI.DEFAULT ? Look.OWN : ((TextColor.ANSI) colour).ordinal();
+        return colour == TextColor.ANSI.DEFAULT ? TextAttributes.OWN : ((TextColor.ANSI) colour).ordinal();
     }
 
     boolean showsCaret() {

@@ -18,11 +18,11 @@ class PaletteTest {
     @ParameterizedTest
     @EnumSource(Style.class)
     void text_can_be_read_on_paper_white_and_on_black(Style style) {
-        Look look = Palette.COLOUR.look(style);
-        if (look.background() == Look.OWN) {
+        TextAttributes look = Palette.COLOUR.look(style);
+        if (look.background() == TextAttributes.OWN) {
             // Blue is lost on black, cyan, white and yellow on white; green holds if it is bold.
-            assertThat(look.foreground()).isIn(Look.OWN, RED, GREEN, MAGENTA);
-            assertThat(look.foreground() == GREEN && (look.attributes() & Look.BOLD) == 0)
+            assertThat(look.foreground()).isIn(TextAttributes.OWN, RED, GREEN, MAGENTA);
+            assertThat(look.foreground() == GREEN && (look.attributes() & TextAttributes.BOLD) == 0)
                     .isFalse();
         } else {
             assertThat(look.foreground())
@@ -35,28 +35,35 @@ class PaletteTest {
     @ParameterizedTest
     @EnumSource(Style.class)
     void without_colours_there_is_bold_underline_and_reverse_and_nothing_else(Style style) {
-        Look look = Palette.MONOCHROME.look(style);
-        assertThat(look.foreground()).isEqualTo(Look.OWN);
-        assertThat(look.background()).isEqualTo(Look.OWN);
-        assertThat(look.attributes() & ~(Look.BOLD | Look.UNDERLINE | Look.REVERSE))
+        TextAttributes look = Palette.MONOCHROME.look(style);
+        assertThat(look.foreground()).isEqualTo(TextAttributes.OWN);
+        assertThat(look.background()).isEqualTo(TextAttributes.OWN);
+        assertThat(look.attributes() & ~(TextAttributes.BOLD | TextAttributes.UNDERLINE | TextAttributes.REVERSE))
                 .isZero();
     }
 
     @ParameterizedTest
     @EnumSource(Palette.class)
     void the_cursor_is_reversed_the_resting_one_underlined_and_text_is_the_terminals_own(Palette palette) {
-        assertThat(palette.look(Style.CURSOR)).isEqualTo(new Look(Look.REVERSE));
-        assertThat(palette.look(Style.RESTING_CURSOR)).isEqualTo(new Look(Look.UNDERLINE));
-        assertThat(palette.look(Style.TEXT)).isEqualTo(Look.PLAIN);
+        assertThat(palette.look(Style.CURSOR)).isEqualTo(new TextAttributes(TextAttributes.REVERSE));
+        assertThat(palette.look(Style.RESTING_CURSOR)).isEqualTo(new TextAttributes(TextAttributes.UNDERLINE));
+        assertThat(palette.look(Style.TEXT)).isEqualTo(TextAttributes.PLAIN);
     }
 
     @Test
     void a_change_of_look_adds_what_is_new_and_resets_only_to_take_away() {
-        assertThat(Look.change(Look.PLAIN, new Look(Look.REVERSE))).isEqualTo("\033[7m");
-        assertThat(Look.change(new Look(Look.BOLD), Look.PLAIN)).isEqualTo("\033[m");
-        assertThat(Look.change(new Look(Look.BOLD), new Look(Look.BOLD, MAGENTA, Look.OWN)))
+        assertThat(TextAttributes.change(TextAttributes.PLAIN, new TextAttributes(TextAttributes.REVERSE)))
+                .isEqualTo("\033[7m");
+        assertThat(TextAttributes.change(new TextAttributes(TextAttributes.BOLD), TextAttributes.PLAIN))
+                .isEqualTo("\033[m");
+        assertThat(TextAttributes.change(
+                        new TextAttributes(TextAttributes.BOLD),
+                        new TextAttributes(TextAttributes.BOLD, MAGENTA, TextAttributes.OWN)))
                 .isEqualTo("\033[35m");
-        assertThat(Look.change(new Look(Look.BOLD), new Look(0, BLACK, WHITE))).isEqualTo("\033[0;30;47m");
-        assertThat(Look.change(new Look(Look.BOLD), new Look(Look.BOLD))).isEmpty();
+        assertThat(TextAttributes.change(new TextAttributes(TextAttributes.BOLD), new TextAttributes(0, BLACK, WHITE)))
+                .isEqualTo("\033[0;30;47m");
+        assertThat(TextAttributes.change(
+                        new TextAttributes(TextAttributes.BOLD), new TextAttributes(TextAttributes.BOLD)))
+                .isEmpty();
     }
 }

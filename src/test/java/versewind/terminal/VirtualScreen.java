@@ -18,11 +18,11 @@ final class VirtualScreen extends ByteArrayOutputStream {
     private final int width;
     private final int height;
     private final int[][] characters;
-    private final Look[][] looks;
+    private final TextAttributes[][] looks;
     private int writes;
     private int x;
     private int y;
-    private Look look = Look.PLAIN;
+    private TextAttributes look = TextAttributes.PLAIN;
     private boolean caret = true;
     private String text = "";
     private int at;
@@ -32,7 +32,7 @@ final class VirtualScreen extends ByteArrayOutputStream {
         this.width = width;
         this.height = height;
         characters = new int[height][width];
-        looks = new Look[height][width];
+        looks = new TextAttributes[height][width];
         erase(0, 0, width * height);
     }
 
@@ -65,7 +65,7 @@ final class VirtualScreen extends ByteArrayOutputStream {
         return characters[row][column];
     }
 
-    Look look(int column, int row) {
+    TextAttributes look(int column, int row) {
         return looks[row][column];
     }
 
@@ -144,20 +144,22 @@ final class VirtualScreen extends ByteArrayOutputStream {
         for (String word : parameters.split(";", -1)) {
             int code = word.isEmpty() ? 0 : Integer.parseInt(word);
             look = switch (code) {
-                case 0 -> Look.PLAIN;
-                case 1 -> with(Look.BOLD);
-                case 2 -> with(Look.DIM);
-                case 4 -> with(Look.UNDERLINE);
-                case 7 -> with(Look.REVERSE);
-                case 30, 31, 32, 33, 34, 35, 36, 37 -> new Look(look.attributes(), code - 30, look.background());
-                case 40, 41, 42, 43, 44, 45, 46, 47 -> new Look(look.attributes(), look.foreground(), code - 40);
+                case 0 -> TextAttributes.PLAIN;
+                case 1 -> with(TextAttributes.BOLD);
+                case 2 -> with(TextAttributes.DIM);
+                case 4 -> with(TextAttributes.UNDERLINE);
+                case 7 -> with(TextAttributes.REVERSE);
+                case 30, 31, 32, 33, 34, 35, 36, 37 ->
+                    new TextAttributes(look.attributes(), code - 30, look.background());
+                case 40, 41, 42, 43, 44, 45, 46, 47 ->
+                    new TextAttributes(look.attributes(), look.foreground(), code - 40);
                 default -> throw new IllegalStateException("unknown attribute " + code);
             };
         }
     }
 
-    private Look with(int attribute) {
-        return new Look(look.attributes() | attribute, look.foreground(), look.background());
+    private TextAttributes with(int attribute) {
+        return new TextAttributes(look.attributes() | attribute, look.foreground(), look.background());
     }
 
     private void put(int point) {

@@ -32,7 +32,7 @@ class OrganDraftTest {
 
     private static int line(OrganDraft draft, String name) {
         for (int i = 0; i < draft.lines().size(); i++) {
-            if (draft.lines().get(i).part().slots().contains(Slot.NAME)
+            if (draft.lines().get(i).part().slots().contains(DraftField.NAME)
                     && draft.fullName(i).equals(name)) {
                 return i;
             }
@@ -41,7 +41,7 @@ class OrganDraftTest {
                 + draft.lines().stream().map(DraftLine::values).toList());
     }
 
-    private static OrganDraft set(OrganDraft draft, String name, Slot slot, String text) {
+    private static OrganDraft set(OrganDraft draft, String name, DraftField slot, String text) {
         int at = line(draft, name);
         return draft.with(at, draft.lines().get(at).with(slot, text).values());
     }
@@ -63,27 +63,32 @@ class OrganDraftTest {
             value = {
                 "Great: Mixture III | RANKS | '' | The number of ranks is missing: a mixture needs it.",
                 "Great: Mixture III | RANKS | 13 | 'Not a number of ranks from 1 to 12: \"13\".'",
-                "Great: Mixture III | BREAKS | C one | The breaks cannot be read: write C 1 1/3, 1; c1 2, 1 1/3 (a key, then its feet).",
+                "Great: Mixture III | BREAKS | C one | The breaks cannot be read: write C 1 1/3, 1; c1 2, 1 1/3 (a"
+                        + " key, then its feet).",
                 "Great: Open Diapason 8 | NAME | '' | A name is missing: every stop needs one.",
                 "Great: Open Diapason 8 | FEET | '' | The pitch in feet is missing: a principal needs one.",
                 "Great: Open Diapason 8 | FEET | 9x | 'Not a pitch from 1/8 to 64 feet: \"9x\".'",
-                "Great: Open Diapason 8 | FAMILY | brass | 'Family: not \"brass\"; it is principal, flute, string, celeste, mutation, mixture, cornet, chorus reed, solo reed.'",
+                "Great: Open Diapason 8 | FAMILY | brass | 'Family: not \"brass\"; it is principal, flute, string,"
+                        + " celeste, mutation, mixture, cornet, chorus reed, solo reed.'",
                 "Great: Open Diapason 8 | PIPE | conical | A principal is not made of conical reed pipes.",
                 "Great: Open Diapason 8 | RANKS | 2 | Only compound stops have several ranks.",
                 "Great: Open Diapason 8 | TRIM | 21 | A trim lies between -20 and 20 dB.",
                 "Great: Open Diapason 8 | STANDS | yes | 'It is to stand in the box, but Great has no box.'",
-                "Great: Open Diapason 8 | FROM | Pedal: Ophicleide 32 | 'It borrows from \"Pedal: Ophicleide 32\", which does not exist.'",
-                "Great: Open Diapason 8 | FROM | Great: Open Diapason 8 | It borrows from itself in a circle: let one of them have pipes.",
+                "Great: Open Diapason 8 | FROM | Pedal: Ophicleide 32 | 'It borrows from \"Pedal: Ophicleide 32\","
+                        + " which does not exist.'",
+                "Great: Open Diapason 8 | FROM | Great: Open Diapason 8 | It borrows from itself in a circle: let one"
+                        + " of them have pipes.",
                 "Swell | NAME | Great | Two divisions are called Great: give one another name.",
                 "Great | MANUAL | 8 | 'Manual: not \"8\"; it is a whole number from 1 to 7.'",
                 "Great | KEYS | 80 | A manual has 24 to 73 keys.",
                 "Great | MANUAL | pedal | There is a pedal already: an organ has one.",
                 "Swell to Great | SOUNDS | Echo | 'It leads nowhere: there is no division \"Echo\".'",
                 "Swell to Great | SOUNDS | Great | A unison coupler joins two divisions.",
-                "Swell to Great | NAME | Great to Pedal | Two are called Great to Pedal: give one of them another name.",
+                "Swell to Great | NAME | Great to Pedal | Two are called Great to Pedal: give one of them another"
+                        + " name.",
                 "St Tethwin | ACTION | steam | 'Action: not \"steam\"; it is mechanical, electric.'",
             })
-    void whatever_is_wrong_is_said_where_it_is(String name, Slot slot, String text, String sentence) {
+    void whatever_is_wrong_is_said_where_it_is(String name, DraftField slot, String text, String sentence) {
         int at = line(DRAFT, name);
         OrganDraft wrong = set(DRAFT, name, slot, text);
 
@@ -104,8 +109,8 @@ class OrganDraftTest {
 
     @Test
     void a_mixture_put_in_without_ranks_is_told_until_it_has_them() {
-        int at = DRAFT.placeFor(Part.STOP, line(DRAFT, "Swell"));
-        OrganDraft draft = DRAFT.inserted(at, DraftLine.blank(Part.STOP));
+        int at = DRAFT.placeFor(RowKind.STOP, line(DRAFT, "Swell"));
+        OrganDraft draft = DRAFT.inserted(at, DraftLine.blank(RowKind.STOP));
         draft = draft.with(at, List.of("Cymbal", "1/2", "mix", "", "", "", "", "", ""));
         assertThat(sentences(draft)).containsExactly("The number of ranks is missing: a mixture needs it.");
 
@@ -117,8 +122,8 @@ class OrganDraftTest {
 
     @Test
     void couplers_tremulants_and_what_is_borrowed_follow_a_new_name() {
-        OrganDraft draft = set(DRAFT, "Swell", Slot.NAME, "Récit");
-        draft = set(draft, "Pedal: Bourdon 16", Slot.NAME, "Soubasse");
+        OrganDraft draft = set(DRAFT, "Swell", DraftField.NAME, "Récit");
+        draft = set(draft, "Pedal: Bourdon 16", DraftField.NAME, "Soubasse");
 
         Instrument organ = draft.instrument().orElseThrow();
         assertThat(organ.couplers()).noneMatch(coupler -> coupler.source().equals("Swell"));
@@ -161,7 +166,7 @@ class OrganDraftTest {
     void a_room_that_cannot_be_is_told() {
         OrganDraft draft = DRAFT;
         for (int i = 0; i < DRAFT.lines().size(); i++) {
-            if (DRAFT.lines().get(i).part() == Part.TIMES) {
+            if (DRAFT.lines().get(i).part() == RowKind.TIMES) {
                 draft = DRAFT.with(i, List.of("", "", "", "0.1", "", ""));
             }
         }

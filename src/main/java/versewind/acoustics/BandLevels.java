@@ -1,0 +1,59 @@
+package versewind.acoustics;
+
+import java.util.Arrays;
+import java.util.OptionalDouble;
+
+/** Levels in the bands of {@link ThirdOctaves}, for showing: what is silent has no level. */
+public final class BandLevels {
+
+    private final double[] power;
+
+    private BandLevels(double[] power) {
+        this.power = power;
+    }
+
+    public static BandLevels of(double[] power) {
+        ThirdOctaves.requireSpectrum(power);
+        return new BandLevels(power.clone());
+    }
+
+    /** Level in dB of a third-octave band, 0 to 27; empty for silence. */
+    public OptionalDouble levelDb(int band) {
+        return level(power[band]);
+    }
+
+    /** Level in dB of the octave of {@link ThirdOctaves#octaveOf}, 31.5 Hz to 16 kHz; empty for silence. */
+    public OptionalDouble octaveDb(int octave) {
+        double sum = 0;
+        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
+            if (ThirdOctaves.octaveOf(band) == octave) {
+                sum += power[band];
+            }
+        }
+        return level(sum);
+    }
+
+    /** The powers re (20 uPa)^2, a copy. */
+    public double[] power() {
+        return power.clone();
+    }
+
+    private static OptionalDouble level(double power) {
+        return power > 0 ? OptionalDouble.of(ThirdOctaves.levelDb(power)) : OptionalDouble.empty();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof BandLevels that && Arrays.equals(power, that.power);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(power);
+    }
+
+    @Override
+    public String toString() {
+        return Arrays.toString(power);
+    }
+}

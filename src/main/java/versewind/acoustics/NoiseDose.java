@@ -1,0 +1,151 @@
+package versewind.acoustics;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a day or a week of sound means for the ears, by the rules of work places and of safe listening.
+ *
+ * <p>A caution and no assessment: an assessment needs a measurement and people licensed to make it, and local rules come
+ * first. Levels are A-weighted in dB.
+ *
+ * <p>Source: NIOSH publication 98-126 (1998), 1.1; ISO 9612:2009, 9 (the parts of a day), read through a public
+ * implementation; Directive 2003/10/EC, Article 3; ITU-T H.870 (safe listening of WHO and ITU).
+ *
+ * <p>Differences: levels below 80 dB(A) count too, where NIOSH leaves them out: the cautious side, by less than 0.04 of a
+ * dose in an hour.
+ *
+ * <p>Checked against: {@code NoiseDoseTest}.
+ */
+public final class NoiseDose {
+
+    /** The highest level that can be reckoned with, in dB(A). */
+    public static final double HIGHEST_DBA = Math.nextDown(140.0);
+
+    private static final double NIOSH_LEVEL_DBA = 85;
+    private static final double NIOSH_MINUTES = 480;
+    private static final double NIOSH_EXCHANGE_DB = 3;
+    private static final double DAY_MINUTES = 480;
+    private static final double WEEK_HOURS = 40;
+    private static final double REFERENCE_PA2 = 4e-10;
+
+    private NoiseDose() {}
+
+    /**
+     * A stretch of sound.
+     *
+     * @param levelDbA mean level in dB(A), below 140
+     * @param minutes how long, more than 0
+     */
+    public record Exposure(double levelDbA, double minutes) {
+
+        public Exposure {
+            if (!(levelDbA <= HIGHEST_DBA && levelDbA > Double.NEGATIVE_INFINITY)) {
+                throw new IllegalArgumentException("no ear may be at 140 dB(A) or more, for any time");
+            }
+            Reverberation.requirePositive(minutes, "the length of an exposure");
+        }
+    }
+
+    /** Values of the European directive, each with its level over 8 hours and its peak pressure. */
+    public enum EuropeanValue {
+        /** Lower action value: protection offered, people told. */
+        LOWER_ACTION(80, 112),
+        /** Upper action value: protection worn, noise reduced. */
+        UPPER_ACTION(85, 140),
+        /** Exposure limit, at the ear under the protection worn. */
+        LIMIT(87, 200);
+
+        private final double levelDbA;
+        private final double peakPa;
+
+        EuropeanValue(double levelDbA, double peakPa) {
+            this.levelDbA = levelDbA;
+            this.peakPa = peakPa;
+        }
+
+        /** Level over a day of 8 hours in dB(A). */
+        public double levelDbA() {
+            return levelDbA;
+        }
+
+        /** Peak pressure in Pa. */
+        public double peakPa() {
+            return peakPa;
+        }
+
+        /** Peak level in dB(C), 20 lg(p / 20 uPa). */
+        public double peakDbC() {
+            return ThirdOctaves.levelDb(peakPa * peakPa / REFERENCE_PA2);
+        }
+
+        /** The highest value that a level over 8 hours reaches, if it reaches one. */
+        public static Optional<EuropeanValue> reachedBy(double dayDbA) {
+            Optional<EuropeanValue> reached = Optional.empty();
+            for (EuropeanValue value : values()) {
+                reached = dayDbA >= value.levelDbA ? Optional.of(value) : reached;
+            }
+            return reached;
+        }
+    }
+
+    /** Who listens, for safe listening. */
+    public enum Listener {
+        /** Mode 1: 80 dB(A) for 40 hours a week. */
+        ADULT(80),
+        /** Mode 2: 75 dB(A) for 40 hours a week. */
+        CHILD(75);
+
+        private final double levelDbA;
+
+        Listener(double levelDbA) {
+            this.levelDbA = levelDbA;
+        }
+
+        /** Hours a week at this level, 40 * 10^((L0 - L)/10). */
+        public double hoursAWeek(double level) {
+            return WEEK_HOURS * ThirdOctaves.power(levelDbA - level);
+        }
+
+        /** Dose of a whole week in Pa2 h. */
+        public double weekPa2h() {
+            return dosePa2h(levelDbA, WEEK_HOURS);
+        }
+    }
+
+    /** Minutes a day that NIOSH recommends at most for a level, 480 / 2^((L - 85)/3). */
+    public static double nioshMinutes(double levelDbA) {
+        return NIOSH_MINUTES / Math.pow(2, (levelDbA - NIOSH_LEVEL_DBA) / NIOSH_EXCHANGE_DB);
+    }
+
+    /** Share of NIOSH's daily dose, sum of minutes over recommended minutes: 1 is the whole dose. */
+    public static double nioshShare(List<Exposure> day) {
+        return day.stream()
+                .mapToDouble(exposure -> exposure.minutes() / nioshMinutes(exposure.levelDbA()))
+                .sum();
+    }
+
+    /**
+     * Level over a day of 8 hours, 10 lg(sum of T_i/480 min * 10^(L_i/10)), in dB(A).
+     *
+     * @param day the day's exposures, at least one
+     */
+    public static double dayLevelDbA(List<Exposure> day) {
+        if (day.isEmpty()) {
+            throw new IllegalArgumentException("a day without any exposure has no level");
+        }
+        return ThirdOctaves.levelDb(day.stream()
+                .mapToDouble(exposure -> exposure.minutes() / DAY_MINUTES * ThirdOctaves.power(exposure.levelDbA()))
+                .sum());
+    }
+
+    /** Level while it sounds less that over a day of 8 hours, 10 lg(480 min / T), in dB. */
+    public static double overDayDb(double minutes) {
+        return ThirdOctaves.levelDb(DAY_MINUTES / minutes);
+    }
+
+    /** Dose in Pa2 h of some hours at a level, 4e-10 Pa2 * 10^(L/10) * h. */
+    public static double dosePa2h(double levelDbA, double hours) {
+        return REFERENCE_PA2 * ThirdOctaves.power(levelDbA) * hours;
+    }
+}

@@ -1,0 +1,207 @@
+package versewind.acoustics;
+
+/**
+ * Loudness of a steady sound in sone and phon from its third-octave levels, by Zwicker's method.
+ *
+ * <p>A calculator to be used again and again by one thread: {@link #compute} or {@link #computePower} sets the result
+ * that the other methods read. Neither allocates.
+ *
+ * <p>The core loudness of a critical band with level E above a threshold T is 0.0635 * 10^(0.025 T) * ((0.75 + 0.25 *
+ * 10^(0.1 (E - T)))^0.25 - 1) sone/Bark; from each band an upper flank falls toward higher bands; the loudness N is the
+ * area under the whole, the loudness level 40 + 10 lb N phon.
+ *
+ * <p>Range: levels to 120 dB in the bands to 250 Hz; the loudness level of no sound at all is 3 phon.
+ *
+ * <p>Source: ISO 532-1:2017, 5 (method for stationary sounds) and Annex A, read through public implementations.
+ *
+ * <p>Differences: N is not rounded. The reckoning is in powers, not levels, so that no power has to be raised: the same
+ * to 1e-12.
+ *
+ * <p>Checked against: {@code StationaryLoudnessTest}, the test signals of Annex B.2 and B.3 with every sample of
+ * specific loudness.
+ */
+public final class StationaryLoudness {
+
+    /** Number of core loudnesses; the last, above the highest band, is always 0. */
+    public static final int CORE_BANDS = 21;
+
+    /** Samples of specific loudness, one each 0.1 Bark from 0.1 to 24 Bark. */
+    public static final int SPECIFIC_SAMPLES = 240;
+
+    private static final double MINIMUM_PHON = 3;
+    private static final double LOW_LIMIT_DB = 120;
+    /** The most power in a band to 250 Hz for which the method is defined. */
+    public static final double LOW_LIMIT_POWER = ThirdOctaves.power(LOW_LIMIT_DB);
+
+    /** Keeps the samples at whole tenths of a Bark on the lower side of a band's limit, as the standard does. */
+    private static final double LIMIT_MARGIN_BARK = 0.0001;
+
+    private static final double[] UPPER_BARK = upperBark();
+    private static final double[][] RANGE_POWER = new double[LoudnessTables.RANGE_DB.length][LoudnessTables.LOW_BANDS];
+    private static final double[][] LOW_FACTOR = new double[LoudnessTables.RANGE_DB.length][LoudnessTables.LOW_BANDS];
+
+    static {
+        for (int range = 0; range < RANGE_POWER.length; range++) {
+            for (int band = 0; band < LoudnessTables.LOW_BANDS; band++) {
+                double correctionDb = LoudnessTables.LOW_CORRECTION_DB[range][band];
+                RANGE_POWER[range][band] = ThirdOctaves.power(LoudnessTables.RANGE_DB[range] - correctionDb);
+                LOW_FACTOR[range][band] = ThirdOctaves.power(correctionDb);
+            }
+        }
+    }
+
+    private final double[] audiblePower = new double[CORE_BANDS - 1];
+    private final double[] excitation = new double[CORE_BANDS - 1];
+    private final double[] scale = new double[CORE_BANDS - 1];
+
+    private final double[] power = new double[ThirdOctaves.COUNT];
+    private final double[] core = new double[CORE_BANDS];
+    private final LoudnessFlanks flanks = new LoudnessFlanks(UPPER_BARK);
+    private double sone;
+
+    /** A calculator for sound that comes as this field has it. */
+    public StationaryLoudness(SoundField field) {
+        for (int band = 0; band < CORE_BANDS - 1; band++) {
+            double thresholdDb = LoudnessTables.THRESHOLD_DB[band];
+            double entryDb = -LoudnessTables.TRANSMISSION_DB[band] + diffuseDb(field, band);
+            audiblePower[band] = ThirdOctaves.power(thresholdDb - entryDb);
+            excitation[band] = 0.25 * ThirdOctaves.power(entryDb - LoudnessTables.BANDWIDTH_DB[band] - thresholdDb);
+            scale[band] = 0.0635 * Math.pow(10, 0.025 * thresholdDb);
+        }
+    }
+
+    private static double diffuseDb(SoundField field, int band) {
+        return switch (field) {
+            case FREE -> 0;
+            case DIFFUSE -> LoudnessTables.DIFFUSE_DB[band];
+        };
+    }
+
+    private static double[] upperBark() {
+        double[] upper = LoudnessTables.UPPER_BARK.clone();
+        for (int band = 0; band < upper.length; band++) {
+            upper[band] += LIMIT_MARGIN_BARK;
+        }
+        return upper;
+    }
+
+    /**
+     * Whether the method covers a sound: no band to 250 Hz above 120 dB, and nothing but numbers.
+     *
+     * @param bandPower mean-square pressure in each third-octave band re (20 uPa)^2
+     */
+    public static boolean isWithinRange(double[] bandPower) {
+        ThirdOctaves.requireSpectrum(bandPower);
+        for (int band = 0; band < bandPower.length; band++) {
+            double limit = band < LoudnessTables.LOW_BANDS ? LOW_LIMIT_POWER : Double.MAX_VALUE;
+            if (!(bandPower[band] >= 0 && bandPower[band] <= limit)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Computes from levels.
+     *
+     * @param bandLevelsDb level of each third-octave band in dB; negative infinity for none
+     * @throws IllegalArgumentException if the sound is beyond the method, see {@link #isWithinRange}
+     */
+    public void compute(double[] bandLevelsDb) {
+        ThirdOctaves.requireSpectrum(bandLevelsDb);
+        for (int band = 0; band < power.length; band++) {
+            power[band] = ThirdOctaves.power(bandLevelsDb[band]);
+        }
+        computePower(power);
+    }
+
+    /**
+     * Computes from powers, which is quicker.
+     *
+     * @param bandPower mean-square pressure in each third-octave band re (20 uPa)^2
+     * @throws IllegalArgumentException if the sound is beyond the method, see {@link #isWithinRange}
+     */
+    public void computePower(double[] bandPower) {
+        if (!isWithinRange(bandPower)) {
+            throw new IllegalArgumentException(
+                    "the loudness of ISO 532-1 needs a number in every band, and none above 120 dB in those to 250 Hz");
+        }
+        int group = 0;
+        double sum = 0;
+        for (int band = 0; band < LoudnessTables.LOW_BANDS; band++) {
+            sum += corrected(band, bandPower[band]);
+            if (band + 1 == LoudnessTables.GROUP_ENDS[group]) {
+                core[group] = coreLoudness(group, sum);
+                sum = 0;
+                group++;
+            }
+        }
+        for (int band = LoudnessTables.LOW_BANDS; band < ThirdOctaves.COUNT; band++) {
+            int critical = coreOf(band);
+            core[critical] = coreLoudness(critical, bandPower[band]);
+        }
+        core[0] *= Math.min(1, 0.4 + 0.32 * Math.pow(core[0], 0.2));
+        sone = flanks.area(core);
+    }
+
+    /** Which core loudness a third-octave band goes into: the eleven lowest share three, the others have one each. */
+    public static int coreOf(int band) {
+        int group = 0;
+        for (int end : LoudnessTables.GROUP_ENDS) {
+            if (band < end) {
+                return group;
+            }
+            group++;
+        }
+        return band - LoudnessTables.LOW_BANDS + group;
+    }
+
+    private static double corrected(int band, double bandPower) {
+        int range = 0;
+        while (range < RANGE_POWER.length - 1 && bandPower > RANGE_POWER[range][band]) {
+            range++;
+        }
+        return bandPower * LOW_FACTOR[range][band];
+    }
+
+    private double coreLoudness(int band, double bandPower) {
+        if (bandPower <= audiblePower[band]) {
+            return 0;
+        }
+        double root = Math.sqrt(Math.sqrt(0.75 + excitation[band] * bandPower));
+        return Math.max(0, scale[band] * (root - 1));
+    }
+
+    /** Loudness N in sone; 1 sone is a tone of 1 kHz at 40 dB. */
+    public double sone() {
+        return sone;
+    }
+
+    /** Loudness level in phon, 3 or more. */
+    public double phon() {
+        return phonOf(sone);
+    }
+
+    /** Core loudness of a critical band in sone/Bark, 0 to 20; see {@link #coreOf}. */
+    public double core(int band) {
+        return core[band];
+    }
+
+    /** Specific loudness in sone/Bark at 0.1, 0.2 to 24.0 Bark: {@link #SPECIFIC_SAMPLES} new values. */
+    public double[] specific() {
+        return flanks.samples(SPECIFIC_SAMPLES);
+    }
+
+    /**
+     * Loudness level in phon of a loudness in sone: 40 + 10 lb N from 1 sone, 40 (N + 0.0005)^0.35 below, but never
+     * less than 3.
+     *
+     * <p>Source: ISO 532-1:2017, 5.7.
+     */
+    public static double phonOf(double sone) {
+        if (sone >= 1) {
+            return 40 + 10 * Math.log(sone) / Math.log(2);
+        }
+        return Math.max(MINIMUM_PHON, 40 * Math.pow(sone + 0.0005, 0.35));
+    }
+}

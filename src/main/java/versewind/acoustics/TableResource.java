@@ -1,0 +1,36 @@
+package versewind.acoustics;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The tables that lie beside this package: comma-separated, lines of sources beginning with #, then a line of heads. */
+public final class TableResource {
+
+    private TableResource() {}
+
+    /** The rows of a table without its heads, each split into its fields. */
+    public static List<List<String>> rows(String name) {
+        List<List<String>> rows = new ArrayList<>();
+        for (String line : text(name).split("\n", -1)) {
+            if (!line.startsWith("#") && !line.isBlank()) {
+                rows.add(List.of(line.strip().split(",", -1)));
+            }
+        }
+        return List.copyOf(rows.subList(1, rows.size()));
+    }
+
+    private static String text(String name) {
+        try (InputStream stream = TableResource.class.getResourceAsStream("/versewind/sound/" + name)) {
+            if (stream == null) {
+                throw new IllegalStateException("the table " + name + " is missing from the program");
+            }
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException("the table " + name + " cannot be read", unreadable);
+        }
+    }
+}

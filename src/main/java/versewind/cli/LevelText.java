@@ -1,0 +1,56 @@
+package versewind.cli;
+
+import java.util.OptionalDouble;
+import versewind.sound.Margin;
+
+/** Levels in whole dB, as people read them; a hyphen where there is none. */
+final class LevelText {
+
+    /** Stands where there is nothing to say. */
+    static final String NONE = "-";
+
+    private LevelText() {}
+
+    /** "78". */
+    static String whole(OptionalDouble level) {
+        return level.isPresent() ? whole(level.getAsDouble()) : NONE;
+    }
+
+    /** "78". */
+    static String whole(double number) {
+        return Long.toString(Math.round(number));
+    }
+
+    /** "78±6": the level and what it may well be off. */
+    static String whole(OptionalDouble level, double plusMinusDb) {
+        return level.isPresent() ? whole(level) + plusMinus(plusMinusDb) : NONE;
+    }
+
+    /** "±6". */
+    static String plusMinus(double plusMinusDb) {
+        return "±" + whole(plusMinusDb);
+    }
+
+    /** "-2±5". */
+    static String signed(Margin margin) {
+        return signed(margin.db())
+                + (margin.plusMinusDb().isPresent()
+                        ? plusMinus(margin.plusMinusDb().getAsDouble())
+                        : "");
+    }
+
+    /** "+3", "0", "-2". */
+    static String signed(OptionalDouble margin) {
+        if (margin.isEmpty()) {
+            return NONE;
+        }
+        long rounded = Math.round(margin.getAsDouble());
+        return rounded > 0 ? "+" + rounded : Long.toString(rounded);
+    }
+
+    /** Two figures at least below ten: "9.4", "22". */
+    static String sone(double sone) {
+        long tenths = Math.round(10 * sone);
+        return tenths < 100 ? tenths / 10 + "." + tenths % 10 : whole(sone);
+    }
+}

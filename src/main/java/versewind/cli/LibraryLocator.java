@@ -1,0 +1,114 @@
+package versewind.cli;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import versewind.store.BadFile;
+import versewind.store.Library;
+
+/**
+ * Where the library lies: in the folder of {@code --library}, else in that of the variable {@code VERSEWIND_LIBRARY}, else
+ * in the working folder if that has {@code plans/} and {@code instruments/}, else in the user's data folder, where it is
+ * made on first use with the instruments and plans that are shipped.
+ *
+ * <p>The user's data folder is {@code $XDG_DATA_HOME/versewind}, or {@code ~/.local/share/versewind} where that variable is
+ * not set or no absolute path. Source: XDG Base Directory Specification, version 0.8.
+ */
+final class LibraryLocator {
+
+    static final String OPTION = "--library";
+    static final String VARIABLE = "VERSEWIND_LIBRARY";
+
+    /** Nothing was typed about it. */
+    static final LibraryLocator NOT_TYPED = new LibraryLocator(Optional.empty(), List.of());
+
+    private static final String END_OF_OPTIONS = "--";
+
+    private final Optional<String> typedFolder;
+    private final List<String> rest;
+
+    private LibraryLocator(Optional<String> typedFolder, List<String> rest) {
+        this.typedFolder = typedFolder;
+        this.rest = List.copyOf(rest);
+    }
+
+    /** Takes the option out of what was typed, wherever it stands. One without its folder is left where it is. */
+    static LibraryLocator of(List<String> typed) throws UsageException {
+        Optional<String> folder = Optional.empty();
+        List<String> rest = new ArrayList<>();
+        for (int i = 0; i < typed.size(); i++) {
+            String word = typed.get(i);
+            if (word.equals(END_OF_OPTIONS)) {
+                rest.addAll(typed.subList(i, typed.size()));
+                break;
+            }
+            boolean isApart = word.equals(OPTION) && i + 1 < typed.size();
+            if (!isApart && !word.startsWith(OPTION + "=")) {
+                rest.add(word);
+                continue;
+            }
+            if (folder.isPresent()) {
+                throw new UsageException(OPTION + " can be given only once.");
+            }
+            folder = Optional.of(isApart ? typed.get(++i) : word.substring(OPTION.length() + 1));
+        }
+        return new LibraryLocator(folder, rest);
+    }
+
+    /** What else was typed. */
+    List<String> rest() {
+        return rest;
+    }
+
+    /** Opens the library; the one in the user's data folder is made if it is not there yet. */
+    Library library(Environment surroundings) throws BadFile, UsageException {
+        if (typedFolder.isPresent()) {
+            return new Library(existing(surroundings, typedFolder.get(), OPTION));
+        }
+        Optional<String> set = surroundings.variable(VARIABLE);
+        if (set.isPresent()) {
+            return new Library(existing(surroundings, set.get(), VARIABLE));
+        }
+        Path working = surroundings.workingFolder();
+        if (Files.isDirectory(working.resolve("plans")) && Files.isDirectory(working.resolve("instruments"))) {
+            return new Library(working);
+        }
+        Optional<Path> own = own(surroundings);
+        return own.isPresent()
+                ? Library.founded(own.get(), surroundings.programFolder())
+                : new Library(surroundings.programFolder().orElse(working));
+    }
+
+    private static Path existing(Environment surroundings, String folder, String named) throws UsageException {
+        Optional<Path> path = path(folder).map(surroundings.workingFolder()::resolve);
+        if (folder.isEmpty() || path.filter(Files::isDirectory).isEmpty()) {
+            throw new UsageException("There is no folder \"" + folder + "\", which " + named
+                    + " names. Make it, or name the folder that has plans and instruments in it.");
+        }
+        return path.get();
+    }
+
+    /** The user's own library. */
+    private static Optional<Path> own(Environment surroundings) {
+        return surroundings
+                .variable("XDG_DATA_HOME")
+                .flatMap(LibraryLocator::path)
+                .filter(Path::isAbsolute)
+                .or(() -> surroundings
+                        .variable("HOME")
+                        .flatMap(LibraryLocator::path)
+                        .map(home -> home.resolve(".local").resolve("share")))
+                .map(data -> data.resolve("versewind"));
+    }
+
+    private static Optional<Path> path(String written) {
+        try {
+            return Optional.of(Path.of(written));
+        } catch (InvalidPathException impossible) {
+            return Optional.empty();
+        }
+    }
+}

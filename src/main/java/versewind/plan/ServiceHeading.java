@@ -1,0 +1,49 @@
+package versewind.plan;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * What stands over a service.
+ *
+ * @param title "Harvest Thanksgiving"
+ * @param date the day, if set
+ * @param people number of people expected, 1 to 50000
+ * @param notes notes for the desk; may be blank
+ * @param moveS time in s that a hand needs to move one stop or coupler, or a foot one box, 0.1 to 5
+ */
+public record ServiceHeading(String title, Optional<LocalDate> date, int people, String notes, double moveS) {
+
+    /** The time in s that one movement usually needs; an estimate. */
+    public static final double USUAL_MOVE_S = 0.6;
+
+    /** The shortest time in s that a movement can be given. */
+    public static final double SHORTEST_MOVE_S = 0.1;
+
+    /** The longest time in s that a movement can be given. */
+    public static final double LONGEST_MOVE_S = 5;
+
+    public ServiceHeading {
+        if (people < 1 || people > Verse.MOST_PEOPLE) {
+            throw new IllegalArgumentException("the people expected are 1 to 50000");
+        }
+        if (!(moveS >= SHORTEST_MOVE_S && moveS <= LONGEST_MOVE_S)) {
+            throw new IllegalArgumentException("a movement takes 0.1 to 5 s");
+        }
+    }
+
+    /** With another title. */
+    public ServiceHeading withTitle(String other) {
+        return new ServiceHeading(other, date, people, notes, moveS);
+    }
+
+    /** With another number of people. */
+    public ServiceHeading withPeople(int other) {
+        return new ServiceHeading(title, date, other, notes, moveS);
+    }
+
+    /** A heading with the usual time for a movement. */
+    public ServiceHeading(String title, Optional<LocalDate> date, int people, String notes) {
+        this(title, date, people, notes, USUAL_MOVE_S);
+    }
+}

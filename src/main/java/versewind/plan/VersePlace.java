@@ -1,0 +1,23 @@
+package versewind.plan;
+
+/**
+ * A verse's place in a plan. It may be one past the end where there is nothing yet.
+ *
+ * @param hymn index of the hymn
+ * @param verse index of the verse in it
+ */
+public record VersePlace(int hymn, int verse) {
+
+    /** The first verse of the first hymn. */
+    public static final VersePlace START = new VersePlace(0, 0);
+
+    /** The nearest place that the plan has; {@link #START} where there is none. */
+    public VersePlace within(Plan plan) {
+        if (plan.hymns().isEmpty()) {
+            return START;
+        }
+        int nearestHymn = Math.max(0, Math.min(hymn, plan.hymns().size() - 1));
+        int verses = plan.hymns().get(nearestHymn).verses().size();
+        return new VersePlace(nearestHymn, Math.max(0, Math.min(verse, verses - 1)));
+    }
+}

@@ -1,0 +1,41 @@
+package versewind.proposal;
+
+import versewind.plan.Mode;
+
+/** Sentences about a margin. */
+final class MarginSentences {
+
+    private static final double WORTH_A_WORD_DB = 0.5;
+
+    private MarginSentences() {}
+
+    /** Where the margin lies, and where it should. */
+    static String balance(Requirement wish, double marginDb) {
+        Target target = wish.target();
+        String lies = subject(wish) + " " + signed(marginDb) + "±" + Math.round(wish.sdDb()) + " dB; ";
+        String wanted = "wanted are " + signed(target.lowDb()) + " to " + signed(target.highDb()) + ".";
+        if (marginDb < target.lowDb() - WORTH_A_WORD_DB) {
+            return lies + "that is less than wanted: " + wanted;
+        }
+        if (marginDb > target.highDb() + WORTH_A_WORD_DB) {
+            return lies + "that is more than wanted: " + wanted;
+        }
+        return lies + wanted;
+    }
+
+    private static String subject(Requirement wish) {
+        if (wish.mode() == Mode.MELODY_SOLOED) {
+            return "The melody stands above its accompaniment by";
+        }
+        boolean isPeople = wish.isPeople();
+        if (wish.company().isSung()) {
+            return isPeople ? "The organ's margin over the singing is" : "The words' margin over the organ is";
+        }
+        return isPeople ? "The organ would stand above the singing by" : "The voice would stand above the organ by";
+    }
+
+    private static String signed(double db) {
+        long whole = Math.round(db);
+        return whole > 0 ? "+" + whole : Long.toString(whole);
+    }
+}

@@ -1,0 +1,283 @@
+package versewind.proposal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import versewind.organ.Family;
+import versewind.organ.Footage;
+import versewind.organ.IndexSet;
+import versewind.organ.Instrument;
+import versewind.organ.Stop;
+
+/** What a search wants to know of an instrument's stops, worked out once. */
+final class OrganFacts {
+
+    /** Harmonic of the 2 ft; what stands above it is higher. */
+    private static final int TWO_FEET = 4;
+
+    /** Harmonics of thirds are multiples of this. */
+    private static final int THIRDS = 5;
+
+    /** Stands for an organ without a pedal. */
+    static final int NO_PEDAL = -1;
+
+    private final Instrument organ;
+    private final int[] division;
+    private final StopClass[] layer;
+    private final int[] rank;
+    private final Map<Integer, List<Integer>> ripieno = new HashMap<>();
+    private final boolean[] shared;
+    private final boolean hasShared;
+    private final double[] levelDb;
+    private final double[] loudness;
+    private final int[] peers = new int[StopClass.COUNT];
+    private final List<List<Integer>> stopsOf;
+    private final List<IndexSet> allOf;
+    private final int[] source;
+    private final int[] keyboard;
+    private final int pedal;
+    private final int[] manual;
+    private final List<Integer> keyboards;
+    private final List<Integer> manuals;
+
+    /**
+     * Reads an instrument.
+     *
+     * @param organ the instrument
+     * @param levelDb how loud each stop is by itself, in dB(A); only the order matters
+     */
+    OrganFacts(Instrument organ, double[] levelDb) {
+        this.organ = organ;
+        int stops = organ.stops().size();
+        division = new int[stops];
+        layer = new StopClass[stops];
+        rank = new int[stops];
+        for (int i = 0; i < stops; i++) {
+            Instrument.Knob knob = organ.stops().get(i);
+            division[i] = knob.division();
+            layer[i] = organ.divisions().get(division[i]).isPedal()
+                    ? StopClass.onPedal(knob.stop())
+                    : StopClass.onManual(knob.stop());
+            rank[i] = organ.rankOf(i);
+        }
+        shared = new boolean[stops];
+        for (int i = 0; i < stops; i++) {
+            int pipes = rank[i];
+            shared[i] = Arrays.stream(rank).filter(other -> other == pipes).count() > 1;
+        }
+        hasShared = Arrays.stream(rank).distinct().count() < stops;
+        readRipieno();
+        for (StopClass each : layer) {
+            peers[each.ordinal()]++;
+        }
+        stopsOf = IntStream.range(0, organ.divisions().size())
+                .mapToObj(home -> IntStream.range(0, stops)
+                        .filter(stop -> division[stop] == home)
+                        .boxed()
+                        .toList())
+                .toList();
+        this.levelDb = levelDb.clone();
+        allOf = stopsOf.stream()
+                .map(here -> IndexSet.of(here.stream().mapToInt(stop -> stop)))
+                .toList();
+        loudness = among(levelDb);
+        source = organ.couplers().stream()
+                .mapToInt(coupler -> organ.division(coupler.source()).orElseThrow())
+                .toArray();
+        keyboard = organ.couplers().stream()
+                .mapToInt(coupler -> organ.division(coupler.keyboard()).orElseThrow())
+                .toArray();
+        OptionalInt feet = organ.pedalDivision();
+        pedal = feet.isPresent() ? feet.getAsInt() : NO_PEDAL;
+        manual = organ.divisions().stream()
+                .mapToInt(each -> each.manual().orElse(NO_PEDAL))
+                .toArray();
+        manuals = List.copyOf(organ.manualDivisions());
+        keyboards = keyboards(organ);
+    }
+
+    /**
+     * Where a manual has no mixture its single high ranks of octaves and fifths, as of an Italian ripieno, do for one.
+     * Common practice, no source.
+     */
+    private void readRipieno() {
+        for (int manual : organ.manualDivisions()) {
+            List<Integer> here = IntStream.range(0, stops())
+                    .filter(stop -> division[stop] == manual)
+                    .boxed()
+                    .toList();
+            if (here.stream().noneMatch(stop -> layer[stop] == StopClass.MIXTURE)) {
+                List<Integer> ranks = here.stream()
+                        .filter(this::isHighRank)
+                        .sorted(Comparator.comparing(
+                                stop -> stop(stop).footage().orElseThrow().harmonic()))
+                        .toList();
+                ranks.forEach(stop -> layer[stop] = StopClass.MIXTURE);
+                ripieno.put(manual, ranks);
+            }
+        }
+    }
+
+    private boolean isHighRank(int stop) {
+        boolean isOfChorus =
+                stop(stop).family() == Family.PRINCIPAL || stop(stop).family() == Family.MUTATION;
+        long harmonic = Math.round(stop(stop).footage().map(Footage::harmonic).orElse(1.0));
+        return isOfChorus && harmonic > TWO_FEET && harmonic % THIRDS != 0;
+    }
+
+    /** From 0 for the softest to 1 for the loudest of a layer. */
+    private double[] among(double[] levelDb) {
+        double[] among = new double[levelDb.length];
+        for (StopClass each : StopClass.values()) {
+            List<Integer> peers = IntStream.range(0, layer.length)
+                    .filter(stop -> layer[stop] == each)
+                    .boxed()
+                    .sorted(Comparator.comparingDouble(stop -> levelDb[stop]))
+                    .toList();
+            for (int place = 1; place < peers.size(); place++) {
+                among[peers.get(place)] = (double) place / (peers.size() - 1);
+            }
+        }
+        return among;
+    }
+
+    /** One division for every manual, the one on which hymns are led first. */
+    private static List<Integer> keyboards(Instrument organ) {
+        List<Integer> found = new ArrayList<>(List.of(organ.mainDivision()));
+        for (int manual : organ.manualDivisions()) {
+            OptionalInt number = organ.divisions().get(manual).manual();
+            if (found.stream()
+                    .noneMatch(other -> organ.divisions().get(other).manual().equals(number))) {
+                found.add(manual);
+            }
+        }
+        return List.copyOf(found);
+    }
+
+    Instrument organ() {
+        return organ;
+    }
+
+    int stops() {
+        return layer.length;
+    }
+
+    Stop stop(int stop) {
+        return organ.stops().get(stop).stop();
+    }
+
+    int divisionOf(int stop) {
+        return division[stop];
+    }
+
+    StopClass layer(int stop) {
+        return layer[stop];
+    }
+
+    /** Whether a stop shares its pipes with another. */
+    boolean isShared(int stop) {
+        return shared[stop];
+    }
+
+    /** Whether any stops share their pipes. */
+    boolean hasShared() {
+        return hasShared;
+    }
+
+    /** A number that two stops have in common where they play the same pipes at the same pitch. */
+    long sound(int stop) {
+        return 1000L * rank[stop]
+                + Math.round(stop(stop).footage().map(Footage::feet).orElse(0.0) * 12);
+    }
+
+    /** The single high ranks of a manual that do for a mixture, the lowest first; none where it has one. */
+    List<Integer> ripienoOf(int home) {
+        return ripieno.getOrDefault(home, List.of());
+    }
+
+    /** How loud a stop is by itself, in dB(A). */
+    double levelDb(int stop) {
+        return levelDb[stop];
+    }
+
+    /** Where a stop stands among those of its layer, from 0 for the softest to 1 for the loudest. */
+    double loudness(int stop) {
+        return loudness[stop];
+    }
+
+    /** Whether its layer has other stops. */
+    boolean hasChoice(int stop) {
+        return peers[layer[stop].ordinal()] > 1;
+    }
+
+    /** The division whose stops a coupler sounds. */
+    int sourceOf(int coupler) {
+        return source[coupler];
+    }
+
+    /** The division from whose keys a coupler is played. */
+    int keyboardOf(int coupler) {
+        return keyboard[coupler];
+    }
+
+    int couplers() {
+        return source.length;
+    }
+
+    /** Index of the pedal division, or {@link #NO_PEDAL}. */
+    int pedal() {
+        return pedal;
+    }
+
+    /** A division for every manual, the main division first. */
+    List<Integer> keyboards() {
+        return keyboards;
+    }
+
+    /** Indices of all divisions of the manuals. */
+    List<Integer> manuals() {
+        return manuals;
+    }
+
+    /** Whether two divisions are played from one keyboard. */
+    boolean isOneKeyboard(int one, int other) {
+        return manual[one] == manual[other];
+    }
+
+    boolean isEnclosed(int division) {
+        return organ.divisions().get(division).isEnclosed();
+    }
+
+    /** Whether any manual stands in a box. */
+    boolean hasEnclosedManual() {
+        return keyboards.stream().anyMatch(this::isEnclosed);
+    }
+
+    /** Indices of the stops of a division. */
+    List<Integer> stopsOf(int home) {
+        return stopsOf.get(home);
+    }
+
+    /** All stops of a division. */
+    IndexSet allOf(int home) {
+        return allOf.get(home);
+    }
+
+    /** Whether a manual division has neither principals nor a mixture: its reeds are meant to stand on other manuals. */
+    boolean isForSolos(int home) {
+        return stopsOf.get(home).stream()
+                .noneMatch(stop -> layer[stop] == StopClass.PRINCIPAL_8
+                        || layer[stop] == StopClass.PRINCIPAL_4
+                        || layer[stop] == StopClass.MIXTURE);
+    }
+
+    /** Whether the organ has a stop of a layer. */
+    boolean has(StopClass wanted) {
+        return peers[wanted.ordinal()] > 0;
+    }
+}

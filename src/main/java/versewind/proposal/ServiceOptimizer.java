@@ -1,0 +1,309 @@
+package versewind.proposal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import versewind.rules.StopChanges;
+
+/**
+ * Of the candidates of every verse those that together cost least: their points, what has to be moved from one to the next,
+ * and sameness, with as many general pistons as there are.
+ *
+ * <p>For given pistons the best chain is found by dynamic programming over the candidates. Which registrations have a piston
+ * is decided by branch and bound: where more have one in the best chain than there are, one of them is given a piston for
+ * good, or none. As long as no more than {@link #MOST_BRANCHES} are looked at the result is the optimum of its candidates;
+ * else {@link Best#bound} says how far below it may lie.
+ *
+ * <p>Checked against: {@code ChainTest}, every chain with every choice of pistons.
+ */
+final class ServiceOptimizer {
+
+    /** How many choices of pistons are looked at. */
+    static final int MOST_BRANCHES = 600;
+
+    private static final double ROUNDING = 1e-9;
+
+    private final List<VerseCandidates> stages;
+    private final int pistons;
+    private final int[][] setting;
+    private final boolean[] isOwned;
+    private final double[][][] byHand;
+    private final double[][][] byEither;
+    private final boolean[] may;
+
+    /** Of the two candidates that were looked at last. */
+    private double withoutPiston;
+
+    private double withPiston;
+
+    private Best best;
+    private double bound = Double.POSITIVE_INFINITY;
+    private int branches;
+    private int mostBranches;
+
+    /**
+     * A chain.
+     *
+     * @param candidates for each verse the index of the one that is chosen
+     * @param cost of all
+     * @param bound the least that any chain of these candidates can cost
+     * @param pistons what is set on pistons, in the order of need; those that were there already left out
+     */
+    record Best(List<Integer> candidates, double cost, double bound, List<GeneralSetting> pistons) {}
+
+    /**
+     * Reads the stages.
+     *
+     * @param stages the verses, in their order
+     * @param pistons how many generals may be set
+     * @param owned what is set on a general already
+     */
+    ServiceOptimizer(List<VerseCandidates> stages, int pistons, Set<GeneralSetting> owned) {
+        this.stages = stages;
+        this.pistons = pistons;
+        Map<GeneralSetting, Integer> numbers = new LinkedHashMap<>();
+        setting = new int[stages.size()][];
+        byHand = new double[stages.size()][][];
+        byEither = new double[stages.size()][][];
+        for (int i = 0; i < setting.length; i++) {
+            List<VerseCandidates.Candidate> candidates = stages.get(i).candidates();
+            setting[i] = new int[candidates.size()];
+            for (int c = 0; c < setting[i].length; c++) {
+                GeneralSetting each = candidates.get(c).setting();
+                setting[i][c] = numbers.computeIfAbsent(each, key -> numbers.size());
+            }
+        }
+        settings = List.copyOf(numbers.keySet());
+        isOwned = new boolean[settings.size()];
+        for (int s = 0; s < isOwned.length; s++) {
+            isOwned[s] = owned.contains(settings.get(s));
+        }
+        may = new boolean[settings.size()];
+        for (int i = 1; i < setting.length; i++) {
+            reckon(i);
+        }
+    }
+
+    private final List<GeneralSetting> settings;
+
+    /** What it costs to come from each candidate of the verse before to each of a verse. */
+    private void reckon(int stage) {
+        List<VerseCandidates.Candidate> from = stages.get(stage - 1).candidates();
+        List<VerseCandidates.Candidate> to = stages.get(stage).candidates();
+        byHand[stage] = new double[to.size()][from.size()];
+        byEither[stage] = new double[to.size()][from.size()];
+        for (int b = 0; b < to.size(); b++) {
+            for (int a = 0; a < from.size(); a++) {
+                reckon(stages.get(stage), from.get(a), to.get(b));
+                byHand[stage][b][a] = withoutPiston;
+                byEither[stage][b][a] = Math.min(withoutPiston, withPiston);
+            }
+        }
+    }
+
+    private void reckon(VerseCandidates stage, VerseCandidates.Candidate from, VerseCandidates.Candidate to) {
+        withoutPiston = stage.standing(from, to);
+        withPiston = withoutPiston;
+        if (stage.breath().isPresent()) {
+            StopChanges moves =
+                    StopChanges.between(from.draft().registration(), to.draft().registration());
+            ChangeTime breath = stage.breath().get();
+            int unheard = ChangeTime.unheard(moves, from.withinEarshot(), to.withinEarshot());
+            withoutPiston += moved(breath.with(ChangeTime.Piston.NONE), moves, unheard, to);
+            withPiston += moved(breath.with(ChangeTime.Piston.SET), moves, unheard, to);
+        }
+    }
+
+    private static double moved(ChangeTime breath, StopChanges moves, int unheard, VerseCandidates.Candidate to) {
+        Tally tally = Tally.silent();
+        breath.add(moves, unheard, to::hears, tally);
+        return tally.points();
+    }
+
+    /** The best chain; when it may not go on any more, the best so far. */
+    Best best(BooleanSupplier goOn) {
+        return best(goOn, MOST_BRANCHES);
+    }
+
+    /** The best chain of so many choices of pistons. */
+    Best best(BooleanSupplier goOn, int branchesAtMost) {
+        best = greedy();
+        branches = 0;
+        mostBranches = branchesAtMost;
+        branch(new HashSet<>(), new HashSet<>(), goOn);
+        return new Best(best.candidates(), best.cost(), Math.min(bound, best.cost()), best.pistons());
+    }
+
+    /** Indices of the verses before which more has to be moved than fits into the breath. */
+    List<Integer> late(Best chosen) {
+        for (int s = 0; s < may.length; s++) {
+            may[s] = isOwned[s] || chosen.pistons().contains(settings.get(s));
+        }
+        List<Integer> late = new ArrayList<>();
+        for (int i = 1; i < setting.length; i++) {
+            int from = chosen.candidates().get(i - 1);
+            int to = chosen.candidates().get(i);
+            if (stages.get(i).breath().isPresent() && step(i, to, from) >= ChangeTime.TOO_LATE) {
+                late.add(i);
+            }
+        }
+        return late;
+    }
+
+    private void branch(Set<Integer> given, Set<Integer> denied, BooleanSupplier goOn) {
+        for (int s = 0; s < may.length; s++) {
+            may[s] = isOwned[s] || given.contains(s) || (given.size() < pistons && !denied.contains(s));
+        }
+        int[] path = cheapest();
+        double cost = cost(path);
+        if (cost >= best.cost() - ROUNDING) {
+            return;
+        }
+        Map<Integer, Double> used = used(path);
+        used.keySet().removeAll(given);
+        if (given.size() + used.size() <= pistons) {
+            best = new Best(boxed(path), cost, cost, pistonsOf(path));
+            return;
+        }
+        if (branches++ >= mostBranches || !goOn.getAsBoolean()) {
+            bound = Math.min(bound, cost);
+            return;
+        }
+        int dearest = used.entrySet().stream()
+                .max(Map.Entry.<Integer, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+                .orElseThrow()
+                .getKey();
+        branch(with(given, dearest), denied, goOn);
+        branch(given, with(denied, dearest), goOn);
+    }
+
+    private static Set<Integer> with(Set<Integer> set, int more) {
+        Set<Integer> other = new HashSet<>(set);
+        other.add(more);
+        return other;
+    }
+
+    /** From every candidate of the verse before. */
+    private double[] steps(int stage, int to) {
+        return (may[setting[stage][to]] ? byEither : byHand)[stage][to];
+    }
+
+    private double step(int stage, int to, int from) {
+        return steps(stage, to)[from];
+    }
+
+    private double points(int stage, int candidate) {
+        return stages.get(stage).candidates().get(candidate).points();
+    }
+
+    /** Dynamic programming: the cheapest way to each candidate of a verse, from those to the verse before. */
+    private int[] cheapest() {
+        int[][] cameFrom = new int[setting.length][];
+        double[] before = {};
+        for (int i = 0; i < setting.length; i++) {
+            double[] here = new double[setting[i].length];
+            cameFrom[i] = new int[here.length];
+            for (int b = 0; b < here.length; b++) {
+                double least = i == 0 ? 0 : Double.POSITIVE_INFINITY;
+                double[] steps = i == 0 ? before : steps(i, b);
+                for (int a = 0; a < before.length; a++) {
+                    double cost = before[a] + steps[a];
+                    if (cost < least) {
+                        least = cost;
+                        cameFrom[i][b] = a;
+                    }
+                }
+                here[b] = least + points(i, b);
+            }
+            before = here;
+        }
+        int[] path = new int[setting.length];
+        int at = least(before);
+        for (int i = path.length - 1; i >= 0; i--) {
+            path[i] = at;
+            at = cameFrom[i][at];
+        }
+        return path;
+    }
+
+    private static int least(double[] costs) {
+        int least = 0;
+        for (int i = 1; i < costs.length; i++) {
+            least = costs[i] < costs[least] ? i : least;
+        }
+        return least;
+    }
+
+    private double cost(int[] path) {
+        double cost = 0;
+        for (int i = 0; i < path.length; i++) {
+            cost += points(i, path[i]) + (i == 0 ? 0 : step(i, path[i], path[i - 1]));
+        }
+        return cost;
+    }
+
+    /** The settings for which a piston is pushed, and what that saves. */
+    private Map<Integer, Double> used(int[] path) {
+        Map<Integer, Double> used = new HashMap<>();
+        for (int i = 1; i < path.length; i++) {
+            int s = setting[i][path[i]];
+            double saved = byHand[i][path[i]][path[i - 1]] - byEither[i][path[i]][path[i - 1]];
+            if (may[s] && !isOwned[s] && saved > 0) {
+                used.merge(s, saved, Double::sum);
+            }
+        }
+        return used;
+    }
+
+    private List<GeneralSetting> pistonsOf(int[] path) {
+        Set<Integer> used = used(path).keySet();
+        List<GeneralSetting> order = new ArrayList<>();
+        for (int i = 0; i < path.length; i++) {
+            int s = setting[i][path[i]];
+            if (used.contains(s) && !order.contains(settings.get(s))) {
+                order.add(settings.get(s));
+            }
+        }
+        return order;
+    }
+
+    private static List<Integer> boxed(int[] path) {
+        return Arrays.stream(path).boxed().toList();
+    }
+
+    /** What somebody would do who thinks of one verse after another and sets a piston where it helps, while there are any. */
+    Best greedy() {
+        Arrays.fill(may, false);
+        Set<Integer> given = new HashSet<>();
+        int[] path = new int[setting.length];
+        for (int i = 0; i < path.length; i++) {
+            double least = Double.POSITIVE_INFINITY;
+            for (int c = 0; c < setting[i].length; c++) {
+                int s = setting[i][c];
+                may[s] = isOwned[s] || given.contains(s) || given.size() < pistons;
+                double cost = points(i, c) + (i == 0 ? 0 : step(i, c, path[i - 1]));
+                if (cost < least) {
+                    least = cost;
+                    path[i] = c;
+                }
+            }
+            int chosen = setting[i][path[i]];
+            boolean isPushed =
+                    i > 0 && byEither[i][path[i]][path[i - 1]] < byHand[i][path[i]][path[i - 1]] && may[chosen];
+            if (isPushed && !isOwned[chosen]) {
+                given.add(chosen);
+            }
+        }
+        for (int s = 0; s < may.length; s++) {
+            may[s] = isOwned[s] || given.contains(s);
+        }
+        double cost = cost(path);
+        return new Best(boxed(path), cost, 0, pistonsOf(path));
+    }
+}

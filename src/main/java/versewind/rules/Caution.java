@@ -1,0 +1,56 @@
+package versewind.rules;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import versewind.acoustics.NoiseDose.EuropeanValue;
+import versewind.organ.Room;
+
+/** What is to be said with every list of levels: what they are, and what they may mean for the ears. */
+public final class Caution {
+
+    /** What the levels are. */
+    public static final String ESTIMATE = "All levels are estimates; none is a measurement.";
+
+    /** Who comes first where ears are concerned. */
+    public static final String DEFERENCE = "No measurement; local rules and licensed practice come first.";
+
+    private Caution() {}
+
+    /**
+     * How surely the room is known, where it was not measured in every octave.
+     *
+     * <p>Source: Carvalho, 41 churches (1995), for what surfaces give.
+     */
+    public static Optional<String> room(Room room) {
+        if (room.reverberation() instanceof Room.MeasuredTimes times) {
+            return times.isComplete() ? Optional.empty() : Optional.of(timed(times));
+        }
+        return Optional.of(
+                "Reverberation: reckoned from the surfaces, which may put levels out by 1 to 2 dB. A clap timed in"
+                        + " a few octaves is surer.");
+    }
+
+    private static String timed(Room.MeasuredTimes times) {
+        String octaves = times.octaveS().keySet().stream().map(String::valueOf).collect(Collectors.joining(", "));
+        return "Reverberation: timed at " + octaves + " Hz; the other octaves are estimated from that, from the air"
+                + (times.surfaces().isPresent() ? ", and from the surfaces." : ".");
+    }
+
+    /**
+     * What the highest level may mean for the ears, from the upper action value of the European directive on, which is
+     * also the level that NIOSH recommends for 8 hours at most.
+     *
+     * <p>Source: NIOSH publication 98-126 (1998), 1.1; Directive 2003/10/EC, Article 3.
+     *
+     * @param loudestDba the highest level in dB(A); empty where nothing sounds
+     */
+    public static Optional<String> hearing(OptionalDouble loudestDba) {
+        if (loudestDba.isEmpty() || loudestDba.getAsDouble() < EuropeanValue.UPPER_ACTION.levelDbA()) {
+            return Optional.empty();
+        }
+        return Optional.of("Hearing: up to " + Math.round(loudestDba.getAsDouble())
+                + " dB(A). NIOSH: 85 dB(A) over 8 hours; EU action values: 80 and 85 dB(A)."
+                + " " + DEFERENCE);
+    }
+}

@@ -1,0 +1,129 @@
+package versewind.rules;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import versewind.organ.Instrument;
+import versewind.plan.Hymn;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.plan.VerseKind;
+import versewind.plan.VersePlace;
+import versewind.sound.Estimate;
+import versewind.sound.OrganSound;
+
+/**
+ * A hymn of a plan and how its verses sound: all that the rules look at.
+ *
+ * @param plan the plan
+ * @param sound the instrument
+ * @param faults the instrument's choruses
+ * @param index of the hymn
+ * @param estimates of its verses
+ */
+record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<Estimate> estimates) {
+
+    /** Stands for the level of silence. */
+    private static final double SILENT_DBA = -100;
+
+    InHymn {
+        estimates = List.copyOf(estimates);
+    }
+
+    static InHymn of(Plan plan, OrganSound sound, ChorusFaults faults, int index) {
+        Hymn hymn = plan.hymns().get(index);
+        return new InHymn(
+                plan,
+                sound,
+                faults,
+                index,
+                hymn.verses().stream()
+                        .map(verse -> sound.estimate(verse, plan.heading().people(), hymn.tempo()))
+                        .toList());
+    }
+
+    Hymn hymn() {
+        return plan.hymns().get(index);
+    }
+
+    Instrument organ() {
+        return sound.organ();
+    }
+
+    List<Verse> verses() {
+        return hymn().verses();
+    }
+
+    Verse verse(int verse) {
+        return verses().get(verse);
+    }
+
+    Estimate estimate(int verse) {
+        return estimates.get(verse);
+    }
+
+    VersePlace place(int verse) {
+        return new VersePlace(index, verse);
+    }
+
+    /** How a verse would sound if it were another. */
+    Estimate estimate(Verse other) {
+        return sound.estimate(other, plan.heading().people(), hymn().tempo());
+    }
+
+    /** Level of the organ in a verse, in dB(A); far below anything where it is silent. */
+    double organDba(int verse) {
+        return estimate(verse).organDba().orElse(SILENT_DBA);
+    }
+
+    /** Level of organ and singing together in a verse, in dB(A). */
+    double soundingDba(int verse) {
+        double singing = estimate(verse).singersDba().orElse(SILENT_DBA);
+        return 10 * Math.log10(Math.pow(10, organDba(verse) / 10) + Math.pow(10, singing / 10));
+    }
+
+    /** The verses of the text, in their order: neither introduction, interlude, refrain nor Amen. */
+    List<Integer> textVerses() {
+        return IntStream.range(0, verses().size())
+                .filter(i -> verse(i).kind() == VerseKind.VERSE || verse(i).kind() == VerseKind.LAST_VERSE)
+                .boxed()
+                .toList();
+    }
+
+    /** Those of them that the congregation sings. */
+    List<Integer> congregationVerses() {
+        return textVerses().stream()
+                .filter(i -> Company.of(verse(i)).isCongregation())
+                .toList();
+    }
+
+    /** What the feet sound in a verse, if they play. */
+    Optional<Chorus> pedal(int verse) {
+        return faults.choruses(verse(verse)).stream()
+                .filter(chorus -> chorus.hand() == Hand.FEET)
+                .findFirst();
+    }
+
+    /** Seconds of a beat. */
+    double beatS() {
+        return BetweenVerses.beatS(hymn());
+    }
+
+    int tempo() {
+        OptionalInt tempo = hymn().tempo();
+        return tempo.orElse(Practice.USUAL_TEMPO);
+    }
+
+    /** Whether the room rings so long that the breath wants a beat more. */
+    boolean isLiveRoom() {
+        return BetweenVerses.isLiveRoom(plan.heading().people(), sound);
+    }
+
+    /**
+     * The breath between verses in beats: what people need to breathe, and a beat more in a very live room; a bar at most.
+     */
+    int breathBeats() {
+        return BetweenVerses.breathBeats(beatS(), isLiveRoom());
+    }
+}

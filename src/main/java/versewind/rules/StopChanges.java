@@ -1,0 +1,70 @@
+package versewind.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import versewind.organ.BoxPosition;
+import versewind.organ.IndexSet;
+import versewind.organ.Registration;
+
+/**
+ * What has to be moved to get from one registration to the next by hand and foot.
+ *
+ * @param stopsDrawn indices of stops to draw
+ * @param stopsPutIn indices of stops to put in
+ * @param couplersDrawn indices of couplers to draw
+ * @param couplersPutIn indices of couplers to put in
+ * @param tremulantsDrawn indices of tremulants to draw
+ * @param tremulantsPutIn indices of tremulants to put in
+ * @param boxes boxes to move
+ */
+public record StopChanges(
+        IndexSet stopsDrawn,
+        IndexSet stopsPutIn,
+        IndexSet couplersDrawn,
+        IndexSet couplersPutIn,
+        IndexSet tremulantsDrawn,
+        IndexSet tremulantsPutIn,
+        List<BoxMove> boxes) {
+
+    public StopChanges {
+        boxes = List.copyOf(boxes);
+    }
+
+    /**
+     * A box that changes its position.
+     *
+     * @param division index of its division
+     * @param to where it is moved
+     */
+    public record BoxMove(int division, BoxPosition to) {}
+
+    /** The movements from one registration to another of the same instrument. */
+    public static StopChanges between(Registration before, Registration after) {
+        List<BoxMove> boxes = new ArrayList<>();
+        for (int division = 0; division < after.boxes().size(); division++) {
+            BoxPosition to = after.boxes().get(division);
+            if (before.boxes().get(division) != to) {
+                boxes.add(new BoxMove(division, to));
+            }
+        }
+        return new StopChanges(
+                after.stops().minus(before.stops()),
+                before.stops().minus(after.stops()),
+                after.couplers().minus(before.couplers()),
+                before.couplers().minus(after.couplers()),
+                after.tremulants().minus(before.tremulants()),
+                before.tremulants().minus(after.tremulants()),
+                boxes);
+    }
+
+    /** Number of movements: each stop, coupler, tremulant and box is one. */
+    public int count() {
+        return stopsDrawn.size()
+                + stopsPutIn.size()
+                + couplersDrawn.size()
+                + couplersPutIn.size()
+                + tremulantsDrawn.size()
+                + tremulantsPutIn.size()
+                + boxes.size();
+    }
+}

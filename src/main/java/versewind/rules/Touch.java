@@ -1,0 +1,207 @@
+package versewind.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import versewind.organ.Registration;
+import versewind.plan.Singing;
+import versewind.plan.Verse;
+import versewind.sound.Dynamic;
+import versewind.sound.Estimate;
+import versewind.sound.Verdict;
+
+/**
+ * How to play a verse, and why.
+ *
+ * <p>The thicker the sound, the longer the room rings against the beat, and the weaker the lead, the more detached the
+ * touch. Each of the three counts 0, 1 or 2: the dynamic (up to mp, mf and f, above), the beats that the room rings
+ * ({@link Practice#RINGS_BEATS}, {@link Practice#RINGS_LONG_BEATS}), the lead (leads, only just, lost). Up to 1 in all
+ * is legato, 2 lightly detached, 3 and 4 detached, above well detached. One is added where more lead is wanted and no more
+ * organ is left to draw. A gentle verse that is led is never more than lightly detached.
+ *
+ * <p>Source: common practice, no source; the numbers are estimates.
+ *
+ * @param manner how notes are joined
+ * @param holdBeats how long a note of one beat is held, as a share of the beat
+ * @param reasons why, each in a few words
+ * @param isLastMeans no more organ is left to draw, and more lead is wanted: touch is what remains
+ * @param breathBeats the breath before the next verse, in beats
+ * @param isLiveRoom whether the breath has a beat more, for the sound to clear
+ * @param lagMs how late the farthest singers hear, in ms; empty when nobody sings
+ * @param lagBeats the same as a share of the beat; empty without a tempo
+ */
+public record Touch(
+        Manner manner,
+        double holdBeats,
+        List<String> reasons,
+        boolean isLastMeans,
+        int breathBeats,
+        boolean isLiveRoom,
+        OptionalDouble lagMs,
+        OptionalDouble lagBeats) {
+
+    /** How notes are joined. */
+    public enum Manner {
+        LEGATO("legato", 8),
+        LIGHTLY_DETACHED("lightly detached", 7),
+        DETACHED("detached", 6),
+        WELL_DETACHED("well detached", 5);
+
+        private static final double EIGHTHS = 8;
+
+        private final String word;
+        private final int eighths;
+
+        Manner(String word, int eighths) {
+            this.word = word;
+            this.eighths = eighths;
+        }
+
+        double holdBeats() {
+            return eighths / EIGHTHS;
+        }
+
+        /** In words: "lightly detached". */
+        public String word() {
+            return word;
+        }
+
+        /** How long a note is held: "7/8 of the beat". */
+        public String hold() {
+            return switch (this) {
+                case LEGATO -> "the whole beat";
+                case DETACHED -> "3/4 of the beat";
+                case LIGHTLY_DETACHED, WELL_DETACHED -> eighths + "/8 of the beat";
+            };
+        }
+    }
+
+    public Touch {
+        reasons = List.copyOf(reasons);
+    }
+
+    static Touch of(InHymn hymn, int index) {
+        Verse verse = hymn.verse(index);
+        Estimate estimate = hymn.estimate(index);
+        long ringsBeats =
+                Math.round(hymn.sound().reverberationS(hymn.plan().heading().people()) / hymn.beatS());
+        int thick = thickness(estimate);
+        int rings = ringsBeats >= Practice.RINGS_LONG_BEATS ? 2 : ringsBeats >= Practice.RINGS_BEATS ? 1 : 0;
+        int weak = weakness(estimate.margin().verdict());
+        boolean isLastMeans = weak > 0 && !hasMore(hymn, index);
+        Manner manner = manner(thick + rings + weak + (isLastMeans ? 1 : 0));
+        boolean isGentle = verse.isSung()
+                && weak == 0
+                && verse.singing() == Singing.GENTLE
+                && manner.compareTo(Manner.LIGHTLY_DETACHED) > 0;
+        Manner chosen = isGentle ? Manner.LIGHTLY_DETACHED : manner;
+        return new Touch(
+                chosen,
+                chosen.holdBeats(),
+                reasons(thick, ringsBeats, weak, isGentle),
+                isLastMeans,
+                hymn.breathBeats(),
+                hymn.isLiveRoom(),
+                verse.isSung() ? OptionalDouble.of(estimate.lagMs()) : OptionalDouble.empty(),
+                verse.isSung() ? estimate.lagBeats() : OptionalDouble.empty());
+    }
+
+    private static int thickness(Estimate estimate) {
+        Optional<Dynamic> dynamic = estimate.dynamic();
+        if (dynamic.isEmpty()) {
+            return 0;
+        }
+        return switch (dynamic.get()) {
+            case PP, P, MP -> 0;
+            case MF, F -> 1;
+            case FF, FFF -> 2;
+        };
+    }
+
+    private static int weakness(Verdict verdict) {
+        return switch (verdict) {
+            case LOST, NO_TUNE -> 2;
+            case LEAD_ONLY_JUST -> 1;
+            case LEADS,
+                    TOO_STRONG,
+                    COVERED,
+                    VOICE_ONLY_JUST,
+                    CLEAR,
+                    BURIED,
+                    SOLO_LINE_ONLY_JUST,
+                    STANDS_OUT,
+                    ORGAN_ALONE -> 0;
+        };
+    }
+
+    private static Manner manner(int points) {
+        if (points <= 1) {
+            return Manner.LEGATO;
+        }
+        if (points == 2) {
+            return Manner.LIGHTLY_DETACHED;
+        }
+        return points <= 4 ? Manner.DETACHED : Manner.WELL_DETACHED;
+    }
+
+    private static List<String> reasons(int thick, long ringsBeats, int weak, boolean isGentle) {
+        List<String> reasons = new ArrayList<>();
+        reasons.add(
+                switch (thick) {
+                    case 0 -> "the sound is thin";
+                    case 1 -> "the sound is full";
+                    default -> "the sound is thick";
+                });
+        reasons.add("the church rings " + ringsBeats + (ringsBeats == 1 ? " beat" : " beats"));
+        if (weak > 0) {
+            reasons.add(weak == 1 ? "the lead only just holds" : "the lead is lost");
+        }
+        if (isGentle) {
+            reasons.add("the verse is gentle");
+        }
+        return reasons;
+    }
+
+    /** Whether full organ would lead better than what is drawn. */
+    private static boolean hasMore(InHymn hymn, int index) {
+        Estimate full = hymn.estimate(hymn.verse(index).withRegistration(Registration.full(hymn.organ())));
+        double nowDb = hymn.estimate(index).margin().db().orElse(-15);
+        return full.margin().db().orElse(-15) - nowDb >= Practice.MORE_ORGAN_DB;
+    }
+
+    /** The touch and its reasons in one sentence. */
+    public String sentence() {
+        String why = reasons.size() == 1
+                ? reasons.get(0)
+                : String.join(", ", reasons.subList(0, reasons.size() - 1)) + " and " + reasons.get(reasons.size() - 1);
+        String manner = Character.toUpperCase(manner().word().charAt(0))
+                + manner().word().substring(1);
+        return manner + ", each note held " + manner().hold() + ": " + why + "."
+                + (isLastMeans ? " No more organ is left: touch and a steady beat are the lead that remains." : "");
+    }
+
+    /** The breath before the next verse, in one sentence. */
+    public String breath() {
+        return "Breathe " + breathBeats + (breathBeats == 1 ? " beat" : " beats")
+                + " between verses, always the same: that is the time people need"
+                + (isLiveRoom ? ", and the sound to clear." : ".");
+    }
+
+    /** What the lag means for the organist, in one sentence; empty when nobody sings. */
+    public Optional<String> lag() {
+        if (lagMs.isEmpty()) {
+            return Optional.empty();
+        }
+        String late = "The farthest singers hear " + Math.round(lagMs.getAsDouble()) + " ms late";
+        if (lagBeats.isEmpty()) {
+            return Optional.of(late + ": do not wait for them.");
+        }
+        String share = String.format(Locale.ROOT, ", %.2f of a beat", lagBeats.getAsDouble());
+        String todo = lagBeats.getAsDouble() < Practice.LAG_BEATS
+                ? ": too little to mind."
+                : ": do not wait for them, keep the beat.";
+        return Optional.of(late + share + todo);
+    }
+}

@@ -1,0 +1,155 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import versewind.plan.Edit;
+import versewind.plan.History;
+import versewind.plan.Hymn;
+import versewind.plan.Verse;
+import versewind.plan.VerseKind;
+import versewind.plan.VersePlace;
+import versewind.plan.Verses;
+
+/** Putting in, taking out and moving verses and hymns; undoing and doing again. */
+final class ArrangeCommands {
+    private ArrangeCommands() {}
+
+    static void into(Map<Command, Handler> handlers) {
+        Handler editVerse = Handler.verse(
+                (state, work, verse) -> Transition.to(state.with(VerseForm.of(work, verse, VerseForm.LABEL))));
+        handlers.put(Command.EDIT_VERSE, editVerse);
+        handlers.put(Command.OPEN_VERSE, editVerse);
+        handlers.put(Command.KIND, Handler.verse(ArrangeCommands::nextKind));
+        handlers.put(Command.INSERT_VERSE, hymn(ArrangeCommands::insertVerse));
+        handlers.put(Command.DUPLICATE_VERSE, Handler.verse(ArrangeCommands::duplicateVerse));
+        handlers.put(Command.REMOVE_VERSE, Handler.verse(ArrangeCommands::removeVerse));
+        handlers.put(Command.VERSE_EARLIER, Handler.verse((state, work, verse) -> moveVerse(state, work, -1)));
+        handlers.put(Command.VERSE_LATER, Handler.verse((state, work, verse) -> moveVerse(state, work, 1)));
+
+        handlers.put(Command.EDIT_HYMN, hymn((state, work, hymn) -> Transition.to(state.with(HymnForm.of(hymn)))));
+        handlers.put(
+                Command.INSERT_HYMN,
+                Handler.work((state, work) -> Transition.to(state.with(
+                        HymnForm.ofNew(work.hymn().isPresent() ? work.place().hymn() + 1 : 0)))));
+        handlers.put(Command.DUPLICATE_HYMN, hymn(ArrangeCommands::duplicateHymn));
+        handlers.put(Command.REMOVE_HYMN, hymn(ArrangeCommands::removeHymn));
+        handlers.put(Command.HYMN_EARLIER, hymn((state, work, hymn) -> moveHymn(state, work, -1)));
+        handlers.put(Command.HYMN_LATER, hymn((state, work, hymn) -> moveHymn(state, work, 1)));
+        handlers.put(
+                Command.EDIT_SERVICE,
+                Handler.work((state, work) -> Transition.to(state.with(ServiceForm.of(work.plan())))));
+        handlers.put(Command.UNDO, Handler.work(ArrangeCommands::undo));
+        handlers.put(Command.REDO, Handler.work(ArrangeCommands::redo));
+    }
+
+    @FunctionalInterface
+    private interface OnHymn {
+        Transition on(State state, PlanEdit work, Hymn hymn);
+    }
+
+    private static Handler hymn(OnHymn handler) {
+        return Handler.work((state, work) -> work.hymn()
+                .map(hymn -> handler.on(state, work, hymn))
+                .orElseGet(() -> Transition.says(state, "This service has no hymn yet. Press I for one.")));
+    }
+
+    private static Transition nextKind(State state, PlanEdit work, Verse verse) {
+        VerseKind[] kinds = VerseKind.values();
+        VerseKind next = kinds[(verse.kind().ordinal() + 1) % kinds.length];
+        VersePlace place = work.place();
+        Transition step = Handler.edit(
+                state,
+                work,
+                new Edit.SetVerses(place.hymn(), place.verse(), Verses.withKind(work.verses(), place.verse(), next)));
+        return step.saying("Its kind is now: " + next.word() + ".");
+    }
+
+    /** A new verse is sung and played as the one where we are, with nothing drawn; what is locked throughout is in it. */
+    private static Transition insertVerse(State state, PlanEdit work, Hymn hymn) {
+        Verse blank = Verses.blank(work.instrument(), VerseKind.VERSE)
+                .withLocks(work.plan().locks());
+        Verse verse = work.verse()
+                .filter(Verse::isSung)
+                .map(here -> blank.withMode(here.mode())
+                        .withSinging(here.singing())
+                        .withPeople(here.people())
+                        .withHands(here.hands()))
+                .orElse(blank);
+        int at = work.verse().isPresent() ? work.place().verse() + 1 : 0;
+        List<Verse> verses = Verses.inserted(work.verses(), at, verse);
+        return Handler.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, verses));
+    }
+
+    private static Transition duplicateVerse(State state, PlanEdit work, Verse verse) {
+        VersePlace place = work.place();
+        List<Verse> verses = Verses.duplicated(work.verses(), place.verse());
+        return Handler.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse() + 1, verses));
+    }
+
+    private static Transition removeVerse(State state, PlanEdit work, Verse verse) {
+        VersePlace place = work.place();
+        List<Verse> verses = Verses.removed(work.verses(), place.verse());
+        Transition step = Handler.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse(), verses));
+        return step.saying("Took out " + verse.label() + "; u brings it back.");
+    }
+
+    private static Transition moveVerse(State state, PlanEdit work, int step) {
+        VersePlace place = work.place();
+        int to = place.verse() + step;
+        if (to < 0 || to >= work.verses().size()) {
+            return Transition.says(
+                    state, step < 0 ? "It is the hymn's first already." : "It is the hymn's last already.");
+        }
+        List<Verse> verses = Verses.swapped(work.verses(), Math.min(to, place.verse()));
+        return Handler.edit(state, work, new Edit.SetVerses(place.hymn(), to, verses));
+    }
+
+    private static Transition duplicateHymn(State state, PlanEdit work, Hymn hymn) {
+        return Handler.edit(state, work, new Edit.InsertHymn(work.place().hymn() + 1, hymn.unanswered()));
+    }
+
+    private static Transition removeHymn(State state, PlanEdit work, Hymn hymn) {
+        Transition step =
+                Handler.edit(state, work, new Edit.RemoveHymn(work.place().hymn()));
+        return step.saying("Took out the hymn \"" + hymn.title() + "\"; u brings it back.");
+    }
+
+    private static Transition moveHymn(State state, PlanEdit work, int step) {
+        int from = work.place().hymn();
+        int to = from + step;
+        if (to < 0 || to >= work.plan().hymns().size()) {
+            return Transition.says(state, step < 0 ? "It is the first hymn already." : "It is the last hymn already.");
+        }
+        return Handler.edit(
+                state,
+                work,
+                new Edit.SwapHymns(Math.min(from, to)),
+                new VersePlace(to, work.place().verse()));
+    }
+
+    private static Transition undo(State state, PlanEdit work) {
+        return work.history()
+                .toUndo()
+                .map(edit -> restored(state, work, work.history().undo(), edit, "Undone"))
+                .orElseGet(() -> Transition.says(state, "There is nothing to undo."));
+    }
+
+    private static Transition redo(State state, PlanEdit work) {
+        return work.history()
+                .toRedo()
+                .map(edit -> restored(state, work, work.history().redo(), edit, "Done again"))
+                .orElseGet(() -> Transition.says(state, "There is nothing to do again."));
+    }
+
+    private static Transition restored(State state, PlanEdit work, History history, Edit edit, String sentence) {
+        Optional<VersePlace> stays = edit instanceof Edit.SetHeading ? Optional.of(work.place()) : Optional.empty();
+        PlanEdit after = work.with(history).at(stays.orElse(edit.place()));
+        Transition step = Handler.keepingDraft(state, work, after);
+        String where = stays.isPresent()
+                ? "the service"
+                : "hymn " + (after.place().hymn() + 1)
+                        + after.verse().map(verse -> ", " + verse.label()).orElse("");
+        return step.saying(sentence + ": " + where + ".");
+    }
+}

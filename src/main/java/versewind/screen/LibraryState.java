@@ -1,0 +1,184 @@
+package versewind.screen;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
+import versewind.plan.Sought;
+
+/**
+ * The plans and organs of the library as far as they are read, and what of them is looked at.
+ *
+ * @param plans the latest date first, those of no date last
+ * @param files how many plans there are, read or not
+ * @param organs in the order of their names
+ * @param side what is looked at
+ * @param filter what was typed to narrow it down
+ * @param marked id of the row where we are; that of no row for the first
+ * @param assessed what was found out about plans, by their ids
+ * @param asked ids of the plans about which it was asked
+ * @param aim what a plan is chosen for
+ */
+record LibraryState(
+        List<Event.ListedPlan> plans,
+        int files,
+        List<Panel.Row> organs,
+        Side side,
+        TextLine filter,
+        String marked,
+        Map<String, Event.PlanAssessed> assessed,
+        Set<String> asked,
+        Aim aim) {
+
+    /** What a plan is chosen for. */
+    enum Aim {
+        /** To be opened. */
+        OPEN,
+        /** To bring a hymn over from it. */
+        BRING
+    }
+
+    /** What is looked at. */
+    enum Side {
+        PLANS,
+        ORGANS
+    }
+
+    private static final int NOT_COUNTED = -1;
+
+    private static final Comparator<Event.ListedPlan> LATEST_FIRST = Comparator.comparing(
+                    (Event.ListedPlan plan) -> plan.date().map(Object::toString).orElse(""))
+            .reversed()
+            .thenComparing(Event.ListedPlan::id);
+
+    /** Nothing is read yet. */
+    static final LibraryState UNREAD = new LibraryState(
+            List.of(), NOT_COUNTED, List.of(), Side.PLANS, TextLine.EMPTY, "", Map.of(), Set.of(), Aim.OPEN);
+
+    public LibraryState {
+        plans = List.copyOf(plans);
+        organs = List.copyOf(organs);
+        assessed = Map.copyOf(assessed);
+        asked = Set.copyOf(asked);
+    }
+
+    /** Whether every plan there is has been read. */
+    boolean isRead() {
+        return plans.size() >= files && files != NOT_COUNTED;
+    }
+
+    /** Whether it is known how many plans there are. */
+    boolean isCounted() {
+        return files != NOT_COUNTED;
+    }
+
+    /** The plans that have every word typed. */
+    List<Event.ListedPlan> fittingPlans() {
+        Sought sought = Sought.of(filter.text());
+        return sought.words().isEmpty()
+                ? plans
+                : plans.stream().filter(plan -> sought.isInPlain(plan.plain())).toList();
+    }
+
+    /** The organs that have every word typed. */
+    List<Panel.Row> fittingOrgans() {
+        return Panel.fitting(organs, filter.text());
+    }
+
+    /** Ids of the rows that are looked at and fit. */
+    List<String> fitting() {
+        return switch (side) {
+            case PLANS -> fittingPlans().stream().map(Event.ListedPlan::id).toList();
+            case ORGANS -> fittingOrgans().stream().map(Panel.Row::id).toList();
+        };
+    }
+
+    /** Which of some rows is marked. */
+    int at(List<String> ids) {
+        return Math.max(0, ids.indexOf(marked));
+    }
+
+    /** With plans that were read, put to the others or, if they are the first of a new reading, in their place. */
+    LibraryState with(Event.PlansListed listed) {
+        Map<String, Event.ListedPlan> byId = new LinkedHashMap<>();
+        boolean isFirst = listed.part() == Event.PlansListed.Part.FIRST;
+        if (!isFirst) {
+            plans.forEach(plan -> byId.put(plan.id(), plan));
+        }
+        listed.plans().forEach(plan -> byId.put(plan.id(), plan));
+        List<Event.ListedPlan> all = new ArrayList<>(byId.values());
+        all.sort(LATEST_FIRST);
+        return new LibraryState(
+                all,
+                listed.files(),
+                organs,
+                side,
+                filter,
+                marked,
+                isFirst ? Map.of() : assessed,
+                isFirst ? Set.of() : asked,
+                aim);
+    }
+
+    LibraryState with(Event.PlanAssessed outcome) {
+        Map<String, Event.PlanAssessed> more = new HashMap<>(assessed);
+        more.put(outcome.id(), outcome);
+        return new LibraryState(plans, files, organs, side, filter, marked, more, asked, aim);
+    }
+
+    /** After it was asked about some plans. */
+    LibraryState asking(List<String> ids) {
+        Set<String> more = new HashSet<>(asked);
+        more.addAll(ids);
+        return new LibraryState(plans, files, organs, side, filter, marked, assessed, more, aim);
+    }
+
+    LibraryState withOrgans(List<Panel.Row> others) {
+        return new LibraryState(plans, files, others, side, filter, marked, assessed, asked, aim);
+    }
+
+    /** To choose a plan for something else. */
+    LibraryState aimedAt(Aim other) {
+        return new LibraryState(plans, files, organs, side, filter, marked, assessed, asked, other);
+    }
+
+    /** With the other side looked at, all of it. */
+    LibraryState on(Side other) {
+        return new LibraryState(plans, files, organs, other, TextLine.EMPTY, "", assessed, asked, aim);
+    }
+
+    /** With something else typed; the first row that fits is marked then. */
+    LibraryState filtered(TextLine line) {
+        String mark = line.text().equals(filter.text()) ? marked : "";
+        return new LibraryState(plans, files, organs, side, line, mark, assessed, asked, aim);
+    }
+
+    LibraryState marking(String id) {
+        return new LibraryState(plans, files, organs, side, filter, id, assessed, asked, aim);
+    }
+
+    /** Of so many rows that fit into a window, the first that is shown. */
+    static int top(int at, int rows, int room) {
+        return Math.max(0, Math.min(at - room / 2, rows - room));
+    }
+
+    /** The plans that are shown in a window of so many rows and about which it is still to be asked. */
+    List<String> toBeAsked(int room) {
+        if (side != Side.PLANS || !isRead()) {
+            return List.of();
+        }
+        List<Event.ListedPlan> fitting = fittingPlans();
+        int at = at(fitting.stream().map(Event.ListedPlan::id).toList());
+        int top = top(at, fitting.size(), room);
+        return IntStream.range(top, Math.min(fitting.size(), top + room))
+                .mapToObj(fitting::get)
+                .map(Event.ListedPlan::id)
+                .filter(id -> !asked.contains(id))
+                .toList();
+    }
+}

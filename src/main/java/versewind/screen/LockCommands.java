@@ -1,0 +1,77 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import versewind.plan.Edit;
+import versewind.plan.Hymn;
+import versewind.plan.Locks;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+
+/** Locking stops in and out: what a proposal has to draw and what it must not. */
+final class LockCommands {
+    private LockCommands() {}
+
+    static void into(Map<Command, Handler> handlers) {
+        handlers.put(Command.LOCK, stop(LockCommands::lock));
+        handlers.put(Command.LOCK_THROUGHOUT, stop(LockCommands::lockThroughout));
+    }
+
+    @FunctionalInterface
+    private interface OnStop {
+        Transition on(State state, PlanEdit work, Verse verse, int stop);
+    }
+
+    private static Handler stop(OnStop handler) {
+        return Handler.verse((state, work, verse) -> {
+            List<Item> items = Layout.jamb(state, work).items();
+            return work.item() < items.size() && items.get(work.item()) instanceof Item.StopItem stop
+                    ? handler.on(state, work, verse, stop.stop())
+                    : Transition.says(state, "Only stops can be locked.");
+        });
+    }
+
+    /** From free to always, to never, to free. */
+    private static Transition lock(State state, PlanEdit work, Verse verse, int stop) {
+        Locks next = next(verse.locks(), stop);
+        return Handler.change(state, work, verse.withLocks(next)).saying(words(work, next, stop) + ".");
+    }
+
+    private static Locks next(Locks locks, int stop) {
+        if (locks.always().contains(stop)) {
+            return locks.withNever(stop);
+        }
+        return locks.never().contains(stop) ? locks.without(stop) : locks.withAlways(stop);
+    }
+
+    /** As it is locked here it is locked in all verses. */
+    private static Transition lockThroughout(State state, PlanEdit work, Verse verse, int stop) {
+        Locks here = verse.locks();
+        UnaryOperator<Locks> same = locks -> here.always().contains(stop)
+                ? locks.withAlways(stop)
+                : here.never().contains(stop) ? locks.withNever(stop) : locks.without(stop);
+        Plan plan = work.plan();
+        List<Hymn> hymns = plan.hymns().stream()
+                .map(hymn -> hymn.withVerses(hymn.verses().stream()
+                        .map(each -> each.withLocks(same.apply(each.locks())))
+                        .toList()))
+                .toList();
+        if (hymns.equals(plan.hymns())) {
+            return Transition.says(
+                    state, "It is so in every verse already. v locks it here first, then V does throughout.");
+        }
+        return Handler.edit(state, work, new Edit.SetHymns(hymns, work.place()))
+                .saying(words(work, here, stop) + ", in every verse of the service.");
+    }
+
+    private static String words(PlanEdit work, Locks locks, int stop) {
+        String name = ShortWords.fullName(work.instrument(), new Item.StopItem(stop));
+        if (locks.always().contains(stop)) {
+            return "A proposal has to draw " + name;
+        }
+        return locks.never().contains(stop)
+                ? "A proposal must not draw " + name
+                : "A proposal may draw " + name + " or not";
+    }
+}

@@ -1,0 +1,219 @@
+package versewind.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import versewind.stoplist.Lexicon;
+import versewind.workshop.Autofill;
+import versewind.workshop.DraftField;
+import versewind.workshop.DraftLine;
+import versewind.workshop.OrganDraft;
+import versewind.workshop.Problem;
+import versewind.workshop.RowKind;
+
+/** Changing an organ: its lines put in, taken out, moved and filled in; undoing. */
+final class OrganEditCommands {
+
+    private OrganEditCommands() {}
+
+    static void into(Map<Command, Handler> handlers) {
+        handlers.put(Command.LINE_BELOW, bench((state, bench) -> to(state, bench, bench.at() + 1)));
+        handlers.put(Command.LINE_ABOVE, bench((state, bench) -> to(state, bench, bench.at() - 1)));
+        handlers.put(
+                Command.LINE_PAGE_BELOW,
+                bench((state, bench) -> to(state, bench, bench.at() + OrganEditView.room(state))));
+        handlers.put(
+                Command.LINE_PAGE_ABOVE,
+                bench((state, bench) -> to(state, bench, bench.at() - OrganEditView.room(state))));
+        handlers.put(Command.FIRST_LINE, bench((state, bench) -> to(state, bench, 0)));
+        handlers.put(Command.LAST_LINE, bench((state, bench) -> to(state, bench, Integer.MAX_VALUE)));
+        handlers.put(Command.NEXT_PROBLEM, bench(OrganEditCommands::nextProblem));
+        handlers.put(Command.ABOUT_LINE, bench(OrganEditCommands::about));
+        handlers.put(Command.EDIT_LINE, bench((state, bench) -> edit(state, bench.draft(), bench.at(), bench)));
+        handlers.put(Command.INSERT_LINE, bench(OrganEditCommands::insertAlike));
+        handlers.put(Command.INSERT_DIVISION, bench((state, bench) -> insert(state, bench, RowKind.DIVISION)));
+        handlers.put(Command.INSERT_COUPLER, bench((state, bench) -> insert(state, bench, RowKind.COUPLER)));
+        handlers.put(Command.INSERT_TREMULANT, bench((state, bench) -> insert(state, bench, RowKind.TREMULANT)));
+        handlers.put(Command.INSERT_SURFACE, bench((state, bench) -> insert(state, bench, RowKind.SURFACE)));
+        handlers.put(Command.DUPLICATE_LINE, bench(OrganEditCommands::duplicate));
+        handlers.put(Command.REMOVE_LINE, bench(OrganEditCommands::remove));
+        handlers.put(
+                Command.LINE_EARLIER,
+                bench((state, bench) -> moved(state, bench, bench.draft().movedUp(bench.at()))));
+        handlers.put(
+                Command.LINE_LATER,
+                bench((state, bench) -> moved(state, bench, bench.draft().movedDown(bench.at()))));
+        handlers.put(
+                Command.UNDO_LINE,
+                bench((state, bench) ->
+                        change(state, bench, bench.with(bench.history().undo()), "There is nothing to undo.")));
+        handlers.put(
+                Command.REDO_LINE,
+                bench((state, bench) ->
+                        change(state, bench, bench.with(bench.history().redo()), "There is nothing to do again.")));
+        handlers.put(Command.ORGAN_HELP, state -> Transition.to(state.with(new Panel.Help(0))));
+        handlers.put(Command.ABOUT_STOP, Handler.work(OrganEditCommands::aboutKnob));
+    }
+
+    /** A command that needs an organ on the bench. */
+    static Handler bench(BiFunction<State, OrganEdit, Transition> handler) {
+        return state -> state.bench().map(bench -> handler.apply(state, bench)).orElseGet(() -> Transition.to(state));
+    }
+
+    /** The state with a changed draft, which is kept beside the file until it is saved. */
+    private static Transition keeping(State state, OrganEdit bench) {
+        return Transition.to(
+                state.with(Optional.of(bench)),
+                bench.history().isUnsaved() ? new Effect.KeepOrganDraft(bench.draft()) : new Effect.DropOrganDraft());
+    }
+
+    private static Transition to(State state, OrganEdit bench, int line) {
+        return Transition.to(state.with(Optional.of(bench.at(line))));
+    }
+
+    private static Transition change(State state, OrganEdit before, OrganEdit after, String nothing) {
+        return after.draft().equals(before.draft()) ? Transition.says(state, nothing) : keeping(state, after);
+    }
+
+    private static Transition nextProblem(State state, OrganEdit bench) {
+        List<Problem> problems = bench.problems();
+        if (problems.isEmpty()) {
+            return Transition.says(state, "Nothing is wrong.");
+        }
+        Problem next = problems.stream()
+                .filter(problem -> problem.line() > bench.at())
+                .findFirst()
+                .orElse(problems.get(0));
+        return to(state, bench, next.line());
+    }
+
+    private static Transition about(State state, OrganEdit bench) {
+        return bench.line().part() == RowKind.STOP
+                ? described(state, bench.line().label(), bench.line().at(DraftField.NAME))
+                : Transition.says(state, "Mark a stop: what it is can be told of stops.");
+    }
+
+    /** What the stop under the cursor of a plan is. */
+    private static Transition aboutKnob(State state, PlanEdit work) {
+        List<Item> items = Layout.jamb(state, work).items();
+        boolean isStop = work.item() < items.size() && items.get(work.item()) instanceof Item.StopItem;
+        if (!isStop) {
+            return Transition.says(state, "Mark a stop: what it is can be told of stops.");
+        }
+        int index = ((Item.StopItem) items.get(work.item())).stop();
+        var stop = work.instrument().stops().get(index).stop();
+        return described(state, stop.label(), stop.name());
+    }
+
+    private static Transition described(State state, String label, String name) {
+        String said = Lexicon.describe(name).orElse("Nothing is known of a stop of this name.");
+        Panel.Answer back = new Panel.Answer(Key.of(Key.Named.ENTER), "good", List.of(), Panel.Reply.BACK);
+        Panel.Answer escape = new Panel.Answer(Key.of(Key.Named.ESCAPE), "back", List.of(), Panel.Reply.BACK);
+        return Transition.to(state.with(new Panel.Question(label + ": " + said, List.of(back, escape), state.panel())));
+    }
+
+    private static Transition insertAlike(State state, OrganEdit bench) {
+        return switch (bench.line().part()) {
+            case ORGAN -> insert(state, bench, RowKind.DIVISION);
+            case DIVISION, STOP -> insert(state, bench, RowKind.STOP);
+            case COUPLER -> insert(state, bench, RowKind.COUPLER);
+            case TREMULANT -> insert(state, bench, RowKind.TREMULANT);
+            case PISTONS, ROOM, TIMES, DISTANCES, SURFACE -> insert(state, bench, RowKind.SURFACE);
+        };
+    }
+
+    private static Transition insert(State state, OrganEdit bench, RowKind part) {
+        int at = bench.draft().placeFor(part, bench.at());
+        DraftLine blank = DraftLine.blank(part);
+        DraftLine line = part == RowKind.DIVISION
+                ? blank.with(
+                                DraftField.MANUAL,
+                                Integer.toString(bench.draft().divisions().size()))
+                        .with(DraftField.KEYS, "58")
+                : blank;
+        return edit(state, bench.draft().inserted(at, line), at, bench);
+    }
+
+    private static Transition edit(State state, OrganDraft draft, int at, OrganEdit bench) {
+        DraftLine line = draft.lines().get(at);
+        List<Panel.Field> fields = new ArrayList<>();
+        for (DraftField slot : line.part().slots()) {
+            fields.add(Panel.Field.of(slot.word(), line.at(slot), slot.hint()));
+        }
+        String of = line.part() == RowKind.STOP
+                ? " of "
+                        + draft.divisionOf(at)
+                                .map(each -> each.at(DraftField.NAME))
+                                .orElse("")
+                : "";
+        Panel.Form form = new Panel.Form(
+                line.part().word() + of, fields, 0, new FormAction.OrganLine(draft, at, bench.organ()), "");
+        return Transition.to(state.with(checked(form)));
+    }
+
+    /** A form of a line with what is wrong with it as it is typed; any other form as it is. */
+    static Panel.Form checked(Panel.Form form) {
+        if (!(form.purpose() instanceof FormAction.OrganLine line)) {
+            return form;
+        }
+        OrganDraft draft = line.draft().with(line.line(), values(form, line));
+        String complaint = OrganEdit.problems(line.organ(), draft).stream()
+                .filter(problem -> problem.line() == line.line())
+                .map(Problem::sentence)
+                .findFirst()
+                .orElse("");
+        return form.complaining(form.at(), complaint);
+    }
+
+    private static List<String> values(Panel.Form form, FormAction.OrganLine line) {
+        return Autofill.of(
+                line.draft(),
+                line.line(),
+                form.fields().stream().map(field -> field.line().text()).toList());
+    }
+
+    /** What was typed becomes part of the draft, right or wrong. */
+    static Transition kept(State state, Panel.Form form, FormAction.OrganLine line) {
+        return state.bench()
+                .map(bench -> {
+                    OrganDraft draft = line.draft().with(line.line(), values(form, line));
+                    return keeping(
+                            state, bench.with(bench.history().after(draft)).at(line.line()));
+                })
+                .orElseGet(() -> Transition.to(state));
+    }
+
+    private static Transition duplicate(State state, OrganEdit bench) {
+        if (!bench.line().part().isRepeated()) {
+            return saysOnlyOne(state, bench);
+        }
+        return edited(state, bench, bench.draft().duplicated(bench.at()), bench.at() + 1);
+    }
+
+    private static Transition saysOnlyOne(State state, OrganEdit bench) {
+        return Transition.says(
+                state,
+                "An organ has one line of this kind: "
+                        + bench.line().part().word().toLowerCase(Locale.ROOT) + ".");
+    }
+
+    private static Transition remove(State state, OrganEdit bench) {
+        if (!bench.line().part().isRepeated()) {
+            return saysOnlyOne(state, bench);
+        }
+        Transition step = edited(state, bench, bench.draft().without(bench.at()), bench.at());
+        return step.saying("Taken out; u puts it in again.");
+    }
+
+    private static Transition edited(State state, OrganEdit bench, OrganDraft draft, int at) {
+        return keeping(state, bench.with(bench.history().after(draft)).at(at));
+    }
+
+    private static Transition moved(State state, OrganEdit bench, Optional<OrganDraft.Moved> moved) {
+        return moved.map(to -> edited(state, bench, to.draft(), to.at()))
+                .orElseGet(() -> Transition.says(state, "It cannot go further."));
+    }
+}

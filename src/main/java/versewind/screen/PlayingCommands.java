@@ -1,0 +1,131 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.Map;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.HandsAndFeet.Layout;
+import versewind.plan.Mode;
+import versewind.plan.Mood;
+import versewind.plan.Singing;
+import versewind.plan.Verse;
+
+/** Who sings, and how hands and feet are laid out. */
+final class PlayingCommands {
+    private static final String NOBODY = "Nobody sings in this verse; the organ plays alone.";
+
+    private PlayingCommands() {}
+
+    static void into(Map<Command, Handler> handlers) {
+        handlers.put(Command.CONGREGATION, mode(Mode.CONGREGATION));
+        handlers.put(Command.SMALL_CHOIR, mode(Mode.SMALL_CHOIR));
+        handlers.put(Command.SOLO_VOICE, mode(Mode.SOLO_VOICE));
+        handlers.put(Command.MELODY_SOLOED, mode(Mode.MELODY_SOLOED));
+        handlers.put(Command.SING_STRONGER, Handler.verse((state, work, verse) -> sing(state, work, verse, 1)));
+        handlers.put(Command.SING_SOFTER, Handler.verse((state, work, verse) -> sing(state, work, verse, -1)));
+        handlers.put(
+                Command.PEOPLE,
+                Handler.verse((state, work, verse) ->
+                        Transition.to(state.with(VerseForm.of(work, verse, VerseForm.PEOPLE)))));
+        handlers.put(Command.MOOD, Handler.verse(PlayingCommands::nextMood));
+        handlers.put(Command.LAYOUT, Handler.verse(PlayingCommands::nextLayout));
+        handlers.put(
+                Command.RIGHT_HAND,
+                Handler.verse((state, work, verse) -> toManual(
+                        state,
+                        work,
+                        verse,
+                        new HandsAndFeet(
+                                verse.hands().layout(),
+                                nextManual(work, verse.hands().right()),
+                                verse.hands().left()))));
+        handlers.put(
+                Command.LEFT_HAND,
+                Handler.verse((state, work, verse) -> toManual(
+                        state,
+                        work,
+                        verse,
+                        new HandsAndFeet(
+                                verse.hands().layout(),
+                                verse.hands().right(),
+                                nextManual(work, verse.hands().left())))));
+    }
+
+    /** Sets the mode; a soloed melody takes its way of playing with it, and leaves it with it. */
+    private static Handler mode(Mode mode) {
+        return Handler.verse((state, work, verse) -> {
+            HandsAndFeet hands = verse.hands();
+            boolean soloed = hands.layout() == Layout.MELODY_SOLOED;
+            if (mode == Mode.MELODY_SOLOED && !soloed) {
+                hands = apart(work, hands.withLayout(Layout.MELODY_SOLOED));
+            }
+            if (mode != Mode.MELODY_SOLOED && soloed && verse.mode() == Mode.MELODY_SOLOED) {
+                hands = HandsAndFeet.on(Layout.FOUR_PARTS, work.instrument().mainDivision());
+            }
+            Verse after = verse.withMode(mode).withHands(hands);
+            Transition step = Handler.change(state, work, after);
+            return after.kind().isOrganAlone() && mode != Mode.MELODY_SOLOED && !after.equals(verse)
+                    ? step.saying(NOBODY)
+                    : step;
+        });
+    }
+
+    /** A soloed melody wants two manuals: where both hands share one, the right goes to the next. */
+    private static HandsAndFeet apart(PlanEdit work, HandsAndFeet hands) {
+        return hands.right() == hands.left()
+                ? new HandsAndFeet(hands.layout(), nextManual(work, hands.right()), hands.left())
+                : hands;
+    }
+
+    private static Transition sing(State state, PlanEdit work, Verse verse, int step) {
+        if (!verse.isSung()) {
+            return Transition.says(state, NOBODY);
+        }
+        Singing[] strengths = Singing.values();
+        int at = verse.singing().ordinal() + step;
+        if (at < 0 || at >= strengths.length) {
+            return Transition.says(
+                    state, step > 0 ? "They sing at full voice already." : "They sing as gently as can be already.");
+        }
+        return Handler.change(state, work, verse.withSinging(strengths[at]));
+    }
+
+    /** The next mood; a gentle one takes the singing with it, and leaves it with it. */
+    private static Transition nextMood(State state, PlanEdit work, Verse verse) {
+        Mood[] moods = Mood.values();
+        Mood next = moods[(verse.mood().ordinal() + 1) % moods.length];
+        Singing singing = verse.singing();
+        if (next == Mood.GENTLE && singing == Singing.ORDINARY) {
+            singing = Singing.GENTLE;
+        } else if (verse.mood() == Mood.GENTLE && singing == Singing.GENTLE) {
+            singing = Singing.ORDINARY;
+        }
+        Transition step = Handler.change(state, work, verse.withMood(next).withSinging(singing));
+        String too = singing == verse.singing() ? "" : " They sing " + sung(singing) + ".";
+        return step.saying(verse.label() + " is to sound " + next.word() + "." + too);
+    }
+
+    private static String sung(Singing singing) {
+        return singing == Singing.GENTLE ? "gently too" : "as usual again";
+    }
+
+    private static Transition nextLayout(State state, PlanEdit work, Verse verse) {
+        Layout[] layouts = Layout.values();
+        Layout next = layouts[(verse.hands().layout().ordinal() + 1) % layouts.length];
+        HandsAndFeet hands = verse.hands().layout() == Layout.MELODY_SOLOED
+                ? HandsAndFeet.on(next, verse.hands().left())
+                : verse.hands().withLayout(next);
+        return Handler.change(state, work, verse.withHands(next == Layout.MELODY_SOLOED ? apart(work, hands) : hands));
+    }
+
+    private static Transition toManual(State state, PlanEdit work, Verse verse, HandsAndFeet hands) {
+        if (hands.equals(verse.hands())) {
+            return Transition.says(state, "This organ has one manual only.");
+        }
+        return Handler.change(state, work, verse.withHands(hands));
+    }
+
+    private static int nextManual(PlanEdit work, int division) {
+        List<Integer> manuals = work.instrument().manualDivisions();
+        return manuals.get((manuals.indexOf(division) + 1) % manuals.size());
+    }
+}

@@ -1,0 +1,154 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import versewind.organ.BoxPosition;
+import versewind.organ.Division;
+import versewind.organ.IndexSet;
+import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.Edit;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.Verse;
+
+/** Registering and putting in: stops, couplers, tremulants, boxes, whole registrations. */
+final class StopCommands {
+    private StopCommands() {}
+
+    static void into(Map<Command, Handler> handlers) {
+        handlers.put(Command.TOGGLE, Handler.verse(StopCommands::toggle));
+        handlers.put(
+                Command.PUT_ALL_IN,
+                Handler.verse(
+                        (state, work, verse) -> Handler.change(state, work, verse.withRegistration(allIn(verse)))));
+        handlers.put(Command.BOX_WIDER, Handler.verse((state, work, verse) -> moveBox(state, work, verse, 1)));
+        handlers.put(Command.BOX_NARROWER, Handler.verse((state, work, verse) -> moveBox(state, work, verse, -1)));
+        handlers.put(Command.TAKE_OVER, Handler.verse(StopCommands::takeOver));
+        handlers.put(Command.CARRY_ON, Handler.verse(StopCommands::carryOn));
+    }
+
+    /** As a general cancel does it: no box moves. */
+    private static Registration allIn(Verse verse) {
+        return new Registration(
+                IndexSet.EMPTY,
+                IndexSet.EMPTY,
+                IndexSet.EMPTY,
+                verse.registration().boxes());
+    }
+
+    private static Transition toggle(State state, PlanEdit work, Verse verse) {
+        List<Item> items = Layout.jamb(state, work).items();
+        if (work.item() >= items.size()) {
+            return Transition.says(state, "This organ has no stops.");
+        }
+        return Handler.change(
+                state, work, verse.withRegistration(toggled(verse.registration(), items.get(work.item()))));
+    }
+
+    private static Registration toggled(Registration registration, Item item) {
+        if (item instanceof Item.StopItem stop) {
+            return registration.toggleStop(stop.stop());
+        }
+        if (item instanceof Item.CouplerItem coupler) {
+            return registration.toggleCoupler(coupler.coupler());
+        }
+        return registration.toggleTremulant(((Item.TremulantItem) item).tremulant());
+    }
+
+    private static Transition moveBox(State state, PlanEdit work, Verse verse, int step) {
+        int division = boxToMove(state, work, verse);
+        if (division < 0) {
+            return Transition.says(state, "This organ has no swell box.");
+        }
+        BoxPosition from = verse.registration().boxes().get(division);
+        BoxPosition to = step > 0 ? from.wider() : from.narrower();
+        String name = work.instrument().divisions().get(division).name();
+        if (to == from) {
+            return Transition.says(state, "The box of the " + name + " is " + to.word() + " already.");
+        }
+        Transition moved = Handler.change(
+                state, work, verse.withRegistration(verse.registration().withBox(division, to)));
+        return moved.saying("The box of the " + name + " is now " + to.word() + ".");
+    }
+
+    /**
+     * The division whose box a key means: that of the knob where we are, else one that a hand plays, else the first that
+     * has a box; -1 where there is none.
+     */
+    private static int boxToMove(State state, PlanEdit work, Verse verse) {
+        Instrument instrument = work.instrument();
+        List<Division> divisions = instrument.divisions();
+        List<Item> items = Layout.jamb(state, work).items();
+        IntStream here = work.item() < items.size() ? division(instrument, items.get(work.item())) : IntStream.empty();
+        IntStream hands = IntStream.of(verse.hands().right(), verse.hands().left());
+        return IntStream.concat(IntStream.concat(here, hands), IntStream.range(0, divisions.size()))
+                .filter(division -> divisions.get(division).isEnclosed())
+                .findFirst()
+                .orElse(-1);
+    }
+
+    /** The division of a stop or a tremulant; couplers have none. */
+    private static IntStream division(Instrument instrument, Item item) {
+        if (item instanceof Item.StopItem stop) {
+            return IntStream.of(instrument.stops().get(stop.stop()).division());
+        }
+        if (item instanceof Item.TremulantItem tremulant) {
+            String home = instrument.tremulants().get(tremulant.tremulant()).division();
+            return instrument.division(home).stream();
+        }
+        return IntStream.empty();
+    }
+
+    private static Transition takeOver(State state, PlanEdit work, Verse verse) {
+        return work.before()
+                .map(before -> Handler.change(
+                        state,
+                        work,
+                        verse.withRegistration(before.registration()).withHands(handsFor(verse, before))))
+                .orElseGet(
+                        () -> Transition.says(state, "This is where the service begins; there is no verse before it."));
+    }
+
+    private static Transition carryOn(State state, PlanEdit work, Verse verse) {
+        int at = work.place().verse();
+        List<Verse> verses = work.verses();
+        if (at + 1 >= verses.size()) {
+            return Transition.says(state, "This is the hymn's last verse; there is none after it.");
+        }
+        List<Verse> carried = IntStream.range(0, verses.size())
+                .mapToObj(i -> i <= at || verses.get(i).mode() != verse.mode()
+                        ? verses.get(i)
+                        : verses.get(i)
+                                .withRegistration(verse.registration())
+                                .withHands(handsFor(verses.get(i), verse)))
+                .toList();
+        int after = verses.size() - 1 - at;
+        int same = (int) verses.stream()
+                .skip(at + 1)
+                .filter(each -> each.mode() == verse.mode())
+                .count();
+        if (same == 0) {
+            return Transition.says(state, "Others sing or play the verses after; they are left alone.");
+        }
+        Transition step =
+                Handler.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, carried));
+        return carried.equals(verses) ? step : step.saying(carriedOn(same, after - same));
+    }
+
+    private static String carriedOn(int verses, int leftAlone) {
+        return "Carried on to the " + (verses == 1 ? "verse" : verses + " verses") + " after"
+                + switch (leftAlone) {
+                    case 0 -> ".";
+                    case 1 -> "; 1 that others sing or play is left alone.";
+                    default -> "; " + leftAlone + " that others sing or play are left alone.";
+                };
+    }
+
+    /** Copying a registration copies the hands too, but for a melody that is or was soloed. */
+    private static HandsAndFeet handsFor(Verse verse, Verse from) {
+        boolean soloed = verse.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED
+                || from.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED;
+        return soloed ? verse.hands() : from.hands();
+    }
+}

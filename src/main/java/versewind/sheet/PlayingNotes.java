@@ -1,0 +1,55 @@
+package versewind.sheet;
+
+import java.util.Optional;
+import versewind.plan.Plan;
+import versewind.plan.VersePlace;
+import versewind.rules.Advice;
+import versewind.rules.Finding;
+import versewind.rules.Rule;
+import versewind.rules.Touch;
+
+/**
+ * How a verse is played, in the few words that can be read from the bench.
+ *
+ * @param touch how to touch the keys: "Detached, notes held 3/4 of the beat."
+ * @param breath at the first verse of a hymn how long to breathe between its verses; at the others whether what is moved
+ *     before it takes longer than that
+ */
+public record PlayingNotes(String touch, Optional<String> breath) {
+
+    /**
+     * How a verse is played.
+     *
+     * @param advice a colleague who knows the instrument
+     * @param plan a plan that can be played on it
+     * @param place a verse of the plan
+     */
+    public static PlayingNotes of(Advice advice, Plan plan, VersePlace place) {
+        Touch touch = advice.touch(plan, place);
+        return new PlayingNotes(words(touch), breath(advice, plan, place, touch));
+    }
+
+    private static String words(Touch touch) {
+        String manner = touch.manner().word();
+        String capital = Character.toUpperCase(manner.charAt(0)) + manner.substring(1);
+        String held = touch.manner() == Touch.Manner.LEGATO
+                ? ""
+                : ", notes held " + touch.manner().hold();
+        return capital + held + "."
+                + (touch.isLastMeans() ? " No more organ is left: lead by touch and a steady beat." : "");
+    }
+
+    private static Optional<String> breath(Advice advice, Plan plan, VersePlace place, Touch touch) {
+        if (place.verse() > 0) {
+            return advice.mentions(plan, place).stream()
+                    .filter(finding -> finding.rule() == Rule.TOO_MANY_MOVES)
+                    .map(Finding::sentence)
+                    .findFirst();
+        }
+        if (plan.hymns().get(place.hymn()).verses().size() == 1) {
+            return Optional.empty();
+        }
+        int beats = touch.breathBeats();
+        return Optional.of("Breathe " + beats + (beats == 1 ? " beat" : " beats") + " between verses.");
+    }
+}

@@ -1,0 +1,33 @@
+package versewind.sheet;
+
+/**
+ * What is wanted of a sheet.
+ *
+ * @param type how large it is set
+ * @param content how much of every verse it has
+ * @param steps whether it has the steps stronger and softer
+ */
+public record SheetOptions(Type type, Content content, Steps steps) {
+
+    /** A sheet as it is when nothing is said. */
+    public static final SheetOptions USUAL = new SheetOptions(Type.USUAL, Content.WHOLE, Steps.LEFT_OUT);
+
+    /** How large a sheet is set. */
+    public enum Type {
+        USUAL,
+        LARGE
+    }
+
+    /** How much of every verse a sheet has. */
+    public enum Content {
+        WHOLE,
+        /** Only what is moved, after the first verse of a hymn. */
+        CHANGES
+    }
+
+    /** Whether a sheet has the steps stronger and softer. */
+    public enum Steps {
+        LEFT_OUT,
+        SHOWN
+    }
+}

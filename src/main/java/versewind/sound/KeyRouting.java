@@ -1,0 +1,205 @@
+package versewind.sound;
+
+import java.util.Arrays;
+import versewind.organ.Action;
+import versewind.organ.Coupler;
+import versewind.organ.IndexSet;
+import versewind.organ.Instrument;
+import versewind.plan.HandsAndFeet;
+
+/**
+ * Which parts reach which division, and at which octave, from where hands and feet play and which couplers are drawn.
+ *
+ * <p>Hands and feet. Four parts and coupled down: soprano and alto in the right hand, tenor in the left, bass on the
+ * pedal. Manuals only: tenor and bass in the left. Melody soloed: soprano in the right, alto and tenor in the left, bass
+ * on the pedal. Where there is no pedal the left hand plays the bass. Divisions that share a manual all sound from it.
+ *
+ * <p>Couplers of an {@link Action#ELECTRIC} action read only the keys that hand or foot plays: nothing is carried along,
+ * neither by another coupler nor by a division's own octave or sub-octave.
+ *
+ * <p>Couplers of a {@link Action#MECHANICAL} action move the keys of the other keyboard, so that all its divisions
+ * sound, and with them moves what is coupled to that keyboard. A path of couplers visits no keyboard twice and goes
+ * through one octave or sub-octave coupler at most. A division's own octave or sub-octave is such a link: it pulls that
+ * division's pallets, whether its keys are played or moved, and the path ends there.
+ *
+ * <p>Unison off takes away a division's own pitch from its own keyboard when that is played, and nothing else.
+ *
+ * <p>What a division receives is a set: a part that arrives twice at one octave arrives once.
+ *
+ * <p>Source: common practice, no source.
+ *
+ * <p>Checked against: {@code KeysTest}, both actions.
+ */
+public final class KeyRouting {
+
+    /** Number of octave shifts at which a part can arrive: an octave below, as played, an octave above. */
+    static final int OCTAVES = 3;
+
+    private static final int PARTS = VoicePart.values().length;
+    private static final int OCTAVE_SEMITONES = 12;
+    private static final int PEDAL = 0;
+
+    private final Action action;
+    private final int[] keyboardOfDivision;
+    private final boolean hasPedal;
+    private final Link[] links;
+
+    /** A coupler, in indices: drawn, keys of a keyboard play a division some octaves away. */
+    private record Link(int keyboard, int division, int octave, Kind kind) {
+        enum Kind {
+            TO_ANOTHER_KEYBOARD,
+            WITHIN_ITS_KEYBOARD,
+            UNISON_OFF
+        }
+    }
+
+    /** The keyboards and couplers of an instrument. */
+    public KeyRouting(Instrument organ) {
+        action = organ.action();
+        keyboardOfDivision = new int[organ.divisions().size()];
+        for (int division = 0; division < keyboardOfDivision.length; division++) {
+            keyboardOfDivision[division] =
+                    organ.divisions().get(division).manual().orElse(PEDAL);
+        }
+        hasPedal = organ.pedalDivision().isPresent();
+        links = new Link[organ.couplers().size()];
+        for (int coupler = 0; coupler < links.length; coupler++) {
+            links[coupler] = link(organ.couplers().get(coupler), organ);
+        }
+    }
+
+    private Link link(Coupler coupler, Instrument organ) {
+        int source = organ.division(coupler.source()).orElseThrow();
+        int keyboard = keyboardOfDivision[organ.division(coupler.keyboard()).orElseThrow()];
+        Link.Kind within =
+                keyboard == keyboardOfDivision[source] ? Link.Kind.WITHIN_ITS_KEYBOARD : Link.Kind.TO_ANOTHER_KEYBOARD;
+        return switch (coupler.kind()) {
+            case UNISON -> new Link(keyboard, source, 0, within);
+            case OCTAVE -> new Link(keyboard, source, 1, within);
+            case SUB_OCTAVE -> new Link(keyboard, source, -1, within);
+            case UNISON_OFF -> new Link(keyboard, source, 0, Link.Kind.UNISON_OFF);
+        };
+    }
+
+    /** Place of a part at an octave (-1, 0, 1) in the set that a division receives. */
+    public static int bit(VoicePart part, int octave) {
+        return part.ordinal() * OCTAVES + octave + 1;
+    }
+
+    /** The shift in semitones of a place in the set. */
+    static int semitones(int bit) {
+        return (bit % OCTAVES - 1) * OCTAVE_SEMITONES;
+    }
+
+    /** The part of a place in the set. */
+    static VoicePart part(int bit) {
+        return PART[bit / OCTAVES];
+    }
+
+    private static final VoicePart[] PART = VoicePart.values();
+
+    /** Number of places in the set that a division receives. */
+    static final int PLACES = PARTS * OCTAVES;
+
+    /**
+     * Fills in, for every division, the set of parts and octaves that its pipes receive.
+     *
+     * @param hands where hands and feet play
+     * @param drawn indices of the couplers drawn
+     * @param received a set of {@link #bit} places for every division; what was in it is forgotten
+     */
+    public void route(HandsAndFeet hands, IndexSet drawn, int[] received) {
+        Arrays.fill(received, 0);
+        int right = keyboardOfDivision[hands.right()];
+        int left = keyboardOfDivision[hands.left()];
+        for (VoicePart part : PART) {
+            int keyboard = keyboardOf(part, hands.layout(), right, left);
+            if (keyboard >= 0) {
+                play(keyboard, part, drawn, received);
+            }
+        }
+    }
+
+    /** The keyboard on which a part is played, or -1 where it is not. */
+    private int keyboardOf(VoicePart part, HandsAndFeet.Layout layout, int right, int left) {
+        boolean feet = hasPedal && layout.usesPedal();
+        return switch (part) {
+            case SOPRANO -> right;
+            case ALTO ->
+                switch (layout) {
+                    case FOUR_PARTS, COUPLED_DOWN, MANUALS_ONLY -> right;
+                    case MELODY_SOLOED -> left;
+                };
+            case TENOR -> left;
+            case BASS_IN_HAND -> feet ? -1 : left;
+            case BASS_ON_PEDAL -> feet ? PEDAL : -1;
+        };
+    }
+
+    private void play(int keyboard, VoicePart part, IndexSet drawn, int[] received) {
+        int unison = 1 << bit(part, 0);
+        for (int division = 0; division < received.length; division++) {
+            if (keyboardOfDivision[division] == keyboard && !isOff(division, drawn)) {
+                received[division] |= unison;
+            }
+        }
+        pullOwnOctaves(keyboard, part, drawn, received);
+        switch (action) {
+            case ELECTRIC -> read(keyboard, part, drawn, received);
+            case MECHANICAL -> move(keyboard, 1 << keyboard, 0, part, drawn, received);
+        }
+    }
+
+    private boolean isOff(int division, IndexSet drawn) {
+        for (int i = drawn.next(0); i != IndexSet.NONE; i = drawn.next(i + 1)) {
+            if (links[i].kind == Link.Kind.UNISON_OFF && links[i].division == division) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void pullOwnOctaves(int keyboard, VoicePart part, IndexSet drawn, int[] received) {
+        for (int i = drawn.next(0); i != IndexSet.NONE; i = drawn.next(i + 1)) {
+            if (links[i].kind == Link.Kind.WITHIN_ITS_KEYBOARD && links[i].keyboard == keyboard) {
+                received[links[i].division] |= 1 << bit(part, links[i].octave);
+            }
+        }
+    }
+
+    private void read(int keyboard, VoicePart part, IndexSet drawn, int[] received) {
+        for (int i = drawn.next(0); i != IndexSet.NONE; i = drawn.next(i + 1)) {
+            if (leadsAway(links[i], keyboard)) {
+                received[links[i].division] |= 1 << bit(part, links[i].octave);
+            }
+        }
+    }
+
+    private void move(int keyboard, int visited, int octave, VoicePart part, IndexSet drawn, int[] received) {
+        for (int i = drawn.next(0); i != IndexSet.NONE; i = drawn.next(i + 1)) {
+            Link link = links[i];
+            if (!leadsAway(link, keyboard)) {
+                continue;
+            }
+            int next = keyboardOfDivision[link.division];
+            boolean twoOctaves = octave != 0 && link.octave != 0;
+            if ((visited & 1 << next) != 0 || twoOctaves) {
+                continue;
+            }
+            int arrived = octave + link.octave;
+            for (int division = 0; division < received.length; division++) {
+                if (keyboardOfDivision[division] == next) {
+                    received[division] |= 1 << bit(part, arrived);
+                }
+            }
+            if (arrived == 0) {
+                pullOwnOctaves(next, part, drawn, received);
+            }
+            move(next, visited | 1 << next, arrived, part, drawn, received);
+        }
+    }
+
+    private static boolean leadsAway(Link link, int keyboard) {
+        return link.kind == Link.Kind.TO_ANOTHER_KEYBOARD && link.keyboard == keyboard;
+    }
+}

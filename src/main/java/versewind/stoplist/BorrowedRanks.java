@@ -1,0 +1,130 @@
+package versewind.stoplist;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+
+/**
+ * Finds the stops whose pipes others use: "from Great", "ext. Trumpet", "Transmission aus HW", "emprunt du R\u00e9cit".
+ *
+ * <p>What is said may name a division, a stop, or both. A stop of the same name is meant where none is named, in the same
+ * division where none is named. Stops of one family come before others, and those with pipes of their own before borrowed
+ * ones. Where nothing fits, the stop is left with pipes of its own.
+ */
+final class BorrowedRanks {
+
+    private static final Pattern SAYS = Pattern.compile(
+            "(?:.*[\\s(])?(?:from|ext(?:ended|ension|end)?\\.?|extension|transm(?:ission|\\.|itted)?|trans\\.|borrowed|derived|unit|aus|emprunt\\w*|prolong\\w*|uit|lent)(?:\\s+(?:of|from|aus|von|vom|de"
+                    + " la|de|du|d'|au|\u00e0|uit|dal|del))?\\b\\.?\\s*(.*)",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern NOT_IN_NAMES =
+            Pattern.compile("[\\d'\u2032/]+|\\b(?:the|le|la|organ|division|manual|stop|ft)\\b");
+    private static final Pattern COMPASS = Pattern.compile("(?i)(?:tenor|middle|fiddle)?\\s?[a-g](?:#|is)?\\s?\\d?'*");
+
+    private final List<ReadDivision> divisions;
+
+    /**
+     * A stop of a list.
+     *
+     * @param division its division's index
+     * @param stop its index in the division
+     */
+    record At(int division, int stop) {}
+
+    BorrowedRanks(List<ReadDivision> divisions) {
+        this.divisions = List.copyOf(divisions);
+    }
+
+    /** What is said of where a stop is borrowed from: "Great", "Swell Rohrflute", ""; empty where nothing is said. */
+    static Optional<String> says(ReadStop stop) {
+        for (String remark : stop.remarks()) {
+            Matcher matcher = SAYS.matcher(remark.strip());
+            if (matcher.matches() && !COMPASS.matcher(matcher.group(1).strip()).matches()) {
+                return Optional.of(matcher.group(1).strip());
+            }
+            if (remark.strip().matches("(?i)ext(?:ension|\\.)?|transmission|borrowed|unit")) {
+                return Optional.of("");
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The stop whose pipes a stop uses; empty where it has its own. */
+    Optional<At> of(At borrower) {
+        ReadStop stop = at(borrower);
+        return says(stop).flatMap(said -> lender(borrower, stop, said));
+    }
+
+    private ReadStop at(At place) {
+        return divisions.get(place.division()).stops().get(place.stop());
+    }
+
+    private Optional<At> lender(At borrower, ReadStop stop, String said) {
+        List<String> words = Spelling.words(NOT_IN_NAMES.matcher(said).replaceAll(" "));
+        OptionalInt named = OptionalInt.empty();
+        String name = "";
+        for (int from = 0; from < words.size(); from++) {
+            Optional<DivisionWord.Spotted> spotted = DivisionWord.at(words, from, "");
+            OptionalInt division = spotted.isPresent() ? division(spotted.get().word()) : OptionalInt.empty();
+            if (named.isEmpty() && division.isPresent()) {
+                named = division;
+                from += spotted.get().length() - 1;
+            } else {
+                name = name + words.get(from);
+            }
+        }
+        String wanted = name.isEmpty() ? Spelling.sounded(stop.name()) : Spelling.sounded(name);
+        boolean isSaid = !name.isEmpty();
+        int home = named.orElse(isSaid ? -1 : borrower.division());
+        return candidates(borrower, stop, home).stream()
+                .filter(each -> !isSaid || isCalled(at(each), wanted))
+                .min(Comparator.comparingInt((At each) -> isCalled(at(each), wanted) ? 0 : 1)
+                        .thenComparingInt(each -> each.division() == borrower.division() ? 0 : 1)
+                        .thenComparingInt(each -> at(each).family() == stop.family() ? 0 : 1)
+                        .thenComparingInt(each -> says(at(each)).isPresent() ? 1 : 0)
+                        .thenComparingInt(each -> at(each).footage().equals(stop.footage()) ? 0 : 1))
+                .filter(each -> isCalled(at(each), wanted) || at(each).family() == stop.family());
+    }
+
+    private static boolean isCalled(ReadStop stop, String sounded) {
+        String name = Spelling.sounded(stop.name());
+        return name.equals(sounded) || name.startsWith(sounded) || sounded.startsWith(name);
+    }
+
+    /** The stops that could lend, of one division or of all; chains that come back are none. */
+    private List<At> candidates(At borrower, ReadStop stop, int home) {
+        List<At> candidates = new ArrayList<>();
+        for (int division = 0; division < divisions.size(); division++) {
+            if (home >= 0 && division != home) {
+                continue;
+            }
+            List<ReadStop> stops = divisions.get(division).stops();
+            for (int i = 0; i < stops.size(); i++) {
+                At at = new At(division, i);
+                boolean comesBack = says(stops.get(i)).isPresent()
+                        && (division > borrower.division() || (division == borrower.division() && i > borrower.stop()));
+                if (!at.equals(borrower) && stops.get(i).ranks() == stop.ranks() && !comesBack) {
+                    candidates.add(at);
+                }
+            }
+        }
+        return candidates;
+    }
+
+    private OptionalInt division(DivisionWord word) {
+        return IntStream.range(0, divisions.size())
+                .filter(i -> {
+                    List<String> name = Spelling.words(divisions.get(i).name());
+                    return IntStream.range(0, name.size())
+                            .mapToObj(at -> DivisionWord.at(name, at, ""))
+                            .flatMap(Optional::stream)
+                            .anyMatch(spotted -> spotted.word().role().equals(word.role()));
+                })
+                .findFirst();
+    }
+}

@@ -1,0 +1,202 @@
+package versewind.stoplist;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import versewind.organ.Coupler;
+
+/** What a whole list comes to: couplers and tremulants find their divisions, and what tells of pistons or a title is found. */
+final class StopListBuilder {
+
+    private static final int LAST_TITLE_LINE = 5;
+    private static final int LONGEST_TITLE = 60;
+
+    /** What a title tells besides the name: years, numbers of stops, who built it. */
+    private static final Pattern MORE = Pattern.compile("(?:\\.\\s(?=\\d)|\\s-\\s|,\\s(?=[^,]*\\d)|\\s\\().*$");
+
+    private final ParsedLines gathered;
+    private final String language;
+    private final List<ParsedDivision> divisions;
+    private final List<Unread> unread;
+    private final Keyboards keyboards;
+
+    StopListBuilder(ParsedLines gathered, String language) {
+        this.gathered = gathered;
+        this.language = language;
+        this.divisions = gathered.divisions();
+        this.unread = new ArrayList<>(gathered.unread());
+        this.keyboards = new Keyboards(divisions, language);
+    }
+
+    StopList stopList() {
+        List<ReadDivision> read = new ArrayList<>();
+        for (ParsedDivision division : divisions) {
+            if (division.stops().isEmpty()) {
+                unread.add(new Unread(
+                        division.line(),
+                        division.name(),
+                        "the heading of a division without stops",
+                        Unread.Weight.NOTE));
+            } else {
+                read.add(new ReadDivision(
+                        division.name(),
+                        keyboards.number(division),
+                        division.isEnclosed(),
+                        division.keys(),
+                        division.stops()));
+            }
+        }
+        List<ReadCoupler> couplers = couplers();
+        List<ReadTremulant> tremulants = tremulants();
+        ReadPistons pistons = pistons();
+        unread.sort(Comparator.comparingInt(Unread::line));
+        String title = title();
+        return new StopList(read, couplers, tremulants, pistons, title, unread);
+    }
+
+    /** What stands in the first line of all, where that is before the first division and short. */
+    private String title() {
+        int first = unread.stream()
+                .filter(each -> each.why().equals(Unread.BEFORE))
+                .mapToInt(Unread::line)
+                .min()
+                .orElse(0);
+        String title = unread.stream()
+                .filter(each -> each.line() == first && each.why().equals(Unread.BEFORE))
+                .map(each -> each.text().strip())
+                .collect(Collectors.joining(", "));
+        boolean isName = first <= LAST_TITLE_LINE
+                && title.length() <= LONGEST_TITLE
+                && title.matches(".*\\p{L}{3,}.*")
+                && !Feet.MARKED.matcher(title).find();
+        if (!isName) {
+            return "";
+        }
+        String name = MORE.matcher(title).replaceFirst("");
+        if (name.equals(title)) {
+            unread.removeIf(each -> each.line() == first && each.why().equals(Unread.BEFORE));
+        }
+        return name;
+    }
+
+    /** Lines of pistons that are wholly understood are no notes any more. */
+    private ReadPistons pistons() {
+        int generals = 0;
+        int levels = 0;
+        Map<String, Integer> divisionals = new LinkedHashMap<>();
+        Set<Integer> lines = new TreeSet<>();
+        for (Unread each : List.copyOf(unread)) {
+            if (each.weight() != Unread.Weight.NOTE || !PistonLine.isOfPistons(each.text())) {
+                continue;
+            }
+            PistonLine line = PistonLine.read(each.text(), language);
+            if (!line.saysAnything()) {
+                continue;
+            }
+            generals = Math.max(generals, line.generals());
+            levels = Math.max(levels, line.levels());
+            if (line.toEach() > 0) {
+                divisions.stream()
+                        .filter(division -> !division.stops().isEmpty())
+                        .forEach(division -> divisionals.merge(division.name(), line.toEach(), Math::max));
+            }
+            line.divisionals().forEach((word, count) -> keyboards
+                    .meant(word)
+                    .ifPresent(division -> divisionals.merge(division.name(), count, Math::max)));
+            lines.add(each.line());
+            unread.remove(each);
+            line.rest().stream()
+                    .filter(rest -> !rest.matches("(?i)(?:.*\\s)?pistons?|.*studs?|.*combinations?|.*kombinationen"))
+                    .forEach(rest -> unread.add(new Unread(each.line(), rest, each.why(), each.weight())));
+        }
+        return lines.isEmpty() ? ReadPistons.NONE : new ReadPistons(generals, divisionals, levels, lines);
+    }
+
+    private List<ReadCoupler> couplers() {
+        List<ReadCoupler> couplers = new ArrayList<>();
+        Set<List<Object>> seen = new HashSet<>();
+        for (ParsedLines.PlacedCoupler placed : gathered.couplers()) {
+            UnresolvedCoupler rough = placed.coupler();
+            String source = end(rough.source(), placed.here());
+            String keyboard = end(rough.keyboard(), placed.here());
+            boolean whole = !source.isEmpty() && !keyboard.isEmpty();
+            List<Object> same = whole
+                    ? List.of(source, keyboard, rough.kind())
+                    : List.of(Spelling.spelled(rough.text()), rough.source(), rough.keyboard(), rough.kind());
+            if (seen.add(same)) {
+                couplers.add(new ReadCoupler(rough.text().strip(), source, keyboard, rough.kind(), placed.line()));
+            } else {
+                unread.add(new Unread(
+                        placed.line(), rough.text(), "the same coupler stands in the list before", Unread.Weight.NOTE));
+            }
+        }
+        return named(couplers);
+    }
+
+    /** Couplers of one text get names of their own. */
+    private static List<ReadCoupler> named(List<ReadCoupler> couplers) {
+        List<ReadCoupler> named = new ArrayList<>();
+        Set<String> taken = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        for (ReadCoupler coupler : couplers) {
+            long alike = couplers.stream()
+                    .filter(each -> each.name().equalsIgnoreCase(coupler.name()))
+                    .count();
+            boolean telling =
+                    coupler.name().matches(".*\\p{L}{3,}.*") || coupler.name().matches(".*\\S\\s?[/+>-]\\s?\\S.*");
+            String name = alike == 1 && telling ? coupler.name() : composed(coupler);
+            String distinct = name;
+            for (int i = 2; !taken.add(distinct); i++) {
+                distinct = name + " (" + i + ")";
+            }
+            named.add(coupler.named(distinct));
+        }
+        return named;
+    }
+
+    private static String composed(ReadCoupler coupler) {
+        boolean known = !coupler.source().isEmpty() && !coupler.keyboard().isEmpty();
+        return coupler.kind().of(known ? Coupler.joined(coupler.source(), coupler.keyboard()) : coupler.name());
+    }
+
+    private String end(UnresolvedCoupler.End end, int here) {
+        return keyboards.meant(end, here).map(ParsedDivision::name).orElse("");
+    }
+
+    private List<ReadTremulant> tremulants() {
+        List<ReadTremulant> tremulants = new ArrayList<>();
+        Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        for (ParsedLines.PlacedTremulant placed : gathered.tremulants()) {
+            Optional<ParsedDivision> division = placed.division()
+                    .flatMap(keyboards::meant)
+                    .or(() -> above(placed))
+                    .or(keyboards::ofTremulant);
+            if (division.isEmpty()) {
+                unread.add(new Unread(
+                        placed.line(),
+                        placed.text(),
+                        "a tremulant, but the list has no division",
+                        Unread.Weight.DOUBT));
+                continue;
+            }
+            String of = division.get().name();
+            String name = placed.text();
+            for (int i = 1; !names.add(name); i++) {
+                name = placed.text() + " " + of + (i > 1 ? " (" + i + ")" : "");
+            }
+            tremulants.add(new ReadTremulant(name, of, placed.line()));
+        }
+        return tremulants;
+    }
+
+    private Optional<ParsedDivision> above(ParsedLines.PlacedTremulant placed) {
+        return placed.here() >= 0 ? Optional.of(divisions.get(placed.here())) : Optional.empty();
+    }
+}

@@ -1,0 +1,58 @@
+package versewind.terminal;
+
+import java.util.Map;
+
+/** What kind of terminal the environment says it is, and how a full screen begins and ends on it. */
+enum TerminalType {
+    /** Terminals with a second screen, which is shown while the program runs: xterm and most others. */
+    WINDOW("\033[?1049h\033[?2004h\033[?7l\033[?25l", "\033[m\033[?7h\033[?25h\033[?2004l\033[?1049l"),
+
+    /** The Linux console, which has one screen: that is cleared at the end. */
+    CONSOLE("\033[?2004h\033[?7l\033[?25l", "\033[m\033[?7h\033[?25h\033[?2004l\033[H\033[2J"),
+
+    /** The VT100 and its successors: one screen, no colours. */
+    VIDEO_TERMINAL("\033[?7l\033[?25l", "\033[m\033[?7h\033[?25h\033[H\033[2J");
+
+    private final String enter;
+    private final String leave;
+
+    TerminalType(String enter, String leave) {
+        this.enter = enter;
+        this.leave = leave;
+    }
+
+    /**
+     * Begins a full screen: the second screen where there is one, pastes marked as such, no wrapping at the right
+     * margin (a character that the terminal takes for wider than we do then costs one row its end, not the whole
+     * picture its order), no caret.
+     */
+    String enter() {
+        return enter;
+    }
+
+    /** Undoes {@link #enter()}. */
+    String leave() {
+        return leave;
+    }
+
+    /** The terminal that TERM names. */
+    static TerminalType of(Map<String, String> environment) throws NoTerminalException {
+        String term = environment.getOrDefault("TERM", "");
+        if (term.isEmpty()) {
+            throw new NoTerminalException("TERM is not set");
+        }
+        if (term.equals("dumb") || term.equals("unknown")) {
+            throw new NoTerminalException("TERM is " + term + ", and on that nothing can be placed");
+        }
+        if (term.startsWith("vt")) {
+            return VIDEO_TERMINAL;
+        }
+        return term.equals("linux") || term.startsWith("linux-") ? CONSOLE : WINDOW;
+    }
+
+    /** Colours, unless the terminal has none or NO_COLOR asks for none (no-color.org: set, and not empty). */
+    Palette palette(Map<String, String> environment) {
+        boolean unwanted = !environment.getOrDefault("NO_COLOR", "").isEmpty();
+        return unwanted || this == VIDEO_TERMINAL ? Palette.MONOCHROME : Palette.COLOUR;
+    }
+}

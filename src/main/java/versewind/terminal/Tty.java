@@ -1,0 +1,149 @@
+package versewind.terminal;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import versewind.screen.Event;
+
+/**
+ * The line between this program and the terminal: its modes and its size, which only {@code stty} can reach.
+ *
+ * <p>The launcher sets the modes before Java starts, since a shell can start {@code stty} ten times as fast and can put
+ * them back even if Java is killed. Without the launcher the same is done here.
+ */
+final class Tty {
+
+    /**
+     * Each key comes as it is, at once and unseen; none of them stops the output, the program or the line. Output is
+     * left as it is, so that a message after the end has its line ends. The launcher has the same words.
+     */
+    static final String MODES = "-icanon -echo -isig -iexten -ixon -icrnl -inlcr -igncr min 1 time 0";
+
+    /** Set by the launcher, when it has set the modes, to the words of {@code stty size}. */
+    static final String SIZE_PROPERTY = "versewind.terminal.size";
+
+    private static final String OPENING =
+            "[ -t 0 ] && [ -t 1 ] || exit 3; { stty -g && stty size && stty " + MODES + "; } >&2";
+    private static final int NOT_A_TERMINAL = 3;
+    private static final int PATIENCE_S = 2;
+    private static final int USUAL_COLUMNS = 80;
+    private static final int USUAL_ROWS = 24;
+
+    private final Optional<String> found;
+    private final Event.Resize first;
+
+    private Tty(Optional<String> found, Event.Resize first) {
+        this.found = found;
+        this.first = first;
+    }
+
+    /** The line with the modes set. */
+    static Tty open(Map<String, String> environment) throws NoTerminalException {
+        String fromLauncher = System.getProperty(SIZE_PROPERTY, "");
+        if (!fromLauncher.isEmpty()) {
+            return new Tty(Optional.empty(), size(fromLauncher, environment));
+        }
+        try {
+            Process shell = new ProcessBuilder("sh", "-c", OPENING)
+                    .redirectInput(ProcessBuilder.Redirect.INHERIT)
+                    .redirectOutput(ProcessBuilder.Redirect.INHERIT)
+                    .start();
+            List<String> answer = lines(shell.getErrorStream().readAllBytes());
+            int status = shell.waitFor();
+            if (status == NOT_A_TERMINAL) {
+                throw new NoTerminalException("the input or the output is not one");
+            }
+            if (status != 0 || answer.size() < 2) {
+                throw new NoTerminalException("its modes cannot be set (" + String.join(" ", answer) + ")");
+            }
+            return new Tty(Optional.of(answer.get(0)), size(answer.get(1), environment));
+        } catch (IOException e) {
+            throw new NoTerminalException("its modes cannot be set (" + e.getMessage() + ")");
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new NoTerminalException("setting its modes was interrupted");
+        }
+    }
+
+    /** The size when the line was opened. */
+    Event.Resize firstSize() {
+        return first;
+    }
+
+    /** The size now, where it can be asked. */
+    Optional<Event.Resize> size() {
+        return stty("size").flatMap(Tty::size);
+    }
+
+    /** Sets the modes again, after something else has changed them. */
+    void setModes() {
+        stty(MODES.split(" ", -1));
+    }
+
+    /** Puts the modes back as they were found. What the launcher has set it puts back itself. */
+    void restoreModes() {
+        found.ifPresent(this::stty);
+    }
+
+    private Optional<String> stty(String... words) {
+        List<String> command = new ArrayList<>(List.of(words));
+        command.add(0, "stty");
+        try {
+            Process stty = new ProcessBuilder(command)
+                    .redirectInput(ProcessBuilder.Redirect.INHERIT)
+                    .redirectError(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+            if (!stty.waitFor(PATIENCE_S, TimeUnit.SECONDS)) {
+                // In the background it is stopped, and would stay so.
+                stty.destroyForcibly();
+                return Optional.empty();
+            }
+            List<String> answer = lines(stty.getInputStream().readAllBytes());
+            return stty.exitValue() == 0 ? answer.stream().findFirst() : Optional.empty();
+        } catch (IOException lineBroken) {
+            return Optional.empty();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return Optional.empty();
+        }
+    }
+
+    private static List<String> lines(byte[] answer) {
+        return new String(answer, StandardCharsets.US_ASCII).lines().toList();
+    }
+
+    private static Event.Resize size(String answer, Map<String, String> environment) {
+        Optional<Event.Resize> said = size(answer);
+        if (said.isPresent()) {
+            return said.get();
+        }
+        int columns = number(environment.getOrDefault("COLUMNS", ""));
+        int rows = number(environment.getOrDefault("LINES", ""));
+        return new Event.Resize(columns > 0 ? columns : USUAL_COLUMNS, rows > 0 ? rows : USUAL_ROWS);
+    }
+
+    /** Rows and columns as {@code stty size} says them; a serial line says 0 0, which is none. */
+    static Optional<Event.Resize> size(String answer) {
+        String[] words = answer.strip().split(" ", 2);
+        int rows = number(words[0]);
+        int columns = words.length == 2 ? number(words[1]) : 0;
+        return rows > 0 && columns > 0 ? Optional.of(new Event.Resize(columns, rows)) : Optional.empty();
+    }
+
+    /** A number of up to four digits, 0 for anything else. */
+    private static int number(String word) {
+        int number = 0;
+        for (int i = 0; i < word.length(); i++) {
+            int digit = word.charAt(i) - '0';
+            if (digit < 0 || digit > 9 || i > 3) {
+                return 0;
+            }
+            number = number * 10 + digit;
+        }
+        return number;
+    }
+}

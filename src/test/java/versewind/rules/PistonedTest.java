@@ -1,0 +1,79 @@
+package versewind.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import versewind.organ.IndexSet;
+import versewind.organ.Instrument;
+import versewind.plan.Edit;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.store.Library;
+import versewind.store.OpenPlan;
+
+/** On which piston a verse comes to stand that is drawn otherwise. */
+class PistonedTest {
+
+    private static final VersePlace FIRST = new VersePlace(0, 1);
+    private static final VersePlace SECOND = new VersePlace(0, 2);
+
+    private Plan plan;
+    private Instrument organ;
+
+    @BeforeEach
+    void open() throws Exception {
+        OpenPlan open = new Library(Path.of("")).openPlan("ordinary-sunday");
+        organ = open.instrument();
+        plan = open.plan();
+        for (int hymn = 0; hymn < plan.hymns().size(); hymn++) {
+            List<Verse> bare = plan.hymns().get(hymn).verses().stream()
+                    .map(verse -> verse.withPiston(""))
+                    .toList();
+            plan = plan.withHymn(hymn, plan.hymns().get(hymn).withVerses(bare));
+        }
+    }
+
+    private Verse at(VersePlace place) {
+        return plan.hymns().get(place.hymn()).verses().get(place.verse());
+    }
+
+    private void set(VersePlace place, String piston) {
+        plan = new Edit.SetVerse(place.hymn(), place.verse(), at(place).withPiston(piston)).apply(plan);
+    }
+
+    private Verse redrawn() {
+        Verse other = at(FIRST).withRegistration(at(FIRST).registration().withStops(IndexSet.of(1, 4, 6)));
+        return Pistoned.redrawn(plan, FIRST, other, organ);
+    }
+
+    @Test
+    void its_own_piston_sets_the_new_registration() {
+        set(FIRST, "G3");
+
+        assertThat(redrawn().piston()).isEqualTo("G3");
+    }
+
+    @Test
+    void a_piston_that_another_verse_has_is_left_to_it() {
+        set(FIRST, "G1");
+        set(SECOND, "G1");
+
+        assertThat(redrawn().piston()).isEqualTo("G2");
+    }
+
+    @Test
+    void what_is_moved_by_hand_is_moved_by_hand() {
+        assertThat(redrawn().piston()).isEmpty();
+    }
+
+    @Test
+    void the_same_registration_keeps_whatever_sets_it() {
+        set(FIRST, "Full Swell");
+
+        assertThat(Pistoned.redrawn(plan, FIRST, at(FIRST), organ).piston()).isEqualTo("Full Swell");
+    }
+}

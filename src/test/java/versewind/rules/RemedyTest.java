@@ -1,0 +1,60 @@
+package versewind.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import versewind.plan.Plan;
+import versewind.plan.VersePlace;
+import versewind.sound.OrganSound;
+import versewind.store.Library;
+import versewind.store.OpenPlan;
+
+/** What makes verses hold that fail before more or fewer people. */
+class RemedyTest {
+
+    private Plan plan;
+    private OrganSound sound;
+
+    @BeforeEach
+    void open() throws Exception {
+        OpenPlan open = new Library(Path.of("")).openPlan("ash-wednesday");
+        plan = open.plan();
+        sound = open.organ().sound();
+    }
+
+    @Test
+    void every_remedy_makes_its_verse_hold() {
+        Attendance attendance = Attendance.of(plan, sound, List.of(20, 180, 500));
+
+        for (int i = 0; i < attendance.people().size(); i++) {
+            Plan attended = plan.withPeople(attendance.people().get(i));
+            Map<VersePlace, Mend> remedies = attendance.remedies().get(i);
+            assertThat(attendance.assessments().get(i).wantingAttention()).containsAll(remedies.keySet());
+            remedies.forEach((place, mend) -> assertThat(
+                            Assessment.of(mend.edit().apply(attended), sound).wantingAttention())
+                    .doesNotContain(place));
+        }
+        assertThat(attendance.remedies().get(2)).hasSizeGreaterThan(3);
+    }
+
+    @Test
+    void where_one_movement_is_not_enough_the_steps_are_told_in_their_order() {
+        Attendance attendance = Attendance.of(plan, sound, List.of(500));
+
+        assertThat(attendance.remedies().get(0).values())
+                .extracting(Mend::words)
+                .contains("Draw Manual: Principal 4; then draw Manual: Open Diapason 8.");
+    }
+
+    @Test
+    void a_verse_that_holds_needs_none() {
+        VersePlace holding = new VersePlace(0, 1);
+
+        assertThat(Assessment.of(plan, sound).wantingAttention()).doesNotContain(holding);
+        assertThat(Advice.on(sound).remedy(plan, holding)).isEmpty();
+    }
+}

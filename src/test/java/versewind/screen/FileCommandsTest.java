@@ -1,0 +1,229 @@
+package versewind.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
+import versewind.plan.VersePlace;
+import versewind.sheet.Sheet;
+import versewind.sheet.SheetHtml;
+import versewind.sheet.SheetOptions;
+import versewind.store.OpenPlan;
+
+class FileCommandsTest {
+
+    private final Desk desk = Desk.with("harvest-festival", 80, 24);
+
+    private String question() {
+        return desk.state().panel() instanceof Panel.Question question ? question.text() : "no question";
+    }
+
+    @Test
+    void an_edit_is_kept_beside_the_file_at_once() {
+        desk.press(" ");
+        assertThat(desk.effects()).containsExactly(new Effect.KeepDraft(desk.plan()));
+    }
+
+    @Test
+    void an_edit_undone_leaves_nothing_to_keep() {
+        desk.press(" ", "u");
+        assertThat(desk.effects()).endsWith(new Effect.DropDraft());
+    }
+
+    @Test
+    void saving_writes_the_plan_and_says_so() {
+        desk.press(" ").effects();
+        desk.press("s");
+        assertThat(desk.effects()).containsExactly(new Effect.Save(desk.plan(), List.of()));
+        desk.answer(new Event.Saved(desk.plan(), List.of()));
+        assertThat(desk.said()).isEqualTo("Saved.");
+        assertThat(desk.state().isUnsaved()).isFalse();
+        assertThat(desk.press("s").said()).isEqualTo("All is saved already.");
+    }
+
+    @Test
+    void the_sheet_is_made_of_the_plan_as_it_is_now_and_its_place_is_told() {
+        desk.press(" ").effects();
+        desk.press("W");
+        List<Effect> wanted = desk.effects();
+        assertThat(wanted).hasSize(1);
+        assertThat(((Effect.WriteSheet) wanted.get(0)).html())
+                .isEqualTo(SheetHtml.of(
+                        Sheet.of(desk.plan(), desk.state().work().orElseThrow().sound(), SheetOptions.USUAL)));
+        desk.answer(new Event.Done("The sheet is written to plans/harvest-festival.html."));
+        assertThat(desk.said()).isEqualTo("The sheet is written to plans/harvest-festival.html.");
+    }
+
+    @Test
+    void edits_made_while_the_plan_is_written_are_still_unsaved() {
+        desk.press(" ");
+        Plan written = desk.plan();
+        desk.press("<Down>", " ").answer(new Event.Saved(written, List.of()));
+        assertThat(desk.state().isUnsaved()).isTrue();
+    }
+
+    @Test
+    void a_file_changed_by_somebody_else_is_written_over_only_when_that_is_asked_for() {
+        desk.press(" ", "s").effects();
+        desk.answer(new Event.SaveRefused(desk.plan(), List.of()));
+        assertThat(question()).contains("changed by somebody else");
+        desk.press("x", " ");
+        assertThat(desk.effects()).isEmpty();
+        desk.press("w");
+        assertThat(desk.effects()).containsExactly(new Effect.SaveOver(desk.plan(), List.of()));
+    }
+
+    @Test
+    void a_failed_save_says_why_and_stays_unsaved() {
+        desk.press(" ", "s").answer(new Event.Failed("Not saved to plans/x.json: the disk is full."));
+        assertThat(desk.said()).isEqualTo("Not saved to plans/x.json: the disk is full.");
+        assertThat(desk.state().isUnsaved()).isTrue();
+    }
+
+    @Test
+    void a_saved_plan_is_left_without_a_question() {
+        desk.press("q");
+        assertThat(desk.effects()).containsExactly(new Effect.Quit());
+    }
+
+    @Test
+    void an_unsaved_plan_is_left_only_after_a_question() {
+        desk.press(" ").effects();
+        desk.press("q");
+        assertThat(desk.effects()).isEmpty();
+        assertThat(question()).isEqualTo("This plan has changes that are not saved.");
+        assertThat(desk.press("<Esc>").state().panel()).isEqualTo(new Panel.None());
+        desk.press("^C", "d");
+        assertThat(desk.effects()).containsExactly(new Effect.DropDraft(), new Effect.Quit());
+    }
+
+    @Test
+    void saving_before_leaving_leaves_when_it_is_saved() {
+        desk.press(" ").effects();
+        desk.press("q", "s");
+        assertThat(desk.effects()).containsExactly(new Effect.Save(desk.plan(), List.of(new Effect.Quit())));
+        desk.answer(new Event.Saved(desk.plan(), List.of(new Effect.Quit())));
+        assertThat(desk.effects()).containsExactly(new Effect.Quit());
+    }
+
+    @Test
+    void control_c_asks_from_within_a_form_and_staying_leads_back_to_it() {
+        desk.press(" ", "e", "'abc'").effects();
+        desk.press("^C");
+        assertThat(desk.effects()).isEmpty();
+        assertThat(question()).isEqualTo("This plan has changes that are not saved.");
+        assertThat(desk.press("<Esc>").state().panel()).isInstanceOf(Panel.Form.class);
+    }
+
+    @Test
+    void control_c_in_a_form_asks_also_when_only_the_form_would_be_lost() {
+        desk.press("e", "'abc'").effects();
+        desk.press("^C");
+        assertThat(desk.effects()).isEmpty();
+        assertThat(question()).isEqualTo("What was typed here is not kept yet.");
+    }
+
+    @Test
+    void control_c_does_not_answer_a_question_about_unsaved_work() {
+        desk.press(" ", "q").effects();
+        desk.press("^C", "^C");
+        assertThat(desk.effects()).isEmpty();
+        assertThat(question()).isEqualTo("This plan has changes that are not saved.");
+    }
+
+    @Test
+    void a_long_failure_is_told_to_its_end() {
+        String sentence =
+                "plans/x.json, line 82: the file ends too soon. " + "It was cut off: restore it. ".repeat(4) + "End.";
+        desk.answer(new Event.Failed(sentence));
+        assertThat(desk.screen()).contains("End.");
+    }
+
+    @Test
+    void a_plan_that_cannot_be_opened_leads_back_to_the_list() {
+        Desk empty = Desk.empty(80, 24).answer(new Event.Failed("plans/x.json: it is empty."));
+        empty.press("<Enter>");
+        assertThat(empty.effects()).containsExactly(new Effect.ListPlans());
+    }
+
+    @Test
+    void a_key_in_a_window_that_is_too_small_changes_nothing() {
+        Plan before = desk.plan();
+        desk.answer(new Event.Resize(40, 10)).press("x", "n", " ").answer(new Event.Resize(80, 24));
+        assertThat(desk.plan()).isEqualTo(before);
+        assertThat(desk.work().place()).isEqualTo(VersePlace.START);
+    }
+
+    @Test
+    void a_dropped_line_keeps_unsaved_work_and_ends() {
+        desk.press(" ").effects();
+        desk.answer(new Event.Hangup());
+        assertThat(desk.effects()).containsExactly(new Effect.KeepDraft(desk.plan()), new Effect.Quit());
+    }
+
+    @Test
+    void another_plan_is_chosen_by_typing_part_of_its_title() {
+        desk.library(Desk.listed("one", "Harvest", "2026-10-04"), Desk.listed("two", "Épiphanie", "2027-01-06"));
+        desk.press("'epi'").effects();
+        desk.press("<Enter>");
+        assertThat(desk.effects()).containsExactly(new Effect.OpenPlan("two"));
+    }
+
+    @Test
+    void a_new_plan_is_made_for_a_chosen_organ() {
+        desk.answer(new Event.InstrumentsListed(List.of(new Event.Listed("village", "All Hallows", "Corvening"))));
+        desk.press("<Enter>", "'Evensong'", "<Tab>", "<Tab>", "^U", "'60'", "<Enter>");
+        assertThat(desk.effects())
+                .containsExactly(new Effect.CreatePlan(
+                        new ServiceHeading("Evensong", Optional.of(java.time.LocalDate.of(2026, 10, 4)), 60, ""),
+                        "village"));
+    }
+
+    @Test
+    void a_new_plan_is_made_from_an_old_one() {
+        desk.library(Desk.listed("one", "Harvest", "2026-10-04"));
+        desk.effects();
+        desk.press("^D", "'Harvest again'", "<Enter>");
+        assertThat(desk.effects()).singleElement().isInstanceOfSatisfying(Effect.CopyPlan.class, copy -> assertThat(
+                        copy.id())
+                .isEqualTo("one"));
+    }
+
+    @Test
+    void a_new_plan_too_asks_what_becomes_of_unsaved_work() {
+        desk.press(" ").effects();
+        desk.answer(new Event.InstrumentsListed(List.of(new Event.Listed("village", "All Hallows", "Corvening"))));
+        desk.press("<Enter>", "'Evensong'", "<Enter>");
+        assertThat(desk.effects()).isEmpty();
+        assertThat(question()).isEqualTo("This plan has changes that are not saved.");
+    }
+
+    @Test
+    void work_that_was_cut_off_is_offered_and_taken_up() {
+        OpenPlan open = Desk.shipped("harvest-festival");
+        Plan draft = open.plan().withHymns(List.of());
+        Desk offered = Desk.with(
+                open.plan(), open.instrument(), State.empty(80, 24, Marks.UNICODE, Desk.TODAY), Optional.of(draft));
+        assertThat(offered.state().panel()).isInstanceOf(Panel.Question.class);
+        assertThat(offered.plan()).isEqualTo(open.plan());
+        offered.press("t");
+        assertThat(offered.plan()).isEqualTo(draft);
+        assertThat(offered.state().isUnsaved()).isTrue();
+    }
+
+    @Test
+    void work_that_was_cut_off_can_be_forgotten() {
+        OpenPlan open = Desk.shipped("harvest-festival");
+        Desk offered = Desk.with(
+                open.plan(),
+                open.instrument(),
+                State.empty(80, 24, Marks.UNICODE, Desk.TODAY),
+                Optional.of(open.plan().withHymns(List.of())));
+        offered.press("f");
+        assertThat(offered.effects()).containsExactly(new Effect.DropDraft());
+        assertThat(offered.plan()).isEqualTo(open.plan());
+    }
+}

@@ -1,0 +1,77 @@
+package versewind.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import versewind.organ.IndexSet;
+import versewind.plan.Locks;
+import versewind.plan.Mood;
+
+/** Stops locked in and out, and the mood of a verse. */
+class LockCommandsTest {
+
+    private final Desk desk = Desk.with("harvest-festival", 80, 24).press("<Home>");
+
+    @Test
+    void one_key_locks_a_stop_in_then_out_then_sets_it_free() {
+        assertThat(desk.press("v").verse().locks()).isEqualTo(new Locks(IndexSet.of(0), IndexSet.EMPTY));
+        assertThat(desk.said()).isEqualTo("A proposal has to draw Great: Bourdon 16.");
+        assertThat(desk.press("v").verse().locks()).isEqualTo(new Locks(IndexSet.EMPTY, IndexSet.of(0)));
+        assertThat(desk.said()).isEqualTo("A proposal must not draw Great: Bourdon 16.");
+        assertThat(desk.press("v").verse().locks()).isEqualTo(Locks.NONE);
+    }
+
+    @Test
+    void a_lock_is_seen_before_the_name() {
+        assertThat(desk.press("v").screen()).contains("·!Bourdon");
+        assertThat(desk.press("v").screen()).contains("·×Bourdon");
+    }
+
+    @Test
+    void a_stop_can_be_locked_throughout_the_service_and_that_be_taken_back() {
+        var before = desk.plan();
+        desk.press("v", "v", "V");
+        assertThat(desk.plan().hymns()).allSatisfy(hymn -> assertThat(hymn.verses())
+                .allSatisfy(verse -> assertThat(verse.locks().never()).isEqualTo(IndexSet.of(0))));
+        assertThat(desk.press("u", "u", "u").plan()).isEqualTo(before);
+    }
+
+    @Test
+    void what_is_locked_throughout_is_locked_in_new_verses_and_hymns() {
+        desk.press("v", "v", "V", "/", "'trumpet'", "<Enter>", "v", "i");
+        assertThat(desk.verse().locks()).isEqualTo(new Locks(IndexSet.EMPTY, IndexSet.of(0)));
+        desk.press("I", "<Tab>", "'Fields of barley'", "<Enter>");
+        assertThat(desk.hymn().verses()).hasSize(5).allSatisfy(verse -> assertThat(verse.locks())
+                .isEqualTo(new Locks(IndexSet.EMPTY, IndexSet.of(0))));
+    }
+
+    @Test
+    void what_is_locked_throughout_is_locked_in_a_hymn_brought_over() {
+        desk.press("v", "v", "V")
+                .answer(new Event.HymnBrought(
+                        Desk.shipped("harvest-festival")
+                                .plan()
+                                .hymns()
+                                .get(1)
+                                .locking(new Locks(IndexSet.of(0, 1), IndexSet.EMPTY)),
+                        desk.work().instrument()));
+        assertThat(desk.work().place().hymn()).isEqualTo(1);
+        assertThat(desk.hymn().verses())
+                .allSatisfy(verse -> assertThat(verse.locks()).isEqualTo(new Locks(IndexSet.of(1), IndexSet.of(0))));
+    }
+
+    @Test
+    void a_coupler_cannot_be_locked() {
+        assertThat(desk.press("<End>", "v").verse().locks()).isEqualTo(Locks.NONE);
+        assertThat(desk.said()).isEqualTo("Only stops can be locked.");
+    }
+
+    @Test
+    void one_key_goes_through_the_moods() {
+        assertThat(desk.press("g").verse().mood()).isEqualTo(Mood.BRIGHT);
+        assertThat(desk.press("g").verse().mood()).isEqualTo(Mood.FESTAL);
+        assertThat(desk.said()).isEqualTo("Intro is to sound festal.");
+        assertThat(desk.press("g").verse().mood()).isEqualTo(Mood.GENTLE);
+        assertThat(desk.press("g").verse().mood()).isEqualTo(Mood.PLAIN);
+    }
+}

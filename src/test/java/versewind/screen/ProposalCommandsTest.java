@@ -1,0 +1,73 @@
+package versewind.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import versewind.plan.Plan;
+import versewind.proposal.RegistrationProposer;
+import versewind.proposal.SearchProgress;
+import versewind.proposal.ServiceProposal;
+
+class ProposalCommandsTest {
+
+    private final Desk desk = Desk.with("ordinary-sunday", 80, 24);
+
+    private ServiceProposal found(OptionalInt hymn) {
+        RegistrationProposer registrant = RegistrationProposer.of(
+                Desk.sound(Desk.shipped("ordinary-sunday").instrument()));
+        return hymn.isPresent()
+                ? registrant.forHymn(desk.plan(), hymn.getAsInt(), SearchProgress.PATIENT)
+                : registrant.forService(desk.plan(), SearchProgress.PATIENT);
+    }
+
+    @Test
+    void a_proposal_that_is_taken_is_drawn_and_can_be_undone() {
+        Plan before = desk.plan();
+        desk.press("n", "P");
+        assertThat(desk.state().panel()).isInstanceOf(Panel.Proposals.class);
+        Panel.Proposals panel = (Panel.Proposals) desk.state().panel();
+        desk.press("<Down>", "<Enter>");
+
+        assertThat(desk.plan().hymns().get(0).verses().get(1).registration())
+                .isEqualTo(panel.rows().get(1).registration());
+        assertThat(desk.state().panel()).isInstanceOf(Panel.None.class);
+        assertThat(desk.press("u").plan()).isEqualTo(before);
+    }
+
+    @Test
+    void a_hymn_is_searched_outside_and_comes_back_as_one_edit() {
+        Plan before = desk.plan();
+        desk.press("n", "P", "h");
+        assertThat(desk.effects()).contains(new Effect.Propose(before, OptionalInt.of(0), Optional.empty()));
+        desk.answer(new Event.Searched(3, 5));
+        assertThat(desk.state().panel()).isEqualTo(new Panel.Searching(3, 5));
+        ServiceProposal found = found(OptionalInt.of(0));
+        desk.answer(new Event.Proposed(before, found));
+
+        assertThat(desk.plan()).isEqualTo(found.on(before));
+        assertThat(desk.state().notice().text()).contains("5 verses are drawn anew");
+        assertThat(desk.press("u").plan()).isEqualTo(before);
+    }
+
+    @Test
+    void a_search_is_stopped_by_a_key_and_keeps_what_it_has() {
+        desk.press("P", "s", "<Esc>");
+        assertThat(desk.effects()).contains(new Effect.StopProposing());
+        desk.answer(new Event.Proposed(desk.plan(), ServiceProposal.NOTHING));
+
+        assertThat(desk.state().notice().text()).contains("Nothing is proposed.");
+        assertThat(desk.state().panel()).isInstanceOf(Panel.None.class);
+    }
+
+    @Test
+    void what_was_found_for_another_plan_is_not_taken() {
+        ServiceProposal found = found(OptionalInt.empty());
+        Plan before = desk.plan();
+        desk.press("P", "s");
+        desk.answer(new Event.Proposed(found.on(before), found));
+
+        assertThat(desk.plan()).isEqualTo(before);
+    }
+}

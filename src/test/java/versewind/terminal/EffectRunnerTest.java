@@ -1,0 +1,69 @@
+package versewind.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import versewind.screen.Effect;
+import versewind.screen.Event;
+import versewind.sheet.SheetHtml;
+import versewind.store.BadFile;
+import versewind.store.Library;
+
+class EffectRunnerTest {
+
+    private static final String SHEET = "<!DOCTYPE html>" + SheetHtml.MADE_BY;
+
+    @TempDir
+    private Path folder;
+
+    private List<Event> written(String html) throws IOException, BadFile {
+        for (Path file : List.of(Path.of("plans/wedding.json"), Path.of("instruments/ambrelow.json"))) {
+            Files.createDirectories(folder.resolve(file).getParent());
+            Files.write(folder.resolve(file), Files.readAllBytes(file));
+        }
+        Library library = new Library(folder);
+        try (AutosaveWriter drafting = new AutosaveWriter(library);
+                Browsing browsing = new Browsing(library, told -> {});
+                BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
+            EffectRunner outside = new EffectRunner(library, drafting, browsing, proposing);
+            outside.opened(library.openPlan("wedding"));
+            return outside.perform(new Effect.WriteSheet(html));
+        }
+    }
+
+    @Test
+    void the_sheet_is_written_beside_the_plan() throws IOException, BadFile {
+        Path sheet = folder.resolve("plans/wedding.html");
+        assertThat(written(SHEET)).containsExactly(new Event.Done("The sheet is written to " + sheet + "."));
+        assertThat(sheet).hasContent(SHEET);
+        assertThat(written(SHEET + "again")).hasSize(1);
+        assertThat(sheet).hasContent(SHEET + "again");
+    }
+
+    @Test
+    void a_file_that_is_no_sheet_is_left_as_it_is() throws IOException, BadFile {
+        Path page = folder.resolve("plans/wedding.html");
+        Files.createDirectories(page.getParent());
+        Files.writeString(page, "the order of service");
+        assertThat(written(SHEET))
+                .containsExactly(new Event.Failed("The sheet is not written to " + page
+                        + ": There is a file of another kind under this name. Choose another."));
+        assertThat(page).hasContent("the order of service");
+    }
+
+    @Test
+    void without_a_plan_there_is_no_sheet() throws IOException {
+        Library library = new Library(folder);
+        try (AutosaveWriter drafting = new AutosaveWriter(library);
+                Browsing browsing = new Browsing(library, told -> {});
+                BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
+            assertThat(new EffectRunner(library, drafting, browsing, proposing).perform(new Effect.WriteSheet(SHEET)))
+                    .containsExactly(new Event.Failed("No plan is open."));
+        }
+    }
+}
