@@ -28,6 +28,7 @@ class ArchitectureTest {
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .withImportOption(location -> !location.contains("/test/"))
             .importPackages("versewind");
 
     private static final String[] CORE = {

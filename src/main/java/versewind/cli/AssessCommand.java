@@ -5,6 +5,7 @@ import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
+import versewind.organ.NotationException;
 import versewind.plan.Verse;
 import versewind.rules.Advice;
 import versewind.rules.Assessment;
@@ -41,7 +42,7 @@ final class AssessCommand {
         return Options.withExitStatus(spec, "A verse wants attention.");
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, UsageException {
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, NotationException {
         OpenPlan open = commands.plan(Options.operand(typed));
         CharsetFallback lettering = commands.lettering();
         OrganSound sound =
@@ -51,7 +52,7 @@ final class AssessCommand {
                 : expected(typed, open, sound, lettering);
     }
 
-    private static OrganSound heeding(OpenPlan open) throws UsageException {
+    private static OrganSound heeding(OpenPlan open) throws NotationException {
         if (open.plan().answered().isEmpty()) {
             throw new UsageException("Of no verse of this plan was it said how it was heard, so there is nothing that "
                     + HEARD + " could take into account.");
@@ -78,7 +79,7 @@ final class AssessCommand {
     }
 
     private static Reply attended(ParseResult typed, OpenPlan open, OrganSound sound, CharsetFallback lettering)
-            throws UsageException {
+            throws NotationException {
         Attendance attendance = Attendance.of(open.plan(), sound, numbers(typed.matchedOptionValue(PEOPLE, "")));
         String results = typed.hasMatchedOption(Options.JSON)
                 ? AssessmentJson.of(open.plan(), attendance)
@@ -89,7 +90,7 @@ final class AssessCommand {
                 unsavedWork(open, "assessed"));
     }
 
-    private static List<Integer> numbers(String typed) throws UsageException {
+    private static List<Integer> numbers(String typed) throws NotationException {
         List<Integer> numbers = new ArrayList<>();
         for (String number : typed.split(",", -1)) {
             numbers.add(Options.whole(PEOPLE, number.strip(), 1, Verse.MOST_PEOPLE));

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import versewind.organ.NotationException;
 import versewind.sound.Calibration;
 import versewind.sound.Fit;
 import versewind.sound.MeterReading;
@@ -76,12 +77,12 @@ final class CalibrateCommand {
         return Options.withExitStatus(spec, "A reading fits nothing else.");
     }
 
-    static Reply run(ParseResult typed, Library library, CharsetFallback lettering) throws BadFile, UsageException {
+    static Reply run(ParseResult typed, Library library, CharsetFallback lettering) throws BadFile, NotationException {
         CalibrateCommand command = new CalibrateCommand(typed, library, library.openOrgan(Options.operand(typed)));
         return typed.hasMatchedOption(UNDO) ? command.undo() : command.calibrate(lettering);
     }
 
-    private Reply undo() throws UsageException {
+    private Reply undo() throws NotationException {
         Calibration calibration = open.organ().calibration();
         if (typed.hasMatchedPositional(1) || typed.hasMatchedOption(WRITE) || typed.hasMatchedOption(LEAVE_OUT)) {
             throw new UsageException(UNDO + " stands alone: it takes the whole calibration back.");
@@ -94,7 +95,7 @@ final class CalibrateCommand {
                 + counted(calibration.kept().size()) + ", and the trims found by them.\n");
     }
 
-    private Reply calibrate(CharsetFallback lettering) throws BadFile, UsageException {
+    private Reply calibrate(CharsetFallback lettering) throws BadFile, NotationException {
         KnownOrgan organ = open.organ();
         Calibration rests = organ.calibration();
         OrganSound before = organ.soundBeforeReadings();
@@ -125,7 +126,7 @@ final class CalibrateCommand {
         return Optional.ofNullable(typed.matchedOptionValue(PLAN, (String) null));
     }
 
-    private List<MeterReading> readings(Calibration rests, OrganSound before) throws BadFile, UsageException {
+    private List<MeterReading> readings(Calibration rests, OrganSound before) throws BadFile, NotationException {
         List<MeterReading> readings = new ArrayList<>(rests.readings());
         if (typed.hasMatchedPositional(1)) {
             String file = typed.matchedPositionalValue(1, "");
@@ -149,7 +150,7 @@ final class CalibrateCommand {
                 .toList();
     }
 
-    private List<ReadingDesign.Proposed> next(OrganSound sound) throws BadFile, UsageException {
+    private List<ReadingDesign.Proposed> next(OrganSound sound) throws BadFile, NotationException {
         String number = typed.matchedOptionValue(NEXT, Integer.toString(USUAL_NEXT));
         if (!number.matches("[0-9]{1,4}") || Integer.parseInt(number) > MOST_NEXT) {
             throw new UsageException(
@@ -165,7 +166,7 @@ final class CalibrateCommand {
         return ReadingDesign.of(sound, plan.plan(), Integer.parseInt(number));
     }
 
-    private void save(KnownOrgan organ) throws UsageException {
+    private void save(KnownOrgan organ) throws NotationException {
         SaveOutcome outcome = library.saveOrgan(open.with(organ));
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
             throw new UsageException(

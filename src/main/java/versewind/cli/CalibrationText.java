@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
-import versewind.organ.RegistrationFormat;
+import versewind.organ.RegistrationText;
 import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
 import versewind.sound.Fit;
@@ -161,11 +161,11 @@ final class CalibrationText {
 
     private String drawn(MeterReading reading) {
         Registration drawn = reading.registration();
-        String stops = RegistrationFormat.typed(before, drawn);
+        String stops = new RegistrationText(before).format(drawn);
         String sung = reading.sung()
                 .map(sing ->
                         "; " + sing.singers() + " singing, " + sing.strength().word())
                 .orElse("");
-        return (stops.isEmpty() ? "nothing drawn" : stops) + sung;
+        return (stops.isEmpty() ? RegistrationText.NOTHING : stops) + sung;
     }
 }

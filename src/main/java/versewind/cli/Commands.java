@@ -3,6 +3,7 @@ package versewind.cli;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import versewind.organ.NotationException;
 import versewind.store.BadFile;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
@@ -52,7 +53,7 @@ public final class Commands {
                 return desk(rest.get(1));
             }
             return opensEditor(rest) ? edit(rest.stream().findFirst()) : Syntax.reply(rest, this);
-        } catch (BadFile | UsageException | NoTerminalException sentence) {
+        } catch (BadFile | NotationException | NoTerminalException sentence) {
             return Reply.bad(sentence.getMessage());
         }
     }
@@ -77,14 +78,14 @@ public final class Commands {
     }
 
     /** The plan that an operand means: a file, a name among the plans, or "-" for the standard input. */
-    OpenPlan plan(String operand) throws BadFile, UsageException {
+    OpenPlan plan(String operand) throws BadFile, NotationException {
         return operand.equals(Options.INPUT)
                 ? library().readPlan(surroundings.standardInput())
                 : library().openPlan(operand);
     }
 
     /** Runs the editor. */
-    Reply edit(Optional<String> plan) throws BadFile, UsageException, NoTerminalException {
+    Reply edit(Optional<String> plan) throws BadFile, NotationException, NoTerminalException {
         Library library = library();
         Optional<OpenPlan> open = plan.isPresent() ? Optional.of(library.openPlan(plan.get())) : Optional.empty();
         Editor.run(library, open, surroundings.today());
@@ -92,7 +93,7 @@ public final class Commands {
     }
 
     /** Runs the desk. */
-    Reply desk(String plan) throws BadFile, UsageException, NoTerminalException {
+    Reply desk(String plan) throws BadFile, NotationException, NoTerminalException {
         Editor.runDesk(library(), library().openPlan(plan), surroundings.today());
         return Reply.good("");
     }
@@ -102,7 +103,7 @@ public final class Commands {
     }
 
     /** The library; it is looked for, and made if it has to be, only when it is needed. */
-    Library library() throws BadFile, UsageException {
+    Library library() throws BadFile, NotationException {
         if (library.isEmpty()) {
             library = Optional.of(whereabouts.library(surroundings));
         }

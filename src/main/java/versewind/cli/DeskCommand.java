@@ -2,6 +2,7 @@ package versewind.cli;
 
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import versewind.organ.NotationException;
 import versewind.store.BadFile;
 import versewind.terminal.NoTerminalException;
 
@@ -21,7 +22,7 @@ final class DeskCommand {
         return Options.withHelp(spec);
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, UsageException, NoTerminalException {
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, NotationException, NoTerminalException {
         return commands.desk(Options.operand(typed));
     }
 }

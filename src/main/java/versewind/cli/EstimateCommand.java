@@ -10,7 +10,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
+import versewind.organ.Names;
+import versewind.organ.NotationException;
 import versewind.organ.Registration;
+import versewind.organ.RegistrationText;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
@@ -46,13 +49,13 @@ final class EstimateCommand {
     private final ParseResult typed;
     private final KnownOrgan organ;
     private final Instrument instrument;
-    private final RegistrationParser knobs;
+    private final RegistrationText text;
 
     private EstimateCommand(ParseResult typed, KnownOrgan organ) {
         this.typed = typed;
         this.organ = organ;
         this.instrument = organ.instrument();
-        this.knobs = new RegistrationParser(instrument);
+        this.text = new RegistrationText(instrument);
     }
 
     static CommandSpec spec() {
@@ -107,12 +110,12 @@ final class EstimateCommand {
         return Stream.of(values).map(word).collect(Collectors.joining(", "));
     }
 
-    static Reply run(ParseResult typed, Library library, CharsetFallback lettering) throws BadFile, UsageException {
+    static Reply run(ParseResult typed, Library library, CharsetFallback lettering) throws BadFile, NotationException {
         KnownOrgan organ = library.openOrgan(Options.operand(typed)).organ();
         return new EstimateCommand(typed, organ).reply(lettering);
     }
 
-    private Reply reply(CharsetFallback lettering) throws UsageException {
+    private Reply reply(CharsetFallback lettering) throws NotationException {
         Verse verse = verse();
         int people = verse.mode() == Mode.SMALL_CHOIR ? USUAL_PEOPLE : people().orElse(USUAL_PEOPLE);
         OptionalInt tempo = number(TEMPO, Hymn.SLOWEST_TEMPO, Hymn.FASTEST_TEMPO);
@@ -129,7 +132,7 @@ final class EstimateCommand {
         return FOLDERS_AND_ENDING.matcher(Options.operand(typed)).replaceAll("");
     }
 
-    private Verse verse() throws UsageException {
+    private Verse verse() throws NotationException {
         Mode mode = choice(MODE, Mode.values(), Mode::word, Mode.CONGREGATION);
         OptionalInt voices = mode == Mode.SMALL_CHOIR ? people() : OptionalInt.empty();
         return Verses.blank(instrument, VerseKind.VERSE)
@@ -141,33 +144,33 @@ final class EstimateCommand {
                 .withRegistration(registration());
     }
 
-    private OptionalInt people() throws UsageException {
+    private OptionalInt people() throws NotationException {
         return number(PEOPLE, 1, Verse.MOST_PEOPLE);
     }
 
-    private HandsAndFeet hands() throws UsageException {
+    private HandsAndFeet hands() throws NotationException {
         HandsAndFeet.Layout layout =
                 choice(HANDS, HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word, HandsAndFeet.Layout.FOUR_PARTS);
         int right = manual(RIGHT, instrument.mainDivision());
         return new HandsAndFeet(layout, right, manual(LEFT, right));
     }
 
-    private int manual(String option, int otherwise) throws UsageException {
-        return typed.hasMatchedOption(option) ? knobs.manual(typed.matchedOptionValue(option, "")) : otherwise;
+    private int manual(String option, int otherwise) throws NotationException {
+        return typed.hasMatchedOption(option) ? text.manual(typed.matchedOptionValue(option, "")) : otherwise;
     }
 
-    private Registration registration() throws UsageException {
-        Registration drawn = knobs.drawn(typed.matchedOptionValue(DRAW, ""));
+    private Registration registration() throws NotationException {
+        Registration drawn = text.parse(typed.matchedOptionValue(DRAW, ""));
         for (String box : typed.matchedOptionValue(BOX, List.<String>of())) {
-            drawn = knobs.withBox(drawn, box);
+            drawn = text.withBoxes(drawn, box);
         }
         for (String tremulant : typed.matchedOptionValue(TREMULANT, List.<String>of())) {
-            drawn = knobs.withTremulant(drawn, tremulant);
+            drawn = text.withTremulant(drawn, tremulant);
         }
         return drawn;
     }
 
-    private <T> T choice(String option, T[] values, Function<T, String> word, T otherwise) throws UsageException {
+    private <T> T choice(String option, T[] values, Function<T, String> word, T otherwise) throws NotationException {
         if (!typed.hasMatchedOption(option)) {
             return otherwise;
         }
@@ -176,7 +179,7 @@ final class EstimateCommand {
         return values[names.find(typed.matchedOptionValue(option, ""))];
     }
 
-    private OptionalInt number(String option, int least, int most) throws UsageException {
+    private OptionalInt number(String option, int least, int most) throws NotationException {
         if (!typed.hasMatchedOption(option)) {
             return OptionalInt.empty();
         }

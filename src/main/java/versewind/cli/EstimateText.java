@@ -3,6 +3,8 @@ package versewind.cli;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import versewind.organ.Instrument;
+import versewind.organ.RegistrationText;
+import versewind.plan.HandsAndFeet;
 import versewind.plan.Verse;
 import versewind.rules.Assessment;
 import versewind.rules.Caution;
@@ -28,8 +30,10 @@ final class EstimateText {
         EstimateText text = new EstimateText(page);
         page.line(instrument.toString());
         page.blank();
-        DrawnText.rows(instrument, assessed.verse().registration()).forEach(row -> text.row(row.where(), row.what()));
-        text.row("hands", DrawnText.hands(instrument, assessed.verse().hands()));
+        new RegistrationText(instrument)
+                .parts(assessed.verse().registration())
+                .forEach(part -> text.row(part.where(), part.text()));
+        text.row("hands", hands(instrument, assessed.verse().hands()));
         text.row("singing", singing(assessed.verse(), assessed.estimate(), people));
         page.blank();
         text.levels(assessed.verse(), assessed.estimate());
@@ -38,6 +42,13 @@ final class EstimateText {
         Caution.room(instrument.room()).ifPresent(page::paragraph);
         Caution.hearing(assessed.loudestDba()).ifPresent(page::paragraph);
         return page.text();
+    }
+
+    /** "four parts, on Great". */
+    static String hands(Instrument instrument, HandsAndFeet hands) {
+        String right = instrument.divisions().get(hands.right()).name();
+        String left = instrument.divisions().get(hands.left()).name();
+        return hands.layout().word() + (right.equals(left) ? ", on " + right : ", right " + right + ", left " + left);
     }
 
     private void row(String head, String text) {

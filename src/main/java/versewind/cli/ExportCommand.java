@@ -2,6 +2,7 @@ package versewind.cli;
 
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import versewind.organ.NotationException;
 import versewind.store.BadFile;
 import versewind.store.OpenPlan;
 import versewind.store.PlanCsv;
@@ -25,7 +26,7 @@ final class ExportCommand {
         return Options.withExitStatus(spec);
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, UsageException {
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, NotationException {
         OpenPlan open = commands.plan(Options.operand(typed));
         return new Reply(Reply.GOOD, PlanCsv.of(open.plan(), open.instrument()), "", Reply.Letters.UTF_8);
     }

@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import versewind.organ.Instrument;
+import versewind.organ.NotationException;
+import versewind.organ.RegistrationText;
 import versewind.plan.Hymn;
 import versewind.plan.Occurrence;
 import versewind.plan.Sought;
@@ -38,7 +40,7 @@ final class FindCommand {
         return Options.withExitStatus(spec, "Nothing was found.");
     }
 
-    static Reply run(ParseResult typed, Library library, CharsetFallback lettering) throws BadFile, UsageException {
+    static Reply run(ParseResult typed, Library library, CharsetFallback lettering) throws BadFile, NotationException {
         Sought sought = Sought.of(Options.operand(typed));
         if (sought.words().isEmpty()) {
             throw new UsageException("Nothing is said that could be found. See versewind find --help.");
@@ -92,12 +94,14 @@ final class FindCommand {
                 + (hymn.tune().isBlank() ? "" : ", " + hymn.tune()));
         for (int index : occurrence.verses()) {
             Verse verse = hymn.verses().get(index);
-            String drawn = DrawnText.rows(instrument, verse.registration()).stream()
-                    .map(row -> row.where() + ": " + row.what())
-                    .collect(Collectors.joining("; "));
+            String drawn = new RegistrationText(instrument)
+                    .parts(verse.registration()).stream()
+                            .map(part -> part.where() + ": " + part.text())
+                            .collect(Collectors.joining("; "));
             page.hanging(
                     "    " + page.left(verse.label(), LABEL) + " ",
-                    DrawnText.hands(instrument, verse.hands()) + "; " + (drawn.isEmpty() ? "nothing drawn" : drawn));
+                    EstimateText.hands(instrument, verse.hands()) + "; "
+                            + (drawn.isEmpty() ? RegistrationText.NOTHING : drawn));
         }
     }
 }

@@ -8,7 +8,8 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
-import versewind.store.Nearest;
+import versewind.organ.Nearest;
+import versewind.organ.NotationException;
 
 /** {@code versewind help COMMAND}: how a command is used; also the manual page, and what shells complete. */
 final class HelpCommand {
@@ -36,7 +37,7 @@ final class HelpCommand {
         return Options.withExitStatus(spec);
     }
 
-    static Reply run(ParseResult typed, CommandLine line) throws UsageException {
+    static Reply run(ParseResult typed, CommandLine line) throws NotationException {
         if (typed.hasMatchedOption(MANUAL)) {
             return Reply.good(ManualPage.of(line.getCommandSpec()));
         }

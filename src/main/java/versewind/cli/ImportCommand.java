@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import versewind.organ.NotationException;
 import versewind.store.BadFile;
 import versewind.store.BadRows;
 import versewind.store.Library;
@@ -32,7 +33,7 @@ final class ImportCommand {
         return Options.withExitStatus(spec);
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, UsageException {
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, NotationException {
         String file = Options.operand(typed);
         Library library = commands.library();
         OpenPlan read;
@@ -53,7 +54,7 @@ final class ImportCommand {
         return Reply.good(read.path() + "\n");
     }
 
-    private static Path path(String file) throws UsageException {
+    private static Path path(String file) throws NotationException {
         try {
             return Path.of(file);
         } catch (InvalidPathException impossible) {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import versewind.organ.NotationException;
 import versewind.store.BadFile;
 import versewind.store.Library;
 
@@ -36,7 +37,7 @@ final class LibraryLocator {
     }
 
     /** Takes the option out of what was typed, wherever it stands. One without its folder is left where it is. */
-    static LibraryLocator of(List<String> typed) throws UsageException {
+    static LibraryLocator of(List<String> typed) throws NotationException {
         Optional<String> folder = Optional.empty();
         List<String> rest = new ArrayList<>();
         for (int i = 0; i < typed.size(); i++) {
@@ -64,7 +65,7 @@ final class LibraryLocator {
     }
 
     /** Opens the library; the one in the user's data folder is made if it is not there yet. */
-    Library library(Environment surroundings) throws BadFile, UsageException {
+    Library library(Environment surroundings) throws BadFile, NotationException {
         if (typedFolder.isPresent()) {
             return new Library(existing(surroundings, typedFolder.get(), OPTION));
         }
@@ -82,7 +83,7 @@ final class LibraryLocator {
                 : new Library(surroundings.programFolder().orElse(working));
     }
 
-    private static Path existing(Environment surroundings, String folder, String named) throws UsageException {
+    private static Path existing(Environment surroundings, String folder, String named) throws NotationException {
         Optional<Path> path = path(folder).map(surroundings.workingFolder()::resolve);
         if (folder.isEmpty() || path.filter(Files::isDirectory).isEmpty()) {
             throw new UsageException("There is no folder \"" + folder + "\", which " + named

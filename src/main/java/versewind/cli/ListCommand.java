@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import versewind.organ.NotationException;
 import versewind.screen.Text;
 import versewind.store.BadFile;
 import versewind.store.InstrumentEntry;
@@ -29,7 +30,7 @@ final class ListCommand {
         return Options.withExitStatus(spec, "A plan cannot be read.");
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, UsageException {
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, NotationException {
         Library library = commands.library();
         List<PlanEntry> plans = library.catalogue().read().stream()
                 .sorted(Comparator.comparing((PlanEntry entry) ->

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import picocli.CommandLine.ParseResult;
 import versewind.acoustics.ThirdOctaves;
+import versewind.organ.NotationException;
 
 /** Reads the numbers that were typed for an option. */
 final class Numbers {
@@ -27,7 +28,7 @@ final class Numbers {
     }
 
     /** What was typed for an option that is needed. */
-    String needed(String option) throws UsageException {
+    String needed(String option) throws NotationException {
         if (!has(option)) {
             throw new UsageException(option + " is needed for this. See versewind reckon --help.");
         }
@@ -40,17 +41,17 @@ final class Numbers {
     }
 
     /** One number that is needed. */
-    double one(String option) throws UsageException {
+    double one(String option) throws NotationException {
         return number(option, needed(option).strip());
     }
 
     /** One number, or another where none was typed. */
-    double one(String option, double otherwise) throws UsageException {
+    double one(String option, double otherwise) throws NotationException {
         return has(option) ? one(option) : otherwise;
     }
 
     /** Several numbers, a hyphen for a level of nothing. */
-    double[] several(String option) throws UsageException {
+    double[] several(String option) throws NotationException {
         List<Double> numbers = new ArrayList<>();
         for (String part : BETWEEN.split(needed(option).strip(), -1)) {
             numbers.add(part.equals(LevelText.NONE) ? Double.NEGATIVE_INFINITY : number(option, part));
@@ -59,7 +60,7 @@ final class Numbers {
     }
 
     /** Pairs with a colon between the two numbers, "12.4:0.05". */
-    List<double[]> pairs(String option) throws UsageException {
+    List<double[]> pairs(String option) throws NotationException {
         List<double[]> pairs = new ArrayList<>();
         for (String part : BETWEEN.split(needed(option).strip(), -1)) {
             String[] both = COLON.split(part, -1);
@@ -72,7 +73,7 @@ final class Numbers {
     }
 
     /** Levels of all third octaves: one each from 25 Hz up, or some as "1000=60", the others silent. */
-    double[] thirdOctaves(String option) throws UsageException {
+    double[] thirdOctaves(String option) throws NotationException {
         if (!needed(option).contains("=")) {
             double[] levels = several(option);
             if (levels.length != ThirdOctaves.COUNT) {
@@ -98,7 +99,7 @@ final class Numbers {
         return levels;
     }
 
-    private static double number(String option, String part) throws UsageException {
+    private static double number(String option, String part) throws NotationException {
         if (!NUMBER.matcher(part).matches()) {
             throw new UsageException(option + " takes numbers, not \"" + part + "\".");
         }

@@ -7,6 +7,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
+import versewind.organ.NotationException;
 
 /** How commands, options and operands are described. */
 final class Options {
@@ -101,7 +102,7 @@ final class Options {
     }
 
     /** A whole number that was typed for an option. */
-    static int whole(String option, String typed, int least, int most) throws UsageException {
+    static int whole(String option, String typed, int least, int most) throws NotationException {
         boolean isWhole = typed.matches("[0-9]{1,9}");
         if (!isWhole || Integer.parseInt(typed) < least || Integer.parseInt(typed) > most) {
             throw new UsageException(

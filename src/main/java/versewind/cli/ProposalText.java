@@ -3,6 +3,7 @@ package versewind.cli;
 import java.util.List;
 import java.util.Locale;
 import versewind.organ.Instrument;
+import versewind.organ.RegistrationText;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
@@ -81,10 +82,10 @@ final class ProposalText {
     }
 
     private void drawn(String indent, Proposal proposal) {
-        for (DrawnText.Row row : DrawnText.rows(instrument, proposal.registration())) {
-            page.hanging(indent + page.left(row.where(), WHERE), row.what());
+        for (RegistrationText.Part part : new RegistrationText(instrument).parts(proposal.registration())) {
+            page.hanging(indent + page.left(part.where(), WHERE), part.text());
         }
-        page.hanging(indent + page.left("hands", WHERE), DrawnText.hands(instrument, proposal.hands()));
+        page.hanging(indent + page.left("hands", WHERE), EstimateText.hands(instrument, proposal.hands()));
     }
 
     private void hymn(int index, ServiceProposal found) {

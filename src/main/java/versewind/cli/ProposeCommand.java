@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import versewind.organ.NotationException;
 import versewind.plan.Edit;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -53,7 +54,7 @@ final class ProposeCommand {
         return Options.withExitStatus(spec, "For some verse nothing could be proposed, or the search was stopped.");
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, UsageException {
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, NotationException {
         OpenPlan open = commands.plan(Options.operand(typed));
         boolean writes = typed.hasMatchedOption(WRITE);
         if (writes) {
@@ -72,7 +73,7 @@ final class ProposeCommand {
                 : together(typed, open, hymn, registrant, commands);
     }
 
-    private static void refuseWhereUnsafe(OpenPlan open) throws UsageException {
+    private static void refuseWhereUnsafe(OpenPlan open) throws NotationException {
         if (open.fingerprint().equals(Fingerprint.NO_FILE)) {
             throw new UsageException("The plan has no file to write to. Leave " + WRITE + " out.");
         }
@@ -83,7 +84,7 @@ final class ProposeCommand {
         }
     }
 
-    private static Optional<Integer> hymn(ParseResult typed, Plan plan) throws UsageException {
+    private static Optional<Integer> hymn(ParseResult typed, Plan plan) throws NotationException {
         if (!typed.hasMatchedOption(HYMN)) {
             return Optional.empty();
         }
@@ -116,7 +117,7 @@ final class ProposeCommand {
     }
 
     private static Optional<VersePlace> verse(ParseResult typed, Plan plan, Optional<Integer> hymn)
-            throws UsageException {
+            throws NotationException {
         if (!typed.hasMatchedOption(VERSE)) {
             return Optional.empty();
         }
@@ -146,7 +147,7 @@ final class ProposeCommand {
 
     private static Reply forVerse(
             ParseResult typed, OpenPlan open, RegistrationProposer.OfVerse found, Commands commands)
-            throws BadFile, UsageException {
+            throws BadFile, NotationException {
         String words = AssessCommand.unsavedWork(open, "looked at");
         Plan plan = open.plan();
         if (typed.hasMatchedOption(WRITE) && !found.proposals().isEmpty()) {
@@ -170,7 +171,7 @@ final class ProposeCommand {
             Optional<Integer> hymn,
             RegistrationProposer registrant,
             Commands commands)
-            throws BadFile, UsageException {
+            throws BadFile, NotationException {
         SearchProgress watcher = watcher(commands.surroundings().meanwhile());
         ServiceProposal found = hymn.isPresent()
                 ? registrant.forHymn(open.plan(), hymn.get(), watcher)
@@ -216,7 +217,7 @@ final class ProposeCommand {
                         + (found.unsearched() == 1 ? " verse was" : " verses were") + " not reached.\n";
     }
 
-    private static String write(Library library, OpenPlan open, Plan plan, int verses) throws UsageException {
+    private static String write(Library library, OpenPlan open, Plan plan, int verses) throws NotationException {
         SaveOutcome outcome = library.savePlan(open.with(plan), WhenChanged.REFUSE);
         if (outcome instanceof SaveOutcome.NotSaved notSaved) {
             throw new UsageException("The plan was not saved to " + notSaved.path() + ": " + notSaved.why());

@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import versewind.organ.NotationException;
 import versewind.stoplist.NewInstrument;
 import versewind.stoplist.StopList;
 import versewind.store.BadFile;
@@ -46,7 +47,7 @@ final class ReadStopsCommand {
         return Options.withExitStatus(spec, "Something in the list wants a second look.");
     }
 
-    static Reply run(ParseResult typed, Library library, CharsetFallback lettering) throws BadFile, UsageException {
+    static Reply run(ParseResult typed, Library library, CharsetFallback lettering) throws BadFile, NotationException {
         String file = Options.operand(typed);
         ReadOrgan organ = ReadOrgan.of(file.equals(Options.INPUT) ? PlainText.of(System.in) : PlainText.of(file));
         StopList list = organ.list();
@@ -75,7 +76,7 @@ final class ReadStopsCommand {
     }
 
     private static String saved(Library library, String file, ReadOrgan organ, Optional<NewInstrument> made)
-            throws UsageException {
+            throws NotationException {
         if (!file.endsWith(ENDING)) {
             throw new UsageException(
                     "\"" + file + "\" does not end in " + ENDING + ". Write it like \"instruments/x.json\".");

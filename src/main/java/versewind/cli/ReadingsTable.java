@@ -17,7 +17,10 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import versewind.organ.Instrument;
+import versewind.organ.Names;
+import versewind.organ.NotationException;
 import versewind.organ.Registration;
+import versewind.organ.RegistrationText;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Singing;
 import versewind.sound.MeterReading;
@@ -49,20 +52,19 @@ final class ReadingsTable {
     static final List<String> COLUMNS =
             List.of(DATE, DRAW, BOX, HANDS, RIGHT, LEFT, SEAT, PEOPLE, SINGERS, SINGING, LEVEL);
 
-    private static final Pattern PARTS = Pattern.compile(";");
     private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
     private static final int MOST_PEOPLE = 50_000;
 
     private final String place;
     private final OrganSound sound;
     private final Instrument instrument;
-    private final RegistrationParser knobs;
+    private final RegistrationText text;
 
     private ReadingsTable(String place, OrganSound sound) {
         this.place = place;
         this.sound = sound;
         this.instrument = sound.organ();
-        this.knobs = new RegistrationParser(instrument);
+        this.text = new RegistrationText(instrument);
     }
 
     /**
@@ -72,7 +74,7 @@ final class ReadingsTable {
      * @param text what is in it
      * @param sound the organ
      */
-    static List<MeterReading> read(String place, String text, OrganSound sound) throws UsageException {
+    static List<MeterReading> read(String place, String text, OrganSound sound) throws NotationException {
         ReadingsTable table = new ReadingsTable(place, sound);
         String clean = text.startsWith("\uFEFF") ? text.substring(1) : text;
         CSVFormat format = CSVFormat.RFC4180
@@ -103,7 +105,7 @@ final class ReadingsTable {
                 .orElse(',');
     }
 
-    private List<MeterReading> readings(CSVParser parser) throws UsageException {
+    private List<MeterReading> readings(CSVParser parser) throws NotationException {
         Map<String, Integer> columns = new HashMap<>();
         List<MeterReading> readings = new ArrayList<>();
         for (CSVRecord row : parser) {
@@ -113,7 +115,7 @@ final class ReadingsTable {
             } else {
                 try {
                     readings.add(reading(row, columns));
-                } catch (UsageException | IllegalArgumentException wrong) {
+                } catch (NotationException | IllegalArgumentException wrong) {
                     throw new UsageException(where + ": " + sentence(wrong.getMessage()));
                 }
             }
@@ -130,7 +132,7 @@ final class ReadingsTable {
         return capital.endsWith(".") ? capital : capital + ".";
     }
 
-    private static Map<String, Integer> columns(CSVRecord head, String where) throws UsageException {
+    private static Map<String, Integer> columns(CSVRecord head, String where) throws NotationException {
         Map<String, Integer> columns = new HashMap<>();
         for (int i = 0; i < head.size(); i++) {
             String name = head.get(i).strip();
@@ -161,14 +163,11 @@ final class ReadingsTable {
         return at == null || at >= row.size() ? "" : row.get(at).strip();
     }
 
-    private MeterReading reading(CSVRecord row, Map<String, Integer> columns) throws UsageException {
+    private MeterReading reading(CSVRecord row, Map<String, Integer> columns) throws NotationException {
         if (row.size() > columns.size()) {
             throw new UsageException("There are more cells than columns. Put what is drawn between quotation marks.");
         }
-        Registration drawn = knobs.drawn(cell(row, columns, DRAW));
-        for (String box : PARTS.split(cell(row, columns, BOX), -1)) {
-            drawn = box.isBlank() ? drawn : knobs.withBox(drawn, box);
-        }
+        Registration drawn = text.withBoxes(text.parse(cell(row, columns, DRAW)), cell(row, columns, BOX));
         OptionalInt singers = whole(cell(row, columns, SINGERS), SINGERS);
         int people = whole(cell(row, columns, PEOPLE), PEOPLE).orElse(singers.orElse(0));
         Singing singing = choice(
@@ -193,7 +192,7 @@ final class ReadingsTable {
         return reading;
     }
 
-    private HandsAndFeet hands(CSVRecord row, Map<String, Integer> columns) throws UsageException {
+    private HandsAndFeet hands(CSVRecord row, Map<String, Integer> columns) throws NotationException {
         HandsAndFeet.Layout layout = choice(
                 cell(row, columns, HANDS),
                 "The hands cannot play",
@@ -202,18 +201,18 @@ final class ReadingsTable {
                 HandsAndFeet.Layout.FOUR_PARTS);
         String right = cell(row, columns, RIGHT);
         String left = cell(row, columns, LEFT);
-        int rightHand = right.isEmpty() ? instrument.mainDivision() : knobs.manual(right);
-        return new HandsAndFeet(layout, rightHand, left.isEmpty() ? rightHand : knobs.manual(left));
+        int rightHand = right.isEmpty() ? instrument.mainDivision() : text.manual(right);
+        return new HandsAndFeet(layout, rightHand, left.isEmpty() ? rightHand : text.manual(left));
     }
 
-    private static String date(String typed) throws UsageException {
+    private static String date(String typed) throws NotationException {
         if (!typed.isEmpty() && !DAY.matcher(typed).matches()) {
             throw new UsageException("\"" + typed + "\" is no date. Write it like \"2026-10-04\".");
         }
         return typed;
     }
 
-    private static double level(String typed) throws UsageException {
+    private static double level(String typed) throws NotationException {
         try {
             return Double.parseDouble(typed.replace(',', '.'));
         } catch (NumberFormatException noNumber) {
@@ -221,7 +220,7 @@ final class ReadingsTable {
         }
     }
 
-    private static OptionalInt whole(String typed, String column) throws UsageException {
+    private static OptionalInt whole(String typed, String column) throws NotationException {
         if (typed.isEmpty()) {
             return OptionalInt.empty();
         }
@@ -233,7 +232,7 @@ final class ReadingsTable {
     }
 
     private static <T> T choice(String typed, String none, T[] values, Function<T, String> word, T otherwise)
-            throws UsageException {
+            throws NotationException {
         if (typed.isEmpty()) {
             return otherwise;
         }

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import versewind.organ.Names;
+import versewind.organ.NotationException;
 
 /** {@code versewind reckon WHAT}: the published methods by themselves, for numbers that were measured or printed. */
 final class ReckonCommand {
@@ -83,12 +85,12 @@ final class ReckonCommand {
         spec.addOption(Options.valued(DIRECTIVITY, "Q", "room: directivity of the source; 1 if not given."));
     }
 
-    static Reply run(ParseResult typed, CharsetFallback lettering) throws UsageException {
+    static Reply run(ParseResult typed, CharsetFallback lettering) throws NotationException {
         ComputedFigures figures = figures(Options.operand(typed), new Numbers(typed));
         return Reply.good(typed.hasMatchedOption(Options.JSON) ? figures.json() : figures.text(lettering));
     }
 
-    private static ComputedFigures figures(String what, Numbers numbers) throws UsageException {
+    private static ComputedFigures figures(String what, Numbers numbers) throws NotationException {
         int place = new Names("There is nothing to reckon called", "There are", WHAT).find(what);
         try {
             return switch (WHAT.get(place)) {

@@ -14,13 +14,14 @@ import versewind.acoustics.DiffuseField;
 import versewind.acoustics.Reverberation;
 import versewind.acoustics.RoomConstant;
 import versewind.acoustics.SchroederFrequency;
+import versewind.organ.NotationException;
 
 /** What a room does to sound, in one band. */
 final class RoomFigures {
 
     private RoomFigures() {}
 
-    static ComputedFigures of(Numbers numbers) throws UsageException {
+    static ComputedFigures of(Numbers numbers) throws NotationException {
         double volumeM3 = numbers.one(VOLUME);
         if (numbers.has(TIME) == numbers.has(SURFACES)) {
             throw new UsageException("A room needs either " + SURFACES + " or " + TIME + ".");
@@ -50,7 +51,7 @@ final class RoomFigures {
         return timeS;
     }
 
-    private static double surfaces(ComputedFigures figures, double volumeM3, Numbers numbers) throws UsageException {
+    private static double surfaces(ComputedFigures figures, double volumeM3, Numbers numbers) throws NotationException {
         List<double[]> pairs = numbers.pairs(SURFACES);
         double[] areasM2 = pairs.stream().mapToDouble(pair -> pair[0]).toArray();
         double[] coefficients = pairs.stream().mapToDouble(pair -> pair[1]).toArray();

@@ -6,6 +6,8 @@ import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
+import versewind.organ.Names;
+import versewind.organ.NotationException;
 import versewind.sheet.Sheet;
 import versewind.sheet.SheetHtml;
 import versewind.sheet.SheetOptions;
@@ -58,7 +60,7 @@ final class SheetCommand {
         return Options.withExitStatus(spec, "A verse wants attention.");
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, UsageException {
+    static Reply run(ParseResult typed, Commands commands) throws BadFile, NotationException {
         Format format = format(typed);
         OpenPlan open = commands.library().openPlan(Options.operand(typed));
         Sheet sheet = Sheet.of(open.plan(), open.organ().sound(), wishes(typed));
@@ -87,7 +89,7 @@ final class SheetCommand {
                 typed.hasMatchedOption(LADDER) ? SheetOptions.Steps.SHOWN : SheetOptions.Steps.LEFT_OUT);
     }
 
-    private static Format format(ParseResult typed) throws UsageException {
+    private static Format format(ParseResult typed) throws NotationException {
         if (!typed.hasMatchedOption(FORMAT)) {
             String file = typed.matchedOptionValue(OUTPUT, "");
             return file.matches("(?i).*\\.html?") ? Format.HTML : Format.TEXT;

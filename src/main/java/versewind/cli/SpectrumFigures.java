@@ -18,6 +18,8 @@ import versewind.acoustics.SoundField;
 import versewind.acoustics.Speech;
 import versewind.acoustics.StationaryLoudness;
 import versewind.acoustics.ThirdOctaves;
+import versewind.organ.Names;
+import versewind.organ.NotationException;
 
 /** How loud a spectrum is, and how well one is heard beside another. */
 final class SpectrumFigures {
@@ -27,7 +29,7 @@ final class SpectrumFigures {
 
     private SpectrumFigures() {}
 
-    static ComputedFigures loudness(Numbers numbers) throws UsageException {
+    static ComputedFigures loudness(Numbers numbers) throws NotationException {
         double[] levelsDb = numbers.thirdOctaves(LEVELS);
         double[] power = Arrays.stream(levelsDb).map(ThirdOctaves::power).toArray();
         int field = new Names("There is no field", "The fields are", FIELDS).find(numbers.or(FIELD, FIELDS.get(0)));
@@ -46,7 +48,7 @@ final class SpectrumFigures {
                 .with("specificSonePerBark", loudness.specific());
     }
 
-    static ComputedFigures audibility(Numbers numbers) throws UsageException {
+    static ComputedFigures audibility(Numbers numbers) throws NotationException {
         AudibilityProcedure procedure = procedure(numbers);
         double[] nothing = new double[procedure.bands()];
         Arrays.fill(nothing, Double.NEGATIVE_INFINITY);
@@ -85,7 +87,7 @@ final class SpectrumFigures {
                 .with("levelDistortion", columns[4]);
     }
 
-    private static AudibilityProcedure procedure(Numbers numbers) throws UsageException {
+    private static AudibilityProcedure procedure(Numbers numbers) throws NotationException {
         List<AudibilityProcedure> all = AudibilityProcedure.ALL;
         List<String> words = all.stream().map(AudibilityProcedure::word).toList();
         String usual = AudibilityProcedure.THIRD_OCTAVE.word();
@@ -93,7 +95,7 @@ final class SpectrumFigures {
     }
 
     private static double[] spectrumDb(Numbers numbers, String option, AudibilityProcedure procedure)
-            throws UsageException {
+            throws NotationException {
         String typed = numbers.needed(option);
         for (Speech.Effort effort : Speech.Effort.values()) {
             if (effort.word().equals(typed.strip())) {
@@ -113,7 +115,8 @@ final class SpectrumFigures {
         return numbers.several(option);
     }
 
-    private static Optional<double[]> importance(Numbers numbers, AudibilityProcedure procedure) throws UsageException {
+    private static Optional<double[]> importance(Numbers numbers, AudibilityProcedure procedure)
+            throws NotationException {
         if (!numbers.has(IMPORTANCE)) {
             return Optional.empty();
         }

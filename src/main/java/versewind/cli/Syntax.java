@@ -14,8 +14,9 @@ import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
+import versewind.organ.Nearest;
+import versewind.organ.NotationException;
 import versewind.store.BadFile;
-import versewind.store.Nearest;
 import versewind.terminal.NoTerminalException;
 
 /** Commands and options: which there are, and what was meant by those that there are not. */
@@ -26,7 +27,7 @@ final class Syntax {
     private Syntax() {}
 
     /** Does what was typed. */
-    static Reply reply(List<String> typed, Commands commands) throws BadFile, UsageException, NoTerminalException {
+    static Reply reply(List<String> typed, Commands commands) throws BadFile, NotationException, NoTerminalException {
         CommandLine line = new CommandLine(spec());
         line.setExpandAtFiles(false);
         ParseResult whole = read(line, typed);
@@ -68,7 +69,7 @@ final class Syntax {
                         : NAME + " " + commands.surroundings().version() + "\n");
     }
 
-    private static ParseResult read(CommandLine line, List<String> typed) throws UsageException {
+    private static ParseResult read(CommandLine line, List<String> typed) throws NotationException {
         try {
             return line.parseArgs(typed.toArray(String[]::new));
         } catch (ParameterException wrong) {

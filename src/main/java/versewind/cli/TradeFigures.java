@@ -8,6 +8,7 @@ import versewind.acoustics.NoiseDose;
 import versewind.acoustics.NoiseDose.EuropeanValue;
 import versewind.acoustics.NoiseDose.Exposure;
 import versewind.organ.Footage;
+import versewind.organ.NotationException;
 import versewind.rules.Caution;
 
 /** What a day does to the ears, and what a footage sounds. */
@@ -18,7 +19,7 @@ final class TradeFigures {
 
     private TradeFigures() {}
 
-    static ComputedFigures dose(Numbers numbers) throws UsageException {
+    static ComputedFigures dose(Numbers numbers) throws NotationException {
         List<Exposure> day = numbers.pairs(PARTS).stream()
                 .map(pair -> new Exposure(pair[0], pair[1]))
                 .toList();
@@ -50,7 +51,7 @@ final class TradeFigures {
         };
     }
 
-    static ComputedFigures pitch(Numbers numbers) throws UsageException {
+    static ComputedFigures pitch(Numbers numbers) throws NotationException {
         String typed = numbers.needed(FEET).strip();
         Footage footage = Footage.parse(typed)
                 .orElseThrow(

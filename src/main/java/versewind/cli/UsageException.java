@@ -1,10 +1,12 @@
 package versewind.cli;
 
-/** Something was typed that cannot be understood; the message is a sentence that says what and what to do. */
-final class UsageException extends Exception {
+import versewind.organ.NotationException;
+
+/** A command line that cannot be carried out. The message is a sentence: what is wrong, and what would be right. */
+final class UsageException extends NotationException {
     private static final long serialVersionUID = 1L;
 
     UsageException(String sentence) {
-        super(sentence, null, false, false);
+        super(sentence);
     }
 }

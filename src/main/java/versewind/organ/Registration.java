@@ -94,6 +94,11 @@ public record Registration(IndexSet stops, IndexSet couplers, IndexSet tremulant
         return new Registration(stops, others, tremulants, boxes);
     }
 
+    /** With other tremulants. */
+    public Registration withTremulants(IndexSet others) {
+        return new Registration(stops, couplers, others, boxes);
+    }
+
     /** With the box of one division in another position. */
     public Registration withBox(int division, BoxPosition position) {
         List<BoxPosition> others = new ArrayList<>(boxes);

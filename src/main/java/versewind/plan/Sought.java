@@ -1,9 +1,8 @@
 package versewind.plan;
 
-import java.text.Normalizer;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
+import versewind.organ.Names;
 
 /**
  * What somebody looks for: words that all have to be there, in any order. Capitals and accents make no difference.
@@ -12,7 +11,6 @@ import java.util.regex.Pattern;
  */
 public record Sought(List<String> words) {
 
-    private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
     private static final Pattern BLANKS = Pattern.compile("\\s+");
 
     public Sought {
@@ -28,20 +26,7 @@ public record Sought(List<String> words) {
 
     /** A text without accents and capitals. */
     public static String plain(String text) {
-        return isAscii(text)
-                ? text.toLowerCase(Locale.ROOT)
-                : ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFD))
-                        .replaceAll("")
-                        .toLowerCase(Locale.ROOT);
-    }
-
-    private static boolean isAscii(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            if (text.charAt(i) > 0x7E) {
-                return false;
-            }
-        }
-        return true;
+        return Names.plain(text);
     }
 
     /** Whether a text holds every word. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import versewind.organ.RegistrationFormat;
+import versewind.organ.RegistrationText;
 import versewind.plan.HandsAndFeet;
 import versewind.proposal.Proposal;
 import versewind.proposal.ScorePart;
@@ -93,7 +93,7 @@ final class ProposalsView {
             Frame frame, State state, PlanEdit work, Proposal proposal, int columns, int list) {
         String hands = hands(work, proposal.hands());
         List<String> lines = new ArrayList<>(Text.wrapped(
-                RegistrationFormat.typed(work.instrument(), proposal.registration()) + "; " + hands, columns));
+                new RegistrationText(work.instrument()).format(proposal.registration()) + "; " + hands, columns));
         List<String> why = Text.wrapped(proposal.why(), columns);
         lines.addAll(frame.height() < TALL ? why.subList(0, Math.min(SHORT_WHY, why.size())) : why);
         List<ScorePart> parts = proposal.score().parts().stream()

@@ -3,7 +3,7 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import versewind.organ.RegistrationFormat;
+import versewind.organ.RegistrationText;
 import versewind.sound.Calibration;
 import versewind.sound.MeterReading;
 import versewind.sound.ReadingDesign;
@@ -60,7 +60,7 @@ final class ReadingsView {
                 Math.round(kept.afterDba()),
                 reading.seat().word());
         return Text.fit(
-                numbers + RegistrationFormat.typed(work.instrument(), reading.registration()),
+                numbers + new RegistrationText(work.instrument()).format(reading.registration()),
                 width,
                 state.marks().cut());
     }
@@ -77,7 +77,8 @@ final class ReadingsView {
                     .orElse("");
             lines.add("");
             lines.addAll(Text.wrapped(
-                    (marked.date() + "  " + RegistrationFormat.typed(work.instrument(), marked.registration())).strip()
+                    (marked.date() + "  " + new RegistrationText(work.instrument()).format(marked.registration()))
+                                    .strip()
                             + sung,
                     width));
         }
@@ -92,7 +93,7 @@ final class ReadingsView {
 
     private static String proposed(State state, PlanEdit work, ReadingDesign.Proposed proposed) {
         MeterReading reading = proposed.reading();
-        return RegistrationFormat.typed(work.instrument(), reading.registration()) + "; "
+        return new RegistrationText(work.instrument()).format(reading.registration()) + "; "
                 + reading.hands().layout().word() + " on "
                 + work.instrument().divisions().get(reading.hands().right()).name() + gain(state, proposed);
     }

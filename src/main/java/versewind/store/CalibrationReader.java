@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.organ.Division;
 import versewind.organ.Instrument;
+import versewind.organ.Quoted;
 import versewind.organ.Stop;
 import versewind.organ.StopName;
 import versewind.organ.Trims;

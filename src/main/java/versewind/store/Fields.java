@@ -3,6 +3,7 @@ package versewind.store;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import versewind.organ.Quoted;
 
 /** The fields of an object in a file, each read as what it should be. */
 final class Fields {

@@ -9,6 +9,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import versewind.organ.Quoted;
 
 /** Reads the bytes of a file, as many as can be read as JSON and one more, or says why that cannot be. */
 final class FileBytes {

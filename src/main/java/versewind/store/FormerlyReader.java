@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import versewind.organ.FormerNames;
 import versewind.organ.FormerNames.Now;
 import versewind.organ.Instrument;
+import versewind.organ.Quoted;
 import versewind.organ.StopName;
 
 /** Reads what the parts of an instrument were called before; what is gone has a blank name. */

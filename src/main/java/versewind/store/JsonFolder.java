@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import versewind.organ.Nearest;
+import versewind.organ.Quoted;
 
 /** One of the two folders of a library: files that are named by an id and end in ".json". */
 final class JsonFolder {

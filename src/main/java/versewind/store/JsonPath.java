@@ -1,6 +1,7 @@
 package versewind.store;
 
 import java.util.Optional;
+import versewind.organ.Quoted;
 
 /** Where in a file something stands: "hymns[1].verses[2].drawn". Put into words only when it is needed. */
 final class JsonPath {

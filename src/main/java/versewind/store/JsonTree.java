@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
+import versewind.organ.Quoted;
 
 /** Turns the bytes of a JSON file into {@link Node}s, or says where it is broken. */
 final class JsonTree {

@@ -8,6 +8,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import versewind.organ.Quoted;
 
 /**
  * Makes a new library with the instruments and plans that are shipped. It is put together beside its place and moved there

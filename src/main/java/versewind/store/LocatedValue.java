@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import versewind.organ.Nearest;
+import versewind.organ.Quoted;
 
 /**
  * A value where it was found.

@@ -11,6 +11,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import versewind.organ.Instrument;
+import versewind.organ.Nearest;
+import versewind.organ.Quoted;
 
 /** The instruments of a library: listed, opened, found for a plan, saved. */
 final class Organs {

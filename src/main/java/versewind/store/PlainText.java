@@ -8,6 +8,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import versewind.organ.Quoted;
 
 /** A text that somebody wrote, from a file or from what is piped in. */
 public final class PlainText {

@@ -1,20 +1,14 @@
 package versewind.store;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import versewind.organ.BoxPosition;
-import versewind.organ.Coupler;
-import versewind.organ.Division;
-import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
+import versewind.organ.NameList;
 import versewind.organ.Registration;
-import versewind.organ.Tremulant;
+import versewind.organ.RegistrationText;
 import versewind.plan.Hymn;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
@@ -28,11 +22,13 @@ import versewind.plan.Verse;
 public final class PlanCsv {
 
     private final Instrument instrument;
+    private final RegistrationText text;
     private final Map<CsvColumn, String> cells = new EnumMap<>(CsvColumn.class);
     private final StringBuilder written = new StringBuilder(Csv.row(CsvColumn.heads()));
 
     private PlanCsv(Instrument instrument) {
         this.instrument = instrument;
+        this.text = new RegistrationText(instrument);
     }
 
     /** All rows, the first of them with the names of the columns, as RFC 4180 has it. */
@@ -98,29 +94,19 @@ public final class PlanCsv {
         cells.put(
                 CsvColumn.LEFT, instrument.divisions().get(verse.hands().left()).name());
         Registration drawn = verse.registration();
-        cells.put(CsvColumn.STOPS, stops(drawn.stops()));
-        cells.put(
-                CsvColumn.COUPLERS,
-                names(drawn.couplers().stream()
-                        .mapToObj(instrument.couplers()::get)
-                        .map(Coupler::name)
-                        .toList()));
-        cells.put(CsvColumn.BOXES, boxes(drawn));
-        cells.put(
-                CsvColumn.TREMULANTS,
-                names(drawn.tremulants().stream()
-                        .mapToObj(instrument.tremulants()::get)
-                        .map(Tremulant::name)
-                        .toList()));
+        cells.put(CsvColumn.STOPS, text.stops(drawn.stops()));
+        cells.put(CsvColumn.COUPLERS, text.couplers(drawn.couplers()));
+        cells.put(CsvColumn.BOXES, text.boxes(drawn));
+        cells.put(CsvColumn.TREMULANTS, text.tremulants(drawn.tremulants()));
         cells.put(CsvColumn.PISTON, verse.piston());
         cells.put(CsvColumn.NOTE, verse.note());
         cells.put(CsvColumn.MOOD, verse.mood() == Mood.PLAIN ? "" : verse.mood().word());
-        cells.put(CsvColumn.ALWAYS, stops(verse.locks().always()));
-        cells.put(CsvColumn.NEVER, stops(verse.locks().never()));
+        cells.put(CsvColumn.ALWAYS, text.stops(verse.locks().always()));
+        cells.put(CsvColumn.NEVER, text.stops(verse.locks().never()));
         cells.put(
                 CsvColumn.SILENCED,
                 verse.silenced().stream()
-                        .map(each -> CsvList.written(each.rule()) + ": " + CsvList.written(each.note()))
+                        .map(each -> NameList.escaped(each.rule()) + ": " + NameList.escaped(each.note()))
                         .collect(Collectors.joining("; ")));
         cells.put(
                 CsvColumn.HEARD, verse.answer().map(each -> each.heard().word()).orElse(""));
@@ -131,34 +117,5 @@ public final class PlanCsv {
 
     private static String number(OptionalInt number) {
         return number.isPresent() ? Integer.toString(number.getAsInt()) : "";
-    }
-
-    private static String names(List<String> names) {
-        return names.stream().map(CsvList::written).collect(Collectors.joining(", "));
-    }
-
-    private String stops(IndexSet stops) {
-        List<String> parts = new ArrayList<>();
-        for (int d = 0; d < instrument.divisions().size(); d++) {
-            int here = d;
-            List<String> labels = stops.stream()
-                    .mapToObj(instrument.stops()::get)
-                    .filter(knob -> knob.division() == here)
-                    .map(knob -> knob.stop().label())
-                    .toList();
-            if (!labels.isEmpty()) {
-                parts.add(CsvList.written(instrument.divisions().get(d).name()) + ": " + names(labels));
-            }
-        }
-        return String.join("; ", parts);
-    }
-
-    private String boxes(Registration drawn) {
-        List<Division> divisions = instrument.divisions();
-        return IntStream.range(0, divisions.size())
-                .filter(d -> divisions.get(d).isEnclosed() && drawn.boxes().get(d) != BoxPosition.OPEN)
-                .mapToObj(d -> CsvList.written(divisions.get(d).name()) + ": "
-                        + drawn.boxes().get(d).word())
-                .collect(Collectors.joining("; "));
     }
 }

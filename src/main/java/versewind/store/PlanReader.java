@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Pattern;
+import versewind.organ.Quoted;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import versewind.acoustics.AbsorptionTable;
+import versewind.organ.Nearest;
+import versewind.organ.Quoted;
 import versewind.organ.Room;
 import versewind.sound.PossibleRoom;
 

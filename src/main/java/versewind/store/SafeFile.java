@@ -10,6 +10,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import versewind.organ.Quoted;
 
 /**
  * Writes a file so that, whenever the program or the computer stops, the file is the old or the new one: everything goes

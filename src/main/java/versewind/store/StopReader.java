@@ -12,7 +12,9 @@ import versewind.organ.Footage;
 import versewind.organ.Instrument;
 import versewind.organ.KeyName;
 import versewind.organ.MixtureBreak;
+import versewind.organ.Nearest;
 import versewind.organ.Pipe;
+import versewind.organ.Quoted;
 import versewind.organ.Stop;
 import versewind.organ.StopName;
 

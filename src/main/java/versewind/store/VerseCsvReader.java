@@ -2,19 +2,22 @@ package versewind.store;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import versewind.organ.BoxPosition;
-import versewind.organ.Division;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
+import versewind.organ.NameList;
+import versewind.organ.Nearest;
+import versewind.organ.NotationException;
+import versewind.organ.Quoted;
 import versewind.organ.Registration;
-import versewind.organ.Stop;
-import versewind.organ.StopName;
+import versewind.organ.RegistrationText;
 import versewind.plan.Feedback;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HeardAs;
@@ -32,7 +35,7 @@ final class VerseCsvReader {
 
     private final Instrument instrument;
     private final BiFunction<Csv.Row, CsvColumn, String> cell;
-    private final List<String> divisions;
+    private final RegistrationText text;
 
     /**
      * A reader.
@@ -42,7 +45,7 @@ final class VerseCsvReader {
     VerseCsvReader(Instrument instrument, BiFunction<Csv.Row, CsvColumn, String> cell) {
         this.instrument = instrument;
         this.cell = cell;
-        this.divisions = instrument.divisionNames();
+        this.text = new RegistrationText(instrument);
     }
 
     Verse verse(Csv.Row row) throws BadCell {
@@ -65,8 +68,8 @@ final class VerseCsvReader {
     }
 
     private Locks locks(Csv.Row row) throws BadCell {
-        IndexSet always = stops(row, CsvColumn.ALWAYS);
-        IndexSet never = stops(row, CsvColumn.NEVER);
+        IndexSet always = read(row, CsvColumn.ALWAYS, text::stops);
+        IndexSet never = read(row, CsvColumn.NEVER, text::stops);
         if (!always.minus(never).equals(always)) {
             throw new BadCell(CsvColumn.NEVER, "one of these stops is also to be drawn always");
         }
@@ -76,14 +79,16 @@ final class VerseCsvReader {
     private List<Silenced> silenced(Csv.Row row) throws BadCell {
         List<String> rules = Arrays.stream(Rule.values()).map(Rule::word).toList();
         List<Silenced> silenced = new ArrayList<>();
-        IndexSet seen = IndexSet.EMPTY;
-        for (String part : CsvList.parts(cell.apply(row, CsvColumn.SILENCED), ';')) {
-            List<String> sides = CsvList.parts(part, ':');
-            String rule = CsvList.name(sides.get(0));
+        Set<Integer> seen = new HashSet<>();
+        for (String part : NameList.parts(cell.apply(row, CsvColumn.SILENCED), ";")) {
+            List<String> sides = NameList.parts(part, ":");
+            String rule = NameList.name(sides.get(0));
             int found = index(rule, rules, CsvColumn.SILENCED, "there is no rule ", "The rules are");
-            seen = with(seen, found, rule, CsvColumn.SILENCED);
-            silenced.add(
-                    new Silenced(rule, sides.stream().skip(1).map(CsvList::name).collect(Collectors.joining(": "))));
+            if (!seen.add(found)) {
+                throw new BadCell(CsvColumn.SILENCED, Quoted.text(rule) + " stands here twice");
+            }
+            silenced.add(new Silenced(
+                    rule, sides.stream().skip(1).map(NameList::name).collect(Collectors.joining(": "))));
         }
         return silenced;
     }
@@ -137,10 +142,6 @@ final class VerseCsvReader {
         return found;
     }
 
-    private int division(String typed, CsvColumn column) throws BadCell {
-        return index(typed, divisions, column, "the organ has no division ", "The divisions are");
-    }
-
     private HandsAndFeet hands(Csv.Row row) throws BadCell {
         HandsAndFeet.Layout layout = isBlank(row, CsvColumn.HANDS)
                 ? HandsAndFeet.Layout.FOUR_PARTS
@@ -150,87 +151,29 @@ final class VerseCsvReader {
     }
 
     private int manual(Csv.Row row, CsvColumn column, int otherwise) throws BadCell {
-        if (isBlank(row, column)) {
-            return otherwise;
-        }
-        int division = division(cell.apply(row, column).strip(), column);
-        if (instrument.divisions().get(division).isPedal()) {
-            throw new BadCell(column, "a hand cannot play the pedal. Name the division of a manual");
-        }
-        return division;
+        return isBlank(row, column) ? otherwise : read(row, column, text::manual);
     }
 
     private Registration registration(Csv.Row row) throws BadCell {
-        Registration drawn = Registration.silent(instrument).withStops(stops(row, CsvColumn.STOPS));
-        List<String> couplers = instrument.couplerNames();
-        List<String> tremulants = instrument.tremulantNames();
-        drawn = drawn.withCouplers(knobs(row, CsvColumn.COUPLERS, couplers, "coupler"));
-        for (int tremulant : knobs(row, CsvColumn.TREMULANTS, tremulants, "tremulant").stream()
-                .toArray()) {
-            drawn = drawn.toggleTremulant(tremulant);
-        }
-        return boxes(row, drawn);
+        Registration drawn = new Registration(
+                read(row, CsvColumn.STOPS, text::stops),
+                read(row, CsvColumn.COUPLERS, text::readCouplers),
+                read(row, CsvColumn.TREMULANTS, text::readTremulants),
+                Registration.silent(instrument).boxes());
+        return read(row, CsvColumn.BOXES, typed -> text.withBoxes(drawn, typed));
     }
 
-    /** The two sides of a colon. */
-    private static List<String> sides(String part, CsvColumn column) throws BadCell {
-        List<String> sides = CsvList.parts(part, ':');
-        if (sides.size() != 2) {
-            throw new BadCell(column, Quoted.text(part.strip()) + " is no division, a colon, and what belongs to it");
-        }
-        return sides;
+    /** Reads part of a registration. */
+    @FunctionalInterface
+    private interface Notation<T> {
+        T read(String typed) throws NotationException;
     }
 
-    private IndexSet stops(Csv.Row row, CsvColumn column) throws BadCell {
-        IndexSet drawn = IndexSet.EMPTY;
-        for (String part : CsvList.parts(cell.apply(row, column), ';')) {
-            List<String> sides = sides(part, column);
-            Division division = instrument.divisions().get(division(CsvList.name(sides.get(0)), column));
-            List<String> labels = division.stops().stream().map(Stop::label).toList();
-            for (String written : CsvList.parts(sides.get(1), ',')) {
-                String label = CsvList.name(written);
-                index(label, labels, column, division.name() + " has no stop ", division.name() + " has");
-                drawn = with(
-                        drawn,
-                        instrument.stop(new StopName(division.name(), label)).orElseThrow(),
-                        label,
-                        column);
-            }
+    private <T> T read(Csv.Row row, CsvColumn column, Notation<T> notation) throws BadCell {
+        try {
+            return notation.read(cell.apply(row, column));
+        } catch (NotationException wrong) {
+            throw new BadCell(column, wrong.getMessage());
         }
-        return drawn;
-    }
-
-    private IndexSet knobs(Csv.Row row, CsvColumn column, List<String> names, String thing) throws BadCell {
-        IndexSet drawn = IndexSet.EMPTY;
-        for (String written : CsvList.parts(cell.apply(row, column), ',')) {
-            String name = CsvList.name(written);
-            int knob = index(name, names, column, "the organ has no " + thing + " ", "The " + thing + "s are");
-            drawn = with(drawn, knob, name, column);
-        }
-        return drawn;
-    }
-
-    private static IndexSet with(IndexSet drawn, int knob, String name, CsvColumn column) throws BadCell {
-        if (drawn.contains(knob)) {
-            throw new BadCell(column, Quoted.text(name) + " stands here twice");
-        }
-        return drawn.with(knob);
-    }
-
-    private Registration boxes(Csv.Row row, Registration drawn) throws BadCell {
-        Registration set = drawn;
-        List<String> words =
-                Arrays.stream(BoxPosition.values()).map(BoxPosition::word).toList();
-        for (String part : CsvList.parts(cell.apply(row, CsvColumn.BOXES), ';')) {
-            List<String> sides = sides(part, CsvColumn.BOXES);
-            int division = division(CsvList.name(sides.get(0)), CsvColumn.BOXES);
-            if (!instrument.divisions().get(division).isEnclosed()) {
-                throw new BadCell(CsvColumn.BOXES, divisions.get(division) + " does not stand in a box");
-            }
-            int position = index(
-                    CsvList.name(sides.get(1)), words, CsvColumn.BOXES, "a box has no position ", "The positions are");
-            set = set.withBox(division, BoxPosition.values()[position]);
-        }
-        return set;
     }
 }

@@ -16,6 +16,8 @@ import versewind.organ.FormerNames;
 import versewind.organ.FormerNames.Now;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
+import versewind.organ.Nearest;
+import versewind.organ.Quoted;
 import versewind.organ.Registration;
 import versewind.organ.Stop;
 import versewind.organ.StopName;

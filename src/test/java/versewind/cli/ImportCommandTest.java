@@ -65,14 +65,14 @@ class ImportCommandTest {
 
     @Test
     void where_a_row_is_wrong_its_line_is_told_and_nothing_is_made() throws IOException {
-        String csv = new String(exported(), StandardCharsets.UTF_8).replace("Trombone 16", "Trombon 16");
+        String csv = new String(exported(), StandardCharsets.UTF_8).replace("Trombone 16", "Trombine 16");
         Path file = Files.writeString(folder.resolve("bad.csv"), csv);
 
         Reply reply = typed(new byte[0], "import", file.toString());
         assertThat(reply.status()).isEqualTo(Reply.BAD);
         assertThat(reply.words())
                 .startsWith("versewind: " + file + ", line ")
-                .contains("stops: Pedal has no stop \"Trombon 16\". Did you mean \"Trombone 16\"?")
+                .contains("stops: Pedal has no stop \"Trombine 16\". Did you mean \"Trombone 16\"?")
                 .endsWith("versewind: Nothing was imported.\n");
         assertThat(folder.resolve("plans")).isDirectoryNotContaining("glob:**harvest*");
     }

@@ -15,6 +15,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import versewind.organ.NotationException;
 
 class LibraryLocatorTest {
 
@@ -105,7 +106,7 @@ class LibraryLocatorTest {
     }
 
     @Test
-    void behind_two_hyphens_it_is_no_option() throws UsageException {
+    void behind_two_hyphens_it_is_no_option() throws NotationException {
         assertThat(LibraryLocator.of(List.of("find", "--", "--library", "x")).rest())
                 .containsExactly("find", "--", "--library", "x");
     }

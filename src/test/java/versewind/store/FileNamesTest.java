@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import versewind.organ.KeyName;
+import versewind.organ.Nearest;
 
 /** Names of keys, of files, and of what was probably meant. */
 class FileNamesTest {

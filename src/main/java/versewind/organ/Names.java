@@ -1,43 +1,45 @@
-package versewind.cli;
+package versewind.organ;
 
+import java.text.Normalizer;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import versewind.plan.Sought;
-import versewind.store.Nearest;
 
 /**
- * Finds what a typed name means among the names there are.
+ * Finds a typed name in a list of names. Capitals, accents and hyphens make no difference, nor does "8 ft" or "8'" for
+ * "8".
  *
- * <p>Capitals, accents and hyphens make no difference, nor does "8 ft" or "8'" for "8". A name that is typed whole is
- * meant; else the one whose first words begin as those typed; else the one that has words that begin so, in that order.
- * Numbers are typed whole. Where several fit equally, none is meant.
+ * <p>Matches, in this order: the exact name; the same words; names whose leading words start with the typed words; names
+ * that contain words starting with them, in sequence. Numbers must be typed whole. Where several names match equally
+ * well, none is chosen.
  */
-final class Names {
+public final class Names {
     private static final Pattern FEET = Pattern.compile("(?<=\\d) ?(?:ft\\b\\.?|['\u2019\u2032])");
     private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern NUMBER = Pattern.compile("[\\d/]+|[ivx]+");
+    private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
 
     private final String none;
     private final String someAre;
     private final List<String> names;
 
     /**
-     * The names there are.
+     * A list of names.
      *
-     * @param none how a sentence begins that says that a name is not there: "the organ has no coupler"
-     * @param someAre how a sentence begins that lists the names: "The couplers are"
+     * @param none beginning of the sentence for a name that is not there: "The organ has no coupler"
+     * @param someAre beginning of the sentence that lists the names: "The couplers are"
      * @param names the names
      */
-    Names(String none, String someAre, List<String> names) {
+    public Names(String none, String someAre, List<String> names) {
         this.none = none;
         this.someAre = someAre;
         this.names = List.copyOf(names);
     }
 
-    /** Place in the list of the name that is meant. */
-    int find(String typed) throws UsageException {
+    /** Index of the name that matches; the exception says which names there are, or which one is near. */
+    public int find(String typed) throws NotationException {
         if (names.contains(typed)) {
             return names.indexOf(typed);
         }
@@ -54,10 +56,10 @@ final class Names {
                 throw ambiguous(typed, fitting);
             }
         }
-        throw new UsageException(none + " \"" + typed + "\". " + Nearest.sentence(typed, names, someAre));
+        throw new NotationException(none + " " + Quoted.text(typed) + ". " + Nearest.sentence(typed, names, someAre));
     }
 
-    /** How what is typed may be like a name, the nearest first. */
+    /** How a typed name may match, the closest first. */
     private enum Likeness {
         WHOLE,
         BEGUN,
@@ -72,15 +74,25 @@ final class Names {
         }
     }
 
-    private UsageException ambiguous(String typed, List<Integer> fitting) {
-        String these = fitting.stream().map(i -> '"' + names.get(i) + '"').collect(Collectors.joining(" or "));
-        return new UsageException('"' + typed + "\" may mean " + these + ". Write more of the name.");
+    private NotationException ambiguous(String typed, List<Integer> fitting) {
+        String these = fitting.stream().map(i -> Quoted.text(names.get(i))).collect(Collectors.joining(" or "));
+        return new NotationException(Quoted.text(typed) + " may mean " + these + ". Write more of the name.");
     }
 
-    /** The words of a name, without what makes no difference. */
-    static List<String> words(String name) {
-        String plain = FEET.matcher(Sought.plain(name)).replaceAll("").replace('-', ' ');
+    /** The words of a name, without capitals, accents, hyphens and signs for feet. */
+    public static List<String> words(String name) {
+        String plain = FEET.matcher(plain(name)).replaceAll("").replace('-', ' ');
         return BLANKS.splitAsStream(plain).filter(word -> !word.isEmpty()).toList();
+    }
+
+    /** A text without accents and capitals. */
+    public static String plain(String text) {
+        boolean isAscii = text.chars().allMatch(c -> c <= 0x7E);
+        String bare = isAscii
+                ? text
+                : ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFD))
+                        .replaceAll("");
+        return bare.toLowerCase(Locale.ROOT);
     }
 
     private static boolean shortens(List<String> typed, List<String> name) {

@@ -1,4 +1,4 @@
-package versewind.store;
+package versewind.organ;
 
 import java.util.Collection;
 import java.util.Comparator;
@@ -29,7 +29,7 @@ public final class Nearest {
     }
 
     /** The name that differs least, if it differs by no more than two letters in five, or else the one begun. */
-    static Optional<String> to(String typed, Collection<String> names) {
+    public static Optional<String> to(String typed, Collection<String> names) {
         if (typed.length() > LONGEST) {
             return Optional.empty();
         }

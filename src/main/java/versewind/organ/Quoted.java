@@ -1,10 +1,10 @@
-package versewind.store;
+package versewind.organ;
 
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** Puts what stands in a file into a sentence, so that neither its length nor a control character spoils the screen. */
-final class Quoted {
+public final class Quoted {
     private static final int LONGEST = 60;
     private static final int LONGEST_PLAIN = 200;
     private static final int MOST_NAMES = 12;
@@ -12,17 +12,17 @@ final class Quoted {
     private Quoted() {}
 
     /** In quotation marks. */
-    static String text(String text) {
+    public static String text(String text) {
         return '"' + shortened(text, LONGEST) + '"';
     }
 
     /** As it is. */
-    static String plain(String text) {
+    public static String plain(String text) {
         return shortened(text, LONGEST_PLAIN);
     }
 
     /** Some names in quotation marks, parted by commas. */
-    static String names(List<String> names) {
+    public static String names(List<String> names) {
         String some = names.stream().limit(MOST_NAMES).map(Quoted::text).collect(Collectors.joining(", "));
         return names.size() > MOST_NAMES ? some + " and " + (names.size() - MOST_NAMES) + " more" : some;
     }
