@@ -6,7 +6,7 @@ import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
-import versewind.rules.Pistoned;
+import versewind.rules.PistonChoice;
 
 /**
  * A registration proposed for a verse.
@@ -23,9 +23,9 @@ public record Proposal(Registration registration, HandsAndFeet hands, Score scor
         return verse.withRegistration(registration).withHands(hands);
     }
 
-    /** A verse of a plan with it drawn, on a piston that may set it, {@link Pistoned#redrawn}. */
+    /** A verse of a plan with it drawn, on a piston that may set it, {@link PistonChoice#redrawn}. */
     public Verse on(Plan plan, VersePlace place, Instrument organ) {
         Verse verse = plan.hymns().get(place.hymn()).verses().get(place.verse());
-        return Pistoned.redrawn(plan, place, on(verse), organ);
+        return PistonChoice.redrawn(plan, place, on(verse), organ);
     }
 }

@@ -1,37 +1,21 @@
 package versewind.rules;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.plan.Plan;
-import versewind.plan.Verse;
 import versewind.plan.VersePlace;
-import versewind.sound.Margin;
 import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
 
-/** What an experienced colleague would say of a plan: findings in the order of the plan, and how to play. */
+/** The rule book applied to a plan: findings in the order of the plan, remedies, and how to play. */
 public final class Advice {
 
-    private static final VerseRule LEAD = new Lead();
-
-    private static final List<VerseRule> VERSE_RULES = List.of(
-            LEAD,
-            new WordsHeard(),
-            new SoloLine(),
-            new MelodyUnderCongregation(),
-            new Introduction(),
-            new Inaudible(),
-            new BoomingPedal(),
-            new Leap(),
-            new PistonMissing(),
-            new PistonTwice(),
-            new InTime());
-
-    private static final List<HymnRule> HYMN_RULES = List.of(new SameSound(), new SixteenAlways(), new Growth());
+    /** For findings without their mends, which may need many estimates. */
+    private static final Function<Breach, Optional<Mend>> NOT_MENDED = breach -> Optional.empty();
 
     private final OrganSound sound;
     private final ChorusFaults faults;
@@ -41,98 +25,95 @@ public final class Advice {
         faults = ChorusFaults.on(sound.organ());
     }
 
-    /** A colleague who knows an instrument. */
+    /** The rule book for one instrument. */
     public static Advice on(OrganSound sound) {
         return new Advice(sound);
     }
 
     /** All findings of a plan that can be played on the instrument, silenced ones too. */
     public List<Finding> findings(Plan plan) {
-        return IntStream.range(0, plan.hymns().size())
-                .mapToObj(hymn -> InHymn.of(plan, sound, faults, hymn))
-                .flatMap(hymn -> IntStream.range(0, hymn.verses().size())
-                        .boxed()
-                        .flatMap(verse -> findings(hymn, verse).stream()))
-                .toList();
-    }
-
-    /** How many cautions stand in a plan, silenced ones left out. */
-    public int cautions(Plan plan) {
-        return (int) IntStream.range(0, plan.hymns().size())
-                .mapToObj(hymn -> InHymn.of(plan, sound, faults, hymn))
-                .flatMap(hymn -> IntStream.range(0, hymn.verses().size())
-                        .boxed()
-                        .flatMap(verse -> told(hymn, verse, found -> Optional.empty()).stream()))
-                .filter(Finding::isStandingCaution)
-                .count();
+        return findings(plan, breach -> breach.mend().get()).toList();
     }
 
     /** The findings of one verse, the weightiest first, silenced ones too. */
     public List<Finding> findings(Plan plan, VersePlace place) {
-        return findings(InHymn.of(plan, sound, faults, place.hymn()), place.verse());
+        return findings(
+                hymn(plan, place.hymn()), place.verse(), breach -> breach.mend().get());
     }
 
-    /** The same without those that are silenced, and without their mends: quick enough for every key that is pressed. */
+    /** Number of cautions in a plan, silenced ones left out. */
+    public int cautions(Plan plan) {
+        return (int)
+                findings(plan, NOT_MENDED).filter(Finding::isStandingCaution).count();
+    }
+
+    /** The findings of one verse without silenced ones and without mends: quick enough for every key that is pressed. */
     public List<Finding> mentions(Plan plan, VersePlace place) {
-        InHymn hymn = InHymn.of(plan, sound, faults, place.hymn());
-        return told(hymn, place.verse(), found -> Optional.empty()).stream()
+        return findings(hymn(plan, place.hymn()), place.verse(), NOT_MENDED).stream()
                 .filter(finding -> !finding.isSilenced())
                 .toList();
     }
 
-    private List<Finding> findings(InHymn hymn, int index) {
-        return told(hymn, index, found -> found.mend().get());
+    private InHymn hymn(Plan plan, int hymn) {
+        return InHymn.of(plan, sound, faults, hymn);
     }
 
-    private List<Finding> told(InHymn hymn, int index, Function<UnfixedFinding, Optional<Mend>> mend) {
-        Verse verse = hymn.verse(index);
-        return found(hymn, index).stream()
-                .map(found -> found.with(
-                        mend.apply(found).map(each -> Pistoned.mend(each, hymn, index)),
-                        verse.silence(found.rule().word())))
+    private Stream<Finding> findings(Plan plan, Function<Breach, Optional<Mend>> mend) {
+        return IntStream.range(0, plan.hymns().size())
+                .mapToObj(hymn -> hymn(plan, hymn))
+                .flatMap(hymn -> IntStream.range(0, hymn.verses().size())
+                        .boxed()
+                        .flatMap(verse -> findings(hymn, verse, mend).stream()));
+    }
+
+    private List<Finding> findings(InHymn hymn, int index, Function<Breach, Optional<Mend>> mend) {
+        return breaches(hymn, index)
+                .map(each -> new Finding(
+                        each.severity(),
+                        each.rule(),
+                        hymn.place(index),
+                        each.breach().numbers(),
+                        each.breach().sentence(),
+                        mend.apply(each.breach()).map(found -> PistonChoice.mend(found, hymn, index)),
+                        hymn.verse(index).silence(each.rule().word())))
                 .sorted(Comparator.comparing(Finding::isSilenced).thenComparing(Finding.BY_WEIGHT))
                 .toList();
     }
 
-    /** Of a verse in which no stop is drawn, or not yet, no more is told than that nobody leads it. */
-    private List<UnfixedFinding> found(InHymn hymn, int index) {
+    private record Broken(Rule rule, Severity severity, Breach breach) {}
+
+    /** The rules that a verse breaks; of one in which nothing is drawn yet, only those on how the people are led. */
+    private Stream<Broken> breaches(InHymn hymn, int index) {
         if (hymn.verse(index).registration().stops().isEmpty()) {
-            return LEAD.judge(hymn, index).stream().toList();
+            return Stream.of(BalanceRule.values()).filter(BalanceRule::isOfLead).flatMap(rule -> of(rule, hymn, index));
         }
-        List<UnfixedFinding> found = new ArrayList<>();
-        for (VerseRule rule : VERSE_RULES) {
-            rule.judge(hymn, index).ifPresent(found::add);
-        }
-        faults.in(hymn.verse(index)).forEach(fault -> found.add(of(fault, hymn, index)));
-        for (HymnRule rule : HYMN_RULES) {
-            rule.judge(hymn).stream()
-                    .filter(each -> each.place().equals(hymn.place(index)))
-                    .forEach(found::add);
-        }
-        return found;
+        Stream<Broken> ofStops = faults.in(hymn.verse(index)).stream()
+                .map(fault -> new Broken(
+                        fault.rule(), fault.severity(), new Breach(List.of(), fault.sentence(), () -> fault.mended()
+                                .map(drawn -> hymn.drawing(index, drawn)))));
+        return Stream.of(
+                        PlanRule.ofVerse().flatMap(rule -> of(rule, hymn, index)),
+                        ofStops,
+                        Stream.of(HymnRule.values()).flatMap(rule -> of(rule, hymn, index)))
+                .flatMap(each -> each);
     }
 
-    private static UnfixedFinding of(ChorusFault fault, InHymn hymn, int index) {
-        return new UnfixedFinding(
-                fault.severity(), fault.rule(), hymn.place(index), List.of(), fault.sentence(), () -> fault.mended()
-                        .map(drawn -> Mend.drawing(hymn.organ(), hymn.place(index), hymn.verse(index), drawn)));
+    private static Stream<Broken> of(PlanRule rule, InHymn hymn, int index) {
+        return rule.breach(hymn, index).stream()
+                .map(breach -> new Broken(rule, rule.head().severity(), breach));
     }
 
-    /** What makes a verse hold that fails; empty where it does not fail, and where no change is enough. */
+    /** The change that makes a verse hold that fails; empty where it does not fail, and where no change is enough. */
     public Optional<Mend> remedy(Plan plan, VersePlace place) {
-        InHymn hymn = InHymn.of(plan, sound, faults, place.hymn());
+        InHymn hymn = hymn(plan, place.hymn());
         Verdict verdict = hymn.estimate(place.verse()).margin().verdict();
-        if (!verdict.wantsAttention()) {
-            return Optional.empty();
-        }
-        Optional<Mend> mend = verdict.kind() == Margin.Kind.SOLO_LINE
-                ? SoloLine.mend(hymn, place.verse())
-                : Remedy.of(hymn, place.verse(), verdict.way());
-        return mend.map(each -> Pistoned.mend(each, hymn, place.verse()));
+        return verdict.wantsAttention()
+                ? Remedy.of(hymn, place.verse(), verdict).map(each -> PistonChoice.mend(each, hymn, place.verse()))
+                : Optional.empty();
     }
 
     /** How to play a verse. */
     public Touch touch(Plan plan, VersePlace place) {
-        return Touch.of(InHymn.of(plan, sound, faults, place.hymn()), place.verse());
+        return Touch.of(hymn(plan, place.hymn()), place.verse());
     }
 }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import versewind.organ.Coupler;
 import versewind.organ.Family;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
@@ -156,6 +157,11 @@ final class Chorus {
                 .filter(such));
     }
 
+    /** Indices of the stops of its own division that sound. */
+    IndexSet own() {
+        return sounding(stop -> specification().divisionOf(stop) == division);
+    }
+
     /** Indices of the stops of a family that sound. */
     IndexSet sounding(Family family) {
         return !has(family)
@@ -247,5 +253,35 @@ final class Chorus {
             int semitones = specification().semitones(stop);
             return semitones != StopFacts.NO_PITCH && Pitch.bitOf(semitones) == pitch.bit();
         });
+    }
+
+    /**
+     * For the feet: what is drawn with one coupler more that brings them what the hands play, from a division with an 8 ft
+     * drawn, the left hand's before the right hand's.
+     */
+    Optional<Registration> withPedalCoupler() {
+        boolean isSoloed = hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED;
+        return withCouplerFrom(hands().left()).or(() -> isSoloed ? Optional.empty() : withCouplerFrom(hands().right()));
+    }
+
+    private Optional<Registration> withCouplerFrom(int home) {
+        boolean hasEight = registration().stops().stream()
+                .anyMatch(stop -> specification().divisionOf(stop) == home
+                        && Pitch.bitOf(specification().semitones(stop)) == Pitch.FEET_8.bit());
+        if (!hasEight) {
+            return Optional.empty();
+        }
+        String source = organ().divisions().get(home).name();
+        String keyboard = organ().divisions().get(division).name();
+        return IntStream.range(0, organ().couplers().size())
+                .filter(i -> {
+                    Coupler coupler = organ().couplers().get(i);
+                    return coupler.kind() == Coupler.Kind.UNISON
+                            && coupler.source().equals(source)
+                            && coupler.keyboard().equals(keyboard)
+                            && !registration().couplers().contains(i);
+                })
+                .mapToObj(registration()::toggleCoupler)
+                .findFirst();
     }
 }

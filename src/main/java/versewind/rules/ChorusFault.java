@@ -4,61 +4,45 @@ import java.util.Optional;
 import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 
-/** A rule broken by how the stops that a hand or the feet play are put together. What it says is made when it is asked. */
+/**
+ * A rule broken by how the stops that a hand or the feet play are put together. Its sentence and its mend are made when they
+ * are asked for.
+ */
 public final class ChorusFault {
 
-    private final ChorusRule broken;
-    private final Severity severity;
+    private final ChorusRule rule;
     private final Chorus chorus;
     private final IndexSet stops;
 
-    ChorusFault(ChorusRule broken, Severity severity, Chorus chorus, IndexSet stops) {
-        this.broken = broken;
-        this.severity = severity;
+    ChorusFault(ChorusRule rule, Chorus chorus, IndexSet stops) {
+        this.rule = rule;
         this.chorus = chorus;
         this.stops = stops;
     }
 
-    /** Which rule is broken. */
-    public Rule rule() {
-        return broken.rule();
+    /** The rule that is broken. */
+    public ChorusRule rule() {
+        return rule;
     }
 
     /** How much it matters. */
     public Severity severity() {
-        return severity;
+        return rule.severity(chorus);
     }
 
-    /** What it costs: the rule's weight, and half of it where it is only a remark. An estimate. */
+    /** Its cost: the rule's weight, and half of it for a remark. */
     public double weight() {
-        return switch (severity) {
-            case CAUTION -> broken.rule().weight();
-            case REMARK -> broken.rule().weight() / 2.0;
-        };
+        return rule.points(severity());
     }
 
-    /** Who plays it. */
-    public Hand hand() {
-        return chorus.hand();
-    }
-
-    /** Indices of the stops that break it; none where something is missing, or a tremulant is at fault. */
-    public IndexSet stops() {
-        return stops;
-    }
-
-    /** What is wrong, in one sentence. */
+    /** The fault in one sentence. */
     public String sentence() {
-        return broken.sentence(this);
+        return rule.sentence(chorus, stops);
     }
 
-    /** What would be drawn after the smallest change that mends it, if there is one. */
+    /** The registration after the smallest change that mends the fault, if there is one. */
     public Optional<Registration> mended() {
-        return broken.mended(this);
-    }
-
-    Chorus chorus() {
-        return chorus;
+        return rule.mended(chorus, stops);
     }
 
     @Override

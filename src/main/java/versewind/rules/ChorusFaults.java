@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
@@ -22,24 +23,11 @@ import versewind.sound.VoicePart;
  *
  * <p>Source: common practice, no source.
  *
- * <p>Checked against: {@code ChorusFaultsTest}, for every rule a case that breaks it and one that nearly does.
+ * <p>Checked against: {@code RuleBookTest}, for every rule a case that breaks it and a near miss.
  */
 public final class ChorusFaults {
 
-    private static final List<ChorusRule> RULES = List.of(
-            new NoEightFoot(),
-            new Gap(),
-            new BareMixture(),
-            new BareDouble(),
-            new BareMutation(),
-            new CelesteInChorus(),
-            new TremulantInChorus(),
-            new VoxHumanaInChorus(),
-            new SoloReedInChorus(),
-            new ReedOverLittleFlue(),
-            new PedalSilent(),
-            new PedalCouplerMissing(),
-            new PedalWithoutEightFoot());
+    private static final ChorusRule[] RULES = ChorusRule.values();
 
     private final StopFacts specification;
     private final Routing routing;
@@ -70,9 +58,9 @@ public final class ChorusFaults {
         List<ChorusFault> faults = new ArrayList<>();
         for (Chorus chorus : choruses(drawn, hands, company)) {
             for (ChorusRule rule : RULES) {
-                Optional<ChorusFault> fault = rule.judge(chorus);
-                if (fault.isPresent()) {
-                    faults.add(fault.get());
+                Optional<IndexSet> offenders = rule.offenders(chorus);
+                if (offenders.isPresent()) {
+                    faults.add(new ChorusFault(rule, chorus, offenders.get()));
                 }
             }
         }

@@ -1,6 +1,10 @@
 package versewind.rules;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
+import versewind.sound.Estimate;
+import versewind.sound.Margin;
 
 /**
  * A number on which a finding rests.
@@ -15,6 +19,34 @@ public record Figure(String name, double value, Unit unit, OptionalDouble plusMi
     /** A number that is as it is. */
     Figure(String name, double value, Unit unit) {
         this(name, value, unit, OptionalDouble.empty());
+    }
+
+    /** A level or a difference of levels. */
+    static Figure db(String name, double db) {
+        return new Figure(name, db, Unit.DB);
+    }
+
+    static Figure count(String name, int count) {
+        return new Figure(name, count, Unit.COUNT);
+    }
+
+    /** The margin of an estimate, and the levels that it weighs. */
+    static List<Figure> balance(Estimate estimate) {
+        List<Figure> figures = new ArrayList<>();
+        Margin margin = estimate.margin();
+        add(figures, "margin", margin.db(), margin.plusMinusDb().orElse(0));
+        add(figures, "organ", estimate.organDba(), estimate.plusMinus().organDb());
+        add(figures, "singing", estimate.singersDba(), estimate.plusMinus().singersDb());
+        return figures;
+    }
+
+    private static void add(List<Figure> figures, String name, OptionalDouble db, double plusMinusDb) {
+        db.ifPresent(value -> figures.add(new Figure(name, value, Unit.DB, OptionalDouble.of(plusMinusDb))));
+    }
+
+    /** A difference as a sentence gives it: "about 4 dB". */
+    static String about(double db) {
+        return "about " + Math.round(Math.abs(db)) + " dB";
     }
 
     /** What is counted or measured, and with how many decimals it is worth telling. */

@@ -1,10 +1,164 @@
 package versewind.rules;
 
+import static versewind.rules.Severity.REMARK;
+
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import versewind.plan.ChurchYear;
+import versewind.plan.HandsAndFeet.Layout;
+import versewind.plan.Occasion;
+import versewind.plan.Singing;
+import versewind.plan.Verse;
+import versewind.sound.Verdict;
 
-/** One rule on a hymn as a whole. */
-interface HymnRule {
+/**
+ * The rules on a hymn as a whole; a breach is told at the verse where it can be changed.
+ *
+ * <p>Source: common practice, no source; the numbers stand in {@link Practice}.
+ */
+public enum HymnRule implements PlanRule {
 
-    /** What is found in a hymn, each at the verse where it can be changed. */
-    List<UnfixedFinding> judge(InHymn hymn);
+    /** The same sound for more than two verses tires everyone; refrains may come back as they were. */
+    SAME_SOUND("same sound", 3) {
+        @Override
+        public Optional<Breach> breach(InHymn hymn, int index) {
+            List<Integer> verses = hymn.textVerses();
+            int same = 1;
+            for (int i = verses.indexOf(index); i > 0 && isTheSame(hymn, verses.get(i - 1), verses.get(i)); i--) {
+                same++;
+            }
+            return same == Practice.SAME_SOUND_VERSES + 1
+                    ? Optional.of(new Breach(
+                            List.of(Figure.count("verses", same)), "This is the third verse with the same sound."))
+                    : Optional.empty();
+        }
+
+        private static boolean isTheSame(InHymn hymn, int one, int other) {
+            return !hymn.verse(one).registration().stops().isEmpty()
+                    && hymn.verse(one).registration().equals(hymn.verse(other).registration())
+                    && hymn.verse(one).hands().equals(hymn.verse(other).hands());
+        }
+    },
+
+    /** A heavy 16 ft pedal in every verse of a long hymn tires everyone, where one leads without it too. */
+    SIXTEEN_ALWAYS("16 ft in every verse", 3) {
+        @Override
+        public Optional<Breach> breach(InHymn hymn, int index) {
+            List<Integer> verses = hymn.textVerses();
+            boolean isAlways = verses.size() >= Practice.LONG_HYMN_VERSES
+                    && verses.stream().allMatch(verse -> hymn.pedal(verse)
+                            .filter(pedal -> pedal.has(Pitch.FEET_16))
+                            .isPresent());
+            boolean isLightest = isAlways
+                    && verses.subList(1, verses.size() - 1).stream()
+                            .filter(verse -> leads(hymn, relieved(hymn.verse(verse))))
+                            .min(Comparator.comparingDouble(hymn::organDba))
+                            .equals(Optional.of(index));
+            return isLightest
+                    ? Optional.of(new Breach(
+                            List.of(Figure.count("verses", verses.size())),
+                            "All " + verses.size() + " verses have 16 ft in the pedal; this one could do without.",
+                            () -> Optional.of(
+                                    hymn.mend("Play it with the hands only.", index, relieved(hymn.verse(index))))))
+                    : Optional.empty();
+        }
+
+        private static Verse relieved(Verse verse) {
+            return verse.withHands(verse.hands().withLayout(Layout.MANUALS_ONLY));
+        }
+
+        /** A verse that leads no more with the hands alone cannot do without. */
+        private static boolean leads(InHymn hymn, Verse relieved) {
+            return hymn.estimate(relieved).margin().verdict().way() == Verdict.Way.NONE;
+        }
+    },
+
+    /**
+     * A hymn that is sung strongly, or on a festal day, grows toward its end. Hymns that end gently are meant to, and
+     * differences of less than {@link Practice#WORTH_A_WORD_DB} are none.
+     */
+    NO_GROWTH("no growth", 3) {
+        @Override
+        public Optional<Breach> breach(InHymn hymn, int index) {
+            if (!isEndOfGrowth(hymn, index) || declineDb(hymn, index) >= Practice.WORTH_A_WORD_DB) {
+                return Optional.empty();
+            }
+            int softest = before(hymn, index).stream()
+                    .min(Comparator.comparingDouble(hymn::organDba))
+                    .orElseThrow();
+            return hymn.organDba(index) - hymn.organDba(softest) < Practice.WORTH_A_WORD_DB
+                    ? Optional.of(new Breach(
+                            List.of(
+                                    Figure.db("softest", hymn.organDba(softest)),
+                                    Figure.db("last", hymn.organDba(index))),
+                            (isStrong(hymn) ? "The hymn is sung strongly" : "The hymn is of a festal day")
+                                    + ", and does not grow: its last verse is about as loud as its softest."))
+                    : Optional.empty();
+        }
+    },
+
+    /** The biggest verse of such a hymn is the last. */
+    BIGGEST_NOT_LAST("biggest verse not last", 3) {
+        @Override
+        public Optional<Breach> breach(InHymn hymn, int index) {
+            if (!isEndOfGrowth(hymn, index) || declineDb(hymn, index) < Practice.WORTH_A_WORD_DB) {
+                return Optional.empty();
+            }
+            int biggest = biggest(hymn, index);
+            return Optional.of(new Breach(
+                    List.of(Figure.db("biggest", hymn.organDba(biggest)), Figure.db("last", hymn.organDba(index))),
+                    hymn.verse(biggest).label() + " is bigger than this last verse by "
+                            + Figure.about(declineDb(hymn, index)) + "."));
+        }
+    };
+
+    private final RuleHead head;
+
+    HymnRule(String word, int weight) {
+        head = new RuleHead(word, weight, REMARK);
+    }
+
+    @Override
+    public RuleHead head() {
+        return head;
+    }
+
+    /** True for the last of three or more verses of the people in a hymn that should grow. */
+    private static boolean isEndOfGrowth(InHymn hymn, int index) {
+        List<Integer> verses = hymn.congregationVerses();
+        return verses.size() > 2
+                && verses.get(verses.size() - 1) == index
+                && (isStrong(hymn) || isFestalDay(hymn))
+                && hymn.verse(index).singing() != Singing.GENTLE;
+    }
+
+    private static boolean isStrong(InHymn hymn) {
+        return hymn.congregationVerses().stream()
+                .anyMatch(verse -> hymn.verse(verse).singing().compareTo(Singing.STRONG) >= 0);
+    }
+
+    private static boolean isFestalDay(InHymn hymn) {
+        return hymn.plan()
+                .heading()
+                .date()
+                .flatMap(ChurchYear::day)
+                .filter(day -> day.occasion() == Occasion.FESTAL)
+                .isPresent();
+    }
+
+    private static List<Integer> before(InHymn hymn, int last) {
+        return hymn.congregationVerses().stream().filter(verse -> verse < last).toList();
+    }
+
+    private static int biggest(InHymn hymn, int last) {
+        return before(hymn, last).stream()
+                .max(Comparator.comparingDouble(hymn::organDba))
+                .orElseThrow();
+    }
+
+    /** How far the last verse lies below the biggest one before it, in dB. */
+    private static double declineDb(InHymn hymn, int last) {
+        return hymn.organDba(biggest(hymn, last)) - hymn.organDba(last);
+    }
 }

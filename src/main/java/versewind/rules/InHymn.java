@@ -2,9 +2,10 @@ package versewind.rules;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.Edit;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
@@ -63,6 +64,21 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
         return estimates.get(verse);
     }
 
+    /** A mend that puts another verse in the place of one. */
+    Mend mend(String words, int verse, Verse other) {
+        return new Mend(words, new Edit.SetVerse(index, verse, other));
+    }
+
+    /** A mend that draws another registration. */
+    Mend drawing(int verse, Registration after) {
+        return Mend.drawing(this, verse, List.of(verse(verse).registration(), after));
+    }
+
+    /** A mend that sets a verse on a piston. */
+    Mend onPiston(String piston, int verse, Verse other) {
+        return mend("Set it on piston " + piston + ".", verse, other.withPiston(piston));
+    }
+
     VersePlace place(int verse) {
         return new VersePlace(index, verse);
     }
@@ -108,11 +124,6 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
     /** Seconds of a beat. */
     double beatS() {
         return BetweenVerses.beatS(hymn());
-    }
-
-    int tempo() {
-        OptionalInt tempo = hymn().tempo();
-        return tempo.orElse(Practice.USUAL_TEMPO);
     }
 
     /** Whether the room rings so long that the breath wants a beat more. */

@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import versewind.organ.Registration;
 import versewind.plan.Verse;
+import versewind.sound.Margin;
 import versewind.sound.Verdict;
 
 /**
- * What makes a verse that fails hold again: the {@link SmallestChange} where one movement is enough; else steps of the
+ * The change that makes a verse that fails hold again: the {@link SmallestChange} where one movement is enough; else steps of the
  * {@link DynamicSteps}, in their order, until it holds.
  */
 final class Remedy {
@@ -17,9 +18,16 @@ final class Remedy {
 
     private Remedy() {}
 
-    /** The change, in the way that the verdict asks for: to all well where it holds only just, else to where it holds; empty where nothing within the steps is enough. */
-    static Optional<Mend> of(InHymn hymn, int index, Verdict.Way way) {
-        return SmallestChange.to(hymn, index, way).or(() -> steps(hymn, index, way));
+    /**
+     * The change in the way that a verdict asks for; for a soloed melody a softer accompaniment if that helps, else a stronger
+     * melody. Empty where no change within the steps is enough.
+     */
+    static Optional<Mend> of(InHymn hymn, int index, Verdict verdict) {
+        if (verdict.kind() == Margin.Kind.SOLO_LINE) {
+            return SmallestChange.to(hymn, index, Verdict.Way.SOFTER)
+                    .or(() -> SmallestChange.to(hymn, index, Verdict.Way.STRONGER));
+        }
+        return SmallestChange.to(hymn, index, verdict.way()).or(() -> steps(hymn, index, verdict.way()));
     }
 
     private static Optional<Mend> steps(InHymn hymn, int index, Verdict.Way way) {
@@ -31,7 +39,7 @@ final class Remedy {
             drawn.add(rung.registration());
             Verdict verdict = rung.estimate().margin().verdict();
             if (isOnlyJust ? verdict.way() == Verdict.Way.NONE : !verdict.wantsAttention()) {
-                return Optional.of(Mend.drawing(hymn.organ(), hymn.place(index), verse, drawn));
+                return Optional.of(Mend.drawing(hymn, index, drawn));
             }
         }
         return Optional.empty();

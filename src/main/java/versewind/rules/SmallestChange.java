@@ -46,7 +46,7 @@ final class SmallestChange {
         List<List<Registration>> kinds = List.of(search.boxes(way), search.stops(way), search.couplers(way));
         return search.first(kinds, verdict -> verdict.way() == Verdict.Way.NONE)
                 .or(() -> search.first(kinds, SmallestChange::isBetter))
-                .map(after -> Mend.drawing(hymn.organ(), hymn.place(index), search.verse, after));
+                .map(after -> hymn.drawing(index, after));
     }
 
     private static boolean isBetter(Verdict verdict) {

@@ -1,11 +1,12 @@
 /**
- * What an experienced colleague would say: how every verse of a plan stands, what is found in it, how it is played,
- * what has to be moved from verse to verse.
+ * The rule book: how every verse of a plan stands, what is found in it, how it is played, and what has to be changed from verse
+ * to verse.
  *
- * <p>Rules are small classes, one a rule, in three kinds: on how stops are put together ({@code ChorusRule}, cheap enough
- * for a search), on a verse as it sounds ({@code VerseRule}), on a hymn as a whole ({@code HymnRule}). Every number of
- * theirs stands in {@code Practice}.
+ * <p>A rule is a row of an enum with its condition, its sentence, its mend, its weight and its source: {@code ChorusRule} on how
+ * stops are put together (cheap enough for a search), {@code BalanceRule} on a verdict, {@code VerseRule} on a verse as it
+ * sounds, {@code ChangeRule} on a verse after the one before, {@code HymnRule} on a hymn as a whole. A rule without its cases in
+ * {@code RuleBookTest} fails. Every number of theirs stands in {@code Practice}.
  *
- * <p>Pure. Knows {@code organ}, {@code plan} and {@code sound}.
+ * <p>Pure. Knows {@code organ}, {@code plan}, {@code acoustics} and {@code sound}.
  */
 package versewind.rules;

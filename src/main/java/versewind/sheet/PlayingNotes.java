@@ -4,8 +4,8 @@ import java.util.Optional;
 import versewind.plan.Plan;
 import versewind.plan.VersePlace;
 import versewind.rules.Advice;
+import versewind.rules.ChangeRule;
 import versewind.rules.Finding;
-import versewind.rules.Rule;
 import versewind.rules.Touch;
 
 /**
@@ -42,7 +42,7 @@ public record PlayingNotes(String touch, Optional<String> breath) {
     private static Optional<String> breath(Advice advice, Plan plan, VersePlace place, Touch touch) {
         if (place.verse() > 0) {
             return advice.mentions(plan, place).stream()
-                    .filter(finding -> finding.rule() == Rule.TOO_MANY_MOVES)
+                    .filter(finding -> finding.rule() == ChangeRule.TOO_MANY_MOVES)
                     .map(Finding::sentence)
                     .findFirst();
         }

@@ -11,8 +11,8 @@ import versewind.plan.Plan;
 import versewind.plan.Silenced;
 import versewind.plan.VersePlace;
 import versewind.rules.Advice;
+import versewind.rules.ChangeRule;
 import versewind.rules.Finding;
-import versewind.rules.Rule;
 import versewind.rules.Severity;
 
 /** Reading what a colleague would say, mending it and silencing it. */
@@ -106,7 +106,7 @@ class FindingsTest {
                 .orElseThrow();
         Finding finding = new Finding(
                 Severity.CAUTION,
-                Rule.TOO_MANY_MOVES,
+                ChangeRule.TOO_MANY_MOVES,
                 mended.place(),
                 List.of(),
                 "Many movements, " + "Great: Open Diapason 8, ".repeat(20) + "all of them.",

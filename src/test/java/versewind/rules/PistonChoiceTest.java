@@ -16,7 +16,7 @@ import versewind.store.Library;
 import versewind.store.OpenPlan;
 
 /** On which piston a verse comes to stand that is drawn otherwise. */
-class PistonedTest {
+class PistonChoiceTest {
 
     private static final VersePlace FIRST = new VersePlace(0, 1);
     private static final VersePlace SECOND = new VersePlace(0, 2);
@@ -47,7 +47,7 @@ class PistonedTest {
 
     private Verse redrawn() {
         Verse other = at(FIRST).withRegistration(at(FIRST).registration().withStops(IndexSet.of(1, 4, 6)));
-        return Pistoned.redrawn(plan, FIRST, other, organ);
+        return PistonChoice.redrawn(plan, FIRST, other, organ);
     }
 
     @Test
@@ -74,6 +74,6 @@ class PistonedTest {
     void the_same_registration_keeps_whatever_sets_it() {
         set(FIRST, "Full Swell");
 
-        assertThat(Pistoned.redrawn(plan, FIRST, at(FIRST), organ).piston()).isEqualTo("Full Swell");
+        assertThat(PistonChoice.redrawn(plan, FIRST, at(FIRST), organ).piston()).isEqualTo("Full Swell");
     }
 }

@@ -1,0 +1,293 @@
+package versewind.rules;
+
+import static versewind.rules.Loft.CATHEDRAL;
+import static versewind.rules.Loft.CHAPEL;
+import static versewind.rules.RuleCase.EIGHT;
+import static versewind.rules.RuleCase.FEW;
+import static versewind.rules.RuleCase.FOUR;
+import static versewind.rules.RuleCase.MANY;
+import static versewind.rules.RuleCase.NO_MEND;
+import static versewind.rules.RuleCase.SWELL_FLUTES;
+import static versewind.rules.RuleCase.TWO;
+import static versewind.rules.RuleCase.breaks;
+import static versewind.rules.RuleCase.great;
+import static versewind.rules.RuleCase.introducing;
+import static versewind.rules.RuleCase.keeps;
+import static versewind.rules.RuleCase.pedal;
+import static versewind.rules.RuleCase.strong;
+import static versewind.rules.RuleCase.swell;
+
+import java.util.stream.Stream;
+import versewind.plan.HandsAndFeet.Layout;
+import versewind.plan.Mode;
+import versewind.plan.Singing;
+import versewind.plan.Verse;
+
+/** Cases of the rules on verses as they sound, on changes and on hymns. */
+final class PlanCases {
+
+    private static final Verse FLUTE = great("Great: Stopped Diap 8");
+    private static final Verse FLUTES = CATHEDRAL.verse("Swell", SWELL_FLUTES);
+    private static final Verse CHORUS = great(EIGHT, FOUR, TWO);
+    private static final Verse WITH_REEDS = great(
+            "Great: Diapason I 8",
+            EIGHT,
+            "Great: Octave 4",
+            TWO,
+            "Great: Mixture IV",
+            "Great: Trumpet 8",
+            "Great: Posaune 8",
+            "Great: Clarion 4");
+    private static final Verse HEAVY = CATHEDRAL
+            .withPedal("Great", EIGHT, FOUR, TWO, "Pedal: Bourdon 16", "Great to Pedal")
+            .withSinging(Singing.GENTLE);
+
+    private PlanCases() {}
+
+    static Stream<RuleCase> broken() {
+        return Stream.of(brokenBalance(), brokenVerses(), brokenHymns()).flatMap(each -> each);
+    }
+
+    static Stream<RuleCase> brokenBalance() {
+        return Stream.of(
+                breaks(
+                        BalanceRule.NO_TUNE,
+                        "Nothing sounds in the right hand: the people have no tune to follow.",
+                        NO_MEND,
+                        FLUTES.withHands(CATHEDRAL.hands(Layout.MANUALS_ONLY, "Great", "Swell"))),
+                breaks(
+                        BalanceRule.LEAD_LOST,
+                        CATHEDRAL,
+                        MANY,
+                        "The lead is lost: people who sing with full voice cover the organ.",
+                        "",
+                        FLUTE.withSinging(Singing.FULL_VOICE)),
+                breaks(
+                        BalanceRule.LEAD_LOST,
+                        "Nothing is drawn that sounds: the people sing without a lead.",
+                        "Draw Great: Diapason I 8.",
+                        great()),
+                breaks(
+                        BalanceRule.LEAD_TOO_STRONG,
+                        CATHEDRAL,
+                        12,
+                        "The organ overbears people who sing gently.",
+                        "",
+                        WITH_REEDS.withSinging(Singing.GENTLE)),
+                breaks(
+                        BalanceRule.LEAD_ONLY_JUST,
+                        "The lead probably only just holds against people who sing strongly.",
+                        "Draw Great: Trumpet 8.",
+                        strong(great(EIGHT, FOUR, TWO, "Great: Mixture IV"))),
+                breaks(
+                        BalanceRule.WORDS_COVERED,
+                        "The organ covers the soloist: the words are lost in the nave.",
+                        "",
+                        CHORUS.withMode(Mode.SOLO_VOICE)),
+                breaks(
+                        BalanceRule.WORDS_ONLY_JUST,
+                        "The words of the soloist probably only just come through.",
+                        "Set the box of the Swell to half.",
+                        strong(FLUTES).withMode(Mode.SOLO_VOICE)),
+                breaks(
+                        BalanceRule.MELODY_BURIED,
+                        "The soloed melody is buried in its accompaniment.",
+                        "",
+                        CATHEDRAL.soloed(
+                                "Choir",
+                                "Great",
+                                "Choir: Dulciana 8",
+                                "Great: Diapason I 8",
+                                "Great: Octave 4",
+                                "Great to Pedal")),
+                breaks(
+                        BalanceRule.MELODY_ONLY_JUST,
+                        "The soloed melody probably only just stands out from its accompaniment.",
+                        "Set the box of the Swell to quarter.",
+                        CATHEDRAL.soloed("Choir", "Swell", "Choir: Gedackt 8", "Swell: Stopped Diap 8")));
+    }
+
+    static Stream<RuleCase> brokenVerses() {
+        String[] soft = {SWELL_FLUTES[0], SWELL_FLUTES[1], "Swell to Pedal", "Swell closed", "Pedal: Open Wood 16"};
+        return Stream.of(
+                breaks(
+                        VerseRule.MELODY_UNDER_CONGREGATION,
+                        "A melody soloed out gives a congregation little support.",
+                        "Play it in four parts on the Great.",
+                        CHORUS.withHands(CATHEDRAL.hands(Layout.MELODY_SOLOED, "Great", "Swell"))),
+                breaks(
+                        VerseRule.INTRODUCTION_LOUDER,
+                        CATHEDRAL,
+                        12,
+                        "The introduction is about N dB louder than V1, which it introduces.",
+                        "Play it on what V1 has.",
+                        introducing(WITH_REEDS),
+                        FLUTES.withSinging(Singing.GENTLE)),
+                breaks(
+                        VerseRule.INTRODUCTION_ELSEWHERE,
+                        "The introduction is about N dB softer than V1: it comes from another world.",
+                        "Play it on what V1 has.",
+                        introducing(CATHEDRAL.verse("Choir", "Choir: Dulciana 8", "Choir closed")),
+                        WITH_REEDS),
+                breaks(
+                        VerseRule.INAUDIBLE,
+                        "Nobody hears whether Choir: Dulciana 8 is drawn.",
+                        "Put in Choir: Dulciana 8.",
+                        withDulciana()),
+                breaks(
+                        VerseRule.PEDAL_BOOMS,
+                        "The pedal booms: its stops make N % of the loudness.",
+                        "Put in Pedal: Open Wood 16.",
+                        CATHEDRAL.withPedal("Swell", soft)),
+                breaks(
+                        ChangeRule.STEP,
+                        "The organ leaps up by about N dB from V1.",
+                        NO_MEND,
+                        FLUTE,
+                        WITH_REEDS.withLabel("V2")),
+                breaks(
+                        ChangeRule.PISTON_MISSING,
+                        "The organ has no piston G17: its generals are G1 to G16.",
+                        "Set it on piston G2.",
+                        FLUTE.withPiston("G1"),
+                        CHORUS.withPiston("G17")),
+                breaks(
+                        ChangeRule.PISTON_MISSING,
+                        "The organ has no memory level 129 for piston 129/G1: it has 128.",
+                        "Set it on piston G1.",
+                        FLUTE.withPiston("129/G1")),
+                breaks(
+                        ChangeRule.PISTON_MISSING,
+                        CHAPEL,
+                        FEW,
+                        "The organ has no general pistons, and so no G1: all is moved by hand.",
+                        NO_MEND,
+                        CHAPEL.verse("Hauptwerk", "Hauptwerk: Prinzipal 8").withPiston("G1")),
+                breaks(
+                        ChangeRule.PISTON_TWICE,
+                        "Piston G1 holds something else since V1: it would have to be on another memory level here.",
+                        "Set it on piston G2.",
+                        FLUTE.withPiston("G1"),
+                        CHORUS.withPiston("G1")),
+                breaks(
+                        ChangeRule.TOO_MANY_MOVES,
+                        "9 movements from V1 need 3.0 s, and the breath is 2.0 s.",
+                        "Set it on piston G1.",
+                        FLUTE,
+                        WITH_REEDS));
+    }
+
+    static Stream<RuleCase> brokenHymns() {
+        Verse strong = strong(CHORUS);
+        return Stream.of(
+                breaks(
+                        HymnRule.SAME_SOUND,
+                        "This is the third verse with the same sound.",
+                        NO_MEND,
+                        CHORUS,
+                        CHORUS,
+                        CHORUS,
+                        CHORUS),
+                breaks(
+                        HymnRule.SIXTEEN_ALWAYS,
+                        "All 5 verses have 16 ft in the pedal; this one could do without.",
+                        "Play it with the hands only.",
+                        HEAVY,
+                        HEAVY,
+                        HEAVY,
+                        HEAVY,
+                        HEAVY),
+                breaks(
+                        HymnRule.NO_GROWTH,
+                        "The hymn is sung strongly, and does not grow: its last verse is about as loud as its softest.",
+                        NO_MEND,
+                        strong,
+                        strong,
+                        strong),
+                breaks(
+                        HymnRule.BIGGEST_NOT_LAST,
+                        "V2 is bigger than this last verse by about N dB.",
+                        NO_MEND,
+                        strong,
+                        strong(WITH_REEDS).withLabel("V2"),
+                        strong));
+    }
+
+    private static Verse withDulciana() {
+        return WITH_REEDS.withRegistration(WITH_REEDS
+                .registration()
+                .withStops(WITH_REEDS
+                        .registration()
+                        .stops()
+                        .plus(CATHEDRAL.draw("Choir: Dulciana 8").stops()))
+                .withCouplers(CATHEDRAL.draw("Choir to Great").couplers()));
+    }
+
+    static Stream<RuleCase> kept() {
+        Verse strong = strong(CHORUS);
+        Verse unpedalled = pedal("Great: Stopped Diap 8", "Pedal: Bourdon 16", "Great to Pedal");
+        return Stream.of(
+                keeps(BalanceRule.NO_TUNE, FLUTES),
+                keeps(BalanceRule.LEAD_LOST, CHORUS),
+                keeps(BalanceRule.LEAD_TOO_STRONG, CHORUS),
+                keeps(BalanceRule.LEAD_ONLY_JUST, WITH_REEDS),
+                keeps(
+                        BalanceRule.WORDS_COVERED,
+                        swell("Swell: Stopped Diap 8", "Swell closed").withMode(Mode.SOLO_VOICE)),
+                keeps(
+                        BalanceRule.WORDS_ONLY_JUST,
+                        swell("Swell: Stopped Diap 8", "Swell closed").withMode(Mode.SMALL_CHOIR)),
+                keeps(
+                        BalanceRule.MELODY_BURIED,
+                        CATHEDRAL.soloed(
+                                "Great", "Choir", "Great: Diapason I 8", "Choir: Dulciana 8", "Choir to Pedal")),
+                keeps(
+                        BalanceRule.MELODY_ONLY_JUST,
+                        CATHEDRAL.soloed(
+                                "Great", "Choir", "Great: Diapason I 8", "Choir: Dulciana 8", "Choir to Pedal")),
+                keeps(
+                        VerseRule.MELODY_UNDER_CONGREGATION,
+                        CHORUS.withHands(CATHEDRAL.hands(Layout.MELODY_SOLOED, "Great", "Swell"))
+                                .withMode(Mode.SMALL_CHOIR)),
+                keeps(VerseRule.INTRODUCTION_LOUDER, introducing(WITH_REEDS), WITH_REEDS),
+                keeps(VerseRule.INTRODUCTION_ELSEWHERE, introducing(CHORUS), WITH_REEDS),
+                keeps(VerseRule.INAUDIBLE, CATHEDRAL.verse("Choir", "Choir: Dulciana 8", "Choir: Gedackt 8")),
+                keeps(
+                        VerseRule.PEDAL_BOOMS,
+                        CATHEDRAL.withPedal(
+                                "Swell",
+                                SWELL_FLUTES[0],
+                                SWELL_FLUTES[1],
+                                "Swell to Pedal",
+                                "Swell closed",
+                                "Pedal: Bourdon 16")),
+                keeps(ChangeRule.STEP, FLUTES, CHORUS),
+                keeps(ChangeRule.STEP, FLUTE.withMode(Mode.SMALL_CHOIR), WITH_REEDS),
+                keeps(
+                        ChangeRule.PISTON_MISSING,
+                        FLUTE.withPiston("G16"),
+                        FLUTE.withPiston("128/G16"),
+                        FLUTE.withPiston("Sw 9")),
+                keeps(ChangeRule.PISTON_TWICE, FLUTE.withPiston("G1"), CHORUS, FLUTE.withPiston("G1")),
+                keeps(ChangeRule.PISTON_TWICE, FLUTE.withPiston("G1"), CHORUS.withPiston("2/G1")),
+                keeps(ChangeRule.TOO_MANY_MOVES, FLUTE, CHORUS),
+                keeps(ChangeRule.TOO_MANY_MOVES, FLUTE, WITH_REEDS.withPiston("G4")),
+                keeps(HymnRule.SAME_SOUND, CHORUS, CHORUS, FLUTES, CHORUS),
+                keeps(HymnRule.SIXTEEN_ALWAYS, HEAVY, HEAVY, CHORUS, HEAVY, HEAVY),
+                keeps(HymnRule.SIXTEEN_ALWAYS, HEAVY, HEAVY, HEAVY, HEAVY),
+                breaks(
+                        HymnRule.SIXTEEN_ALWAYS,
+                        CATHEDRAL,
+                        MANY,
+                        "",
+                        NO_MEND,
+                        unpedalled,
+                        unpedalled,
+                        unpedalled,
+                        unpedalled,
+                        unpedalled),
+                keeps(HymnRule.NO_GROWTH, strong, strong, strong(WITH_REEDS)),
+                keeps(HymnRule.NO_GROWTH, CHORUS, CHORUS, CHORUS),
+                keeps(HymnRule.BIGGEST_NOT_LAST, strong, strong(WITH_REEDS), FLUTES.withSinging(Singing.GENTLE)));
+    }
+}
