@@ -24,7 +24,7 @@ final class AdviceLine {
         }
         Finding first = findings.get(0);
         String more = findings.size() == 1 ? "" : " " + state.marks().plus() + (findings.size() - 1);
-        int room = frame.width() - 2 - Text.columns(FindingsView.word(first) + ": " + first.sentence() + more);
+        int room = frame.width() - 2 - Text.columns(FindingsScreen.word(first) + ": " + first.sentence() + more);
         String wall = " " + state.marks().wall() + " ";
         int x = 1;
         for (String before : List.of(held, manner)) {
@@ -33,7 +33,7 @@ final class AdviceLine {
                 x = frame.write(x, y, wall, Style.FAINT);
             }
         }
-        x = frame.write(x, y, FindingsView.word(first) + ": ", FindingsView.style(first));
+        x = frame.write(x, y, FindingsScreen.word(first) + ": ", FindingsScreen.style(first));
         int left = frame.width() - 1 - x - Text.columns(more);
         x = frame.write(x, y, shortened(first.sentence(), left, state.marks().cut()), Style.TEXT);
         frame.write(x, y, more, Style.FAINT);

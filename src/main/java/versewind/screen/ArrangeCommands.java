@@ -3,6 +3,7 @@ package versewind.screen;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import versewind.plan.Edit;
 import versewind.plan.History;
 import versewind.plan.Hymn;
@@ -16,8 +17,8 @@ final class ArrangeCommands {
     private ArrangeCommands() {}
 
     static void into(Map<Command, Handler> handlers) {
-        Handler editVerse = Handler.verse(
-                (state, work, verse) -> Transition.to(state.with(VerseForm.of(work, verse, VerseForm.LABEL))));
+        Handler editVerse =
+                Handler.verse((state, work, verse) -> state.open(VerseForm.of(work, verse, VerseForm.LABEL)));
         handlers.put(Command.EDIT_VERSE, editVerse);
         handlers.put(Command.OPEN_VERSE, editVerse);
         handlers.put(Command.KIND, Handler.verse(ArrangeCommands::nextKind));
@@ -27,46 +28,47 @@ final class ArrangeCommands {
         handlers.put(Command.VERSE_EARLIER, Handler.verse((state, work, verse) -> moveVerse(state, work, -1)));
         handlers.put(Command.VERSE_LATER, Handler.verse((state, work, verse) -> moveVerse(state, work, 1)));
 
-        handlers.put(Command.EDIT_HYMN, hymn((state, work, hymn) -> Transition.to(state.with(HymnForm.of(hymn)))));
-        handlers.put(
-                Command.INSERT_HYMN,
-                Handler.work((state, work) -> Transition.to(state.with(
-                        HymnForm.ofNew(work.hymn().isPresent() ? work.place().hymn() + 1 : 0)))));
+        handlers.put(Command.EDIT_HYMN, hymn((state, work, hymn) -> state.open(HymnForm.of(work, hymn))));
+        handlers.put(Command.INSERT_HYMN, Handler.work((state, work) -> state.open(HymnForm.ofNew(work))));
         handlers.put(Command.DUPLICATE_HYMN, hymn(ArrangeCommands::duplicateHymn));
         handlers.put(Command.REMOVE_HYMN, hymn(ArrangeCommands::removeHymn));
         handlers.put(Command.HYMN_EARLIER, hymn((state, work, hymn) -> moveHymn(state, work, -1)));
         handlers.put(Command.HYMN_LATER, hymn((state, work, hymn) -> moveHymn(state, work, 1)));
+        handlers.put(Command.EDIT_SERVICE, Handler.work((state, work) -> state.open(ServiceForm.of(work))));
+        handlers.put(Command.READING, Handler.verse((state, work, verse) -> MeterForm.open(state, work, verse)));
+        handlers.put(Command.READINGS, Handler.work((state, work) -> state.open(ReadingsScreen.of(work))));
         handlers.put(
-                Command.EDIT_SERVICE,
-                Handler.work((state, work) -> Transition.to(state.with(ServiceForm.of(work.plan())))));
+                Command.FINDINGS,
+                Handler.work((state, work) -> state.open(FindingsScreen.of(work, OptionalInt.empty()))));
+        handlers.put(Command.ATTENDED, Handler.work((state, work) -> state.open(FindingsScreen.attendedForm(work))));
         handlers.put(Command.UNDO, Handler.work(ArrangeCommands::undo));
         handlers.put(Command.REDO, Handler.work(ArrangeCommands::redo));
     }
 
     @FunctionalInterface
     private interface OnHymn {
-        Transition on(State state, PlanEdit work, Hymn hymn);
+        State on(State state, PlanEdit work, Hymn hymn);
     }
 
     private static Handler hymn(OnHymn handler) {
         return Handler.work((state, work) -> work.hymn()
                 .map(hymn -> handler.on(state, work, hymn))
-                .orElseGet(() -> Transition.says(state, "This service has no hymn yet. Press I for one.")));
+                .orElseGet(() -> state.says("This service has no hymn yet. Press I for one.")));
     }
 
-    private static Transition nextKind(State state, PlanEdit work, Verse verse) {
+    private static State nextKind(State state, PlanEdit work, Verse verse) {
         VerseKind[] kinds = VerseKind.values();
         VerseKind next = kinds[(verse.kind().ordinal() + 1) % kinds.length];
         VersePlace place = work.place();
-        Transition step = Handler.edit(
+        State step = Handler.edit(
                 state,
                 work,
                 new Edit.SetVerses(place.hymn(), place.verse(), Verses.withKind(work.verses(), place.verse(), next)));
-        return step.saying("Its kind is now: " + next.word() + ".");
+        return step.says("Its kind is now: " + next.word() + ".");
     }
 
     /** A new verse is sung and played as the one where we are, with nothing drawn; what is locked throughout is in it. */
-    private static Transition insertVerse(State state, PlanEdit work, Hymn hymn) {
+    private static State insertVerse(State state, PlanEdit work, Hymn hymn) {
         Verse blank = Verses.blank(work.instrument(), VerseKind.VERSE)
                 .withLocks(work.plan().locks());
         Verse verse = work.verse()
@@ -81,45 +83,43 @@ final class ArrangeCommands {
         return Handler.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, verses));
     }
 
-    private static Transition duplicateVerse(State state, PlanEdit work, Verse verse) {
+    private static State duplicateVerse(State state, PlanEdit work, Verse verse) {
         VersePlace place = work.place();
         List<Verse> verses = Verses.duplicated(work.verses(), place.verse());
         return Handler.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse() + 1, verses));
     }
 
-    private static Transition removeVerse(State state, PlanEdit work, Verse verse) {
+    private static State removeVerse(State state, PlanEdit work, Verse verse) {
         VersePlace place = work.place();
         List<Verse> verses = Verses.removed(work.verses(), place.verse());
-        Transition step = Handler.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse(), verses));
-        return step.saying("Took out " + verse.label() + "; u brings it back.");
+        State step = Handler.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse(), verses));
+        return step.says("Took out " + verse.label() + "; u brings it back.");
     }
 
-    private static Transition moveVerse(State state, PlanEdit work, int step) {
+    private static State moveVerse(State state, PlanEdit work, int step) {
         VersePlace place = work.place();
         int to = place.verse() + step;
         if (to < 0 || to >= work.verses().size()) {
-            return Transition.says(
-                    state, step < 0 ? "It is the hymn's first already." : "It is the hymn's last already.");
+            return state.says(step < 0 ? "It is the hymn's first already." : "It is the hymn's last already.");
         }
         List<Verse> verses = Verses.swapped(work.verses(), Math.min(to, place.verse()));
         return Handler.edit(state, work, new Edit.SetVerses(place.hymn(), to, verses));
     }
 
-    private static Transition duplicateHymn(State state, PlanEdit work, Hymn hymn) {
+    private static State duplicateHymn(State state, PlanEdit work, Hymn hymn) {
         return Handler.edit(state, work, new Edit.InsertHymn(work.place().hymn() + 1, hymn.unanswered()));
     }
 
-    private static Transition removeHymn(State state, PlanEdit work, Hymn hymn) {
-        Transition step =
-                Handler.edit(state, work, new Edit.RemoveHymn(work.place().hymn()));
-        return step.saying("Took out the hymn \"" + hymn.title() + "\"; u brings it back.");
+    private static State removeHymn(State state, PlanEdit work, Hymn hymn) {
+        State step = Handler.edit(state, work, new Edit.RemoveHymn(work.place().hymn()));
+        return step.says("Took out the hymn \"" + hymn.title() + "\"; u brings it back.");
     }
 
-    private static Transition moveHymn(State state, PlanEdit work, int step) {
+    private static State moveHymn(State state, PlanEdit work, int step) {
         int from = work.place().hymn();
         int to = from + step;
         if (to < 0 || to >= work.plan().hymns().size()) {
-            return Transition.says(state, step < 0 ? "It is the first hymn already." : "It is the last hymn already.");
+            return state.says(step < 0 ? "It is the first hymn already." : "It is the last hymn already.");
         }
         return Handler.edit(
                 state,
@@ -128,28 +128,28 @@ final class ArrangeCommands {
                 new VersePlace(to, work.place().verse()));
     }
 
-    private static Transition undo(State state, PlanEdit work) {
+    private static State undo(State state, PlanEdit work) {
         return work.history()
                 .toUndo()
                 .map(edit -> restored(state, work, work.history().undo(), edit, "Undone"))
-                .orElseGet(() -> Transition.says(state, "There is nothing to undo."));
+                .orElseGet(() -> state.says("There is nothing to undo."));
     }
 
-    private static Transition redo(State state, PlanEdit work) {
+    private static State redo(State state, PlanEdit work) {
         return work.history()
                 .toRedo()
                 .map(edit -> restored(state, work, work.history().redo(), edit, "Done again"))
-                .orElseGet(() -> Transition.says(state, "There is nothing to do again."));
+                .orElseGet(() -> state.says("There is nothing to do again."));
     }
 
-    private static Transition restored(State state, PlanEdit work, History history, Edit edit, String sentence) {
+    private static State restored(State state, PlanEdit work, History history, Edit edit, String sentence) {
         Optional<VersePlace> stays = edit instanceof Edit.SetHeading ? Optional.of(work.place()) : Optional.empty();
         PlanEdit after = work.with(history).at(stays.orElse(edit.place()));
-        Transition step = Handler.keepingDraft(state, work, after);
+        State step = Handler.keepingDraft(state, work, after);
         String where = stays.isPresent()
                 ? "the service"
                 : "hymn " + (after.place().hymn() + 1)
                         + after.verse().map(verse -> ", " + verse.label()).orElse("");
-        return step.saying(sentence + ": " + where + ".");
+        return step.says(sentence + ": " + where + ".");
     }
 }

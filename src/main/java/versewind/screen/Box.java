@@ -1,5 +1,7 @@
 package versewind.screen;
 
+import java.util.List;
+
 /**
  * A blank rectangle in the middle of the screen with a heading, for what lies over the plan.
  *
@@ -11,16 +13,15 @@ package versewind.screen;
 record Box(int x, int y, int width, int height) {
 
     /** Clears the place for a box and draws its edge. */
-    static Box open(Frame frame, State state, String title, int wantedWidth, int wantedHeight) {
+    static Box open(Frame frame, String title, int wantedWidth, int wantedHeight) {
         int width = Math.min(wantedWidth, frame.width() - 4);
         int height = Math.min(wantedHeight, frame.height() - 4);
         int left = (frame.width() - width) / 2 - 2;
         int top = (frame.height() - height) / 2 - 1;
         frame.clear(left, top, width + 4, height + 2);
-        String rule = state.marks().rule().repeat(width + 4);
+        String rule = frame.marks().rule().repeat(width + 4);
         frame.write(left, top, rule, Style.FAINT);
-        frame.write(
-                left + 2, top, " " + Text.fit(title, width - 2, state.marks().cut()) + " ", Style.HEADING);
+        frame.write(left + 2, top, " " + frame.fit(title, width - 2) + " ", Style.HEADING);
         frame.write(left, top + height + 1, rule, Style.FAINT);
         frame.caret(-1, -1);
         return new Box(left + 2, top + 1, width, height);
@@ -28,5 +29,17 @@ record Box(int x, int y, int width, int height) {
 
     int end() {
         return x + width;
+    }
+
+    /** Some rows of it, the first of them so many under its own first. */
+    Box rows(int under, int rows) {
+        return new Box(x, y + under, width, rows);
+    }
+
+    /** Writes lines one under the other. */
+    void write(Frame frame, int firstY, List<String> lines, Style style) {
+        for (int i = 0; i < lines.size(); i++) {
+            frame.write(x, firstY + i, lines.get(i), style);
+        }
     }
 }

@@ -87,10 +87,6 @@ public enum Command {
     HEED("take into account how the verses were, or not", Group.METER, Where.BOTH, Key.of('Y')),
     READING("a meter's reading of this verse", Group.METER, Where.BOTH, Key.of('m')),
     READINGS("the readings taken, and what to read next", Group.METER, Where.BOTH, Key.of('M')),
-    READING_BELOW("the reading below", Group.METER, Where.READINGS, Key.of(DOWN), Key.of(TAB)),
-    READING_ABOVE("the reading above", Group.METER, Where.READINGS, Key.of(UP), Key.of(BACK_TAB)),
-    DROP_READING("leave the reading out", Group.METER, Where.READINGS, Key.of('x'), Key.of(DELETE)),
-    CLOSE_READINGS("close", Group.METER, Where.READINGS, Key.of(ESCAPE), Key.of('M'), Key.of('q')),
 
     UNDO("undo", Group.PLAN, Where.BOTH, Key.of('u'), Key.control('z')),
     REDO("do again what was undone", Group.PLAN, Where.BOTH, Key.of('U'), Key.control('y')),
@@ -111,17 +107,6 @@ public enum Command {
     FIND_STAY("stay at this stop", Group.FINDING, Where.FIND, Key.of(ENTER)),
     FIND_BACK("go back to where you were", Group.FINDING, Where.FIND, Key.of(ESCAPE)),
 
-    NEXT_FIELD("the next field", Group.FILLING_IN, Where.FORM, Key.of(TAB), Key.of(DOWN)),
-    PREVIOUS_FIELD("the field before", Group.FILLING_IN, Where.FORM, Key.of(BACK_TAB), Key.of(UP)),
-    CLEAR_FIELD("empty the field", Group.FILLING_IN, Where.FORM, Key.control('u')),
-    KEEP("keep what was typed", Group.FILLING_IN, Where.FORM, Key.of(ENTER), Key.control('s')),
-    DISCARD("leave it as it was", Group.FILLING_IN, Where.FORM, Key.of(ESCAPE)),
-
-    ROW_BELOW("the row below", Group.CHOOSING, Where.CHOOSER, Key.of(DOWN), Key.of(TAB)),
-    ROW_ABOVE("the row above", Group.CHOOSING, Where.CHOOSER, Key.of(UP), Key.of(BACK_TAB)),
-    CHOOSE("choose it", Group.CHOOSING, Where.CHOOSER, Key.of(ENTER)),
-    CLOSE_CHOOSER("close the list", Group.CHOOSING, Where.CHOOSER, Key.of(ESCAPE)),
-
     MARK_BELOW("the row below", Group.LIBRARY, Where.LIBRARY, Key.of(DOWN)),
     MARK_ABOVE("the row above", Group.LIBRARY, Where.LIBRARY, Key.of(UP)),
     MARK_PAGE_BELOW("a page down", Group.LIBRARY, Where.LIBRARY, Key.of(PAGE_DOWN)),
@@ -135,13 +120,6 @@ public enum Command {
     OTHER_SHELF("from the plans to the organs and back", Group.LIBRARY, Where.LIBRARY, Key.of(TAB), Key.of(BACK_TAB)),
     CLOSE_LIBRARY("take away what was typed; back to the plan", Group.LIBRARY, Where.LIBRARY, Key.of(ESCAPE)),
     LEAVE_LIBRARY("leave", Group.LIBRARY, Where.LIBRARY, Key.control('q')),
-
-    FINDING_BELOW("the finding below", Group.FINDINGS, Where.FINDINGS, Key.of(DOWN), Key.of(TAB)),
-    FINDING_ABOVE("the finding above", Group.FINDINGS, Where.FINDINGS, Key.of(UP), Key.of(BACK_TAB)),
-    GO_THERE("go there", Group.FINDINGS, Where.FINDINGS, Key.of(ENTER)),
-    MEND("mend it", Group.FINDINGS, Where.FINDINGS, Key.of('m')),
-    SILENCE("silence it", Group.FINDINGS, Where.FINDINGS, Key.of('s')),
-    CLOSE_FINDINGS("close", Group.FINDINGS, Where.FINDINGS, Key.of(ESCAPE), Key.of('f'), Key.of('q')),
 
     PROPOSAL_BELOW("the proposal below", Group.PROPOSALS, Where.PROPOSALS, Key.of(DOWN), Key.of(TAB)),
     PROPOSAL_ABOVE("the proposal above", Group.PROPOSALS, Where.PROPOSALS, Key.of(UP), Key.of(BACK_TAB)),
@@ -257,11 +235,7 @@ public enum Command {
         /** The stops or the verses have the keys. */
         BOTH,
         FIND,
-        FORM,
-        CHOOSER,
         LIBRARY,
-        READINGS,
-        FINDINGS,
         PROPOSALS,
         /** Registrations are being searched. */
         SEARCH,
@@ -280,8 +254,7 @@ public enum Command {
             return switch (other) {
                 case ANYWHERE -> true;
                 case BOTH -> this == STOPS || this == VERSES || this == BOTH;
-                case STOPS, VERSES, FIND, FORM, CHOOSER, LIBRARY, READINGS, FINDINGS, DESK, ANSWERS, HELP ->
-                    this == other;
+                case STOPS, VERSES, FIND, LIBRARY, DESK, ANSWERS, HELP -> this == other;
                 case ORGAN, STOP_TEXT, PROPOSALS, SEARCH -> this == other;
             };
         }

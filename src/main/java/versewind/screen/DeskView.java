@@ -24,7 +24,7 @@ final class DeskView {
     private DeskView() {}
 
     static void paint(Frame frame, State state, PlanEdit work) {
-        Panel panel = state.behindQuestion();
+        Screen panel = state.ground();
         if (panel instanceof Panel.Answers answers) {
             FeedbackView.paint(frame, state, work, answers);
         } else if (panel instanceof Panel.Desk desk && work.verse().isPresent()) {

@@ -36,19 +36,17 @@ final class FeedbackCommands {
                                     new Feedback(each.getValue(), panel.notes().people(work))))));
         }
         handlers.put(Command.NO_ANSWER, answers((state, work, panel) -> answer(state, work, panel, Optional.empty())));
-        handlers.put(
-                Command.CLOSE_ANSWERS,
-                answers((state, work, panel) -> Transition.to(state.with(new Panel.Desk(panel.notes())))));
+        handlers.put(Command.CLOSE_ANSWERS, answers((state, work, panel) -> state.with(new Panel.Desk(panel.notes()))));
     }
 
     @FunctionalInterface
     private interface OnAnswers {
-        Transition on(State state, PlanEdit work, Panel.Answers panel);
+        State on(State state, PlanEdit work, Panel.Answers panel);
     }
 
     private static Handler answers(OnAnswers handler) {
-        return Handler.work((state, work) ->
-                state.panel() instanceof Panel.Answers panel ? handler.on(state, work, panel) : Transition.to(state));
+        return Handler.work(
+                (state, work) -> state.panel() instanceof Panel.Answers panel ? handler.on(state, work, panel) : state);
     }
 
     /** The verses that are asked about: all but those in which the organ plays alone, too soft or too strong for nobody. */
@@ -67,43 +65,41 @@ final class FeedbackCommands {
     }
 
     /** The list at the first verse without an answer, or at its end. */
-    static Transition open(State state, PlanEdit work, DeskNotes notes) {
+    static State open(State state, PlanEdit work, DeskNotes notes) {
         List<VersePlace> places = asked(work);
         if (places.isEmpty()) {
-            return Transition.says(state, "There is no verse to ask about.");
+            return state.says("There is no verse to ask about.");
         }
         int at = 0;
         while (at < places.size() - 1
                 && ServiceOrder.verse(work.plan(), places.get(at)).answer().isPresent()) {
             at++;
         }
-        return Transition.to(state.with(new Panel.Answers(at, notes.with(DeskNotes.Leaving.NO))));
+        return state.with(new Panel.Answers(at, notes.with(DeskNotes.Leaving.NO)));
     }
 
-    private static Transition toRow(State state, PlanEdit work, Panel.Answers panel, int row) {
+    private static State toRow(State state, PlanEdit work, Panel.Answers panel, int row) {
         int last = asked(work).size() - 1;
-        return Transition.to(state.with(new Panel.Answers(Math.max(0, Math.min(row, last)), panel.notes())));
+        return state.with(new Panel.Answers(Math.max(0, Math.min(row, last)), panel.notes()));
     }
 
     /** The answer goes into the plan's file at once; if the plan had other changes that are not saved, beside it with those. */
-    private static Transition answer(State state, PlanEdit work, Panel.Answers panel, Optional<Feedback> answer) {
+    private static State answer(State state, PlanEdit work, Panel.Answers panel, Optional<Feedback> answer) {
         VersePlace place = asked(work).get(panel.at());
         Verse verse = ServiceOrder.verse(work.plan(), place);
         Edit edit = new Edit.SetVerse(place.hymn(), place.verse(), verse.withAnswer(answer));
         PlanEdit after = work.with(work.history().after(edit));
         State next = toRow(state, work, panel, panel.at() + (answer.isPresent() ? 1 : 0))
-                .state()
                 .with(after);
         if (after.plan().equals(work.plan())) {
-            return Transition.to(next);
+            return next;
         }
         return switch (panel.notes().opened()) {
-            case ALONE, FROM_SAVED -> Transition.to(next, new Effect.Save(after.plan(), List.of()));
+            case ALONE, FROM_SAVED -> next.wants(new Effect.Save(after.plan(), List.of()));
             case FROM_UNSAVED ->
-                new Transition(
-                        next.with(Notice.says("Kept with the plan's other changes; there, "
-                                + Command.SAVE.keys().get(0).name() + " saves them all.")),
-                        List.of(new Effect.KeepDraft(after.plan())));
+                next.with(Notice.says("Kept with the plan's other changes; there, "
+                                + Command.SAVE.keys().get(0).name() + " saves them all."))
+                        .wants(List.of(new Effect.KeepDraft(after.plan())));
         };
     }
 }

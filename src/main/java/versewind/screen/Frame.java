@@ -20,14 +20,32 @@ public final class Frame {
     private int caretX = -1;
     private int caretY = -1;
 
-    /** A blank frame. */
+    private final Marks marks;
+
+    /** A blank frame, drawn with the marks of Unicode. */
     public Frame(int width, int height) {
+        this(width, height, Marks.UNICODE);
+    }
+
+    /** A blank frame. */
+    public Frame(int width, int height, Marks marks) {
+        this.marks = marks;
         this.width = width;
         this.height = height;
         this.characters = new int[width * height];
         this.styles = new Style[width * height];
         Arrays.fill(characters, ' ');
         Arrays.fill(styles, Style.TEXT);
+    }
+
+    /** The marks that it is drawn with. */
+    Marks marks() {
+        return marks;
+    }
+
+    /** A text cut to a number of columns, with a mark where something was cut. */
+    String fit(String text, int columns) {
+        return Text.fit(text, columns, marks.cut());
     }
 
     /** Number of columns. */

@@ -11,6 +11,10 @@ final class HelpView {
     private static final int WIDE = 72;
     private static final int EDGE_ROWS = 3;
 
+    /** The tables of keys of all screens. */
+    static final List<KeyTable<?>> TABLES =
+            List.of(ReadingsScreen.KEYS, FormBox.KEYS, Chooser.KEYS, FindingsScreen.KEYS);
+
     private HelpView() {}
 
     /** A line of the help: a heading, or keys and what they do. */
@@ -46,6 +50,11 @@ final class HelpView {
                     lines.add(new Line(command.keyNames(), command.does()));
                 }
             }
+            TABLES.stream()
+                    .flatMap(table -> table.rows().stream())
+                    .filter(row ->
+                            row.heading().equals(group.title()) && !row.does().isEmpty())
+                    .forEach(row -> lines.add(new Line(row.keyNames(), row.does())));
         }
         return lines;
     }

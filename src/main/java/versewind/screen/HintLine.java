@@ -34,6 +34,7 @@ final class HintLine {
     private HintLine() {}
 
     static void paint(Frame frame, State state, int y) {
-        KeyRow.paint(frame, y, state.where() == Command.Where.VERSES ? VERSES : STOPS, Style.FAINT);
+        KeyRow.paint(
+                frame, y, Update.where(new Panel.None(), state) == Command.Where.VERSES ? VERSES : STOPS, Style.FAINT);
     }
 }

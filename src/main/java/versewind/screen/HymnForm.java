@@ -3,13 +3,12 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import versewind.organ.Instrument;
+import versewind.plan.Edit;
 import versewind.plan.Hymn;
-import versewind.plan.Locks;
 import versewind.plan.Verse;
 import versewind.plan.Verses;
 
-/** The form of a hymn: what it asks, and the hymn that the answers make. */
+/** The forms of a hymn, the current one and a new one. */
 final class HymnForm {
 
     private static final int NUMBER = 0;
@@ -25,48 +24,54 @@ final class HymnForm {
 
     private HymnForm() {}
 
-    static Panel.Form of(Hymn hymn) {
-        return new Panel.Form("Hymn", fields(hymn), TITLE, new FormAction.HymnTexts(), "");
+    static FormBox of(PlanEdit work, Hymn hymn) {
+        return FormBox.of("Hymn", fields(hymn), (form, closed) -> {
+                    Hymn after = hymn(form, hymn.verses());
+                    return Handler.edit(
+                            closed, work, new Edit.SetHymn(work.place().hymn(), after), work.place());
+                })
+                .at(TITLE);
     }
 
-    static Panel.Form ofNew(int at) {
+    /** A hymn that comes after the current one. */
+    static FormBox ofNew(PlanEdit work) {
         Hymn blank = new Hymn("", "", "", "", "", OptionalInt.empty(), "", List.of());
-        List<Panel.Field> fields = new ArrayList<>(fields(blank));
-        fields.add(Panel.Field.of(
+        List<FormBox.Field> fields = new ArrayList<>(fields(blank));
+        fields.add(FormBox.Field.of(
                 "Verses", Integer.toString(USUAL_VERSES), "how many are sung; an introduction comes before them"));
-        return new Panel.Form("New hymn", fields, NUMBER, new FormAction.NewHymn(at), "");
+        return FormBox.of("New hymn", fields, (form, closed) -> {
+            int sung = form.number(SUNG, 0, Verses.MOST_NEW);
+            Hymn made = hymn(form, Verses.ofNewHymn(work.instrument(), sung))
+                    .locking(work.plan().locks());
+            int at = work.hymn().isPresent() ? work.place().hymn() + 1 : 0;
+            return Handler.edit(closed, work, new Edit.InsertHymn(at, made));
+        });
     }
 
-    private static List<Panel.Field> fields(Hymn hymn) {
+    private static List<FormBox.Field> fields(Hymn hymn) {
         String tempo = hymn.tempo().isPresent() ? Integer.toString(hymn.tempo().getAsInt()) : "";
         return List.of(
-                Panel.Field.of("Number", hymn.number(), "in the book; may be blank"),
-                Panel.Field.of("Title", hymn.title(), "the title or the first line; needed"),
-                Panel.Field.of("Tune", hymn.tune(), "name of the tune"),
-                Panel.Field.of("Metre", hymn.metre(), "as 8 7 8 7 D"),
-                Panel.Field.of("Key", hymn.key(), "as G or e minor"),
-                Panel.Field.of("Tempo", tempo, "beats a minute, 20 to 300; may be blank"),
-                Panel.Field.of("Notes", hymn.notes(), "for the desk"));
+                FormBox.Field.of("Number", hymn.number(), "in the book; may be blank"),
+                FormBox.Field.of("Title", hymn.title(), "the title or the first line; needed"),
+                FormBox.Field.of("Tune", hymn.tune(), "name of the tune"),
+                FormBox.Field.of("Metre", hymn.metre(), "as 8 7 8 7 D"),
+                FormBox.Field.of("Key", hymn.key(), "as G or e minor"),
+                FormBox.Field.of("Tempo", tempo, "beats a minute, 20 to 300; may be blank"),
+                FormBox.Field.of("Notes", hymn.notes(), "for the desk"));
     }
 
-    /** A hymn of new verses. */
-    static Hymn made(FilledForm filled, Instrument organ, Locks throughout) {
-        int sung = filled.number(SUNG, 0, Verses.MOST_NEW);
-        return hymn(filled, Verses.ofNewHymn(organ, sung)).locking(throughout);
-    }
-
-    static Hymn hymn(FilledForm filled, List<Verse> verses) {
-        if (filled.isBlank(TITLE)) {
-            throw new FilledForm.Wrong(TITLE, "A hymn needs a title.");
+    private static Hymn hymn(FormBox form, List<Verse> verses) {
+        if (form.isBlank(TITLE)) {
+            throw new FormBox.Wrong(TITLE, "A hymn needs a title.");
         }
         return new Hymn(
-                filled.text(NUMBER),
-                filled.text(TITLE),
-                filled.text(TUNE),
-                filled.text(METRE),
-                filled.text(KEY),
-                filled.numberIfAny(TEMPO, Hymn.SLOWEST_TEMPO, Hymn.FASTEST_TEMPO),
-                filled.text(NOTES),
+                form.text(NUMBER),
+                form.text(TITLE),
+                form.text(TUNE),
+                form.text(METRE),
+                form.text(KEY),
+                form.numberIfAny(TEMPO, Hymn.SLOWEST_TEMPO, Hymn.FASTEST_TEMPO),
+                form.text(NOTES),
                 verses);
     }
 }

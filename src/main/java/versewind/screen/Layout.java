@@ -55,28 +55,19 @@ record Layout(int gridWidth, int listX, int listWidth, int top, int height, int 
         return rows < TALL ? 1 : 2;
     }
 
-    /** Whether a screen is too small for what is to be on it. */
+    /** Whether a terminal is too small for what is to be on it. */
     static boolean isTooSmall(State state) {
-        return state.columns() < leastColumns(state) || state.rows() < leastRows(state);
+        Screen.Size least = state.ground().least();
+        return state.columns() < least.columns() || state.rows() < least.rows();
     }
 
-    /** Whether the desk can be seen. */
-    static boolean hasRoomForDesk(State state) {
-        return state.columns() >= DeskLayout.LEAST_COLUMNS && state.rows() >= DeskLayout.LEAST_ROWS;
-    }
-
-    static int leastColumns(State state) {
-        return isDesk(state) ? DeskLayout.LEAST_COLUMNS : LEAST_COLUMNS;
-    }
-
-    static int leastRows(State state) {
-        return isDesk(state) ? DeskLayout.LEAST_ROWS : LEAST_ROWS;
-    }
-
-    /** Whether the desk or its list of answers is on the screen, a question over it or not. */
-    static boolean isDesk(State state) {
-        Panel panel = state.behindQuestion();
-        return panel instanceof Panel.Desk || panel instanceof Panel.Answers;
+    /** Whether what is too small for the plan is large enough for the desk, which can be opened now. */
+    static boolean canOpenDesk(State state) {
+        return state.work().isPresent()
+                && state.bench().isEmpty()
+                && state.top() instanceof Panel.None
+                && state.columns() >= DeskLayout.LEAST_COLUMNS
+                && state.rows() >= DeskLayout.LEAST_ROWS;
     }
 
     /** The knobs of the open instrument as they lie on this screen. */

@@ -27,7 +27,7 @@ import versewind.plan.Sought;
 record LibraryState(
         List<Event.ListedPlan> plans,
         int files,
-        List<Panel.Row> organs,
+        List<Chooser.Row> organs,
         Side side,
         TextLine filter,
         String marked,
@@ -86,15 +86,15 @@ record LibraryState(
     }
 
     /** The organs that have every word typed. */
-    List<Panel.Row> fittingOrgans() {
-        return Panel.fitting(organs, filter.text());
+    List<Chooser.Row> fittingOrgans() {
+        return Chooser.fitting(organs, filter.text());
     }
 
     /** Ids of the rows that are looked at and fit. */
     List<String> fitting() {
         return switch (side) {
             case PLANS -> fittingPlans().stream().map(Event.ListedPlan::id).toList();
-            case ORGANS -> fittingOrgans().stream().map(Panel.Row::id).toList();
+            case ORGANS -> fittingOrgans().stream().map(Chooser.Row::id).toList();
         };
     }
 
@@ -138,7 +138,7 @@ record LibraryState(
         return new LibraryState(plans, files, organs, side, filter, marked, assessed, more, aim);
     }
 
-    LibraryState withOrgans(List<Panel.Row> others) {
+    LibraryState withOrgans(List<Chooser.Row> others) {
         return new LibraryState(plans, files, others, side, filter, marked, assessed, asked, aim);
     }
 

@@ -50,7 +50,7 @@ final class LibraryView {
         String count = plans ? count(shelves) : "";
         frame.write(frame.width() - Text.columns(count) - 1, 0, count, Style.FAINT);
         int field = frame.write(1, 1, "Only with: ", Style.TEXT);
-        FormView.paintField(frame, shelves.filter(), field, 1, frame.width() - field - 1, true);
+        shelves.filter().paint(frame, field, 1, frame.width() - field - 1, true);
         if (plans) {
             frame.write(1, 2, "date", Style.FAINT);
             frame.write(1 + DATE + GAP, 2, "service", Style.FAINT);
@@ -148,13 +148,11 @@ final class LibraryView {
     }
 
     private static int paintOrgans(Frame frame, State state, LibraryState shelves) {
-        List<Panel.Row> rows = shelves.fittingOrgans();
-        int at = shelves.at(rows.stream().map(Panel.Row::id).toList());
+        List<Chooser.Row> rows = shelves.fittingOrgans();
+        int at = shelves.at(rows.stream().map(Chooser.Row::id).toList());
         int top = LibraryState.top(at, rows.size(), room(state));
-        for (int i = top; i < Math.min(rows.size(), top + room(state)); i++) {
-            ChooserView.paintRow(
-                    frame, state, rows.get(i), i == at, new Box(1, 0, frame.width() - 2, 0), TOP + i - top);
-        }
+        Box window = new Box(1, TOP, frame.width() - 2, room(state));
+        new ListBox<>(rows, at).paint(frame, window, (row, index, y) -> row.paint(frame, window, y));
         if (!rows.isEmpty()) {
             frame.write(
                     1,

@@ -20,7 +20,7 @@ final class LockCommands {
 
     @FunctionalInterface
     private interface OnStop {
-        Transition on(State state, PlanEdit work, Verse verse, int stop);
+        State on(State state, PlanEdit work, Verse verse, int stop);
     }
 
     private static Handler stop(OnStop handler) {
@@ -28,14 +28,14 @@ final class LockCommands {
             List<Item> items = Layout.jamb(state, work).items();
             return work.item() < items.size() && items.get(work.item()) instanceof Item.StopItem stop
                     ? handler.on(state, work, verse, stop.stop())
-                    : Transition.says(state, "Only stops can be locked.");
+                    : state.says("Only stops can be locked.");
         });
     }
 
     /** From free to always, to never, to free. */
-    private static Transition lock(State state, PlanEdit work, Verse verse, int stop) {
+    private static State lock(State state, PlanEdit work, Verse verse, int stop) {
         Locks next = next(verse.locks(), stop);
-        return Handler.change(state, work, verse.withLocks(next)).saying(words(work, next, stop) + ".");
+        return Handler.change(state, work, verse.withLocks(next)).says(words(work, next, stop) + ".");
     }
 
     private static Locks next(Locks locks, int stop) {
@@ -46,7 +46,7 @@ final class LockCommands {
     }
 
     /** As it is locked here it is locked in all verses. */
-    private static Transition lockThroughout(State state, PlanEdit work, Verse verse, int stop) {
+    private static State lockThroughout(State state, PlanEdit work, Verse verse, int stop) {
         Locks here = verse.locks();
         UnaryOperator<Locks> same = locks -> here.always().contains(stop)
                 ? locks.withAlways(stop)
@@ -58,11 +58,10 @@ final class LockCommands {
                         .toList()))
                 .toList();
         if (hymns.equals(plan.hymns())) {
-            return Transition.says(
-                    state, "It is so in every verse already. v locks it here first, then V does throughout.");
+            return state.says("It is so in every verse already. v locks it here first, then V does throughout.");
         }
         return Handler.edit(state, work, new Edit.SetHymns(hymns, work.place()))
-                .saying(words(work, here, stop) + ", in every verse of the service.");
+                .says(words(work, here, stop) + ", in every verse of the service.");
     }
 
     private static String words(PlanEdit work, Locks locks, int stop) {

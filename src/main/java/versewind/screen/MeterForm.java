@@ -1,16 +1,17 @@
 package versewind.screen;
 
-import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import versewind.plan.Verse;
+import versewind.sound.Estimate;
 import versewind.sound.MeterReading;
 import versewind.sound.Seat;
 
-/** The form of a meter's reading: what it asks, and the reading that the answers make. */
+/** The form of a meter's reading of the current verse. */
 final class MeterForm {
 
     private static final int LEVEL = 0;
@@ -18,44 +19,65 @@ final class MeterForm {
     private static final int PEOPLE = 2;
     private static final int SINGERS = 3;
 
+    private static final String SILENT = "Nothing drawn sounds here; draw what the meter is to read.";
+
     private MeterForm() {}
 
-    static Panel.Form of(String verse, String expected) {
-        return new Panel.Form(
-                "A meter's reading of " + verse,
+    static State open(State state, PlanEdit work, Verse verse) {
+        int people = work.plan().heading().people();
+        Estimate estimate = work.sound().estimate(verse, people, OptionalInt.empty());
+        if (estimate.isSilent()) {
+            return state.says(SILENT);
+        }
+        String expected = "with " + people + " people "
+                + Math.round(estimate.organDba().getAsDouble())
+                + state.marks().plusMinus()
+                + Math.round(estimate.plusMinus().organDb()) + " is expected";
+        return state.open(FormBox.of(
+                "A meter's reading of " + verse.label(),
                 List.of(
-                        Panel.Field.of("Level", "", "mean level in dB(A) while it is played, as 78.5; " + expected),
-                        Panel.Field.of("Seat", Seat.NAVE.word(), "where the meter stands: nave, far, choir or console"),
-                        Panel.Field.of("People", "0", "in the room"),
-                        Panel.Field.of("Singers", "", "how many of them sing with the organ; blank for nobody")),
-                LEVEL,
-                new FormAction.MeterReading(),
-                "");
+                        FormBox.Field.of("Level", "", "mean level in dB(A) while it is played, as 78.5; " + expected),
+                        FormBox.Field.of(
+                                "Seat", Seat.NAVE.word(), "where the meter stands: nave, far, choir or console"),
+                        FormBox.Field.of("People", "0", "in the room"),
+                        FormBox.Field.of("Singers", "", "how many of them sing with the organ; blank for nobody")),
+                (form, closed) -> taken(closed, work, reading(form, verse, closed))));
     }
 
-    static MeterReading reading(FilledForm filled, Verse verse, LocalDate today) {
+    /** A reading that was typed is added to those taken. */
+    private static State taken(State closed, PlanEdit work, MeterReading reading) {
+        if (work.sound().expectedDba(reading).isEmpty()) {
+            return closed.says(SILENT);
+        }
+        List<MeterReading> readings = new ArrayList<>(work.sound().calibration().readings());
+        readings.add(reading);
+        return closed.wants(new Effect.Recalibrate(List.copyOf(readings)));
+    }
+
+    private static MeterReading reading(FormBox form, Verse verse, State state) {
         Seat seat = Stream.of(Seat.values())
-                .filter(each -> each.word().equalsIgnoreCase(filled.text(SEAT)))
+                .filter(each -> each.word().equalsIgnoreCase(form.text(SEAT)))
                 .findFirst()
-                .orElseThrow(() -> new FilledForm.Wrong(SEAT, "The meter stands in the nave, far, choir or console."));
-        int people = filled.numberIfAny(PEOPLE, 0, Verse.MOST_PEOPLE).orElse(0);
-        OptionalInt singers = filled.numberIfAny(SINGERS, 2, Verse.MOST_PEOPLE);
+                .orElseThrow(() -> new FormBox.Wrong(SEAT, "The meter stands in the nave, far, choir or console."));
+        int people = form.numberIfAny(PEOPLE, 0, Verse.MOST_PEOPLE).orElse(0);
+        OptionalInt singers = form.numberIfAny(SINGERS, 2, Verse.MOST_PEOPLE);
         Optional<MeterReading.Sung> sung = singers.isPresent()
                 ? Optional.of(new MeterReading.Sung(singers.getAsInt(), verse.singing()))
                 : Optional.empty();
-        double dba = levelDba(filled);
+        double dba = levelDba(form);
         try {
-            return new MeterReading(today.toString(), verse.registration(), verse.hands(), seat, people, sung, dba);
+            return new MeterReading(
+                    state.today().toString(), verse.registration(), verse.hands(), seat, people, sung, dba);
         } catch (IllegalArgumentException wrong) {
-            throw new FilledForm.Wrong(sung.isPresent() ? SINGERS : LEVEL, sentence(wrong.getMessage()));
+            throw new FormBox.Wrong(sung.isPresent() ? SINGERS : LEVEL, sentence(wrong.getMessage()));
         }
     }
 
-    private static double levelDba(FilledForm filled) {
+    private static double levelDba(FormBox form) {
         try {
-            return Double.parseDouble(filled.text(LEVEL).replace(',', '.'));
+            return Double.parseDouble(form.text(LEVEL).replace(',', '.'));
         } catch (NumberFormatException noNumber) {
-            throw new FilledForm.Wrong(LEVEL, "The level is a number of dB(A), as 78.5.");
+            throw new FormBox.Wrong(LEVEL, "The level is a number of dB(A), as 78.5.");
         }
     }
 

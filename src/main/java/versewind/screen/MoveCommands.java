@@ -22,33 +22,29 @@ final class MoveCommands {
         handlers.put(Command.NEXT_HYMN, Handler.work((state, work) -> toHymn(state, work, 1)));
         handlers.put(Command.PREVIOUS_HYMN, Handler.work((state, work) -> toHymn(state, work, -1)));
         handlers.put(Command.OTHER_SIDE, Handler.work(MoveCommands::toOtherSide));
-        handlers.put(
-                Command.FIND,
-                Handler.work((state, work) -> Transition.to(state.with(work.on(PlanEdit.Side.STOPS))
-                        .with(new Panel.Find(TextLine.EMPTY, work.item(), work.side())))));
+        handlers.put(Command.FIND, Handler.work((state, work) -> state.with(work.on(PlanEdit.Side.STOPS))
+                .with(new Panel.Find(TextLine.EMPTY, work.item(), work.side()))));
         handlers.put(Command.FIND_NEXT, Handler.work((state, work) -> findFurther(state, work, 1)));
         handlers.put(Command.FIND_PREVIOUS, Handler.work((state, work) -> findFurther(state, work, -1)));
-        handlers.put(Command.FIND_STAY, state -> Transition.to(state.closed()));
+        handlers.put(Command.FIND_STAY, state -> state.closed());
         handlers.put(Command.FIND_BACK, Handler.work(MoveCommands::findBack));
     }
 
-    private static Transition toItem(State state, PlanEdit work, int item) {
+    private static State toItem(State state, PlanEdit work, int item) {
         int last = Layout.jamb(state, work).items().size() - 1;
         return arrive(state, work, Math.max(0, Math.min(item, last)));
     }
 
-    private static Transition beside(State state, PlanEdit work, int step) {
+    private static State beside(State state, PlanEdit work, int step) {
         return arrive(state, work, Layout.jamb(state, work).beside(work.item(), step));
     }
 
-    private static Transition arrive(State state, PlanEdit work, int item) {
-        return item == work.item()
-                ? Transition.says(state, "There is no knob further that way.")
-                : Transition.to(state.with(work.at(item)));
+    private static State arrive(State state, PlanEdit work, int item) {
+        return item == work.item() ? state.says("There is no knob further that way.") : state.with(work.at(item));
     }
 
     /** The verse so many further on, as long as it is one of this hymn. */
-    private static Transition withinHymn(State state, PlanEdit work, int step) {
+    private static State withinHymn(State state, PlanEdit work, int step) {
         VersePlace place = work.place();
         int verse = place.verse() + step;
         int hymn = place.hymn() + step;
@@ -56,8 +52,7 @@ final class MoveCommands {
         if (isInHymn || hymn < 0 || hymn >= work.plan().hymns().size()) {
             return toVerse(state, work, step);
         }
-        return Transition.says(
-                state,
+        return state.says(
                 step < 0
                         ? "This is where the hymn begins; "
                                 + Command.PREVIOUS_HYMN.keys().get(0).name() + " goes to the hymn before."
@@ -66,69 +61,69 @@ final class MoveCommands {
     }
 
     /** The verse so many further on; past the end of a hymn, in the next hymn. */
-    private static Transition toVerse(State state, PlanEdit work, int step) {
+    private static State toVerse(State state, PlanEdit work, int step) {
         VersePlace place = work.place();
         int verse = place.verse() + step;
         if (verse < 0 && place.hymn() > 0) {
-            return Transition.to(state.with(work.at(new VersePlace(place.hymn() - 1, Integer.MAX_VALUE))));
+            return state.with(work.at(new VersePlace(place.hymn() - 1, Integer.MAX_VALUE)));
         }
         if (verse < 0) {
-            return Transition.says(state, "This is where the service begins.");
+            return state.says("This is where the service begins.");
         }
         if (verse < work.verses().size()) {
-            return Transition.to(state.with(work.at(new VersePlace(place.hymn(), verse))));
+            return state.with(work.at(new VersePlace(place.hymn(), verse)));
         }
         if (place.hymn() + 1 < work.plan().hymns().size()) {
-            return Transition.to(state.with(work.at(new VersePlace(place.hymn() + 1, 0))));
+            return state.with(work.at(new VersePlace(place.hymn() + 1, 0)));
         }
-        return Transition.says(state, "This is where the service ends.");
+        return state.says("This is where the service ends.");
     }
 
-    private static Transition toHymn(State state, PlanEdit work, int step) {
+    private static State toHymn(State state, PlanEdit work, int step) {
         int hymn = work.place().hymn() + step;
         if (hymn < 0 || hymn >= work.plan().hymns().size()) {
-            return Transition.says(state, step < 0 ? "This is the first hymn." : "This is the last hymn.");
+            return state.says(step < 0 ? "This is the first hymn." : "This is the last hymn.");
         }
-        return Transition.to(state.with(work.at(new VersePlace(hymn, 0))));
+        return state.with(work.at(new VersePlace(hymn, 0)));
     }
 
-    private static Transition toOtherSide(State state, PlanEdit work) {
+    private static State toOtherSide(State state, PlanEdit work) {
         PlanEdit.Side other = work.side() == PlanEdit.Side.STOPS ? PlanEdit.Side.VERSES : PlanEdit.Side.STOPS;
-        return Transition.to(state.with(work.on(other)));
+        return state.with(work.on(other));
     }
 
     /** After a key or a paste in the search: the first knob that fits; the caret alone leaves the knob. */
-    static Transition typed(State state, Panel.Find find, TextLine line) {
+    static State typed(State state, Panel.Find find, TextLine line) {
         State next = state.with(new Panel.Find(line, find.from(), find.side()));
         if (line.text().equals(find.text().text())) {
-            return Transition.to(next);
+            return next;
         }
         return state.work()
                 .map(work -> {
                     List<Integer> fitting = Finder.fitting(
                             work.instrument(), Layout.jamb(state, work).items(), line.text());
                     int item = fitting.isEmpty() ? find.from() : fitting.get(0);
-                    return Transition.to(next.with(work.at(item)));
+                    return next.with(work.at(item));
                 })
-                .orElse(Transition.to(next));
+                .orElse(next);
     }
 
-    private static Transition findFurther(State state, PlanEdit work, int step) {
+    private static State findFurther(State state, PlanEdit work, int step) {
         if (!(state.panel() instanceof Panel.Find find)) {
-            return Transition.to(state);
+            return state;
         }
         List<Integer> fitting = Finder.fitting(
                 work.instrument(), Layout.jamb(state, work).items(), find.text().text());
         if (fitting.isEmpty()) {
-            return Transition.to(state);
+            return state;
         }
         int next = Math.floorMod(fitting.indexOf(work.item()) + step, fitting.size());
-        return Transition.to(state.with(work.at(fitting.get(next))));
+        return state.with(work.at(fitting.get(next)));
     }
 
-    private static Transition findBack(State state, PlanEdit work) {
+    private static State findBack(State state, PlanEdit work) {
         PlanEdit before =
                 state.panel() instanceof Panel.Find find ? work.at(find.from()).on(find.side()) : work;
-        return Transition.to(state.closed().with(before));
+        return state.closed().with(before);
     }
 }

@@ -54,34 +54,36 @@ final class OrganEditCommands {
                 Command.REDO_LINE,
                 bench((state, bench) ->
                         change(state, bench, bench.with(bench.history().redo()), "There is nothing to do again.")));
-        handlers.put(Command.ORGAN_HELP, state -> Transition.to(state.with(new Panel.Help(0))));
+        handlers.put(Command.ORGAN_HELP, state -> state.with(new Panel.Help(0)));
         handlers.put(Command.ABOUT_STOP, Handler.work(OrganEditCommands::aboutKnob));
     }
 
     /** A command that needs an organ on the bench. */
-    static Handler bench(BiFunction<State, OrganEdit, Transition> handler) {
-        return state -> state.bench().map(bench -> handler.apply(state, bench)).orElseGet(() -> Transition.to(state));
+    static Handler bench(BiFunction<State, OrganEdit, State> handler) {
+        return state -> state.bench().map(bench -> handler.apply(state, bench)).orElseGet(() -> state);
     }
 
     /** The state with a changed draft, which is kept beside the file until it is saved. */
-    private static Transition keeping(State state, OrganEdit bench) {
-        return Transition.to(
-                state.with(Optional.of(bench)),
-                bench.history().isUnsaved() ? new Effect.KeepOrganDraft(bench.draft()) : new Effect.DropOrganDraft());
+    private static State keeping(State state, OrganEdit bench) {
+        return state.with(Optional.of(bench))
+                .wants(
+                        bench.history().isUnsaved()
+                                ? new Effect.KeepOrganDraft(bench.draft())
+                                : new Effect.DropOrganDraft());
     }
 
-    private static Transition to(State state, OrganEdit bench, int line) {
-        return Transition.to(state.with(Optional.of(bench.at(line))));
+    private static State to(State state, OrganEdit bench, int line) {
+        return state.with(Optional.of(bench.at(line)));
     }
 
-    private static Transition change(State state, OrganEdit before, OrganEdit after, String nothing) {
-        return after.draft().equals(before.draft()) ? Transition.says(state, nothing) : keeping(state, after);
+    private static State change(State state, OrganEdit before, OrganEdit after, String nothing) {
+        return after.draft().equals(before.draft()) ? state.says(nothing) : keeping(state, after);
     }
 
-    private static Transition nextProblem(State state, OrganEdit bench) {
+    private static State nextProblem(State state, OrganEdit bench) {
         List<Problem> problems = bench.problems();
         if (problems.isEmpty()) {
-            return Transition.says(state, "Nothing is wrong.");
+            return state.says("Nothing is wrong.");
         }
         Problem next = problems.stream()
                 .filter(problem -> problem.line() > bench.at())
@@ -90,32 +92,34 @@ final class OrganEditCommands {
         return to(state, bench, next.line());
     }
 
-    private static Transition about(State state, OrganEdit bench) {
+    private static State about(State state, OrganEdit bench) {
         return bench.line().part() == RowKind.STOP
                 ? described(state, bench.line().label(), bench.line().at(DraftField.NAME))
-                : Transition.says(state, "Mark a stop: what it is can be told of stops.");
+                : state.says("Mark a stop: what it is can be told of stops.");
     }
 
     /** What the stop under the cursor of a plan is. */
-    private static Transition aboutKnob(State state, PlanEdit work) {
+    private static State aboutKnob(State state, PlanEdit work) {
         List<Item> items = Layout.jamb(state, work).items();
         boolean isStop = work.item() < items.size() && items.get(work.item()) instanceof Item.StopItem;
         if (!isStop) {
-            return Transition.says(state, "Mark a stop: what it is can be told of stops.");
+            return state.says("Mark a stop: what it is can be told of stops.");
         }
         int index = ((Item.StopItem) items.get(work.item())).stop();
         var stop = work.instrument().stops().get(index).stop();
         return described(state, stop.label(), stop.name());
     }
 
-    private static Transition described(State state, String label, String name) {
+    private static State described(State state, String label, String name) {
         String said = Lexicon.describe(name).orElse("Nothing is known of a stop of this name.");
-        Panel.Answer back = new Panel.Answer(Key.of(Key.Named.ENTER), "good", List.of(), Panel.Reply.BACK);
-        Panel.Answer escape = new Panel.Answer(Key.of(Key.Named.ESCAPE), "back", List.of(), Panel.Reply.BACK);
-        return Transition.to(state.with(new Panel.Question(label + ": " + said, List.of(back, escape), state.panel())));
+        return state.open(new Question(
+                label + ": " + said,
+                List.of(
+                        new Question.Answer("Enter", "good", closed -> closed),
+                        new Question.Answer("Esc", "back", closed -> closed))));
     }
 
-    private static Transition insertAlike(State state, OrganEdit bench) {
+    private static State insertAlike(State state, OrganEdit bench) {
         return switch (bench.line().part()) {
             case ORGAN -> insert(state, bench, RowKind.DIVISION);
             case DIVISION, STOP -> insert(state, bench, RowKind.STOP);
@@ -125,7 +129,7 @@ final class OrganEditCommands {
         };
     }
 
-    private static Transition insert(State state, OrganEdit bench, RowKind part) {
+    private static State insert(State state, OrganEdit bench, RowKind part) {
         int at = bench.draft().placeFor(part, bench.at());
         DraftLine blank = DraftLine.blank(part);
         DraftLine line = part == RowKind.DIVISION
@@ -137,11 +141,11 @@ final class OrganEditCommands {
         return edit(state, bench.draft().inserted(at, line), at, bench);
     }
 
-    private static Transition edit(State state, OrganDraft draft, int at, OrganEdit bench) {
+    private static State edit(State state, OrganDraft draft, int at, OrganEdit bench) {
         DraftLine line = draft.lines().get(at);
-        List<Panel.Field> fields = new ArrayList<>();
+        List<FormBox.Field> fields = new ArrayList<>();
         for (DraftField slot : line.part().slots()) {
-            fields.add(Panel.Field.of(slot.word(), line.at(slot), slot.hint()));
+            fields.add(FormBox.Field.of(slot.word(), line.at(slot), slot.hint()));
         }
         String of = line.part() == RowKind.STOP
                 ? " of "
@@ -149,71 +153,53 @@ final class OrganEditCommands {
                                 .map(each -> each.at(DraftField.NAME))
                                 .orElse("")
                 : "";
-        Panel.Form form = new Panel.Form(
-                line.part().word() + of, fields, 0, new FormAction.OrganLine(draft, at, bench.organ()), "");
-        return Transition.to(state.with(checked(form)));
+        return state.open(FormBox.of(
+                        line.part().word() + of,
+                        fields,
+                        (form, closed) -> keeping(
+                                closed,
+                                bench.with(bench.history().after(draft.with(at, values(form, draft, at))))
+                                        .at(at)))
+                .checkedBy(form -> OrganEdit.problems(bench.organ(), draft.with(at, values(form, draft, at))).stream()
+                        .filter(problem -> problem.line() == at)
+                        .map(Problem::sentence)
+                        .findFirst()
+                        .orElse("")));
     }
 
-    /** A form of a line with what is wrong with it as it is typed; any other form as it is. */
-    static Panel.Form checked(Panel.Form form) {
-        if (!(form.purpose() instanceof FormAction.OrganLine line)) {
-            return form;
-        }
-        OrganDraft draft = line.draft().with(line.line(), values(form, line));
-        String complaint = OrganEdit.problems(line.organ(), draft).stream()
-                .filter(problem -> problem.line() == line.line())
-                .map(Problem::sentence)
-                .findFirst()
-                .orElse("");
-        return form.complaining(form.at(), complaint);
-    }
-
-    private static List<String> values(Panel.Form form, FormAction.OrganLine line) {
+    private static List<String> values(FormBox form, OrganDraft draft, int line) {
         return Autofill.of(
-                line.draft(),
-                line.line(),
+                draft,
+                line,
                 form.fields().stream().map(field -> field.line().text()).toList());
     }
 
-    /** What was typed becomes part of the draft, right or wrong. */
-    static Transition kept(State state, Panel.Form form, FormAction.OrganLine line) {
-        return state.bench()
-                .map(bench -> {
-                    OrganDraft draft = line.draft().with(line.line(), values(form, line));
-                    return keeping(
-                            state, bench.with(bench.history().after(draft)).at(line.line()));
-                })
-                .orElseGet(() -> Transition.to(state));
-    }
-
-    private static Transition duplicate(State state, OrganEdit bench) {
+    private static State duplicate(State state, OrganEdit bench) {
         if (!bench.line().part().isRepeated()) {
             return saysOnlyOne(state, bench);
         }
         return edited(state, bench, bench.draft().duplicated(bench.at()), bench.at() + 1);
     }
 
-    private static Transition saysOnlyOne(State state, OrganEdit bench) {
-        return Transition.says(
-                state,
-                "An organ has one line of this kind: "
-                        + bench.line().part().word().toLowerCase(Locale.ROOT) + ".");
+    private static State saysOnlyOne(State state, OrganEdit bench) {
+        return state.says("An organ has one line of this kind: "
+                + bench.line().part().word().toLowerCase(Locale.ROOT) + ".");
     }
 
-    private static Transition remove(State state, OrganEdit bench) {
+    private static State remove(State state, OrganEdit bench) {
         if (!bench.line().part().isRepeated()) {
             return saysOnlyOne(state, bench);
         }
-        Transition step = edited(state, bench, bench.draft().without(bench.at()), bench.at());
-        return step.saying("Taken out; u puts it in again.");
+        State step = edited(state, bench, bench.draft().without(bench.at()), bench.at());
+        return step.says("Taken out; u puts it in again.");
     }
 
-    private static Transition edited(State state, OrganEdit bench, OrganDraft draft, int at) {
+    private static State edited(State state, OrganEdit bench, OrganDraft draft, int at) {
         return keeping(state, bench.with(bench.history().after(draft)).at(at));
     }
 
-    private static Transition moved(State state, OrganEdit bench, Optional<OrganDraft.Moved> moved) {
+    private static State moved(State state, OrganEdit bench, Optional<OrganDraft.Moved> moved) {
         return moved.map(to -> edited(state, bench, to.draft(), to.at()))
-                .orElseGet(() -> Transition.says(state, "It cannot go further."));
+                .orElseGet(() -> state.says("It cannot go further."));
     }
 }

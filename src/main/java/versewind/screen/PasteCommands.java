@@ -3,9 +3,8 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.BiFunction;
-import versewind.stoplist.NewInstrument;
+import java.util.function.UnaryOperator;
 import versewind.stoplist.ReadDivision;
 import versewind.stoplist.ReadStop;
 import versewind.stoplist.StopList;
@@ -19,46 +18,46 @@ final class PasteCommands {
 
     static void into(Map<Command, Handler> handlers) {
         handlers.put(Command.READ_STOP_TEXT, box(PasteCommands::read));
-        handlers.put(Command.CLEAR_STOP_TEXT, box((state, box) -> Transition.to(state.with(new Panel.StopText("")))));
+        handlers.put(Command.CLEAR_STOP_TEXT, box((state, box) -> state.with(new Panel.StopText(""))));
         handlers.put(Command.CLOSE_STOP_TEXT, box((state, box) -> LibraryCommands.organs(state)));
     }
 
-    private static Handler box(BiFunction<State, Panel.StopText, Transition> handler) {
-        return state -> state.panel() instanceof Panel.StopText box ? handler.apply(state, box) : Transition.to(state);
+    private static Handler box(BiFunction<State, Panel.StopText, State> handler) {
+        return state -> state.panel() instanceof Panel.StopText box ? handler.apply(state, box) : state;
     }
 
-    static Transition open(State state) {
-        return Transition.to(state.with(new Panel.StopText("")));
+    static State open(State state) {
+        return state.with(new Panel.StopText(""));
     }
 
     /** Pasted text keeps its lines. */
-    static Transition pasted(State state, Panel.StopText box, String text) {
+    static State pasted(State state, Panel.StopText box, String text) {
         Panel.StopText more = box.typed(text);
         return more.equals(box) && !text.isEmpty()
-                ? Transition.says(state, "That is too long: the box takes " + Panel.StopText.LONGEST + " characters.")
-                : Transition.to(state.with(more));
+                ? state.says("That is too long: the box takes " + Panel.StopText.LONGEST + " characters.")
+                : state.with(more);
     }
 
     /** What was understood, and what was not and why. */
-    private static Transition read(State state, Panel.StopText box) {
+    private static State read(State state, Panel.StopText box) {
         if (box.text().isBlank()) {
-            return Transition.says(state, "Paste or type a stop list first.");
+            return state.says("Paste or type a stop list first.");
         }
         StopList list = ReadOrgan.of(box.text()).list();
         int doubts = list.doubts().size();
         String title = counted(list.stops().count(), "stop") + ", "
                 + counted(list.couplers().size(), "coupler") + "; "
                 + (doubts == 0 ? "nothing is in doubt" : counted(doubts, "line") + " not understood");
-        return Transition.to(state.with(
-                new Panel.Chooser(title, rows(list), TextLine.EMPTY, 0, new Panel.Choice.OfStopText(box.text(), box))));
+        return state.open(
+                Chooser.of(title, rows(list), (id, choosing) -> named(choosing, box.text()), UnaryOperator.identity()));
     }
 
     private static String counted(long count, String what) {
         return count + " " + what + (count == 1 ? "" : "s");
     }
 
-    private static List<Panel.Row> rows(StopList list) {
-        List<Panel.Row> rows = new ArrayList<>();
+    private static List<Chooser.Row> rows(StopList list) {
+        List<Chooser.Row> rows = new ArrayList<>();
         list.doubts().forEach(unread -> addUnread(rows, unread, "not understood"));
         for (ReadDivision division : list.divisions()) {
             String manual =
@@ -89,39 +88,37 @@ final class PasteCommands {
         return (stop.feet() + (stop.supposed() ? "? " : " ") + ranks).strip();
     }
 
-    private static void addUnread(List<Panel.Row> rows, Unread unread, String what) {
+    private static void addUnread(List<Chooser.Row> rows, Unread unread, String what) {
         rows.add(row(rows, "Line " + unread.line() + ": " + unread.text(), what));
         rows.add(row(rows, "    " + unread.why(), ""));
     }
 
-    private static Panel.Row row(List<Panel.Row> rows, String first, String second) {
-        return new Panel.Row(Integer.toString(rows.size()), first, second);
+    private static Chooser.Row row(List<Chooser.Row> rows, String first, String second) {
+        return new Chooser.Row(Integer.toString(rows.size()), first, second);
     }
 
-    /** Asks what the organ is called. */
-    static Transition named(State state, Panel.Choice.OfStopText list) {
-        ReadOrgan read = ReadOrgan.of(list.text());
+    /** Asks what the organ is called, in the place of what was understood. */
+    private static State named(State state, String text) {
+        ReadOrgan read = ReadOrgan.of(text);
         if (read.made("New organ").isEmpty()) {
-            String why = read.objections().stream()
-                    .findFirst()
-                    .orElse("The list has no manual with a stop, so no organ can be made of it.");
-            return Transition.to(state.with(list.back()).with(Notice.warns(why)));
+            return state.close()
+                    .warns(read.objections().stream()
+                            .findFirst()
+                            .orElse("The list has no manual with a stop, so no organ can be made of it."));
         }
-        return Transition.to(state.with(new Panel.Form(
+        return state.show(FormBox.of(
                 "A new organ",
-                List.of(Panel.Field.of(
+                List.of(FormBox.Field.of(
                         "Name", read.heading(), "what the organ is called, after which its file is named; needed")),
-                0,
-                new FormAction.OrganOfList(list.text(), list.back()),
-                "")));
+                (form, closed) -> made(form, closed, read)));
     }
 
-    static Transition made(State state, FormAction.OrganOfList list, String name) {
-        if (name.isEmpty() && state.panel() instanceof Panel.Form form) {
-            return Transition.to(state.with(form.complaining(0, "An organ needs a name.")));
+    private static State made(FormBox form, State closed, ReadOrgan read) {
+        if (form.isBlank(0)) {
+            throw new FormBox.Wrong(0, "An organ needs a name.");
         }
-        Optional<NewInstrument> made = ReadOrgan.of(list.text()).made(name);
-        return made.map(organ -> FileCommands.afterAsking(state, new Effect.MakeOrgan(organ.instrument())))
-                .orElseGet(() -> Transition.to(state.with(list.back())));
+        return read.made(form.text(0))
+                .map(organ -> FileCommands.afterAsking(closed.open(form), new Effect.MakeOrgan(organ.instrument())))
+                .orElse(closed);
     }
 }

@@ -24,8 +24,7 @@ final class PlayingCommands {
         handlers.put(Command.SING_SOFTER, Handler.verse((state, work, verse) -> sing(state, work, verse, -1)));
         handlers.put(
                 Command.PEOPLE,
-                Handler.verse((state, work, verse) ->
-                        Transition.to(state.with(VerseForm.of(work, verse, VerseForm.PEOPLE)))));
+                Handler.verse((state, work, verse) -> state.open(VerseForm.of(work, verse, VerseForm.PEOPLE))));
         handlers.put(Command.MOOD, Handler.verse(PlayingCommands::nextMood));
         handlers.put(Command.LAYOUT, Handler.verse(PlayingCommands::nextLayout));
         handlers.put(
@@ -62,9 +61,9 @@ final class PlayingCommands {
                 hands = HandsAndFeet.on(Layout.FOUR_PARTS, work.instrument().mainDivision());
             }
             Verse after = verse.withMode(mode).withHands(hands);
-            Transition step = Handler.change(state, work, after);
+            State step = Handler.change(state, work, after);
             return after.kind().isOrganAlone() && mode != Mode.MELODY_SOLOED && !after.equals(verse)
-                    ? step.saying(NOBODY)
+                    ? step.says(NOBODY)
                     : step;
         });
     }
@@ -76,21 +75,20 @@ final class PlayingCommands {
                 : hands;
     }
 
-    private static Transition sing(State state, PlanEdit work, Verse verse, int step) {
+    private static State sing(State state, PlanEdit work, Verse verse, int step) {
         if (!verse.isSung()) {
-            return Transition.says(state, NOBODY);
+            return state.says(NOBODY);
         }
         Singing[] strengths = Singing.values();
         int at = verse.singing().ordinal() + step;
         if (at < 0 || at >= strengths.length) {
-            return Transition.says(
-                    state, step > 0 ? "They sing at full voice already." : "They sing as gently as can be already.");
+            return state.says(step > 0 ? "They sing at full voice already." : "They sing as gently as can be already.");
         }
         return Handler.change(state, work, verse.withSinging(strengths[at]));
     }
 
     /** The next mood; a gentle one takes the singing with it, and leaves it with it. */
-    private static Transition nextMood(State state, PlanEdit work, Verse verse) {
+    private static State nextMood(State state, PlanEdit work, Verse verse) {
         Mood[] moods = Mood.values();
         Mood next = moods[(verse.mood().ordinal() + 1) % moods.length];
         Singing singing = verse.singing();
@@ -99,16 +97,16 @@ final class PlayingCommands {
         } else if (verse.mood() == Mood.GENTLE && singing == Singing.GENTLE) {
             singing = Singing.ORDINARY;
         }
-        Transition step = Handler.change(state, work, verse.withMood(next).withSinging(singing));
+        State step = Handler.change(state, work, verse.withMood(next).withSinging(singing));
         String too = singing == verse.singing() ? "" : " They sing " + sung(singing) + ".";
-        return step.saying(verse.label() + " is to sound " + next.word() + "." + too);
+        return step.says(verse.label() + " is to sound " + next.word() + "." + too);
     }
 
     private static String sung(Singing singing) {
         return singing == Singing.GENTLE ? "gently too" : "as usual again";
     }
 
-    private static Transition nextLayout(State state, PlanEdit work, Verse verse) {
+    private static State nextLayout(State state, PlanEdit work, Verse verse) {
         Layout[] layouts = Layout.values();
         Layout next = layouts[(verse.hands().layout().ordinal() + 1) % layouts.length];
         HandsAndFeet hands = verse.hands().layout() == Layout.MELODY_SOLOED
@@ -117,9 +115,9 @@ final class PlayingCommands {
         return Handler.change(state, work, verse.withHands(next == Layout.MELODY_SOLOED ? apart(work, hands) : hands));
     }
 
-    private static Transition toManual(State state, PlanEdit work, Verse verse, HandsAndFeet hands) {
+    private static State toManual(State state, PlanEdit work, Verse verse, HandsAndFeet hands) {
         if (hands.equals(verse.hands())) {
-            return Transition.says(state, "This organ has one manual only.");
+            return state.says("This organ has one manual only.");
         }
         return Handler.change(state, work, verse.withHands(hands));
     }

@@ -25,45 +25,42 @@ final class ProposalCommands {
                 panel((state, work, panel) ->
                         search(state, work, OptionalInt.of(work.place().hymn()))));
         handlers.put(Command.PROPOSE_SERVICE, panel((state, work, panel) -> search(state, work, OptionalInt.empty())));
-        handlers.put(Command.CLOSE_PROPOSALS, state -> Transition.to(state.closed()));
-        handlers.put(Command.STOP_SEARCH, state -> Transition.to(state, new Effect.StopProposing()));
+        handlers.put(Command.CLOSE_PROPOSALS, state -> state.closed());
+        handlers.put(Command.STOP_SEARCH, state -> state.wants(new Effect.StopProposing()));
     }
 
     @FunctionalInterface
     private interface OnProposals {
-        Transition on(State state, PlanEdit work, Panel.Proposals panel);
+        State on(State state, PlanEdit work, Panel.Proposals panel);
     }
 
     private static Handler panel(OnProposals handler) {
         return Handler.work((state, work) ->
-                state.panel() instanceof Panel.Proposals panel ? handler.on(state, work, panel) : Transition.to(state));
+                state.panel() instanceof Panel.Proposals panel ? handler.on(state, work, panel) : state);
     }
 
-    private static Transition open(State state, PlanEdit work) {
+    private static State open(State state, PlanEdit work) {
         RegistrationProposer.OfVerse found =
                 RegistrationProposer.of(work.sound()).forVerse(work.plan(), work.place());
         Optional<String> none = found.none();
-        return none.isPresent()
-                ? Transition.says(state, none.get())
-                : Transition.to(state.with(new Panel.Proposals(found.proposals(), 0)));
+        return none.isPresent() ? state.says(none.get()) : state.with(new Panel.Proposals(found.proposals(), 0));
     }
 
-    private static Transition toRow(State state, Panel.Proposals panel, int row) {
+    private static State toRow(State state, Panel.Proposals panel, int row) {
         int at = Math.max(0, Math.min(row, panel.rows().size() - 1));
-        return Transition.to(state.with(new Panel.Proposals(panel.rows(), at)));
+        return state.with(new Panel.Proposals(panel.rows(), at));
     }
 
-    private static Transition take(State state, PlanEdit work, Panel.Proposals panel) {
+    private static State take(State state, PlanEdit work, Panel.Proposals panel) {
         Proposal chosen = panel.rows().get(panel.at());
         Verse drawn = chosen.on(work.plan(), work.place(), work.instrument());
         return Handler.change(state.closed(), work, drawn);
     }
 
-    private static Transition search(State state, PlanEdit work, OptionalInt hymn) {
+    private static State search(State state, PlanEdit work, OptionalInt hymn) {
         Optional<Plan> heeded = work.isHeeding() ? Optional.of(work.plan()) : Optional.empty();
-        return Transition.to(
-                state.with(new Panel.Searching(0, verses(work.plan(), hymn))),
-                new Effect.Propose(work.plan(), hymn, heeded));
+        return state.with(new Panel.Searching(0, verses(work.plan(), hymn)))
+                .wants(new Effect.Propose(work.plan(), hymn, heeded));
     }
 
     private static int verses(Plan plan, OptionalInt hymn) {
@@ -73,29 +70,29 @@ final class ProposalCommands {
     }
 
     /** The search is so far. */
-    static Transition searched(State state, Event.Searched searched) {
+    static State searched(State state, Event.Searched searched) {
         return state.panel() instanceof Panel.Searching
-                ? Transition.to(state.with(new Panel.Searching(searched.verses(), searched.of())))
-                : Transition.to(state);
+                ? state.with(new Panel.Searching(searched.verses(), searched.of()))
+                : state;
     }
 
     /** The search has ended: what it found becomes one edit. */
-    static Transition proposed(State state, Event.Proposed proposed) {
+    static State proposed(State state, Event.Proposed proposed) {
         Optional<PlanEdit> work = state.work();
         boolean isAwaited = state.panel() instanceof Panel.Searching
                 && work.isPresent()
                 && work.get().plan().equals(proposed.plan());
         if (!isAwaited) {
-            return Transition.to(state);
+            return state;
         }
         ServiceProposal found = proposed.found();
         if (found.verses().isEmpty()) {
-            return Transition.says(state.closed(), "Nothing is proposed.");
+            return state.closed().says("Nothing is proposed.");
         }
         Edit edit = new Edit.SetHymns(
                 List.copyOf(found.on(proposed.plan()).hymns()), work.get().place());
-        Transition step = Handler.edit(state.closed(), work.get(), edit);
-        return step.saying(words(found));
+        State step = Handler.edit(state.closed(), work.get(), edit);
+        return step.says(words(found));
     }
 
     private static String words(ServiceProposal found) {

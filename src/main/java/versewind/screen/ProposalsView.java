@@ -38,7 +38,7 @@ final class ProposalsView {
         int width = Math.min(WIDTH, frame.width() - 4);
         int list = panel.rows().size();
         List<String> full = full(frame, state, work, panel.rows().get(panel.at()), width, list);
-        Box box = Box.open(frame, state, title(work), WIDTH, list + 1 + full.size() + 2);
+        Box box = Box.open(frame, title(work), WIDTH, list + 1 + full.size() + 2);
         for (int row = 0; row < list; row++) {
             Proposal proposal = panel.rows().get(row);
             frame.write(box.x(), box.y() + row, points(proposal.score().points()), Style.STRONG);
@@ -146,7 +146,7 @@ final class ProposalsView {
     }
 
     static void paint(Frame frame, State state, Panel.Searching panel) {
-        Box box = Box.open(frame, state, "Searching", WIDTH, 4);
+        Box box = Box.open(frame, "Searching", WIDTH, 4);
         frame.write(
                 box.x(),
                 box.y() + 1,

@@ -1,19 +1,24 @@
 package versewind.screen;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /**
  * Everything the editor knows at one moment.
  *
- * @param columns width of the screen in cells
- * @param rows height of the screen in cells
+ * @param columns width of the terminal in cells
+ * @param rows height of the terminal in cells
  * @param marks the marks it is drawn with
  * @param today the day, for new plans
  * @param work the plan being worked on, if one is open
  * @param bench the organ being changed, over the plan, if one is
- * @param panel what lies over it
+ * @param screens the plan, then what lies over it; the last has the keys
  * @param notice what was last said
+ * @param wanted what is to be done outside, in this order
  */
 public record State(
         int columns,
@@ -22,38 +27,128 @@ public record State(
         LocalDate today,
         Optional<PlanEdit> work,
         Optional<OrganEdit> bench,
-        Panel panel,
-        Notice notice) {
+        List<Screen> screens,
+        Notice notice,
+        List<Effect> wanted) {
+
+    public State {
+        screens = List.copyOf(screens);
+        wanted = List.copyOf(wanted);
+    }
 
     /** An editor with nothing open yet. */
     public static State empty(int columns, int rows, Marks marks, LocalDate today) {
         return new State(
-                columns, rows, marks, today, Optional.empty(), Optional.empty(), new Panel.None(), Notice.NONE);
+                columns,
+                rows,
+                marks,
+                today,
+                Optional.empty(),
+                Optional.empty(),
+                List.of(new Panel.None()),
+                Notice.NONE,
+                List.of());
     }
 
-    State with(PlanEdit other) {
-        return new State(columns, rows, marks, today, Optional.of(other), bench, panel, notice);
+    /** The screen that has the keys. */
+    Screen top() {
+        return screens.get(screens.size() - 1);
     }
 
-    State with(Panel other) {
-        return new State(columns, rows, marks, today, work, bench, other, notice);
+    /** The ground on which the top screen lies, or the top screen if it is one. */
+    Screen ground() {
+        int at = screens.size() - 1;
+        while (screens.get(at).layer() != Screen.Layer.GROUND) {
+            at--;
+        }
+        return screens.get(at);
     }
 
-    State with(Notice other) {
-        return new State(columns, rows, marks, today, work, bench, panel, other);
+    /** The topmost screen of a kind, if there is one. */
+    <S extends Screen> Optional<S> find(Class<S> kind) {
+        return screens.stream().filter(kind::isInstance).map(kind::cast).reduce((lower, upper) -> upper);
     }
 
-    State sized(int otherColumns, int otherRows) {
-        return new State(otherColumns, otherRows, marks, today, work, bench, panel, notice);
+    /** With a screen over all others. */
+    State open(Screen screen) {
+        List<Screen> more = new ArrayList<>(screens);
+        more.add(screen);
+        return with(more);
     }
 
-    State with(Optional<OrganEdit> other) {
-        return new State(columns, rows, marks, today, work, other, panel, notice);
+    /** With another screen in the place of the top one. */
+    State show(Screen screen) {
+        List<Screen> others = new ArrayList<>(screens);
+        others.set(screens.size() - 1, screen);
+        return with(others);
+    }
+
+    /** With the topmost screen of a kind changed, wherever it lies; the same where there is none. */
+    <S extends Screen> State update(Class<S> kind, UnaryOperator<S> change) {
+        return with(screens.stream()
+                .map(screen -> kind.isInstance(screen) ? change.apply(kind.cast(screen)) : screen)
+                .toList());
+    }
+
+    /** Without the top screen. */
+    State close() {
+        return with(screens.subList(0, Math.max(1, screens.size() - 1)));
     }
 
     /** With nothing over the plan. */
     State closed() {
-        return with(new Panel.None());
+        return with(screens.subList(0, 1));
+    }
+
+    private State with(List<? extends Screen> others) {
+        return new State(columns, rows, marks, today, work, bench, List.copyOf(others), notice, wanted);
+    }
+
+    State with(PlanEdit other) {
+        return new State(columns, rows, marks, today, Optional.of(other), bench, screens, notice, wanted);
+    }
+
+    State with(Optional<OrganEdit> other) {
+        return new State(columns, rows, marks, today, work, other, screens, notice, wanted);
+    }
+
+    State with(Notice other) {
+        return new State(columns, rows, marks, today, work, bench, screens, other, wanted);
+    }
+
+    State sized(int otherColumns, int otherRows) {
+        return new State(otherColumns, otherRows, marks, today, work, bench, screens, notice, wanted);
+    }
+
+    /** With a sentence said. */
+    State says(String sentence) {
+        return with(Notice.says(sentence));
+    }
+
+    /** With something said that did not work. */
+    State warns(String sentence) {
+        return with(Notice.warns(sentence));
+    }
+
+    /** With something more to be done outside. */
+    State wants(Effect effect) {
+        return wants(List.of(effect));
+    }
+
+    /** With more to be done outside. */
+    State wants(List<Effect> effects) {
+        List<Effect> more = new ArrayList<>(wanted);
+        more.addAll(effects);
+        return new State(columns, rows, marks, today, work, bench, screens, notice, more);
+    }
+
+    State wantingNothing() {
+        return new State(columns, rows, marks, today, work, bench, screens, notice, List.of());
+    }
+
+    /** What is done with the plan that is open; a sentence where none is. */
+    State onWork(Function<PlanEdit, State> action) {
+        return work.map(action).orElseGet(() -> says("No plan is open. Press o to open one."));
     }
 
     /** Whether there is something that would be lost. */
@@ -62,56 +157,13 @@ public record State(
                 || bench.map(open -> open.history().isUnsaved()).orElse(false);
     }
 
-    /** What lies over the plan, behind a question if one is asked. */
-    Panel behindQuestion() {
-        return panel instanceof Panel.Question question ? question.under() : panel;
+    /** What lies over the plan, of what is not yet a screen of its own. */
+    Panel panel() {
+        return top() instanceof Panel panel ? panel : new Panel.None();
     }
 
-    /** Where the next key is looked up. */
-    Command.Where where() {
-        if (panel instanceof Panel.Find) {
-            return Command.Where.FIND;
-        }
-        if (panel instanceof Panel.Form) {
-            return Command.Where.FORM;
-        }
-        if (panel instanceof Panel.Chooser) {
-            return Command.Where.CHOOSER;
-        }
-        if (panel instanceof Panel.Library) {
-            return Command.Where.LIBRARY;
-        }
-        if (panel instanceof Panel.Findings) {
-            return Command.Where.FINDINGS;
-        }
-        if (panel instanceof Panel.Proposals) {
-            return Command.Where.PROPOSALS;
-        }
-        if (panel instanceof Panel.Searching) {
-            return Command.Where.SEARCH;
-        }
-        if (panel instanceof Panel.Help) {
-            return Command.Where.HELP;
-        }
-        if (panel instanceof Panel.Readings) {
-            return Command.Where.READINGS;
-        }
-        if (panel instanceof Panel.Desk) {
-            return Command.Where.DESK;
-        }
-        if (panel instanceof Panel.Answers) {
-            return Command.Where.ANSWERS;
-        }
-        if (panel instanceof Panel.Question) {
-            return Command.Where.ANYWHERE;
-        }
-        if (panel instanceof Panel.StopText) {
-            return Command.Where.STOP_TEXT;
-        }
-        if (bench.isPresent()) {
-            return Command.Where.ORGAN;
-        }
-        boolean stops = work.map(open -> open.side() == PlanEdit.Side.STOPS).orElse(true);
-        return stops ? Command.Where.STOPS : Command.Where.VERSES;
+    /** With nothing but a panel over the plan. */
+    State with(Panel other) {
+        return other instanceof Panel.None ? closed() : closed().open(other);
     }
 }

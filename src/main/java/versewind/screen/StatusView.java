@@ -184,7 +184,7 @@ final class StatusView {
             paintSaid(frame, state.notice());
             return;
         }
-        if (state.work().isPresent() && state.panel() instanceof Panel.None) {
+        if (state.work().isPresent() && state.top() instanceof Panel.None) {
             HintLine.paint(frame, state, y);
         }
     }
@@ -202,7 +202,7 @@ final class StatusView {
     private static void paintFind(Frame frame, State state, PlanEdit work, Panel.Find find, int y) {
         int x = frame.write(1, y, "Find: ", Style.HEADING);
         int typed = Math.min(Text.columns(find.text().text()) + 1, frame.width() / 2);
-        FormView.paintField(frame, find.text(), x, y, typed, true);
+        find.text().paint(frame, x, y, typed, true);
         x += typed + 1;
         List<Item> items = Layout.jamb(state, work).items();
         List<Integer> fitting =

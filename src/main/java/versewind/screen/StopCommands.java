@@ -37,10 +37,10 @@ final class StopCommands {
                 verse.registration().boxes());
     }
 
-    private static Transition toggle(State state, PlanEdit work, Verse verse) {
+    private static State toggle(State state, PlanEdit work, Verse verse) {
         List<Item> items = Layout.jamb(state, work).items();
         if (work.item() >= items.size()) {
-            return Transition.says(state, "This organ has no stops.");
+            return state.says("This organ has no stops.");
         }
         return Handler.change(
                 state, work, verse.withRegistration(toggled(verse.registration(), items.get(work.item()))));
@@ -56,20 +56,20 @@ final class StopCommands {
         return registration.toggleTremulant(((Item.TremulantItem) item).tremulant());
     }
 
-    private static Transition moveBox(State state, PlanEdit work, Verse verse, int step) {
+    private static State moveBox(State state, PlanEdit work, Verse verse, int step) {
         int division = boxToMove(state, work, verse);
         if (division < 0) {
-            return Transition.says(state, "This organ has no swell box.");
+            return state.says("This organ has no swell box.");
         }
         BoxPosition from = verse.registration().boxes().get(division);
         BoxPosition to = step > 0 ? from.wider() : from.narrower();
         String name = work.instrument().divisions().get(division).name();
         if (to == from) {
-            return Transition.says(state, "The box of the " + name + " is " + to.word() + " already.");
+            return state.says("The box of the " + name + " is " + to.word() + " already.");
         }
-        Transition moved = Handler.change(
+        State moved = Handler.change(
                 state, work, verse.withRegistration(verse.registration().withBox(division, to)));
-        return moved.saying("The box of the " + name + " is now " + to.word() + ".");
+        return moved.says("The box of the " + name + " is now " + to.word() + ".");
     }
 
     /**
@@ -100,21 +100,20 @@ final class StopCommands {
         return IntStream.empty();
     }
 
-    private static Transition takeOver(State state, PlanEdit work, Verse verse) {
+    private static State takeOver(State state, PlanEdit work, Verse verse) {
         return work.before()
                 .map(before -> Handler.change(
                         state,
                         work,
                         verse.withRegistration(before.registration()).withHands(handsFor(verse, before))))
-                .orElseGet(
-                        () -> Transition.says(state, "This is where the service begins; there is no verse before it."));
+                .orElseGet(() -> state.says("This is where the service begins; there is no verse before it."));
     }
 
-    private static Transition carryOn(State state, PlanEdit work, Verse verse) {
+    private static State carryOn(State state, PlanEdit work, Verse verse) {
         int at = work.place().verse();
         List<Verse> verses = work.verses();
         if (at + 1 >= verses.size()) {
-            return Transition.says(state, "This is the hymn's last verse; there is none after it.");
+            return state.says("This is the hymn's last verse; there is none after it.");
         }
         List<Verse> carried = IntStream.range(0, verses.size())
                 .mapToObj(i -> i <= at || verses.get(i).mode() != verse.mode()
@@ -129,11 +128,10 @@ final class StopCommands {
                 .filter(each -> each.mode() == verse.mode())
                 .count();
         if (same == 0) {
-            return Transition.says(state, "Others sing or play the verses after; they are left alone.");
+            return state.says("Others sing or play the verses after; they are left alone.");
         }
-        Transition step =
-                Handler.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, carried));
-        return carried.equals(verses) ? step : step.saying(carriedOn(same, after - same));
+        State step = Handler.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, carried));
+        return carried.equals(verses) ? step : step.says(carriedOn(same, after - same));
     }
 
     private static String carriedOn(int verses, int leftAlone) {

@@ -64,6 +64,21 @@ record TextLine(String text, int caret) {
         };
     }
 
+    /** Draws the field that holds it; a long text is moved so that the caret of the field that is typed into is seen. */
+    void paint(Frame frame, int x, int y, int width, boolean here) {
+        frame.write(x, y, " ".repeat(width), Style.FIELD);
+        int before = Text.columns(text.substring(0, caret));
+        int skip = here ? Math.max(0, before - width + 1) : 0;
+        int start = 0;
+        while (start < text.length() && Text.columns(text.substring(0, start)) < skip) {
+            start = text.offsetByCodePoints(start, 1);
+        }
+        frame.write(x, y, text.substring(start), Style.FIELD, x + width);
+        if (here) {
+            frame.caret(x + before - Text.columns(text.substring(0, start)), y);
+        }
+    }
+
     private int before() {
         return caret == 0 ? 0 : text.offsetByCodePoints(caret, -1);
     }

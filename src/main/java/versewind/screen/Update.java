@@ -1,7 +1,6 @@
 package versewind.screen;
 
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -19,10 +18,8 @@ public final class Update {
         PlayingCommands.into(handlers);
         ArrangeCommands.into(handlers);
         FileCommands.into(handlers);
-        ChooserCommands.into(handlers);
+        HelpCommands.into(handlers);
         LibraryCommands.into(handlers);
-        MeterCommands.into(handlers);
-        FindingsCommands.into(handlers);
         ProposalCommands.into(handlers);
         LockCommands.into(handlers);
         VerseFeedbackCommands.into(handlers);
@@ -41,28 +38,33 @@ public final class Update {
 
     /** The state after an input, and what is to be done outside. */
     public static Transition step(State state, Event input) {
-        return LibraryCommands.asking(answer(state, input));
+        State after = answer(state, input);
+        return transition(after.top().settled(after));
+    }
+
+    private static Transition transition(State state) {
+        return new Transition(state.wantingNothing(), state.wanted());
     }
 
     /** The state in which the program starts without a plan: the library is looked through. */
     public static Transition start(State state) {
-        return LibraryCommands.open(state);
+        return transition(LibraryCommands.open(state));
     }
 
     /** The state in which the program goes on at the desk, when a plan has just been opened for that. */
     public static Transition desk(State state) {
-        return DeskCommands.alone(state);
+        return transition(DeskCommands.alone(state));
     }
 
-    private static Transition answer(State state, Event input) {
+    private static State answer(State state, Event input) {
         if (input instanceof Event.Press press) {
             return press(state.with(Notice.NONE), press.key());
         }
         if (input instanceof Event.Paste paste) {
-            return paste(state.with(Notice.NONE), paste.text());
+            return state.top().pasted(paste.text(), state.with(Notice.NONE));
         }
         if (input instanceof Event.Resize resize) {
-            return Transition.to(state.sized(resize.columns(), resize.rows()));
+            return state.sized(resize.columns(), resize.rows());
         }
         if (input instanceof Event.Hangup) {
             return hangup(state);
@@ -98,7 +100,7 @@ public final class Update {
             return FileCommands.planOpened(state, opened);
         }
         if (input instanceof Event.Recalibrated recalibrated) {
-            return MeterCommands.recalibrated(state, recalibrated);
+            return ReadingsScreen.recalibrated(state, recalibrated);
         }
         if (input instanceof Event.OrganOpened opened) {
             return OrganEditSaving.opened(state, opened);
@@ -119,66 +121,80 @@ public final class Update {
             return DeskCommands.found(state, found);
         }
         if (input instanceof Event.Done done) {
-            return Transition.says(state, done.sentence());
+            return state.says(done.sentence());
         }
         return FileCommands.failed(state, ((Event.Failed) input).sentence());
     }
 
-    private static Transition press(State state, Key key) {
-        Optional<Command> command = KeyMap.meaning(state.where(), key);
-        if (Layout.isTooSmall(state)
-                && command.filter(each -> worksInSmallWindow(each, state)).isEmpty()) {
-            return Transition.to(state);
+    /** After a key: first what every screen does with it, then what the top one does. */
+    private static State press(State state, Key key) {
+        Optional<Command> anywhere = KeyMap.meaning(Command.Where.ANYWHERE, key);
+        if (anywhere.isPresent() && (anywhere.get() == Command.INTERRUPT || !Layout.isTooSmall(state))) {
+            return HANDLERS.get(anywhere.get()).on(state);
         }
+        boolean isAnswered = !Layout.isTooSmall(state)
+                || (Layout.canOpenDesk(state) && Command.AT_DESK.keys().contains(key));
+        return isAnswered ? state.top().pressed(key, state) : state;
+    }
+
+    /** After a key on what is not yet a screen of its own. */
+    static State pressed(Panel panel, Key key, State state) {
+        Optional<Command> command = KeyMap.meaning(where(panel, state), key);
         if (command.isPresent()) {
             return HANDLERS.get(command.get()).on(state);
         }
-        Panel panel = state.panel();
         if (panel instanceof Panel.Find find) {
             return MoveCommands.typed(state, find, find.text().after(key));
-        }
-        if (panel instanceof Panel.Form form) {
-            return Transition.to(state.with(OrganEditCommands.checked(
-                    form.with(form.fields().get(form.at()).line().after(key)))));
-        }
-        if (panel instanceof Panel.Chooser chooser) {
-            return ChooserCommands.typed(state, chooser, chooser.filter().after(key));
         }
         if (panel instanceof Panel.Library library) {
             return LibraryCommands.typed(
                     state, library.shelves(), library.shelves().filter().after(key));
         }
-        if (panel instanceof Panel.Question question) {
-            return FileCommands.answered(state, question, key);
-        }
         if (panel instanceof Panel.StopText box) {
-            return Transition.to(state.with(box.after(key)));
+            return state.with(box.after(key));
         }
-        if (Layout.isDesk(state)) {
-            return Transition.to(state);
-        }
-        return Transition.says(state, key.name() + " means nothing here; ? shows all keys.");
+        return panel.least().columns() < Layout.LEAST_COLUMNS
+                ? state
+                : state.says(key.name() + " means nothing here; ? shows all keys.");
     }
 
-    /** What is too small for the plan may be large enough for the desk. */
-    private static boolean worksInSmallWindow(Command command, State state) {
-        return command == Command.INTERRUPT || (command == Command.AT_DESK && Layout.hasRoomForDesk(state));
+    static Command.Where where(Panel panel, State state) {
+        if (panel instanceof Panel.Find) {
+            return Command.Where.FIND;
+        }
+        if (panel instanceof Panel.Library) {
+            return Command.Where.LIBRARY;
+        }
+        if (panel instanceof Panel.Proposals) {
+            return Command.Where.PROPOSALS;
+        }
+        if (panel instanceof Panel.Searching) {
+            return Command.Where.SEARCH;
+        }
+        if (panel instanceof Panel.Help) {
+            return Command.Where.HELP;
+        }
+        if (panel instanceof Panel.Desk) {
+            return Command.Where.DESK;
+        }
+        if (panel instanceof Panel.Answers) {
+            return Command.Where.ANSWERS;
+        }
+        if (panel instanceof Panel.StopText) {
+            return Command.Where.STOP_TEXT;
+        }
+        if (state.bench().isPresent()) {
+            return Command.Where.ORGAN;
+        }
+        boolean stops =
+                state.work().map(open -> open.side() == PlanEdit.Side.STOPS).orElse(true);
+        return stops ? Command.Where.STOPS : Command.Where.VERSES;
     }
 
-    /** Pasted text goes where text is typed, and is never taken for keys. */
-    private static Transition paste(State state, String text) {
-        Panel panel = state.panel();
+    /** After pasting into what is not yet a screen of its own. */
+    static State pasted(Panel panel, String text, State state) {
         if (panel instanceof Panel.Find find) {
             return MoveCommands.typed(state, find, find.text().typed(text));
-        }
-        if (panel instanceof Panel.Form form) {
-            TextLine line = form.fields().get(form.at()).line();
-            return line.hasRoomFor(text)
-                    ? Transition.to(state.with(OrganEditCommands.checked(form.with(line.typed(text)))))
-                    : Transition.says(state, "That is too long: a field takes " + TextLine.LONGEST + " characters.");
-        }
-        if (panel instanceof Panel.Chooser chooser) {
-            return ChooserCommands.typed(state, chooser, chooser.filter().typed(text));
         }
         if (panel instanceof Panel.Library library) {
             return LibraryCommands.typed(
@@ -187,16 +203,16 @@ public final class Update {
         if (panel instanceof Panel.StopText box) {
             return PasteCommands.pasted(state, box, text);
         }
-        return Layout.isDesk(state)
-                ? Transition.to(state)
-                : Transition.says(state, "There is no field here to paste text into.");
+        return panel.least().columns() < Layout.LEAST_COLUMNS
+                ? state
+                : state.says("There is no field here to paste text into.");
     }
 
-    private static Transition hangup(State state) {
-        if (state.work().filter(work -> work.history().isUnsaved()).isPresent()) {
-            return new Transition(
-                    state, List.of(new Effect.KeepDraft(state.work().get().plan()), new Effect.Quit()));
-        }
-        return Transition.to(state, new Effect.Quit());
+    private static State hangup(State state) {
+        State kept = state.work()
+                .filter(work -> work.history().isUnsaved())
+                .map(work -> state.wants(new Effect.KeepDraft(work.plan())))
+                .orElse(state);
+        return kept.wants(new Effect.Quit());
     }
 }

@@ -17,18 +17,17 @@ final class VerseFeedbackCommands {
     }
 
     /** From nothing said to too soft, right, too strong, nothing said. */
-    private static Transition answer(State state, PlanEdit work, Verse verse) {
+    private static State answer(State state, PlanEdit work, Verse verse) {
         if (StatusView.estimate(work, verse).margin().kind() == Margin.Kind.ORGAN_ALONE) {
-            return Transition.says(
-                    state, "The organ plays alone here; there is nobody it could be too soft or too strong for.");
+            return state.says("The organ plays alone here; there is nobody it could be too soft or too strong for.");
         }
         Optional<Feedback> next = next(verse, work.plan().heading().people());
-        Transition step = Handler.change(state, work, verse.withAnswer(next));
+        State step = Handler.change(state, work, verse.withAnswer(next));
         String said = next.map(
                         answer -> verse.label() + " was " + answer.heard().word() + ", with " + answer.present()
                                 + " present." + (work.isHeeding() ? "" : " Y takes it into account."))
                 .orElse("Nothing is said of " + verse.label() + ".");
-        return step.saying(said);
+        return step.says(said);
     }
 
     private static Optional<Feedback> next(Verse verse, int present) {
@@ -37,18 +36,16 @@ final class VerseFeedbackCommands {
         return at < HeardAs.values().length ? Optional.of(new Feedback(HeardAs.values()[at], then)) : Optional.empty();
     }
 
-    private static Transition heed(State state, PlanEdit work) {
+    private static State heed(State state, PlanEdit work) {
         if (work.isHeeding()) {
-            return Transition.says(
-                    state.with(work.unheeding()), "What was said of the verses is not taken into account any more.");
+            return state.with(work.unheeding()).says("What was said of the verses is not taken into account any more.");
         }
         int answered = work.plan().answered().size();
         if (answered == 0) {
-            return Transition.says(state, "Of no verse is it said yet how it was. y says it of this one.");
+            return state.says("Of no verse is it said yet how it was. y says it of this one.");
         }
-        return Transition.says(
-                state.with(work.heeding()),
-                "What was said of " + (answered == 1 ? "one verse" : answered + " verses")
+        return state.with(work.heeding())
+                .says("What was said of " + (answered == 1 ? "one verse" : answered + " verses")
                         + " is taken into account: levels move to it and are surer.");
     }
 }

@@ -53,7 +53,7 @@ class AtDeskTest {
     void after_the_last_verse_it_is_asked_how_it_was() {
         Desk desk = harvest().press("]", "]", "]", "]", "K");
         IntStream.range(0, 30).forEach(i -> desk.press("<PageDown>"));
-        assertThat(desk.state().panel()).isInstanceOf(Panel.Answers.class);
+        assertThat(desk.state().top()).isInstanceOf(Panel.Answers.class);
         assertThat(desk.work().history().isUnsaved()).isFalse();
     }
 
@@ -78,7 +78,7 @@ class AtDeskTest {
     /** Whether a key closes what is open, which would put the next one elsewhere, or answers. */
     private record Where(Desk desk) {
         boolean leaves(Key key) {
-            return KeyMap.meaning(desk.state().where(), key)
+            return KeyMap.meaning(Update.where(desk.state().panel(), desk.state()), key)
                     .filter(List.of(Command.CLOSE_DESK, Command.HOW_IT_WAS, Command.INTERRUPT)::contains)
                     .isPresent();
         }
@@ -87,7 +87,7 @@ class AtDeskTest {
     @Test
     void escape_comes_back_to_the_editor_at_the_verse_that_was_played() {
         Desk desk = harvest().press("K", " ", " ", "<Esc>");
-        assertThat(desk.state().panel()).isEqualTo(new Panel.None());
+        assertThat(desk.state().top()).isEqualTo(new Panel.None());
         assertThat(place(desk)).isEqualTo(new VersePlace(0, 2));
     }
 
@@ -220,7 +220,7 @@ class AtDeskTest {
                 .alone();
         assertThat(desk.question()).isNotEmpty();
         desk.press(" ", "t");
-        assertThat(desk.state().panel()).isInstanceOf(Panel.Desk.class);
+        assertThat(desk.state().top()).isInstanceOf(Panel.Desk.class);
         assertThat(screen(desk)).contains("1 of 5");
     }
 

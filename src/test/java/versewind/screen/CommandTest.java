@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CommandTest {
@@ -28,6 +29,18 @@ class CommandTest {
                 .allSatisfy(commands -> assertThat(commands).hasSize(1));
     }
 
+    static List<KeyTable<?>> tables() {
+        return HelpView.TABLES;
+    }
+
+    @ParameterizedTest
+    @MethodSource("tables")
+    void a_key_stands_once_in_a_table(KeyTable<?> table) {
+        assertThat(table.rows().stream().flatMap(row -> row.keys().stream()))
+                .doesNotContainNull()
+                .doesNotHaveDuplicates();
+    }
+
     @ParameterizedTest
     @EnumSource(Command.class)
     void every_command_has_something_to_do(Command command) {
@@ -36,7 +49,7 @@ class CommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"FIND", "FORM", "CHOOSER", "LIBRARY", "STOP_TEXT"})
+    @ValueSource(strings = {"FIND", "LIBRARY", "STOP_TEXT"})
     void where_text_is_typed_no_character_is_a_command(String where) {
         Command.Where place = Command.Where.valueOf(where);
         assertThat(Stream.of(Command.values())

@@ -238,12 +238,12 @@ final class Desk {
 
     /** The question that is asked; blank where there is none. */
     String question() {
-        return state.panel() instanceof Panel.Question question ? question.text() : "";
+        return state.top() instanceof Question question ? question.text() : "";
     }
 
     /** The form that is being filled in. */
-    Panel.Form form() {
-        return (Panel.Form) state.panel();
+    FormBox form() {
+        return (FormBox) state.top();
     }
 
     /** The screen as text: its characters, then its styles, then where the text caret is. */

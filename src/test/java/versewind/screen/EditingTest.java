@@ -218,7 +218,7 @@ class EditingTest {
     })
     void what_cannot_be_kept_is_said_and_the_form_stays(String form, String keys, String sentence) {
         desk.press(form).press(keys.split(" ", -1)).press("<Enter>");
-        assertThat(desk.state().panel()).isInstanceOfSatisfying(Panel.Form.class, open -> assertThat(open.complaint())
+        assertThat(desk.state().top()).isInstanceOfSatisfying(FormBox.class, open -> assertThat(open.complaint())
                 .isEqualTo(
                         sentence.replace("\"\"\"", "\"").replace("\"\"", "\"").replaceAll("\"$", "")));
     }

@@ -18,7 +18,7 @@ class FileCommandsTest {
     private final Desk desk = Desk.with("harvest-festival", 80, 24);
 
     private String question() {
-        return desk.state().panel() instanceof Panel.Question question ? question.text() : "no question";
+        return desk.state().top() instanceof Question question ? question.text() : "no question";
     }
 
     @Test
@@ -95,7 +95,7 @@ class FileCommandsTest {
         desk.press("q");
         assertThat(desk.effects()).isEmpty();
         assertThat(question()).isEqualTo("This plan has changes that are not saved.");
-        assertThat(desk.press("<Esc>").state().panel()).isEqualTo(new Panel.None());
+        assertThat(desk.press("<Esc>").state().top()).isEqualTo(new Panel.None());
         desk.press("^C", "d");
         assertThat(desk.effects()).containsExactly(new Effect.DropDraft(), new Effect.Quit());
     }
@@ -115,7 +115,7 @@ class FileCommandsTest {
         desk.press("^C");
         assertThat(desk.effects()).isEmpty();
         assertThat(question()).isEqualTo("This plan has changes that are not saved.");
-        assertThat(desk.press("<Esc>").state().panel()).isInstanceOf(Panel.Form.class);
+        assertThat(desk.press("<Esc>").state().top()).isInstanceOf(FormBox.class);
     }
 
     @Test
@@ -207,7 +207,7 @@ class FileCommandsTest {
         Plan draft = open.plan().withHymns(List.of());
         Desk offered = Desk.with(
                 open.plan(), open.instrument(), State.empty(80, 24, Marks.UNICODE, Desk.TODAY), Optional.of(draft));
-        assertThat(offered.state().panel()).isInstanceOf(Panel.Question.class);
+        assertThat(offered.state().top()).isInstanceOf(Question.class);
         assertThat(offered.plan()).isEqualTo(open.plan());
         offered.press("t");
         assertThat(offered.plan()).isEqualTo(draft);

@@ -18,12 +18,12 @@ import versewind.rules.Severity;
 /** Reading what a colleague would say, mending it and silencing it. */
 class FindingsTest {
 
-    private static Panel.Findings panel(Desk desk) {
-        return (Panel.Findings) desk.state().panel();
+    private static FindingsScreen panel(Desk desk) {
+        return (FindingsScreen) desk.state().top();
     }
 
     private static Finding marked(Desk desk) {
-        return panel(desk).marked().orElseThrow();
+        return panel(desk).list().current().orElseThrow();
     }
 
     /** The wedding, its first verse without 4 ft in the hands. */
@@ -46,7 +46,7 @@ class FindingsTest {
         desk.press("<Enter>");
 
         assertThat(desk.work().place()).isEqualTo(place);
-        assertThat(desk.state().panel()).isInstanceOf(Panel.None.class);
+        assertThat(desk.state().top()).isInstanceOf(Panel.None.class);
     }
 
     @Test
@@ -59,7 +59,8 @@ class FindingsTest {
 
         assertThat(desk.said()).isEqualTo("Done: Draw Manual: Principal 4. After closing, u takes it back.");
         assertThat(desk.drawn()).contains("Manual: Principal 4");
-        assertThat(panel(desk).rows()).noneMatch(finding -> finding.sentence().contains("without 4 ft"));
+        assertThat(panel(desk).list().rows())
+                .noneMatch(finding -> finding.sentence().contains("without 4 ft"));
         desk.press("<Esc>", "u");
         assertThat(desk.plan()).isEqualTo(before);
     }
@@ -69,7 +70,7 @@ class FindingsTest {
         Desk desk = withGap().press("f", "s", "'for the children'", "<Enter>");
 
         assertThat(desk.verse().silenced()).containsExactly(new Silenced("gap", "for the children"));
-        assertThat(panel(desk).rows()).anyMatch(Finding::isSilenced);
+        assertThat(panel(desk).list().rows()).anyMatch(Finding::isSilenced);
         assertThat(desk.effects()).anyMatch(Effect.KeepDraft.class::isInstance);
         while (!marked(desk).isSilenced()) {
             desk.press("<Down>");
@@ -91,7 +92,7 @@ class FindingsTest {
     void a_note_that_is_not_kept_leads_back_to_the_findings() {
         Desk desk = withGap().press("f", "s", "'no'", "<Esc>");
 
-        assertThat(desk.state().panel()).isInstanceOf(Panel.Findings.class);
+        assertThat(desk.state().top()).isInstanceOf(FindingsScreen.class);
         assertThat(desk.verse().silenced()).isEmpty();
     }
 
@@ -112,10 +113,10 @@ class FindingsTest {
                 "Many movements, " + "Great: Open Diapason 8, ".repeat(20) + "all of them.",
                 mended.mend(),
                 Optional.empty());
-        Panel.Findings panel = new Panel.Findings(List.of(finding), 0, OptionalInt.empty());
+        FindingsScreen panel = new FindingsScreen(ListBox.of(List.of(finding)), OptionalInt.empty());
 
         for (int rows : List.of(18, 24, 40)) {
-            Frame frame = View.paint(open.sized(80, rows).with(panel));
+            Frame frame = View.paint(open.sized(80, rows).open(panel));
             assertThat(IntStream.range(0, rows).mapToObj(frame::row))
                     .anyMatch(row -> row.contains(
                             "Mend: " + mended.mend().orElseThrow().words().substring(0, 20)));
@@ -170,9 +171,9 @@ class FindingsTest {
             desk.press("<Down>");
         }
         assertThat(marked(desk).mend().orElseThrow().words()).isEqualTo("Set the box of the Swell to three quarters.");
-        int before = panel(desk).rows().size();
+        int before = panel(desk).list().rows().size();
         desk.press("m");
-        assertThat(panel(desk).rows()).hasSizeLessThan(before);
+        assertThat(panel(desk).list().rows()).hasSizeLessThan(before);
         assertThat(desk.screen()).contains("Findings, if 40 come");
         assertThat(desk.plan().heading().people()).isEqualTo(480);
     }
@@ -181,7 +182,7 @@ class FindingsTest {
     void a_hymn_in_which_nothing_is_drawn_yet_is_told_that_and_no_more() {
         Desk desk = Desk.blank().press("I", "<Tab>", "'Fields of barley'", "<Enter>", "f");
 
-        assertThat(panel(desk).rows())
+        assertThat(panel(desk).list().rows())
                 .extracting(Finding::sentence)
                 .containsOnly("Nothing is drawn that sounds: the people sing without a lead.");
     }

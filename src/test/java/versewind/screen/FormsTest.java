@@ -45,7 +45,7 @@ class FormsTest {
 
     @Test
     void after_a_complaint_what_was_typed_is_still_there() {
-        assertThat(fill("S", 1, "soon").form().value(1)).isEqualTo("soon");
+        assertThat(fill("S", 1, "soon").form().text(1)).isEqualTo("soon");
     }
 
     @ParameterizedTest
@@ -185,15 +185,15 @@ class FormsTest {
     @Test
     void a_new_plan_is_for_the_next_sunday() {
         desk.answer(new Event.InstrumentsListed(List.of(new Event.Listed("o", "Organ", "Place"))));
-        assertThat(desk.press("<Enter>").form().value(1)).isEqualTo("2026-10-04");
+        assertThat(desk.press("<Enter>").form().text(1)).isEqualTo("2026-10-04");
     }
 
     @ParameterizedTest
     @CsvSource({"2026-10-03, 2026-10-04", "2026-10-04, 2026-10-11", "2026-10-05, 2026-10-11", "2026-12-28, 2027-01-03"})
     void the_next_sunday_is_never_today(LocalDate today, String sunday) {
         State state = State.empty(80, 24, Marks.UNICODE, today);
-        Panel.Form form = ServiceForm.ofNewPlan(state, "organ");
-        assertThat(form.value(1)).isEqualTo(sunday);
+        FormBox form = ServiceForm.ofNewPlan(state, "organ");
+        assertThat(form.text(1)).isEqualTo(sunday);
     }
 
     @Test
@@ -208,8 +208,10 @@ class FormsTest {
         for (String form : List.of("e", "E", "I", "S")) {
             Desk small = Desk.with("harvest-festival", columns, rows).press("n", form);
             for (int i = 0; i < small.form().fields().size(); i++) {
-                Panel.Field field = small.form().fields().get(small.form().at());
-                assertThat(unbroken(small)).contains(field.name() + ": " + ServiceForm.hint(field));
+                FormBox.Field field = small.form().fields().get(small.form().at());
+                assertThat(unbroken(small))
+                        .contains(field.name() + ": "
+                                + field.hint().of(field.line().text().strip()));
                 small.press("<Tab>");
             }
         }
@@ -264,6 +266,6 @@ class FormsTest {
                         wedding.instrument(),
                         Desk.sound(wedding.instrument()),
                         Optional.empty()));
-        assertThat(desk.state().panel()).isEqualTo(new Panel.None());
+        assertThat(desk.state().top()).isEqualTo(new Panel.None());
     }
 }

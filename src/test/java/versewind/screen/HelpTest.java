@@ -49,7 +49,7 @@ class HelpTest {
     @Test
     void up_leads_back_to_the_first_line() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("?", " ", " ", " ", "<PageUp>", "<PageUp>", "<PageUp>");
-        assertThat(desk.state().panel()).isEqualTo(new Panel.Help(0));
+        assertThat(desk.state().top()).isEqualTo(new Panel.Help(0));
     }
 
     @Test
@@ -80,7 +80,7 @@ class HelpTest {
     @ParameterizedTest
     @CsvSource({"<Esc>", "?", "q", "<F1>"})
     void the_help_is_closed(String key) {
-        assertThat(Desk.with("harvest-festival", 80, 24).press("?", key).state().panel())
+        assertThat(Desk.with("harvest-festival", 80, 24).press("?", key).state().top())
                 .isEqualTo(new Panel.None());
     }
 

@@ -17,7 +17,7 @@ class LibraryStateTest {
     private static final Event.ListedPlan UNDATED = Desk.listed("undated", "Épiphanie", "");
 
     private List<String> rows() {
-        return ((Panel.Library) desk.state().panel()).shelves().fitting();
+        return ((Panel.Library) desk.state().top()).shelves().fitting();
     }
 
     private void more(Event.ListedPlan... plans) {
@@ -116,7 +116,7 @@ class LibraryStateTest {
 
         assertThat(desk.effects()).containsExactly(new Effect.RenamePlan("advent", "Advent Carols"));
         assertThat(rows()).containsExactly("advent");
-        assertThat(desk.press("^R", "<Esc>").state().panel()).isInstanceOf(Panel.Library.class);
+        assertThat(desk.press("^R", "<Esc>").state().top()).isInstanceOf(Panel.Library.class);
     }
 
     @Test
@@ -145,15 +145,15 @@ class LibraryStateTest {
     @Test
     void escape_takes_away_what_was_typed_and_then_leads_back_to_the_plan() {
         Desk open = Desk.with("harvest-festival", 80, 24).library(LENT).press("'x'", "<Esc>");
-        assertThat(open.state().panel()).isInstanceOf(Panel.Library.class);
-        assertThat(open.press("<Esc>").state().panel()).isInstanceOf(Panel.None.class);
+        assertThat(open.state().top()).isInstanceOf(Panel.Library.class);
+        assertThat(open.press("<Esc>").state().top()).isInstanceOf(Panel.None.class);
     }
 
     @Test
     void plans_that_are_read_after_the_library_was_closed_do_not_open_it_again() {
         Desk open = Desk.with("harvest-festival", 80, 24).press("o", "<Esc>");
         open.answer(new Event.PlansListed(List.of(LENT), 1, Event.PlansListed.Part.FIRST));
-        assertThat(open.state().panel()).isInstanceOf(Panel.None.class);
+        assertThat(open.state().top()).isInstanceOf(Panel.None.class);
     }
 
     @Test
@@ -206,6 +206,6 @@ class LibraryStateTest {
         open.answer(new Event.HymnBrought(harvest.plan().hymns().get(2), harvest.instrument()));
 
         assertThat(open.hymn()).isEqualTo(harvest.plan().hymns().get(2));
-        assertThat(open.state().panel()).isInstanceOf(Panel.None.class);
+        assertThat(open.state().top()).isInstanceOf(Panel.None.class);
     }
 }

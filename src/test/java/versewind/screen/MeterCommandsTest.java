@@ -101,7 +101,7 @@ class MeterCommandsTest {
             quoteCharacter = '"')
     void what_is_no_level_is_told(String typed, String complaint) {
         desk.press("m", typed, "<Enter>");
-        assertThat(desk.state().panel()).isInstanceOfSatisfying(Panel.Form.class, form -> assertThat(form.complaint())
+        assertThat(desk.state().top()).isInstanceOfSatisfying(FormBox.class, form -> assertThat(form.complaint())
                 .isEqualTo(complaint));
         assertThat(desk.effects()).isEmpty();
     }

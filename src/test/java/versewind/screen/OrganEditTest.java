@@ -164,7 +164,7 @@ class OrganEditTest {
 
         assertThat(desk.question()).isNotEmpty();
         desk.press("<Enter>");
-        assertThat(desk.state().panel()).isEqualTo(new Panel.None());
+        assertThat(desk.state().top()).isEqualTo(new Panel.None());
     }
 
     @Test
@@ -175,7 +175,7 @@ class OrganEditTest {
         assertThat(desk.question()).startsWith("This organ has changes that are not saved.");
         clerk.press("d");
         assertThat(desk.state().bench()).isEmpty();
-        assertThat(desk.state().panel()).isInstanceOf(Panel.Library.class);
+        assertThat(desk.state().top()).isInstanceOf(Panel.Library.class);
     }
 
     @Test
@@ -231,6 +231,6 @@ class OrganEditTest {
     void what_was_pasted_is_there_again_after_it_was_read() {
         Desk desk = Desk.empty(80, 24).library().press("<Tab>", "^N");
         desk.answer(new Event.Paste(LIST)).press("^S", "<Esc>");
-        assertThat(desk.state().panel()).isEqualTo(new Panel.StopText(LIST));
+        assertThat(desk.state().top()).isEqualTo(new Panel.StopText(LIST));
     }
 }

@@ -26,13 +26,13 @@ class ProposalCommandsTest {
     void a_proposal_that_is_taken_is_drawn_and_can_be_undone() {
         Plan before = desk.plan();
         desk.press("n", "P");
-        assertThat(desk.state().panel()).isInstanceOf(Panel.Proposals.class);
-        Panel.Proposals panel = (Panel.Proposals) desk.state().panel();
+        assertThat(desk.state().top()).isInstanceOf(Panel.Proposals.class);
+        Panel.Proposals panel = (Panel.Proposals) desk.state().top();
         desk.press("<Down>", "<Enter>");
 
         assertThat(desk.plan().hymns().get(0).verses().get(1).registration())
                 .isEqualTo(panel.rows().get(1).registration());
-        assertThat(desk.state().panel()).isInstanceOf(Panel.None.class);
+        assertThat(desk.state().top()).isInstanceOf(Panel.None.class);
         assertThat(desk.press("u").plan()).isEqualTo(before);
     }
 
@@ -42,7 +42,7 @@ class ProposalCommandsTest {
         desk.press("n", "P", "h");
         assertThat(desk.effects()).contains(new Effect.Propose(before, OptionalInt.of(0), Optional.empty()));
         desk.answer(new Event.Searched(3, 5));
-        assertThat(desk.state().panel()).isEqualTo(new Panel.Searching(3, 5));
+        assertThat(desk.state().top()).isEqualTo(new Panel.Searching(3, 5));
         ServiceProposal found = found(OptionalInt.of(0));
         desk.answer(new Event.Proposed(before, found));
 
@@ -58,7 +58,7 @@ class ProposalCommandsTest {
         desk.answer(new Event.Proposed(desk.plan(), ServiceProposal.NOTHING));
 
         assertThat(desk.state().notice().text()).contains("Nothing is proposed.");
-        assertThat(desk.state().panel()).isInstanceOf(Panel.None.class);
+        assertThat(desk.state().top()).isInstanceOf(Panel.None.class);
     }
 
     @Test

@@ -39,14 +39,24 @@ class ReadmeTest {
             keys.append("\n| ").append(group.title()).append(" | |\n| --- | --- |\n");
             keys.append(Stream.of(Command.values())
                     .filter(command -> command.group() == group && !Command.UNLISTED.contains(command))
-                    .map(command -> "| " + names(command) + " | " + command.does() + " |\n")
+                    .map(command -> "| " + names(command.keys()) + " | " + command.does() + " |\n")
                     .collect(Collectors.joining()));
+            for (KeyTable<?> table : HelpView.TABLES) {
+                table.rows().stream()
+                        .filter(row -> row.heading().equals(group.title())
+                                && !row.does().isEmpty())
+                        .forEach(row -> keys.append("| ")
+                                .append(names(row.keys()))
+                                .append(" | ")
+                                .append(row.does())
+                                .append(" |\n"));
+            }
         }
         return keys.append("\n").toString();
     }
 
-    private static String names(Command command) {
-        return command.keys().stream().map(key -> "`" + key.name() + "`").collect(Collectors.joining(", "));
+    private static String names(List<Key> keys) {
+        return keys.stream().map(key -> "`" + key.name() + "`").collect(Collectors.joining(", "));
     }
 
     private static String picture() throws Exception {

@@ -35,7 +35,7 @@ class UndoTest {
             desk.press(MOVES.get(random.nextInt(MOVES.size())));
         }
         desk.press(EDITS.get(random.nextInt(EDITS.size())));
-        if (desk.state().panel() instanceof Panel.Form) {
+        if (desk.state().top() instanceof FormBox) {
             desk.press("'7'", "<Tab>", "'5'", "<Enter>", "<Esc>");
         }
     }

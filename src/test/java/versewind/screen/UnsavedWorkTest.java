@@ -100,7 +100,7 @@ class UnsavedWorkTest {
     @Test
     void who_stays_after_all_goes_back_to_the_form_with_what_was_typed() {
         clerk.press(" ", "o", "^N", "<Enter>", "'Evensong'", "<Enter>", "<Esc>");
-        assertThat(desk.form().value(0)).isEqualTo("Evensong");
+        assertThat(desk.form().text(0)).isEqualTo("Evensong");
     }
 
     @Test
@@ -146,7 +146,7 @@ class UnsavedWorkTest {
     @Test
     void who_stays_after_control_c_finds_the_form_as_it_was() {
         clerk.press("e", "'abc'", "^C", "<Esc>");
-        assertThat(desk.form().value(0)).isEqualTo("Introabc");
+        assertThat(desk.form().text(0)).isEqualTo("Introabc");
     }
 
     @Test
@@ -176,14 +176,14 @@ class UnsavedWorkTest {
     void without_a_plan_the_form_for_a_new_one_leads_back_to_the_plans() {
         Desk empty = Desk.empty(80, 24);
         Clerk.at(empty).press("o", "^N", "<Enter>", "<Esc>");
-        assertThat(empty.state().panel()).isInstanceOf(Panel.Library.class);
+        assertThat(empty.state().top()).isInstanceOf(Panel.Library.class);
     }
 
     @Test
     void without_a_plan_the_organs_lead_back_to_the_plans() {
         Desk empty = Desk.empty(80, 24);
         Clerk.at(empty).press("o", "^N", "<Esc>");
-        assertThat(empty.state().panel()).isInstanceOf(Panel.Library.class);
+        assertThat(empty.state().top()).isInstanceOf(Panel.Library.class);
     }
 
     @Test

@@ -1,0 +1,132 @@
+package versewind.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The keys of a screen: which key does what, in which words. The help, the row of hints, the README's table and the test
+ * that no key means two things are made from it. Filled once, where the screen's constant is made.
+ */
+final class KeyTable<S extends Screen> {
+
+    /** The keys of a screen that has none of its own. */
+    static final KeyTable<Screen> NONE = under("");
+
+    private static final int GAP = 3;
+
+    private final List<Row<S>> rows = new ArrayList<>();
+    private final String heading;
+
+    private KeyTable(String heading) {
+        this.heading = heading;
+    }
+
+    /** What a key does. */
+    @FunctionalInterface
+    interface Action<S> {
+        State on(S screen, State state);
+    }
+
+    /**
+     * A row of the table.
+     *
+     * @param heading under which it is listed
+     * @param mode the part of the screen in which the keys have this meaning; empty for all
+     * @param keys the keys, the one that is hinted at first
+     * @param does what they do; blank where another row already says so
+     * @param action does it
+     */
+    record Row<S>(String heading, Optional<Object> mode, List<Key> keys, String does, Action<S> action) {
+
+        /** The names of the keys: "u, Ctrl-Z". */
+        String keyNames() {
+            return String.join(", ", keys.stream().map(Key::name).toList());
+        }
+    }
+
+    /** An empty table, listed under a heading. */
+    static <S extends Screen> KeyTable<S> under(String heading) {
+        return new KeyTable<>(heading);
+    }
+
+    /**
+     * With keys.
+     *
+     * @param keys their names, as {@link Key#name} writes them, with commas between them
+     * @param does what they do
+     */
+    KeyTable<S> key(String keys, String does, Action<S> action) {
+        return add(new Row<>(heading, Optional.empty(), Key.all(keys), does, action));
+    }
+
+    /** With keys that have their meaning in one mode of the screen alone. */
+    KeyTable<S> key(Object mode, String keys, String does, Action<S> action) {
+        return add(new Row<>(heading, Optional.of(mode), Key.all(keys), does, action));
+    }
+
+    private KeyTable<S> add(Row<S> row) {
+        rows.add(row);
+        return this;
+    }
+
+    /** With the arrows and the tabulator that move the mark of a list. */
+    KeyTable<S> list(String rowName, ListOf<S> list) {
+        return key("Down, Tab", "the " + rowName + " below", (screen, state) -> list.moved(screen, state, 1))
+                .key("Up, Shift-Tab", "the " + rowName + " above", (screen, state) -> list.moved(screen, state, -1));
+    }
+
+    /** The list of a screen. */
+    @FunctionalInterface
+    interface ListOf<S> {
+        /** The screen with its mark moved. */
+        S moved(S screen, int by);
+
+        default State moved(S screen, State state, int by) {
+            return state.show((Screen) moved(screen, by));
+        }
+    }
+
+    List<Row<S>> rows() {
+        return List.copyOf(rows);
+    }
+
+    /** The state after a key, if the table of a screen has it. */
+    static Optional<State> pressed(Screen screen, Key key, State state) {
+        return pressed(screen.keys(), screen, key, state);
+    }
+
+    @SuppressWarnings("unchecked") // the table of a screen is made for it
+    private static <S extends Screen> Optional<State> pressed(KeyTable<S> table, Screen screen, Key key, State state) {
+        for (Row<S> row : table.rows) {
+            if (row.keys().contains(key)
+                    && row.mode().map(screen.mode()::equals).orElse(true)) {
+                return Optional.of(row.action().on((S) screen, state));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Writes keys, by their names, and what they do, as many as fit before a column. */
+    void hints(Frame frame, int x, int y, int limit, String... keys) {
+        int at = x;
+        for (String name : keys) {
+            String does = row(name).does();
+            if (at + Text.columns(name) + 1 + Text.columns(does) > limit) {
+                return;
+            }
+            at = frame.write(at, y, name, Style.KEY);
+            at = frame.write(at + 1, y, does, Style.FAINT) + GAP;
+        }
+    }
+
+    private Row<S> row(String name) {
+        Key key = Key.all(name).get(0);
+        return rows.stream().filter(row -> row.keys().contains(key)).findFirst().orElseThrow();
+    }
+
+    /** Writes hints in the last row of a box. */
+    void hints(Frame frame, Box box, String... keys) {
+        hints(frame, box.x(), box.y() + box.height() - 1, box.end(), keys);
+    }
+}

@@ -1,0 +1,72 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A list with a mark that moves through it, scrolled so that the marked row is in the middle.
+ *
+ * @param rows from top to bottom
+ * @param marked index of the marked row; 0 in a list without rows
+ */
+record ListBox<T>(List<T> rows, int marked) {
+
+    ListBox {
+        rows = List.copyOf(rows);
+        marked = Math.max(0, Math.min(marked, rows.size() - 1));
+    }
+
+    /** Draws a row. */
+    @FunctionalInterface
+    interface RowPainter<T> {
+        void paint(T row, int index, int y);
+    }
+
+    /** With its first row marked. */
+    static <T> ListBox<T> of(List<T> rows) {
+        return new ListBox<>(rows, 0);
+    }
+
+    ListBox<T> move(int by) {
+        return mark(marked + by);
+    }
+
+    /** With a row marked; the nearest that there is. */
+    ListBox<T> mark(int row) {
+        return new ListBox<>(rows, row);
+    }
+
+    /** The marked row, if there are any. */
+    Optional<T> current() {
+        return rows.isEmpty() ? Optional.empty() : Optional.of(rows.get(marked));
+    }
+
+    boolean isEmpty() {
+        return rows.isEmpty();
+    }
+
+    int size() {
+        return rows.size();
+    }
+
+    /** The first row shown in a window of so many rows. */
+    int top(int height) {
+        return Math.max(0, Math.min(marked - height / 2, rows.size() - height));
+    }
+
+    /** Draws the rows that a window shows, the first of them in row {@code y}. */
+    void each(int y, int height, RowPainter<T> painter) {
+        int top = top(height);
+        for (int i = top; i < Math.min(rows.size(), top + height); i++) {
+            painter.paint(rows.get(i), i, y + i - top);
+        }
+    }
+
+    /** Draws the rows that a window shows, the marked one as the place where keys act. */
+    void paint(Frame frame, Box window, RowPainter<T> painter) {
+        each(window.y(), window.height(), painter);
+        if (!rows.isEmpty()) {
+            frame.paint(window.x(), window.y() + marked - top(window.height()), window.width(), Style.CURSOR);
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/**
+ * A question over another screen.
+ *
+ * @param text the question
+ * @param answers the answers and their keys
+ */
+record Question(String text, List<Answer> answers) implements Screen {
+
+    private static final int WIDTH = 76;
+
+    Question {
+        answers = List.copyOf(answers);
+    }
+
+    /**
+     * An answer.
+     *
+     * @param key the key that gives it
+     * @param words what it means
+     * @param then what is done, in the state without the question
+     */
+    record Answer(Key key, String words, UnaryOperator<State> then) {
+
+        /** Back to where the question came from. */
+        static final Answer STAY = new Answer("Esc", "stay here", closed -> closed);
+
+        Answer(String key, String words, UnaryOperator<State> then) {
+            this(Key.all(key).get(0), words, then);
+        }
+    }
+
+    @Override
+    public KeyTable<?> keys() {
+        return KeyTable.NONE;
+    }
+
+    @Override
+    public State typed(Key key, State state) {
+        return answers.stream()
+                .filter(answer -> answer.key().equals(key))
+                .findFirst()
+                .map(answer -> answer.then().apply(state.close()))
+                .orElse(state);
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        List<String> lines = Text.wrapped(text, Math.min(WIDTH, frame.width() - 4));
+        Box box = Box.open(frame, "Versewind", WIDTH, lines.size() + 1 + answers.size());
+        box.write(frame, box.y(), lines, Style.STRONG);
+        int y = box.y() + lines.size() + 1;
+        for (Answer answer : answers) {
+            frame.write(box.x() + 2, y, answer.key().name(), Style.KEY);
+            frame.write(box.x() + 9, y++, answer.words(), Style.TEXT);
+        }
+    }
+}

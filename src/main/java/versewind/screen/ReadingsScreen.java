@@ -1,0 +1,146 @@
+package versewind.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import versewind.organ.RegistrationText;
+import versewind.sound.Calibration;
+import versewind.sound.MeterReading;
+import versewind.sound.ReadingDesign;
+
+/**
+ * The readings that the organ's trims rest on, over the plan, and those to take next.
+ *
+ * @param list the readings in the order they were taken
+ * @param next what to read next
+ */
+record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Proposed> next) implements Screen {
+
+    static final KeyTable<ReadingsScreen> KEYS = KeyTable.<ReadingsScreen>under("Heard and metered")
+            .list("reading", (screen, by) -> new ReadingsScreen(screen.list.move(by), screen.next))
+            .key("x, Delete", "leave the reading out", ReadingsScreen::drop)
+            .key("Esc, M, q", "close", (screen, state) -> state.close());
+
+    private static final int WIDTH = 76;
+    private static final int FIXED_ROWS = 2;
+    private static final int LEAST_LIST_ROWS = 3;
+
+    /** How many readings are proposed. */
+    private static final int PROPOSED = 2;
+
+    /** The readings of the open plan's organ, the last of them marked. */
+    static ReadingsScreen of(PlanEdit work) {
+        boolean isEmpty =
+                work.plan().hymns().stream().allMatch(hymn -> hymn.verses().isEmpty());
+        List<ReadingDesign.Proposed> next = isEmpty
+                ? ReadingDesign.allRound(work.sound(), PROPOSED)
+                : ReadingDesign.of(work.sound(), work.plan(), PROPOSED);
+        return new ReadingsScreen(
+                new ListBox<>(work.sound().calibration().kept(), Integer.MAX_VALUE), List.copyOf(next));
+    }
+
+    private State drop(State state) {
+        if (list.isEmpty()) {
+            return state.says("There is no reading to leave out.");
+        }
+        List<MeterReading> readings = new ArrayList<>(
+                list.rows().stream().map(Calibration.Kept::reading).toList());
+        readings.remove(list.marked());
+        return state.wants(new Effect.Recalibrate(List.copyOf(readings)));
+    }
+
+    /** The organ as it is known now takes the place of the one that was open. */
+    static State recalibrated(State state, Event.Recalibrated recalibrated) {
+        return state.work().map(work -> recalibrated(state, work, recalibrated)).orElse(state);
+    }
+
+    private static State recalibrated(State state, PlanEdit work, Event.Recalibrated recalibrated) {
+        List<Calibration.Kept> now = recalibrated.sound().calibration().kept();
+        PlanEdit after = work.hearing(recalibrated.sound());
+        State next = state.with(after).update(ReadingsScreen.class, screen -> of(after));
+        if (now.size() < work.sound().calibration().kept().size()) {
+            return next.says("Left out; the organ's file is written.");
+        }
+        Calibration.Kept last = now.get(now.size() - 1);
+        double expectedDba = work.sound().expectedDba(last.reading()).orElse(last.beforeDba());
+        String told = "Read " + Math.round(last.reading().dba()) + " dB(A), expected " + Math.round(expectedDba)
+                + "; now " + Math.round(last.afterDba()) + ". The organ's file is written.";
+        boolean fitsNothing = recalibrated.outliers().contains(now.size() - 1);
+        return fitsNothing ? next.warns(told + " It fits nothing else: M, then x, leaves it out.") : next.says(told);
+    }
+
+    @Override
+    public KeyTable<?> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        state.work().ifPresent(work -> paint(frame, work));
+    }
+
+    private void paint(Frame frame, PlanEdit work) {
+        Box box = Box.open(frame, "Readings of " + work.instrument().name(), WIDTH, frame.height() - 4);
+        List<String> below = below(frame, work, box.width());
+        int space = box.height() - FIXED_ROWS;
+        int room = Math.max(Math.min(list.size(), LEAST_LIST_ROWS), space - below.size());
+        frame.write(box.x(), box.y(), "    read  expected   now  where   drawn", Style.FAINT);
+        list.paint(
+                frame,
+                box.rows(1, room),
+                (kept, index, y) -> frame.write(box.x(), y, row(frame, work, kept, index, box.width()), Style.TEXT));
+        if (list.isEmpty()) {
+            frame.write(box.x(), box.y() + 1, "None yet: every level is an estimate from the stop list.", Style.TEXT);
+        }
+        int rows = list.isEmpty() ? 1 : Math.min(list.size(), room);
+        box.write(frame, box.y() + 1 + rows, below.subList(0, Math.min(below.size(), space - rows)), Style.TEXT);
+        KEYS.hints(frame, box, "Down", "x", "Esc");
+    }
+
+    private static String row(Frame frame, PlanEdit work, Calibration.Kept kept, int index, int width) {
+        MeterReading reading = kept.reading();
+        String numbers = String.format(
+                Locale.ROOT,
+                "%3d %4d  %8d  %4d  %-8s",
+                index + 1,
+                Math.round(reading.dba()),
+                Math.round(kept.beforeDba()),
+                Math.round(kept.afterDba()),
+                reading.seat().word());
+        return frame.fit(numbers + new RegistrationText(work.instrument()).format(reading.registration()), width);
+    }
+
+    /** The marked reading in full, and what to read next. */
+    private List<String> below(Frame frame, PlanEdit work, int width) {
+        List<String> lines = new ArrayList<>();
+        list.current().map(Calibration.Kept::reading).ifPresent(marked -> {
+            String sung = marked.sung()
+                    .map(sing -> ", " + sing.singers() + " singing, "
+                            + sing.strength().word())
+                    .orElse("");
+            String drawn = new RegistrationText(work.instrument()).format(marked.registration());
+            lines.add("");
+            lines.addAll(Text.wrapped((marked.date() + "  " + drawn).strip() + sung, width));
+        });
+        String head = "To read next: ";
+        for (ReadingDesign.Proposed each : next) {
+            lines.add("");
+            lines.addAll(Text.wrapped(head + proposed(frame, work, each), width));
+            head = "Then: ";
+        }
+        return lines;
+    }
+
+    private static String proposed(Frame frame, PlanEdit work, ReadingDesign.Proposed proposed) {
+        MeterReading reading = proposed.reading();
+        long before = Math.round(proposed.beforeDb());
+        long after = Math.round(proposed.afterDb());
+        String sign = frame.marks().plusMinus();
+        String gain = before == after
+                ? ". It adds little now."
+                : ". It takes the mean from " + sign + before + " to " + sign + after + " dB.";
+        return new RegistrationText(work.instrument()).format(reading.registration()) + "; "
+                + reading.hands().layout().word() + " on "
+                + work.instrument().divisions().get(reading.hands().right()).name() + gain;
+    }
+}
