@@ -37,6 +37,7 @@ class ArchitectureTest {
         "versewind.plan",
         "versewind.sound",
         "versewind.rules",
+        "versewind.schema",
         "versewind.proposal",
         "versewind.sheet",
         "versewind.screen",
@@ -56,14 +57,15 @@ class ArchitectureTest {
         "plan,     organ",
         "sound,    acoustics organ plan",
         "rules,   acoustics organ plan sound",
+        "schema,   acoustics organ plan sound rules",
         "proposal, acoustics organ plan sound rules",
         "sheet,    acoustics organ plan sound rules proposal",
-        "workshop, acoustics organ sound stoplist",
-        "screen,   acoustics organ plan sound rules proposal sheet stoplist workshop",
+        "workshop, acoustics organ sound schema stoplist",
+        "screen,   acoustics organ plan sound rules schema proposal sheet stoplist workshop",
         "stoplist, organ",
-        "store,    acoustics organ plan sound rules proposal sheet stoplist workshop",
-        "terminal, acoustics organ plan sound rules proposal sheet screen stoplist workshop store",
-        "cli,      acoustics organ plan sound rules proposal sheet screen stoplist workshop store terminal",
+        "store,    acoustics organ plan sound rules schema proposal sheet stoplist workshop",
+        "terminal, acoustics organ plan sound rules schema proposal sheet screen stoplist workshop store",
+        "cli,      acoustics organ plan sound rules schema proposal sheet screen stoplist workshop store terminal",
     })
     void a_package_knows_only_those_below_it(String room, String below) {
         String known = ("versewind." + room + " " + below.replaceAll("(\\w+)", "versewind.$1")).strip();

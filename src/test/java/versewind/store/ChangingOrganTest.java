@@ -15,6 +15,7 @@ import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.schema.RandomWorks;
 import versewind.sound.Fit;
 import versewind.sound.MeterReading;
 import versewind.sound.OrganSound;

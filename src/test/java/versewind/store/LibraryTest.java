@@ -21,6 +21,7 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
+import versewind.schema.RandomWorks;
 
 class LibraryTest {
 

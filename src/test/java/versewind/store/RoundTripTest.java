@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
+import versewind.schema.RandomWorks;
 
 class RoundTripTest {
 
@@ -85,7 +86,8 @@ class RoundTripTest {
                             "Great": ["Open Diapason 8", "Principal 4", "Fifteenth 2"],
                             "Swell": ["Stopped Diapason 8", "Sesquialtera II", "Oboe 8"],
                             "Pedal": ["Bourdon 16"]
-                          }""");
+                          }\
+                """);
 
         Plan plan = SmallOrgan.readPlan(all).plan();
 

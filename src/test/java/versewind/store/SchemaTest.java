@@ -26,6 +26,7 @@ import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Singing;
 import versewind.rules.Rule;
+import versewind.schema.RandomWorks;
 import versewind.sound.Fit;
 import versewind.sound.MeterReading;
 import versewind.sound.OrganSound;

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import versewind.Golden;
 import versewind.organ.Instrument;
+import versewind.schema.RandomWorks;
 import versewind.stoplist.StopList;
 import versewind.workshop.TradeList;
 

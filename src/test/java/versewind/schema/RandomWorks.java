@@ -1,4 +1,4 @@
-package versewind.store;
+package versewind.schema;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -49,7 +49,7 @@ import versewind.plan.VerseKind;
 import versewind.rules.Rule;
 
 /** Instruments and plans drawn by lot from a seed, with everything the formats can hold. */
-final class RandomWorks {
+public final class RandomWorks {
     private static final List<String> MATERIALS = AbsorptionTable.load().surfaces();
     private static final List<String> FEET = List.of(
             "64", "32", "16", "10 2/3", "8", "5 1/3", "4", "3 1/5", "2 2/3", "2", "1 3/5", "1 1/3", "1 1/7", "1", "2/3",
@@ -85,7 +85,7 @@ final class RandomWorks {
 
     private final Random random;
 
-    RandomWorks(long seed) {
+    public RandomWorks(long seed) {
         this.random = new Random(seed);
     }
 
@@ -125,7 +125,7 @@ final class RandomWorks {
         return name;
     }
 
-    Instrument instrument() {
+    public Instrument instrument() {
         List<Division> divisions = divisions();
         List<String> names = divisions.stream().map(Division::name).toList();
         Set<String> couplerNames = new HashSet<>();
@@ -253,7 +253,7 @@ final class RandomWorks {
                         tenths(0.5, 300), tenths(0.5, 300), tenths(0.5, 300), tenths(0.5, 300), tenths(0.5, 300)));
     }
 
-    Plan plan(Instrument instrument) {
+    public Plan plan(Instrument instrument) {
         ServiceHeading heading = new ServiceHeading(
                 text(),
                 chance(70) ? Optional.of(LocalDate.of(below(10_000), 1 + below(12), 1 + below(28))) : Optional.empty(),

@@ -1,0 +1,327 @@
+package versewind.schema;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import versewind.organ.Action;
+import versewind.organ.Coupler;
+import versewind.organ.Division;
+import versewind.organ.IncompleteInstrument;
+import versewind.organ.Instrument;
+import versewind.organ.Pistons;
+import versewind.organ.Quoted;
+import versewind.organ.Room;
+import versewind.organ.Stop;
+import versewind.organ.SwellBox;
+import versewind.organ.Tremulant;
+import versewind.schema.Field.Layout;
+
+/** The fields of an instrument and of its parts, but for those of a stop and of the room. */
+public final class InstrumentFields {
+    private static final int MOST = 1_000_000;
+    private static final Kind.Known DIVISION_REF = new Kind.Known("division", OrganNames::divisions);
+
+    // divisions
+
+    private static final Table<SwellBox> BOX =
+            Table.line("A swell box.", values -> new SwellBox(values.get(InstrumentFields.BOX_TRIM)));
+
+    public static final Field<SwellBox, Double> BOX_TRIM = BOX.add(
+                    "trim",
+                    StopFields.TRIM_DB,
+                    SwellBox::trimDb,
+                    "dB less than usual that the closed swell box takes away")
+            .orElse(0.0)
+            .label("Box dB");
+
+    public static final Table<Division> DIVISION = Table.block(
+            "The stops played from one keyboard: a manual or the pedal.", "keys", InstrumentFields::division);
+
+    public static final Field<Division, String> DIVISION_NAME = DIVISION.add(
+            "name",
+            new Kind.Parsed<>(
+                    "a name",
+                    "as Great or Hauptwerk, without a colon",
+                    name -> name.isBlank() || name.contains(StopFields.SEPARATOR)
+                            ? Optional.empty()
+                            : Optional.of(name),
+                    name -> name),
+            Division::name,
+            "what it is called");
+
+    private static final Field<Division, Boolean> PEDAL = DIVISION.add(
+                    "pedal", Kind.FLAG, Division::isPedal, "that it is played with the feet")
+            .orElse(false);
+
+    private static final Field<Division, Optional<Integer>> MANUAL = DIVISION.ifAny(
+            "manual",
+            Kind.whole(1, Division.MOST_MANUALS),
+            division -> VerseFields.boxed(division.manual()),
+            "its keyboard, 1 for the lowest manual; divisions may share one");
+
+    public static final Field<Division, Integer> KEYS = DIVISION.add(
+            "keys", Kind.whole(12, 73), Division::keys, "keys from the bottom C: a manual 24 to 73, a pedal 12 to 37");
+
+    private static final Field<Division, Optional<SwellBox>> SWELL_BOX =
+            DIVISION.ifAny("box", new Kind.Nested<>(BOX), Division::box, "the swell box it stands in");
+
+    private static final Field<Division, List<Stop>> STOPS = DIVISION.add(
+                    "stops",
+                    Kind.Items.of(StopFields.TABLE),
+                    Division::stops,
+                    "its stops, in the order of their knobs; an organ has 300 at most")
+            .laid(Layout.BLOCK);
+
+    // couplers, tremulants, pistons
+
+    public static final Table<Coupler> COUPLER = Table.line(
+            "Keys of one division's keyboard also play another division.",
+            values -> new Coupler(
+                    values.get(InstrumentFields.COUPLER_NAME),
+                    values.get(InstrumentFields.SOURCE),
+                    values.get(InstrumentFields.PLAYED_FROM),
+                    values.get(InstrumentFields.PITCH)));
+
+    public static final Field<Coupler, String> COUPLER_NAME =
+            COUPLER.add("name", Kind.NAME, Coupler::name, "what stands on the knob");
+
+    public static final Field<Coupler, String> SOURCE = COUPLER.add(
+                    "source", DIVISION_REF, Coupler::source, "the division whose stops sound")
+            .label("Sounds");
+
+    public static final Field<Coupler, String> PLAYED_FROM = COUPLER.add(
+                    "keyboard", DIVISION_REF, Coupler::keyboard, "the division from whose keys it is played")
+            .label("Played");
+
+    public static final Field<Coupler, Coupler.Kind> PITCH = COUPLER.add(
+                    "kind", Kind.choice(Coupler.Kind.values(), Coupler.Kind::word), Coupler::kind, "its pitch")
+            .orElse(Coupler.Kind.UNISON)
+            .label("Pitch");
+
+    public static final Table<Tremulant> TREMULANT = Table.line(
+            "A tremulant.",
+            values ->
+                    new Tremulant(values.get(InstrumentFields.TREMULANT_NAME), values.get(InstrumentFields.AFFECTED)));
+
+    public static final Field<Tremulant, String> TREMULANT_NAME =
+            TREMULANT.add("name", Kind.NAME, Tremulant::name, "what stands on the knob");
+
+    public static final Field<Tremulant, String> AFFECTED = TREMULANT
+            .add("division", DIVISION_REF, Tremulant::division, "the division the tremulant acts on")
+            .label("Affects");
+
+    public static final Table<Pistons> PISTONS = Table.line(
+            "The pistons.",
+            values -> new Pistons(
+                    values.get(InstrumentFields.GENERALS),
+                    values.get(InstrumentFields.DIVISIONALS),
+                    values.get(InstrumentFields.MEMORY_LEVELS)));
+
+    public static final Field<Pistons, Integer> GENERALS = PISTONS.add(
+                    "generals", Kind.whole(0, MOST), Pistons::generals, "number of general pistons")
+            .orElse(0)
+            .label("General");
+
+    private static final Field<Pistons, Map<String, Integer>> DIVISIONALS = PISTONS.add(
+                    "divisionals",
+                    new ByDivision(),
+                    Pistons::divisionals,
+                    "number of divisional pistons by the division's name")
+            .orElse(Map.of());
+
+    public static final Field<Pistons, Integer> MEMORY_LEVELS = PISTONS.add(
+                    "memory levels", Kind.whole(0, MOST), Pistons::memoryLevels, "sets that the pistons hold")
+            .blank(0)
+            .label("Levels");
+
+    // what a form asks where a file has an object or two fields
+
+    /** A manual or the pedal. */
+    public static final Field<Division, OptionalInt> KEYBOARD =
+            new Field<>("manual", new Keyboard(), Division::manual, "its keyboard");
+
+    public static final Field<Division, Boolean> IS_BOXED =
+            new Field<>("box", Kind.FLAG, Division::isEnclosed, "whether it stands in a swell box").orElse(false);
+
+    /** The divisional pistons of a division. */
+    public static final Field<Integer, Integer> DIVISIONAL_COUNT = new Field<Integer, Integer>(
+                    "divisionals", Kind.whole(0, MOST), count -> count, "number of divisional pistons")
+            .orElse(0)
+            .label("Pistons");
+
+    // the instrument
+
+    static final Table<Instrument> TABLE =
+            Table.block("An organ in its room.", "divisions", InstrumentFields::instrument);
+
+    public static final Field<Instrument, String> NAME =
+            TABLE.add("name", Kind.NAME, Instrument::name, "what the organ is called");
+
+    public static final Field<Instrument, String> PLACE =
+            TABLE.add("place", Kind.TEXT, Instrument::place, "where it stands").blank("");
+
+    public static final Field<Instrument, Action> ACTION = TABLE.add(
+            "action",
+            Kind.choice(Action.values(), Action::word),
+            Instrument::action,
+            "mechanical, if a coupler moves the coupled keys and what is coupled to them");
+
+    public static final Field<Instrument, Double> TRIM = TABLE.add(
+                    "trim",
+                    StopFields.TRIM_DB,
+                    Instrument::trimDb,
+                    "dB that the whole organ is louder than estimated, or softer with a minus")
+            .orElse(0.0);
+
+    private static final Field<Instrument, Room> ROOM =
+            TABLE.add("room", new Kind.Nested<>(RoomFields.TABLE), Instrument::room, "the room the organ stands in");
+
+    private static final Field<Instrument, List<Division>> DIVISIONS = TABLE.add(
+                    "divisions",
+                    Kind.Items.of(DIVISION),
+                    Instrument::divisions,
+                    "the divisions, at least one of them a manual and at most one the pedal, in the order of the"
+                            + " screen")
+            .laid(Layout.BLOCK);
+
+    private static final Field<Instrument, List<Coupler>> COUPLERS = TABLE.add(
+                    "couplers",
+                    Kind.Items.of(COUPLER),
+                    Instrument::couplers,
+                    "the couplers, in the order of their knobs")
+            .orElse(List.of())
+            .laid(Layout.BLOCK);
+
+    private static final Field<Instrument, List<Tremulant>> TREMULANTS = TABLE.add(
+                    "tremulants",
+                    Kind.Items.of(TREMULANT),
+                    Instrument::tremulants,
+                    "the tremulants, in the order of their knobs")
+            .orElse(List.of())
+            .laid(Layout.BLOCK);
+
+    private static final Field<Instrument, Pistons> PISTONS_FIELD = TABLE.add(
+                    "pistons", new Kind.Nested<>(PISTONS), Instrument::pistons, "the pistons")
+            .orElse(Pistons.NONE);
+
+    private InstrumentFields() {}
+
+    private static Division division(Values values) throws Refused {
+        boolean isPedal = values.has(PEDAL);
+        if (values.has(MANUAL) == isPedal) {
+            throw values.found(PEDAL)
+                    .bad(
+                            "a division has either a manual or is the pedal",
+                            "Write \"manual\" with its number, or \"pedal\": true.");
+        }
+        if (isPedal && !values.get(PEDAL)) {
+            throw values.found(PEDAL).bad("this can only be true", "Write \"manual\" with its number instead.");
+        }
+        return new Division(
+                values.get(DIVISION_NAME),
+                VerseFields.unboxed(values.get(MANUAL)),
+                values.get(KEYS),
+                values.get(SWELL_BOX),
+                values.get(STOPS));
+    }
+
+    /** The instrument; what does not fit together is refused at the part that is at fault. */
+    static Instrument instrument(Values values) throws Refused {
+        List<Division> divisions = values.get(DIVISIONS);
+        OrganNames names =
+                OrganNames.ofDivisions(divisions.stream().map(Division::name).toList());
+        String name = values.get(NAME);
+        String place = values.get(PLACE);
+        Action action = values.get(ACTION);
+        double trimDb = values.get(TRIM);
+        Room room = values.get(ROOM);
+        List<Coupler> couplers = values.get(COUPLERS, names);
+        List<Tremulant> tremulants = values.get(TREMULANTS, names);
+        Pistons pistons = values.get(PISTONS_FIELD, names);
+        try {
+            return new Instrument(name, place, action, trimDb, divisions, couplers, tremulants, pistons, room);
+        } catch (IncompleteInstrument fault) {
+            throw place(fault, values).bad(Quoted.plain(fault.getMessage()), "Correct it here.");
+        }
+    }
+
+    private static Found place(IncompleteInstrument fault, Values values) throws Refused {
+        return switch (fault.part()) {
+            case INSTRUMENT -> values.found(DIVISIONS);
+            case DIVISION -> values.found(DIVISIONS).items("").get(fault.index());
+            case STOP -> stop(values.found(DIVISIONS).items(""), fault.index());
+            case COUPLER -> values.found(COUPLERS).items("").get(fault.index());
+            case TREMULANT -> values.found(TREMULANTS).items("").get(fault.index());
+            case PISTONS -> values.found(PISTONS_FIELD);
+        };
+    }
+
+    private static Found stop(List<Found> divisions, int index) throws Refused {
+        List<Found> stops = new ArrayList<>();
+        for (Found division : divisions) {
+            stops.addAll(division.near(STOPS.name()).items(""));
+        }
+        return stops.get(index);
+    }
+
+    /** The number of a manual, or the word pedal. */
+    private static final class Keyboard extends Kind.Parsed<OptionalInt> {
+        private static final String PEDAL_WORD = "pedal";
+
+        Keyboard() {
+            super(
+                    "a keyboard",
+                    "1 for the lowest manual to " + Division.MOST_MANUALS + ", or pedal",
+                    Keyboard::parsed,
+                    manual -> manual.isPresent() ? Integer.toString(manual.getAsInt()) : PEDAL_WORD);
+        }
+
+        private static Optional<OptionalInt> parsed(String text) {
+            if (text.equals(PEDAL_WORD)) {
+                return Optional.of(OptionalInt.empty());
+            }
+            boolean isManual =
+                    text.length() == 1 && text.charAt(0) >= '1' && text.charAt(0) - '0' <= Division.MOST_MANUALS;
+            return isManual ? Optional.of(OptionalInt.of(text.charAt(0) - '0')) : Optional.empty();
+        }
+
+        @Override
+        Object shaped(String typed) {
+            return Choice.of(typed, words(), word -> word).orElse(typed.strip());
+        }
+
+        @Override
+        public List<String> words() {
+            return List.of(PEDAL_WORD);
+        }
+    }
+
+    /** Numbers of divisional pistons by division. */
+    private static final class ByDivision extends Kind<Map<String, Integer>> {
+        ByDivision() {
+            super("Enter ", "a whole number from 1");
+        }
+
+        @Override
+        Map<String, Integer> read(Found found, OrganNames names) throws Refused {
+            Map<String, Integer> counts = new LinkedHashMap<>();
+            for (Map.Entry<String, Found> each : found.entries("").entrySet()) {
+                DIVISION_REF.require(each.getValue(), each.getKey(), names);
+                counts.put(each.getKey(), each.getValue().whole(1, MOST, remedy()));
+            }
+            return counts;
+        }
+
+        @Override
+        Object plain(Map<String, Integer> counts, OrganNames names) {
+            Map<String, Integer> ordered = new LinkedHashMap<>();
+            names.divisions().stream()
+                    .filter(counts::containsKey)
+                    .forEach(division -> ordered.put(division, counts.get(division)));
+            return ordered;
+        }
+    }
+}

@@ -1,0 +1,255 @@
+package versewind.schema;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import versewind.organ.BoxPosition;
+import versewind.organ.Division;
+import versewind.organ.IndexSet;
+import versewind.organ.Registration;
+import versewind.organ.RegistrationText;
+import versewind.organ.StopName;
+import versewind.plan.HandsAndFeet;
+import versewind.schema.Field.Layout;
+
+/**
+ * The fields of what is drawn and where it is played: of a verse, and of a meter reading.
+ *
+ * @param <T> what has them
+ */
+public final class PlayedFields<T> {
+    /** Stops by the names of their divisions. */
+    static final Kind<IndexSet> STOPS = new Stops();
+
+    private static final Kind<HandsAndFeet.Layout> LAYOUT =
+            Kind.choice(HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word);
+
+    private static final Kind<Optional<Integer>> MANUAL = new Manual();
+    private static final Kind<BoxPosition> POSITION = Kind.choice(BoxPosition.values(), BoxPosition::word);
+    private static final Kind<List<BoxPosition>> POSITIONS = new Boxes();
+
+    private final Field<T, HandsAndFeet.Layout> hands;
+    private final Field<T, Optional<Integer>> right;
+    private final Field<T, Optional<Integer>> left;
+    private final Field<T, IndexSet> drawn;
+    private final Field<T, IndexSet> couplers;
+    private final Field<T, List<BoxPosition>> boxes;
+    private final Field<T, IndexSet> tremulants;
+
+    /** Adds the fields to the table of something that has hands and a registration. */
+    PlayedFields(Table<T> table, Function<T, HandsAndFeet> played, Function<T, Registration> registration) {
+        hands = table.add("hands", LAYOUT, each -> played.apply(each).layout(), "how hands and feet are laid out")
+                .blank(HandsAndFeet.Layout.FOUR_PARTS);
+        right = table.add(
+                        "right",
+                        MANUAL,
+                        each -> Optional.of(played.apply(each).right()),
+                        "the manual division that the right hand plays")
+                .blank(Optional.empty())
+                .laid(Layout.BESIDE);
+        left = table.add(
+                        "left",
+                        MANUAL,
+                        each -> Optional.of(played.apply(each).left()),
+                        "the manual division that the left hand plays")
+                .blank(Optional.empty())
+                .laid(Layout.BESIDE);
+        drawn = table.add("drawn", STOPS, each -> registration.apply(each).stops(), "the stops drawn, by division")
+                .column("stops")
+                .laid(Layout.FIT);
+        couplers = table.add(
+                        "couplers",
+                        new Couplers(),
+                        each -> registration.apply(each).couplers(),
+                        "the couplers drawn")
+                .orElse(IndexSet.EMPTY);
+        boxes = table.add(
+                        "boxes",
+                        POSITIONS,
+                        each -> registration.apply(each).boxes(),
+                        "position of each division's swell box, open where left out")
+                .orElse(List.of());
+        tremulants = table.add(
+                        "tremulants",
+                        new Tremulants(),
+                        each -> registration.apply(each).tremulants(),
+                        "the tremulants drawn")
+                .orElse(IndexSet.EMPTY);
+    }
+
+    /** Where hands and feet play; a left hand that is not given is on the manual of the right. */
+    HandsAndFeet played(Values values) throws Refused {
+        int main = values.names().organ().mainDivision();
+        int rightOn = values.get(right).orElse(main);
+        return new HandsAndFeet(values.get(hands), rightOn, values.get(left).orElse(rightOn));
+    }
+
+    /** What is drawn. */
+    Registration registration(Values values) throws Refused {
+        Registration silent = Registration.silent(values.names().organ());
+        List<BoxPosition> positions = values.get(boxes);
+        return new Registration(
+                values.get(drawn),
+                values.get(couplers),
+                values.get(tremulants),
+                positions.isEmpty() ? silent.boxes() : positions);
+    }
+
+    /** The division of a manual. */
+    private static final class Manual extends Kind<Optional<Integer>> {
+        Manual() {
+            super("Enter ", "the name of a manual division");
+        }
+
+        @Override
+        Optional<Integer> read(Found found, OrganNames names) throws Refused {
+            if (found.isTyped()) {
+                return Optional.of(names.typed(found, RegistrationText::manual));
+            }
+            int division =
+                    names.division(found, found.text()).orElse(names.organ().mainDivision());
+            if (names.organ().divisions().get(division).isPedal()) {
+                throw found.bad("a hand cannot play the pedal", remedy());
+            }
+            return Optional.of(division);
+        }
+
+        @Override
+        Object plain(Optional<Integer> division, OrganNames names) {
+            return division.isPresent() ? names.divisions().get(division.get()) : "";
+        }
+    }
+
+    /** Stops by division. */
+    private static final class Stops extends Kind<IndexSet> {
+        Stops() {
+            super("Write ", "as \"Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16\"");
+        }
+
+        @Override
+        IndexSet read(Found found, OrganNames names) throws Refused {
+            return found.isTyped() ? names.typed(found, RegistrationText::stops) : names.stops(found.entries(""));
+        }
+
+        @Override
+        Object plain(IndexSet stops, OrganNames names) {
+            Map<String, List<String>> byDivision = new LinkedHashMap<>();
+            stops.forEach(stop -> {
+                StopName name = names.organ().stops().get(stop).name();
+                byDivision
+                        .computeIfAbsent(name.division(), division -> new ArrayList<>())
+                        .add(name.label());
+            });
+            return byDivision;
+        }
+
+        @Override
+        String typed(IndexSet stops, OrganNames names) {
+            return names.text().stops(stops);
+        }
+
+        @Override
+        boolean takesBlank() {
+            return true;
+        }
+    }
+
+    /** Couplers. */
+    private static final class Couplers extends Kind<IndexSet> {
+        Couplers() {
+            super("Enter ", "their names");
+        }
+
+        @Override
+        IndexSet read(Found found, OrganNames names) throws Refused {
+            return found.isTyped()
+                    ? names.typed(found, RegistrationText::readCouplers)
+                    : names.readCouplers(found.items(""));
+        }
+
+        @Override
+        Object plain(IndexSet drawn, OrganNames names) {
+            return drawn.stream().mapToObj(names.couplers()::get).toList();
+        }
+
+        @Override
+        String typed(IndexSet drawn, OrganNames names) {
+            return names.text().couplers(drawn);
+        }
+    }
+
+    /** Tremulants. */
+    private static final class Tremulants extends Kind<IndexSet> {
+        Tremulants() {
+            super("Enter ", "their names");
+        }
+
+        @Override
+        IndexSet read(Found found, OrganNames names) throws Refused {
+            return found.isTyped()
+                    ? names.typed(found, RegistrationText::readTremulants)
+                    : names.readTremulants(found.items(""));
+        }
+
+        @Override
+        Object plain(IndexSet drawn, OrganNames names) {
+            return drawn.stream().mapToObj(names.tremulants()::get).toList();
+        }
+
+        @Override
+        String typed(IndexSet drawn, OrganNames names) {
+            return names.text().tremulants(drawn);
+        }
+    }
+
+    /** The positions of the boxes of all divisions; those that are open are not written. */
+    private static final class Boxes extends Kind<List<BoxPosition>> {
+        Boxes() {
+            super("Write ", "as \"Swell: half; Choir: closed\"");
+        }
+
+        @Override
+        List<BoxPosition> read(Found found, OrganNames names) throws Refused {
+            Registration silent = Registration.silent(names.organ());
+            if (found.isTyped()) {
+                return names.typed(found, (text, typed) -> text.withBoxes(silent, typed))
+                        .boxes();
+            }
+            List<BoxPosition> positions = new ArrayList<>(silent.boxes());
+            for (Map.Entry<String, Found> entry : found.entries("").entrySet()) {
+                Optional<Integer> division = names.box(entry.getValue(), entry.getKey());
+                if (division.isPresent()) {
+                    positions.set(division.get(), POSITION.read(entry.getValue(), names));
+                }
+            }
+            return positions;
+        }
+
+        @Override
+        Object plain(List<BoxPosition> positions, OrganNames names) {
+            Map<String, String> byDivision = new LinkedHashMap<>();
+            for (int i = 0; i < positions.size(); i++) {
+                Division division = names.organ().divisions().get(i);
+                if (division.isEnclosed() && positions.get(i) != BoxPosition.OPEN) {
+                    byDivision.put(division.name(), positions.get(i).word());
+                }
+            }
+            return byDivision;
+        }
+
+        @Override
+        String typed(List<BoxPosition> positions, OrganNames names) {
+            Registration silent = Registration.silent(names.organ());
+            return names.text()
+                    .boxes(new Registration(silent.stops(), silent.couplers(), silent.tremulants(), positions));
+        }
+
+        @Override
+        public List<String> words() {
+            return POSITION.words();
+        }
+    }
+}

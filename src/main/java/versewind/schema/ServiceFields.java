@@ -1,0 +1,123 @@
+package versewind.schema;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import versewind.plan.Hymn;
+import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
+import versewind.schema.Field.Layout;
+
+/** The fields of a service: its heading, its instrument and its hymns. */
+public final class ServiceFields {
+    /** The number of the format of plans and instruments: written, and the only one that is read. */
+    public static final int FORMAT = 1;
+
+    /** A plan without its hymns, as in a row of a spreadsheet. */
+    public static final Table<Plan> HEAD = Table.block("A service.", "people", values -> plan(values, List.of()));
+
+    public static final Field<Plan, String> TITLE = HEAD.add(
+                    "title", Kind.TEXT, plan -> plan.heading().title(), "the name of the service")
+            .column("service");
+
+    public static final Field<Plan, Optional<LocalDate>> DATE =
+            HEAD.ifAny("date", new Date(), plan -> plan.heading().date(), "the day");
+
+    public static final Field<Plan, String> INSTRUMENT = HEAD.add(
+            "instrument",
+            new Kind.Parsed<>(
+                    "the name of an instrument's file",
+                    "without its folder and \".json\"",
+                    id -> FileId.isId(id) ? Optional.of(id) : Optional.empty(),
+                    id -> id),
+            Plan::instrument,
+            "name of the instrument's file");
+
+    public static final Field<Plan, Integer> PEOPLE = HEAD.add(
+            "people", VerseFields.PEOPLE_COUNT, plan -> plan.heading().people(), "how many people are expected");
+
+    public static final Field<Plan, Double> SECONDS_A_MOVE = HEAD.add(
+                    "seconds a move",
+                    Kind.decimal(ServiceHeading.SHORTEST_MOVE_S, ServiceHeading.LONGEST_MOVE_S),
+                    plan -> plan.heading().moveS(),
+                    "seconds to change one stop, coupler or swell box")
+            .orElse(ServiceHeading.USUAL_MOVE_S)
+            .label("Moving");
+
+    public static final Field<Plan, String> NOTES = HEAD.text(
+                    "notes", plan -> plan.heading().notes(), "notes for the desk")
+            .column("service notes");
+
+    /** A plan, as in a file. */
+    public static final Table<Plan> TABLE = Table.block(
+            "A service planned on an instrument.", "people", values -> plan(values, values.get(ServiceFields.HYMNS)));
+
+    public static final Field<Plan, List<Hymn>> HYMNS;
+
+    static {
+        TABLE.add(format());
+        TABLE.addAll(HEAD, plan -> plan);
+        HYMNS = TABLE.add(
+                        "hymns", Kind.Items.of(HymnFields.TABLE), Plan::hymns, "the hymns, in the order they are sung")
+                .laid(Layout.BLOCK);
+    }
+
+    private ServiceFields() {}
+
+    /** The field that says which format a file has. */
+    static <T> Field<T, Integer> format() {
+        return new Field<>("format", Kind.whole(FORMAT, FORMAT), each -> FORMAT, "number of this format");
+    }
+
+    /** A plan with these hymns. */
+    public static Plan plan(Values values, List<Hymn> hymns) throws Refused {
+        ServiceHeading heading = new ServiceHeading(
+                values.get(TITLE), values.get(DATE), values.get(PEOPLE), values.get(NOTES), values.get(SECONDS_A_MOVE));
+        return new Plan(heading, values.get(INSTRUMENT), hymns);
+    }
+
+    /** A day: 2026-10-04 in files, typed also as 4 Oct 2026. */
+    private static final class Date extends Kind.Parsed<LocalDate> {
+        private static final List<String> MONTHS = List.of(
+                "january",
+                "february",
+                "march",
+                "april",
+                "may",
+                "june",
+                "july",
+                "august",
+                "september",
+                "october",
+                "november",
+                "december");
+        private static final int FEWEST_LETTERS = 3;
+        private static final int LENGTH = 10;
+
+        Date() {
+            super("a date", "such as 20 Dec 2026 or 2026-12-20", Date::parsed, LocalDate::toString);
+        }
+
+        private static Optional<LocalDate> parsed(String written) {
+            try {
+                return written.length() == LENGTH ? Optional.of(LocalDate.parse(written)) : Optional.empty();
+            } catch (DateTimeException notADay) {
+                return Optional.empty();
+            }
+        }
+
+        @Override
+        Object shaped(String typed) {
+            String[] words = typed.strip().toLowerCase(Locale.ROOT).split("\\s+");
+            for (int month = 0; words.length == 3 && month < MONTHS.size(); month++) {
+                if (words[1].length() >= FEWEST_LETTERS && MONTHS.get(month).startsWith(words[1])) {
+                    return String.format("%4s-%02d-%2s", words[2], month + 1, words[0])
+                            .replace(' ', '0');
+                }
+            }
+            return typed.strip();
+        }
+    }
+}

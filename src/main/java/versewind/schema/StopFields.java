@@ -1,0 +1,185 @@
+package versewind.schema;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import versewind.organ.Family;
+import versewind.organ.Footage;
+import versewind.organ.KeyName;
+import versewind.organ.MixtureBreak;
+import versewind.organ.Pipe;
+import versewind.organ.Stop;
+import versewind.organ.StopName;
+import versewind.schema.Field.Layout;
+
+/** The fields of a stop. */
+public final class StopFields {
+    /** What stands between division and stop in the name of a stop. */
+    static final String SEPARATOR = ": ";
+
+    /** A trim in dB. */
+    static final Kind<Double> TRIM_DB = Kind.decimal(-Stop.WIDEST_TRIM_DB, Stop.WIDEST_TRIM_DB);
+
+    /** A stop of the organ with its division. */
+    static final Kind<StopName> STOP_NAME = new Kind.Parsed<>(
+            "a stop", "with its division, as Pedal: Bourdon 16", StopFields::stopName, StopName::toString);
+
+    private static final Kind<Footage> FOOTAGE = new Feet();
+
+    private static final Table<MixtureBreak> BREAK = Table.line(
+            "What a compound stop sounds from one key upward until the next break.",
+            values -> new MixtureBreak(values.get(StopFields.FROM_KEY), values.get(StopFields.PITCHES)));
+
+    private static final Field<MixtureBreak, Integer> FROM_KEY = BREAK.add(
+            "from",
+            new Kind.Parsed<>(
+                    "a key",
+                    "C to B for the bottom octave, then c to b, c1 to b1 and so on, sharps as c#1",
+                    KeyName::parse,
+                    KeyName::of),
+            MixtureBreak::fromKey,
+            "the lowest key");
+
+    private static final Field<MixtureBreak, List<Footage>> PITCHES =
+            BREAK.add("feet", new Kind.Items<>(FOOTAGE, ""), MixtureBreak::pitches, "the pitch of every rank");
+
+    public static final Table<Stop> TABLE = Table.line(
+            "One drawable voice. Plans name it by name and pitch as on its knob: \"Open Diapason 8\", \"Mixture III\".",
+            StopFields::stop);
+
+    public static final Field<Stop, String> NAME =
+            TABLE.add("name", Kind.NAME, Stop::name, "what stands on the knob, without the pitch");
+
+    public static final Field<Stop, Optional<Footage>> FEET =
+            TABLE.ifAny("feet", FOOTAGE, Stop::footage, "its pitch; only a mixture or cornet may be without");
+
+    public static final Field<Stop, Integer> RANKS = TABLE.add(
+                    "ranks", new Ranks(), Stop::ranks, "pipes a note; several for mixtures, cornets and celestes only")
+            .orElse(1);
+
+    public static final Field<Stop, Family> FAMILY =
+            TABLE.add("family", Kind.choice(Family.values(), Family::word), Stop::family, "its tonal family");
+
+    public static final Field<Stop, Optional<Pipe>> PIPE = TABLE.ifAny(
+            "pipe",
+            Kind.choice(Pipe.values(), Pipe::word),
+            stop -> stop.pipe() == stop.family().usualPipe() ? Optional.empty() : Optional.of(stop.pipe()),
+            "what its pipes are, if not as usual");
+
+    public static final Field<Stop, Optional<StopName>> FROM =
+            TABLE.ifAny("from", STOP_NAME, Stop::borrowed, "the stop whose pipes it plays");
+
+    public static final Field<Stop, Double> TRIM = TABLE.add(
+                    "trim", TRIM_DB, Stop::trimDb, "dB louder than its family usually is, or softer with a minus")
+            .orElse(0.0);
+
+    public static final Field<Stop, Boolean> OUTSIDE = TABLE.add(
+                    "outside the box",
+                    Kind.FLAG,
+                    stop -> stop.enclosure() == Stop.Enclosure.OUTSIDE_THE_BOX,
+                    "whether it stands outside its division's swell box")
+            .orElse(false)
+            .label("No box");
+
+    public static final Field<Stop, List<MixtureBreak>> COMPOSITION = TABLE.add(
+                    "composition",
+                    new Breaks(),
+                    Stop::composition,
+                    "pitches of a mixture or cornet from each key upward")
+            .orElse(List.of())
+            .label("Breaks")
+            .laid(Layout.FIT);
+
+    private StopFields() {}
+
+    private static Stop stop(Values values) throws Refused {
+        Family family = values.get(FAMILY);
+        return new Stop(
+                values.get(NAME),
+                values.get(FEET),
+                family,
+                values.get(PIPE).orElse(family.usualPipe()),
+                values.get(RANKS),
+                values.get(COMPOSITION),
+                values.get(TRIM),
+                values.get(OUTSIDE) ? Stop.Enclosure.OUTSIDE_THE_BOX : Stop.Enclosure.AS_ITS_DIVISION,
+                values.get(FROM));
+    }
+
+    private static Optional<StopName> stopName(String text) {
+        int cut = text.indexOf(SEPARATOR);
+        return cut < 0
+                ? Optional.empty()
+                : Optional.of(new StopName(text.substring(0, cut), text.substring(cut + SEPARATOR.length())));
+    }
+
+    /** A pitch in feet, typed with or without a sign for feet. */
+    private static final class Feet extends Kind.Parsed<Footage> {
+        Feet() {
+            super("a pitch in feet", "such as 8, 2 2/3 or 1/2", Footage::parse, Footage::toString);
+        }
+
+        @Override
+        Object shaped(String typed) {
+            String plain = typed.strip();
+            for (String sign : List.of("'", "ft.", "ft")) {
+                if (plain.endsWith(sign)) {
+                    return plain.substring(0, plain.length() - sign.length()).stripTrailing();
+                }
+            }
+            return plain;
+        }
+    }
+
+    /** A number of ranks, typed in Arabic or Roman figures. */
+    private static final class Ranks extends Kind.Whole {
+        Ranks() {
+            super(1, Stop.MOST_RANKS);
+        }
+
+        @Override
+        Object shaped(String typed) {
+            int numeral = Stop.NUMERALS.indexOf(typed.strip().toUpperCase(Locale.ROOT)) + 1;
+            return numeral > 0 ? (Object) (double) numeral : super.shaped(typed);
+        }
+    }
+
+    /** The breaks of a compound stop, typed as "C 1 1/3, 1; c1 2, 1 1/3". */
+    private static final class Breaks extends Kind.Items<MixtureBreak> {
+        Breaks() {
+            super(new Kind.Nested<>(BREAK), "a key, then its feet, as C 1 1/3, 1; c1 2, 1 1/3");
+        }
+
+        @Override
+        Object shaped(String typed) {
+            List<Object> breaks = new ArrayList<>();
+            for (String part : typed.strip().split("\\s*;\\s*", -1)) {
+                int cut = part.indexOf(' ');
+                if (cut < 0) {
+                    return part;
+                }
+                List<Object> feet = new ArrayList<>();
+                for (String pitch : part.substring(cut).split(",", -1)) {
+                    feet.add(FOOTAGE.shaped(pitch));
+                }
+                Map<String, Object> row = new LinkedHashMap<>();
+                row.put(FROM_KEY.name(), part.substring(0, cut));
+                row.put(PITCHES.name(), feet);
+                breaks.add(row);
+            }
+            return breaks;
+        }
+
+        @Override
+        String typed(List<MixtureBreak> breaks, OrganNames names) {
+            return breaks.stream()
+                    .map(each -> KeyName.of(each.fromKey()) + " "
+                            + each.pitches().stream().map(Footage::toString).collect(Collectors.joining(", ")))
+                    .collect(Collectors.joining("; "));
+        }
+    }
+}

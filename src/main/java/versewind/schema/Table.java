@@ -1,0 +1,150 @@
+package versewind.schema;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import versewind.organ.Nearest;
+import versewind.organ.Quoted;
+
+/**
+ * The fields of one thing, in the order in which they are written, and how it is made of them.
+ *
+ * @param <T> the thing
+ */
+public final class Table<T> {
+
+    /** Makes a value of what was read. */
+    @FunctionalInterface
+    public interface Maker<T> {
+        /**
+         * The value.
+         *
+         * @throws Refused at the place that is wrong
+         * @throws IllegalArgumentException if the values do not fit together
+         */
+        T make(Values values) throws Refused;
+    }
+
+    /**
+     * A value and its table.
+     *
+     * @param table the fields
+     * @param value the value
+     */
+    public record Row<T>(Table<T> table, T value) {}
+
+    private final String about;
+    private final boolean line;
+    private final String blamed;
+    private final Maker<T> maker;
+    private final List<Field<T, ?>> fields = new ArrayList<>();
+
+    private Table(String about, boolean line, String blamed, Maker<T> maker) {
+        this.about = about;
+        this.line = line;
+        this.blamed = blamed;
+        this.maker = maker;
+    }
+
+    /**
+     * A table without fields yet, which are to stand on lines of their own.
+     *
+     * @param about what it is, a sentence
+     * @param blamed the field at which it is said that values do not fit together; "" for the whole
+     */
+    static <T> Table<T> block(String about, String blamed, Maker<T> maker) {
+        return new Table<>(about, false, blamed, maker);
+    }
+
+    /** A table without fields yet, which are to stand on one line. */
+    static <T> Table<T> line(String about, Maker<T> maker) {
+        return new Table<>(about, true, "", maker);
+    }
+
+    /** Adds a field, which must be there. */
+    <V> Field<T, V> add(String name, Kind<V> kind, Function<T, V> get, String fieldAbout) {
+        return add(new Field<>(name, kind, get, fieldAbout));
+    }
+
+    /** Adds a value that may be left out. */
+    <V> Field<T, Optional<V>> ifAny(String name, Kind<V> kind, Function<T, Optional<V>> get, String fieldAbout) {
+        return add(name, new Kind.IfAny<>(kind), get, fieldAbout).orElse(Optional.empty());
+    }
+
+    /** Adds a text that may be left out. */
+    Field<T, String> text(String name, Function<T, String> get, String fieldAbout) {
+        return add(name, Kind.TEXT, get, fieldAbout).orElse("");
+    }
+
+    /** Adds a field. */
+    <V> Field<T, V> add(Field<T, V> field) {
+        fields.add(field);
+        return field;
+    }
+
+    /** Adds all fields of something that a {@code T} has in it. */
+    <S> void addAll(Table<S> other, Function<T, S> part) {
+        for (Field<S, ?> field : other.fields) {
+            fields.add(field.of(part));
+        }
+    }
+
+    /** What it is, a sentence. */
+    public String about() {
+        return about;
+    }
+
+    /** The fields, in their order. */
+    public List<Field<T, ?>> fields() {
+        return Collections.unmodifiableList(fields);
+    }
+
+    /** Whether its fields stand on one line. */
+    public boolean isLine() {
+        return line;
+    }
+
+    /** The value of an object. */
+    public T read(Found object, OrganNames names) throws Refused {
+        return read(object, names, maker);
+    }
+
+    /** The value of an object, made in another way. */
+    public <S> S read(Found object, OrganNames names, Maker<S> otherMaker) throws Refused {
+        for (Map.Entry<String, Found> entry : object.entries("").entrySet()) {
+            if (!has(entry.getKey())) {
+                List<String> known = fields.stream().map(Field::name).toList();
+                throw entry.getValue()
+                        .bad(
+                                "there is no field " + Quoted.text(entry.getKey()) + " here",
+                                Nearest.sentence(entry.getKey(), known, "The fields here are"));
+            }
+        }
+        try {
+            return otherMaker.make(new Values(object, names));
+        } catch (IllegalArgumentException objection) {
+            throw object.near(blamed).bad(Quoted.plain(objection.getMessage()), "Correct it here.");
+        }
+    }
+
+    private boolean has(String name) {
+        for (Field<T, ?> field : fields) {
+            if (field.name().equals(name)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The value of a row of cells. */
+    public T read(Function<Field<T, ?>, String> cells, OrganNames names) throws Refused {
+        Found row = Found.root(0, Map.of());
+        for (Field<T, ?> field : fields) {
+            field.shaped(cells.apply(field)).ifPresent(plain -> row.addTyped(field.name(), field.column(), plain));
+        }
+        return read(row, names);
+    }
+}
