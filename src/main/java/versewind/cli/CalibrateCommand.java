@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 import versewind.organ.NotationException;
 import versewind.sound.Calibration;
 import versewind.sound.Fit;
@@ -13,18 +11,12 @@ import versewind.sound.MeterReading;
 import versewind.sound.OrganSound;
 import versewind.sound.ReadingDesign;
 import versewind.store.BadFile;
-import versewind.store.CalibrationJson;
 import versewind.store.KnownOrgan;
-import versewind.store.Library;
 import versewind.store.OpenOrgan;
 import versewind.store.OpenPlan;
-import versewind.store.PlainText;
-import versewind.store.SaveOutcome;
 
 /** {@code versewind calibrate INSTRUMENT READINGS.csv}: what a few readings of a meter tell of an organ. */
 final class CalibrateCommand {
-
-    static final String NAME = "calibrate";
 
     private static final String PLAN = "--plan";
     private static final String NEXT = "--next";
@@ -34,115 +26,129 @@ final class CalibrateCommand {
     private static final int USUAL_NEXT = 3;
     private static final int MOST_NEXT = 20;
 
-    private final ParseResult typed;
-    private final Library library;
+    private final Typed typed;
+    private final Commands commands;
     private final OpenOrgan open;
+    private final KnownOrgan organ;
 
-    private CalibrateCommand(ParseResult typed, Library library, OpenOrgan open) {
+    private CalibrateCommand(Typed typed, Commands commands, OpenOrgan open) {
         this.typed = typed;
-        this.library = library;
+        this.commands = commands;
         this.open = open;
+        this.organ = open.organ();
     }
 
-    static CommandSpec spec() {
-        CommandSpec spec = Options.command(
-                NAME,
-                "Learns how loud an organ truly is from readings of a sound-level meter or a phone, and says which"
-                        + " reading to take next.");
-        spec.addPositional(
-                Options.firstOperand("INSTRUMENT", "An instrument's file, or its name among the instruments."));
-        spec.addPositional(Options.secondOperand(
-                "READINGS.csv",
-                "A table of readings, - for the standard input. They are added to those that the instrument already"
-                        + " rests on. Without it: what it rests on, and what to read next."));
-        spec.addOption(Options.valued(
-                PLAN, "PLAN", "Propose the readings that make this plan's verdicts surest; else levels at large."));
-        spec.addOption(Options.valued(NEXT, "N", "How many readings to propose; " + USUAL_NEXT + " if not given."));
-        spec.addOption(Options.repeated(
-                LEAVE_OUT, "NUMBER", "Leave out a reading, by its number in the list; can be given several times."));
-        spec.addOption(Options.flag("Write the trims found, and the readings, into the instrument.", WRITE)
-                .build());
-        spec.addOption(Options.flag("Take the calibration back: the trims are as before the first reading.", UNDO)
-                .build());
-        spec.addOption(Options.json());
-        spec.usageMessage()
+    static Command command() {
+        return Command.of(
+                        Subcommand.CALIBRATE,
+                        "Learns how loud an organ truly is from readings of a sound-level meter or a phone, and says"
+                                + " which reading to take next.",
+                        CalibrateCommand::run)
+                .operand("INSTRUMENT", Command.INSTRUMENT)
+                .optionalOperand(
+                        "READINGS.csv",
+                        "A table of readings, - for the standard input. They are added to those that the instrument"
+                                + " already rests on. Without it: what it rests on, and what to read next.")
+                .option(
+                        PLAN,
+                        "PLAN",
+                        "Propose the readings that make this plan's verdicts surest; else levels at large.")
+                .option(NEXT, "N", "How many readings to propose; " + USUAL_NEXT + " if not given.")
+                .repeatedOption(
+                        LEAVE_OUT,
+                        "NUMBER",
+                        "Leave out a reading, by its number in the list; can be given several times.")
+                .flag(WRITE, "Write the trims found, and the readings, into the instrument.")
+                .flag(UNDO, "Take the calibration back: the trims are as before the first reading.")
+                .json()
                 .footer(
-                        "",
                         "The table's first line names its columns: draw and dBA, and as needed date, box,",
                         "hands, right, left, seat (nave, far, choir, console), people, singers, singing:",
                         "  draw,box,dBA",
                         "  \"Great: Open Diapason 8, Principal 4\",,74",
                         "  \"Swell: Gedackt 8; couplers: Swell to Great\",Swell=closed,58.5",
-                        "Play a hymn in four parts for half a minute and read the mean level, dB(A), slow.");
-        return Options.withExitStatus(spec, "A reading fits nothing else.");
+                        "Play a hymn in four parts for half a minute and read the mean level, dB(A), slow.")
+                .statuses("A reading fits nothing else.")
+                .examples(
+                        "versewind calibrate st-tethwin --plan harvest-festival",
+                        "versewind calibrate st-tethwin readings.csv --write");
     }
 
-    static Reply run(ParseResult typed, Library library, CharsetFallback lettering) throws BadFile, NotationException {
-        CalibrateCommand command = new CalibrateCommand(typed, library, library.openOrgan(Options.operand(typed)));
-        return typed.hasMatchedOption(UNDO) ? command.undo() : command.calibrate(lettering);
+    private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
+        OpenOrgan open = commands.library().openOrgan(typed.operand());
+        CalibrateCommand command = new CalibrateCommand(typed, commands, open);
+        if (typed.has(UNDO)) {
+            return command.undo();
+        }
+        ReadingsTable.Read table = command.table();
+        return table.troubles().isEmpty()
+                ? command.calibrate(table.readings())
+                : Reply.bad(command.place() + ", ", table.troubles(), "");
     }
 
-    private Reply undo() throws NotationException {
-        Calibration calibration = open.organ().calibration();
-        if (typed.hasMatchedPositional(1) || typed.hasMatchedOption(WRITE) || typed.hasMatchedOption(LEAVE_OUT)) {
+    private Reply undo() throws BadFile, NotationException {
+        Calibration calibration = organ.calibration();
+        if (typed.operand(1).isPresent() || typed.has(WRITE) || typed.has(LEAVE_OUT)) {
             throw new UsageException(UNDO + " stands alone: it takes the whole calibration back.");
         }
         if (calibration.before().isEmpty()) {
-            throw new UsageException(open.organ().instrument() + " was never calibrated; there is nothing to undo.");
+            throw new UsageException(organ.instrument() + " was never calibrated; there is nothing to undo.");
         }
-        save(open.organ().fittedTo(List.of()));
-        return Reply.good("The calibration of " + open.organ().instrument() + " is taken back: "
+        save(organ.fittedTo(List.of()));
+        return Reply.good("The calibration of " + organ.instrument() + " is taken back: "
                 + counted(calibration.kept().size()) + ", and the trims found by them.\n");
     }
 
-    private Reply calibrate(CharsetFallback lettering) throws BadFile, NotationException {
-        KnownOrgan organ = open.organ();
-        Calibration rests = organ.calibration();
+    private Reply calibrate(List<MeterReading> added) throws BadFile, NotationException {
+        List<MeterReading> rests = organ.calibration().readings();
+        List<MeterReading> readings = readings(rests, added);
         OrganSound before = organ.soundBeforeReadings();
-        List<MeterReading> readings = readings(rests, before);
-        boolean isChanged = !readings.equals(rests.readings());
         Optional<Fit> fit = readings.isEmpty() ? Optional.empty() : Optional.of(Fit.of(before, readings));
-        OrganSound after = fit.map(Fit::after).orElse(before);
-        List<ReadingDesign.Proposed> next = next(after);
-        String words = "";
-        if (typed.hasMatchedOption(WRITE)) {
-            if (!isChanged) {
-                throw new UsageException("There is nothing new to write. Name a table of readings.");
-            }
-            save(organ.fittedTo(readings));
-            words = "versewind: Written to " + open.path() + ". versewind calibrate " + Options.operand(typed)
-                    + " --undo takes it back.\n";
-        } else if (isChanged) {
-            words = "versewind: Nothing is written yet; --write does that.\n";
-        }
-        String results = typed.hasMatchedOption(Options.JSON)
-                ? CalibrationJson.of(before.organ(), fit, next)
-                : CalibrationText.of(before.organ(), fit, next, plan(), lettering);
-        boolean all = fit.stream().flatMap(found -> found.judged().stream()).noneMatch(Fit.Judged::fitsNothing);
-        return new Reply(all ? Reply.GOOD : Reply.WANTS_ATTENTION, results, words);
+        List<ReadingDesign.Proposed> next = next(fit.map(Fit::after).orElse(before));
+        String words = written(readings, !readings.equals(rests));
+        boolean isOdd = fit.stream().flatMap(found -> found.judged().stream()).anyMatch(Fit.Judged::fitsNothing);
+        return new Reply(
+                isOdd ? Reply.WANTS_ATTENTION : Reply.GOOD,
+                commands.shown(typed, new CalibrationReport(before.organ(), fit, next, typed.value(PLAN))),
+                words);
     }
 
-    private Optional<String> plan() {
-        return Optional.ofNullable(typed.matchedOptionValue(PLAN, (String) null));
+    private String written(List<MeterReading> readings, boolean isChanged) throws BadFile, NotationException {
+        if (!typed.has(WRITE)) {
+            return isChanged ? Reply.line("Nothing is written yet; --write does that.") : "";
+        }
+        if (!isChanged) {
+            throw new UsageException("There is nothing new to write. Name a table of readings.");
+        }
+        save(organ.fittedTo(readings));
+        return Reply.line("Written to " + open.path() + ". versewind calibrate " + typed.operand() + " " + UNDO
+                + " takes it back.");
     }
 
-    private List<MeterReading> readings(Calibration rests, OrganSound before) throws BadFile, NotationException {
-        List<MeterReading> readings = new ArrayList<>(rests.readings());
-        if (typed.hasMatchedPositional(1)) {
-            String file = typed.matchedPositionalValue(1, "");
-            boolean isPiped = file.equals(Options.INPUT);
-            String text = isPiped ? PlainText.of(System.in) : PlainText.of(file);
-            readings.addAll(ReadingsTable.read(isPiped ? "the standard input" : file, text, before));
-        }
+    /** The name of the table of readings in sentences. */
+    private String place() {
+        return typed.operand(1).filter(file -> !file.equals(Typed.INPUT)).orElse("the standard input");
+    }
+
+    private ReadingsTable.Read table() throws BadFile, NotationException {
+        Optional<String> file = typed.operand(1);
+        return file.isEmpty()
+                ? new ReadingsTable.Read(List.of(), List.of())
+                : ReadingsTable.read(place(), commands.text(file.get()), organ.soundBeforeReadings());
+    }
+
+    /** All readings but those that are left out. */
+    private List<MeterReading> readings(List<MeterReading> rests, List<MeterReading> added) throws UsageException {
+        List<MeterReading> readings = new ArrayList<>(rests);
+        readings.addAll(added);
         List<Integer> out = new ArrayList<>();
-        for (String number : typed.matchedOptionValue(LEAVE_OUT, List.<String>of())) {
-            if (!number.matches("[0-9]{1,4}")
-                    || Integer.parseInt(number) < 1
-                    || Integer.parseInt(number) > readings.size()) {
+        for (String number : typed.values(LEAVE_OUT)) {
+            int reading = number.matches("[0-9]{1,4}") ? Integer.parseInt(number) : 0;
+            if (reading < 1 || reading > readings.size()) {
                 throw new UsageException(
                         "There is no reading " + number + ": there are " + counted(readings.size()) + ".");
             }
-            out.add(Integer.parseInt(number) - 1);
+            out.add(reading - 1);
         }
         return IntStream.range(0, readings.size())
                 .filter(i -> !out.contains(i))
@@ -151,33 +157,26 @@ final class CalibrateCommand {
     }
 
     private List<ReadingDesign.Proposed> next(OrganSound sound) throws BadFile, NotationException {
-        String number = typed.matchedOptionValue(NEXT, Integer.toString(USUAL_NEXT));
-        if (!number.matches("[0-9]{1,4}") || Integer.parseInt(number) > MOST_NEXT) {
-            throw new UsageException(
-                    NEXT + " takes a whole number from 0 to " + MOST_NEXT + ", not \"" + number + "\".");
+        int number = typed.whole(NEXT, 0, MOST_NEXT).orElse(USUAL_NEXT);
+        Optional<String> named = typed.value(PLAN);
+        if (named.isEmpty()) {
+            return ReadingDesign.allRound(sound, number);
         }
-        if (plan().isEmpty()) {
-            return ReadingDesign.allRound(sound, Integer.parseInt(number));
+        OpenPlan plan = commands.library().openPlan(named.get());
+        if (!plan.organ().equals(organ)) {
+            throw new UsageException("The plan " + named.get() + " is for another organ, " + plan.instrument() + ".");
         }
-        OpenPlan plan = library.openPlan(plan().get());
-        if (!plan.organ().equals(open.organ())) {
-            throw new UsageException("The plan " + plan().get() + " is for another organ, " + plan.instrument() + ".");
-        }
-        return ReadingDesign.of(sound, plan.plan(), Integer.parseInt(number));
+        return ReadingDesign.of(sound, plan.plan(), number);
     }
 
-    private void save(KnownOrgan organ) throws NotationException {
-        SaveOutcome outcome = library.saveOrgan(open.with(organ));
-        if (outcome instanceof SaveOutcome.ChangedOnDisk) {
-            throw new UsageException(
-                    open.path() + " has just been changed by somebody else. Nothing is written; try again.");
-        }
-        if (outcome instanceof SaveOutcome.NotSaved failed) {
-            throw new UsageException("Not saved to " + failed.path() + ": " + failed.why());
-        }
+    private void save(KnownOrgan known) throws BadFile, NotationException {
+        Commands.requireSaved(
+                commands.library().saveOrgan(open.with(known)),
+                "Not saved to " + open.path() + ": ",
+                open.path() + " has just been changed by somebody else. Nothing is written; try again.");
     }
 
-    static String counted(int readings) {
+    private static String counted(int readings) {
         return readings + (readings == 1 ? " reading" : " readings");
     }
 }

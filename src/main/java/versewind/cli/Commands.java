@@ -1,116 +1,162 @@
 package versewind.cli;
 
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import versewind.organ.Nearest;
 import versewind.organ.NotationException;
+import versewind.organ.Quoted;
 import versewind.store.BadFile;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
+import versewind.store.PlainText;
+import versewind.store.SaveOutcome;
 import versewind.terminal.Editor;
 import versewind.terminal.NoTerminalException;
 
 /** All that can be typed after the program's name. */
 public final class Commands {
 
-    private static final Set<String> PRINTING = Set.of(
-            AssessCommand.NAME,
-            CalibrateCommand.NAME,
-            EstimateCommand.NAME,
-            ExportCommand.NAME,
-            FindCommand.NAME,
-            HelpCommand.NAME,
-            ImportCommand.NAME,
-            ListCommand.NAME,
-            ProposeCommand.NAME,
-            ReckonCommand.NAME,
-            ReadStopsCommand.NAME,
-            SheetCommand.NAME,
-            ShowCommand.NAME);
-
-    private final Environment surroundings;
-    private final CharsetFallback lettering;
-    private LibraryLocator whereabouts = LibraryLocator.NOT_TYPED;
+    private final Environment environment;
+    private final CharsetFallback letters;
+    private LibraryLocator locator = LibraryLocator.NOT_TYPED;
     private Optional<Library> library = Optional.empty();
 
-    private Commands(Environment surroundings) {
-        this.surroundings = surroundings;
-        this.lettering = new CharsetFallback(surroundings.charset());
+    private Commands(Environment environment) {
+        this.environment = environment;
+        this.letters = new CharsetFallback(environment.charset());
     }
 
-    /** Does what was typed. The editor runs in here until it is left; everything else only replies. */
-    public static Reply run(List<String> typed, Environment surroundings) {
-        Commands commands = new Commands(surroundings);
+    /** Does what was typed. The editor runs in here until it is left; every other command only replies. */
+    public static Reply run(List<String> typed, Environment environment) {
+        Commands commands = new Commands(environment);
         Reply reply = commands.reply(typed);
-        return new Reply(reply.status(), reply.results(), commands.lettering.ofLines(reply.words()), reply.letters());
+        return new Reply(reply.status(), reply.results(), commands.letters.ofLines(reply.words()), reply.letters());
     }
 
     private Reply reply(List<String> typed) {
         try {
-            whereabouts = LibraryLocator.of(typed);
-            List<String> rest = whereabouts.rest();
-            if (opensDesk(rest)) {
+            locator = LibraryLocator.of(typed);
+            List<String> rest = locator.rest();
+            String first = rest.isEmpty() ? "" : rest.get(0);
+            // asked before Syntax, whose classes the full screen need not wait for
+            if (rest.size() < 2
+                    && !first.startsWith("-")
+                    && Subcommand.of(first).isEmpty()) {
+                return edit(rest.stream().findFirst());
+            }
+            if (rest.size() == 2
+                    && first.equals(Subcommand.DESK.word())
+                    && !rest.get(1).startsWith("-")) {
                 return desk(rest.get(1));
             }
-            return opensEditor(rest) ? edit(rest.stream().findFirst()) : Syntax.reply(rest, this);
+            return Syntax.reply(rest, this);
         } catch (BadFile | NotationException | NoTerminalException sentence) {
             return Reply.bad(sentence.getMessage());
         }
     }
 
-    /**
-     * Whether no more is typed than a plan to edit, or nothing. This is asked first, and {@link Syntax} left alone, so that
-     * the editor need not wait an eighth of a second for the classes that read options.
-     */
-    private static boolean opensEditor(List<String> typed) {
-        return typed.isEmpty()
-                || (typed.size() == 1
-                        && !typed.get(0).startsWith("-")
-                        && !typed.get(0).equals(DeskCommand.NAME)
-                        && !PRINTING.contains(typed.get(0)));
-    }
-
-    /** Whether no more is typed than the desk and its plan; asked before {@link Syntax} for the same reason. */
-    private static boolean opensDesk(List<String> typed) {
-        return typed.size() == 2
-                && typed.get(0).equals(DeskCommand.NAME)
-                && !typed.get(1).startsWith("-");
-    }
-
-    /** The plan that an operand means: a file, a name among the plans, or "-" for the standard input. */
-    OpenPlan plan(String operand) throws BadFile, NotationException {
-        return operand.equals(Options.INPUT)
-                ? library().readPlan(surroundings.standardInput())
-                : library().openPlan(operand);
-    }
-
     /** Runs the editor. */
     Reply edit(Optional<String> plan) throws BadFile, NotationException, NoTerminalException {
-        Library library = library();
-        Optional<OpenPlan> open = plan.isPresent() ? Optional.of(library.openPlan(plan.get())) : Optional.empty();
-        Editor.run(library, open, surroundings.today());
+        Optional<OpenPlan> open = plan.isPresent() ? Optional.of(named(plan.get())) : Optional.empty();
+        Editor.run(library(), open, environment.today());
         return Reply.good("");
+    }
+
+    /** The plan of this name, which may also be a mistyped subcommand. */
+    private OpenPlan named(String word) throws BadFile, NotationException {
+        try {
+            return library().openPlan(word);
+        } catch (BadFile bad) {
+            if (bad.line().isEmpty()) {
+                refuseIfNearSubcommand(word);
+            }
+            throw bad;
+        }
+    }
+
+    /** Refuses a word that is near to a subcommand. */
+    static void refuseIfNearSubcommand(String word) throws UsageException {
+        Optional<String> near = Nearest.to(word, Subcommand.words());
+        if (near.isPresent()) {
+            throw new UsageException("There is no command " + Quoted.text(word) + ". Did you mean \"" + near.get()
+                    + "\"? See versewind --help.");
+        }
     }
 
     /** Runs the desk. */
     Reply desk(String plan) throws BadFile, NotationException, NoTerminalException {
-        Editor.runDesk(library(), library().openPlan(plan), surroundings.today());
+        Editor.runDesk(library(), library().openPlan(plan), environment.today());
         return Reply.good("");
     }
 
-    Environment surroundings() {
-        return surroundings;
+    /** The plan of an operand: a file, a name among the plans, or "-" for the standard input. */
+    OpenPlan plan(String operand) throws BadFile, NotationException {
+        return operand.equals(Typed.INPUT)
+                ? library().readPlan(environment.standardInput())
+                : library().openPlan(operand);
+    }
+
+    /** The text of an operand: a file, or "-" for the standard input. */
+    String text(String operand) throws BadFile {
+        return operand.equals(Typed.INPUT) ? PlainText.of(environment.standardInput()) : PlainText.of(operand);
+    }
+
+    /** The file of an option. Its folder must be there: a mistyped one is not to be made. */
+    Path newFile(String name) throws UsageException {
+        try {
+            Path file = environment.workingFolder().resolve(name);
+            Path folder = file.toAbsolutePath().getParent();
+            if (folder != null && !Files.isDirectory(folder)) {
+                throw new UsageException("There is no folder " + folder + " for \"" + name
+                        + "\". Make it first, or write another name after -o.");
+            }
+            return file;
+        } catch (InvalidPathException wrong) {
+            throw new UsageException("No file can be called \"" + name + "\". Choose another name.");
+        }
+    }
+
+    /** Refuses an outcome other than that the file was saved. */
+    static void requireSaved(SaveOutcome outcome, String notSaved, String changed) throws UsageException {
+        if (outcome instanceof SaveOutcome.ChangedOnDisk) {
+            throw new UsageException(changed);
+        }
+        if (outcome instanceof SaveOutcome.NotSaved failed) {
+            throw new UsageException(notSaved + failed.why());
+        }
+    }
+
+    /** A report as text, or as JSON if that was asked for. */
+    String shown(Typed typed, Report report) {
+        return shown(typed, report, new Page(letters));
+    }
+
+    /** A report as text on a page, or as JSON if that was asked for. */
+    String shown(Typed typed, Report report, Page page) {
+        if (typed.wantsJson()) {
+            return report.json().text();
+        }
+        report.print(page);
+        return page.text();
+    }
+
+    /** A page as wide as the terminal. */
+    Page widePage() {
+        return Page.asWideAs(environment.columns(), letters);
+    }
+
+    Environment environment() {
+        return environment;
     }
 
     /** The library; it is looked for, and made if it has to be, only when it is needed. */
     Library library() throws BadFile, NotationException {
         if (library.isEmpty()) {
-            library = Optional.of(whereabouts.library(surroundings));
+            library = Optional.of(locator.library(environment));
         }
         return library.get();
-    }
-
-    CharsetFallback lettering() {
-        return lettering;
     }
 }

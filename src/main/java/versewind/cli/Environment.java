@@ -18,7 +18,7 @@ import java.util.OptionalInt;
  * @param charset the terminal's character set
  * @param today the day
  * @param version the program's version
- * @param meanwhile who waits for long commands
+ * @param progress who waits for long commands
  * @param columns width of the terminal that shows the results; empty where none does
  */
 public record Environment(
@@ -29,7 +29,7 @@ public record Environment(
         Charset charset,
         LocalDate today,
         String version,
-        Progress meanwhile,
+        Progress progress,
         OptionalInt columns) {
 
     public Environment {

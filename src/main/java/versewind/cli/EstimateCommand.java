@@ -1,16 +1,13 @@
 package versewind.cli;
 
-import java.util.List;
+import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
-import versewind.organ.Names;
 import versewind.organ.NotationException;
 import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
@@ -22,16 +19,16 @@ import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
 import versewind.rules.Assessment;
-import versewind.sound.OrganSound;
-import versewind.store.AssessmentJson;
+import versewind.rules.Caution;
+import versewind.sound.Dynamic;
+import versewind.sound.Estimate;
+import versewind.sound.Margin;
+import versewind.sound.Verdict;
 import versewind.store.BadFile;
 import versewind.store.KnownOrgan;
-import versewind.store.Library;
 
 /** {@code versewind estimate INSTRUMENT --draw STOPS}: how one registration stands. */
 final class EstimateCommand {
-
-    static final String NAME = "estimate";
 
     private static final String DRAW = "--draw";
     private static final String BOX = "--box";
@@ -46,143 +43,203 @@ final class EstimateCommand {
     private static final Pattern FOLDERS_AND_ENDING = Pattern.compile("^.*[/\\\\]|\\.json$");
     private static final int USUAL_PEOPLE = 100;
 
-    private final ParseResult typed;
-    private final KnownOrgan organ;
+    private final Typed typed;
     private final Instrument instrument;
     private final RegistrationText text;
 
-    private EstimateCommand(ParseResult typed, KnownOrgan organ) {
+    private EstimateCommand(Typed typed, Instrument instrument) {
         this.typed = typed;
-        this.organ = organ;
-        this.instrument = organ.instrument();
+        this.instrument = instrument;
         this.text = new RegistrationText(instrument);
     }
 
-    static CommandSpec spec() {
-        CommandSpec spec = Options.command(
-                NAME, "Estimates one registration: the organ, the singing, and whether the organ leads.");
-        spec.addPositional(Options.operand("INSTRUMENT", "An instrument's file, or its name among the instruments."));
-        addDrawing(spec);
-        addSinging(spec);
-        addPlaying(spec);
-        spec.addOption(Options.json());
-        spec.usageMessage()
+    static Command command() {
+        Command command = Command.of(
+                        Subcommand.ESTIMATE,
+                        "Estimates one registration: the organ, the singing, and whether the organ leads.",
+                        EstimateCommand::run)
+                .operand("INSTRUMENT", Command.INSTRUMENT)
+                .neededOption(
+                        DRAW,
+                        "STOPS",
+                        "What is drawn: \"Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16; couplers: Great to"
+                                + " Pedal\". Line ends do for semicolons.")
+                .repeatedOption(
+                        BOX,
+                        "DIVISION=POSITION",
+                        "A swell box: " + words(BoxPosition.values(), BoxPosition::word)
+                                + ". Boxes not named are open.")
+                .repeatedOption(TREMULANT, "NAME", "A tremulant that is drawn.");
+        return withPlaying(command)
+                .json()
                 .footer(
-                        "",
                         "Capitals and accents make no difference in names, and names may be shortened",
-                        "as long as only one is meant: \"open 8\" for \"Open Diapason 8\".");
-        return Options.withExitStatus(spec, "The registration wants attention.");
+                        "as long as only one is meant: \"open 8\" for \"Open Diapason 8\".")
+                .statuses()
+                .examples("versewind estimate st-tethwin --draw \"Great: open 8, princ; couplers: gr to ped\"");
     }
 
-    private static void addDrawing(CommandSpec spec) {
-        spec.addOption(Options.needed(
-                DRAW,
-                "STOPS",
-                "What is drawn: \"Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16; couplers: Great to Pedal\"."
-                        + " Line ends do for semicolons."));
-        spec.addOption(Options.repeated(
-                BOX,
-                "DIVISION=POSITION",
-                "A swell box: " + words(BoxPosition.values(), BoxPosition::word) + ". Boxes not named are open."));
-        spec.addOption(Options.repeated(TREMULANT, "NAME", "A tremulant that is drawn."));
-    }
-
-    private static void addSinging(CommandSpec spec) {
-        spec.addOption(Options.valued(
-                PEOPLE, "N", "People present, " + USUAL_PEOPLE + " if not given; with a small choir, its voices."));
-        spec.addOption(Options.valued(MODE, "WHOM", "Who is accompanied: " + words(Mode.values(), Mode::word) + "."));
-        spec.addOption(
-                Options.valued(SINGING, "HOW", "How they sing: " + words(Singing.values(), Singing::word) + "."));
-    }
-
-    private static void addPlaying(CommandSpec spec) {
-        spec.addOption(Options.valued(
-                HANDS,
-                "LAYOUT",
-                "Hands and feet: " + words(HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word) + "."));
-        spec.addOption(
-                Options.valued(RIGHT, "DIVISION", "Where the right hand plays; the main division if not given."));
-        spec.addOption(Options.valued(LEFT, "DIVISION", "Where the left hand plays; with the right if not given."));
-        spec.addOption(Options.valued(TEMPO, "N", "Beats a minute, to have the lag in beats too."));
+    private static Command withPlaying(Command command) {
+        return command.option(
+                        PEOPLE,
+                        "N",
+                        "People present, " + USUAL_PEOPLE + " if not given; with a small choir, its voices.")
+                .option(MODE, "WHOM", "Who is accompanied: " + words(Mode.values(), Mode::word) + ".")
+                .option(SINGING, "HOW", "How they sing: " + words(Singing.values(), Singing::word) + ".")
+                .option(
+                        HANDS,
+                        "LAYOUT",
+                        "Hands and feet: " + words(HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word) + ".")
+                .option(RIGHT, "DIVISION", "Where the right hand plays; the main division if not given.")
+                .option(LEFT, "DIVISION", "Where the left hand plays; with the right if not given.")
+                .option(TEMPO, "N", "Beats a minute, to have the lag in beats too.");
     }
 
     private static <T> String words(T[] values, Function<T, String> word) {
         return Stream.of(values).map(word).collect(Collectors.joining(", "));
     }
 
-    static Reply run(ParseResult typed, Library library, CharsetFallback lettering) throws BadFile, NotationException {
-        KnownOrgan organ = library.openOrgan(Options.operand(typed)).organ();
-        return new EstimateCommand(typed, organ).reply(lettering);
-    }
-
-    private Reply reply(CharsetFallback lettering) throws NotationException {
-        Verse verse = verse();
-        int people = verse.mode() == Mode.SMALL_CHOIR ? USUAL_PEOPLE : people().orElse(USUAL_PEOPLE);
-        OptionalInt tempo = number(TEMPO, Hymn.SLOWEST_TEMPO, Hymn.FASTEST_TEMPO);
-        OrganSound sound = organ.sound();
-        Assessment.OfVerse assessed = new Assessment.OfVerse(verse, sound.estimate(verse, people, tempo));
-        String results = typed.hasMatchedOption(Options.JSON)
-                ? AssessmentJson.of(fileName(), instrument, assessed)
-                : EstimateText.of(instrument, people, assessed, lettering);
-        return new Reply(assessed.wantsAttention() ? Reply.WANTS_ATTENTION : Reply.GOOD, results, "");
-    }
-
-    /** The name of the instrument's file, as plans write it. */
-    private String fileName() {
-        return FOLDERS_AND_ENDING.matcher(Options.operand(typed)).replaceAll("");
+    private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
+        KnownOrgan organ = commands.library().openOrgan(typed.operand()).organ();
+        EstimateCommand command = new EstimateCommand(typed, organ.instrument());
+        Verse verse = command.verse();
+        int people = verse.mode() == Mode.SMALL_CHOIR
+                ? USUAL_PEOPLE
+                : command.people().orElse(USUAL_PEOPLE);
+        OptionalInt tempo = typed.whole(TEMPO, Hymn.SLOWEST_TEMPO, Hymn.FASTEST_TEMPO);
+        Assessment.OfVerse assessed =
+                new Assessment.OfVerse(verse, organ.sound().estimate(verse, people, tempo));
+        String id = FOLDERS_AND_ENDING.matcher(typed.operand()).replaceAll("");
+        return Reply.good(commands.shown(typed, new OneEstimate(id, organ.instrument(), people, assessed)));
     }
 
     private Verse verse() throws NotationException {
-        Mode mode = choice(MODE, Mode.values(), Mode::word, Mode.CONGREGATION);
+        Mode mode = typed.choice(MODE, Mode.values(), Mode::word, Mode.CONGREGATION);
         OptionalInt voices = mode == Mode.SMALL_CHOIR ? people() : OptionalInt.empty();
         return Verses.blank(instrument, VerseKind.VERSE)
                 .withLabel("")
                 .withMode(mode)
                 .withPeople(voices)
-                .withSinging(choice(SINGING, Singing.values(), Singing::word, Singing.ORDINARY))
+                .withSinging(typed.choice(SINGING, Singing.values(), Singing::word, Singing.ORDINARY))
                 .withHands(hands())
                 .withRegistration(registration());
     }
 
-    private OptionalInt people() throws NotationException {
-        return number(PEOPLE, 1, Verse.MOST_PEOPLE);
+    private OptionalInt people() throws UsageException {
+        return typed.whole(PEOPLE, 1, Verse.MOST_PEOPLE);
     }
 
     private HandsAndFeet hands() throws NotationException {
-        HandsAndFeet.Layout layout =
-                choice(HANDS, HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word, HandsAndFeet.Layout.FOUR_PARTS);
+        HandsAndFeet.Layout layout = typed.choice(
+                HANDS, HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word, HandsAndFeet.Layout.FOUR_PARTS);
         int right = manual(RIGHT, instrument.mainDivision());
         return new HandsAndFeet(layout, right, manual(LEFT, right));
     }
 
     private int manual(String option, int otherwise) throws NotationException {
-        return typed.hasMatchedOption(option) ? text.manual(typed.matchedOptionValue(option, "")) : otherwise;
+        return typed.has(option) ? text.manual(typed.value(option).orElse("")) : otherwise;
     }
 
     private Registration registration() throws NotationException {
-        Registration drawn = text.parse(typed.matchedOptionValue(DRAW, ""));
-        for (String box : typed.matchedOptionValue(BOX, List.<String>of())) {
+        Registration drawn = text.parse(typed.value(DRAW).orElse(""));
+        for (String box : typed.values(BOX)) {
             drawn = text.withBoxes(drawn, box);
         }
-        for (String tremulant : typed.matchedOptionValue(TREMULANT, List.<String>of())) {
+        for (String tremulant : typed.values(TREMULANT)) {
             drawn = text.withTremulant(drawn, tremulant);
         }
         return drawn;
     }
 
-    private <T> T choice(String option, T[] values, Function<T, String> word, T otherwise) throws NotationException {
-        if (!typed.hasMatchedOption(option)) {
-            return otherwise;
-        }
-        Names names = new Names(
-                option + " cannot be", "It can be", Stream.of(values).map(word).toList());
-        return values[names.find(typed.matchedOptionValue(option, ""))];
-    }
+    /** The estimate of one registration: what is drawn, who sings, what comes of it. */
+    private record OneEstimate(String id, Instrument instrument, int people, Assessment.OfVerse assessed)
+            implements Report {
 
-    private OptionalInt number(String option, int least, int most) throws NotationException {
-        if (!typed.hasMatchedOption(option)) {
-            return OptionalInt.empty();
+        private static final int HEAD = 11;
+
+        @Override
+        public void print(Page page) {
+            page.line(instrument.toString());
+            page.blank();
+            for (RegistrationText.Part part :
+                    new RegistrationText(instrument).parts(assessed.verse().registration())) {
+                row(page, part.where(), part.text());
+            }
+            row(page, "hands", Page.hands(instrument, assessed.verse().hands()));
+            row(page, "singing", singing());
+            page.blank();
+            levels(page, assessed.estimate());
+            page.blank();
+            page.paragraph(Caution.ESTIMATE);
+            Caution.room(instrument.room()).ifPresent(page::paragraph);
+            Caution.hearing(assessed.loudestDba()).ifPresent(page::paragraph);
         }
-        return OptionalInt.of(Options.whole(option, typed.matchedOptionValue(option, ""), least, most));
+
+        private static void row(Page page, String head, String text) {
+            page.hanging(page.left(head, HEAD) + " ", text);
+        }
+
+        private String singing() {
+            String how = ", " + assessed.verse().singing().word();
+            int singers = assessed.estimate().singers();
+            return switch (assessed.verse().mode()) {
+                case CONGREGATION -> "congregation" + how + "; " + singers + " of " + people + " sing";
+                case SMALL_CHOIR -> "small choir of " + singers + how + "; " + people + " listen";
+                case SOLO_VOICE -> "solo voice" + how + "; " + people + " listen";
+                case MELODY_SOLOED -> "nobody; the melody is soloed, and " + people + " listen";
+            };
+        }
+
+        private void levels(Page page, Estimate estimate) {
+            double organDb = estimate.plusMinus().organDb();
+            row(
+                    page,
+                    "organ",
+                    estimate.isSilent()
+                            ? "silent: nothing drawn sounds"
+                            : LevelText.whole(estimate.organDba(), organDb) + " dB(A), "
+                                    + estimate.dynamic().map(Dynamic::word).orElse(LevelText.NONE) + ", "
+                                    + LevelText.sone(estimate.sone()) + " sone, "
+                                    + LevelText.whole(estimate.phon(), organDb) + " phon");
+            if (estimate.singersDba().isPresent()) {
+                String level = LevelText.whole(
+                        estimate.singersDba(), estimate.plusMinus().singersDb());
+                row(page, "singers", level + " dB(A)");
+            }
+            Margin margin = estimate.margin();
+            String db = margin.db().isPresent() ? LevelText.signed(margin) + " dB, " : "";
+            String others = margin.isSure()
+                    ? ""
+                    : "; or " + margin.perhaps().stream().map(Verdict::word).collect(Collectors.joining(" or "));
+            row(page, head(margin.kind()), db + margin.words() + others);
+            if (assessed.verse().isSung()) {
+                String beats = estimate.lagBeats().isPresent()
+                        ? String.format(
+                                Locale.ROOT,
+                                ", %.2f of a beat",
+                                estimate.lagBeats().getAsDouble())
+                        : "";
+                row(page, "lag", LevelText.whole(estimate.lagMs()) + " ms" + beats);
+            }
+        }
+
+        private static String head(Margin.Kind kind) {
+            return switch (kind) {
+                case LEAD, ORGAN_ALONE -> "lead";
+                case VOICE -> "words";
+                case SOLO_LINE -> "melody";
+            };
+        }
+
+        @Override
+        public Json json() {
+            Json json = new Json()
+                    .put("instrument", id)
+                    .with(ReportFields.drawn(instrument, assessed.verse().registration()))
+                    .with(ReportFields.verse(assessed.verse()))
+                    .with(ReportFields.levels(assessed.estimate()));
+            assessed.estimate().lagBeats().ifPresent(beats -> json.put("lagBeats", beats, 2));
+            return json;
+        }
     }
 }

@@ -1,58 +1,39 @@
 package versewind.cli;
 
-import java.util.ArrayList;
-import java.util.List;
-import picocli.AutoComplete;
-import picocli.CommandLine;
-import picocli.CommandLine.Help.Ansi;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
-import picocli.CommandLine.ParseResult;
+import java.util.Optional;
 import versewind.organ.Nearest;
-import versewind.organ.NotationException;
+import versewind.organ.Quoted;
 
-/** {@code versewind help COMMAND}: how a command is used; also the manual page, and what shells complete. */
+/** {@code versewind help COMMAND}: how a command is used; also the manual page, and the completion for shells. */
 final class HelpCommand {
-
-    static final String NAME = "help";
 
     private static final String MANUAL = "--man";
     private static final String COMPLETION = "--completion";
 
     private HelpCommand() {}
 
-    static CommandSpec spec() {
-        CommandSpec spec = Options.command(NAME, "Says how a command is used.");
-        spec.addPositional(PositionalParamSpec.builder()
-                .paramLabel("COMMAND")
-                .type(String.class)
-                .arity("0..1")
-                .description("The command; without one, all of them are listed.")
-                .build());
-        spec.addOption(Options.flag("Write the manual page of all commands instead.", MANUAL)
-                .build());
-        spec.addOption(
-                Options.flag("Write the completion of commands and options for bash and zsh instead.", COMPLETION)
-                        .build());
-        return Options.withExitStatus(spec);
+    static Command command(Syntax syntax) {
+        return Command.of(Subcommand.HELP, "Says how a command is used.", (typed, commands) -> run(typed, syntax))
+                .optionalOperand("COMMAND", "The command; without one, all of them are listed.")
+                .flag(MANUAL, "Write the manual page of all commands instead.")
+                .flag(COMPLETION, "Write the completion of commands and options for bash and zsh instead.")
+                .statuses()
+                .examples("versewind help --man | man -l -", "versewind help --completion > ~/.versewind-completion");
     }
 
-    static Reply run(ParseResult typed, CommandLine line) throws NotationException {
-        if (typed.hasMatchedOption(MANUAL)) {
-            return Reply.good(ManualPage.of(line.getCommandSpec()));
+    private static Reply run(Typed typed, Syntax syntax) throws UsageException {
+        if (typed.has(MANUAL)) {
+            return Reply.good(ManualPage.of(syntax));
         }
-        if (typed.hasMatchedOption(COMPLETION)) {
-            return Reply.good(AutoComplete.bash(line.getCommandName(), line).replace(System.lineSeparator(), "\n"));
+        if (typed.has(COMPLETION)) {
+            return Reply.good(Completion.of(syntax));
         }
-        String command = Options.operand(typed);
-        if (command.isEmpty()) {
-            return Reply.good(line.getUsageMessage(Ansi.OFF));
+        String word = typed.operand();
+        Optional<Subcommand> subcommand = Subcommand.of(word);
+        if (subcommand.isEmpty() && !word.isEmpty()) {
+            throw new UsageException("There is no command " + Quoted.text(word) + ". "
+                    + Nearest.sentence(word, Subcommand.words(), "The commands are"));
         }
-        List<String> commands = new ArrayList<>(line.getSubcommands().keySet());
-        if (!commands.contains(command)) {
-            throw new UsageException("There is no command \"" + command + "\". "
-                    + Nearest.sentence(command, commands, "The commands are"));
-        }
-        return Reply.good(line.getSubcommands().get(command).getUsageMessage(Ansi.OFF));
+        return Reply.good(syntax.help(subcommand));
     }
 }

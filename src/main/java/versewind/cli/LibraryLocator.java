@@ -65,26 +65,26 @@ final class LibraryLocator {
     }
 
     /** Opens the library; the one in the user's data folder is made if it is not there yet. */
-    Library library(Environment surroundings) throws BadFile, NotationException {
+    Library library(Environment environment) throws BadFile, NotationException {
         if (typedFolder.isPresent()) {
-            return new Library(existing(surroundings, typedFolder.get(), OPTION));
+            return new Library(existing(environment, typedFolder.get(), OPTION));
         }
-        Optional<String> set = surroundings.variable(VARIABLE);
+        Optional<String> set = environment.variable(VARIABLE);
         if (set.isPresent()) {
-            return new Library(existing(surroundings, set.get(), VARIABLE));
+            return new Library(existing(environment, set.get(), VARIABLE));
         }
-        Path working = surroundings.workingFolder();
+        Path working = environment.workingFolder();
         if (Files.isDirectory(working.resolve("plans")) && Files.isDirectory(working.resolve("instruments"))) {
             return new Library(working);
         }
-        Optional<Path> own = own(surroundings);
+        Optional<Path> own = own(environment);
         return own.isPresent()
-                ? Library.founded(own.get(), surroundings.programFolder())
-                : new Library(surroundings.programFolder().orElse(working));
+                ? Library.founded(own.get(), environment.programFolder())
+                : new Library(environment.programFolder().orElse(working));
     }
 
-    private static Path existing(Environment surroundings, String folder, String named) throws NotationException {
-        Optional<Path> path = path(folder).map(surroundings.workingFolder()::resolve);
+    private static Path existing(Environment environment, String folder, String named) throws NotationException {
+        Optional<Path> path = path(folder).map(environment.workingFolder()::resolve);
         if (folder.isEmpty() || path.filter(Files::isDirectory).isEmpty()) {
             throw new UsageException("There is no folder \"" + folder + "\", which " + named
                     + " names. Make it, or name the folder that has plans and instruments in it.");
@@ -93,12 +93,12 @@ final class LibraryLocator {
     }
 
     /** The user's own library. */
-    private static Optional<Path> own(Environment surroundings) {
-        return surroundings
+    private static Optional<Path> own(Environment environment) {
+        return environment
                 .variable("XDG_DATA_HOME")
                 .flatMap(LibraryLocator::path)
                 .filter(Path::isAbsolute)
-                .or(() -> surroundings
+                .or(() -> environment
                         .variable("HOME")
                         .flatMap(LibraryLocator::path)
                         .map(home -> home.resolve(".local").resolve("share")))

@@ -3,54 +3,58 @@ package versewind.cli;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 import versewind.organ.NotationException;
 import versewind.screen.Text;
 import versewind.store.BadFile;
 import versewind.store.InstrumentEntry;
 import versewind.store.Library;
-import versewind.store.LibraryJson;
 import versewind.store.PlanEntry;
 
 /** {@code versewind list}: the plans and the instruments of the library. */
 final class ListCommand {
 
-    static final String NAME = "list";
+    /** The latest date first, plans without a date last. */
+    static final Comparator<PlanEntry> LATEST_FIRST =
+            Comparator.comparing(ListCommand::dateOrBlank).reversed();
 
     private static final int DATE = 10;
     private static final int ID = 24;
 
     private ListCommand() {}
 
-    static CommandSpec spec() {
-        CommandSpec spec = Options.command(NAME, "Lists the plans, the latest date first, and the instruments.");
-        spec.addOption(Options.json());
-        return Options.withExitStatus(spec, "A plan cannot be read.");
+    static Command command() {
+        return Command.of(
+                        Subcommand.LIST,
+                        "Lists the plans, the latest date first, and the instruments.",
+                        ListCommand::run)
+                .json()
+                .statuses("A plan cannot be read.")
+                .examples("versewind list");
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, NotationException {
+    private static String dateOrBlank(PlanEntry entry) {
+        return entry.date().map(Object::toString).orElse("");
+    }
+
+    /** "2026-12-20", "no date". */
+    static String date(PlanEntry entry) {
+        return entry.date().map(Object::toString).orElse("no date");
+    }
+
+    private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
         Library library = commands.library();
-        List<PlanEntry> plans = library.catalogue().read().stream()
-                .sorted(Comparator.comparing((PlanEntry entry) ->
-                                entry.date().map(Object::toString).orElse(""))
-                        .reversed())
-                .toList();
+        List<PlanEntry> plans =
+                library.catalogue().read().stream().sorted(LATEST_FIRST).toList();
         Map<String, BadFile> troubles = troubles(plans, library);
-        List<InstrumentEntry> instruments = library.instruments();
-        String results = typed.hasMatchedOption(Options.JSON)
-                ? LibraryJson.of(plans, troubles, instruments)
-                : text(
-                        plans,
-                        troubles,
-                        instruments,
-                        Page.asWideAs(commands.surroundings().columns(), commands.lettering()));
+        Contents contents = new Contents(plans, troubles, library.instruments());
         StringBuilder words = new StringBuilder();
-        troubles.values()
-                .forEach(bad ->
-                        words.append("versewind: ").append(bad.getMessage()).append('\n'));
-        return new Reply(troubles.isEmpty() ? Reply.GOOD : Reply.WANTS_ATTENTION, results, words.toString());
+        troubles.values().forEach(bad -> words.append(Reply.line(bad.getMessage())));
+        return new Reply(
+                troubles.isEmpty() ? Reply.GOOD : Reply.WANTS_ATTENTION,
+                commands.shown(typed, contents, commands.widePage()),
+                words.toString());
     }
 
     /** What is wrong with those that cannot be read, by their ids. */
@@ -66,29 +70,58 @@ final class ListCommand {
         return troubles;
     }
 
-    /** Names stand there whole, for they are to be typed; a title is cut where a terminal is not wide enough. */
-    private static String text(
-            List<PlanEntry> plans, Map<String, BadFile> troubles, List<InstrumentEntry> instruments, Page page) {
-        page.line(plans.isEmpty() ? "No plan yet." : "Plans");
-        for (PlanEntry entry : plans) {
-            boolean isBad = troubles.containsKey(entry.file().id());
-            String state = isBad ? "[cannot be read] " : entry.file().unsavedWork() ? "[unsaved work] " : "";
-            row(
-                    page,
-                    entry.date().map(Object::toString).orElse("no date"),
-                    entry.file().id(),
-                    state + entry.title());
+    /** The contents of a library, and what is wrong with plans that cannot be read, by their ids. */
+    private record Contents(List<PlanEntry> plans, Map<String, BadFile> troubles, List<InstrumentEntry> instruments)
+            implements Report {
+
+        /** Names are written whole, since they are to be typed; a title is cut where a terminal is not wide enough. */
+        @Override
+        public void print(Page page) {
+            page.line(plans.isEmpty() ? "No plan yet." : "Plans");
+            for (PlanEntry entry : plans) {
+                boolean isBad = troubles.containsKey(entry.file().id());
+                String state = isBad ? "[cannot be read] " : entry.file().unsavedWork() ? "[unsaved work] " : "";
+                row(page, date(entry), entry.file().id(), state + entry.title());
+            }
+            page.blank();
+            page.line(instruments.isEmpty() ? "No instrument yet." : "Instruments");
+            for (InstrumentEntry entry : instruments) {
+                String place = entry.place().isBlank() ? "" : ", " + entry.place();
+                row(page, "", entry.id(), entry.name() + place);
+            }
         }
-        page.blank();
-        page.line(instruments.isEmpty() ? "No instrument yet." : "Instruments");
-        for (InstrumentEntry entry : instruments) {
-            String place = entry.place().isBlank() ? "" : ", " + entry.place();
-            row(page, "", entry.id(), entry.name() + place);
+
+        private static void row(Page page, String date, String id, String title) {
+            String padding = " ".repeat(Math.max(0, ID - Text.columns(id)));
+            page.line(page.left(date, DATE) + "  " + id + padding + "  ", title);
         }
-        return page.text();
+
+        @Override
+        public Json json() {
+            return new Json()
+                    .list("plans", plans, entry -> entry(entry)
+                            .put("unsavedWork", entry.file().unsavedWork())
+                            .put(
+                                    "trouble",
+                                    Optional.ofNullable(
+                                                    troubles.get(entry.file().id()))
+                                            .map(BadFile::getMessage)))
+                    .list("instruments", instruments, entry -> new Json()
+                            .put("id", entry.id())
+                            .put("file", entry.path().toString())
+                            .put("name", entry.name())
+                            .put("place", entry.place()));
+        }
     }
 
-    private static void row(Page page, String date, String id, String title) {
-        page.line(page.left(date, DATE) + "  " + id + " ".repeat(Math.max(0, ID - Text.columns(id))) + "  ", title);
+    /** A plan of the library. */
+    static Json entry(PlanEntry entry) {
+        return new Json()
+                .put("id", entry.file().id())
+                .put("file", entry.file().path().toString())
+                .put("plan", entry.title())
+                .with(ReportFields.date(entry.date()))
+                .put("instrument", entry.instrument())
+                .put("edited", entry.file().edited().toString());
     }
 }

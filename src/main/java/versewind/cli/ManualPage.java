@@ -1,34 +1,49 @@
 package versewind.cli;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The manual page, made from the declarations of the commands, in the macros of man(7). */
 final class ManualPage {
 
     private final StringBuilder page = new StringBuilder();
+    private final List<String> common;
 
-    private ManualPage() {}
+    private ManualPage(CommandSpec program) {
+        common = program.options().stream().map(OptionSpec::longestName).toList();
+    }
 
-    static String of(CommandSpec program) {
-        ManualPage manual = new ManualPage();
+    static String of(Syntax syntax) {
+        CommandSpec program = syntax.program().spec();
+        ManualPage manual = new ManualPage(program);
         manual.line(".TH " + program.name().toUpperCase(Locale.ROOT) + " 1");
-        manual.line(".SH NAME");
+        manual.section("NAME");
         manual.line(program.name() + " \\- plans, verse by verse, which organ stops to draw for hymns");
-        manual.line(".SH SYNOPSIS");
+        manual.section("SYNOPSIS");
         manual.synopsis(program);
-        program.subcommands().values().forEach(command -> manual.synopsis(command.getCommandSpec()));
-        manual.line(".SH DESCRIPTION");
+        syntax.subcommands().values().forEach(command -> manual.synopsis(command.spec()));
+        manual.section("DESCRIPTION");
         manual.text(program.usageMessage().description());
-        manual.arguments(program);
-        manual.line(".SH COMMANDS");
-        program.subcommands().values().forEach(command -> manual.command(command.getCommandSpec()));
+        program.positionalParameters().forEach(manual::argument);
+        manual.section("OPTIONS");
+        manual.text("All commands have these options.");
+        program.options().forEach(manual::argument);
+        manual.section("COMMANDS");
+        syntax.subcommands().values().forEach(command -> manual.command(command.spec()));
+        manual.statuses(syntax.subcommands());
         manual.environment();
+        manual.files();
+        manual.section("EXAMPLES");
+        syntax.subcommands().values().forEach(command -> command.examples().forEach(manual::example));
+        manual.section("SEE ALSO");
+        manual.line(".BR bash (1),");
+        manual.line(".BR man (1)");
         return manual.page.toString();
     }
 
@@ -36,10 +51,21 @@ final class ManualPage {
         page.append(line).append('\n');
     }
 
+    private void section(String title) {
+        line(".SH " + title);
+    }
+
     private void text(String... sentences) {
         for (String sentence : sentences) {
             line(sentence.isBlank() ? ".PP" : escaped(sentence));
         }
+    }
+
+    /** A term and what it means. */
+    private void term(String term, String... meaning) {
+        line(".TP");
+        line(".B " + escaped(term));
+        text(meaning);
     }
 
     /** A point or an apostrophe at the beginning of a line, and every backslash, mean something to the formatter. */
@@ -50,15 +76,12 @@ final class ManualPage {
 
     private void synopsis(CommandSpec command) {
         line(".PP");
-        String operands = command.positionalParameters().stream()
-                .map(operand -> operand.arity().min() == 0 ? "[" + operand.paramLabel() + "]" : operand.paramLabel())
-                .collect(Collectors.joining(" "));
-        String needed = command.options().stream()
-                .filter(OptionSpec::required)
-                .map(ManualPage::written)
-                .collect(Collectors.joining(" "));
-        line(escaped(Arrays.stream(new String[] {command.qualifiedName(), "[options]", needed, operands})
-                .filter(part -> !part.isEmpty())
+        Stream<String> needed =
+                command.options().stream().filter(OptionSpec::required).map(Syntax::name);
+        Stream<String> operands = command.positionalParameters().stream()
+                .map(operand -> operand.arity().min() == 0 ? "[" + operand.paramLabel() + "]" : operand.paramLabel());
+        line(escaped(Stream.of(Stream.of(command.qualifiedName(), "[options]"), needed, operands)
+                .flatMap(parts -> parts)
                 .collect(Collectors.joining(" "))));
     }
 
@@ -66,48 +89,54 @@ final class ManualPage {
         line(".SS " + escaped(command.name()));
         text(command.usageMessage().description());
         text(command.usageMessage().footer());
-        arguments(command);
-        command.usageMessage().exitCodeList().forEach((status, meaning) -> {
-            line(".TP");
-            line("exit status " + status.strip());
-            text(meaning);
+        command.positionalParameters().forEach(this::argument);
+        command.options().stream()
+                .filter(option -> !common.contains(option.longestName()))
+                .forEach(this::argument);
+    }
+
+    private void argument(ArgSpec argument) {
+        String name = argument instanceof OptionSpec option
+                ? (String.join(", ", option.names()) + (option.arity().max() == 0 ? "" : " " + option.paramLabel()))
+                : argument.paramLabel();
+        term(name, argument.description());
+    }
+
+    private void statuses(Map<Subcommand, Command> commands) {
+        section("EXIT STATUS");
+        term(Integer.toString(Reply.GOOD), "The command did what was asked.");
+        term(Integer.toString(Reply.WANTS_ATTENTION), "It did, and something needs attention:");
+        commands.forEach((subcommand, command) -> {
+            if (!command.attention().isEmpty()) {
+                line(".br");
+                text(subcommand.word() + ": " + command.attention());
+            }
         });
-    }
-
-    private void arguments(CommandSpec command) {
-        for (PositionalParamSpec operand : command.positionalParameters()) {
-            argument(operand.paramLabel(), operand);
-        }
-        for (OptionSpec option : command.options()) {
-            argument(String.join(", ", option.names()) + value(option), option);
-        }
-    }
-
-    private void argument(String name, ArgSpec argument) {
-        line(".TP");
-        line(".B " + escaped(name));
-        text(argument.description());
-    }
-
-    private static String written(OptionSpec option) {
-        return option.longestName() + value(option);
-    }
-
-    private static String value(OptionSpec option) {
-        return option.arity().max() == 0 ? "" : " " + option.paramLabel();
+        term(Integer.toString(Reply.BAD), "Something typed or read is wrong; nothing was written.");
     }
 
     private void environment() {
-        line(".SH ENVIRONMENT");
-        line(".TP");
-        line(".B " + LibraryLocator.VARIABLE);
-        text("The folder of the library, if " + LibraryLocator.OPTION + " is not given.");
-        line(".TP");
-        line(".B XDG_DATA_HOME");
-        text("Where your own library is made, in versewind/, if nothing else names one; ~/.local/share if it is not"
-                + " set.");
-        line(".TP");
-        line(".B NO_COLOR");
-        text("If it is set, the screen has no colours.");
+        section("ENVIRONMENT");
+        term(LibraryLocator.VARIABLE, "The folder of the library, if " + LibraryLocator.OPTION + " is not given.");
+        term(
+                "XDG_DATA_HOME",
+                "Where your own library is made, in versewind/, if nothing else names one; ~/.local/share if it is not"
+                        + " set.");
+        term("NO_COLOR", "If it is set, the screen has no colours.");
+    }
+
+    private void files() {
+        section("FILES");
+        term("plans/*.json", "The plans of the library, one file each.");
+        term("instruments/*.json", "Its instruments.");
+        term("bin/*.json", "Plans that were deleted, or replaced by propose --write. Move one back to restore it.");
+        term("plans/.NAME.unsaved.json", "Unsaved work on a plan, offered when the plan is opened.");
+    }
+
+    private void example(String example) {
+        line(".PP");
+        line(".nf");
+        line(escaped(example));
+        line(".fi");
     }
 }

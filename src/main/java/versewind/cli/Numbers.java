@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
-import picocli.CommandLine.ParseResult;
 import versewind.acoustics.ThirdOctaves;
 import versewind.organ.NotationException;
+import versewind.organ.Quoted;
 
 /** Reads the numbers that were typed for an option. */
 final class Numbers {
@@ -14,30 +14,30 @@ final class Numbers {
     private static final Pattern BETWEEN = Pattern.compile("[\\s,;]+");
     private static final Pattern COLON = Pattern.compile(":");
     private static final Pattern SIGN = Pattern.compile("=");
-    private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,7}(\\.\\d{1,12})?");
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,7}(\\.\\d{0,12})?|\\.\\d{1,12})");
 
-    private final ParseResult typed;
+    private final Typed typed;
 
-    Numbers(ParseResult typed) {
+    Numbers(Typed typed) {
         this.typed = typed;
     }
 
     /** Whether an option was typed. */
     boolean has(String option) {
-        return typed.hasMatchedOption(option);
+        return typed.has(option);
     }
 
     /** What was typed for an option that is needed. */
     String needed(String option) throws NotationException {
         if (!has(option)) {
-            throw new UsageException(option + " is needed for this. See versewind reckon --help.");
+            throw new UsageException(option + " is needed for this. See versewind calc --help.");
         }
-        return typed.matchedOptionValue(option, "");
+        return typed.value(option).orElse("");
     }
 
     /** What was typed, or something else where nothing was. */
     String or(String option, String otherwise) {
-        return typed.matchedOptionValue(option, otherwise);
+        return typed.value(option).orElse(otherwise);
     }
 
     /** One number that is needed. */
@@ -54,7 +54,7 @@ final class Numbers {
     double[] several(String option) throws NotationException {
         List<Double> numbers = new ArrayList<>();
         for (String part : BETWEEN.split(needed(option).strip(), -1)) {
-            numbers.add(part.equals(LevelText.NONE) ? Double.NEGATIVE_INFINITY : number(option, part));
+            numbers.add(level(option, part));
         }
         return numbers.stream().mapToDouble(Double::doubleValue).toArray();
     }
@@ -94,14 +94,19 @@ final class Numbers {
             int band = ThirdOctaves.bandOf(hz)
                     .orElseThrow(() ->
                             new UsageException("No third octave from 25 Hz to 12.5 kHz is at " + both[0] + " Hz."));
-            levels[band] = number(option, both[1]);
+            levels[band] = level(option, both[1]);
         }
         return levels;
     }
 
+    /** A level; a hyphen for a level of nothing. */
+    private static double level(String option, String part) throws NotationException {
+        return part.equals(LevelText.NONE) ? Double.NEGATIVE_INFINITY : number(option, part);
+    }
+
     private static double number(String option, String part) throws NotationException {
         if (!NUMBER.matcher(part).matches()) {
-            throw new UsageException(option + " takes numbers, not \"" + part + "\".");
+            throw new UsageException(option + " takes numbers like 12 or 2.5, not " + Quoted.text(part) + ".");
         }
         return Double.parseDouble(part);
     }

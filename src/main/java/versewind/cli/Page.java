@@ -3,6 +3,13 @@ package versewind.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import versewind.organ.Instrument;
+import versewind.plan.ChurchYear;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.Hymn;
+import versewind.plan.ServiceHeading;
 import versewind.screen.Text;
 
 /** Lines of plain text, 80 columns wide at most unless more are wanted, in the letters of one terminal. */
@@ -71,6 +78,49 @@ final class Page {
             isFirst = false;
         }
         line(line);
+    }
+
+    /** The first lines of a report on a plan: the service, its day, its instrument. */
+    void heading(ServiceHeading heading, Instrument instrument) {
+        line(heading.title() + heading.date().map(date -> ", " + date).orElse(""));
+        heading.date()
+                .flatMap(ChurchYear::day)
+                .ifPresent(
+                        day -> paragraph(day.summary() + ", " + day.occasion().suggestion() + "."));
+        line(instrument.toString());
+    }
+
+    /** The line over a hymn, and one below where it has no verses. */
+    void hymn(Hymn hymn) {
+        blank();
+        line((hymn.number() + "  " + hymn.title()).strip());
+        if (hymn.verses().isEmpty()) {
+            line("no verse yet");
+        }
+    }
+
+    /** "four parts, on Great". */
+    static String hands(Instrument instrument, HandsAndFeet hands) {
+        String right = instrument.divisionNames().get(hands.right());
+        String left = instrument.divisionNames().get(hands.left());
+        return hands.layout().word() + (right.equals(left) ? ", on " + right : ", right " + right + ", left " + left);
+    }
+
+    /** "1 person", "40 people". */
+    static String people(int number) {
+        return number + (number == 1 ? " person" : " people");
+    }
+
+    /** A row of a table: cells as wide as said, negative for those set to the right, a blank between them. */
+    void row(int[] widths, String... cells) {
+        line(cells(" ", widths, cells));
+    }
+
+    /** Cells as wide as said, negative for those set to the right, with something between them. */
+    String cells(String between, int[] widths, String... cells) {
+        return IntStream.range(0, cells.length)
+                .mapToObj(i -> widths[i] < 0 ? right(cells[i], -widths[i]) : left(cells[i], widths[i]))
+                .collect(Collectors.joining(between));
     }
 
     /** A text, cut where it is too long. */

@@ -1,11 +1,10 @@
 package versewind.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 import versewind.organ.NotationException;
 import versewind.plan.Edit;
 import versewind.plan.Hymn;
@@ -17,94 +16,91 @@ import versewind.proposal.SearchProgress;
 import versewind.proposal.ServiceProposal;
 import versewind.store.BadFile;
 import versewind.store.Fingerprint;
-import versewind.store.Library;
 import versewind.store.OpenPlan;
-import versewind.store.ProposalJson;
-import versewind.store.SaveOutcome;
 import versewind.store.WhenChanged;
 
 /** {@code versewind propose PLAN}: what to draw, for a verse, a hymn or the service. */
 final class ProposeCommand {
 
-    static final String NAME = "propose";
-
     private static final String HYMN = "--hymn";
     private static final String VERSE = "--verse";
     private static final String WRITE = "--write";
 
-    private ProposeCommand() {}
+    private final Typed typed;
+    private final Commands commands;
+    private final OpenPlan open;
+    private final Plan plan;
+    private final Progress progress;
 
-    static CommandSpec spec() {
-        CommandSpec spec = Options.command(
-                NAME,
-                "Proposes what to draw, and says why: one registration for every verse of the service or of a hymn,"
-                        + " chosen together with the pistons there are, or up to five for one verse.");
-        spec.addPositional(Options.operand("PLAN", Options.PLAN + " " + Options.OR_INPUT));
-        spec.addOption(Options.valued(
-                HYMN, "N", "Only this hymn: its place in the plan, counted from 1, or its number in the book."));
-        spec.addOption(Options.valued(
-                VERSE,
-                "V",
-                "Only this verse of the hymn: its label, like V2 or Last, or its place in the hymn, counted from 1."));
-        spec.addOption(Options.flag(
-                        "Write what is proposed into the plan, the best where there are several, and the pistons.",
-                        WRITE)
-                .build());
-        spec.addOption(Options.json());
-        return Options.withExitStatus(spec, "For some verse nothing could be proposed, or the search was stopped.");
+    private ProposeCommand(Typed typed, Commands commands, OpenPlan open) {
+        this.typed = typed;
+        this.commands = commands;
+        this.open = open;
+        this.plan = open.plan();
+        this.progress = commands.environment().progress();
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, NotationException {
-        OpenPlan open = commands.plan(Options.operand(typed));
-        boolean writes = typed.hasMatchedOption(WRITE);
-        if (writes) {
-            refuseWhereUnsafe(open);
+    static Command command() {
+        return Command.of(
+                        Subcommand.PROPOSE,
+                        "Proposes what to draw, and says why: one registration for every verse of the service or of a"
+                                + " hymn, chosen together with the pistons there are, or up to five for one verse.",
+                        (typed, commands) ->
+                                new ProposeCommand(typed, commands, commands.plan(typed.operand())).reply())
+                .operand("PLAN", Command.PLAN + " " + Command.OR_INPUT)
+                .option(HYMN, "N", "Only this hymn: its place in the plan, counted from 1, or its number in the book.")
+                .option(
+                        VERSE,
+                        "V",
+                        "Only this verse of the hymn: its label, like V2 or Last, or its place in the hymn, counted"
+                                + " from 1.")
+                .flag(
+                        WRITE,
+                        "Write what is proposed into the plan, the best where there are several, and the pistons. The"
+                                + " plan as it was goes to the bin.")
+                .json()
+                .statuses("For some verse nothing could be proposed, or the search was stopped.")
+                .examples(
+                        "versewind propose harvest-festival --hymn 2 --verse V1",
+                        "versewind propose harvest-festival --write");
+    }
+
+    private Reply reply() throws BadFile, NotationException {
+        if (typed.has(WRITE)) {
+            refuseWhereUnsafe();
         }
-        Optional<Integer> hymn = hymn(typed, open.plan());
-        Optional<VersePlace> place = verse(typed, open.plan(), hymn);
-        RegistrationProposer registrant = RegistrationProposer.of(open.organ().sound());
-        Progress meanwhile = commands.surroundings().meanwhile();
+        Optional<Integer> hymn = hymn();
+        Optional<VersePlace> place = verse(hymn);
+        RegistrationProposer proposer = RegistrationProposer.of(open.organ().sound());
         return place.isPresent()
-                ? forVerse(
-                        typed,
-                        open,
-                        registrant.forVerse(open.plan(), place.get(), () -> !meanwhile.isInterrupted()),
-                        commands)
-                : together(typed, open, hymn, registrant, commands);
+                ? forVerse(proposer.forVerse(plan, place.get(), () -> !progress.isInterrupted()))
+                : together(hymn, proposer);
     }
 
-    private static void refuseWhereUnsafe(OpenPlan open) throws NotationException {
+    private void refuseWhereUnsafe() throws UsageException {
         if (open.fingerprint().equals(Fingerprint.NO_FILE)) {
             throw new UsageException("The plan has no file to write to. Leave " + WRITE + " out.");
         }
         if (open.draft().isPresent()) {
             throw new UsageException(
-                    "Unsaved work on this plan is kept beside its file. Open the plan to take it up first, or"
-                            + " leave " + WRITE + " out.");
+                    "Unsaved work on this plan is kept beside its file. Open the plan to take it up first, or leave "
+                            + WRITE + " out.");
         }
     }
 
-    private static Optional<Integer> hymn(ParseResult typed, Plan plan) throws NotationException {
-        if (!typed.hasMatchedOption(HYMN)) {
+    private Optional<Integer> hymn() throws UsageException {
+        if (!typed.has(HYMN)) {
             return Optional.empty();
         }
-        String wanted = typed.matchedOptionValue(HYMN, "").strip();
         List<Hymn> hymns = plan.hymns();
-        if (wanted.matches("[0-9]{1,4}")) {
-            int place = Integer.parseInt(wanted);
-            if (place >= 1 && place <= hymns.size()) {
-                return Optional.of(place - 1);
-            }
-        }
-        Optional<Integer> numbered = IntStream.range(0, hymns.size())
-                .boxed()
-                .filter(each -> hymns.get(each).number().equalsIgnoreCase(wanted))
-                .findFirst();
-        if (wanted.isEmpty() || numbered.isEmpty()) {
+        String wanted = typed.value(HYMN).orElse("").strip();
+        Optional<Integer> found = place(wanted, hymns.size())
+                .or(() -> labelled(wanted, hymns.stream().map(Hymn::number).toList()));
+        if (found.isEmpty()) {
             throw new UsageException("The plan has no hymn \"" + wanted + "\". It has "
                     + (hymns.isEmpty() ? "none." : "the hymns " + numbers(hymns) + "."));
         }
-        return numbered;
+        return found;
     }
 
     /** What hymns can be asked for by: their numbers in the book, or where one has none, its place in the plan. */
@@ -116,116 +112,99 @@ final class ProposeCommand {
                 .collect(Collectors.joining(", "));
     }
 
-    private static Optional<VersePlace> verse(ParseResult typed, Plan plan, Optional<Integer> hymn)
-            throws NotationException {
-        if (!typed.hasMatchedOption(VERSE)) {
+    private Optional<VersePlace> verse(Optional<Integer> hymn) throws UsageException {
+        if (!typed.has(VERSE)) {
             return Optional.empty();
         }
         if (hymn.isEmpty() && plan.hymns().size() != 1) {
             throw new UsageException(VERSE + " needs " + HYMN + ", for the plan has "
                     + plan.hymns().size() + " hymns.");
         }
-        String wanted = typed.matchedOptionValue(VERSE, "").strip();
         int of = hymn.orElse(0);
-        List<Verse> verses = plan.hymns().get(of).verses();
-        Optional<Integer> labelled = IntStream.range(0, verses.size())
-                .boxed()
-                .filter(each -> verses.get(each).label().equalsIgnoreCase(wanted))
-                .findFirst();
-        if (labelled.isPresent() && !wanted.isEmpty()) {
-            return Optional.of(new VersePlace(of, labelled.get()));
-        }
-        if (wanted.matches("[0-9]{1,4}")
-                && Integer.parseInt(wanted) >= 1
-                && Integer.parseInt(wanted) <= verses.size()) {
-            return Optional.of(new VersePlace(of, Integer.parseInt(wanted) - 1));
-        }
-        List<String> labels = verses.stream().map(Verse::label).toList();
-        throw new UsageException("The hymn has no verse \"" + wanted + "\". It has "
-                + (labels.isEmpty() ? "none." : String.join(", ", labels) + "."));
+        List<String> labels =
+                plan.hymns().get(of).verses().stream().map(Verse::label).toList();
+        String wanted = typed.value(VERSE).orElse("").strip();
+        int verse = labelled(wanted, labels)
+                .or(() -> place(wanted, labels.size()))
+                .orElseThrow(() -> new UsageException("The hymn has no verse \"" + wanted + "\". It has "
+                        + (labels.isEmpty() ? "none." : String.join(", ", labels) + ".")));
+        return Optional.of(new VersePlace(of, verse));
     }
 
-    private static Reply forVerse(
-            ParseResult typed, OpenPlan open, RegistrationProposer.OfVerse found, Commands commands)
-            throws BadFile, NotationException {
+    /** The index of a place that is counted from 1. */
+    private static Optional<Integer> place(String wanted, int size) {
+        return wanted.matches("[0-9]{1,4}")
+                ? Optional.of(Integer.parseInt(wanted) - 1).filter(index -> index >= 0 && index < size)
+                : Optional.empty();
+    }
+
+    private static Optional<Integer> labelled(String wanted, List<String> labels) {
+        return IntStream.range(0, labels.size())
+                .boxed()
+                .filter(each -> !wanted.isEmpty() && labels.get(each).equalsIgnoreCase(wanted))
+                .findFirst();
+    }
+
+    private Reply forVerse(RegistrationProposer.OfVerse found) throws BadFile, NotationException {
         String words = AssessCommand.unsavedWork(open, "looked at");
-        Plan plan = open.plan();
-        if (typed.hasMatchedOption(WRITE) && !found.proposals().isEmpty()) {
+        if (typed.has(WRITE) && !found.proposals().isEmpty()) {
             VersePlace place = found.place();
             Verse drawn = found.proposals().get(0).on(plan, place, open.instrument());
-            Plan written = new Edit.SetVerse(place.hymn(), place.verse(), drawn).apply(plan);
-            words += write(commands.library(), open, written, 1);
+            words += write(new Edit.SetVerse(place.hymn(), place.verse(), drawn).apply(plan), 1);
         }
-        String results = typed.hasMatchedOption(Options.JSON)
-                ? ProposalJson.of(plan, open.instrument(), found)
-                : ProposalText.of(open, found, commands.lettering());
-        boolean isStopped = commands.surroundings().meanwhile().isInterrupted();
-        String stopped = isStopped ? "versewind: The search was stopped; these are the best so far.\n" : "";
-        boolean isWhole = !isStopped && !found.proposals().isEmpty();
-        return new Reply(isWhole ? Reply.GOOD : Reply.WANTS_ATTENTION, results, words + stopped);
+        boolean isStopped = progress.isInterrupted();
+        return new Reply(
+                isStopped || found.proposals().isEmpty() ? Reply.WANTS_ATTENTION : Reply.GOOD,
+                commands.shown(typed, new VerseProposalReport(open, found)),
+                words + Reply.line(isStopped ? "The search was stopped; these are the best so far." : ""));
     }
 
-    private static Reply together(
-            ParseResult typed,
-            OpenPlan open,
-            Optional<Integer> hymn,
-            RegistrationProposer registrant,
-            Commands commands)
-            throws BadFile, NotationException {
-        SearchProgress watcher = watcher(commands.surroundings().meanwhile());
-        ServiceProposal found = hymn.isPresent()
-                ? registrant.forHymn(open.plan(), hymn.get(), watcher)
-                : registrant.forService(open.plan(), watcher);
-        String words = AssessCommand.unsavedWork(open, "looked at") + stopped(found);
-        if (typed.hasMatchedOption(WRITE) && !found.verses().isEmpty()) {
-            words += write(
-                    commands.library(),
-                    open,
-                    found.on(open.plan()),
-                    found.verses().size());
+    private Reply together(Optional<Integer> hymn, RegistrationProposer proposer) throws BadFile, NotationException {
+        ServiceProposal found =
+                hymn.isPresent() ? proposer.forHymn(plan, hymn.get(), watcher()) : proposer.forService(plan, watcher());
+        String words = AssessCommand.unsavedWork(open, "looked at") + stopped(found.unsearched());
+        if (typed.has(WRITE) && !found.verses().isEmpty()) {
+            words += write(found.on(plan), found.verses().size());
         }
         List<Integer> hymns = hymn.map(List::of)
-                .orElseGet(() ->
-                        IntStream.range(0, open.plan().hymns().size()).boxed().toList());
-        String results = typed.hasMatchedOption(Options.JSON)
-                ? ProposalJson.of(open.plan(), open.instrument(), hymns, found)
-                : ProposalText.of(open, hymns, found, commands.lettering());
+                .orElseGet(() -> IntStream.range(0, plan.hymns().size()).boxed().toList());
         int verses = hymns.stream()
-                .mapToInt(each -> open.plan().hymns().get(each).verses().size())
+                .mapToInt(each -> plan.hymns().get(each).verses().size())
                 .sum();
-        return new Reply(found.verses().size() < verses ? Reply.WANTS_ATTENTION : Reply.GOOD, results, words);
+        return new Reply(
+                found.verses().size() < verses ? Reply.WANTS_ATTENTION : Reply.GOOD,
+                commands.shown(typed, new ServiceProposalReport(open, hymns, found)),
+                words);
     }
 
-    private static SearchProgress watcher(Progress meanwhile) {
+    private SearchProgress watcher() {
         return new SearchProgress() {
             @Override
             public boolean goesOn() {
-                return !meanwhile.isInterrupted();
+                return !progress.isInterrupted();
             }
 
             @Override
             public void searched(int verses, int of) {
-                meanwhile.tell("versewind: " + verses + " of " + of + " verses searched; Ctrl-C stops.");
+                progress.tell("versewind: " + verses + " of " + of + " verses searched; Ctrl-C stops.");
             }
         };
     }
 
-    private static String stopped(ServiceProposal found) {
-        return found.unsearched() == 0
+    private static String stopped(int unsearched) {
+        return unsearched == 0
                 ? ""
-                : "versewind: The search was stopped; " + found.unsearched()
-                        + (found.unsearched() == 1 ? " verse was" : " verses were") + " not reached.\n";
+                : Reply.line("The search was stopped; " + unsearched + (unsearched == 1 ? " verse was" : " verses were")
+                        + " not reached.");
     }
 
-    private static String write(Library library, OpenPlan open, Plan plan, int verses) throws NotationException {
-        SaveOutcome outcome = library.savePlan(open.with(plan), WhenChanged.REFUSE);
-        if (outcome instanceof SaveOutcome.NotSaved notSaved) {
-            throw new UsageException("The plan was not saved to " + notSaved.path() + ": " + notSaved.why());
-        }
-        if (outcome instanceof SaveOutcome.ChangedOnDisk) {
-            throw new UsageException("Somebody else has just changed the plan. Nothing was written. Try again.");
-        }
-        return "versewind: " + verses + (verses == 1 ? " verse is" : " verses are") + " written to " + open.path()
-                + ".\n";
+    private String write(Plan written, int verses) throws BadFile, NotationException {
+        Path before = commands.library().keepCopy(open);
+        Commands.requireSaved(
+                commands.library().savePlan(open.with(written), WhenChanged.REFUSE),
+                "The plan was not saved to " + open.path() + ": ",
+                "Somebody else has just changed the plan. Nothing was written. Try again.");
+        return Reply.line(verses + (verses == 1 ? " verse is" : " verses are") + " written to " + open.path() + ".")
+                + Reply.line("The plan as it was is " + before + "; to restore it: cp " + before + " " + open.path());
     }
 }

@@ -68,13 +68,26 @@ final class ReadingsTable {
     }
 
     /**
-     * The readings of a table.
+     * A table that was read.
+     *
+     * @param readings its readings
+     * @param troubles every line that is wrong: "line 3: Great has no stop ..."
+     */
+    record Read(List<MeterReading> readings, List<String> troubles) {
+        Read {
+            readings = List.copyOf(readings);
+            troubles = List.copyOf(troubles);
+        }
+    }
+
+    /**
+     * Reads a table.
      *
      * @param place what the table is called, for the sentence if something is wrong
      * @param text what is in it
      * @param sound the organ
      */
-    static List<MeterReading> read(String place, String text, OrganSound sound) throws NotationException {
+    static Read read(String place, String text, OrganSound sound) throws NotationException {
         ReadingsTable table = new ReadingsTable(place, sound);
         String clean = text.startsWith("\uFEFF") ? text.substring(1) : text;
         CSVFormat format = CSVFormat.RFC4180
@@ -105,26 +118,30 @@ final class ReadingsTable {
                 .orElse(',');
     }
 
-    private List<MeterReading> readings(CSVParser parser) throws NotationException {
+    private Read readings(CSVParser parser) throws NotationException {
         Map<String, Integer> columns = new HashMap<>();
         List<MeterReading> readings = new ArrayList<>();
+        List<String> troubles = new ArrayList<>();
         for (CSVRecord row : parser) {
-            String where = place + ", line " + parser.getCurrentLineNumber();
-            if (columns.isEmpty()) {
-                columns.putAll(columns(row, where));
-            } else {
-                try {
+            String line = "line " + parser.getCurrentLineNumber() + ": ";
+            try {
+                if (columns.isEmpty()) {
+                    columns.putAll(columns(row));
+                } else {
                     readings.add(reading(row, columns));
-                } catch (NotationException | IllegalArgumentException wrong) {
-                    throw new UsageException(where + ": " + sentence(wrong.getMessage()));
                 }
+            } catch (NotationException | IllegalArgumentException wrong) {
+                troubles.add(line + sentence(wrong.getMessage()));
+            }
+            if (columns.isEmpty()) {
+                break;
             }
         }
-        if (readings.isEmpty()) {
+        if (readings.isEmpty() && troubles.isEmpty()) {
             throw new UsageException(
                     place + " has no reading. Write a head with draw and dBA, and a line for each reading.");
         }
-        return readings;
+        return new Read(readings, troubles);
     }
 
     private static String sentence(String message) {
@@ -132,7 +149,7 @@ final class ReadingsTable {
         return capital.endsWith(".") ? capital : capital + ".";
     }
 
-    private static Map<String, Integer> columns(CSVRecord head, String where) throws NotationException {
+    private static Map<String, Integer> columns(CSVRecord head) throws NotationException {
         Map<String, Integer> columns = new HashMap<>();
         for (int i = 0; i < head.size(); i++) {
             String name = head.get(i).strip();
@@ -142,17 +159,17 @@ final class ReadingsTable {
             Optional<String> column =
                     COLUMNS.stream().filter(name::equalsIgnoreCase).findFirst();
             if (column.isEmpty()) {
-                throw new UsageException(where + ": No column is called \"" + name + "\". The columns are "
-                        + String.join(", ", COLUMNS) + ".");
+                throw new UsageException(
+                        "No column is called \"" + name + "\". The columns are " + String.join(", ", COLUMNS) + ".");
             }
             if (columns.put(column.get(), i) != null) {
-                throw new UsageException(where + ": Two columns are called \"" + name + "\". Take out one.");
+                throw new UsageException("Two columns are called \"" + name + "\". Take out one.");
             }
         }
         for (String needed : List.of(DRAW, LEVEL)) {
             if (!columns.containsKey(needed)) {
-                throw new UsageException(where + ": The head has no column \"" + needed
-                        + "\". The first line must name the" + " columns; draw and dBA must be among them.");
+                throw new UsageException("The head has no column \"" + needed + "\". The first line must name the"
+                        + " columns; draw and dBA must be among them.");
             }
         }
         return columns;

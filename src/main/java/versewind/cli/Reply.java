@@ -2,6 +2,8 @@ package versewind.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * What a command has to say and how it ended.
@@ -12,6 +14,8 @@ import java.io.StringWriter;
  * @param letters in which letters the results are written
  */
 public record Reply(int status, String results, String words, Letters letters) {
+
+    private static final int MOST_SENTENCES = 20;
 
     /** In which letters the results are written. */
     public enum Letters {
@@ -40,9 +44,29 @@ public record Reply(int status, String results, String words, Letters letters) {
         return new Reply(GOOD, results, "");
     }
 
+    /** It was done, and the results are for other programs. */
+    static Reply utf8(String results) {
+        return new Reply(GOOD, results, "", Letters.UTF_8);
+    }
+
+    /** A sentence on the standard error; nothing for an empty one. */
+    static String line(String sentence) {
+        return sentence.isEmpty() ? "" : "versewind: " + sentence + "\n";
+    }
+
+    /** It could not be done, for several reasons; the first of them are named, each after the place where it was found. */
+    static Reply bad(String place, List<String> sentences, String end) {
+        String some = sentences.stream()
+                .limit(MOST_SENTENCES)
+                .map(sentence -> line(place + sentence))
+                .collect(Collectors.joining());
+        int more = sentences.size() - MOST_SENTENCES;
+        return new Reply(BAD, "", some + (more > 0 ? line("And " + more + " more.") : "") + line(end));
+    }
+
     /** It could not be done. */
     static Reply bad(String sentence) {
-        return new Reply(BAD, "", "versewind: " + sentence + "\n");
+        return new Reply(BAD, "", line(sentence));
     }
 
     /** Something is wrong with the program itself. */

@@ -1,11 +1,11 @@
 package versewind.cli;
 
-import static versewind.cli.ReckonCommand.AIR;
-import static versewind.cli.ReckonCommand.DIRECTIVITY;
-import static versewind.cli.ReckonCommand.DISTANCE;
-import static versewind.cli.ReckonCommand.SURFACES;
-import static versewind.cli.ReckonCommand.TIME;
-import static versewind.cli.ReckonCommand.VOLUME;
+import static versewind.cli.CalcCommand.AIR;
+import static versewind.cli.CalcCommand.DIRECTIVITY;
+import static versewind.cli.CalcCommand.DISTANCE;
+import static versewind.cli.CalcCommand.SURFACES;
+import static versewind.cli.CalcCommand.TIME;
+import static versewind.cli.CalcCommand.VOLUME;
 
 import java.util.Arrays;
 import java.util.List;
@@ -21,12 +21,12 @@ final class RoomFigures {
 
     private RoomFigures() {}
 
-    static ComputedFigures of(Numbers numbers) throws NotationException {
+    static Figures of(Numbers numbers) throws NotationException {
         double volumeM3 = numbers.one(VOLUME);
         if (numbers.has(TIME) == numbers.has(SURFACES)) {
             throw new UsageException("A room needs either " + SURFACES + " or " + TIME + ".");
         }
-        ComputedFigures figures = new ComputedFigures(
+        Figures figures = new Figures(
                 "Sabine with the air as EN 12354-6:2003; Eyring 1930; Millington 1932; Schroeder and Kuttruff 1962;"
                         + " Barron's revised theory, Barron and Lee 1988");
         double timeS =
@@ -46,12 +46,12 @@ final class RoomFigures {
         return figures;
     }
 
-    private static double timed(ComputedFigures figures, double volumeM3, double timeS) {
+    private static double timed(Figures figures, double volumeM3, double timeS) {
         figures.with("absorption area", "absorptionM2", Reverberation.absorptionM2(volumeM3, timeS), 2, "m2");
         return timeS;
     }
 
-    private static double surfaces(ComputedFigures figures, double volumeM3, Numbers numbers) throws NotationException {
+    private static double surfaces(Figures figures, double volumeM3, Numbers numbers) throws NotationException {
         List<double[]> pairs = numbers.pairs(SURFACES);
         double[] areasM2 = pairs.stream().mapToDouble(pair -> pair[0]).toArray();
         double[] coefficients = pairs.stream().mapToDouble(pair -> pair[1]).toArray();
@@ -82,8 +82,7 @@ final class RoomFigures {
         return timeS;
     }
 
-    private static void at(
-            ComputedFigures figures, double distanceM, double volumeM3, double timeS, double directivity) {
+    private static void at(Figures figures, double distanceM, double volumeM3, double timeS, double directivity) {
         double absorptionM2 = Reverberation.absorptionM2(volumeM3, timeS);
         BarronRevisedTheory barron = BarronRevisedTheory.at(volumeM3, timeS, directivity, distanceM);
         figures.with(

@@ -3,9 +3,7 @@ package versewind.cli;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.ParseResult;
+import java.util.Optional;
 import versewind.organ.Names;
 import versewind.organ.NotationException;
 import versewind.sheet.Sheet;
@@ -13,12 +11,9 @@ import versewind.sheet.SheetHtml;
 import versewind.sheet.SheetOptions;
 import versewind.store.BadFile;
 import versewind.store.OpenPlan;
-import versewind.store.SaveOutcome;
 
 /** {@code versewind sheet PLAN}: what lies on the music desk. */
 final class SheetCommand {
-
-    static final String NAME = "sheet";
 
     private static final String FORMAT = "--format";
     private static final String OUTPUT = "--output";
@@ -29,87 +24,80 @@ final class SheetCommand {
 
     private SheetCommand() {}
 
-    /** What a sheet can be made as. */
+    /** The formats of a sheet. */
     private enum Format {
         TEXT,
         HTML
     }
 
-    static CommandSpec spec() {
-        CommandSpec spec = Options.command(
-                NAME,
-                "Makes the sheet for the music desk: for every verse what is drawn and what changes, how strong it is,"
-                        + " and cards for the pistons and for whoever pulls stops.");
-        spec.addPositional(Options.operand("PLAN", "A plan's file, or its name among the plans."));
-        spec.addOption(Options.valued(
-                FORMAT,
-                "FORMAT",
-                "text, 80 columns wide, or html, to print or to show. As the file's name ends, else text."));
-        spec.addOption(OptionSpec.builder("-o", OUTPUT)
-                .arity("1")
-                .paramLabel("FILE")
-                .type(String.class)
-                .description("Write to this file. It is replaced only if it is a sheet.")
-                .build());
-        spec.addOption(Options.flag("Set it large (html).", LARGE).build());
-        spec.addOption(Options.flag("After a hymn's first verse only what changes.", CHANGES)
-                .build());
-        spec.addOption(Options.flag("With two steps stronger and two softer for every verse.", LADDER)
-                .build());
-        spec.addOption(Options.flag("Nothing but ASCII (text).", ASCII).build());
-        return Options.withExitStatus(spec, "A verse wants attention.");
+    static Command command() {
+        return Command.of(
+                        Subcommand.SHEET,
+                        "Makes the sheet for the music desk: for every verse what is drawn and what changes, how"
+                                + " strong it is, and cards for the pistons and for whoever pulls stops.",
+                        SheetCommand::run)
+                .operand("PLAN", Command.PLAN)
+                .option(
+                        FORMAT,
+                        "FORMAT",
+                        "text, 80 columns wide, or html, to print or to show. As the file's name ends, else text.")
+                .option("-o " + OUTPUT, "FILE", "Write to this file. It is replaced only if it is a sheet.")
+                .flag(LARGE, "Set it large (html).")
+                .flag(CHANGES, "After a hymn's first verse only what changes.")
+                .flag(LADDER, "With two steps stronger and two softer for every verse.")
+                .flag(ASCII, "Nothing but ASCII (text).")
+                .statuses()
+                .examples("versewind sheet harvest-festival -o harvest.html");
     }
 
-    static Reply run(ParseResult typed, Commands commands) throws BadFile, NotationException {
+    private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
         Format format = format(typed);
-        OpenPlan open = commands.library().openPlan(Options.operand(typed));
+        OpenPlan open = commands.library().openPlan(typed.operand());
         Sheet sheet = Sheet.of(open.plan(), open.organ().sound(), wishes(typed));
-        int status = sheet.wantsAttention() ? Reply.WANTS_ATTENTION : Reply.GOOD;
         String words = AssessCommand.unsavedWork(open, "on the sheet");
-        if (!typed.hasMatchedOption(OUTPUT)) {
-            return new Reply(status, made(sheet, format, lettering(typed, commands.lettering())), words);
+        Optional<String> name = typed.value(OUTPUT);
+        CharsetFallback letters = new CharsetFallback(
+                typed.has(ASCII)
+                        ? StandardCharsets.US_ASCII
+                        : name.isPresent()
+                                ? StandardCharsets.UTF_8
+                                : commands.environment().charset());
+        String text = text(sheet, format, letters);
+        if (name.isEmpty()) {
+            return new Reply(Reply.GOOD, text, words);
         }
-        String name = typed.matchedOptionValue(OUTPUT, "");
-        Path file = OutputFile.of(name, commands.surroundings().workingFolder());
-        String text = made(sheet, format, lettering(typed, new CharsetFallback(StandardCharsets.UTF_8)));
-        SaveOutcome outcome = commands.library().saveMade(file, text, mark(format));
-        if (outcome instanceof SaveOutcome.Saved) {
-            return new Reply(status, "", words + "versewind: The sheet is written to " + name + ".\n");
-        }
-        String why = outcome instanceof SaveOutcome.NotSaved notSaved
-                ? notSaved.why()
-                : "Somebody else has just changed it. Try again.";
-        return Reply.bad("The sheet is not written to " + name + ": " + why);
+        Path file = commands.newFile(name.get());
+        Commands.requireSaved(
+                commands.library().saveMade(file, text, mark(format)),
+                "The sheet is not written to " + name.get() + ": ",
+                "The sheet is not written to " + name.get() + ": Somebody else has just changed it. Try again.");
+        return new Reply(Reply.GOOD, "", words + Reply.line("The sheet is written to " + name.get() + "."));
     }
 
-    private static SheetOptions wishes(ParseResult typed) {
+    private static SheetOptions wishes(Typed typed) {
         return new SheetOptions(
-                typed.hasMatchedOption(LARGE) ? SheetOptions.Type.LARGE : SheetOptions.Type.USUAL,
-                typed.hasMatchedOption(CHANGES) ? SheetOptions.Content.CHANGES : SheetOptions.Content.WHOLE,
-                typed.hasMatchedOption(LADDER) ? SheetOptions.Steps.SHOWN : SheetOptions.Steps.LEFT_OUT);
+                typed.has(LARGE) ? SheetOptions.Type.LARGE : SheetOptions.Type.USUAL,
+                typed.has(CHANGES) ? SheetOptions.Content.CHANGES : SheetOptions.Content.WHOLE,
+                typed.has(LADDER) ? SheetOptions.Steps.SHOWN : SheetOptions.Steps.LEFT_OUT);
     }
 
-    private static Format format(ParseResult typed) throws NotationException {
-        if (!typed.hasMatchedOption(FORMAT)) {
-            String file = typed.matchedOptionValue(OUTPUT, "");
+    private static Format format(Typed typed) throws NotationException {
+        if (!typed.has(FORMAT)) {
+            String file = typed.value(OUTPUT).orElse("");
             return file.matches("(?i).*\\.html?") ? Format.HTML : Format.TEXT;
         }
-        List<Format> formats = List.of(Format.values());
         Names names = new Names("A sheet has no format", "The formats are", List.of("text", "html"));
-        return formats.get(names.find(typed.matchedOptionValue(FORMAT, "")));
+        return Format.values()[names.find(typed.value(FORMAT).orElse(""))];
     }
 
-    private static CharsetFallback lettering(ParseResult typed, CharsetFallback usual) {
-        return typed.hasMatchedOption(ASCII) ? new CharsetFallback(StandardCharsets.US_ASCII) : usual;
-    }
-
-    private static String made(Sheet sheet, Format format, CharsetFallback lettering) {
+    private static String text(Sheet sheet, Format format, CharsetFallback letters) {
         return switch (format) {
-            case TEXT -> SheetText.of(sheet, lettering);
+            case TEXT -> SheetText.of(sheet, letters);
             case HTML -> SheetHtml.of(sheet);
         };
     }
 
+    /** What stands in every sheet of a format, so that a sheet can be told from other files. */
     private static String mark(Format format) {
         return switch (format) {
             case TEXT -> SheetText.MADE_BY;

@@ -1,30 +1,26 @@
 package versewind.cli;
 
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
+import versewind.organ.NotationException;
 import versewind.store.BadFile;
-import versewind.store.Library;
 import versewind.workshop.TradeList;
 
 /** {@code versewind show}: the stop list of an instrument, as the trade prints it. */
 final class ShowCommand {
 
-    static final String NAME = "show";
-
     private ShowCommand() {}
 
-    static CommandSpec spec() {
-        CommandSpec spec = Options.command(
-                NAME,
-                "Prints the stop list of an instrument the trade's way, and below it what a list cannot tell: the"
-                        + " room, trims, breaks. read-stops makes the same instrument of it again.");
-        spec.addPositional(
-                Options.operand("INSTRUMENT", "Its name in the library, or a file: \"instruments/x.json\"."));
-        return Options.withExitStatus(spec);
+    static Command command() {
+        return Command.of(
+                        Subcommand.SHOW,
+                        "Prints the stop list of an instrument the trade's way, and below it what a list cannot tell:"
+                                + " the room, trims, breaks. read-stops makes the same instrument of it again.",
+                        ShowCommand::run)
+                .operand("INSTRUMENT", "Its name in the library, or a file: \"instruments/x.json\".")
+                .statuses()
+                .examples("versewind show st-tethwin > st-tethwin.txt");
     }
 
-    static Reply run(ParseResult typed, Library library) throws BadFile {
-        String text = TradeList.of(library.openInstrument(Options.operand(typed)));
-        return new Reply(Reply.GOOD, text, "", Reply.Letters.UTF_8);
+    private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
+        return Reply.utf8(TradeList.of(commands.library().openInstrument(typed.operand())));
     }
 }

@@ -1,12 +1,12 @@
 package versewind.cli;
 
-import static versewind.cli.ReckonCommand.BANDS;
-import static versewind.cli.ReckonCommand.FIELD;
-import static versewind.cli.ReckonCommand.IMPORTANCE;
-import static versewind.cli.ReckonCommand.LEVELS;
-import static versewind.cli.ReckonCommand.NOISE;
-import static versewind.cli.ReckonCommand.TARGET;
-import static versewind.cli.ReckonCommand.THRESHOLD;
+import static versewind.cli.CalcCommand.BANDS;
+import static versewind.cli.CalcCommand.FIELD;
+import static versewind.cli.CalcCommand.IMPORTANCE;
+import static versewind.cli.CalcCommand.LEVELS;
+import static versewind.cli.CalcCommand.NOISE;
+import static versewind.cli.CalcCommand.TARGET;
+import static versewind.cli.CalcCommand.THRESHOLD;
 
 import java.util.Arrays;
 import java.util.List;
@@ -29,7 +29,7 @@ final class SpectrumFigures {
 
     private SpectrumFigures() {}
 
-    static ComputedFigures loudness(Numbers numbers) throws NotationException {
+    static Figures loudness(Numbers numbers) throws NotationException {
         double[] levelsDb = numbers.thirdOctaves(LEVELS);
         double[] power = Arrays.stream(levelsDb).map(ThirdOctaves::power).toArray();
         int field = new Names("There is no field", "The fields are", FIELDS).find(numbers.or(FIELD, FIELDS.get(0)));
@@ -37,7 +37,7 @@ final class SpectrumFigures {
         loudness.compute(levelsDb);
         double[] core = new double[StationaryLoudness.CORE_BANDS];
         Arrays.setAll(core, loudness::core);
-        return new ComputedFigures("IEC 61672-1:2013 (A and C); ISO 532-1:2017, stationary (sone and phon)")
+        return new Figures("IEC 61672-1:2013 (A and C); ISO 532-1:2017, stationary (sone and phon)")
                 .with("level", "db", ThirdOctaves.levelDb(Arrays.stream(power).sum()), 1, "dB")
                 .with("A-weighted", "dbA", ThirdOctaves.dbA(power), 1, "dB(A)")
                 .with("C-weighted", "dbC", ThirdOctaves.dbC(power), 1, "dB(C)")
@@ -48,7 +48,7 @@ final class SpectrumFigures {
                 .with("specificSonePerBark", loudness.specific());
     }
 
-    static ComputedFigures audibility(Numbers numbers) throws NotationException {
+    static Figures audibility(Numbers numbers) throws NotationException {
         AudibilityProcedure procedure = procedure(numbers);
         double[] nothing = new double[procedure.bands()];
         Arrays.fill(nothing, Double.NEGATIVE_INFINITY);
@@ -59,8 +59,7 @@ final class SpectrumFigures {
                 numbers.has(NOISE) ? spectrumDb(numbers, NOISE, procedure) : nothing);
         Optional<double[]> importance = importance(numbers, procedure);
         double index = importance.map(audibility::index).orElseGet(audibility::index);
-        ComputedFigures figures = new ComputedFigures(
-                        "ANSI S3.5-1997, " + procedure.word() + " procedure. It was made for speech")
+        Figures figures = new Figures("ANSI S3.5-1997, " + procedure.word() + " procedure. It was made for speech")
                 .with("speech intelligibility index", "index", index, 4, "")
                 .with("as a margin", "marginDb", BandAudibility.marginDb(index), 1, "dB")
                 .heads("Hz", "masking", "internal", "disturb.", "K", "L");

@@ -1,7 +1,7 @@
 package versewind.cli;
 
-import static versewind.cli.ReckonCommand.FEET;
-import static versewind.cli.ReckonCommand.PARTS;
+import static versewind.cli.CalcCommand.FEET;
+import static versewind.cli.CalcCommand.PARTS;
 
 import java.util.List;
 import versewind.acoustics.NoiseDose;
@@ -14,17 +14,23 @@ import versewind.rules.Caution;
 /** What a day does to the ears, and what a footage sounds. */
 final class TradeFigures {
 
+    private static final int MINUTES_A_DAY = 24 * 60;
     private static final int BOTTOM_C = 36;
     private static final int MIDDLE_C = 60;
 
     private TradeFigures() {}
 
-    static ComputedFigures dose(Numbers numbers) throws NotationException {
+    static Figures dose(Numbers numbers) throws NotationException {
         List<Exposure> day = numbers.pairs(PARTS).stream()
                 .map(pair -> new Exposure(pair[0], pair[1]))
                 .toList();
+        double minutes = day.stream().mapToDouble(Exposure::minutes).sum();
+        if (minutes > MINUTES_A_DAY) {
+            throw new UsageException("A day has " + MINUTES_A_DAY + " minutes, and these parts have "
+                    + LevelText.whole(minutes) + ". Leave some out.");
+        }
         double dayDba = NoiseDose.dayLevelDbA(day);
-        ComputedFigures figures = new ComputedFigures(
+        Figures figures = new Figures(
                         "NIOSH publication 98-126 (1998); ISO 9612:2009; directive 2003/10/EC. " + Caution.DEFERENCE)
                 .with("share of NIOSH's daily dose", "nioshPercent", 100 * NoiseDose.nioshShare(day), 1, "%")
                 .with("level over a day of 8 hours", "dayDbA", dayDba, 1, "dB(A)")
@@ -51,13 +57,13 @@ final class TradeFigures {
         };
     }
 
-    static ComputedFigures pitch(Numbers numbers) throws NotationException {
+    static Figures pitch(Numbers numbers) throws NotationException {
         String typed = numbers.needed(FEET).strip();
         Footage footage = Footage.parse(typed)
                 .orElseThrow(
                         () -> new UsageException("\"" + typed + "\" is no footage. Write it like 8 or \"2 2/3\"."));
         double semitones = footage.semitones();
-        return new ComputedFigures("ISO 16:1975 (a1 = 440 Hz) and the harmonic series")
+        return new Figures("ISO 16:1975 (a1 = 440 Hz) and the harmonic series")
                 .with("footage", "feet", footage.toString())
                 .with("harmonic of 8 ft", "harmonic", footage.harmonic(), 3, "")
                 .with("at the bottom C", "bottomCHz", footage.frequencyHz(BOTTOM_C), 4, "Hz")

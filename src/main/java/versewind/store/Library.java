@@ -1,5 +1,6 @@
 package versewind.store;
 
+import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,6 +63,27 @@ public final class Library {
     /** Where plans go that are no longer wanted. */
     public Bin bin() {
         return bin;
+    }
+
+    /**
+     * Puts a copy of a plan's file into the bin, for when it is written over.
+     *
+     * @return where the copy lies
+     */
+    public Path keepCopy(OpenPlan open) throws BadFile {
+        byte[] bytes = FileBytes.read(disk, open.path());
+        String name = open.path().getFileName().toString().replaceFirst("\\.json$", "");
+        Path copy = binned.path(binned.freeId(name));
+        try {
+            disk.makeFolder(copy.toAbsolutePath().getParent());
+        } catch (IOException trouble) {
+            throw BadFile.whole(copy, "the folder of the bin could not be made", SafeFile.sentence(trouble));
+        }
+        SaveOutcome outcome = safe.save(copy, bytes, Fingerprint.NO_FILE::equals, SafeFile.Durability.FORCED);
+        if (outcome instanceof SaveOutcome.NotSaved failed) {
+            throw BadFile.whole(copy, "the plan as it was could not be kept", failed.why());
+        }
+        return copy;
     }
 
     /** Gives a saved plan another title, and its file the name that goes with it. */

@@ -1,0 +1,257 @@
+package versewind.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import versewind.plan.Feedback;
+import versewind.plan.Hymn;
+import versewind.plan.Mode;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.rules.Advice;
+import versewind.rules.Assessment;
+import versewind.rules.Caution;
+import versewind.rules.Finding;
+import versewind.rules.Mend;
+import versewind.rules.NoiseExposure;
+import versewind.rules.Touch;
+import versewind.sound.Dynamic;
+import versewind.sound.EarSeats;
+import versewind.sound.Estimate;
+import versewind.sound.OrganSound;
+import versewind.store.OpenPlan;
+
+/** The assessment of a plan: a table for every hymn with what was found and how to play it, a summary, cautions. */
+record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears, Advice advice, List<Finding> findings)
+        implements Report {
+
+    private static final String HEADS_ABOVE =
+            "                                 organ        sung margin                    lag";
+    private static final String HEADS =
+            "verse   mode          singing     dB(A)       dB(A)     dB verdict            ms";
+    private static final int[] COLUMNS = {7, 13, 10, -6, 3, -6, -6, 17, -3};
+    private static final int TITLE = 24;
+    private static final int LABEL = 7;
+
+    AssessmentReport {
+        findings = List.copyOf(findings);
+    }
+
+    static AssessmentReport of(OpenPlan open, OrganSound sound) {
+        Assessment assessment = Assessment.of(open.plan(), sound);
+        Advice advice = Advice.on(sound);
+        return new AssessmentReport(
+                open,
+                assessment,
+                NoiseExposure.of(open.plan(), assessment, new EarSeats(sound)),
+                advice,
+                advice.findings(open.plan()));
+    }
+
+    boolean wantsAttention() {
+        return !assessment.wantingAttention().isEmpty();
+    }
+
+    private Plan plan() {
+        return open.plan();
+    }
+
+    @Override
+    public void print(Page page) {
+        page.heading(plan().heading(), open.instrument());
+        page.line(Page.people(plan().heading().people()) + " expected");
+        for (int hymn = 0; hymn < assessment.hymns().size(); hymn++) {
+            hymn(page, assessment.hymns().get(hymn), hymn);
+        }
+        page.blank();
+        page.paragraph(summary(page));
+        long silenced = findings.stream().filter(Finding::isSilenced).count();
+        if (silenced > 0) {
+            page.paragraph(silenced + (silenced == 1 ? " finding is" : " findings are") + " silenced in the plan.");
+        }
+        page.paragraph(Caution.ESTIMATE);
+        Caution.room(open.instrument().room()).ifPresent(page::paragraph);
+        Caution.hearing(assessment.loudestDba()).ifPresent(page::paragraph);
+        ears.words().ifPresent(page::paragraph);
+    }
+
+    private void hymn(Page page, Assessment.OfHymn of, int hymn) {
+        page.hymn(of.hymn());
+        if (of.verses().isEmpty()) {
+            return;
+        }
+        page.line(HEADS_ABOVE);
+        page.line(HEADS);
+        of.verses().forEach(verse -> page.row(COLUMNS, cells(verse)));
+        said(page, "steps", "From verse to verse, in dB: ", of, AssessmentReport::step);
+        said(page, "heard", "After the service: ", of, AssessmentReport::heard);
+        findings.stream()
+                .filter(finding -> finding.place().hymn() == hymn && !finding.isSilenced())
+                .forEach(finding -> finding(page, finding));
+        playing(page, hymn);
+    }
+
+    private static String[] cells(Assessment.OfVerse of) {
+        Verse verse = of.verse();
+        Estimate estimate = of.estimate();
+        boolean isSung = verse.isSung();
+        return new String[] {
+            verse.label(),
+            isSung || verse.mode() == Mode.MELODY_SOLOED ? verse.mode().word() : LevelText.NONE,
+            isSung ? verse.singing().word() : LevelText.NONE,
+            LevelText.whole(estimate.organDba(), estimate.plusMinus().organDb()),
+            estimate.dynamic().map(Dynamic::word).orElse(""),
+            LevelText.whole(estimate.singersDba(), estimate.plusMinus().singersDb()),
+            LevelText.signed(estimate.margin()),
+            (of.wantsAttention() ? "!" : " ") + estimate.margin().words(),
+            isSung ? LevelText.whole(estimate.lagMs()) : LevelText.NONE
+        };
+    }
+
+    /** What there is to say of some of the verses, in one paragraph. */
+    private static void said(
+            Page page,
+            String head,
+            String start,
+            Assessment.OfHymn of,
+            Function<Assessment.OfVerse, Optional<String>> words) {
+        String all = of.verses().stream()
+                .flatMap(verse -> words.apply(verse).map(each -> verse.verse().label() + " " + each).stream())
+                .collect(Collectors.joining(", "));
+        if (!all.isEmpty()) {
+            page.hanging(page.left(head, LABEL) + "  ", start + all + ".");
+        }
+    }
+
+    private static Optional<String> step(Assessment.OfVerse of) {
+        return of.step()
+                .map(step -> LevelText.signed(OptionalDouble.of(step.db())) + LevelText.plusMinus(step.plusMinusDb()));
+    }
+
+    private static Optional<String> heard(Assessment.OfVerse of) {
+        return of.verse().answer().map(answer -> answer.heard().word() + " (" + Page.people(answer.present()) + ")");
+    }
+
+    private void finding(Page page, Finding finding) {
+        String mend = finding.mend().map(Mend::words).map(words -> " " + words).orElse("");
+        page.hanging(
+                page.left(assessment.at(finding.place()).verse().label(), LABEL) + "  ",
+                finding.severity().word() + ": " + finding.sentence() + mend);
+    }
+
+    /** How to touch the keys and how long to breathe: each sentence once, after the verses that it is about. */
+    private void playing(Page page, int hymn) {
+        Map<String, List<String>> touches = new LinkedHashMap<>();
+        Map<String, List<String>> times = new LinkedHashMap<>();
+        for (VersePlace place : ReportFields.places(plan(), hymn)) {
+            Touch touch = advice.touch(plan(), place);
+            String label = assessment.at(place).verse().label();
+            gather(touches, touch.sentence(), label);
+            times.putIfAbsent(touch.breath(), new ArrayList<>());
+            touch.lag().ifPresent(lag -> gather(times, lag, label));
+        }
+        groups(page, "touch", touches);
+        groups(page, "time", times);
+    }
+
+    private static void gather(Map<String, List<String>> groups, String sentence, String label) {
+        groups.computeIfAbsent(sentence, any -> new ArrayList<>()).add(label);
+    }
+
+    private static void groups(Page page, String head, Map<String, List<String>> groups) {
+        String start = head;
+        for (Map.Entry<String, List<String>> group : groups.entrySet()) {
+            String labels = group.getValue().isEmpty() ? "" : String.join(", ", group.getValue()) + ": ";
+            page.hanging(page.left(start, LABEL) + "  ", labels + group.getKey());
+            start = "";
+        }
+    }
+
+    private String summary(Page page) {
+        List<VersePlace> places = assessment.wantingAttention();
+        if (assessment.hymns().stream().allMatch(hymn -> hymn.verses().isEmpty())) {
+            return "There is no verse yet.";
+        }
+        if (places.isEmpty()) {
+            return cautions(page);
+        }
+        String those = places.stream()
+                .map(place -> name(page, place) + " "
+                        + assessment.at(place).estimate().margin().verdict().word())
+                .collect(Collectors.joining(", "));
+        return places.size() + (places.size() == 1 ? " verse wants" : " verses want") + " attention: " + those + ".";
+    }
+
+    private String cautions(Page page) {
+        List<Finding> cautions =
+                findings.stream().filter(Finding::isStandingCaution).toList();
+        if (cautions.isEmpty()) {
+            return "No verse wants attention.";
+        }
+        String those = cautions.stream()
+                .map(caution ->
+                        name(page, caution.place()) + " " + caution.rule().word())
+                .collect(Collectors.joining(", "));
+        return "The leads are well, but " + cautions.size()
+                + (cautions.size() == 1 ? " caution stands: " : " cautions stand: ") + those + ".";
+    }
+
+    private String name(Page page, VersePlace place) {
+        Hymn hymn = assessment.hymns().get(place.hymn()).hymn();
+        String called = hymn.number().isBlank() ? page.shortened(hymn.title(), TITLE) : hymn.number();
+        return called + " " + assessment.at(place).verse().label();
+    }
+
+    /**
+     * The plan, and for every verse how it is played, how much louder it is than the verse before ("step"), what was said
+     * of it ("heard", "present"; null where nothing was), what the service means for the ears, and what was found.
+     */
+    @Override
+    public Json json() {
+        return ReportFields.heading(plan())
+                .with(ReportFields.hymns(plan(), this::verse))
+                .put(
+                        "ears",
+                        new Json()
+                                .put("minutes", ears.minutes(), 1)
+                                .put("organist", ears.organist().map(AssessmentReport::seat))
+                                .put("choir", ears.choir().map(AssessmentReport::seat)))
+                .list("findings", findings, finding -> ReportFields.finding(plan(), finding));
+    }
+
+    private Json verse(VersePlace place) {
+        Assessment.OfVerse of = assessment.at(place);
+        Optional<Feedback> answer = of.verse().answer();
+        return ReportFields.verse(of.verse())
+                .with(ReportFields.levels(of.estimate()))
+                .put(
+                        "step",
+                        of.step()
+                                .map(step ->
+                                        ReportFields.level("db", OptionalDouble.of(step.db()), step.plusMinusDb())))
+                .put("heard", answer.map(each -> each.heard().word()))
+                .put("present", answer.map(Feedback::present))
+                .put("touch", ReportFields.touch(advice.touch(plan(), place)));
+    }
+
+    /**
+     * A seat: its distance in m, the mean level and its standard deviation in dB, the share of NIOSH's daily dose in
+     * percent, and the level over a day of 8 hours.
+     */
+    private static Json seat(NoiseExposure.Seat seat) {
+        return new Json()
+                .put("distanceM", seat.distanceM(), 1)
+                .put("dbA", seat.levelDba(), 1)
+                .put("plusMinusDb", seat.plusMinusDb(), 1)
+                .put("nioshPercent", 100 * seat.share(), 1)
+                .put("leastPercent", 100 * seat.leastShare(), 1)
+                .put("mostPercent", 100 * seat.mostShare(), 1)
+                .put("dayDbA", seat.dayDba(), 1);
+    }
+}

@@ -1,0 +1,202 @@
+package versewind.cli;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.ChurchYear;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.rules.Figure;
+import versewind.rules.Finding;
+import versewind.rules.Mend;
+import versewind.rules.Touch;
+import versewind.sound.Dynamic;
+import versewind.sound.Estimate;
+import versewind.sound.Margin;
+import versewind.sound.Verdict;
+
+/**
+ * The fields that several reports have in common in JSON.
+ *
+ * <p>Levels in dB and dB(A), loudness in sone and phon, lags in ms, all with one decimal; null where nothing sounds.
+ */
+final class ReportFields {
+
+    private ReportFields() {}
+
+    /** A plan: its title, its date and what that is in the church's year, the id of its instrument, the people expected. */
+    static Json heading(Plan plan) {
+        return new Json()
+                .put("plan", plan.heading().title())
+                .with(date(plan.heading().date()))
+                .put("instrument", plan.instrument())
+                .put("people", plan.heading().people());
+    }
+
+    /** A date ("date"), and the day of the church's year ("day"); null where there is none. */
+    static Json date(Optional<LocalDate> date) {
+        return new Json()
+                .put("date", date.map(Object::toString))
+                .put("day", date.flatMap(ChurchYear::day).map(day -> new Json()
+                        .put("season", day.season().word())
+                        .put("name", day.name())
+                        .put("also", day.also())
+                        .put("occasion", day.occasion().word())));
+    }
+
+    /** The hymns of a plan, each with its verses ("hymns"). */
+    static Json hymns(Plan plan, Function<VersePlace, Json> verse) {
+        return new Json()
+                .list("hymns", IntStream.range(0, plan.hymns().size()).boxed().toList(), hymn -> new Json()
+                        .put("number", plan.hymns().get(hymn).number())
+                        .put("title", plan.hymns().get(hymn).title())
+                        .list("verses", places(plan, hymn), verse));
+    }
+
+    /** The places of the verses of a hymn. */
+    static List<VersePlace> places(Plan plan, int hymn) {
+        return IntStream.range(0, plan.hymns().get(hymn).verses().size())
+                .mapToObj(verse -> new VersePlace(hymn, verse))
+                .toList();
+    }
+
+    static Json verse(Verse verse) {
+        return new Json()
+                .put("label", verse.label())
+                .put("kind", verse.kind().word())
+                .put("mode", verse.mode().word());
+    }
+
+    /** What a registration sounds like. */
+    static Json levels(Estimate estimate) {
+        Margin margin = estimate.margin();
+        return new Json()
+                .put(
+                        "organ",
+                        level("dbA", estimate.organDba(), estimate.plusMinus().organDb())
+                                .put("sone", estimate.isSilent() ? Double.NaN : estimate.sone(), 1)
+                                .put("phon", estimate.phon(), 1)
+                                .put("dynamic", estimate.dynamic().map(Dynamic::word)))
+                .put(
+                        "singers",
+                        level("dbA", estimate.singersDba(), estimate.plusMinus().singersDb())
+                                .put("count", estimate.singers()))
+                .put(
+                        switch (margin.kind()) {
+                            case LEAD, ORGAN_ALONE -> "lead";
+                            case VOICE -> "voice";
+                            case SOLO_LINE -> "soloLine";
+                        },
+                        level("db", margin.db(), margin.plusMinusDb().orElse(0))
+                                .put("verdict", margin.verdict().word())
+                                .list("maybe", margin.perhaps(), Verdict::word))
+                .put("lagMs", estimate.lagMs(), 1);
+    }
+
+    /** A level with one standard deviation in whole dB. */
+    static Json level(String name, OptionalDouble level, double plusMinusDb) {
+        return new Json().put(name, level, 1).put("plusMinus", level.isPresent() ? plusMinusDb : Double.NaN, 0);
+    }
+
+    /** How the keys are touched. */
+    static Json touch(Touch touch) {
+        return new Json()
+                .put("manner", touch.manner().word())
+                .put("holdBeats", touch.holdBeats(), 3)
+                .put("breathBeats", touch.breathBeats())
+                .put("lagBeats", touch.lagBeats(), 2)
+                .put("sentence", touch.sentence())
+                .put("breath", touch.breath())
+                .put("lag", touch.lag());
+    }
+
+    /** A finding; places count hymns and verses from 0. */
+    static Json finding(Plan plan, Finding finding) {
+        VersePlace place = finding.place();
+        Json numbers = new Json();
+        for (Figure figure : finding.numbers()) {
+            int decimals = figure.unit().decimals();
+            numbers.put(figure.name(), figure.value(), decimals);
+            figure.plusMinusDb().ifPresent(db -> numbers.put(figure.name() + "PlusMinus", db, decimals));
+        }
+        return new Json()
+                .put("severity", finding.severity().word())
+                .put("rule", finding.rule().word())
+                .put(
+                        "place",
+                        new Json()
+                                .put("hymn", place.hymn())
+                                .put("verse", place.verse())
+                                .put(
+                                        "label",
+                                        plan.hymns()
+                                                .get(place.hymn())
+                                                .verses()
+                                                .get(place.verse())
+                                                .label()))
+                .put("numbers", numbers)
+                .put("sentence", finding.sentence())
+                .put("mend", finding.mend().map(Mend::words))
+                .putIfPresent("silenced", finding.silence());
+    }
+
+    /** What hands and feet play, and where. */
+    static Json hands(Instrument organ, HandsAndFeet hands) {
+        return new Json()
+                .put("hands", hands.layout().word())
+                .put("right", organ.divisionNames().get(hands.right()))
+                .put("left", organ.divisionNames().get(hands.left()));
+    }
+
+    /** What is drawn, in the fields of a plan's file: "drawn", "couplers", "boxes", "tremulants". */
+    static Json drawn(Instrument organ, Registration drawn) {
+        Json stops = new Json();
+        for (int index = 0; index < organ.divisions().size(); index++) {
+            int division = index;
+            List<String> here = drawn.stops().stream()
+                    .mapToObj(organ.stops()::get)
+                    .filter(placed -> placed.division() == division)
+                    .map(placed -> placed.name().label())
+                    .toList();
+            stops.putIfPresent(organ.divisionNames().get(division), some(here));
+        }
+        Json boxes = boxes(organ, drawn);
+        return new Json()
+                .put("drawn", stops)
+                .putIfPresent("couplers", some(couplers(organ, drawn)))
+                .putIfPresent("boxes", boxes.isEmpty() ? Optional.empty() : Optional.of(boxes))
+                .putIfPresent(
+                        "tremulants",
+                        some(drawn.tremulants().stream()
+                                .mapToObj(organ.tremulantNames()::get)
+                                .toList()));
+    }
+
+    private static Optional<List<String>> some(List<String> names) {
+        return Optional.of(names).filter(each -> !each.isEmpty());
+    }
+
+    static List<String> couplers(Instrument organ, Registration drawn) {
+        return drawn.couplers().stream().mapToObj(organ.couplerNames()::get).toList();
+    }
+
+    /** The position of every box. */
+    static Json boxes(Instrument organ, Registration drawn) {
+        Json boxes = new Json();
+        for (int division = 0; division < organ.divisions().size(); division++) {
+            if (organ.divisions().get(division).isEnclosed()) {
+                boxes.put(
+                        organ.divisionNames().get(division),
+                        drawn.boxes().get(division).word());
+            }
+        }
+        return boxes;
+    }
+}

@@ -1,0 +1,147 @@
+package versewind.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import versewind.organ.Instrument;
+import versewind.organ.RegistrationText;
+import versewind.plan.Hymn;
+import versewind.plan.Plan;
+import versewind.plan.VersePlace;
+import versewind.proposal.Proposal;
+import versewind.proposal.ScorePart;
+import versewind.proposal.ServiceProposal;
+import versewind.store.OpenPlan;
+
+/** What is proposed for every verse of some hymns, and what it costs together. */
+record ServiceProposalReport(OpenPlan open, List<Integer> hymns, ServiceProposal found) implements Report {
+
+    private static final int LABEL = 7;
+    private static final int WHERE = 12;
+    private static final double WORTH_A_LINE = 0.05;
+
+    @Override
+    public void print(Page page) {
+        page.heading(open.plan().heading(), open.instrument());
+        for (int hymn : hymns) {
+            page.hymn(open.plan().hymns().get(hymn));
+            ReportFields.places(open.plan(), hymn).forEach(place -> verse(page, place));
+        }
+        page.blank();
+        page.paragraph(format(
+                "Together %.2f points, the lower the better; verse by verse it would be %.2f.",
+                found.cost(), found.greedyCost()));
+        if (found.cost() - found.bound() >= WORTH_A_LINE) {
+            page.paragraph(format("No choice of the same candidates has less than %.2f.", found.bound()));
+        }
+        int generals = open.instrument().pistons().generals();
+        if (generals > 0) {
+            page.paragraph(found.pistons() + " of " + generals + " general pistons are set.");
+        }
+    }
+
+    private static String format(String format, Object... numbers) {
+        return String.format(Locale.ROOT, format, numbers);
+    }
+
+    private Optional<ServiceProposal.OfVerse> at(VersePlace place) {
+        return found.verses().stream()
+                .filter(each -> each.place().equals(place))
+                .findFirst();
+    }
+
+    private void verse(Page page, VersePlace place) {
+        String head = page.left(
+                        open.plan()
+                                .hymns()
+                                .get(place.hymn())
+                                .verses()
+                                .get(place.verse())
+                                .label(),
+                        LABEL)
+                + "  ";
+        Optional<ServiceProposal.OfVerse> of = at(place);
+        if (of.isEmpty()) {
+            page.line(head + "nothing is proposed");
+            return;
+        }
+        String piston = of.get().piston().isBlank() ? "" : of.get().piston() + ": ";
+        page.hanging(head, piston + of.get().proposal().why());
+        drawn(page, " ".repeat(LABEL + 2), open.instrument(), of.get().proposal());
+    }
+
+    /** What is drawn, and where the hands play. */
+    static void drawn(Page page, String indent, Instrument instrument, Proposal proposal) {
+        for (RegistrationText.Part part : new RegistrationText(instrument).parts(proposal.registration())) {
+            page.hanging(indent + page.left(part.where(), WHERE), part.text());
+        }
+        page.hanging(indent + page.left("hands", WHERE), Page.hands(instrument, proposal.hands()));
+    }
+
+    @Override
+    public Json json() {
+        return heading(open.plan())
+                .put("cost", found.cost(), 3)
+                .put("bound", found.bound(), 3)
+                .put("greedyCost", found.greedyCost(), 3)
+                .put("pistons", found.pistons())
+                .put("unsearched", found.unsearched())
+                .list("hymns", hymns, hymn -> hymn(open.plan(), hymn)
+                        .list("verses", ReportFields.places(open.plan(), hymn), this::verse));
+    }
+
+    private Json verse(VersePlace place) {
+        return verse(open.plan(), place)
+                .list(
+                        "proposals",
+                        at(place).stream().toList(),
+                        each -> proposal(open.instrument(), each.proposal(), each.piston()));
+    }
+
+    static Json heading(Plan plan) {
+        return new Json()
+                .put("plan", plan.heading().title())
+                .put("instrument", plan.instrument())
+                .put("people", plan.heading().people());
+    }
+
+    static Json hymn(Plan plan, int index) {
+        Hymn hymn = plan.hymns().get(index);
+        return new Json().put("place", index + 1).put("number", hymn.number()).put("title", hymn.title());
+    }
+
+    static Json verse(Plan plan, VersePlace place) {
+        return new Json()
+                .put("place", place.verse() + 1)
+                .with(ReportFields.verse(plan.hymns().get(place.hymn()).verses().get(place.verse())))
+                .put(
+                        "mood",
+                        plan.hymns()
+                                .get(place.hymn())
+                                .verses()
+                                .get(place.verse())
+                                .mood()
+                                .word());
+    }
+
+    static Json proposal(Instrument organ, Proposal proposal, String piston) {
+        Json points = new Json();
+        Json reasons = new Json();
+        for (ScorePart part : proposal.score().parts()) {
+            points.put(part.kind().word(), part.points(), 3);
+            reasons.put(part.kind().word(), part.sentence());
+        }
+        return new Json()
+                .list("draw", proposal.registration().stops().stream().boxed().toList(), stop -> new Json()
+                        .put("division", organ.stops().get(stop).name().division())
+                        .put("stop", organ.stops().get(stop).name().label()))
+                .put("couplers", ReportFields.couplers(organ, proposal.registration()))
+                .put("box", ReportFields.boxes(organ, proposal.registration()))
+                .with(ReportFields.hands(organ, proposal.hands()))
+                .putIfPresent("piston", Optional.of(piston).filter(each -> !each.isBlank()))
+                .put("score", proposal.score().points(), 3)
+                .put("parts", points)
+                .put("reasons", reasons)
+                .put("why", proposal.why());
+    }
+}

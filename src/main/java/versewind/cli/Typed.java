@@ -1,0 +1,70 @@
+package versewind.cli;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import picocli.CommandLine.ParseResult;
+import versewind.organ.Names;
+import versewind.organ.NotationException;
+
+/** The operands and options that were typed for a command. */
+record Typed(ParseResult result) {
+
+    /** The operand that stands for the standard input. */
+    static final String INPUT = "-";
+
+    /** The first operand; empty if none was typed. */
+    String operand() {
+        return operand(0).orElse("");
+    }
+
+    /** An operand, counted from 0. */
+    Optional<String> operand(int index) {
+        return Optional.ofNullable(result.matchedPositionalValue(index, (String) null));
+    }
+
+    boolean has(String option) {
+        return result.hasMatchedOption(option);
+    }
+
+    boolean wantsJson() {
+        return has(Command.JSON);
+    }
+
+    /** The value of an option. */
+    Optional<String> value(String option) {
+        return Optional.ofNullable(result.matchedOptionValue(option, (String) null));
+    }
+
+    /** The values of an option that can be typed several times. */
+    List<String> values(String option) {
+        return result.matchedOptionValue(option, List.<String>of());
+    }
+
+    /** The whole number of an option. */
+    OptionalInt whole(String option, int least, int most) throws UsageException {
+        return has(option) ? OptionalInt.of(whole(option, value(option).orElse(""), least, most)) : OptionalInt.empty();
+    }
+
+    /** A whole number within limits. */
+    static int whole(String option, String typed, int least, int most) throws UsageException {
+        boolean isWhole = typed.matches("[0-9]{1,9}");
+        if (!isWhole || Integer.parseInt(typed) < least || Integer.parseInt(typed) > most) {
+            throw new UsageException(
+                    option + " takes a whole number from " + least + " to " + most + ", not \"" + typed + "\".");
+        }
+        return Integer.parseInt(typed);
+    }
+
+    /** One of some values by its word, or another if the option was not typed. */
+    <T> T choice(String option, T[] values, Function<T, String> word, T otherwise) throws NotationException {
+        if (!has(option)) {
+            return otherwise;
+        }
+        Names names = new Names(
+                option + " cannot be", "It can be", Stream.of(values).map(word).toList());
+        return values[names.find(value(option).orElse(""))];
+    }
+}
