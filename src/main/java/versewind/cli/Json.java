@@ -103,7 +103,8 @@ final class Json {
 
     private static void quote(StringBuilder text, String string) {
         text.append('"');
-        for (char c : string.toCharArray()) {
+        for (int i = 0; i < string.length(); i++) {
+            char c = string.charAt(i);
             switch (c) {
                 case '"', '\\' -> text.append('\\').append(c);
                 case '\b' -> text.append("\\b");

@@ -28,7 +28,7 @@ class CommandsTest {
         Golden.check("help/sheet.txt", typed("sheet", "--help").results());
         Golden.check("help/estimate.txt", typed("estimate", "-h").results());
         Golden.check("help/read-stops.txt", typed("read-stops", "-h").results());
-        Golden.check("help/reckon.txt", typed("reckon", "--help").results());
+        Golden.check("help/calc.txt", typed("calc", "--help").results());
     }
 
     @ParameterizedTest
@@ -53,23 +53,25 @@ class CommandsTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "assess | versewind assess needs PLAN. See versewind assess --help.",
-                "estimate | versewind estimate needs --draw STOPS and INSTRUMENT. See versewind estimate --help.",
-                "estimate st-tethwin | versewind estimate needs --draw STOPS. See versewind estimate --help.",
-                "estimate st-tethwin --draw | versewind estimate needs --draw STOPS. See versewind estimate --help.",
-                "assess wedding --jsno | versewind assess has no option \"--jsno\"."
+                "assess | PLAN is missing. See versewind assess --help.",
+                "estimate | INSTRUMENT is missing. See versewind estimate --help.",
+                "estimate st-tethwin | --draw STOPS is missing. See versewind estimate --help.",
+                "estimate st-tethwin --draw | --draw STOPS is missing. See versewind estimate --help.",
+                "assess wedding --jsno | There is no option \"--jsno\"."
                         + " Did you mean \"--json\"? See versewind assess --help.",
-                "assess wedding easter | versewind assess has no use for \"easter\". See versewind assess --help.",
-                "desk | versewind desk needs PLAN. See versewind desk --help.",
+                "assess wedding easter | There is no use for \"easter\". See versewind assess --help.",
+                "desk | PLAN is missing. See versewind desk --help.",
                 "desk weding | plans: there is no \"weding\" here. Did you mean \"wedding\"?",
-                "desk wedding easter | versewind desk has no use for \"easter\". See versewind desk --help.",
-                "wedding easter | versewind has no use for \"easter\". See versewind --help.",
+                "desk wedding easter | There is no use for \"easter\". See versewind desk --help.",
+                "wedding easter | There is no use for \"easter\". See versewind --help.",
                 "wedding assess easter | \"wedding\" stands before the command assess. Write it after it.",
-                "--frobnicate | versewind has no option \"--frobnicate\"."
-                        + " It has \"--library\", \"--help\", \"--version\". See versewind --help.",
+                "--frobnicate | There is no option \"--frobnicate\"."
+                        + " The options are \"--library\", \"--help\", \"--version\". See versewind --help.",
                 "assess --json=yes wedding | option '--json' should be specified without 'yes' parameter."
                         + " See versewind assess --help.",
                 "assess weding | plans: there is no \"weding\" here. Did you mean \"wedding\"?",
+                "asess | There is no command \"asess\". Did you mean \"assess\"? See versewind --help.",
+                "asses wedding | There is no command \"asses\". Did you mean \"assess\"? See versewind --help.",
                 "weding | plans: there is no \"weding\" here. Did you mean \"wedding\"?",
                 "assess plans | plans: there is no \"plans\" here. There are \"advent-candlelight\", \"ash-wednesday\","
                         + " \"easter-cathedral\", \"harvest-festival\", \"ordinary-sunday\", \"wedding\".",

@@ -99,7 +99,7 @@ class LibraryLocatorTest {
     @Test
     void the_option_wants_a_folder_and_only_one() {
         assertThat(list(Map.of(), "list", "--library").words())
-                .isEqualTo("versewind: versewind list needs --library DIR. See versewind list --help.\n");
+                .isEqualTo("versewind: --library DIR is missing. See versewind list --help.\n");
         assertThatThrownBy(() -> LibraryLocator.of(List.of("--library", "a", "--library=b")))
                 .isInstanceOf(UsageException.class)
                 .hasMessage("--library can be given only once.");

@@ -139,6 +139,9 @@ class ProposeCommandTest {
         JsonNode written = JSON.readTree(plan.toFile());
         assertThat(written.findValuesAsText("piston")).isNotEmpty().allMatch(piston -> piston.matches("G[1-6]"));
         assertThat(typed("assess", "ordinary-sunday").status()).isEqualTo(Reply.GOOD);
+        Path before = folder.resolve("bin/ordinary-sunday.json");
+        assertThat(reply.words()).endsWith("to restore it: cp " + before + " " + plan + "\n");
+        assertThat(before).hasSameBinaryContentAs(Path.of("plans/ordinary-sunday.json"));
     }
 
     @Test

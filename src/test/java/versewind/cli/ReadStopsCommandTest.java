@@ -7,11 +7,13 @@ import static versewind.cli.Typing.typedIn;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayInputStream;
-import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import versewind.Golden;
@@ -104,13 +106,17 @@ class ReadStopsCommandTest {
 
     @Test
     void a_list_can_be_piped_in() {
-        InputStream before = System.in;
-        try {
-            System.setIn(new ByteArrayInputStream("Great\nOpen Diapason 8\n".getBytes(StandardCharsets.UTF_8)));
-            assertThat(typed("read-stops", "-").results()).startsWith("New organ\n1 stop, 0 couplers");
-        } finally {
-            System.setIn(before);
-        }
+        Environment shipped = Typing.surroundings(Typing.SHIPPED, Optional.empty(), StandardCharsets.UTF_8);
+        Environment piped = new Environment(
+                shipped.workingFolder(),
+                Optional.empty(),
+                Map.of(),
+                new ByteArrayInputStream("Great\nOpen Diapason 8\n".getBytes(StandardCharsets.UTF_8)),
+                StandardCharsets.UTF_8,
+                shipped.today(),
+                shipped.version());
+        assertThat(Commands.run(List.of("read-stops", "-"), piped).results())
+                .startsWith("New organ\n1 stop, 0 couplers");
     }
 
     @Test
@@ -133,9 +139,8 @@ class ReadStopsCommandTest {
     @Test
     void what_cannot_be_done_is_said_in_a_sentence() throws Exception {
         assertThat(typed("read-stops", "nowhere.txt").words())
-                .isEqualTo(
-                        "versewind: nowhere.txt: there is no such file. Look for it in another folder, or restore it from"
-                                + " a copy.\n");
+                .isEqualTo("versewind: nowhere.txt: there is no such file. Look for it in another folder, or restore it"
+                        + " from a copy.\n");
         assertThat(typed("read-stops", LIST, "-o", "x.txt").words()).contains("does not end in .json");
         assertThat(typed("read-stops", LIST, "--name", " ").words()).contains("needs a name");
         Path empty = folder.resolve("empty.txt");

@@ -19,10 +19,10 @@ import versewind.Published;
 import versewind.screen.Text;
 
 /** The published answers once more, as somebody types them. */
-class ReckonCommandTest {
+class CalcCommandTest {
 
-    private static JsonNode reckoned(String... arguments) throws Exception {
-        List<String> typed = new ArrayList<>(List.of("reckon"));
+    private static JsonNode calculated(String... arguments) throws Exception {
+        List<String> typed = new ArrayList<>(List.of("calc"));
         typed.addAll(List.of(arguments));
         typed.add("--json");
         Reply reply = typed(typed.toArray(String[]::new));
@@ -36,7 +36,7 @@ class ReckonCommandTest {
     }
 
     private static String refused(String... arguments) {
-        List<String> typed = new ArrayList<>(List.of("reckon"));
+        List<String> typed = new ArrayList<>(List.of("calc"));
         typed.addAll(List.of(arguments));
         Reply reply = typed(typed.toArray(String[]::new));
         assertThat(reply.status()).isEqualTo(Reply.BAD);
@@ -48,7 +48,7 @@ class ReckonCommandTest {
     void the_standards_signals_are_as_loud_as_it_says(int signal, String name, double sone, double phon)
             throws Exception {
         double[] levels = Published.column("iso532_1_levels.csv", "signal" + signal + "Db");
-        JsonNode json = reckoned("loudness", "--field", "free", "--levels", written(levels));
+        JsonNode json = calculated("loudness", "--field", "free", "--levels", written(levels));
 
         assertThat(json.get("sone").doubleValue()).isEqualTo(sone, within(0.001));
         assertThat(json.get("phon").doubleValue()).isEqualTo(phon, within(0.001));
@@ -77,7 +77,7 @@ class ReckonCommandTest {
             typed.addAll(List.of("--importance", importance));
         }
 
-        assertThat(reckoned(typed.toArray(String[]::new)).get("index").doubleValue())
+        assertThat(calculated(typed.toArray(String[]::new)).get("index").doubleValue())
                 .isEqualTo(index, within(1e-6));
     }
 
@@ -99,7 +99,7 @@ class ReckonCommandTest {
         for (int surface = 0; surface < areasM2.length; surface++) {
             surfaces.add(areasM2[surface] + ":" + coefficients[surface]);
         }
-        JsonNode json = reckoned(
+        JsonNode json = calculated(
                 "room",
                 "--volume",
                 String.valueOf(volumeM3),
@@ -115,11 +115,11 @@ class ReckonCommandTest {
     /** By hand from the formulas: see BarronRevisedTheoryTest; Kuttruff's class room of 200 m3 and 1 s. */
     @Test
     void a_hall_whose_time_is_known_has_barrons_strength_and_schroeders_frequency() throws Exception {
-        JsonNode hall = reckoned("room", "--volume", "10000", "--time", "2", "--distance", "20");
+        JsonNode hall = calculated("room", "--volume", "10000", "--time", "2", "--distance", "20");
 
         assertThat(hall.get("strengthDb").doubleValue()).isEqualTo(6.4668, within(1e-4));
         assertThat(hall.get("clarityDb").doubleValue()).isEqualTo(-0.7260, within(1e-4));
-        assertThat(reckoned("room", "--volume", "200", "--time", "1")
+        assertThat(calculated("room", "--volume", "200", "--time", "1")
                         .get("schroederHz")
                         .doubleValue())
                 .isEqualTo(141.4, within(0.05));
@@ -136,7 +136,7 @@ class ReckonCommandTest {
             parts.add(levelsDbA[part] + ":" + 60 * lengthsH[part]);
         }
 
-        assertThat(reckoned("dose", "--parts", String.join(" ", parts))
+        assertThat(calculated("dose", "--parts", String.join(" ", parts))
                         .get("dayDbA")
                         .doubleValue())
                 .isEqualTo(dayDbA, within(tolerance));
@@ -145,7 +145,7 @@ class ReckonCommandTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/published/niosh.csv", useHeadersInDisplayName = true)
     void the_whole_of_nioshs_minutes_is_the_whole_dose(String levelDbA, double minutes) throws Exception {
-        JsonNode json = reckoned("dose", "--parts", levelDbA + ":" + minutes);
+        JsonNode json = calculated("dose", "--parts", levelDbA + ":" + minutes);
 
         assertThat(json.get("nioshPercent").doubleValue()).isEqualTo(100, within(1e-6));
         assertThat(json.get("nioshMinutes").get(0).doubleValue()).isEqualTo(minutes, within(1e-6));
@@ -155,7 +155,7 @@ class ReckonCommandTest {
     @CsvFileSource(resources = "/published/pitch_lengths.csv", useHeadersInDisplayName = true)
     void every_footage_has_its_published_pitch(
             String footage, double feet, double harmonic, double bottomCHz, double middleCHz) throws Exception {
-        JsonNode json = reckoned("pitch", "--feet", footage);
+        JsonNode json = calculated("pitch", "--feet", footage);
 
         assertThat(json.get("feet").textValue()).isEqualTo(footage);
         assertThat(json.get("harmonic").doubleValue()).isEqualTo(harmonic, within(1e-6));
@@ -165,7 +165,7 @@ class ReckonCommandTest {
     /** The third octave of 1 kHz is 230.77 Hz wide, 23.632 dB: a band level of 60 dB is a spectrum level of 36.368. */
     @Test
     void levels_of_third_octaves_become_spectrum_levels() throws Exception {
-        JsonNode typed = reckoned("audibility", "--target", "1000=60", "--noise", "1000=60");
+        JsonNode typed = calculated("audibility", "--target", "1000=60", "--noise", "1000=60");
 
         assertThat(typed.get("audibility").get(8).doubleValue()).isEqualTo(0.5, within(1e-4));
         assertThat(typed.get("maskingDb").get(8).doubleValue()).isEqualTo(36.368, within(0.001));
@@ -175,7 +175,7 @@ class ReckonCommandTest {
     @ParameterizedTest
     @CsvSource({"octave, 6", "third octave, 18", "critical band, 21", "equally contributing, 17"})
     void a_vocal_effort_stands_for_its_spectrum_in_every_procedure(String procedure, int bands) throws Exception {
-        JsonNode quiet = reckoned("audibility", "--bands", procedure, "--target", "normal");
+        JsonNode quiet = calculated("audibility", "--bands", procedure, "--target", "normal");
 
         assertThat(quiet.get("index").doubleValue()).isBetween(0.98, 1.0);
         assertThat(quiet.get("audibility")).hasSize(bands);
@@ -184,22 +184,35 @@ class ReckonCommandTest {
     @Test
     void the_text_reads_as_before() {
         String pink = written(Published.column("iso532_1_levels.csv", "signal5Db"));
-        String all = typed("reckon", "loudness", "--levels", pink).results()
-                + typed("reckon", "audibility", "--target", "raised", "--noise", "250=60 500=66 1000=62 2000=55")
+        String all = typed("calc", "loudness", "--levels", pink).results()
+                + typed("calc", "audibility", "--target", "raised", "--noise", "250=60 500=66 1000=62 2000=55")
                         .results()
-                + typed("reckon", "room", "--volume", "6000", "--surfaces", "2000:0.05,300:0.1", "--distance", "20")
+                + typed("calc", "room", "--volume", "6000", "--surfaces", "2000:0.05,300:0.1", "--distance", "20")
                         .results()
-                + typed("reckon", "dose", "--parts", "94:30 88:60").results()
-                + typed("reckon", "pitch", "--feet", "2 2/3").results();
+                + typed("calc", "dose", "--parts", "94:30 88:60").results()
+                + typed("calc", "pitch", "--feet", "2 2/3").results();
 
-        Golden.check("reckon/all.txt", all);
+        Golden.check("calc/all.txt", all);
         assertThat(all.lines())
                 .allSatisfy(line -> assertThat(Text.columns(line)).isLessThanOrEqualTo(80));
     }
 
     @Test
-    void every_golden_reckoning_is_compared() {
-        assertThat(Golden.names("reckon")).containsExactly("all.txt");
+    void every_golden_calculation_is_compared() {
+        assertThat(Golden.names("calc")).containsExactly("all.txt");
+    }
+
+    @Test
+    void numbers_may_begin_with_a_point_and_a_level_of_nothing_is_a_hyphen() throws Exception {
+        assertThat(calculated("dose", "--parts", "94:.3")).isEqualTo(calculated("dose", "--parts", "94:0.3"));
+        assertThat(calculated("loudness", "--levels", "1000=60 25=-"))
+                .isEqualTo(calculated("loudness", "--levels", "1000=60"));
+    }
+
+    @Test
+    void the_old_word_is_still_understood() {
+        assertThat(typed("reckon", "pitch", "--feet", "8")).isEqualTo(typed("calc", "pitch", "--feet", "8"));
+        assertThat(typed("--help").results()).contains(" calc ").doesNotContain("reckon");
     }
 
     @Test
@@ -211,9 +224,9 @@ class ReckonCommandTest {
 
     @Test
     void what_cannot_be_is_refused_with_a_sentence() {
-        assertThat(refused("weather")).startsWith("versewind: There is nothing to reckon called \"weather\".");
+        assertThat(refused("weather")).startsWith("versewind: There is no calculation called \"weather\".");
         assertThat(refused("loudness"))
-                .isEqualTo("versewind: --levels is needed for this. See versewind reckon --help.\n");
+                .isEqualTo("versewind: --levels is needed for this. See versewind calc --help.\n");
         assertThat(refused("loudness", "--levels", "60 61")).contains("here are 2.");
         assertThat(refused("loudness", "--levels", "16000=60")).contains("at 16000 Hz");
         assertThat(refused("loudness", "--levels", "1000=loud")).contains("not \"loud\"");
@@ -226,6 +239,7 @@ class ReckonCommandTest {
         assertThat(refused("room", "--volume", "500", "--surfaces", "100:1.2"))
                 .contains("such a room has no reverberation");
         assertThat(refused("dose", "--parts", "94")).contains("pairs like");
+        assertThat(refused("dose", "--parts", "85:1000 80:1000")).contains("A day has 1440 minutes");
         assertThat(refused("dose", "--parts", "150:3")).contains("140 dB(A)");
         assertThat(refused("pitch", "--feet", "2 3/2")).contains("is no footage");
     }

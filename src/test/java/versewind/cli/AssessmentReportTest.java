@@ -1,4 +1,4 @@
-package versewind.store;
+package versewind.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -21,14 +21,15 @@ import versewind.plan.Silenced;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
-import versewind.rules.Advice;
-import versewind.rules.Assessment;
 import versewind.rules.Attendance;
-import versewind.rules.NoiseExposure;
-import versewind.sound.EarSeats;
 import versewind.sound.OrganSound;
+import versewind.store.BadFile;
+import versewind.store.Fingerprint;
+import versewind.store.KnownOrgan;
+import versewind.store.Library;
+import versewind.store.OpenPlan;
 
-class AssessmentJsonTest {
+class AssessmentReportTest {
 
     private static final Library SHIPPED = new Library(Path.of(""));
 
@@ -43,10 +44,9 @@ class AssessmentJsonTest {
     }
 
     private static String json(Plan plan, Instrument organ) {
-        OrganSound sound = OrganSound.open(organ);
-        Assessment assessment = Assessment.of(plan, sound);
-        return AssessmentJson.of(
-                plan, assessment, NoiseExposure.of(plan, assessment, new EarSeats(sound)), Advice.on(sound));
+        OpenPlan open =
+                new OpenPlan(plan, KnownOrgan.of(organ), Path.of("x.json"), Fingerprint.NO_FILE, Optional.empty());
+        return AssessmentReport.of(open, OrganSound.open(organ)).json().text();
     }
 
     private static JsonNode assessed(Verse... verses) throws Exception {
@@ -108,7 +108,7 @@ class AssessmentJsonTest {
         OpenPlan open = SHIPPED.openPlan("harvest-festival");
         OrganSound sound = OrganSound.open(open.instrument());
         Attendance attendance = Attendance.of(open.plan(), sound, List.of(500, 40, 180));
-        JsonNode json = tree(AssessmentJson.of(open.plan(), attendance));
+        JsonNode json = tree(new AttendanceReport(open, attendance).json().text());
 
         JsonNode verse = json.get("hymns").get(0).get("verses").get(1);
         assertThat(fields(verse)).containsExactly("label", "kind", "mode", "people");

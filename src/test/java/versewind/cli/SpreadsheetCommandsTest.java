@@ -16,7 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class ImportCommandTest {
+class SpreadsheetCommandsTest {
 
     @TempDir
     Path folder;
@@ -41,7 +41,7 @@ class ImportCommandTest {
     }
 
     private byte[] exported() {
-        Reply reply = typed(new byte[0], "export", "odd", "--csv");
+        Reply reply = typed(new byte[0], "export", "odd");
         assertThat(reply.letters()).isEqualTo(Reply.Letters.UTF_8);
         return reply.results().getBytes(StandardCharsets.UTF_8);
     }
@@ -54,6 +54,11 @@ class ImportCommandTest {
         Path made = Path.of(reply.results().strip());
         assertThat(made).isEqualTo(folder.resolve("plans/harvest-festival.json"));
         assertThat(made).hasSameBinaryContentAs(folder.resolve("plans/odd.json"));
+    }
+
+    @Test
+    void the_option_that_names_the_format_may_be_left_out() {
+        assertThat(typed(new byte[0], "export", "odd", "--csv")).isEqualTo(typed(new byte[0], "export", "odd"));
     }
 
     @Test
@@ -93,12 +98,6 @@ class ImportCommandTest {
                 .isEqualTo("versewind: standard input: this is not UTF-8. Save it as CSV in UTF-8.\n");
         assertThat(typed(new byte[0], "import", "gone.csv").words())
                 .startsWith("versewind: gone.csv: there is no such file.");
-    }
-
-    @Test
-    void export_wants_its_form_said() {
-        assertThat(typed(new byte[0], "export", "odd").words())
-                .isEqualTo("versewind: versewind export needs --csv. See versewind export --help.\n");
     }
 
     @Test
