@@ -1,12 +1,12 @@
 package versewind.stoplist;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import versewind.organ.Coupler;
 import versewind.stoplist.UnresolvedCoupler.End;
 import versewind.stoplist.UnresolvedCoupler.Implied;
@@ -27,20 +27,7 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         ELSEWHERE
     }
 
-    private static final Pattern SEPARATORS =
-            Pattern.compile("[,;\u2022\u00b7|\\t]|\\s{2,}|\\.\\s+(?=\\p{Lu}\\p{Ll}{3,})(?!Super|Sub|Unis)");
-    private static final Pattern DASHES = Pattern.compile("\\s-\\s");
-    private static final Pattern AND = Pattern.compile("(?i)\\s(?:und|and|et|en|e|y|och|og|&|u\\.)\\s");
-    private static final Pattern PAIRS =
-            Pattern.compile("(?<=[\\p{L}\\d.)])(?<!irasse)(?<!irasses)\\s+(?=[\\p{L}\\d.]+\\s?[/+]\\s?[\\p{L}\\d])");
-    private static final Pattern PAIR_SIGN = Pattern.compile("[/+]");
-    private static final Pattern LABEL = Pattern.compile("([^:]{2,60}):\\s*");
-    private static final Pattern NOT_COUPLERS = Pattern.compile(
-            "(?i)reversib|reversab|\\bpistons?\\b|\\bstuds?\\b|combination|\\brev\\b\\.?|\\btoe\\b|cancel(?:s|ler)?\\b|\\btransfer\\b|generalkoppel|\\bcomposition\\b|kombination|\\bthumb\\b");
-    private static final Pattern PARENTHESES = Pattern.compile("[(\\[]([^)\\]]*)[)\\]]");
-    private static final Pattern ORDINAL = Pattern.compile(
-            "^\\s*(?:\\d{1,3}[.)]|[a-z][.)]|[*\u2022-])\\s+|^\\s*\\d{1,3}\\s+(?=\\p{L})|^\\s*[IVX]+[.)]?\\s+(?=\\p{L}{2,}.*\\bto\\b)");
-    private static final Pattern PITCH_BEFORE = Pattern.compile("^(\\d{1,2}'?)\\s+(?=\\p{L}{2,}.*)");
+    private static final int LONGEST_LABEL = 60;
 
     /** Reads the couplers of a line; none where it is no line of couplers. */
     static CouplerLine read(String line, Where where, Set<Coupler.Kind> hint, String language) {
@@ -69,84 +56,108 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
             this.language = language;
         }
 
-        void line(String line) {
-            String text = line;
-            var label = LABEL.matcher(text);
-            if (label.lookingAt()) {
-                CouplerWords words = CouplerWords.of(label.group(1), language);
-                if (words.unknown() <= 1 && (words.saysCoupler() || where != Where.ELSEWHERE) && !words.joins()) {
-                    hint = words.kinds().isEmpty() ? hint : words.kinds();
-                    tirasses = words.tirasse()
-                            || (words.saysCoupler()
-                                    && words.divisions().size() == 1
-                                    && words.divisions().get(0).word().isPedal());
-                    text = text.substring(label.end());
-                }
+        void line(String text) {
+            int colon = text.indexOf(':');
+            CouplerWords label = CouplerWords.of(text.substring(0, Math.max(0, colon)), language);
+            boolean isLabel = colon > 1
+                    && colon <= LONGEST_LABEL
+                    && label.unknown() <= 1
+                    && (label.saysCoupler() || where != Where.ELSEWHERE)
+                    && !label.joins();
+            if (isLabel) {
+                hint = label.kinds().isEmpty() ? hint : label.kinds();
+                tirasses = label.isToPedal()
+                        || (label.saysCoupler()
+                                && label.divisions().size() == 1
+                                && label.divisions().get(0).word().isPedal());
             }
-            segments(text).forEach(this::segment);
+            segments(isLabel ? text.substring(colon + 1) : text).forEach(this::segment);
         }
 
         private static List<String> segments(String text) {
-            List<String> segments = new ArrayList<>();
-            for (String part : SEPARATORS.split(outside(text), -1)) {
-                Stream<String> pieces = Stream.of(part);
-                if (DASHES.matcher(part).results().count() >= 1
-                        && (PAIR_SIGN.matcher(part).find() || part.matches("(?i).*\\bto\\b.*"))) {
-                    pieces = DASHES.splitAsStream(part);
+            return Segments.split(text, Reader::isBetween).stream()
+                    .flatMap(part -> dashed(part).stream())
+                    .flatMap(part -> pairs(part).stream())
+                    .toList();
+        }
+
+        /** Whether a token parts two couplers: a sign, or a point before a new sentence. */
+        private static boolean isBetween(Line line, int token) {
+            boolean sentence = line.isSign(token, ".")
+                    && line.is(token + 1, Token.Kind.WORD)
+                    && line.gap(token + 1) > 0
+                    && line.at(token + 1).text().length() > 3
+                    && Character.isUpperCase(line.at(token + 1).text().charAt(0))
+                    && Character.isLowerCase(line.at(token + 1).text().charAt(1))
+                    && !line.is(token + 1, WordClass.PITCH_OF_COUPLER);
+            return sentence || line.isSign(token, ",;\u2022\u00b7|");
+        }
+
+        /** "II to I - III to I". */
+        private static List<String> dashed(String part) {
+            boolean joins = part.contains("/") || part.contains("+") || Spelling.words(part).contains("to");
+            return joins ? Segments.split(part, (line, i) -> Segments.isApart(line, i, "-")) : List.of(part);
+        }
+
+        /** "II/I III/I" without anything between. */
+        private static List<String> pairs(String part) {
+            Line line = new Line(part);
+            List<Integer> signs = IntStream.range(1, line.size() - 1)
+                    .filter(i -> line.isSign(i, "/+"))
+                    .boxed()
+                    .toList();
+            List<String> pairs = new ArrayList<>();
+            int from = 0;
+            for (int sign : signs) {
+                int start = line.at(sign - 1).is(Token.Kind.SIGN) ? sign - 2 : sign - 1;
+                boolean apart = signs.size() > 1
+                        && start > 0
+                        && line.gap(start) > 0
+                        && !line.is(start - 1, WordClass.TO_PEDAL)
+                        && !line.isSign(start - 1, "/+");
+                if (apart) {
+                    pairs.add(part.substring(from, line.at(start).start()).strip());
+                    from = line.at(start).start();
                 }
-                pieces.flatMap(each -> PAIR_SIGN.matcher(each).results().count() > 1
-                                ? PAIRS.splitAsStream(each)
-                                : Stream.of(each))
-                        .filter(each -> !each.isBlank())
-                        .forEach(
-                                each -> segments.add(each.replace('\u0001', ',').strip()));
             }
-            return segments;
+            pairs.add(part.substring(from));
+            return pairs;
         }
 
-        /** Commas in parentheses part nothing. */
-        private static String outside(String text) {
-            return PARENTHESES.matcher(text).replaceAll(match -> match.group()
-                    .replace(',', '\u0001')
-                    .replace("\\", "\\\\")
-                    .replace("$", "\\$"));
-        }
-
-        private void segment(String segment) {
-            var before = PITCH_BEFORE.matcher(segment);
-            boolean goesOn = before.find()
+        private void segment(String numbered) {
+            String segment = numbered;
+            Line line = new Line(segment);
+            boolean goesOn = line.size() > 1
+                    && line.at(0).isWhole(2)
+                    && line.gap(line.is(1, Token.Kind.QUOTE) ? 2 : 1) > 0
+                    && line.is(line.is(1, Token.Kind.QUOTE) ? 2 : 1, Token.Kind.WORD)
                     && !couplers.isEmpty()
-                    && couplers.get(couplers.size() - 1).text().matches(".*\\d'?");
+                    && endsInFigure(last().text());
             if (goesOn) {
-                segment(before.group(1));
-                segment(segment.substring(before.end()));
+                int rest = line.at(line.is(1, Token.Kind.QUOTE) ? 2 : 1).start();
+                segment(segment.substring(0, rest).strip());
+                segment(segment.substring(rest));
                 return;
             }
-            String numbered = ORDINAL.matcher(segment).replaceFirst("");
-            String bare = PARENTHESES.matcher(numbered).replaceAll(" ").strip();
-            String inside = PARENTHESES
-                    .matcher(numbered)
-                    .results()
-                    .map(match -> match.group(1))
-                    .reduce("", (a, b) -> a + " " + b);
+            segment = unnumbered(line);
+            String bare = outside(segment);
+            String inside = inside(segment);
             if (bare.isEmpty()) {
                 return;
             }
-            if (NOT_COUPLERS.matcher(segment).find()) {
-                rest.add(segment);
+            if (WordClass.NO_COUPLER.in(segment)) {
+                rest.add(numbered);
                 return;
             }
-            String[] halves = AND.split(bare, -1);
-            if (halves.length > 1
-                    && Stream.of(halves)
-                            .allMatch(half -> CouplerWords.of(half, language).joins())) {
-                Stream.of(halves).forEach(this::segment);
+            List<String> halves = Segments.split(bare, Segments::isAnd);
+            if (halves.size() > 1 && halves.stream().allMatch(half -> CouplerWords.of(half, language).joins())) {
+                halves.forEach(this::segment);
                 return;
             }
             CouplerWords words = CouplerWords.of(bare, language);
             int already = couplers.size();
             if (!couplers.isEmpty() && words.isOnlyPitches() && goesOn(bare)) {
-                UnresolvedCoupler last = couplers.get(couplers.size() - 1);
+                UnresolvedCoupler last = last();
                 kindsInOrder(words.kinds()).forEach(kind -> couplers.add(last.with(kind)));
             } else if ((!couplers.isEmpty() || tirasses) && words.isOnlyDivisions()) {
                 further(bare, words);
@@ -154,15 +165,51 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                 take(bare, words, inside);
             }
             if (couplers.size() == already) {
-                rest.add(segment);
+                rest.add(numbered);
             }
+        }
+
+        private UnresolvedCoupler last() {
+            return couplers.get(couplers.size() - 1);
+        }
+
+        private static boolean endsInFigure(String text) {
+            String figure = text.endsWith("'") ? text.substring(0, text.length() - 1) : text;
+            return !figure.isEmpty() && Character.isDigit(figure.charAt(figure.length() - 1));
+        }
+
+        /** Without "12.", "a)", "12 " or a bullet before it; "III Swell to Great" is numbered too. */
+        private static String unnumbered(Line line) {
+            boolean point = line.isSign(1, ".") || line.is(1, Token.Kind.CLOSE);
+            boolean number = line.is(0, Token.Kind.NUMBER) && line.at(0).isWhole(3);
+            boolean letter = line.is(0, Token.Kind.WORD) && line.at(0).text().length() == 1 && line.at(0).text().equals(line.at(0).plain());
+            boolean roman = line.is(0, Token.Kind.ROMAN) && Spelling.words(line.text()).contains("to");
+            int from = (number || letter || roman) && point
+                    ? 2
+                    : number || roman || line.isSign(0, "*\u2022-") ? 1 : 0;
+            boolean apart = from > 0 && from < line.size() && line.gap(from) > 0;
+            boolean word = (!roman && from == 2) || line.is(from, Token.Kind.WORD) || line.is(from, Token.Kind.ROMAN) || line.isSign(0, "*\u2022-");
+            boolean fits = apart && word && (!roman || line.at(from).text().length() > 1);
+            return fits ? line.text().substring(line.at(from).start()) : line.text();
+        }
+
+        private static String outside(String text) {
+            Line line = new Line(text);
+            return line.without(line.brackets(), ' ').strip();
+        }
+
+        private static String inside(String text) {
+            Line line = new Line(text);
+            BitSet outside = line.brackets();
+            outside.flip(0, line.size());
+            return line.without(outside, ' ');
         }
 
         /** Whether pitches alone go on with the coupler before: figures do, and "unison off" on one keyboard. */
         private boolean goesOn(String pitches) {
-            UnresolvedCoupler last = couplers.get(couplers.size() - 1);
-            return !pitches.matches("(?i).*[a-z]{4,}.*")
-                    || (pitches.matches("(?i)unison off") && last.source().equals(last.keyboard()));
+            List<String> words = Spelling.words(pitches);
+            return words.stream().allMatch(word -> word.length() <= 3)
+                    || (words.equals(List.of("unison", "off")) && last().source().equals(last().keyboard()));
         }
 
         /** "Tirasses I, II, III"; "Swell to Great, Choir". */
@@ -171,14 +218,14 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                 if (tirasses) {
                     add(text, each, Implied.PEDAL, kinds(words, ""));
                 } else if (hadTo) {
-                    add(text, couplers.get(couplers.size() - 1).source(), each, kinds(words, ""));
+                    add(text, last().source(), each, kinds(words, ""));
                 }
             }
         }
 
         private boolean isCoupler(String text, CouplerWords words) {
             boolean among = where != Where.ELSEWHERE;
-            boolean feet = Feet.MARKED.matcher(text).find();
+            boolean feet = Pitches.isMarked(text);
             boolean joined = words.joins() && words.unknown() <= (among ? 1 : 0);
             boolean said = words.saysCoupler()
                     && words.unknown() <= (among ? 2 : 1)
@@ -189,22 +236,19 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                     && (among
                             || (!feet
                                     && !words.kinds().equals(Set.of(Coupler.Kind.UNISON))
-                                    && text.matches("(?i).*[a-z]{3,}.*(?:oct|okt|off|sub|super|grave|aigu).*")));
+                                    && WordClass.OWN_PITCH.in(text)));
             boolean alone = words.divisions().isEmpty()
                     && words.unknown() == 0
                     && !words.isOnlyDivisions()
                     && ((among && !words.kinds().isEmpty() && !feet)
-                            || Spelling.plain(text)
-                                    .matches("(?:sub[- ]?octaves?(?: to .*)?|unison off|octaves?"
-                                            + " (?:graves?|aigu\\w*)|subo[ck]ta\\w*koppel|supero[ck]ta\\w*koppel|sub-?oktave|sub"
-                                            + " and super octaves?)"));
+                            || WordClass.ALONE.is(Spelling.words(text)));
             return joined || said || own || alone;
         }
 
         private void take(String text, CouplerWords words, String inside) {
             List<Coupler.Kind> kinds = kinds(words, inside);
-            boolean joins = words.joins() && !(words.tirasse() && areOnlyManuals(words));
-            tirasses = !joins && (words.tirasse() || tirasses);
+            boolean joins = words.joins() && !(words.isToPedal() && areOnlyManuals(words));
+            tirasses = !joins && (words.isToPedal() || tirasses);
             hadTo = words.before() < words.divisions().size();
             if (tirasses) {
                 List<Named> sources = words.divisions().stream()
@@ -230,7 +274,7 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         }
 
         private void none(String text, CouplerWords words, List<Coupler.Kind> kinds) {
-            if (words.manuals() || (words.saysCoupler() && kinds.equals(List.of(Coupler.Kind.UNISON)))) {
+            if (words.isOfManuals() || (words.saysCoupler() && kinds.equals(List.of(Coupler.Kind.UNISON)))) {
                 add(text, Implied.SECOND, Implied.MAIN, kinds);
             } else {
                 add(text, Implied.HERE, Implied.HERE, kinds);
@@ -243,7 +287,7 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                 add(text, division, division, kinds);
             } else if (division.word().isPedal()) {
                 add(text, Implied.MAIN, Implied.PEDAL, kinds);
-            } else if (words.manuals() || division.word().number().orElse(1) > 1 || !words.saysCoupler()) {
+            } else if (words.isOfManuals() || division.word().number().orElse(1) > 1 || !words.saysCoupler()) {
                 add(text, division, Implied.MAIN, kinds);
             } else {
                 add(text, division, Implied.PEDAL, kinds);

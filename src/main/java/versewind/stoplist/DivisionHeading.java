@@ -1,16 +1,15 @@
 package versewind.stoplist;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import versewind.stoplist.Token.Kind;
 
 /**
  * The heading of a division: "Manual I C-g3", "II. Récit expressif", "GREAT (unenclosed)".
@@ -23,84 +22,15 @@ import java.util.stream.Stream;
  */
 record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclosed, OptionalInt keys, String inline) {
 
-    private static final Set<String> MANUAL =
-            Spelling.set("manual manuale manuaal clavier klavier klaver man teclado manualer tastiera keyboard "
-                    + "tastatur manualen manuel");
-    private static final Set<String> FILLERS = Spelling.set(
-            "vrij vrije freies svelle svaller svallare svell svall svallaren svelleren svelle organ orgel orgue organo"
-                    + " division department the organs werk work key keyboard compass enclosed unenclosed expressive"
-                    + " expressif expression expressief espressivo expresivo schwellbar swellable in im a swell box boite"
-                    + " schweller schwellkasten kasten expr non un uten ohne sans with mit en de und of and zwelkast"
-                    + " zwelbaar kast opt notes stops continued cont ctd wind pressure dos ruckpositiv floating umfang"
-                    + " manualumfang swellbox caisse espressione cassa espressiva separate same main case i ventil");
-    private static final Map<String, Integer> NUMBERS = Map.ofEntries(
-            Map.entry("i", 1),
-            Map.entry("ii", 2),
-            Map.entry("iii", 3),
-            Map.entry("iv", 4),
-            Map.entry("v", 5),
-            Map.entry("vi", 6),
-            Map.entry("1", 1),
-            Map.entry("2", 2),
-            Map.entry("3", 3),
-            Map.entry("4", 4),
-            Map.entry("5", 5),
-            Map.entry("1er", 1),
-            Map.entry("1e", 1),
-            Map.entry("2e", 2),
-            Map.entry("3e", 3),
-            Map.entry("4e", 4),
-            Map.entry("2eme", 2),
-            Map.entry("3eme", 3),
-            Map.entry("4eme", 4),
-            Map.entry("1st", 1),
-            Map.entry("2nd", 2),
-            Map.entry("3rd", 3),
-            Map.entry("4th", 4),
-            Map.entry("primo", 1),
-            Map.entry("secondo", 2),
-            Map.entry("terzo", 3),
-            Map.entry("first", 1),
-            Map.entry("second", 2),
-            Map.entry("third", 3),
-            Map.entry("primero", 1),
-            Map.entry("segundo", 2),
-            Map.entry("prima", 1),
-            Map.entry("seconda", 2),
-            Map.entry("1o", 1),
-            Map.entry("2o", 2),
-            Map.entry("premier", 1),
-            Map.entry("deuxieme", 2));
-    private static final Pattern PARENTHESES = Pattern.compile("[(\\[]([^)\\]]*)[)\\]]?");
-    private static final Pattern COUNTS = Pattern.compile(
-            "\\b\\d{1,4}\\s*(?:speaking\\s+)?(?:stops?|ranks?|registers?|jeux|registri|registros|stemmen|st\u00e4mmor|stemmer|register|pipes|stimmen|pfeifen|voices)\\b|\\b\\d+(?:["
-                    + " .]\\d/\\d|[.,]\\d+)?\\s*(?:\"|inch(?:es)?|in\\b|mm|ins\\b)\\.?(?:\\s*(?:wind|w\\.?\\s?g\\.?|ws|w\\.?c\\.?|pressure))*",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern ENCLOSED = Pattern.compile(
-            "\\benclosed|\\bexpressi[fv]|\\bespressiv|\\bexpresiv|\\bexpr\\b|schwellbar|schwellkasten|im"
-                    + " schweller|swell ?box|zwelkast|zwelbaar|\\bboite\\b|svall|\\bsvell|under expression",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern OPEN = Pattern.compile(
-            "un-?enclosed|non[- ]?expressi|not enclosed|non[- ]enclosed|inexpressi|non espressiv|no expresiv|ohne"
-                    + " schweller",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern EDGES = Pattern.compile("^[\\s.,;:*\u2022=~#-]+|[\\s.,;:*\u2022=~#-]+$");
-    private static final Pattern NUMERAL_BEFORE = Pattern.compile(
-            "(?i)^(?:(?:manuale|manuaal|manual|clavier|klavier|man\\.?|teclado)\\s*)?(?:[ivx]{1,4}|\\d)(?:er|e|\u00e8me|eme|\u00b0|st|nd|rd|th)?\\b\\.?\\s*(?:manuale|manuaal|manual|clavier|klavier|man\\.?|teclado)?\\s*[.):,/-]*\\s*");
-    private static final Pattern NUMERAL_AFTER = Pattern.compile(
-            "(?i)(?<=\\p{L}{3})\\s*[,-]\\s*(?:[ivx]{1,4}|\\d)?\\.?\\s*(?:manual|manuale|clavier|klavier|manuaal|man\\.?)\\s*(?:[ivx]{1,4}|\\d)?$|(?<=\\p{L}{3})\\s*,\\s*(?:[ivx]{1,4})$");
-    private static final Pattern TAIL = Pattern.compile("(?i)[\\s,(-]+(?:i"
-            + " sv[e\u00e4]ll\\w*|organ|division|enclosed|unenclosed|expressive|\\(?cont\\w*|schwellbar)\\)?\\.?$");
-    private static final Pattern NUMBER_ASIDE = Pattern.compile(
-            "(?i)[(\\[](?:manual|man\\.?|clavier|klavier|manuaal)?\\s*([ivx]{1,4}|[1-5])(?:\\.?\\s*(?:manual|man\\.?))?\\s*[,)\\]]");
     private static final Map<String, String> SHORT = Map.of(
             "gt", "Great", "grt", "Great", "sw", "Swell", "swl", "Swell", "ch", "Choir", "ped", "Pedal", "pd", "Pedal");
+    private static final String EDGES = ".,;:*\u2022=~#-";
     private static final int MOST_UNKNOWN = 2;
     private static final int LONGEST = 90;
 
     /** Reads a heading, if a line is one. */
     static Optional<DivisionHeading> read(String line, String language) {
-        String text = EDGES.matcher(line).replaceAll("");
+        String text = Spelling.trimmed(line, EDGES);
         if (text.isEmpty() || text.length() > 4 * LONGEST) {
             return Optional.empty();
         }
@@ -125,120 +55,180 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
             return this;
         }
         DivisionHeading named = second.get();
-        DivisionWord both = new DivisionWord(named.word.role(), word.number(), named.word.box(), named.word.words());
         return new DivisionHeading(
                 named.name,
-                both,
+                named.word.numbered(word.number()),
                 named.enclosed.or(() -> enclosed),
                 keys.isPresent() ? keys : named.keys,
                 named.inline);
     }
 
     private static Optional<DivisionHeading> head(String text, String inline, String language) {
-        String bare = PARENTHESES.matcher(text).replaceAll(" ");
-        String core = COUNTS.matcher(Compass.without(bare)).replaceAll(" ");
-        if (bare.isBlank()) {
-            core = COUNTS.matcher(Compass.without(text.replaceAll("[()\\[\\]]", " ")))
-                    .replaceAll(" ");
-        }
-        if (Feet.MARKED.matcher(core).find() || core.contains("/")) {
+        String outside = new Line(text).outside();
+        String core = withoutCounts(Compass.without(outside.isBlank() ? text.replaceAll("[()\\[\\]]", " ") : outside));
+        List<String> words = Spelling.words(core);
+        if (core.contains("/") || Pitches.isMarked(core) || (words.size() == 1 && isTooShort(words.get(0)))) {
             return Optional.empty();
         }
-        List<String> words = Spelling.words(core);
-        Parts parts = Parts.of(words, language).numbered(NUMBER_ASIDE.matcher(text));
+        Parts parts = Parts.of(words, language).numbered(new Line(text));
         boolean named = parts.divisions().size() == 1;
         boolean twice = parts.divisions().size() == 2
                 && (parts.divisions()
                                 .get(0)
                                 .role()
                                 .equals(parts.divisions().get(1).role())
-                        || (parts.unknown() == 0 && !joined(core)));
-        boolean numbered =
-                parts.number().isPresent() && (parts.manual() || words.size() == 1 || isNumeralThenName(core, parts));
+                        || (parts.unknown() == 0 && !joins(core)));
+        boolean numbered = parts.number().isPresent() && (parts.manual() || words.size() == 1 || named);
         boolean only = parts.unknown() == 0 && (named || twice || numbered || (parts.manual() && words.size() == 1));
         boolean loud =
                 parts.unknown() <= MOST_UNKNOWN && named && parts.beginsWithDivision() && isLoud(core, text, inline);
         if (!only && !loud) {
             return Optional.empty();
         }
-        if (words.size() == 1 && words.get(0).matches("\\d|p|so|ec|ow|a")) {
-            return Optional.empty();
-        }
-        DivisionWord first =
-                named || twice ? parts.divisions().get(0) : new DivisionWord("", parts.number(), false, "");
-        DivisionWord word = new DivisionWord(first.role(), parts.number(), first.box(), first.words());
+        DivisionWord first = named || twice ? parts.divisions().get(0) : DivisionWord.numbered("", 0);
+        DivisionWord word = first.numbered(parts.number());
+        String note = withoutNote(inline).isEmpty() ? text + " " + inline : text + " ";
         return Optional.of(new DivisionHeading(
-                named(core, word),
-                word,
-                enclosed(text + " " + inlineNote(inline), word),
-                Compass.keys(text + " " + inlineNote(inline), word.isPedal()),
-                withoutNote(inline)));
+                named(core, word), word, enclosed(note, word), Compass.keys(note, word.isPedal()), withoutNote(inline)));
     }
 
-    private static boolean joined(String core) {
+    private static boolean isTooShort(String word) {
+        return WordClass.TOO_SHORT.has(word) || (word.length() == 1 && Character.isDigit(word.charAt(0)));
+    }
+
+    private static boolean joins(String core) {
         return (core.contains("-") && !core.contains(" - ")) || core.contains("+");
     }
 
-    private static boolean isNumeralThenName(String core, Parts parts) {
-        return parts.divisions().size() == 1 && parts.unknown() == 0 && !core.isBlank();
-    }
-
     private static boolean isLoud(String core, String text, String inline) {
-        boolean capitals = core.equals(core.toUpperCase(Locale.ROOT));
-        return (capitals
-                        || !inline.isEmpty()
-                        || text.endsWith(":")
-                        || core.toLowerCase(Locale.ROOT).matches(".*\\b(?:organ|division)\\b.*"))
-                && !core.matches(".*\\b(?:to|zu|an|au)\\b.*");
+        boolean isSet = core.equals(core.toUpperCase(Locale.ROOT)) || !inline.isEmpty() || text.endsWith(":");
+        return (isSet || WordClass.LOUD.in(core)) && !WordClass.NOT_A_HEADING.in(core);
     }
 
-    /** "GREAT: 61 notes" says something of the division, not a stop. */
-    private static String inlineNote(String inline) {
-        return withoutNote(inline).isEmpty() ? inline : "";
+    /** Without "12 stops", "4 ranks", "3 1/2 inches wind". */
+    private static String withoutCounts(String text) {
+        Line line = new Line(text);
+        BitSet cut = new BitSet();
+        for (int i = 0; i < line.size(); i++) {
+            if (!line.is(i, Kind.NUMBER)) {
+                continue;
+            }
+            boolean speaking = line.is(i + 1, Kind.WORD) && line.at(i + 1).plain().equals("speaking");
+            int end = i + (speaking ? 2 : 1);
+            if (line.is(end, WordClass.COUNTED)) {
+                cut.set(i, end + 1);
+            } else if ((line.is(end, Kind.QUOTE) && line.at(end).text().equals("\"")) || line.is(end, WordClass.INCH)) {
+                do {
+                    end++;
+                } while (line.is(end, WordClass.WIND) || line.isSign(end, "."));
+                cut.set(i, end);
+            }
+        }
+        return line.without(cut, ' ');
     }
 
+    /** What follows a heading, unless that is a note on the division, as in "GREAT: 61 notes". */
     private static String withoutNote(String inline) {
-        String rest = COUNTS.matcher(Compass.without(PARENTHESES.matcher(inline).replaceAll(" ")))
-                .replaceAll(" ");
-        List<String> words = Spelling.words(rest);
+        List<String> words = Spelling.words(withoutCounts(Compass.without(new Line(inline).outside())));
         boolean named = !words.isEmpty() && DivisionWord.at(words, 0, "").isPresent();
-        boolean note = !named && FILLERS.containsAll(words);
-        return note ? "" : inline;
+        return !named && words.stream().allMatch(WordClass.HEADING_FILLER::has) ? "" : inline;
     }
 
     private static Optional<Boolean> enclosed(String text, DivisionWord word) {
-        String plain = Spelling.plain(text);
-        if (OPEN.matcher(plain).find()) {
+        List<String> words = Spelling.words(text);
+        if (WordClass.UNENCLOSED.in(words)) {
             return Optional.of(false);
         }
-        if (ENCLOSED.matcher(plain).find() || word.box()) {
-            return Optional.of(true);
-        }
-        return Optional.empty();
+        return WordClass.ENCLOSED.in(words) || word.box() ? Optional.of(true) : Optional.empty();
     }
 
     private static String named(String core, DivisionWord word) {
-        String name = EDGES.matcher(core.replaceAll("\\s+", " ")).replaceAll("");
-        if (SHORT.containsKey(Spelling.spelled(name))) {
-            return SHORT.get(Spelling.spelled(name));
+        String name = Spelling.trimmed(core.replaceAll("\\s+", " "), EDGES);
+        String known = SHORT.get(Spelling.spelled(name));
+        if (known != null) {
+            return known;
         }
         if (word.role().isEmpty() && word.number().isPresent() && name.matches("(?i)[ivx]+|\\d")) {
             return "Manual " + name.toUpperCase(Locale.ROOT);
         }
         if (!word.role().isEmpty()) {
-            String trimmed = EDGES.matcher(TAIL.matcher(name).replaceFirst("")).replaceAll("");
-            name = trimmed.isBlank() ? name : trimmed;
-            name = EDGES.matcher(NUMERAL_AFTER.matcher(name).replaceFirst("")).replaceAll("");
-            String shorter =
-                    EDGES.matcher(NUMERAL_BEFORE.matcher(name).replaceFirst("")).replaceAll("");
-            name = shorter.isBlank() ? name : shorter;
+            name = without(name, DivisionHeading::tail);
+            name = without(name, DivisionHeading::numberBehind);
+            name = without(name, DivisionHeading::numberBefore);
         }
         return name.length() > 3 && name.equals(name.toUpperCase(Locale.ROOT)) ? capitalised(name) : name;
     }
 
+    /** Finds tokens of a line that do not belong to a division's name. */
+    private interface Aside {
+        BitSet of(Line line);
+    }
+
+    private static String without(String name, Aside aside) {
+        Line line = new Line(name);
+        String shorter = Spelling.trimmed(line.without(aside.of(line), ' '), EDGES);
+        return shorter.isBlank() ? name : shorter;
+    }
+
+    private static BitSet range(int from, int to) {
+        BitSet range = new BitSet();
+        range.set(from, Math.max(from, to));
+        return range;
+    }
+
+    /** "organ" or "enclosed" at the end. */
+    private static BitSet tail(Line line) {
+        for (int i = Math.max(1, line.size() - 2); i < line.size(); i++) {
+            boolean apart = line.gap(i) > 0 || line.isSign(i - 1, ",-");
+            if (apart && line.phrase(WordClass.HEADING_TAIL, i) == line.size() - i) {
+                return range(i, line.size());
+            }
+        }
+        return new BitSet();
+    }
+
+    private static boolean isNumber(Line line, int token) {
+        return token >= 0
+                && token < line.size()
+                && (line.at(token).isWhole(1) || line.at(token).text().matches("(?i)[ivx]{1,4}"));
+    }
+
+    /** ", Manual II", "- II. Manual", ", II" at the end. */
+    private static BitSet numberBehind(Line line) {
+        int from = line.size() - (isNumber(line, line.size() - 1) ? 1 : 0);
+        boolean number = from < line.size();
+        boolean manual = line.is(from - 1, WordClass.MANUAL);
+        if (manual) {
+            from--;
+            from -= line.isSign(from - 1, ".") && isNumber(line, from - 2) ? 2 : isNumber(line, from - 1) ? 1 : 0;
+        }
+        boolean named = line.is(from - 2, Kind.WORD) && line.at(from - 2).text().length() >= 3;
+        return named && ((manual && line.isSign(from - 1, ",-")) || (number && line.isSign(from - 1, ",")))
+                ? range(from - 1, line.size())
+                : new BitSet();
+    }
+
+    /** "II. Manual: ", "Manual II, ", "2nd " at the beginning. */
+    private static BitSet numberBefore(Line line) {
+        int at = line.is(0, WordClass.MANUAL) ? line.isSign(1, ".") ? 2 : 1 : 0;
+        if (!isNumber(line, at)) {
+            return new BitSet();
+        }
+        at++;
+        at += line.isSign(at, "\u00b0") || (line.is(at, WordClass.ORDINAL_END) && line.gap(at) == 0) ? 1 : 0;
+        at += line.isSign(at, ".") ? 1 : 0;
+        if (line.is(at, WordClass.MANUAL)) {
+            at++;
+        }
+        while (line.isSign(at, ".:,/-") || line.is(at, Kind.CLOSE)) {
+            at++;
+        }
+        return range(0, at);
+    }
+
     private static String capitalised(String name) {
         return Stream.of(name.split(" ", -1))
-                .map(each -> RankCount.number(each) > 0 || each.length() < 2
+                .map(each -> Numerals.number(each) > 0 || each.length() < 2
                         ? each
                         : each.substring(0, 1) + each.substring(1).toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(" "));
@@ -249,17 +239,25 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
             List<DivisionWord> divisions, OptionalInt number, boolean manual, int unknown, boolean beginsWithDivision) {
 
         /** With the manual's number that stands in parentheses. */
-        Parts numbered(Matcher aside) {
-            boolean found = number.isEmpty() && aside.find();
-            Integer inside = found ? NUMBERS.get(aside.group(1).toLowerCase(Locale.ROOT)) : null;
-            return inside == null
-                    ? this
-                    : new Parts(divisions, OptionalInt.of(inside), manual, unknown, beginsWithDivision);
+        Parts numbered(Line line) {
+            for (int i = 0; number.isEmpty() && i < line.size(); i++) {
+                int at = i + 1 + (line.is(i + 1, WordClass.MANUAL) ? line.isSign(i + 2, ".") ? 2 : 1 : 0);
+                if (!line.is(i, Kind.OPEN) || !isNumber(line, at)) {
+                    continue;
+                }
+                int end = at + 1 + (line.isSign(at + 1, ".") ? 1 : 0);
+                end += line.is(end, WordClass.MANUAL) ? line.isSign(end + 1, ".") ? 2 : 1 : 0;
+                int inside = WordClass.ordinal(Spelling.spelled(line.at(at).text()));
+                if (inside > 0 && (line.isSign(end, ",") || line.is(end, Kind.CLOSE))) {
+                    return new Parts(divisions, OptionalInt.of(inside), manual, unknown, beginsWithDivision);
+                }
+            }
+            return this;
         }
 
         static Parts of(List<String> words, String language) {
             List<DivisionWord> divisions = new ArrayList<>();
-            OptionalInt number = OptionalInt.empty();
+            int number = 0;
             boolean manual = false;
             boolean begins = false;
             int unknown = 0;
@@ -267,21 +265,22 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
             while (at < words.size()) {
                 String word = words.get(at);
                 Optional<DivisionWord.Spotted> spotted = DivisionWord.at(words, at, language);
-                boolean preposition = word.equals("i") && at > 0 && !MANUAL.contains(words.get(at - 1));
-                if (NUMBERS.containsKey(word) && number.isEmpty() && !preposition) {
-                    number = OptionalInt.of(NUMBERS.get(word));
-                } else if (MANUAL.contains(word)) {
+                boolean preposition = word.equals("i") && at > 0 && !WordClass.MANUAL.has(words.get(at - 1));
+                if (WordClass.ordinal(word) > 0 && number == 0 && !preposition) {
+                    number = WordClass.ordinal(word);
+                } else if (WordClass.MANUAL.has(word)) {
                     manual = true;
                 } else if (spotted.isPresent() && !(word.equals("swell") && !divisions.isEmpty())) {
                     begins |= divisions.isEmpty() && unknown == 0;
                     divisions.add(spotted.get().word());
                     at += spotted.get().length() - 1;
-                } else if (!FILLERS.contains(word)) {
+                } else if (!WordClass.HEADING_FILLER.has(word)) {
                     unknown++;
                 }
                 at++;
             }
-            return new Parts(divisions, number, manual, unknown, begins);
+            OptionalInt numbered = number > 0 ? OptionalInt.of(number) : OptionalInt.empty();
+            return new Parts(divisions, numbered, manual, unknown, begins);
         }
     }
 }

@@ -34,6 +34,16 @@ record DivisionWord(String role, OptionalInt number, boolean box, String words) 
      */
     record Entry(String language, String role, boolean box) {}
 
+    /** A manual that is called by its number; 0 for none. */
+    static DivisionWord numbered(String words, int number) {
+        return new DivisionWord("", number > 0 ? OptionalInt.of(number) : OptionalInt.empty(), false, words);
+    }
+
+    /** The same with another number of its manual. */
+    DivisionWord numbered(OptionalInt other) {
+        return new DivisionWord(role, other, box, words);
+    }
+
     boolean isPedal() {
         return role.equals(PEDAL);
     }

@@ -11,11 +11,7 @@ final class Grid {
 
     private static final Pattern RUN = Pattern.compile("\\s{2,}");
     private static final Pattern BAR = Pattern.compile("\\t|\\|{1,2}");
-    private static final Pattern HALVES = Pattern.compile(
-            "(?i)\\([^)]*\\)|\\b(?:bas|bass|discant|diskant|disc|bas/discant|treble|bassi|soprani|dessus|basse)\\b\\.?");
-    private static final Pattern NUMBER = Pattern.compile("\\d{1,4}\\s?[.):]?");
-    private static final Pattern EXTRA = Pattern.compile(
-            "(?i)^(?:from|ext|extension|tr|transm\\w*|borrow\\w*|aus|uit|dal|unit|spotted|metal|wood|zinc|tin|lead|oak|zinn|holz|metall|zink|poplar|pine|copper|new|old|neu|alt|\\d{1,3}\\s*(?:pipes|notes|pfeifen|tuyaux|pijpen|canne)|-+|\"|\\(.*\\)|\\d+%.*)\\b.*");
+    private static final int MOST_DIGITS = 4;
 
     private Grid() {}
 
@@ -92,20 +88,36 @@ final class Grid {
         if (isPitch(text)) {
             return new Cell(x, text, Kind.PITCH);
         }
-        boolean extra = EXTRA.matcher(text).matches()
+        boolean extra = isExtra(text)
                 && Lexicon.get().exact(text, style.setting()).isEmpty()
-                && !Feet.MARKED.matcher(text).find();
+                && !Pitches.isMarked(text);
         return new Cell(x, text, extra ? Kind.EXTRA : Kind.WORDS);
     }
 
+    /** Whether a cell says something of the stop left of it: from where it borrows, of what it is made, how many pipes. */
+    private static boolean isExtra(String text) {
+        Line line = new Line(text);
+        boolean count = line.is(0, Token.Kind.NUMBER) && (line.isSign(1, "%") || line.is(1, WordClass.EXTRA_COUNT));
+        return count || line.is(0, WordClass.EXTRA_COLUMN);
+    }
+
+    /** Whether a cell holds figures, Roman numerals and halves of the keyboard alone. */
     private static boolean isPitch(String text) {
-        String rest =
-                RankCount.MARKED.matcher(HALVES.matcher(text).replaceAll(" ")).replaceAll(" ");
-        rest = Feet.MARKED.matcher(rest).replaceAll(" ");
-        rest = RankCount.NUMERAL.matcher(rest).replaceAll(" ");
-        rest = Feet.BARE.matcher(rest).replaceAll(" ");
-        return NUMBER.matcher(text).matches()
-                || (!rest.matches(".*[\\p{L}\\d].*") && text.matches("[^\\p{L}]*[\\dIVX].*"));
+        Line line = new Line(new Line(text).outside());
+        int figures = 0;
+        for (int i = 0; i < line.size(); i++) {
+            Token token = line.at(i);
+            boolean half = token.is(WordClass.HALF_COLUMN);
+            int length = Math.max(Pitches.marked(line, i), Math.max(Ranks.marked(line, i).length(), Ranks.numeral(line, i).length()));
+            boolean bare = token.is(Token.Kind.NUMBER) && (Pitches.isBare(line, i) || token.isWhole(MOST_DIGITS) && line.size() <= 2);
+            boolean sign = !token.is(Token.Kind.WORD) && !token.is(Token.Kind.NUMBER) && !token.is(Token.Kind.ROMAN);
+            if ((!half && length == 0 && !bare && !sign) || (half && figures == 0)) {
+                return false;
+            }
+            figures += half || sign ? 0 : 1;
+            i += Math.max(0, length - 1);
+        }
+        return figures > 0;
     }
 
     private static List<Group> grouped(List<Cell> cells, ListStyle style) {

@@ -81,7 +81,7 @@ final class LineReader {
         if (heading.isPresent()) {
             return goingOn(heading.get().inline(), line, gathered.open(heading.get(), line));
         }
-        if (Tremulants.isOne(text) && !Feet.MARKED.matcher(text).find()) {
+        if (Tremulants.isOne(text) && !Pitches.isMarked(text)) {
             aids.tremulants(text, line, section);
             return section;
         }

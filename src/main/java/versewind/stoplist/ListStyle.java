@@ -47,7 +47,7 @@ record ListStyle(String language, boolean numbered, boolean pitched) {
 
     private static boolean isPitched(List<String> lines) {
         long pitched = lines.stream()
-                .filter(line -> Feet.MARKED.matcher(line).find()
+                .filter(line -> Pitches.isMarked(line)
                         || line.matches(".*\\p{L}.*\\s(?:16|8|4|2)\\b.*|\\s*(?:16|8|4|2)\\s+\\p{L}.*"))
                 .count();
         long known = lines.stream()

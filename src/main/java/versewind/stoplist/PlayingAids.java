@@ -26,7 +26,7 @@ final class PlayingAids {
         boolean before = stops && section.isBeforeDivisions();
         boolean stop = stops
                 && AL_PEDALE.matcher(text).find()
-                && Feet.MARKED.matcher(text).find();
+                && Pitches.isMarked(text);
         boolean aside = section.kind()
                 .filter(kind -> kind == SectionWord.Kind.PISTONS || kind == SectionWord.Kind.NOTES)
                 .isPresent();

@@ -13,6 +13,7 @@ final class Spelling {
 
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
     private static final Pattern NOT_IN_WORDS = Pattern.compile("[^a-z0-9]+");
+    private static final Pattern LETTERS = Pattern.compile("\\p{L}{3}");
     private static final Pattern NUMERAL = Pattern.compile("[ivx]{2,}");
     private static final Pattern DOUBLED = Pattern.compile("([a-z])\\1+");
     private static final Pattern SOFT_C = Pattern.compile("c(?=[eiy])");
@@ -50,6 +51,28 @@ final class Spelling {
     /** A name as it is written, without the number or sign before it and the stops behind it. */
     static String unnumbered(String text) {
         return text.replaceAll("^[\\s\\d.)*\u2022-]+|[\\s:.,;]+$", "").replaceAll("\\s+", " ");
+    }
+
+    /** Without blanks and these signs at both ends. */
+    static String trimmed(String text, String signs) {
+        int from = 0;
+        int to = text.length();
+        while (from < to && isEdge(text.charAt(from), signs)) {
+            from++;
+        }
+        while (to > from && isEdge(text.charAt(to - 1), signs)) {
+            to--;
+        }
+        return text.substring(from, to);
+    }
+
+    /** Whether a text has three letters in a row. */
+    static boolean hasWord(String text) {
+        return LETTERS.matcher(text).find();
+    }
+
+    private static boolean isEdge(char c, String signs) {
+        return Character.isWhitespace(c) || signs.indexOf(c) >= 0;
     }
 
     /** A set of words that are written with blanks between them. */

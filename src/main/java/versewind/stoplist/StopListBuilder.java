@@ -76,7 +76,7 @@ final class StopListBuilder {
         boolean isName = first <= LAST_TITLE_LINE
                 && title.length() <= LONGEST_TITLE
                 && title.matches(".*\\p{L}{3,}.*")
-                && !Feet.MARKED.matcher(title).find();
+                && !Pitches.isMarked(title);
         if (!isName) {
             return "";
         }

@@ -25,7 +25,7 @@ final class StopsOfLine {
 
     /** Reads the line, and says in which division whatever follows stands. */
     Section read(String text) {
-        for (String segment : StopSegments.of(text, style)) {
+        for (String segment : Segments.ofStops(text, style)) {
             StopClassifier recognition = recognised(segment);
             if (recognition instanceof StopClassifier.Stops stops) {
                 take(stops.stops(), segment);

@@ -1,0 +1,161 @@
+package versewind.stoplist;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A text of one line, taken apart into tokens; time grows with its length. */
+final class Line {
+
+    /** What stands in a text where something was cut out. */
+    static final char GAP = '\u0001';
+
+    private static final int MOST_WORDS = 3;
+    private static final Pattern TOKEN = Pattern.compile(
+            "(?<number>\\d{1,2}[ .+-]{0,2}\\d\\s?/\\s?\\d{1,2}|\\d{2,3}/\\d|\\d\\s?/\\s?\\d{1,2}|\\d{1,2}[.,]\\d{1,2}|\\d+)"
+                    + "|(?<roman>[IVX]+(?![\\p{L}\\d]))|(?<word>\\p{L}[\\p{L}\\p{M}]*)|(?<quote>['\"])"
+                    + "|(?<open>[(\\[{])|(?<close>[)\\]}])|(?<sign>\\S)");
+
+    private final String text;
+    private final List<Token> tokens = new ArrayList<>();
+
+    Line(String text) {
+        this.text = text;
+        Matcher matcher = TOKEN.matcher(text);
+        while (matcher.find()) {
+            Token.Kind kind = kind(matcher);
+            boolean hasLetters = kind == Token.Kind.WORD || kind == Token.Kind.ROMAN;
+            String plain = hasLetters ? Spelling.spelled(matcher.group()) : "";
+            tokens.add(new Token(kind, matcher.group(), plain, matcher.start()));
+        }
+    }
+
+    private static Token.Kind kind(Matcher matcher) {
+        for (Token.Kind kind : Token.Kind.values()) {
+            if (matcher.start(kind.name().toLowerCase(Locale.ROOT)) >= 0) {
+                return kind;
+            }
+        }
+        throw new IllegalStateException("a token of no kind");
+    }
+
+    String text() {
+        return text;
+    }
+
+    List<Token> tokens() {
+        return tokens;
+    }
+
+    int size() {
+        return tokens.size();
+    }
+
+    Token at(int token) {
+        return tokens.get(token);
+    }
+
+    /** Whether there is such a token and it is of a kind. */
+    boolean is(int token, Token.Kind kind) {
+        return token >= 0 && token < size() && at(token).is(kind);
+    }
+
+    boolean is(int token, WordClass words) {
+        return token >= 0 && token < size() && at(token).is(words);
+    }
+
+    boolean isSign(int token, String signs) {
+        return token >= 0 && token < size() && at(token).isSign(signs);
+    }
+
+    /** The number of characters between a token and the one before it; 0 beyond the end. */
+    int gap(int token) {
+        if (token >= size()) {
+            return 0;
+        }
+        return token == 0 ? at(0).start() : at(token).start() - at(token - 1).end();
+    }
+
+    /** The character before a token; a blank at the beginning. */
+    char before(int token) {
+        int start = at(token).start();
+        return start == 0 ? ' ' : text.charAt(start - 1);
+    }
+
+    /** The character after a token; a blank at the end. */
+    char after(int token) {
+        int end = at(token).end();
+        return end == text.length() ? ' ' : text.charAt(end);
+    }
+
+    /** The text from a token up to another. */
+    String part(int from, int to) {
+        return from >= to ? "" : text.substring(at(from).start(), at(to - 1).end());
+    }
+
+    /** The number of tokens of the longest phrase of a class that begins at a token; points and quotes in it do not count. */
+    int phrase(WordClass kind, int token) {
+        if (!is(token, Token.Kind.WORD)) {
+            return 0;
+        }
+        List<String> words = new ArrayList<>();
+        List<Integer> ends = new ArrayList<>();
+        for (int i = token; i < size() && words.size() < MOST_WORDS; i++) {
+            if (at(i).is(Token.Kind.WORD)) {
+                words.add(at(i).plain());
+                ends.add(i + 1 - token);
+            } else if (!isSign(i, ".") && !at(i).is(Token.Kind.QUOTE)) {
+                break;
+            }
+        }
+        int length = kind.at(words, 0);
+        return length == 0 ? 0 : ends.get(length - 1);
+    }
+
+    /** The text with some tokens taken away, and a sign for every run of them. */
+    String without(BitSet cut, char sign) {
+        StringBuilder left = new StringBuilder();
+        int end = 0;
+        for (int i = cut.nextSetBit(0); i >= 0; i = cut.nextSetBit(cut.nextClearBit(i))) {
+            int to = cut.nextClearBit(i);
+            left.append(text, end, at(i).start()).append(sign);
+            end = at(to - 1).end();
+        }
+        return left.append(text.substring(end)).toString();
+    }
+
+    /** The tokens of every closed bracket, with what is inside. */
+    BitSet brackets() {
+        return brackets(0);
+    }
+
+    /** The tokens of every bracket, with what is inside; one that is not closed goes on to the end. */
+    BitSet bracketsToEnd() {
+        return brackets(size());
+    }
+
+    private BitSet brackets(int end) {
+        BitSet inside = new BitSet();
+        int open = -1;
+        for (int i = 0; i < size(); i++) {
+            if (open < 0 && at(i).is(Token.Kind.OPEN)) {
+                open = i;
+            } else if (open >= 0 && at(i).is(Token.Kind.CLOSE)) {
+                inside.set(open, i + 1);
+                open = -1;
+            }
+        }
+        if (open >= 0 && open < end) {
+            inside.set(open, end);
+        }
+        return inside;
+    }
+
+    /** The text without what stands in brackets. */
+    String outside() {
+        return without(bracketsToEnd(), ' ');
+    }
+}

@@ -1,0 +1,121 @@
+package versewind.stoplist;
+
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.Set;
+import versewind.organ.Footage;
+import versewind.stoplist.Token.Kind;
+
+/** Pitches as people write them: 8, 8', 8 ft, 2 2/3, 2-2/3, 22/3, 2.66, 5 1/3 Fuß, 13 palmos. */
+final class Pitches {
+
+    private static final Set<String> USUAL = Set.of(
+            "64", "32", "21 1/3", "16", "12 4/5", "10 2/3", "9 1/7", "8", "6 2/5", "5 1/3", "4 4/7", "4", "3 5/9",
+            "3 1/5", "2 2/3", "2 2/7", "2", "1 7/9", "1 3/5", "1 1/3", "1 1/7", "1", "8/9", "4/5", "2/3", "4/7", "1/2",
+            "2/5", "1/3", "1/4", "8/11", "8/13", "8/15", "16/19", "1 1/2");
+    private static final double TOLERANCE_FT = 0.035;
+    private static final double HALF_PALM_FT = 6.5;
+
+    private Pitches() {}
+
+    /** The pitch that a number means. */
+    static Optional<Footage> read(String number) {
+        String text = number.strip();
+        int slash = text.indexOf('/');
+        if (slash > 0) {
+            return fraction(text.substring(0, slash).strip(), text.substring(slash + 1).strip());
+        }
+        return switch (text) {
+            case "13" -> Optional.of(Footage.of(8));
+            case "26" -> Optional.of(Footage.of(16));
+            case "52" -> Optional.of(Footage.of(32));
+            default ->
+                text.contains(".") || text.contains(",")
+                        ? nearest(Double.parseDouble(text.replace(',', '.')))
+                        : Footage.parse(text);
+        };
+    }
+
+    /** Of "2 2", "2-2", "22" or "2" over "3" the last digit is the numerator; "16/19" and its like are no mixed numbers. */
+    private static Optional<Footage> fraction(String above, String below) {
+        boolean plain = below.length() > 1 && above.chars().allMatch(Character::isDigit);
+        int last = above.length() - 1;
+        String whole = plain ? "" : above.substring(0, last).replaceAll("[ .+-]", "");
+        String fraction = (plain ? above : above.substring(last)) + "/" + below;
+        return Footage.parse(whole.isEmpty() || whole.equals("0") ? fraction : whole + " " + fraction)
+                .or(() -> Footage.parse(above + "/" + below));
+    }
+
+    private static Optional<Footage> nearest(double feet) {
+        if (Math.abs(feet - HALF_PALM_FT) < 1e-9) {
+            return Optional.of(Footage.of(4));
+        }
+        return USUAL.stream()
+                .map(text -> Footage.parse(text).orElseThrow())
+                .filter(each -> Math.abs(each.feet() - feet) <= TOLERANCE_FT)
+                .min(Comparator.comparingDouble(each -> Math.abs(each.feet() - feet)));
+    }
+
+    /** Whether organs have stops of this pitch, so that a number without a unit can mean it. */
+    static boolean isUsual(Footage feet) {
+        return USUAL.contains(feet.toString());
+    }
+
+    /** The usual pitch that a number without a unit can mean. */
+    static Optional<Footage> usual(Token number) {
+        return isShort(number) ? read(number.text()).filter(Pitches::isUsual) : Optional.empty();
+    }
+
+    private static boolean isShort(Token number) {
+        return number.is(Kind.NUMBER) && (number.text().length() <= 2 || !number.isWhole(Integer.MAX_VALUE));
+    }
+
+    /** Whether what stands before a token parts it from other figures. */
+    static boolean isApart(Line line, int token, String signs) {
+        char before = line.before(token);
+        return !Character.isLetterOrDigit(before) && signs.indexOf(before) < 0;
+    }
+
+    /** How many tokens a number with a unit of feet has that begins at a token; 0 where none does. */
+    static int marked(Line line, int token) {
+        if (!isShort(line.at(token)) || !isApart(line, token, "/.,")) {
+            return 0;
+        }
+        int unit = token + 1;
+        boolean near = unit < line.size() && line.gap(unit) <= 1;
+        if (near && line.is(unit, Kind.QUOTE)) {
+            unit += line.is(unit + 1, Kind.QUOTE) && line.gap(unit + 1) == 0 ? 1 : 0;
+            return Character.isLetterOrDigit(line.after(unit)) ? 0 : unit + 1 - token;
+        }
+        unit += near && line.isSign(unit, "-") ? 1 : 0;
+        boolean fits = near && line.is(unit, WordClass.FEET) && line.gap(unit) <= 1 && !Character.isDigit(line.after(unit));
+        boolean point = fits && line.isSign(unit + 1, ".") && line.gap(unit + 1) == 0;
+        return fits ? unit + 1 - token + (point ? 1 : 0) : 0;
+    }
+
+    /** Whether a text has a pitch with its unit, so that nothing else can be meant. */
+    static boolean isMarked(Line line) {
+        for (int i = 0; i < line.size(); i++) {
+            if (marked(line, i) > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    static boolean isMarked(String text) {
+        return isMarked(new Line(text));
+    }
+
+    /** Whether a token is a number that can be a pitch without a unit. */
+    static boolean isBare(Line line, int token) {
+        char after = line.after(token);
+        return isShort(line.at(token))
+                && isApart(line, token, "/.,'")
+                && !Character.isLetterOrDigit(after)
+                && "/%\u00b0".indexOf(after) < 0
+                && !((after == '.' || after == ',')
+                        && line.is(token + 2, Kind.NUMBER)
+                        && line.gap(token + 1) + line.gap(token + 2) == 0);
+    }
+}
