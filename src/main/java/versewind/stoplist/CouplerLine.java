@@ -27,6 +27,9 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         ELSEWHERE
     }
 
+    private static final TokenForm NUMBERED = TokenForm.of("#3|letter [.]|close", "#3|[*\u2022-]");
+    private static final TokenForm NUMERAL = TokenForm.of("roman [.]|close?");
+    private static final TokenForm PITCH_FIRST = TokenForm.of("#2 ~quote? _word|roman");
     private static final int LONGEST_LABEL = 60;
 
     /** Reads the couplers of a line; none where it is no line of couplers. */
@@ -89,7 +92,7 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                     && line.at(token + 1).text().length() > 3
                     && Character.isUpperCase(line.at(token + 1).text().charAt(0))
                     && Character.isLowerCase(line.at(token + 1).text().charAt(1))
-                    && !line.is(token + 1, WordClass.PITCH_OF_COUPLER);
+                    && !line.is(token + 1, "pitch of coupler");
             return sentence || line.isSign(token, ",;\u2022\u00b7|");
         }
 
@@ -113,7 +116,7 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                 boolean apart = signs.size() > 1
                         && start > 0
                         && line.gap(start) > 0
-                        && !line.is(start - 1, WordClass.TO_PEDAL)
+                        && !line.is(start - 1, "to pedal")
                         && !line.isSign(start - 1, "/+");
                 if (apart) {
                     pairs.add(part.substring(from, line.at(start).start()).strip());
@@ -125,27 +128,21 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         }
 
         private void segment(String numbered) {
-            String segment = numbered;
-            Line line = new Line(segment);
-            boolean goesOn = line.size() > 1
-                    && line.at(0).isWhole(2)
-                    && line.gap(line.is(1, Token.Kind.QUOTE) ? 2 : 1) > 0
-                    && line.is(line.is(1, Token.Kind.QUOTE) ? 2 : 1, Token.Kind.WORD)
-                    && !couplers.isEmpty()
-                    && endsInFigure(last().text());
-            if (goesOn) {
-                int rest = line.at(line.is(1, Token.Kind.QUOTE) ? 2 : 1).start();
-                segment(segment.substring(0, rest).strip());
-                segment(segment.substring(rest));
+            Line line = new Line(numbered);
+            int goesOn = couplers.isEmpty() || !endsInFigure(last().text()) ? 0 : PITCH_FIRST.at(line, 0);
+            if (goesOn > 0) {
+                int rest = line.start(goesOn - 1);
+                segment(numbered.substring(0, rest).strip());
+                segment(numbered.substring(rest));
                 return;
             }
-            segment = unnumbered(line);
+            String segment = unnumbered(line);
             String bare = outside(segment);
             String inside = inside(segment);
             if (bare.isEmpty()) {
                 return;
             }
-            if (WordClass.NO_COUPLER.in(segment)) {
+            if (WordList.of("no coupler").in(segment)) {
                 rest.add(numbered);
                 return;
             }
@@ -180,17 +177,10 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
 
         /** Without "12.", "a)", "12 " or a bullet before it; "III Swell to Great" is numbered too. */
         private static String unnumbered(Line line) {
-            boolean point = line.isSign(1, ".") || line.is(1, Token.Kind.CLOSE);
-            boolean number = line.is(0, Token.Kind.NUMBER) && line.at(0).isWhole(3);
-            boolean letter = line.is(0, Token.Kind.WORD) && line.at(0).text().length() == 1 && line.at(0).text().equals(line.at(0).plain());
-            boolean roman = line.is(0, Token.Kind.ROMAN) && Spelling.words(line.text()).contains("to");
-            int from = (number || letter || roman) && point
-                    ? 2
-                    : number || roman || line.isSign(0, "*\u2022-") ? 1 : 0;
-            boolean apart = from > 0 && from < line.size() && line.gap(from) > 0;
-            boolean word = (!roman && from == 2) || line.is(from, Token.Kind.WORD) || line.is(from, Token.Kind.ROMAN) || line.isSign(0, "*\u2022-");
-            boolean fits = apart && word && (!roman || line.at(from).text().length() > 1);
-            return fits ? line.text().substring(line.at(from).start()) : line.text();
+            boolean to = line.is(0, Token.Kind.ROMAN) && Spelling.words(line.text()).contains("to");
+            int from = to ? NUMERAL.at(line, 0) : NUMBERED.at(line, 0);
+            boolean named = (!to && from == 2) || line.isSign(0, "*\u2022-") || (line.is(from) && line.at(from).isWord());
+            return from > 0 && line.gap(from) > 0 && named ? line.text().substring(line.start(from)) : line.text();
         }
 
         private static String outside(String text) {
@@ -236,12 +226,12 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                     && (among
                             || (!feet
                                     && !words.kinds().equals(Set.of(Coupler.Kind.UNISON))
-                                    && WordClass.OWN_PITCH.in(text)));
+                                    && WordList.of("own pitch").in(text)));
             boolean alone = words.divisions().isEmpty()
                     && words.unknown() == 0
                     && !words.isOnlyDivisions()
                     && ((among && !words.kinds().isEmpty() && !feet)
-                            || WordClass.ALONE.is(Spelling.words(text)));
+                            || WordList.of("alone").isAll(Spelling.words(text)));
             return joined || said || own || alone;
         }
 

@@ -25,7 +25,7 @@ record CouplerWords(
         int before,
         int signs,
         Set<Coupler.Kind> kinds,
-        Set<WordClass> says,
+        Set<String> says,
         int unknown) {
 
     private static final String SIGNS = "/+>&-";
@@ -38,17 +38,17 @@ record CouplerWords(
     }
 
     boolean saysCoupler() {
-        return says.contains(WordClass.COUPLER);
+        return says.contains("coupler");
     }
 
     /** Whether it says that the pedal is the keyboard. */
     boolean isToPedal() {
-        return says.contains(WordClass.TO_PEDAL);
+        return says.contains("to pedal");
     }
 
     /** Whether it says that manuals are joined. */
     boolean isOfManuals() {
-        return says.contains(WordClass.MANUAL_COUPLER);
+        return says.contains("manual coupler");
     }
 
     boolean isOnlyPitches() {
@@ -69,7 +69,7 @@ record CouplerWords(
         private final String language;
         private final List<Named> divisions = new ArrayList<>();
         private final Set<Coupler.Kind> kinds = EnumSet.noneOf(Coupler.Kind.class);
-        private final Set<WordClass> said = EnumSet.noneOf(WordClass.class);
+        private final Set<String> said = new java.util.HashSet<>();
         private int before = -1;
         private int signs;
         private int unknown;
@@ -105,9 +105,9 @@ record CouplerWords(
             }
             List<String> pair = List.of(line.at(token - 1).plain(), line.at(token + 1).plain());
             return DivisionWord.at(pair, 0, language).filter(each -> each.length() == 2).isPresent()
-                    || WordClass.SUB.has(pair.get(0))
-                    || WordClass.SUPER.has(pair.get(0))
-                    || WordClass.OCTAVE.has(pair.get(0));
+                    || WordList.of("sub").has(pair.get(0))
+                    || WordList.of("super").has(pair.get(0))
+                    || WordList.of("octave").has(pair.get(0));
         }
 
         CouplerWords sorted() {
@@ -115,13 +115,13 @@ record CouplerWords(
             while (at < tokens.size()) {
                 at += take(at);
             }
-            if (said.contains(WordClass.UNISON_OFF)) {
+            if (said.contains("unison off")) {
                 kinds.add(Coupler.Kind.UNISON_OFF);
             }
-            if (said.contains(WordClass.SUB)) {
+            if (said.contains("sub")) {
                 kinds.add(Coupler.Kind.SUB_OCTAVE);
             }
-            if (said.contains(WordClass.SUPER) || (said.contains(WordClass.OCTAVE) && !said.contains(WordClass.SUB))) {
+            if (said.contains("super") || (said.contains("octave") && !said.contains("sub"))) {
                 kinds.add(Coupler.Kind.OCTAVE);
             }
             return new CouplerWords(
@@ -144,7 +144,7 @@ record CouplerWords(
                 signs += divisions.isEmpty() || token.equals("&") ? 0 : 1;
                 return 1;
             }
-            if (WordClass.COUPLER.at(words, at) > 1) {
+            if (WordList.of("coupler").at(words, at) > 1) {
                 return known(at);
             }
             Optional<DivisionWord.Spotted> spotted = spotted(at);
@@ -156,7 +156,7 @@ record CouplerWords(
                 divisions.add(new Named(new DivisionWord(DivisionWord.MAIN, OptionalInt.empty(), false, word)));
                 return 1;
             }
-            int manual = Numerals.number(token);
+            int manual = Token.number(token);
             boolean roman = manual > 0
                     && manual <= MOST_MANUALS
                     && token.equals(token.toUpperCase(Locale.ROOT))
@@ -165,7 +165,7 @@ record CouplerWords(
                 divisions.add(new Named(DivisionWord.numbered(token, manual)));
                 return 1;
             }
-            if (WordClass.COUPLED_TO.has(word)) {
+            if (WordList.of("coupled to").has(word)) {
                 before = before < 0 && !divisions.isEmpty() ? divisions.size() : before;
                 return 1;
             }
@@ -179,18 +179,18 @@ record CouplerWords(
             while (end < tokens.size() && end < at + MOST_WORDS && !words.get(end).isEmpty()) {
                 end++;
             }
-            return WordClass.COUPLED_TO.has(words.get(at)) || words.get(at).equals("e")
+            return WordList.of("coupled to").has(words.get(at)) || words.get(at).equals("e")
                     ? Optional.empty()
                     : DivisionWord.at(words.subList(at, end), 0, language);
         }
 
         /** "Manual to Pedal", on an organ with one. */
         private boolean isTheManual(int at) {
-            if (!WordClass.THE_MANUAL.has(words.get(at))) {
+            if (!WordList.of("the manual").has(words.get(at))) {
                 return false;
             }
-            boolean numbered = at + 1 < tokens.size() && Numerals.number(tokens.get(at + 1)) > 0;
-            boolean followed = at > 0 && Numerals.number(tokens.get(at - 1)) > 0;
+            boolean numbered = at + 1 < tokens.size() && Token.number(tokens.get(at + 1)) > 0;
+            boolean followed = at > 0 && Token.number(tokens.get(at - 1)) > 0;
             boolean joined = (tokens.size() > at + 2 && !tokens.get(at + 1).equals("-")) || at > 1;
             return !numbered && !followed && (joined || tokens.size() == 3);
         }
@@ -214,15 +214,15 @@ record CouplerWords(
         /** How many words of a place on are known; 0 where none is. */
         private int known(int at) {
             int coupler = 0;
-            for (WordClass each : List.of(WordClass.COUPLER, WordClass.TO_PEDAL, WordClass.MANUAL_COUPLER)) {
-                int length = each.at(words, at);
+            for (String each : List.of("coupler", "to pedal", "manual coupler")) {
+                int length = WordList.of(each).at(words, at);
                 coupler = Math.max(coupler, length);
                 if (length > 0) {
                     said.add(each);
                 }
             }
-            for (WordClass each : List.of(WordClass.UNISON_OFF, WordClass.SUB, WordClass.SUPER, WordClass.OCTAVE)) {
-                int length = each.at(words, at);
+            for (String each : List.of("unison off", "sub", "super", "octave")) {
+                int length = WordList.of(each).at(words, at);
                 if (length > 0) {
                     said.add(each);
                     return length;
@@ -232,7 +232,7 @@ record CouplerWords(
                 kinds.add(Coupler.Kind.UNISON);
                 return 1;
             }
-            return coupler > 0 ? coupler : WordClass.COUPLER_FILLER.has(words.get(at)) ? 1 : 0;
+            return coupler > 0 ? coupler : WordList.of("coupler filler").has(words.get(at)) ? 1 : 0;
         }
     }
 }

@@ -1,7 +1,6 @@
 package versewind.stoplist;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -9,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import versewind.stoplist.Token.Kind;
 
 /**
  * The heading of a division: "Manual I C-g3", "II. Récit expressif", "GREAT (unenclosed)".
@@ -24,6 +22,14 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
 
     private static final Map<String, String> SHORT = Map.of(
             "gt", "Great", "grt", "Great", "sw", "Swell", "swl", "Swell", "ch", "Choir", "ped", "Pedal", "pd", "Pedal");
+    private static final TokenForm COUNT =
+            TokenForm.of("number =speaking? <counted>", "number [\"]|<inch> [.]|<wind>*");
+    private static final TokenForm TAIL = TokenForm.of("[,-]* _<heading_tail>", "[,-] <heading_tail>");
+    private static final TokenForm NUMBER_BEHIND = TokenForm.of("[,-] count? [.]? <manual> [.]? count?", "[,] roman");
+    private static final TokenForm NUMBER_BEFORE =
+            TokenForm.of("<manual>? [.]? count ~[\u00b0]|<ordinal_end>? [.]? <manual>? [.:,/-]|close*");
+    private static final TokenForm NUMBER_ASIDE =
+            TokenForm.of("open <manual>? [.]? count [.]? <manual>? [.]? [,]|close");
     private static final String EDGES = ".,;:*\u2022=~#-";
     private static final int MOST_UNKNOWN = 2;
     private static final int LONGEST = 90;
@@ -93,7 +99,7 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
     }
 
     private static boolean isTooShort(String word) {
-        return WordClass.TOO_SHORT.has(word) || (word.length() == 1 && Character.isDigit(word.charAt(0)));
+        return WordList.of("too short").has(word) || (word.length() == 1 && Character.isDigit(word.charAt(0)));
     }
 
     private static boolean joins(String core) {
@@ -102,44 +108,28 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
 
     private static boolean isLoud(String core, String text, String inline) {
         boolean isSet = core.equals(core.toUpperCase(Locale.ROOT)) || !inline.isEmpty() || text.endsWith(":");
-        return (isSet || WordClass.LOUD.in(core)) && !WordClass.NOT_A_HEADING.in(core);
+        return (isSet || WordList.of("loud").in(core)) && !WordList.of("not a heading").in(core);
     }
 
     /** Without "12 stops", "4 ranks", "3 1/2 inches wind". */
     private static String withoutCounts(String text) {
         Line line = new Line(text);
-        BitSet cut = new BitSet();
-        for (int i = 0; i < line.size(); i++) {
-            if (!line.is(i, Kind.NUMBER)) {
-                continue;
-            }
-            boolean speaking = line.is(i + 1, Kind.WORD) && line.at(i + 1).plain().equals("speaking");
-            int end = i + (speaking ? 2 : 1);
-            if (line.is(end, WordClass.COUNTED)) {
-                cut.set(i, end + 1);
-            } else if ((line.is(end, Kind.QUOTE) && line.at(end).text().equals("\"")) || line.is(end, WordClass.INCH)) {
-                do {
-                    end++;
-                } while (line.is(end, WordClass.WIND) || line.isSign(end, "."));
-                cut.set(i, end);
-            }
-        }
-        return line.without(cut, ' ');
+        return line.without(line.all(i -> COUNT.at(line, i)), ' ');
     }
 
     /** What follows a heading, unless that is a note on the division, as in "GREAT: 61 notes". */
     private static String withoutNote(String inline) {
         List<String> words = Spelling.words(withoutCounts(Compass.without(new Line(inline).outside())));
         boolean named = !words.isEmpty() && DivisionWord.at(words, 0, "").isPresent();
-        return !named && words.stream().allMatch(WordClass.HEADING_FILLER::has) ? "" : inline;
+        return !named && words.stream().allMatch(WordList.of("heading filler")::has) ? "" : inline;
     }
 
     private static Optional<Boolean> enclosed(String text, DivisionWord word) {
         List<String> words = Spelling.words(text);
-        if (WordClass.UNENCLOSED.in(words)) {
+        if (WordList.of("unenclosed").in(words)) {
             return Optional.of(false);
         }
-        return WordClass.ENCLOSED.in(words) || word.box() ? Optional.of(true) : Optional.empty();
+        return WordList.of("enclosed").in(words) || word.box() ? Optional.of(true) : Optional.empty();
     }
 
     private static String named(String core, DivisionWord word) {
@@ -152,83 +142,34 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
             return "Manual " + name.toUpperCase(Locale.ROOT);
         }
         if (!word.role().isEmpty()) {
-            name = without(name, DivisionHeading::tail);
-            name = without(name, DivisionHeading::numberBehind);
-            name = without(name, DivisionHeading::numberBefore);
+            name = withoutEnd(name, TAIL);
+            name = withoutEnd(name, NUMBER_BEHIND);
+            Line line = new Line(name);
+            name = orWhole(line.text().substring(line.start(NUMBER_BEFORE.at(line, 0))), name);
         }
         return name.length() > 3 && name.equals(name.toUpperCase(Locale.ROOT)) ? capitalised(name) : name;
     }
 
-    /** Finds tokens of a line that do not belong to a division's name. */
-    private interface Aside {
-        BitSet of(Line line);
-    }
-
-    private static String without(String name, Aside aside) {
+    /** Without what a form says of the end, if a word of three letters stands before it. */
+    private static String withoutEnd(String name, TokenForm form) {
         Line line = new Line(name);
-        String shorter = Spelling.trimmed(line.without(aside.of(line), ' '), EDGES);
-        return shorter.isBlank() ? name : shorter;
-    }
-
-    private static BitSet range(int from, int to) {
-        BitSet range = new BitSet();
-        range.set(from, Math.max(from, to));
-        return range;
-    }
-
-    /** "organ" or "enclosed" at the end. */
-    private static BitSet tail(Line line) {
-        for (int i = Math.max(1, line.size() - 2); i < line.size(); i++) {
-            boolean apart = line.gap(i) > 0 || line.isSign(i - 1, ",-");
-            if (apart && line.phrase(WordClass.HEADING_TAIL, i) == line.size() - i) {
-                return range(i, line.size());
+        for (int i = 1; i < line.size(); i++) {
+            boolean named = line.is(i - 1, Token.Kind.WORD) && line.at(i - 1).text().length() >= 3;
+            if (form.at(line, i) == line.size() - i && (named || form == TAIL)) {
+                return orWhole(line.part(0, i), name);
             }
         }
-        return new BitSet();
+        return name;
     }
 
-    private static boolean isNumber(Line line, int token) {
-        return token >= 0
-                && token < line.size()
-                && (line.at(token).isWhole(1) || line.at(token).text().matches("(?i)[ivx]{1,4}"));
-    }
-
-    /** ", Manual II", "- II. Manual", ", II" at the end. */
-    private static BitSet numberBehind(Line line) {
-        int from = line.size() - (isNumber(line, line.size() - 1) ? 1 : 0);
-        boolean number = from < line.size();
-        boolean manual = line.is(from - 1, WordClass.MANUAL);
-        if (manual) {
-            from--;
-            from -= line.isSign(from - 1, ".") && isNumber(line, from - 2) ? 2 : isNumber(line, from - 1) ? 1 : 0;
-        }
-        boolean named = line.is(from - 2, Kind.WORD) && line.at(from - 2).text().length() >= 3;
-        return named && ((manual && line.isSign(from - 1, ",-")) || (number && line.isSign(from - 1, ",")))
-                ? range(from - 1, line.size())
-                : new BitSet();
-    }
-
-    /** "II. Manual: ", "Manual II, ", "2nd " at the beginning. */
-    private static BitSet numberBefore(Line line) {
-        int at = line.is(0, WordClass.MANUAL) ? line.isSign(1, ".") ? 2 : 1 : 0;
-        if (!isNumber(line, at)) {
-            return new BitSet();
-        }
-        at++;
-        at += line.isSign(at, "\u00b0") || (line.is(at, WordClass.ORDINAL_END) && line.gap(at) == 0) ? 1 : 0;
-        at += line.isSign(at, ".") ? 1 : 0;
-        if (line.is(at, WordClass.MANUAL)) {
-            at++;
-        }
-        while (line.isSign(at, ".:,/-") || line.is(at, Kind.CLOSE)) {
-            at++;
-        }
-        return range(0, at);
+    private static String orWhole(String part, String whole) {
+        String trimmed = Spelling.trimmed(part, EDGES + "(");
+        return trimmed.isEmpty() ? whole : trimmed;
     }
 
     private static String capitalised(String name) {
         return Stream.of(name.split(" ", -1))
-                .map(each -> Numerals.number(each) > 0 || each.length() < 2
+                .map(each -> Token.number(each) > 0 || each.length() < 2
                         ? each
                         : each.substring(0, 1) + each.substring(1).toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(" "));
@@ -240,19 +181,16 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
 
         /** With the manual's number that stands in parentheses. */
         Parts numbered(Line line) {
-            for (int i = 0; number.isEmpty() && i < line.size(); i++) {
-                int at = i + 1 + (line.is(i + 1, WordClass.MANUAL) ? line.isSign(i + 2, ".") ? 2 : 1 : 0);
-                if (!line.is(i, Kind.OPEN) || !isNumber(line, at)) {
-                    continue;
-                }
-                int end = at + 1 + (line.isSign(at + 1, ".") ? 1 : 0);
-                end += line.is(end, WordClass.MANUAL) ? line.isSign(end + 1, ".") ? 2 : 1 : 0;
-                int inside = WordClass.ordinal(Spelling.spelled(line.at(at).text()));
-                if (inside > 0 && (line.isSign(end, ",") || line.is(end, Kind.CLOSE))) {
-                    return new Parts(divisions, OptionalInt.of(inside), manual, unknown, beginsWithDivision);
-                }
-            }
-            return this;
+            int aside = number.isEmpty() ? NUMBER_ASIDE.in(line) : -1;
+            int inside = aside < 0
+                    ? 0
+                    : Spelling.words(line.part(aside, aside + NUMBER_ASIDE.at(line, aside))).stream()
+                            .mapToInt(DivisionWord::ordinal)
+                            .max()
+                            .orElse(0);
+            return inside == 0
+                    ? this
+                    : new Parts(divisions, OptionalInt.of(inside), manual, unknown, beginsWithDivision);
         }
 
         static Parts of(List<String> words, String language) {
@@ -265,16 +203,16 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
             while (at < words.size()) {
                 String word = words.get(at);
                 Optional<DivisionWord.Spotted> spotted = DivisionWord.at(words, at, language);
-                boolean preposition = word.equals("i") && at > 0 && !WordClass.MANUAL.has(words.get(at - 1));
-                if (WordClass.ordinal(word) > 0 && number == 0 && !preposition) {
-                    number = WordClass.ordinal(word);
-                } else if (WordClass.MANUAL.has(word)) {
+                boolean preposition = word.equals("i") && at > 0 && !WordList.of("manual").has(words.get(at - 1));
+                if (DivisionWord.ordinal(word) > 0 && number == 0 && !preposition) {
+                    number = DivisionWord.ordinal(word);
+                } else if (WordList.of("manual").has(word)) {
                     manual = true;
                 } else if (spotted.isPresent() && !(word.equals("swell") && !divisions.isEmpty())) {
                     begins |= divisions.isEmpty() && unknown == 0;
                     divisions.add(spotted.get().word());
                     at += spotted.get().length() - 1;
-                } else if (!WordClass.HEADING_FILLER.has(word)) {
+                } else if (!WordList.of("heading filler").has(word)) {
                     unknown++;
                 }
                 at++;

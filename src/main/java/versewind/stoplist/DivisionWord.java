@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * A word for a division in a heading or a coupler's name.
@@ -22,6 +23,7 @@ record DivisionWord(String role, OptionalInt number, boolean box, String words) 
     /** The only manual, or the main one. */
     static final String MAIN = "main";
 
+    private static final int MOST_ORDINALS = 6;
     private static final int MOST_WORDS = 4;
     private static final Map<String, List<Entry>> ENTRIES = read();
 
@@ -33,6 +35,14 @@ record DivisionWord(String role, OptionalInt number, boolean box, String words) 
      * @param box whether it means a swell box
      */
     record Entry(String language, String role, boolean box) {}
+
+    /** The number that a word means as an ordinal or a numeral, 1 to 6; 0 where it means none. */
+    static int ordinal(String word) {
+        return IntStream.rangeClosed(1, MOST_ORDINALS)
+                .filter(i -> WordList.of("ordinal " + i).has(word))
+                .findFirst()
+                .orElse(0);
+    }
 
     /** A manual that is called by its number; 0 for none. */
     static DivisionWord numbered(String words, int number) {

@@ -42,7 +42,7 @@ final class Grid {
     private record Cell(int x, String text, Kind kind) {}
 
     /** The rows of plain lines; blank lines have none. */
-    static List<Row> rows(List<String> lines, ListStyle style) {
+    static List<Row> rows(List<String> lines, LineReader.Readings readings) {
         List<Row> rows = new ArrayList<>();
         boolean afterBlank = true;
         for (int i = 0; i < lines.size(); i++) {
@@ -52,44 +52,44 @@ final class Grid {
                 continue;
             }
             boolean table = BAR.matcher(line.strip()).find();
-            List<Cell> cells = table ? tableCells(line, style) : spacedCells(line, style);
-            rows.add(new Row(i + 1, afterBlank, table, grouped(cells, style)));
+            List<Cell> cells = table ? tableCells(line, readings) : spacedCells(line, readings);
+            rows.add(new Row(i + 1, afterBlank, table, grouped(cells, readings)));
             afterBlank = false;
         }
         return List.copyOf(rows);
     }
 
-    private static List<Cell> tableCells(String line, ListStyle style) {
+    private static List<Cell> tableCells(String line, LineReader.Readings readings) {
         List<Cell> cells = new ArrayList<>();
         String[] parts = BAR.split(line, -1);
         for (int i = 0; i < parts.length; i++) {
             if (!parts[i].isBlank()) {
-                cells.add(cell(i, parts[i].strip(), style));
+                cells.add(cell(i, parts[i].strip(), readings));
             }
         }
         return cells;
     }
 
-    private static List<Cell> spacedCells(String line, ListStyle style) {
+    private static List<Cell> spacedCells(String line, LineReader.Readings readings) {
         List<Cell> cells = new ArrayList<>();
         Matcher matcher = RUN.matcher(line);
         int from = 0;
         while (from < line.length()) {
             int to = matcher.find(from) ? matcher.start() : line.length();
             if (to > from) {
-                cells.add(cell(from, line.substring(from, to).strip(), style));
+                cells.add(cell(from, line.substring(from, to).strip(), readings));
             }
             from = to == line.length() ? to : matcher.end();
         }
         return cells;
     }
 
-    private static Cell cell(int x, String text, ListStyle style) {
+    private static Cell cell(int x, String text, LineReader.Readings readings) {
         if (isPitch(text)) {
             return new Cell(x, text, Kind.PITCH);
         }
         boolean extra = isExtra(text)
-                && Lexicon.get().exact(text, style.setting()).isEmpty()
+                && Lexicon.get().exact(text, readings.style().setting()).isEmpty()
                 && !Pitches.isMarked(text);
         return new Cell(x, text, extra ? Kind.EXTRA : Kind.WORDS);
     }
@@ -97,8 +97,8 @@ final class Grid {
     /** Whether a cell says something of the stop left of it: from where it borrows, of what it is made, how many pipes. */
     private static boolean isExtra(String text) {
         Line line = new Line(text);
-        boolean count = line.is(0, Token.Kind.NUMBER) && (line.isSign(1, "%") || line.is(1, WordClass.EXTRA_COUNT));
-        return count || line.is(0, WordClass.EXTRA_COLUMN);
+        boolean count = line.is(0, Token.Kind.NUMBER) && (line.isSign(1, "%") || line.is(1, "extra count"));
+        return count || line.is(0, "extra column");
     }
 
     /** Whether a cell holds figures, Roman numerals and halves of the keyboard alone. */
@@ -107,8 +107,8 @@ final class Grid {
         int figures = 0;
         for (int i = 0; i < line.size(); i++) {
             Token token = line.at(i);
-            boolean half = token.is(WordClass.HALF_COLUMN);
-            int length = Math.max(Pitches.marked(line, i), Math.max(Ranks.marked(line, i).length(), Ranks.numeral(line, i).length()));
+            boolean half = token.is("half column");
+            int length = Math.max(Pitches.marked(line, i), Math.max(RankCount.marked(line, i).length(), RankCount.numeral(line, i).length()));
             boolean bare = token.is(Token.Kind.NUMBER) && (Pitches.isBare(line, i) || token.isWhole(MOST_DIGITS) && line.size() <= 2);
             boolean sign = !token.is(Token.Kind.WORD) && !token.is(Token.Kind.NUMBER) && !token.is(Token.Kind.ROMAN);
             if ((!half && length == 0 && !bare && !sign) || (half && figures == 0)) {
@@ -120,12 +120,11 @@ final class Grid {
         return figures > 0;
     }
 
-    private static List<Group> grouped(List<Cell> cells, ListStyle style) {
+    private static List<Group> grouped(List<Cell> cells, LineReader.Readings readings) {
         boolean headings = cells.size() > 1
                 && cells.stream()
                         .allMatch(cell -> LineReader.isHalf(cell.text())
-                                || DivisionHeading.read(cell.text(), style.language())
-                                        .isPresent());
+                                || readings.heading(cell.text()).isPresent());
         if (headings) {
             return cells.stream().map(cell -> new Group(cell.x(), cell.text())).toList();
         }
@@ -137,11 +136,11 @@ final class Grid {
             Cell cell = cells.get(i);
             boolean beforeWords = i + 1 < cells.size()
                     && cells.get(i + 1).kind() == Kind.WORDS
-                    && starts(cells.get(i + 1).text(), style);
+                    && starts(cells.get(i + 1).text(), readings);
             boolean toNext = cell.kind() == Kind.PITCH && (groups.isEmpty() || (first && (!last || beforeWords)));
             if (toNext) {
                 pending.add(cell);
-            } else if (groups.isEmpty() || (cell.kind() == Kind.WORDS && starts(cell.text(), style))) {
+            } else if (groups.isEmpty() || (cell.kind() == Kind.WORDS && starts(cell.text(), readings))) {
                 List<Cell> group = new ArrayList<>(pending);
                 pending.clear();
                 group.add(cell);
@@ -171,19 +170,19 @@ final class Grid {
     }
 
     /** Whether words begin something of their own rather than go on with what stands left of them. */
-    private static boolean starts(String text, ListStyle style) {
+    private static boolean starts(String text, LineReader.Readings readings) {
         if (LineReader.isHalf(text)
-                || DivisionHeading.read(text, style.language()).isPresent()
-                || SectionWord.read(text, style.language()).isPresent()
+                || readings.heading(text).isPresent()
+                || readings.part(text).isPresent()
                 || Tremulants.isOne(text)) {
             return true;
         }
-        StopLine stop = StopLine.of(text, style);
+        StopLine stop = StopLine.of(text, readings.style());
         boolean named = !stop.name().isEmpty() && stop.mark() != StopLine.Mark.NONE;
         return named
-                || (Lexicon.get().known(stop.name(), style.setting()).isPresent()
+                || (Lexicon.get().known(stop.name(), readings.style().setting()).isPresent()
                         && !stop.name().isEmpty())
-                || !CouplerLine.read(text, CouplerLine.Where.ELSEWHERE, Set.of(), style.language())
+                || !CouplerLine.read(text, CouplerLine.Where.ELSEWHERE, Set.of(), readings.style().language())
                         .couplers()
                         .isEmpty();
     }

@@ -3,7 +3,7 @@ package versewind.stoplist;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.function.IntUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -35,7 +35,7 @@ final class Line {
 
     private static Token.Kind kind(Matcher matcher) {
         for (Token.Kind kind : Token.Kind.values()) {
-            if (matcher.start(kind.name().toLowerCase(Locale.ROOT)) >= 0) {
+            if (matcher.start(kind.word()) >= 0) {
                 return kind;
             }
         }
@@ -58,17 +58,22 @@ final class Line {
         return tokens.get(token);
     }
 
-    /** Whether there is such a token and it is of a kind. */
-    boolean is(int token, Token.Kind kind) {
-        return token >= 0 && token < size() && at(token).is(kind);
+    /** Whether there is such a token. */
+    boolean is(int token) {
+        return token >= 0 && token < size();
     }
 
-    boolean is(int token, WordClass words) {
-        return token >= 0 && token < size() && at(token).is(words);
+    /** Whether there is such a token and it is of a kind. */
+    boolean is(int token, Token.Kind kind) {
+        return is(token) && at(token).is(kind);
+    }
+
+    boolean is(int token, String words) {
+        return is(token) && at(token).is(words);
     }
 
     boolean isSign(int token, String signs) {
-        return token >= 0 && token < size() && at(token).isSign(signs);
+        return is(token) && at(token).isSign(signs);
     }
 
     /** The number of characters between a token and the one before it; 0 beyond the end. */
@@ -77,6 +82,11 @@ final class Line {
             return 0;
         }
         return token == 0 ? at(0).start() : at(token).start() - at(token - 1).end();
+    }
+
+    /** Where a token begins in the text; its end for the one after the last. */
+    int start(int token) {
+        return token >= size() ? text.length() : at(token).start();
     }
 
     /** The character before a token; a blank at the beginning. */
@@ -97,7 +107,7 @@ final class Line {
     }
 
     /** The number of tokens of the longest phrase of a class that begins at a token; points and quotes in it do not count. */
-    int phrase(WordClass kind, int token) {
+    int phrase(String kind, int token) {
         if (!is(token, Token.Kind.WORD)) {
             return 0;
         }
@@ -111,8 +121,19 @@ final class Line {
                 break;
             }
         }
-        int length = kind.at(words, 0);
+        int length = WordList.of(kind).at(words, 0);
         return length == 0 ? 0 : ends.get(length - 1);
+    }
+
+    /** The tokens of everything that begins at any token and takes as many as this says; 0 for nothing. */
+    BitSet all(IntUnaryOperator length) {
+        BitSet found = new BitSet();
+        for (int i = 0; i < size(); i++) {
+            int tokens = length.applyAsInt(i);
+            found.set(i, i + tokens);
+            i += Math.max(0, tokens - 1);
+        }
+        return found;
     }
 
     /** The text with some tokens taken away, and a sign for every run of them. */

@@ -23,10 +23,6 @@ final class ParsedDivision {
         this.keys = heading.keys();
     }
 
-    boolean isHeadedBy(DivisionHeading heading) {
-        return Spelling.spelled(name).equals(Spelling.spelled(heading.name()));
-    }
-
     /** Learns from a later heading what the first did not say. */
     void goesOn(DivisionHeading heading) {
         enclosed = enclosed.or(heading::enclosed);

@@ -1,17 +1,21 @@
 package versewind.stoplist;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** What a list has said so far. */
+/** What a list has said so far. Everything that is taken in or left out is counted, so that no text can be lost unnoticed. */
 final class ParsedLines {
 
     private final List<ParsedDivision> divisions = new ArrayList<>();
+    private final Map<String, Integer> places = new HashMap<>();
     private final List<PlacedCoupler> couplers = new ArrayList<>();
     private final List<PlacedTremulant> tremulants = new ArrayList<>();
     private final List<Unread> unread = new ArrayList<>();
+    private int entries;
 
     /**
      * A coupler and where it stands.
@@ -48,9 +52,43 @@ final class ParsedLines {
         return unread;
     }
 
+    /** How many times something was taken in or left out. */
+    int entries() {
+        return entries;
+    }
+
+    void add(PlacedCoupler coupler) {
+        entries++;
+        couplers.add(coupler);
+    }
+
+    void add(PlacedTremulant tremulant) {
+        entries++;
+        tremulants.add(tremulant);
+    }
+
+    void add(ReadStop stop, Section section) {
+        entries++;
+        division(section).stops().add(stop);
+    }
+
+    /** Puts what a later line says of a stop in its place. */
+    void change(ReadStop stop, ReadStop changed, Section section) {
+        entries++;
+        List<ReadStop> stops = division(section).stops();
+        stops.set(stops.lastIndexOf(stop), changed);
+    }
+
     /** Keeps what is no part of the organ, or was not understood. */
     void leaveOut(int line, String text, String why, Unread.Weight weight) {
+        entries++;
         unread.add(new Unread(line, text, why, weight));
+    }
+
+    /** Goes on in a section that a heading without anything else begins. */
+    Section begin(Section section) {
+        entries++;
+        return section;
     }
 
     /** The division whose stops a section holds. */
@@ -65,20 +103,18 @@ final class ParsedLines {
 
     /** Opens the division of a heading, or goes on with it where it was opened before. */
     Section open(DivisionHeading heading, int line) {
-        for (int i = 0; i < divisions.size(); i++) {
-            if (divisions.get(i).isHeadedBy(heading)) {
-                divisions.get(i).goesOn(heading);
-                return Section.ofStops(i);
-            }
+        int place = places.computeIfAbsent(Spelling.spelled(heading.name()), name -> divisions.size());
+        if (place == divisions.size()) {
+            divisions.add(new ParsedDivision(heading, line));
+        } else {
+            divisions.get(place).goesOn(heading);
         }
-        divisions.add(new ParsedDivision(heading, line));
-        return Section.ofStops(divisions.size() - 1);
+        return begin(Section.ofStops(place));
     }
 
     /** Opens the manual of an organ that has no other. */
     Section openManual(String name, OptionalInt keys, int line) {
-        DivisionWord word = new DivisionWord("", OptionalInt.of(1), false, "");
-        return open(new DivisionHeading(name, word, Optional.empty(), keys, ""), line);
+        return open(new DivisionHeading(name, DivisionWord.numbered("", 1), Optional.empty(), keys, ""), line);
     }
 
     /** The division of a section; before the first, the manual of an organ whose list names none is opened. */

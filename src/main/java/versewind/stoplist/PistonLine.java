@@ -6,9 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import versewind.stoplist.Token.Kind;
 
 /**
  * What a line says of pistons: "6 generals, Great 4, Swell 4", "Generals 1-8", "64 memory levels".
@@ -21,22 +20,10 @@ import java.util.stream.IntStream;
  */
 record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Integer> divisionals, List<String> rest) {
 
-    private static final Pattern NAMED = Pattern.compile(
-            "(?i)\\b(?:pistons?|studs?|generals?|generalkoppel|composition|divisionals?|memor(?:y|ies)|levels?|setzer\\w*|combination\\w*|kombination\\w*|combinaison\\w*|combinazion\\w*|reversib\\w*|sequencer|crescendo\\w*|walze|rollschweller|tutti|sforzando|appels?|anches|cancel|organo pleno|toe|thumb|schwelltritt|expression|swell pedal|setzen|zungen ab|pleno|absteller|registercrescendo|handregister|kombinationen|annullator\\w*|lock|zungeneinzelabsteller|ripieno al)\\b");
-    private static final Pattern PARTS = Pattern.compile("[,;:]|\\.\\s|(?i)\\s(?:and|und|et|en|e|y)\\s(?=\\d)");
-    private static final Pattern COUNT =
-            Pattern.compile("(?<!\\p{L})(\\d{1,5})(?:\\s?(?:-|to|bis)\\s?(\\d{1,3}))?(?!\\p{L})");
-    private static final Pattern GENERAL =
-            Pattern.compile("(?i)\\bg[e\u00e9]n[e\u00e9]r[a\u00e4]|\\bfreie?\\b|\\blibres?\\b|\\bliber[ae]\\b");
-    private static final Pattern EACH =
-            Pattern.compile("(?i)\\b(?:each|every|all|je)\\b.*(?:division|manual|keyboard|werk)");
-    private static final Pattern AIDS =
-            Pattern.compile("(?i)\\b(?:composition|combination|toe|thumb|foot)\\s+(?:pedals?|pistons?|studs?)\\b");
-    private static final Pattern LEVELS =
-            Pattern.compile("(?i)memor|level|ebene|niveau|livell|nivel|setzer|kombinationen|combinaisons|combinazioni");
-    private static final Pattern OTHERS = Pattern.compile("(?i)revers|cancel|coupler|\\bto pedal\\b|tutti|crescendo");
+    private static final TokenForm RANGE = TokenForm.of("#3 [-]|=to|=bis #3");
     private static final int MOST = 40;
     private static final int MOST_LEVELS = 100_000;
+    private static final int MOST_DIGITS = 5;
 
     PistonLine {
         divisionals = Collections.unmodifiableMap(new LinkedHashMap<>(divisionals));
@@ -45,7 +32,7 @@ record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Intege
 
     /** Whether a text tells of pistons and the like. */
     static boolean isOfPistons(String text) {
-        return NAMED.matcher(text).find();
+        return WordList.of("playing aid").in(text);
     }
 
     /** Whether anything was understood. */
@@ -59,40 +46,50 @@ record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Intege
         int toEach = 0;
         Map<DivisionWord, Integer> divisionals = new LinkedHashMap<>();
         List<String> rest = new ArrayList<>();
-        for (String part : PARTS.split(text, -1)) {
-            if (part.isBlank()) {
-                continue;
-            }
-            int count = OTHERS.matcher(part).find() ? 0 : count(part);
-            Optional<DivisionWord> division = division(AIDS.matcher(part).replaceAll(" "), language);
-            if (count > 0 && count <= MOST && GENERAL.matcher(part).find()) {
+        for (String part : Segments.split(text, PistonLine::isBetween)) {
+            List<String> words = Spelling.words(part);
+            int count = WordList.of("other aid").in(words) ? 0 : count(new Line(part));
+            boolean few = count > 0 && count <= MOST;
+            Optional<DivisionWord> division = division(WordList.of("aid of pistons").without(words), language);
+            if (few && WordList.of("general piston").in(words)) {
                 generals = count;
-            } else if (count > 0 && count <= MOST && EACH.matcher(part).find()) {
+            } else if (few && WordList.of("each").in(words) && WordList.of("each of").in(words)) {
                 toEach = count;
-            } else if (count > 0 && count <= MOST && division.isPresent()) {
+            } else if (few && division.isPresent()) {
                 divisionals.put(division.get(), count);
-            } else if (count > 0 && count <= MOST_LEVELS && LEVELS.matcher(part).find()) {
+            } else if (count > 0 && count <= MOST_LEVELS && WordList.of("memory level").in(words)) {
                 levels = count;
             } else {
-                rest.add(part.strip());
+                rest.add(part);
             }
         }
         return new PistonLine(generals, levels, toEach, divisionals, rest);
     }
 
-    /** "6" is six; "1-8" is eight; 0 where no number is said, or more than one. */
-    private static int count(String part) {
-        Matcher matcher = COUNT.matcher(part);
-        if (!matcher.find()) {
-            return 0;
-        }
-        int first = Integer.parseInt(matcher.group(1));
-        int count = matcher.group(2) == null ? first : Integer.parseInt(matcher.group(2)) - first + 1;
-        return matcher.find() ? 0 : Math.max(0, count);
+    private static boolean isBetween(Line line, int token) {
+        boolean counted = line.is(token + 1, Kind.NUMBER) && Segments.isAnd(line, token);
+        return counted || line.isSign(token, ",;:") || (line.isSign(token, ".") && line.gap(token + 1) > 0);
     }
 
-    private static Optional<DivisionWord> division(String part, String language) {
-        List<String> words = Spelling.words(part);
+    /** "6" is six; "1-8" is eight; 0 where no number is said, or more than one. */
+    private static int count(Line line) {
+        int[] numbers = IntStream.range(0, line.size())
+                .filter(i -> line.at(i).isWhole(MOST_DIGITS)
+                        && !Character.isLetter(line.before(i))
+                        && !Character.isLetter(line.after(i)))
+                .toArray();
+        int range = RANGE.in(line);
+        if (numbers.length == 2 && range >= 0) {
+            return Math.max(0, number(line, numbers[1]) - number(line, numbers[0]) + 1);
+        }
+        return numbers.length == 1 ? number(line, numbers[0]) : 0;
+    }
+
+    private static int number(Line line, int token) {
+        return Integer.parseInt(line.at(token).text());
+    }
+
+    private static Optional<DivisionWord> division(List<String> words, String language) {
         return IntStream.range(0, words.size())
                 .mapToObj(i -> DivisionWord.at(words, i, language))
                 .flatMap(Optional::stream)

@@ -3,8 +3,8 @@ package versewind.stoplist;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import versewind.organ.Footage;
-import versewind.stoplist.Token.Kind;
 
 /** Pitches as people write them: 8, 8', 8 ft, 2 2/3, 2-2/3, 22/3, 2.66, 5 1/3 Fuß, 13 palmos. */
 final class Pitches {
@@ -13,6 +13,7 @@ final class Pitches {
             "64", "32", "21 1/3", "16", "12 4/5", "10 2/3", "9 1/7", "8", "6 2/5", "5 1/3", "4 4/7", "4", "3 5/9",
             "3 1/5", "2 2/3", "2 2/7", "2", "1 7/9", "1 3/5", "1 1/3", "1 1/7", "1", "8/9", "4/5", "2/3", "4/7", "1/2",
             "2/5", "1/3", "1/4", "8/11", "8/13", "8/15", "16/19", "1 1/2");
+    private static final TokenForm MARKED = TokenForm.of("pitch quote ~quote?", "pitch [-]? <feet> ~[.]?");
     private static final double TOLERANCE_FT = 0.035;
     private static final double HALF_PALM_FT = 6.5;
 
@@ -63,11 +64,7 @@ final class Pitches {
 
     /** The usual pitch that a number without a unit can mean. */
     static Optional<Footage> usual(Token number) {
-        return isShort(number) ? read(number.text()).filter(Pitches::isUsual) : Optional.empty();
-    }
-
-    private static boolean isShort(Token number) {
-        return number.is(Kind.NUMBER) && (number.text().length() <= 2 || !number.isWhole(Integer.MAX_VALUE));
+        return number.isPitch() ? read(number.text()).filter(Pitches::isUsual) : Optional.empty();
     }
 
     /** Whether what stands before a token parts it from other figures. */
@@ -78,29 +75,15 @@ final class Pitches {
 
     /** How many tokens a number with a unit of feet has that begins at a token; 0 where none does. */
     static int marked(Line line, int token) {
-        if (!isShort(line.at(token)) || !isApart(line, token, "/.,")) {
-            return 0;
-        }
-        int unit = token + 1;
-        boolean near = unit < line.size() && line.gap(unit) <= 1;
-        if (near && line.is(unit, Kind.QUOTE)) {
-            unit += line.is(unit + 1, Kind.QUOTE) && line.gap(unit + 1) == 0 ? 1 : 0;
-            return Character.isLetterOrDigit(line.after(unit)) ? 0 : unit + 1 - token;
-        }
-        unit += near && line.isSign(unit, "-") ? 1 : 0;
-        boolean fits = near && line.is(unit, WordClass.FEET) && line.gap(unit) <= 1 && !Character.isDigit(line.after(unit));
-        boolean point = fits && line.isSign(unit + 1, ".") && line.gap(unit + 1) == 0;
-        return fits ? unit + 1 - token + (point ? 1 : 0) : 0;
+        int length = isApart(line, token, "/.,") ? MARKED.at(line, token) : 0;
+        int last = token + length - 1;
+        boolean ends = length > 0 && (line.isSign(last, ".") || !Character.isLetterOrDigit(line.after(last)));
+        return ends ? length : 0;
     }
 
     /** Whether a text has a pitch with its unit, so that nothing else can be meant. */
     static boolean isMarked(Line line) {
-        for (int i = 0; i < line.size(); i++) {
-            if (marked(line, i) > 0) {
-                return true;
-            }
-        }
-        return false;
+        return IntStream.range(0, line.size()).anyMatch(i -> marked(line, i) > 0);
     }
 
     static boolean isMarked(String text) {
@@ -110,12 +93,12 @@ final class Pitches {
     /** Whether a token is a number that can be a pitch without a unit. */
     static boolean isBare(Line line, int token) {
         char after = line.after(token);
-        return isShort(line.at(token))
+        return line.at(token).isPitch()
                 && isApart(line, token, "/.,'")
                 && !Character.isLetterOrDigit(after)
                 && "/%\u00b0".indexOf(after) < 0
                 && !((after == '.' || after == ',')
-                        && line.is(token + 2, Kind.NUMBER)
+                        && line.is(token + 2, Token.Kind.NUMBER)
                         && line.gap(token + 1) + line.gap(token + 2) == 0);
     }
 }

@@ -3,89 +3,83 @@ package versewind.stoplist;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import versewind.organ.Coupler;
+import versewind.stoplist.SectionWord.Kind;
+import versewind.stoplist.Unread.Weight;
 
 /** Gathers the couplers and tremulants of a list, and tells pistons and notes that stand among them from the rest. */
 final class PlayingAids {
 
-    private static final Pattern TREMULANTS_APART = Pattern.compile("[,;]|(?<=\\p{L}{4})\\.\\s");
-    private static final Pattern AL_PEDALE = Pattern.compile("(?i)\\bal pedal\\w*");
+    private static final TokenForm PEDAL_PITCH = TokenForm.of("=al =pedale|=pedaliera|=pedal");
+    private static final CouplerLine NONE = new CouplerLine(List.of(), List.of());
 
-    private final ParsedLines gathered;
+    private final ParsedLines lines;
     private final String language;
 
-    PlayingAids(ParsedLines gathered, String language) {
-        this.gathered = gathered;
+    PlayingAids(ParsedLines lines, String language) {
+        this.lines = lines;
         this.language = language;
     }
 
     /** The couplers of a line, where it may hold some: neither among pistons nor before the first division. */
     CouplerLine couplers(String text, Section section) {
-        boolean stops = section.kind().isEmpty();
-        boolean before = stops && section.isBeforeDivisions();
-        boolean stop = stops
-                && AL_PEDALE.matcher(text).find()
-                && Pitches.isMarked(text);
-        boolean aside = section.kind()
-                .filter(kind -> kind == SectionWord.Kind.PISTONS || kind == SectionWord.Kind.NOTES)
-                .isPresent();
-        return before || stop || aside
-                ? new CouplerLine(List.of(), List.of())
-                : CouplerLine.read(text, section.where(), section.hint(), language);
+        Line line = new Line(text);
+        boolean before = section.kind().isEmpty() && section.isBeforeDivisions();
+        boolean stop = section.kind().isEmpty() && PEDAL_PITCH.in(line) >= 0 && Pitches.isMarked(line);
+        boolean aside = section.is(Kind.PISTONS) || section.is(Kind.NOTES);
+        return before || stop || aside ? NONE : CouplerLine.read(text, section.where(), section.hint(), language);
     }
 
     /** Takes in the couplers of a line, and the tremulants among them. */
     void take(CouplerLine read, int line, Section section) {
-        read.couplers().forEach(each -> gathered.couplers()
-                .add(new ParsedLines.PlacedCoupler(each, section.division(), line)));
+        read.couplers().forEach(each -> lines.add(new ParsedLines.PlacedCoupler(each, section.division(), line)));
         for (String rest : read.rest()) {
             if (Tremulants.isOne(rest)) {
                 tremulant(Spelling.unnumbered(rest), rest, line, section);
-                continue;
+            } else if (isAidOrNote(rest) || section.is(Kind.ACCESSORIES)) {
+                lines.leaveOut(line, rest, "a playing aid, no coupler", Weight.NOTE);
+            } else {
+                lines.leaveOut(line, rest, "no coupler that is known", Weight.DOUBT);
             }
-            boolean aid = isAidOrNote(rest) || section.where() == CouplerLine.Where.AMONG_ACCESSORIES;
-            gathered.leaveOut(
-                    line,
-                    rest,
-                    aid ? "a playing aid, no coupler" : "no coupler that is known",
-                    aid ? Unread.Weight.NOTE : Unread.Weight.DOUBT);
         }
     }
 
     /** Takes in the tremulants of a line. */
     void tremulants(String text, int line, Section section) {
-        for (String part : TREMULANTS_APART.split(text, -1)) {
+        for (String part : Segments.split(text, PlayingAids::isBetween)) {
             if (Tremulants.isOne(part)) {
                 tremulant(Spelling.unnumbered(part), part, line, section);
             } else if (!Spelling.unnumbered(part).isEmpty()) {
-                other(part.strip(), line, SectionWord.Kind.ACCESSORIES);
+                other(part, line, Kind.ACCESSORIES);
             }
         }
     }
 
-    private void tremulant(String name, String text, int line, Section section) {
-        for (Optional<DivisionWord> division : Tremulants.divisions(text, language)) {
-            gathered.tremulants().add(new ParsedLines.PlacedTremulant(name, division, shaken(section), line));
-        }
+    private static boolean isBetween(Line line, int token) {
+        boolean sentence = line.isSign(token, ".")
+                && line.gap(token + 1) > 0
+                && line.is(token - 1, Token.Kind.WORD)
+                && line.at(token - 1).text().length() > 3;
+        return sentence || line.isSign(token, ",;");
     }
 
-    /** The division that a tremulant stands under; none where it stands among the couplers below the pedal. */
-    private int shaken(Section section) {
-        return section.kind().isPresent() && gathered.isInPedal(section) ? -1 : section.division();
+    private void tremulant(String name, String text, int line, Section section) {
+        Tremulants.divisions(text, language).forEach(division -> tremulant(name, division, line, section));
+    }
+
+    /** Where it stands among the couplers below the pedal, it need not belong to the pedal. */
+    private void tremulant(String name, Optional<DivisionWord> division, int line, Section section) {
+        boolean below = section.kind().isPresent() && lines.isInPedal(section);
+        lines.add(new ParsedLines.PlacedTremulant(name, division, below ? -1 : section.division(), line));
     }
 
     /** Leaves out a line that stands among what is no stop. */
-    void other(String text, int line, SectionWord.Kind kind) {
-        boolean note = kind == SectionWord.Kind.NOTES || kind == SectionWord.Kind.PISTONS || isAidOrNote(text);
-        if (note) {
-            gathered.leaveOut(line, text, "a playing aid or a note, no stop", Unread.Weight.NOTE);
+    void other(String text, int line, Kind kind) {
+        if (kind == Kind.NOTES || kind == Kind.PISTONS || isAidOrNote(text)) {
+            lines.leaveOut(line, text, "a playing aid or a note, no stop", Weight.NOTE);
         } else {
-            gathered.leaveOut(
-                    line,
-                    text,
-                    "it stands among couplers and playing aids, and is none that is known",
-                    Unread.Weight.DOUBT);
+            String why = "it stands among couplers and playing aids, and is none that is known";
+            lines.leaveOut(line, text, why, Weight.DOUBT);
         }
     }
 
@@ -95,19 +89,18 @@ final class PlayingAids {
 
     /** Begins a part that holds no stops, with what stands on the line of its heading. */
     Section part(SectionWord word, int line, Section section) {
-        boolean couplers = word.kind() == SectionWord.Kind.COUPLERS;
-        Set<Coupler.Kind> hint = couplers ? CouplerLine.hint(word.head(), language) : Set.of();
+        Set<Coupler.Kind> hint =
+                word.kind() == Kind.COUPLERS ? CouplerLine.hint(word.head(), language) : Set.of();
         Section part = section.ofOthers(word.kind(), hint);
-        if (word.inline().isEmpty()) {
-            return part;
-        }
         String whole = word.head() + ": " + word.inline();
-        if (word.kind() == SectionWord.Kind.TREMULANTS) {
-            for (String each : word.inline().split("[,;]", -1)) {
-                tremulant("Tremulant " + Spelling.unnumbered(each), each, line, section);
-            }
+        if (word.inline().isEmpty()) {
+            return lines.begin(part);
+        }
+        if (word.kind() == Kind.TREMULANTS) {
+            Segments.split(word.inline(), (each, i) -> each.isSign(i, ",;"))
+                    .forEach(each -> tremulant("Tremulant " + Spelling.unnumbered(each), each, line, section));
         } else if (part.isElsewhere()) {
-            gathered.leaveOut(line, whole, "a playing aid or a note, no stop", Unread.Weight.NOTE);
+            lines.leaveOut(line, whole, "a playing aid or a note, no stop", Weight.NOTE);
         } else {
             take(CouplerLine.read(whole, part.where(), hint, language), line, part);
         }
@@ -120,15 +113,13 @@ final class PlayingAids {
         if (!read.couplers().isEmpty()) {
             take(read, line, section);
         } else if (Tremulants.isOne(segment)) {
-            gathered.tremulants()
-                    .add(new ParsedLines.PlacedTremulant(
-                            Spelling.unnumbered(segment), Optional.empty(), shaken(section), line));
+            tremulant(Spelling.unnumbered(segment), Optional.empty(), line, section);
         } else if (PistonLine.isOfPistons(segment)) {
-            gathered.leaveOut(line, segment, "a playing aid, no stop", Unread.Weight.NOTE);
+            lines.leaveOut(line, segment, "a playing aid, no stop", Weight.NOTE);
         } else if (section.isBeforeDivisions()) {
-            gathered.leaveOut(line, segment, Unread.BEFORE, Unread.Weight.NOTE);
+            lines.leaveOut(line, segment, Unread.BEFORE, Weight.NOTE);
         } else {
-            gathered.leaveOut(line, segment, none.why(), none.weight());
+            lines.leaveOut(line, segment, none.why(), none.weight());
         }
     }
 }

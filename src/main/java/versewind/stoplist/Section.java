@@ -36,6 +36,10 @@ record Section(Optional<SectionWord.Kind> kind, int division, Set<Coupler.Kind> 
         return new Section(Optional.of(others), division, pitches, "");
     }
 
+    boolean is(SectionWord.Kind other) {
+        return kind.equals(Optional.of(other));
+    }
+
     boolean isBeforeDivisions() {
         return division < 0;
     }

@@ -16,29 +16,33 @@ record SectionWord(Kind kind, String head, String inline) {
 
     /** What a part of a list holds. */
     enum Kind {
-        COUPLERS(WordClass.PART_COUPLERS),
-        ACCESSORIES(WordClass.PART_ACCESSORIES),
-        TREMULANTS(WordClass.PART_TREMULANTS),
-        PISTONS(WordClass.PART_PISTONS),
-        NOTES(WordClass.PART_NOTES),
+        COUPLERS("part couplers"),
+        ACCESSORIES("part accessories"),
+        TREMULANTS("part tremulants"),
+        PISTONS("part pistons"),
+        NOTES("part notes"),
         /** A line that only says that a list follows. */
-        TITLE(WordClass.PART_TITLE);
+        TITLE("part title");
 
-        private final WordClass words;
+        private final String words;
 
-        Kind(WordClass words) {
+        Kind(String words) {
             this.words = words;
+        }
+
+        private WordList words() {
+            return WordList.of(words);
         }
 
         /** Whether a word may stand in such a heading beside the words that make it one. */
         private boolean isFiller(String word) {
-            boolean other = WordClass.PART_COUPLERS.has(word)
-                    || WordClass.PART_ACCESSORIES.has(word)
-                    || WordClass.PART_TREMULANTS.has(word)
-                    || WordClass.PART_PISTONS.has(word);
+            boolean other = WordList.of("part couplers").has(word)
+                    || WordList.of("part accessories").has(word)
+                    || WordList.of("part tremulants").has(word)
+                    || WordList.of("part pistons").has(word);
             return switch (this) {
-                case COUPLERS, ACCESSORIES, TREMULANTS, PISTONS -> other || WordClass.PART_FILLER.has(word);
-                case NOTES -> WordClass.PART_FILLER.has(word);
+                case COUPLERS, ACCESSORIES, TREMULANTS, PISTONS -> other || WordList.of("part filler").has(word);
+                case NOTES -> WordList.of("part filler").has(word);
                 case TITLE -> false;
             };
         }
@@ -64,13 +68,13 @@ record SectionWord(Kind kind, String head, String inline) {
         if (words.isEmpty() || words.size() > MOST_WORDS) {
             return Optional.empty();
         }
-        boolean one = WordClass.ONE_COUPLER.in(words) && !WordClass.COLLECTIVE.in(words);
+        boolean one = WordList.of("one coupler").in(words) && !WordList.of("collective").in(words);
         if (!colon && one && !(words.size() == 1 && language.equals("nordic"))) {
             return Optional.empty();
         }
         return Stream.of(Kind.values())
-                .filter(kind -> kind.words.in(words)
-                        && words.stream().allMatch(word -> kind.words.has(word) || kind.isFiller(word)))
+                .filter(kind -> kind.words().in(words)
+                        && words.stream().allMatch(word -> kind.words().has(word) || kind.isFiller(word)))
                 .findFirst()
                 .map(kind -> new SectionWord(kind, head.strip().toLowerCase(Locale.ROOT), inline));
     }

@@ -50,7 +50,7 @@ final class Segments {
         boolean between = token > 0 && token + 1 < line.size();
         return between
                 && line.before(token) == ' '
-                && (line.after(token) == ' ' && (line.is(token, WordClass.AND) || line.isSign(token, "&")));
+                && (line.after(token) == ' ' && (line.is(token, "and") || line.isSign(token, "&")));
     }
 
     /** The texts of the stops of a line, in their order. */

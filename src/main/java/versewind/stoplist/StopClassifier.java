@@ -3,28 +3,30 @@ package versewind.stoplist;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.Family;
 import versewind.organ.Footage;
+import versewind.organ.Pipe;
 import versewind.organ.Stop;
 import versewind.stoplist.StopLine.Mark;
+import versewind.stoplist.Token.Kind;
+import versewind.stoplist.Unread.Weight;
 
-/** What the text of one stop comes to. */
-sealed interface StopClassifier {
+/** Tells of the text of one stop whether it is one, and which. */
+final class StopClassifier {
 
-    /**
-     * A stop.
-     *
-     * @param stops the stop, or one for every pitch that is written after its name
-     */
-    record Stops(List<ReadStop> stops) implements StopClassifier {}
+    /** What the text of one stop comes to. */
+    sealed interface Result permits OneStop, Further, None {}
+
+    record OneStop(ReadStop stop) implements Result {}
 
     /**
      * A pitch or ranks that belong to the stop before.
      *
      * @param line what is written
      */
-    record Further(StopLine line) implements StopClassifier {}
+    record Further(StopLine line) implements Result {}
 
     /**
      * No stop.
@@ -32,251 +34,223 @@ sealed interface StopClassifier {
      * @param why a sentence
      * @param weight whether it wants a second look
      */
-    record None(String why, Unread.Weight weight) implements StopClassifier {}
+    record None(String why, Weight weight) implements Result {}
 
-    /** Whether a text says something of the organ or the page that is no part to play. */
-    static boolean isNote(String text) {
-        return Reader.PROSE.matcher(text).find() || Reader.TOY.matcher(text).find();
+    private static final int FIRST_YEAR = 1400;
+    private static final int LAST_YEAR = 2099;
+    private static final int MOST_WORDS = 4;
+    private static final int MOST_REMARK_WORDS = 18;
+    private static final int MOST_TRIMMED = 4;
+    private static final int LARGEST_FT = 32;
+
+    private final String text;
+    private final int line;
+    private final ListStyle style;
+    private final StopLine said;
+    private final NameContext setting;
+
+    private StopClassifier(String text, int line, ListStyle style, NameContext.Keyboard keyboard) {
+        this.text = text;
+        this.line = line;
+        this.style = style;
+        this.said = StopLine.of(text, style);
+        this.setting = new NameContext(style.language(), keyboard, said.pitch(), said.ranks());
     }
 
     /** Reads the text of one stop. */
-    static StopClassifier of(String text, int line, ListStyle style, NameContext.Keyboard keyboard) {
-        return new Reader(text, line, style, keyboard).read();
+    static Result of(String text, int line, ListStyle style, NameContext.Keyboard keyboard) {
+        return new StopClassifier(text, line, style, keyboard).read();
     }
 
-    /** Reads one text. */
-    final class Reader {
-        private static final Pattern PREPARED = Pattern.compile(
-                "(?i)\\bprepar|\\bprep\\b|pr\u00e9par|vorbereitet|voorbereid|gereserveerd|predispost|preparad|f\u00f6rberedd|forberedt|\\bvacant\\b|\\bvakant\\b|\\bvacat\\b|\\bblank\\b|\\bspare\\b|\\bspare"
-                        + " slide\\b|\\bvuoto\\b|\\bleer\\b|r\u00e9serve|for future|future addition");
-        private static final Pattern TOY = Pattern.compile(
-                "(?i)zimbelstern|[cz]y?i?mbelst[ea]r|cymbalst|zimbelstjern|cimbelster|glocken|klokke|klockspel|\\bchimes?\\b|\\bharp\\b|\\bcelesta\\b|xylophon|marimba|\\bpiano\\b|\\bdrums?\\b|\\bpauken?\\b|tambour|rossignol|nightingale|nachtigall?|nachtegaal|nattergal|usignol|kuckuck|koekoek|cuckoo|\\bcucu|vogel|pajarit|tympan|timpan|timball|thunder|tonnerre|\\borage\\b|campan|\\bbells?\\b|kalkant|calcant|ventil|evacuant|windlos|afsluit|afsluyt|vibraphone|handbells|sleigh|gong|triangle|castanet|\\bstern\\b|cascabel|banda"
-                        + " turca|temporal\\b");
-        private static final Pattern PROSE = Pattern.compile(
-                "(?i)\\b(?:1[4-9]\\d\\d|20\\d\\d)\\b|\\w*(?:traktur|omfang|umfang|schleiflade|kegellade|windlade)\\w*|\\b(?:church|kirche|kerk|\u00e9glise|eglise|chiesa|iglesia|kirke|kyrka|cathedral|dom|built|erbaut|gebouwd|builder|orgelbau|opus|total|wind|pressure|temperament|blower|www|http|stimmung|traktur|tracker|action|console|case|spieltisch|winddruck|pipes|restored|rebuilt|restauriert|photo|page|copyright|width|height|email|tel|phone|the|is|are|was|were|has|have|wurde|ist|sind|und|wird|est|sont|une|with|from|date|price|metres|meters|cm|mm|kg|hz|ton|pitch|diapason"
-                        + " normal|ranks|stops|note|notes|keys|tasten|tel)\\b|@|\u00a9|=");
-        private static final Pattern BORROWED = Pattern.compile(
-                "(?i)\\b(?:from|ext|extension|ext'n|transm\\w*|borrowed|emprunt\\w*|uit|aus|dal|prestato|auszug|auxiliar|tr|unit|dupl\\w*)\\b");
-        private static final String SEVERAL_HIGH = "X[XVI]+(?:\\s?[-./+]\\s?X[XVI]+)+";
-        private static final List<String> COUNTS = List.of("uno", "due", "tre", "quattro", "cinque", "sei", "sette");
-        private static final int MOST_WORDS = 4;
-        private static final int MOST_REMARK_WORDS = 9;
-        private static final int MOST_TRIMMED = 4;
+    /** Whether a text says something of the organ or the page that is no part to play. */
+    static boolean isNote(String text) {
+        return isProse(text) || WordList.of("toy").in(text);
+    }
 
-        private final String text;
-        private final int line;
-        private final ListStyle style;
-        private final StopLine said;
-        private final NameContext setting;
+    /** Whether a text has words of sentences, signs of addresses or years. */
+    private static boolean isProse(String text) {
+        return WordList.of("prose").in(text)
+                || new Line(text).tokens().stream().anyMatch(token -> token.isSign("@\u00a9=") || isYear(token));
+    }
 
-        Reader(String text, int line, ListStyle style, NameContext.Keyboard keyboard) {
-            this.text = text;
-            this.line = line;
-            this.style = style;
-            this.said = StopLine.of(text, style);
-            this.setting = new NameContext(style.language(), keyboard, said.pitch(), said.ranks());
+    private static boolean isYear(Token token) {
+        int year = token.isWhole(4) ? Integer.parseInt(token.text()) : 0;
+        return year >= FIRST_YEAR && year <= LAST_YEAR;
+    }
+
+    private Result read() {
+        if (WordList.of("prepared").in(text)) {
+            return new None("prepared for only; it has no pipes yet, so it is left out", Weight.NOTE);
         }
-
-        StopClassifier read() {
-            if (PREPARED.matcher(text).find()) {
-                return new None("prepared for only; it has no pipes yet, so it is left out", Unread.Weight.NOTE);
-            }
-            if (said.name().isEmpty()) {
-                return (said.feet().isEmpty() && said.ranks() == 0) || !text.matches(".*\\d.*|.*[IVX].*")
-                        ? new None("nothing here is a name", Unread.Weight.NOTE)
-                        : new Further(said);
-            }
-            Optional<Lexicon.Found> whole = Lexicon.get().known(said.name(), setting);
-            boolean exact = Lexicon.get().exact(said.name(), setting).isPresent();
-            if ((TOY.matcher(said.name()).find() && (!exact || said.mark() == Mark.NONE)) || isCarillonOfBells()) {
-                return new None(
-                        "a bell, bird, drum, valve or the like: no rank of pipes that a plan can draw",
-                        Unread.Weight.NOTE);
-            }
-            return said.mark() == Mark.NONE && said.ranks() == 0 ? withoutPitch(whole) : withPitch(whole);
+        if (said.name().isEmpty()) {
+            boolean figures = new Line(text).tokens().stream().anyMatch(each -> each.is(Kind.NUMBER) || each.count() > 0);
+            return figures && (!said.feet().isEmpty() || said.ranks() > 0)
+                    ? new Further(said)
+                    : new None("nothing here is a name", Weight.NOTE);
         }
-
-        private boolean isCarillonOfBells() {
-            return said.ranks() == 0
-                    && Spelling.plain(said.name()).matches("carillons?")
-                    && !style.language().equals("fr");
+        Optional<Lexicon.Found> whole = Lexicon.get().known(said.name(), setting);
+        boolean pitched = said.mark() != Mark.NONE;
+        boolean toy = WordList.of("toy").in(said.name())
+                && !(pitched && Lexicon.get().exact(said.name(), setting).isPresent());
+        if (toy || isCarillonOfBells()) {
+            return new None(
+                    "a bell, bird, drum, valve or the like: no rank of pipes that a plan can draw", Weight.NOTE);
         }
-
-        private StopClassifier withoutPitch(Optional<Lexicon.Found> whole) {
-            if (isSentence()) {
-                return note();
-            }
-            if (whole.isPresent()) {
-                return stop(whole.get());
-            }
-            Optional<Lexicon.Found> first =
-                    said.name().matches(".*\\s(?:e|con|y|et|und|and)\\s.*") ? trimmed() : Optional.empty();
-            if (first.isPresent()) {
-                return stop(first.get());
-            }
-            Optional<Lexicon.Found> near = Lexicon.get().find(said.name(), setting);
-            if (near.isPresent() && Spelling.words(said.name()).size() <= 3) {
-                return stop(near.get());
-            }
-            boolean goesOn = !text.isEmpty() && Character.isLowerCase(text.charAt(0));
-            return goesOn || PROSE.matcher(text).find() || Spelling.words(text).size() > MOST_WORDS
-                    ? note()
-                    : new None("no pitch, and the name is not in the lexicon", Unread.Weight.DOUBT);
+        if (isSentence()) {
+            return note();
         }
+        Optional<Lexicon.Found> found = whole.or(() -> pitched || said.ranks() > 0 ? withPitch() : withoutPitch());
+        return found.map(this::stop).orElseGet(() -> isNoteHere(pitched || said.ranks() > 0) ? note() : doubt());
+    }
 
-        private StopClassifier withPitch(Optional<Lexicon.Found> whole) {
-            if (whole.isPresent() && !isSentence()) {
-                return stop(whole.get());
-            }
-            if (isSentence()) {
-                return note();
-            }
-            Optional<Lexicon.Found> trimmed = trimmed();
-            if (trimmed.isPresent()) {
-                return stop(trimmed.get());
-            }
-            Optional<Lexicon.Found> near = Lexicon.get().find(said.name(), setting);
-            if (near.isPresent()) {
-                return stop(near.get());
-            }
-            boolean few = DivisionHeading.read(said.name(), style.language()).isEmpty()
-                    && Spelling.words(said.name()).size() <= MOST_WORDS
-                    && said.name().matches(".*\\p{L}{3,}.*");
-            boolean surely = said.mark() == Mark.UNIT
-                    || (said.mark() == Mark.BARE
-                            && said.feet().get(0).feet() <= 32
-                            && !said.name().matches(".*\\d.*"));
-            if (few && surely && !PROSE.matcher(text).find()) {
-                return stop(new Lexicon.Found(guessed(), Confidence.GUESS));
-            }
-            return PROSE.matcher(text).find()
-                    ? note()
-                    : new None("it cannot be told whether this is a stop", Unread.Weight.DOUBT);
-        }
+    private boolean isNoteHere(boolean pitched) {
+        boolean goesOn = Character.isLowerCase(text.charAt(0)) || Spelling.words(text).size() > MOST_WORDS;
+        return isProse(text) || (!pitched && goesOn);
+    }
 
-        private boolean isSentence() {
-            int words = Spelling.words(said.said()).size();
-            boolean prose = Pattern.compile(
-                            "(?i)\\b(?:was|were|is|are|has|have|had|wurde|wurden|ist|sind|war|est|sont|een|werd|zijn|the|which|auch|nach|som|med|che)\\b")
-                    .matcher(text.replaceAll("\\([^)]*\\)", " "))
-                    .find();
-            return words > 2 * MOST_REMARK_WORDS
-                    || (prose
-                            && Spelling.words(text.replaceAll("\\([^)]*\\)", " "))
-                                            .size()
-                                    > MOST_WORDS);
-        }
+    private static None note() {
+        return new None("it says something of the organ or the page, and is no stop", Weight.NOTE);
+    }
 
-        private static None note() {
-            return new None("it says something of the organ or the page, and is no stop", Unread.Weight.NOTE);
-        }
+    private None doubt() {
+        boolean pitched = said.mark() != Mark.NONE || said.ranks() > 0;
+        return new None(
+                pitched
+                        ? "it cannot be told whether this is a stop"
+                        : "no pitch, and the name is not in the lexicon",
+                Weight.DOUBT);
+    }
 
-        /** The name without words at its end, or at its beginning, that the lexicon does not know. */
-        private Optional<Lexicon.Found> trimmed() {
-            List<String> words = List.of(said.name().split("[ /]+", -1));
-            for (int cut = 1; cut <= MOST_TRIMMED && cut < words.size(); cut++) {
-                String head = String.join(" ", words.subList(0, words.size() - cut));
-                String tail = String.join(" ", words.subList(cut, words.size()));
-                for (String part : List.of(head, tail)) {
-                    Optional<StopKind> kind = part.length() > 2 ? Lexicon.get().exact(part, setting) : Optional.empty();
-                    if (kind.isPresent()) {
-                        return kind.map(each -> new Lexicon.Found(each, Confidence.PARTS));
-                    }
-                }
-            }
+    private boolean isCarillonOfBells() {
+        return said.ranks() == 0
+                && WordList.of("carillon").isAll(Spelling.words(said.name()))
+                && !style.language().equals("fr");
+    }
+
+    private Optional<Lexicon.Found> withoutPitch() {
+        List<String> words = Spelling.words(said.name());
+        int last = words.size() - 1;
+        boolean joined = last > 1 && WordList.of("joined names").in(words.subList(1, last));
+        Optional<Lexicon.Found> first = joined ? trimmed() : Optional.empty();
+        return first.or(() -> words.size() <= 3 ? Lexicon.get().find(said.name(), setting) : Optional.empty());
+    }
+
+    private Optional<Lexicon.Found> withPitch() {
+        return trimmed().or(() -> Lexicon.get().find(said.name(), setting)).or(this::guessed);
+    }
+
+    private boolean isSentence() {
+        String outside = new Line(text).outside();
+        return Spelling.words(said.said()).size() > MOST_REMARK_WORDS
+                || (WordList.of("sentence").in(outside) && Spelling.words(outside).size() > MOST_WORDS);
+    }
+
+    /** The name without words at its end, or at its beginning, that the lexicon does not know. */
+    private Optional<Lexicon.Found> trimmed() {
+        List<String> words = List.of(said.name().split("[ /]+", -1));
+        return IntStream.rangeClosed(1, Math.min(MOST_TRIMMED, words.size() - 1))
+                .boxed()
+                .flatMap(cut -> Stream.of(words.subList(0, words.size() - cut), words.subList(cut, words.size())))
+                .map(part -> String.join(" ", part))
+                .filter(part -> part.length() > 2)
+                .flatMap(part -> Lexicon.get().exact(part, setting).stream())
+                .findFirst()
+                .map(kind -> new Lexicon.Found(kind, Confidence.PARTS));
+    }
+
+    /** A stop that the lexicon does not know, where its pitch is plain and its name could be one. */
+    private Optional<Lexicon.Found> guessed() {
+        boolean few = Spelling.words(said.name()).size() <= MOST_WORDS
+                && Spelling.hasWord(said.name())
+                && DivisionHeading.read(said.name(), style.language()).isEmpty();
+        boolean surely = said.mark() == Mark.UNIT
+                || (said.mark() == Mark.BARE
+                        && said.feet().get(0).feet() <= LARGEST_FT
+                        && said.name().chars().noneMatch(Character::isDigit));
+        if (!few || !surely || isProse(text)) {
             return Optional.empty();
         }
+        Footage feet = said.pitch().orElse(Footage.of(8));
+        boolean several = said.ranks() >= (said.numeral().isEmpty() ? 2 : 3);
+        Family family = several ? Family.MIXTURE : isFifthOrThird(feet) ? Family.MUTATION : Family.FLUTE;
+        String what = "A stop that the lexicon does not know.";
+        return Optional.of(new Lexicon.Found(
+                new StopKind(said.name(), "la", family, feet, Optional.empty(), family.usualPipe(), 0, what),
+                Confidence.GUESS));
+    }
 
-        private StopKind guessed() {
-            Footage feet = said.pitch().orElse(Footage.of(8));
-            Family family = (said.ranks() >= 2 && said.numeral().isEmpty()) || said.ranks() >= 3
-                    ? Family.MIXTURE
-                    : isFifthOrThird(feet) ? Family.MUTATION : Family.FLUTE;
-            return new StopKind(
-                    said.name(),
-                    "la",
-                    family,
-                    feet,
-                    Optional.empty(),
-                    family.usualPipe(),
-                    0,
-                    "A stop that the lexicon does not know.");
-        }
+    static boolean isFifthOrThird(Footage feet) {
+        int odd = feet.denominator();
+        return odd % 3 == 0 || odd % 5 == 0 || odd % 7 == 0 || odd > 8;
+    }
 
-        static boolean isFifthOrThird(Footage feet) {
-            int odd = feet.denominator();
-            return odd % 3 == 0 || odd % 5 == 0 || odd % 7 == 0 || odd > 8;
-        }
+    /** "XIX-XXII": ranks of the ripieno under one knob. */
+    private long highRanks() {
+        List<Token> tokens = new Line(said.name()).tokens();
+        boolean numerals = tokens.stream().allMatch(each -> each.isSign("-./+") || each.text().startsWith("X"));
+        return numerals ? tokens.stream().filter(each -> each.is(Kind.ROMAN)).count() : 0;
+    }
 
-        private Family family(StopKind kind) {
-            Family family = said.name().matches(SEVERAL_HIGH) ? Family.MIXTURE : kind.family();
-            boolean single = family == Family.PRINCIPAL
-                    || family == Family.FLUTE
-                    || family == Family.STRING
-                    || family == Family.MUTATION;
-            boolean several = (said.ranks() >= 2 && said.numeral().isEmpty())
-                    || (said.ranks() >= 2
-                            && !said.numeral().isEmpty()
-                            && (family == Family.MUTATION
-                                    || (said.ranks() >= 3
-                                            && said.pitch()
-                                                    .filter(feet -> feet.feet() < 4)
-                                                    .isPresent())));
-            if (single
-                    && several
-                    && (family == Family.MUTATION
-                            || said.pitch().filter(feet -> feet.feet() < 4).isPresent())) {
-                return Family.MIXTURE;
-            }
-            return single && said.pitch().filter(Reader::isFifthOrThird).isPresent() ? Family.MUTATION : family;
+    private Family family(StopKind kind) {
+        if (highRanks() > 1) {
+            return Family.MIXTURE;
         }
+        Family family = kind.family();
+        boolean single = switch (family) {
+            case PRINCIPAL, FLUTE, STRING, MUTATION -> true;
+            case CELESTE, MIXTURE, CORNET, CHORUS_REED, SOLO_REED -> false;
+        };
+        boolean high = said.pitch().filter(feet -> feet.feet() < 4).isPresent();
+        boolean several = said.ranks() >= (said.numeral().isEmpty() || family == Family.MUTATION ? 2 : 3);
+        if (single && several && (family == Family.MUTATION || high)) {
+            return Family.MIXTURE;
+        }
+        return single && said.pitch().filter(StopClassifier::isFifthOrThird).isPresent() ? Family.MUTATION : family;
+    }
 
-        private StopClassifier stop(Lexicon.Found found) {
-            StopKind kind = found.kind();
-            Family family = family(kind);
-            boolean counts = StopLine.countsRanks(family);
-            String name = counts || said.numeral().isEmpty() || (said.ranks() > 3 && family != Family.FLUTE)
-                    ? said.name()
-                    : said.name() + " " + said.numeral();
-            List<String> remarks = new ArrayList<>(said.remarks());
-            if (BORROWED.matcher(said.said()).find()) {
-                remarks.add("borrowed or extended; read as a stop of its own");
-            }
-            int ranks = ranks(kind, family, remarks);
-            Optional<Footage> feet = said.pitch();
-            boolean supposed = feet.isEmpty() && !family.isCompound();
-            if (supposed) {
-                feet = Optional.of(kind.usualFootage(setting.inPedal()));
-                remarks.add("its pitch is not written; " + feet.get() + " ft is usual");
-            }
-            var pipe = family == kind.family() ? kind.pipe() : kind.pipe().isReed() ? family.usualPipe() : kind.pipe();
-            List<ReadStop> stops = new ArrayList<>();
-            stops.add(new ReadStop(
-                    name, feet, supposed, ranks, family, pipe, found.how(), kind.strengthDb(), remarks, line));
-            return new Stops(stops);
+    private Result stop(Lexicon.Found found) {
+        StopKind kind = found.kind();
+        Family family = family(kind);
+        boolean counts = StopLine.countsRanks(family);
+        boolean plain = counts || said.numeral().isEmpty() || (said.ranks() > 3 && family != Family.FLUTE);
+        List<String> remarks = new ArrayList<>(said.remarks());
+        if (WordList.of("borrowed").in(said.said())) {
+            remarks.add("borrowed or extended; read as a stop of its own");
         }
+        int ranks = counts ? ranks(kind, family, remarks) : 1;
+        Optional<Footage> feet = said.pitch();
+        boolean supposed = feet.isEmpty() && !family.isCompound();
+        if (supposed) {
+            feet = Optional.of(kind.usualFootage(setting.inPedal()));
+            remarks.add("its pitch is not written; " + feet.get() + " ft is usual");
+        }
+        Pipe pipe = family != kind.family() && kind.pipe().isReed() ? family.usualPipe() : kind.pipe();
+        String name = plain ? said.name() : said.name() + " " + said.numeral();
+        return new OneStop(new ReadStop(
+                name, feet, supposed, ranks, family, pipe, found.how(), kind.strengthDb(), remarks, line));
+    }
 
-        private int ranks(StopKind kind, Family family, List<String> remarks) {
-            if (!StopLine.countsRanks(family)) {
-                return 1;
-            }
-            if (said.ranks() > 0) {
-                return Math.min(said.ranks(), Stop.MOST_RANKS);
-            }
-            if (family == Family.CELESTE) {
-                return 1;
-            }
-            int usual = said.name().matches(SEVERAL_HIGH)
-                    ? said.name().split("[-./+]", -1).length
-                    : family == Family.CORNET
-                            ? kind.footage().feet() == 8 ? 5 : 2
-                            : kind.name().startsWith("Rausch") ? 2 : 3;
-            int counted = COUNTS.indexOf(Spelling.words(said.name()).get(0)) + 1;
-            if (counted > 1) {
-                return counted;
-            }
-            remarks.add("its ranks are not written; " + usual + " are supposed");
-            return usual;
+    private int ranks(StopKind kind, Family family, List<String> remarks) {
+        if (said.ranks() > 0) {
+            return Math.min(said.ranks(), Stop.MOST_RANKS);
         }
+        int named = number(Spelling.words(said.name()).get(0));
+        if (family == Family.CELESTE || named > 1) {
+            return Math.max(1, family == Family.CELESTE ? 1 : named);
+        }
+        boolean pair = family == Family.CORNET
+                ? kind.footage().feet() != 8
+                : WordList.of("two ranks").has(Spelling.spelled(kind.name()));
+        int usual = highRanks() > 1 ? (int) highRanks() : pair ? 2 : family == Family.CORNET ? 5 : 3;
+        remarks.add("its ranks are not written; " + usual + " are supposed");
+        return usual;
+    }
+
+    /** "tre" is three; 0 for what is no number in words. */
+    private static int number(String word) {
+        return IntStream.rangeClosed(2, 7)
+                .filter(i -> WordList.of("ranks in name " + i).has(word))
+                .findFirst()
+                .orElse(0);
     }
 }

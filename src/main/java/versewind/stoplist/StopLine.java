@@ -32,7 +32,15 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         NONE
     }
 
-    private static final String BULLETS = "*\u2022\u00b7\u25cf\u25cb\u25aa\u25e6\u2023\u25a0\u25b6>+=~|\u2020\u2021#-";
+    private static final String BULLETS =
+            "[*\u2022\u00b7\u25cf\u25cb\u25aa\u25e6\u2023\u25a0\u25b6>+=~|\u2020\u2021#-]";
+    private static final TokenForm BULLET = TokenForm.of(BULLETS + " " + BULLETS + "*");
+    private static final TokenForm ORDINAL =
+            TokenForm.of("<bullet>? [.]? #3 [.:]|close", "open #3 close", "letter close");
+    private static final TokenForm PIPES = TokenForm.of("#4 <pipes>", "<bottom>");
+    private static final TokenForm ASIDE =
+            TokenForm.of("#3 [%] <material>?", "#4 <pipes>", "<bottom>", "<metal>");
+    private static final TokenForm LEADING = TokenForm.of("#3 _[-] word|roman", "#3 _word|roman");
     private static final String EDGES = ".,;:*\u2022\u2020\u2021=~|/#+>-";
 
     /** Takes the text of one stop apart. */
@@ -50,7 +58,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
     /** Whether a text names the bass or the treble half of a stop and nothing else. */
     static boolean isHalf(String text) {
         List<String> words = Spelling.words(text);
-        return !words.isEmpty() && WordClass.HALF.without(words).isEmpty();
+        return !words.isEmpty() && WordList.of("half").without(words).isEmpty();
     }
 
     /** All words that are neither name nor pitch, for a judgement whether this is a sentence. */
@@ -71,32 +79,10 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
     /** Without bullets and the number in the list before it: "3. ", "No. 3: ", "[3]", "a) ". */
     private static String unnumbered(String text) {
         Line line = new Line(text);
-        int at = bulletsEnd(line, 0);
-        at = bulletsEnd(line, ordinalEnd(line, at));
+        int at = BULLET.at(line, 0);
+        at += ORDINAL.at(line, at);
+        at += BULLET.at(line, at);
         return at == 0 ? text : at == line.size() ? "" : text.substring(line.at(at).start());
-    }
-
-    private static int bulletsEnd(Line line, int from) {
-        int at = from;
-        while (line.isSign(at, BULLETS)) {
-            at++;
-        }
-        return at;
-    }
-
-    private static int ordinalEnd(Line line, int from) {
-        boolean bracket = line.is(from, Kind.OPEN) && line.at(from).text().equals("[");
-        int at = from + (bracket ? 1 : line.is(from, WordClass.BULLET) ? line.isSign(from + 1, ".") ? 2 : 1 : 0);
-        boolean letter = at == from && line.is(from, Kind.WORD) && line.at(from).text().length() == 1;
-        boolean number = line.is(at, Kind.NUMBER) && line.at(at).isWhole(3);
-        boolean closed = line.is(at + 1, Kind.CLOSE) && line.gap(at + 1) <= 1;
-        if (bracket || letter) {
-            return closed && (number || letter) ? at + 2 : from;
-        }
-        boolean ends = closed || (line.isSign(at + 1, ".:") && line.gap(at + 1) <= 1);
-        boolean unit = line.is(at + 2, Kind.NUMBER)
-                && !(line.is(at + 3, Kind.QUOTE) || (at + 3 < line.size() && line.gap(at + 3) > 0));
-        return number && ends && at + 2 < line.size() && !unit && !line.isSign(at + 2, ".,") ? at + 2 : from;
     }
 
     /** The text of one stop while it is taken apart: what is understood is cut out, and what is left is its name. */
@@ -154,7 +140,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                     name = name + " " + trimmed;
                 } else if (name.isEmpty() && trimmed.chars().anyMatch(Character::isLetter)) {
                     int last = trimmed.lastIndexOf(' ');
-                    boolean open = last > 0 && WordClass.END_OF_NAME.has(Spelling.spelled(trimmed.substring(last)));
+                    boolean open = last > 0 && WordList.of("end of name").has(Spelling.spelled(trimmed.substring(last)));
                     name = open ? trimmed.substring(0, last) : trimmed;
                 } else {
                     remarks.add(trimmed);
@@ -163,15 +149,8 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             return name;
         }
 
-        /** Cuts out what begins at any token, as long as this says it is. */
         private void cutAll(IntUnaryOperator length) {
-            BitSet cut = new BitSet();
-            for (int i = 0; i < line.size(); i++) {
-                int tokens = length.applyAsInt(i);
-                cut.set(i, i + tokens);
-                i += Math.max(0, tokens - 1);
-            }
-            cut(cut);
+            cut(line.all(length));
         }
 
         private void cut(BitSet tokens) {
@@ -197,7 +176,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                 String inside = line.part(i + 1, close);
                 boolean pitch = isPitch(new Line(inside));
                 Line aside = new Line(inside);
-                if (!pitch && !inside.isEmpty() && pipes(aside, 0) != aside.size()) {
+                if (!pitch && !inside.isEmpty() && !PIPES.is(aside)) {
                     remarks.add(inside);
                 }
                 kept.append(line.text(), end, line.at(i).start()).append(pitch ? " " + inside + " " : Line.GAP);
@@ -211,34 +190,20 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             int size = inside.size();
             return size > 0
                     && (Pitches.marked(inside, 0) == size
-                            || Ranks.marked(inside, 0).length() == size
-                            || Ranks.numeral(inside, 0).length() == size
-                            || intervalsEnd(inside, 0) == size
+                            || RankCount.marked(inside, 0).length() == size
+                            || RankCount.numeral(inside, 0).length() == size
+                            || RankCount.scale(inside, 0) == size
                             || (size == 1 && inside.text().matches("32|16|8|4|2|\\d \\d/\\d")));
         }
 
         private int aside(int token) {
-            return aside(line, token);
-        }
-
-        /** "61 pipes", "70% tin", "spotted metal", "TC", "from tenor C": how many tokens it takes. */
-        private static int aside(Line line, int token) {
-            if (line.is(token, Kind.NUMBER) && line.isSign(token + 1, "%")) {
-                return 2 + line.phrase(WordClass.MATERIAL, token + 2);
-            }
-            int pipes = pipes(line, token);
-            int material = line.phrase(WordClass.MATERIAL, token);
-            return material > 1 ? material : pipes > 0 ? pipes : Compass.ofStop(line, token);
-        }
-
-        private static int pipes(Line line, int token) {
-            boolean count = line.is(token, Kind.NUMBER) && line.at(token).isWhole(4) && line.is(token + 1, WordClass.PIPES);
-            return count ? 2 : line.phrase(WordClass.BOTTOM, token);
+            int aside = ASIDE.at(line, token);
+            return aside > 0 ? aside : Compass.ofStop(line, token);
         }
 
         private boolean isCompound() {
             String letters = line.tokens().stream()
-                    .filter(token -> token.is(Kind.WORD) && !token.is(WordClass.RANKS) && !token.is(WordClass.FEET))
+                    .filter(token -> token.is(Kind.WORD) && !token.is("ranks") && !token.is("feet"))
                     .map(Token::text)
                     .collect(Collectors.joining(" "));
             return Lexicon.get()
@@ -250,51 +215,24 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         /** Scale numbers of a mixture, "15.19.22", which count its ranks. */
         private void intervals(boolean compound) {
             for (int i = 0; i < line.size(); i++) {
-                int end = intervalsEnd(line, i);
-                if (end > 0) {
-                    String numbers = line.part(i, end);
+                int length = RankCount.scale(line, i);
+                if (length > 0) {
+                    String numbers = line.part(i, i + length);
                     int count = numbers.split("[.,\u00b7 -]+", -1).length - (numbers.endsWith(".") ? 1 : 0);
                     if (compound || count >= 3) {
                         remarks.add(numbers);
                         ranks = compound ? count : 0;
-                        cut(i, end - i);
+                        cut(i, length);
                     }
                     return;
                 }
             }
         }
 
-        /** The token after scale numbers that begin at a token; 0 where none do. */
-        private static int intervalsEnd(Line line, int token) {
-            boolean apart = line.is(token, Kind.NUMBER) && Pitches.isApart(line, token, "/'");
-            if (!apart || !Intervals.areFirst(line.at(token).text())) {
-                return 0;
-            }
-            int end = token + 1;
-            boolean several = !line.at(token).isWhole(2);
-            while (line.isSign(end, ".,\u00b7-")
-                    && line.is(end + 1, Kind.NUMBER)
-                    && line.gap(end) <= 1
-                    && line.gap(end + 1) <= 1
-                    && Intervals.areNext(line.at(end + 1).text())) {
-                end += 2;
-                several = true;
-            }
-            end += several && line.isSign(end, ".") && line.gap(end) == 0 ? 1 : 0;
-            char after = line.after(end - 1);
-            return several && !Character.isDigit(after) && after != '/' && after != '\'' ? end : 0;
-        }
-
         /** A number before the name: the stop's number in the list, or its pitch. */
         private void leading() {
-            boolean leads = line.is(0, Kind.NUMBER)
-                    && line.at(0).start() == 0
-                    && line.at(0).isWhole(3)
-                    && (line.is(1, Kind.WORD) || line.is(1, Kind.ROMAN) || line.isSign(1, "-"))
-                    && line.gap(1) > 0;
-            int name = line.isSign(1, "-") ? 2 : 1;
-            boolean named = line.is(name, Kind.WORD) || line.is(name, Kind.ROMAN);
-            if (!leads || !named || Pitches.marked(line, 0) > 0 || Ranks.marked(line, 0).length() > 0) {
+            int name = LEADING.at(line, 0) - 1;
+            if (name < 0 || line.at(0).start() > 0 || Pitches.marked(line, 0) + RankCount.marked(line, 0).length() > 0) {
                 return;
             }
             Line rest = new Line(line.text().substring(line.at(name).start()));
@@ -320,7 +258,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         private static boolean isInName(Line line, int number) {
             boolean sign = line.isSign(number - 1, ".\u00b0");
             int word = number - (sign ? 2 : 1);
-            if (!line.is(word, WordClass.PITCH_IN_NAME)) {
+            if (!line.is(word, "pitch in name")) {
                 return false;
             }
             boolean shortened = line.at(word).plain().startsWith("n");
@@ -330,7 +268,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
 
         private void markedRanks(boolean compound) {
             for (int i = 0; i < line.size(); i++) {
-                Ranks marked = Ranks.marked(line, i);
+                RankCount marked = RankCount.marked(line, i);
                 if (marked.length() == 0) {
                     continue;
                 }
@@ -360,7 +298,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
 
         private void numeral() {
             for (int i = 0; i < line.size(); i++) {
-                Ranks found = Ranks.numeral(line, i);
+                RankCount found = RankCount.numeral(line, i);
                 if (found.length() > 0 && !isInName(line, i)) {
                     numeral = line.part(i, i + found.length());
                     ranks = ranks == 0 ? found.count() : ranks;
@@ -396,13 +334,13 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             return pitch.denominator() != 1
                     || feetOfIt >= 8
                     || feetOfIt == 1
-                    || (feetOfIt == 2 && !WordClass.PAIR_OF_PITCHES.in(line.text()))
+                    || (feetOfIt == 2 && !WordList.of("pair of pitches").in(line.text()))
                     || ranks > 0;
         }
 
         private void bareRanks() {
             for (int i = 0; i < line.size(); i++) {
-                Ranks bare = Ranks.bare(line, i);
+                RankCount bare = RankCount.bare(line, i);
                 if (bare.length() > 0) {
                     if (bare.count() >= 2 && bare.count() <= Stop.MOST_RANKS) {
                         ranks = bare.count();

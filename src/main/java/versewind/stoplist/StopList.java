@@ -39,9 +39,9 @@ public record StopList(
     public static StopList read(String text) {
         List<String> lines =
                 Typography.broken(text).lines().map(Typography::plain).toList();
-        ListStyle style = ListStyle.of(lines);
-        ParsedLines gathered = LineReader.of(Grid.rows(lines, style), style);
-        return new StopListBuilder(gathered, style.language()).stopList();
+        LineReader.Readings readings = new LineReader.Readings(ListStyle.of(lines));
+        ParsedLines parsed = LineReader.of(Grid.rows(lines, readings), readings);
+        return new StopListBuilder(parsed, readings.style().language()).stopList();
     }
 
     /** All stops, division after division. */

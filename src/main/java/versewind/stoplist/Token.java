@@ -1,5 +1,8 @@
 package versewind.stoplist;
 
+import java.util.Locale;
+import versewind.organ.Stop;
+
 /**
  * A piece of a line that is not divided further.
  *
@@ -14,7 +17,7 @@ record Token(Kind kind, String text, String plain, int start) {
     enum Kind {
         /** Figures: "8", "2 2/3", "22/3", "2.66"; any number of digits. */
         NUMBER,
-        /** Capital letters that make a Roman numeral up to XXXIX, alone. */
+        /** The letters I, V and X alone. */
         ROMAN,
         /** Letters. */
         WORD,
@@ -23,7 +26,17 @@ record Token(Kind kind, String text, String plain, int start) {
         OPEN,
         CLOSE,
         /** One sign of any other kind. */
-        SIGN
+        SIGN;
+
+        private final String word = name().toLowerCase(Locale.ROOT);
+
+        String word() {
+            return word;
+        }
+
+        static Kind of(String word) {
+            return valueOf(word.toUpperCase(Locale.ROOT));
+        }
     }
 
     /** Index of the character after it. */
@@ -35,25 +48,40 @@ record Token(Kind kind, String text, String plain, int start) {
         return kind == other;
     }
 
-    /** Whether it is one of these signs. */
-    boolean isSign(String signs) {
-        return kind == Kind.SIGN && signs.contains(text);
+    boolean isWord() {
+        return kind == Kind.WORD || kind == Kind.ROMAN;
     }
 
-    /** Whether it is a word of a class. */
-    boolean is(WordClass words) {
-        return kind == Kind.WORD && words.has(plain);
+    /** Whether it is one of these signs. */
+    boolean isSign(String signs) {
+        return (kind == Kind.SIGN || kind == Kind.QUOTE) && signs.contains(text);
+    }
+
+    /** Whether it is a word of a kind. */
+    boolean is(String words) {
+        return kind == Kind.WORD && WordList.of(words).has(plain);
     }
 
     /** Whether it is a whole number of at most some digits. */
     boolean isWhole(int digits) {
-        return kind == Kind.NUMBER
-                && text.length() <= digits
-                && text.chars().allMatch(Character::isDigit);
+        return kind == Kind.NUMBER && text.length() <= digits && text.chars().allMatch(Character::isDigit);
     }
 
-    /** A whole or Roman number to 99; 0 where it is none. */
+    /** Whether it is a number that can be a pitch in feet. */
+    boolean isPitch() {
+        return kind == Kind.NUMBER && (text.length() <= 2 || !isWhole(Integer.MAX_VALUE));
+    }
+
+    /** A number of one or two digits, or a Roman one from I to XII; 0 where it is none; of "3/5" the last. */
     int count() {
-        return Numerals.number(text);
+        return number(text.substring(text.indexOf('/') + 1).strip());
+    }
+
+    /** A number of one or two digits, or a Roman one from I to XII; 0 for what is none. */
+    static int number(String figures) {
+        boolean digits = !figures.isEmpty()
+                && figures.length() <= 2
+                && figures.chars().allMatch(each -> each >= '0' && each <= '9');
+        return digits ? Integer.parseInt(figures) : Stop.NUMERALS.indexOf(figures.toUpperCase(Locale.ROOT)) + 1;
     }
 }

@@ -1,0 +1,196 @@
+package versewind.stoplist;
+
+import java.util.Optional;
+
+/**
+ * What a text of a list can be. Each kind scores the text by what speaks for and against it; the kind with the highest score
+ * takes it in. A text of another kind is one more constant here.
+ *
+ * <p>The scores are ranks of evidence, set by trying: a heading is surer than a coupler, which is surer than a stop; what
+ * speaks against one lowers it below the next.
+ */
+enum LineKind {
+    /** "Mano izquierda": the stops below play half of the keyboard. */
+    HALF_HEADING {
+        @Override
+        int score(Candidate text) {
+            return text.isHalf() ? 100 : 0;
+        }
+
+        @Override
+        Section take(Candidate text) {
+            Section opened = text.lines().opened(text.section(), text.line());
+            return text.lines().begin(opened.ofHalf(Spelling.unnumbered(text.text())));
+        }
+    },
+
+    /** "Couplers", "Accessories: 4 pistons", "Specification". */
+    PART_HEADING {
+        @Override
+        int score(Candidate text) {
+            return text.part().isPresent() ? 90 : 0;
+        }
+
+        @Override
+        Section take(Candidate text) {
+            SectionWord part = text.part().orElseThrow();
+            if (part.kind() != SectionWord.Kind.TITLE) {
+                return text.aids().part(part, text.line(), text.section());
+            }
+            boolean only = part.inline().isEmpty()
+                    && text.lines().divisions().isEmpty()
+                    && WordList.of("named manual").has(Spelling.words(part.head()).get(0));
+            if (only) {
+                Line outside = new Line(Compass.without(text.text()));
+                String name = outside.part(0, (int) outside.tokens().stream()
+                        .takeWhile(each -> !each.is(Token.Kind.OPEN))
+                        .count());
+                return text.lines().openManual(Spelling.unnumbered(name), Compass.keys(text.text(), false), text.line());
+            }
+            text.lines().leaveOut(text.line(), part.head(), "a title", Unread.Weight.NOTE);
+            return text.goOn(part.inline(), text.section());
+        }
+    },
+
+    /** "II. Swell (enclosed)"; a name such as "Bombarde" is rather a stop where no pitches are written. */
+    DIVISION_HEADING {
+        @Override
+        int score(Candidate text) {
+            return text.heading().isEmpty() ? 0 : text.mayBeStopToo() ? 0 : 70;
+        }
+
+        @Override
+        Section take(Candidate text) {
+            DivisionHeading heading = text.heading().orElseThrow();
+            return text.goOn(heading.inline(), text.lines().open(heading, text.line()));
+        }
+    },
+
+    /** "Swell to Great", "II/I, I/P"; a pair such as "I/P" is rather a coupler than a heading. */
+    COUPLERS {
+        @Override
+        int score(Candidate text) {
+            return text.couplers().couplers().isEmpty() ? 0 : text.isPair() ? 80 : 60;
+        }
+
+        @Override
+        Section take(Candidate text) {
+            text.aids().take(text.couplers(), text.line(), text.section());
+            return text.section();
+        }
+    },
+
+    /** "Tremulant"; with a pitch it is rather a stop. */
+    TREMULANTS {
+        @Override
+        int score(Candidate text) {
+            return Tremulants.isOne(text.text()) && !Pitches.isMarked(text.text()) ? 50 : 0;
+        }
+
+        @Override
+        Section take(Candidate text) {
+            text.aids().tremulants(text.text(), text.line(), text.section());
+            return text.section();
+        }
+    },
+
+    /** What stands under a heading of couplers, pistons or notes and is none of the above. */
+    PLAYING_AID {
+        @Override
+        int score(Candidate text) {
+            return text.section().kind().isPresent() ? 40 : 0;
+        }
+
+        @Override
+        Section take(Candidate text) {
+            text.aids().other(text.text(), text.line(), text.section().kind().orElseThrow());
+            return text.section();
+        }
+    },
+
+    /** Anything else: stops, or what is told apart piece by piece. */
+    STOPS {
+        @Override
+        int score(Candidate text) {
+            return 10;
+        }
+
+        @Override
+        Section take(Candidate text) {
+            return new StopsOfLine(text.reader(), text.line(), text.section()).read(text.text());
+        }
+    };
+
+    /**
+     * A text that is to be classified.
+     *
+     * @param reader who reads it
+     * @param text what it says
+     * @param line where it stands, counted from 1
+     * @param section the part of the list in which it stands
+     * @param couplers the couplers in it
+     */
+    record Candidate(LineReader reader, String text, int line, Section section, CouplerLine couplers) {
+
+        Candidate(LineReader reader, String text, int line, Section section) {
+            this(reader, text, line, section, reader.aids().couplers(text, section));
+        }
+
+        LineKind kind() {
+            LineKind best = STOPS;
+            for (LineKind each : values()) {
+                best = each.score(this) > best.score(this) ? each : best;
+            }
+            return best;
+        }
+
+        private ParsedLines lines() {
+            return reader.lines();
+        }
+
+        private PlayingAids aids() {
+            return reader.aids();
+        }
+
+        private boolean isHalf() {
+            return LineReader.isHalf(text);
+        }
+
+        private Optional<SectionWord> part() {
+            return reader.readings().part(text);
+        }
+
+        private Optional<DivisionHeading> heading() {
+            return reader.readings().heading(text);
+        }
+
+        private boolean mayBeStopToo() {
+            return reader.readings().mayBeStop(text);
+        }
+
+        /** Whether it joins two divisions: "I/P", "Ped + I", and among couplers "II-Ped." too. */
+        private boolean isPair() {
+            boolean among = !section.isElsewhere();
+            Line line = new Line(text);
+            return text.contains("/")
+                    || JOINED.in(line) >= 0
+                    || (among && DASHED.is(line) && !WordList.of("manual").in(text) && !line.is(0, Token.Kind.ROMAN))
+                    || (among && text.length() < LONGEST_PAIR && TOUCHING.in(line) >= 0);
+        }
+
+        private Section goOn(String inline, Section next) {
+            return inline.isEmpty() ? next : reader.text(inline, line, next);
+        }
+    }
+
+    private static final TokenForm JOINED = TokenForm.of("word|roman|number|[.] [+] word|roman|number");
+    private static final TokenForm DASHED = TokenForm.of("word [.]? _[-] _word [.]?");
+    private static final TokenForm TOUCHING = TokenForm.of("word|roman|number|[.]|close ~[+-] ~word|roman|number");
+    private static final int LONGEST_PAIR = 16;
+
+    /** How much speaks for a text being of this kind; 0 for nothing. */
+    abstract int score(Candidate text);
+
+    /** Takes a text in, and says in which part of the list whatever follows stands. */
+    abstract Section take(Candidate text);
+}
