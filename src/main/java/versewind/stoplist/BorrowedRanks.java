@@ -5,8 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
@@ -18,13 +16,8 @@ import java.util.stream.IntStream;
  */
 final class BorrowedRanks {
 
-    private static final Pattern SAYS = Pattern.compile(
-            "(?:.*[\\s(])?(?:from|ext(?:ended|ension|end)?\\.?|extension|transm(?:ission|\\.|itted)?|trans\\.|borrowed|derived|unit|aus|emprunt\\w*|prolong\\w*|uit|lent)(?:\\s+(?:of|from|aus|von|vom|de"
-                    + " la|de|du|d'|au|\u00e0|uit|dal|del))?\\b\\.?\\s*(.*)",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern NOT_IN_NAMES =
-            Pattern.compile("[\\d'\u2032/]+|\\b(?:the|le|la|organ|division|manual|stop|ft)\\b");
-    private static final Pattern COMPASS = Pattern.compile("(?i)(?:tenor|middle|fiddle)?\\s?[a-g](?:#|is)?\\s?\\d?'*");
+    private static final TokenForm SAYS = TokenForm.of("<lent_by> ~[.]? <lent_of>? [.]?");
+    private static final TokenForm KEY = TokenForm.of("<middle>? <key_of_stop> ~[#]? octave*");
 
     private final List<ReadDivision> divisions;
 
@@ -43,12 +36,13 @@ final class BorrowedRanks {
     /** What is said of where a stop is borrowed from: "Great", "Swell Rohrflute", ""; empty where nothing is said. */
     static Optional<String> says(ReadStop stop) {
         for (String remark : stop.remarks()) {
-            Matcher matcher = SAYS.matcher(remark.strip());
-            if (matcher.matches() && !COMPASS.matcher(matcher.group(1).strip()).matches()) {
-                return Optional.of(matcher.group(1).strip());
-            }
-            if (remark.strip().matches("(?i)ext(?:ension|\\.)?|transmission|borrowed|unit")) {
-                return Optional.of("");
+            Line line = new Line(remark);
+            for (int i = line.size() - 1; i >= 0; i--) {
+                int says = i == 0 || line.gap(i) > 0 || line.is(i - 1, Token.Kind.OPEN) ? SAYS.at(line, i) : 0;
+                String rest = says > 0 ? remark.substring(line.start(i + says)).strip() : "";
+                if (says > 0 && !KEY.is(new Line(rest))) {
+                    return Optional.of(rest);
+                }
             }
         }
         return Optional.empty();
@@ -65,7 +59,7 @@ final class BorrowedRanks {
     }
 
     private Optional<At> lender(At borrower, ReadStop stop, String said) {
-        List<String> words = Spelling.words(NOT_IN_NAMES.matcher(said).replaceAll(" "));
+        List<String> words = WordList.of("not in names").without(Spelling.words(new Line(said).letters()));
         OptionalInt named = OptionalInt.empty();
         String name = "";
         for (int from = 0; from < words.size(); from++) {

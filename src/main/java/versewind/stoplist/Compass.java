@@ -1,6 +1,5 @@
 package versewind.stoplist;
 
-import java.util.BitSet;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import versewind.organ.Division;
@@ -59,7 +58,8 @@ final class Compass {
         boolean sharp = line.isSign(key + 1, "#\u266f") || line.at(key).plain().endsWith("is");
         String octave = line.part(key + (line.isSign(key + 1, "#\u266f") ? 2 : 1), end);
         char letter = line.at(key).plain().charAt(0);
-        boolean syllable = line.at(key).text().length() > 1 && !line.at(key).plain().matches("[a-h](is|b)");
+        boolean syllable =
+                line.at(key).text().length() > 1 && !line.at(key).plain().matches("[a-h](is|b)");
         if (octave.isEmpty() || syllable) {
             return 0;
         }

@@ -98,7 +98,9 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
 
         /** "II to I - III to I". */
         private static List<String> dashed(String part) {
-            boolean joins = part.contains("/") || part.contains("+") || Spelling.words(part).contains("to");
+            boolean joins = part.contains("/")
+                    || part.contains("+")
+                    || Spelling.words(part).contains("to");
             return joins ? Segments.split(part, (line, i) -> Segments.isApart(line, i, "-")) : List.of(part);
         }
 
@@ -147,7 +149,9 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                 return;
             }
             List<String> halves = Segments.split(bare, Segments::isAnd);
-            if (halves.size() > 1 && halves.stream().allMatch(half -> CouplerWords.of(half, language).joins())) {
+            if (halves.size() > 1
+                    && halves.stream()
+                            .allMatch(half -> CouplerWords.of(half, language).joins())) {
                 halves.forEach(this::segment);
                 return;
             }
@@ -177,9 +181,12 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
 
         /** Without "12.", "a)", "12 " or a bullet before it; "III Swell to Great" is numbered too. */
         private static String unnumbered(Line line) {
-            boolean to = line.is(0, Token.Kind.ROMAN) && Spelling.words(line.text()).contains("to");
+            boolean to =
+                    line.is(0, Token.Kind.ROMAN) && Spelling.words(line.text()).contains("to");
             int from = to ? NUMERAL.at(line, 0) : NUMBERED.at(line, 0);
-            boolean named = (!to && from == 2) || line.isSign(0, "*\u2022-") || (line.is(from) && line.at(from).isWord());
+            boolean named = (!to && from == 2)
+                    || line.isSign(0, "*\u2022-")
+                    || (line.is(from) && line.at(from).isWord());
             return from > 0 && line.gap(from) > 0 && named ? line.text().substring(line.start(from)) : line.text();
         }
 
@@ -199,7 +206,8 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         private boolean goesOn(String pitches) {
             List<String> words = Spelling.words(pitches);
             return words.stream().allMatch(word -> word.length() <= 3)
-                    || (words.equals(List.of("unison", "off")) && last().source().equals(last().keyboard()));
+                    || (words.equals(List.of("unison", "off"))
+                            && last().source().equals(last().keyboard()));
         }
 
         /** "Tirasses I, II, III"; "Swell to Great, Choir". */

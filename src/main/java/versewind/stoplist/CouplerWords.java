@@ -21,12 +21,7 @@ import versewind.stoplist.UnresolvedCoupler.Named;
  * @param unknown how many words are none of these
  */
 record CouplerWords(
-        List<Named> divisions,
-        int before,
-        int signs,
-        Set<Coupler.Kind> kinds,
-        Set<String> says,
-        int unknown) {
+        List<Named> divisions, int before, int signs, Set<Coupler.Kind> kinds, Set<String> says, int unknown) {
 
     private static final String SIGNS = "/+>&-";
     private static final int MOST_WORDS = 3;
@@ -103,8 +98,11 @@ record CouplerWords(
             if (!within) {
                 return false;
             }
-            List<String> pair = List.of(line.at(token - 1).plain(), line.at(token + 1).plain());
-            return DivisionWord.at(pair, 0, language).filter(each -> each.length() == 2).isPresent()
+            List<String> pair =
+                    List.of(line.at(token - 1).plain(), line.at(token + 1).plain());
+            return DivisionWord.at(pair, 0, language)
+                            .filter(each -> each.length() == 2)
+                            .isPresent()
                     || WordList.of("sub").has(pair.get(0))
                     || WordList.of("super").has(pair.get(0))
                     || WordList.of("octave").has(pair.get(0));
@@ -176,7 +174,9 @@ record CouplerWords(
 
         private Optional<DivisionWord.Spotted> spotted(int at) {
             int end = at;
-            while (end < tokens.size() && end < at + MOST_WORDS && !words.get(end).isEmpty()) {
+            while (end < tokens.size()
+                    && end < at + MOST_WORDS
+                    && !words.get(end).isEmpty()) {
                 end++;
             }
             return WordList.of("coupled to").has(words.get(at)) || words.get(at).equals("e")

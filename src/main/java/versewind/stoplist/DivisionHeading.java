@@ -95,7 +95,11 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
         DivisionWord word = first.numbered(parts.number());
         String note = withoutNote(inline).isEmpty() ? text + " " + inline : text + " ";
         return Optional.of(new DivisionHeading(
-                named(core, word), word, enclosed(note, word), Compass.keys(note, word.isPedal()), withoutNote(inline)));
+                named(core, word),
+                word,
+                enclosed(note, word),
+                Compass.keys(note, word.isPedal()),
+                withoutNote(inline)));
     }
 
     private static boolean isTooShort(String word) {
@@ -108,7 +112,8 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
 
     private static boolean isLoud(String core, String text, String inline) {
         boolean isSet = core.equals(core.toUpperCase(Locale.ROOT)) || !inline.isEmpty() || text.endsWith(":");
-        return (isSet || WordList.of("loud").in(core)) && !WordList.of("not a heading").in(core);
+        return (isSet || WordList.of("loud").in(core))
+                && !WordList.of("not a heading").in(core);
     }
 
     /** Without "12 stops", "4 ranks", "3 1/2 inches wind". */
@@ -154,7 +159,8 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
     private static String withoutEnd(String name, TokenForm form) {
         Line line = new Line(name);
         for (int i = 1; i < line.size(); i++) {
-            boolean named = line.is(i - 1, Token.Kind.WORD) && line.at(i - 1).text().length() >= 3;
+            boolean named =
+                    line.is(i - 1, Token.Kind.WORD) && line.at(i - 1).text().length() >= 3;
             if (form.at(line, i) == line.size() - i && (named || form == TAIL)) {
                 return orWhole(line.part(0, i), name);
             }
@@ -203,7 +209,8 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
             while (at < words.size()) {
                 String word = words.get(at);
                 Optional<DivisionWord.Spotted> spotted = DivisionWord.at(words, at, language);
-                boolean preposition = word.equals("i") && at > 0 && !WordList.of("manual").has(words.get(at - 1));
+                boolean preposition =
+                        word.equals("i") && at > 0 && !WordList.of("manual").has(words.get(at - 1));
                 if (DivisionWord.ordinal(word) > 0 && number == 0 && !preposition) {
                     number = DivisionWord.ordinal(word);
                 } else if (WordList.of("manual").has(word)) {

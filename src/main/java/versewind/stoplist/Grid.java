@@ -108,8 +108,13 @@ final class Grid {
         for (int i = 0; i < line.size(); i++) {
             Token token = line.at(i);
             boolean half = token.is("half column");
-            int length = Math.max(Pitches.marked(line, i), Math.max(RankCount.marked(line, i).length(), RankCount.numeral(line, i).length()));
-            boolean bare = token.is(Token.Kind.NUMBER) && (Pitches.isBare(line, i) || token.isWhole(MOST_DIGITS) && line.size() <= 2);
+            int length = Math.max(
+                    Pitches.marked(line, i),
+                    Math.max(
+                            RankCount.marked(line, i).length(),
+                            RankCount.numeral(line, i).length()));
+            boolean bare = token.is(Token.Kind.NUMBER)
+                    && (Pitches.isBare(line, i) || token.isWhole(MOST_DIGITS) && line.size() <= 2);
             boolean sign = !token.is(Token.Kind.WORD) && !token.is(Token.Kind.NUMBER) && !token.is(Token.Kind.ROMAN);
             if ((!half && length == 0 && !bare && !sign) || (half && figures == 0)) {
                 return false;
@@ -182,7 +187,11 @@ final class Grid {
         return named
                 || (Lexicon.get().known(stop.name(), readings.style().setting()).isPresent()
                         && !stop.name().isEmpty())
-                || !CouplerLine.read(text, CouplerLine.Where.ELSEWHERE, Set.of(), readings.style().language())
+                || !CouplerLine.read(
+                                text,
+                                CouplerLine.Where.ELSEWHERE,
+                                Set.of(),
+                                readings.style().language())
                         .couplers()
                         .isEmpty();
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.IntUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** A text of one line, taken apart into tokens; time grows with its length. */
 final class Line {
@@ -14,10 +15,10 @@ final class Line {
     static final char GAP = '\u0001';
 
     private static final int MOST_WORDS = 3;
-    private static final Pattern TOKEN = Pattern.compile(
-            "(?<number>\\d{1,2}[ .+-]{0,2}\\d\\s?/\\s?\\d{1,2}|\\d{2,3}/\\d|\\d\\s?/\\s?\\d{1,2}|\\d{1,2}[.,]\\d{1,2}|\\d+)"
-                    + "|(?<roman>[IVX]+(?![\\p{L}\\d]))|(?<word>\\p{L}[\\p{L}\\p{M}]*)|(?<quote>['\"])"
-                    + "|(?<open>[(\\[{])|(?<close>[)\\]}])|(?<sign>\\S)");
+    private static final Pattern TOKEN = Pattern.compile("(?<number>\\d{1,2}["
+            + " .+-]{0,2}\\d\\s?/\\s?\\d{1,2}|\\d{2,3}/\\d|\\d\\s?/\\s?\\d{1,2}|\\d{1,2}[.,]\\d{1,2}|\\d+)"
+            + "|(?<roman>[IVX]+(?![\\p{L}\\d]))|(?<word>\\p{L}[\\p{L}\\p{M}]*)|(?<quote>['\"])"
+            + "|(?<open>[(\\[{])|(?<close>[)\\]}])|(?<sign>\\S)");
 
     private final String text;
     private final List<Token> tokens = new ArrayList<>();
@@ -173,6 +174,11 @@ final class Line {
             inside.set(open, end);
         }
         return inside;
+    }
+
+    /** Its words without figures and signs. */
+    String letters() {
+        return tokens.stream().filter(Token::isWord).map(Token::text).collect(Collectors.joining(" "));
     }
 
     /** The text without what stands in brackets. */

@@ -39,13 +39,15 @@ enum LineKind {
             }
             boolean only = part.inline().isEmpty()
                     && text.lines().divisions().isEmpty()
-                    && WordList.of("named manual").has(Spelling.words(part.head()).get(0));
+                    && WordList.of("named manual")
+                            .has(Spelling.words(part.head()).get(0));
             if (only) {
                 Line outside = new Line(Compass.without(text.text()));
                 String name = outside.part(0, (int) outside.tokens().stream()
                         .takeWhile(each -> !each.is(Token.Kind.OPEN))
                         .count());
-                return text.lines().openManual(Spelling.unnumbered(name), Compass.keys(text.text(), false), text.line());
+                return text.lines()
+                        .openManual(Spelling.unnumbered(name), Compass.keys(text.text(), false), text.line());
             }
             text.lines().leaveOut(text.line(), part.head(), "a title", Unread.Weight.NOTE);
             return text.goOn(part.inline(), text.section());

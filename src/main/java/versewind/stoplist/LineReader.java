@@ -46,7 +46,8 @@ final class LineReader {
         boolean mayBeStop(String text) {
             return !style.pitched()
                     && heading(text)
-                            .filter(each -> WordList.of("soft role").has(each.word().role()))
+                            .filter(each ->
+                                    WordList.of("soft role").has(each.word().role()))
                             .isPresent()
                     && Lexicon.get()
                             .exact(Spelling.trimmed(text, ":.*-"), style.setting())
@@ -56,7 +57,9 @@ final class LineReader {
         /** Whether a text is the heading of a division or of another part. */
         boolean isHeading(String text) {
             return (heading(text).isPresent() && !mayBeStop(text))
-                    || part(text).filter(each -> each.kind() != SectionWord.Kind.TITLE).isPresent()
+                    || part(text)
+                            .filter(each -> each.kind() != SectionWord.Kind.TITLE)
+                            .isPresent()
                     || isHalf(text);
         }
     }

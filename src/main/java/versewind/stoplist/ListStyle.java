@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * How a whole list is written.
@@ -17,7 +17,8 @@ import java.util.regex.Pattern;
  */
 record ListStyle(String language, boolean numbered, boolean pitched) {
 
-    private static final Pattern LEADING = Pattern.compile("^\\s*(\\d{1,3})\\s+\\p{L}");
+    private static final TokenForm LEADING = TokenForm.of("#3 _word|roman");
+    private static final Set<String> UNISONS = Set.of("16", "8", "4", "2");
     private static final int FEWEST_NUMBERED = 3;
 
     /** Looks at all lines of a list. */
@@ -32,10 +33,10 @@ record ListStyle(String language, boolean numbered, boolean pitched) {
 
     private static boolean isNumbered(List<String> lines) {
         List<Integer> numbers = new ArrayList<>();
-        for (String line : lines) {
-            Matcher matcher = LEADING.matcher(line);
-            if (matcher.find()) {
-                numbers.add(Integer.parseInt(matcher.group(1)));
+        for (String text : lines) {
+            Line line = new Line(text);
+            if (LEADING.at(line, 0) > 0) {
+                numbers.add(Integer.parseInt(line.at(0).text()));
             }
         }
         int rising = 0;
@@ -46,15 +47,27 @@ record ListStyle(String language, boolean numbered, boolean pitched) {
     }
 
     private static boolean isPitched(List<String> lines) {
-        long pitched = lines.stream()
-                .filter(line -> Pitches.isMarked(line)
-                        || line.matches(".*\\p{L}.*\\s(?:16|8|4|2)\\b.*|\\s*(?:16|8|4|2)\\s+\\p{L}.*"))
-                .count();
+        long pitched = lines.stream().map(Line::new).filter(ListStyle::hasPitch).count();
         long known = lines.stream()
                 .filter(line -> line.length() < 40
                         && Lexicon.get().exact(line.strip(), NameContext.NONE).isPresent())
                 .count();
         return pitched > known;
+    }
+
+    private static boolean hasPitch(Line line) {
+        boolean leads = isUnison(line, 0) && line.is(1) && line.at(1).isWord() && line.gap(1) > 0;
+        boolean follows = IntStream.range(1, line.size())
+                .anyMatch(i -> isUnison(line, i)
+                        && line.gap(i) > 0
+                        && line.tokens().subList(0, i).stream().anyMatch(Token::isWord));
+        return leads || follows || Pitches.isMarked(line);
+    }
+
+    private static boolean isUnison(Line line, int token) {
+        return line.is(token, Token.Kind.NUMBER)
+                && UNISONS.contains(line.at(token).text())
+                && !Character.isLetterOrDigit(line.after(token));
     }
 
     private static String language(List<String> lines) {
@@ -70,8 +83,9 @@ record ListStyle(String language, boolean numbered, boolean pitched) {
                                         .distinct()
                                         .forEach(language -> votes.merge(language, 3, Integer::sum)));
             }
-            String name = line.replaceAll("[^\\p{L}' -]", " ").strip();
-            Lexicon.get().language(name).ifPresent(language -> votes.merge(language, 2, Integer::sum));
+            Lexicon.get()
+                    .language(new Line(line).letters())
+                    .ifPresent(language -> votes.merge(language, 2, Integer::sum));
         }
         return votes.entrySet().stream()
                 .max(Map.Entry.<String, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import versewind.organ.Action;
 import versewind.organ.Coupler;
 import versewind.organ.Division;
@@ -44,10 +44,6 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
 
     /** A stop of half a keyboard is reckoned as one of all of it with half its power. */
     private static final double HALF_TRIM_DB = -3;
-
-    private static final Pattern HALF =
-            Pattern.compile("(?i)\\s(?:bass[io]?|treble|soprani?o?|bajos?|tiples?|dis[ck](?:ant)?\\.?|dessus|basse|mano"
-                    + " (?:izquierda|derecha))$");
 
     /**
      * Makes an instrument.
@@ -199,7 +195,12 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
         }
 
         private static boolean isHalf(ReadDivision division, ReadStop stop) {
-            return !division.isPedal() && HALF.matcher(stop.name()).find();
+            List<String> pieces = List.of(stop.name().split(" ", -1));
+            return !division.isPedal()
+                    && IntStream.range(1, pieces.size())
+                            .mapToObj(i -> pieces.subList(i, pieces.size()))
+                            .map(tail -> tail.stream().map(Spelling::spelled).toList())
+                            .anyMatch(tail -> WordList.of("half stop").at(tail, 0) == tail.size());
         }
 
         private static Stop stop(ReadStop stop, String name, double strengthDb) {

@@ -50,14 +50,19 @@ record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Intege
             List<String> words = Spelling.words(part);
             int count = WordList.of("other aid").in(words) ? 0 : count(new Line(part));
             boolean few = count > 0 && count <= MOST;
-            Optional<DivisionWord> division = division(WordList.of("aid of pistons").without(words), language);
+            Optional<DivisionWord> division =
+                    division(WordList.of("aid of pistons").without(words), language);
             if (few && WordList.of("general piston").in(words)) {
                 generals = count;
-            } else if (few && WordList.of("each").in(words) && WordList.of("each of").in(words)) {
+            } else if (few
+                    && WordList.of("each").in(words)
+                    && WordList.of("each of").in(words)) {
                 toEach = count;
             } else if (few && division.isPresent()) {
                 divisionals.put(division.get(), count);
-            } else if (count > 0 && count <= MOST_LEVELS && WordList.of("memory level").in(words)) {
+            } else if (count > 0
+                    && count <= MOST_LEVELS
+                    && WordList.of("memory level").in(words)) {
                 levels = count;
             } else {
                 rest.add(part);

@@ -24,7 +24,8 @@ final class Pitches {
         String text = number.strip();
         int slash = text.indexOf('/');
         if (slash > 0) {
-            return fraction(text.substring(0, slash).strip(), text.substring(slash + 1).strip());
+            return fraction(
+                    text.substring(0, slash).strip(), text.substring(slash + 1).strip());
         }
         return switch (text) {
             case "13" -> Optional.of(Footage.of(8));

@@ -89,8 +89,7 @@ final class PlayingAids {
 
     /** Begins a part that holds no stops, with what stands on the line of its heading. */
     Section part(SectionWord word, int line, Section section) {
-        Set<Coupler.Kind> hint =
-                word.kind() == Kind.COUPLERS ? CouplerLine.hint(word.head(), language) : Set.of();
+        Set<Coupler.Kind> hint = word.kind() == Kind.COUPLERS ? CouplerLine.hint(word.head(), language) : Set.of();
         Section part = section.ofOthers(word.kind(), hint);
         String whole = word.head() + ": " + word.inline();
         if (word.inline().isEmpty()) {

@@ -57,7 +57,9 @@ record RankCount(int length, int count, boolean range) {
     /** Scale numbers that begin at a token: how many tokens they take; 0 where none do. */
     static int scale(Line line, int token) {
         boolean apart = line.is(token, Kind.NUMBER) && Pitches.isApart(line, token, "/'");
-        if (!apart || !WordList.of("first scale number").has(numbers(line, token).get(0)) || !areScale(line, token, 1)) {
+        if (!apart
+                || !WordList.of("first scale number").has(numbers(line, token).get(0))
+                || !areScale(line, token, 1)) {
             return 0;
         }
         int end = token + 1;

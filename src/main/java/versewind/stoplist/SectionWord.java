@@ -41,7 +41,8 @@ record SectionWord(Kind kind, String head, String inline) {
                     || WordList.of("part tremulants").has(word)
                     || WordList.of("part pistons").has(word);
             return switch (this) {
-                case COUPLERS, ACCESSORIES, TREMULANTS, PISTONS -> other || WordList.of("part filler").has(word);
+                case COUPLERS, ACCESSORIES, TREMULANTS, PISTONS ->
+                    other || WordList.of("part filler").has(word);
                 case NOTES -> WordList.of("part filler").has(word);
                 case TITLE -> false;
             };
@@ -68,7 +69,8 @@ record SectionWord(Kind kind, String head, String inline) {
         if (words.isEmpty() || words.size() > MOST_WORDS) {
             return Optional.empty();
         }
-        boolean one = WordList.of("one coupler").in(words) && !WordList.of("collective").in(words);
+        boolean one = WordList.of("one coupler").in(words)
+                && !WordList.of("collective").in(words);
         if (!colon && one && !(words.size() == 1 && language.equals("nordic"))) {
             return Optional.empty();
         }

@@ -23,7 +23,11 @@ final class Segments {
         for (int i = 0; i <= line.size(); i++) {
             if (i == line.size() || (!brackets.get(i) && parts.test(line, i))) {
                 String segment = line.text()
-                        .substring(from, i == line.size() ? line.text().length() : line.at(i).start())
+                        .substring(
+                                from,
+                                i == line.size()
+                                        ? line.text().length()
+                                        : line.at(i).start())
                         .strip();
                 if (!segment.isEmpty()) {
                     segments.add(segment);
@@ -62,8 +66,7 @@ final class Segments {
     }
 
     private static Stream<String> signed(String part) {
-        List<BiPredicate<Line, Integer>> ways =
-                List.of((line, i) -> isApart(line, i, "/+-"), Segments::isAnd);
+        List<BiPredicate<Line, Integer>> ways = List.of((line, i) -> isApart(line, i, "/+-"), Segments::isAnd);
         return ways.stream()
                 .map(way -> split(part, way))
                 .filter(parts -> parts.size() > 1 && parts.stream().allMatch(Segments::isStop))
@@ -95,7 +98,9 @@ final class Segments {
         if (starts.size() < 2) {
             return List.of(part);
         }
-        boolean leads = first == 0 || (first == 1 && line.is(0, Kind.NUMBER)) || (first == 2 && line.is(0, Kind.NUMBER) && !line.is(1, Kind.WORD));
+        boolean leads = first == 0
+                || (first == 1 && line.is(0, Kind.NUMBER))
+                || (first == 2 && line.is(0, Kind.NUMBER) && !line.is(1, Kind.WORD));
         List<Integer> cuts = leads ? starts.subList(1, starts.size()) : ends;
         List<String> texts = new ArrayList<>();
         int from = 0;

@@ -83,7 +83,8 @@ final class StopClassifier {
             return new None("prepared for only; it has no pipes yet, so it is left out", Weight.NOTE);
         }
         if (said.name().isEmpty()) {
-            boolean figures = new Line(text).tokens().stream().anyMatch(each -> each.is(Kind.NUMBER) || each.count() > 0);
+            boolean figures =
+                    new Line(text).tokens().stream().anyMatch(each -> each.is(Kind.NUMBER) || each.count() > 0);
             return figures && (!said.feet().isEmpty() || said.ranks() > 0)
                     ? new Further(said)
                     : new None("nothing here is a name", Weight.NOTE);
@@ -104,7 +105,8 @@ final class StopClassifier {
     }
 
     private boolean isNoteHere(boolean pitched) {
-        boolean goesOn = Character.isLowerCase(text.charAt(0)) || Spelling.words(text).size() > MOST_WORDS;
+        boolean goesOn =
+                Character.isLowerCase(text.charAt(0)) || Spelling.words(text).size() > MOST_WORDS;
         return isProse(text) || (!pitched && goesOn);
     }
 
@@ -115,9 +117,7 @@ final class StopClassifier {
     private None doubt() {
         boolean pitched = said.mark() != Mark.NONE || said.ranks() > 0;
         return new None(
-                pitched
-                        ? "it cannot be told whether this is a stop"
-                        : "no pitch, and the name is not in the lexicon",
+                pitched ? "it cannot be told whether this is a stop" : "no pitch, and the name is not in the lexicon",
                 Weight.DOUBT);
     }
 
@@ -142,7 +142,8 @@ final class StopClassifier {
     private boolean isSentence() {
         String outside = new Line(text).outside();
         return Spelling.words(said.said()).size() > MOST_REMARK_WORDS
-                || (WordList.of("sentence").in(outside) && Spelling.words(outside).size() > MOST_WORDS);
+                || (WordList.of("sentence").in(outside)
+                        && Spelling.words(outside).size() > MOST_WORDS);
     }
 
     /** The name without words at its end, or at its beginning, that the lexicon does not know. */
@@ -187,7 +188,8 @@ final class StopClassifier {
     /** "XIX-XXII": ranks of the ripieno under one knob. */
     private long highRanks() {
         List<Token> tokens = new Line(said.name()).tokens();
-        boolean numerals = tokens.stream().allMatch(each -> each.isSign("-./+") || each.text().startsWith("X"));
+        boolean numerals = tokens.stream()
+                .allMatch(each -> each.isSign("-./+") || each.text().startsWith("X"));
         return numerals ? tokens.stream().filter(each -> each.is(Kind.ROMAN)).count() : 0;
     }
 
@@ -196,10 +198,11 @@ final class StopClassifier {
             return Family.MIXTURE;
         }
         Family family = kind.family();
-        boolean single = switch (family) {
-            case PRINCIPAL, FLUTE, STRING, MUTATION -> true;
-            case CELESTE, MIXTURE, CORNET, CHORUS_REED, SOLO_REED -> false;
-        };
+        boolean single =
+                switch (family) {
+                    case PRINCIPAL, FLUTE, STRING, MUTATION -> true;
+                    case CELESTE, MIXTURE, CORNET, CHORUS_REED, SOLO_REED -> false;
+                };
         boolean high = said.pitch().filter(feet -> feet.feet() < 4).isPresent();
         boolean several = said.ranks() >= (said.numeral().isEmpty() || family == Family.MUTATION ? 2 : 3);
         if (single && several && (family == Family.MUTATION || high)) {
@@ -226,8 +229,8 @@ final class StopClassifier {
         }
         Pipe pipe = family != kind.family() && kind.pipe().isReed() ? family.usualPipe() : kind.pipe();
         String name = plain ? said.name() : said.name() + " " + said.numeral();
-        return new OneStop(new ReadStop(
-                name, feet, supposed, ranks, family, pipe, found.how(), kind.strengthDb(), remarks, line));
+        return new OneStop(
+                new ReadStop(name, feet, supposed, ranks, family, pipe, found.how(), kind.strengthDb(), remarks, line));
     }
 
     private int ranks(StopKind kind, Family family, List<String> remarks) {

@@ -38,8 +38,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
     private static final TokenForm ORDINAL =
             TokenForm.of("<bullet>? [.]? #3 [.:]|close", "open #3 close", "letter close");
     private static final TokenForm PIPES = TokenForm.of("#4 <pipes>", "<bottom>");
-    private static final TokenForm ASIDE =
-            TokenForm.of("#3 [%] <material>?", "#4 <pipes>", "<bottom>", "<metal>");
+    private static final TokenForm ASIDE = TokenForm.of("#3 [%] <material>?", "#4 <pipes>", "<bottom>", "<metal>");
     private static final TokenForm LEADING = TokenForm.of("#3 _[-] word|roman", "#3 _word|roman");
     private static final String EDGES = ".,;:*\u2022\u2020\u2021=~|/#+>-";
 
@@ -82,7 +81,9 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         int at = BULLET.at(line, 0);
         at += ORDINAL.at(line, at);
         at += BULLET.at(line, at);
-        return at == 0 ? text : at == line.size() ? "" : text.substring(line.at(at).start());
+        return at == 0
+                ? text
+                : at == line.size() ? "" : text.substring(line.at(at).start());
     }
 
     /** The text of one stop while it is taken apart: what is understood is cut out, and what is left is its name. */
@@ -140,7 +141,8 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                     name = name + " " + trimmed;
                 } else if (name.isEmpty() && trimmed.chars().anyMatch(Character::isLetter)) {
                     int last = trimmed.lastIndexOf(' ');
-                    boolean open = last > 0 && WordList.of("end of name").has(Spelling.spelled(trimmed.substring(last)));
+                    boolean open =
+                            last > 0 && WordList.of("end of name").has(Spelling.spelled(trimmed.substring(last)));
                     name = open ? trimmed.substring(0, last) : trimmed;
                 } else {
                     remarks.add(trimmed);
@@ -232,7 +234,9 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         /** A number before the name: the stop's number in the list, or its pitch. */
         private void leading() {
             int name = LEADING.at(line, 0) - 1;
-            if (name < 0 || line.at(0).start() > 0 || Pitches.marked(line, 0) + RankCount.marked(line, 0).length() > 0) {
+            if (name < 0
+                    || line.at(0).start() > 0
+                    || Pitches.marked(line, 0) + RankCount.marked(line, 0).length() > 0) {
                 return;
             }
             Line rest = new Line(line.text().substring(line.at(name).start()));
@@ -247,7 +251,11 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
 
         private static boolean endsInPitch(Line rest) {
             int last = rest.size() - 1;
-            last -= last > 0 && !rest.is(last, Kind.NUMBER) && rest.at(last).text().length() == 1 ? 1 : 0;
+            last -= last > 0
+                            && !rest.is(last, Kind.NUMBER)
+                            && rest.at(last).text().length() == 1
+                    ? 1
+                    : 0;
             return rest.is(last, Kind.NUMBER)
                     && Pitches.isBare(rest, last)
                     && !isInName(rest, last)
@@ -277,7 +285,9 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                         .orElse("");
                 boolean number = line.is(i, Kind.NUMBER);
                 boolean feetUnit = !compound && unit.matches("\\d*f") && number && !marked.range();
-                boolean letter = !compound && unit.matches("[hkrx]") && line.text().charAt(line.at(i).end()) == ' ';
+                boolean letter = !compound
+                        && unit.matches("[hkrx]")
+                        && line.text().charAt(line.at(i).end()) == ' ';
                 if (!feetUnit && !letter) {
                     ranks = marked.count();
                     cut(i, marked.length());
@@ -289,8 +299,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
 
         private int markedFeet(int token) {
             int length = Pitches.marked(line, token);
-            Optional<Footage> pitch =
-                    length > 0 ? Pitches.read(line.at(token).text()) : Optional.empty();
+            Optional<Footage> pitch = length > 0 ? Pitches.read(line.at(token).text()) : Optional.empty();
             pitch.ifPresent(feet::add);
             mark = pitch.isPresent() ? Mark.UNIT : mark;
             return pitch.isPresent() ? length : 0;
@@ -311,8 +320,10 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         private void bare(boolean compound) {
             List<Integer> places = new ArrayList<>();
             for (int i = 0; i < line.size(); i++) {
-                boolean named = isInName(line, i) && !(line.is(i - 1, Kind.WORD) && line.at(i - 1).plain().equals("de"));
-                boolean palms = line.at(i).text().matches("13|26|52") && !style.language().equals("es");
+                boolean named = isInName(line, i)
+                        && !(line.is(i - 1, Kind.WORD) && line.at(i - 1).plain().equals("de"));
+                boolean palms = line.at(i).text().matches("13|26|52")
+                        && !style.language().equals("es");
                 if (Pitches.isBare(line, i) && Pitches.usual(line.at(i)).isPresent() && !named && !palms) {
                     places.add(i);
                 }

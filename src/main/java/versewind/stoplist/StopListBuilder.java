@@ -5,12 +5,13 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import versewind.organ.Coupler;
 
 /** What a whole list comes to: couplers and tremulants find their divisions, and what tells of pistons or a title is found. */
@@ -20,7 +21,7 @@ final class StopListBuilder {
     private static final int LONGEST_TITLE = 60;
 
     /** What a title tells besides the name: years, numbers of stops, who built it. */
-    private static final Pattern MORE = Pattern.compile("(?:\\.\\s(?=\\d)|\\s-\\s|,\\s(?=[^,]*\\d)|\\s\\().*$");
+    private static final TokenForm MORE = TokenForm.of("[.] _number", "_[-] _word|number|roman|open", "_open");
 
     private final ParsedLines gathered;
     private final String language;
@@ -75,16 +76,27 @@ final class StopListBuilder {
                 .collect(Collectors.joining(", "));
         boolean isName = first <= LAST_TITLE_LINE
                 && title.length() <= LONGEST_TITLE
-                && title.matches(".*\\p{L}{3,}.*")
+                && Spelling.hasWord(title)
                 && !Pitches.isMarked(title);
         if (!isName) {
             return "";
         }
-        String name = MORE.matcher(title).replaceFirst("");
-        if (name.equals(title)) {
+        Line line = new Line(title);
+        int more = IntStream.range(1, line.size())
+                .filter(i -> MORE.at(line, i) > 0 || (line.isSign(i, ",") && hasNumber(line, i + 1)))
+                .findFirst()
+                .orElse(line.size());
+        if (more == line.size()) {
             unread.removeIf(each -> each.line() == first && each.why().equals(Unread.BEFORE));
         }
-        return name;
+        return title.substring(0, line.at(more - 1).end());
+    }
+
+    /** Whether a number stands before the next comma. */
+    private static boolean hasNumber(Line line, int from) {
+        return line.tokens().subList(from, line.size()).stream()
+                .takeWhile(each -> !each.isSign(","))
+                .anyMatch(each -> each.is(Token.Kind.NUMBER));
     }
 
     /** Lines of pistons that are wholly understood are no notes any more. */
@@ -114,10 +126,15 @@ final class StopListBuilder {
             lines.add(each.line());
             unread.remove(each);
             line.rest().stream()
-                    .filter(rest -> !rest.matches("(?i)(?:.*\\s)?pistons?|.*studs?|.*combinations?|.*kombinationen"))
+                    .filter(rest -> !WordList.of("said by pistons").has(lastWord(rest)))
                     .forEach(rest -> unread.add(new Unread(each.line(), rest, each.why(), each.weight())));
         }
         return lines.isEmpty() ? ReadPistons.NONE : new ReadPistons(generals, divisionals, levels, lines);
+    }
+
+    private static String lastWord(String text) {
+        List<String> words = Spelling.words(text);
+        return words.isEmpty() ? "" : words.get(words.size() - 1);
     }
 
     private List<ReadCoupler> couplers() {
@@ -145,12 +162,11 @@ final class StopListBuilder {
     private static List<ReadCoupler> named(List<ReadCoupler> couplers) {
         List<ReadCoupler> named = new ArrayList<>();
         Set<String> taken = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        Map<String, Long> counts = couplers.stream()
+                .collect(Collectors.groupingBy(each -> each.name().toLowerCase(Locale.ROOT), Collectors.counting()));
         for (ReadCoupler coupler : couplers) {
-            long alike = couplers.stream()
-                    .filter(each -> each.name().equalsIgnoreCase(coupler.name()))
-                    .count();
-            boolean telling =
-                    coupler.name().matches(".*\\p{L}{3,}.*") || coupler.name().matches(".*\\S\\s?[/+>-]\\s?\\S.*");
+            long alike = counts.get(coupler.name().toLowerCase(Locale.ROOT));
+            boolean telling = Spelling.hasWord(coupler.name()) || joins(coupler.name());
             String name = alike == 1 && telling ? coupler.name() : composed(coupler);
             String distinct = name;
             for (int i = 2; !taken.add(distinct); i++) {
@@ -159,6 +175,10 @@ final class StopListBuilder {
             named.add(coupler.named(distinct));
         }
         return named;
+    }
+
+    private static boolean joins(String name) {
+        return IntStream.range(1, name.length() - 1).anyMatch(i -> "/+>-".indexOf(name.charAt(i)) >= 0);
     }
 
     private static String composed(ReadCoupler coupler) {

@@ -33,13 +33,16 @@ final class TokenForm {
             boolean timed = last == '?' || last == '*';
             String choices = written.substring(placed ? 1 : 0, written.length() - (timed ? 1 : 0));
             return new Element(
-                    Stream.of(choices.split("\\|(?![^\\[]*])", -1)).map(Element::choice).toList(),
+                    Stream.of(choices.split("\\|(?![^\\[]*])", -1))
+                            .map(Element::choice)
+                            .toList(),
                     placed ? written.charAt(0) : ' ',
                     timed ? last : '1');
         }
 
         private static Choice choice(String written) {
-            String inside = written.substring(1, Math.max(1, written.length() - 1)).replace('_', ' ');
+            String inside =
+                    written.substring(1, Math.max(1, written.length() - 1)).replace('_', ' ');
             return switch (written.charAt(0)) {
                 case '<' -> (line, at) -> line.phrase(inside, at);
                 case '[' -> one(token -> token.isSign(inside));

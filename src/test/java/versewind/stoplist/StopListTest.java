@@ -38,15 +38,30 @@ class StopListTest {
         return stops.get(0);
     }
 
+    /** "french.txt", after which the lists of one country or kind are called. */
+    static List<String> countries() throws IOException {
+        return lists().stream()
+                .map(name -> name.substring(name.lastIndexOf('-') + 1))
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
     @ParameterizedTest
-    @MethodSource("lists")
-    void every_stop_of_a_list_reads_as_it_is_meant(String name) throws IOException {
-        Golden.check("stoplist/" + name, ReadingText.of(read(name)));
+    @MethodSource("countries")
+    void every_list_of_a_country_reads_as_it_is_meant(String country) throws IOException {
+        StringBuilder readings = new StringBuilder();
+        for (String name : lists()) {
+            if (name.endsWith("-" + country)) {
+                readings.append("== ").append(name).append('\n').append(ReadingText.of(read(name)));
+            }
+        }
+        Golden.check("stoplist/" + country, readings.toString());
     }
 
     @Test
-    void every_list_has_its_reading_and_every_reading_its_list() throws IOException {
-        assertThat(Golden.names("stoplist")).isEqualTo(lists()).hasSizeGreaterThanOrEqualTo(12);
+    void every_country_has_its_readings() throws IOException {
+        assertThat(Golden.names("stoplist")).isEqualTo(countries());
     }
 
     @ParameterizedTest
@@ -67,11 +82,11 @@ class StopListTest {
         for (int i = 0; i < lines.size(); i++) {
             int line = i + 1;
             String text = lines.get(i);
-            boolean heading = Grid.rows(List.of(Typography.plain(text)), new ListStyle("", false, true)).stream()
+            LineReader.Readings readings = new LineReader.Readings(new ListStyle("", false, true));
+            boolean heading = Grid.rows(List.of(Typography.plain(text)), readings).stream()
                     .flatMap(row -> row.groups().stream())
-                    .allMatch(group -> LineReader.isHalf(group.text())
-                            || DivisionHeading.read(group.text(), "").isPresent()
-                            || SectionWord.read(group.text(), "").isPresent());
+                    .allMatch(group -> readings.isHeading(group.text())
+                            || readings.part(group.text()).isPresent());
             boolean told = list.stops().anyMatch(stop -> stop.line() == line)
                     || list.couplers().stream().anyMatch(coupler -> coupler.line() == line)
                     || list.tremulants().stream().anyMatch(tremulant -> tremulant.line() == line)
