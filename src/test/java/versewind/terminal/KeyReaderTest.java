@@ -153,7 +153,7 @@ class KeyReaderTest {
 
     @Test
     void escape_is_answered_after_forty_milliseconds_without_the_next_key() {
-        int just = EscapeTimeoutReader.LOOKS_AFTER_ESCAPE;
+        int just = EscapeSequence.ESCAPE_MS;
         assertThat(inputs(SlowLine.pieces(just, "\033", "[A"), StandardCharsets.UTF_8))
                 .containsExactly(press(Key.of(Named.UP)));
         KeyReader patient = new KeyReader(SlowLine.pieces(Integer.MAX_VALUE, "\033", "[A"), StandardCharsets.UTF_8);
@@ -254,6 +254,56 @@ class KeyReaderTest {
             // A paste that was begun is never ended here, and would take all that follows with it.
             String noise = bytes.toString().replace("200~", "");
             assertThat(inputs(noise + "\033\\\033[AQ")).as(noise).endsWith(press(Key.of(Named.UP)), letter('Q'));
+        }
+    }
+
+    @Test
+    void keys_do_not_depend_on_how_their_bytes_are_split() {
+        Random random = new Random(12);
+        String[] likely = {
+            "\033",
+            "\033[",
+            "\033O",
+            "\033[A",
+            "\033[1;5C",
+            "\033[[B",
+            "\033[24~",
+            "\033]11;",
+            "\033P1",
+            "\007",
+            "\033\\",
+            "x",
+            "\r\n",
+            "\r",
+            "\n",
+            "\303\251",
+            "\360\237\216\265",
+            "\033[200~",
+            "\033[201~",
+            ";",
+            "7",
+            "~",
+            "$",
+            "\0",
+            "\b",
+            "\377"
+        };
+        for (int i = 0; i < 300; i++) {
+            StringBuilder bytes = new StringBuilder();
+            for (int j = random.nextInt(20); j >= 0; j--) {
+                boolean any = random.nextInt(5) == 0;
+                bytes.append(any ? (char) random.nextInt(256) : likely[random.nextInt(likely.length)]);
+            }
+            // Open sequences are ended, since each would be waited for at the end of the input.
+            bytes.append("\033\\\033[AQ");
+            List<String> pieces = new ArrayList<>();
+            for (int start = 0, end; start < bytes.length(); start = end) {
+                end = start + 1 + random.nextInt(Math.min(4, bytes.length() - start));
+                pieces.add(bytes.substring(start, end));
+            }
+            assertThat(inputs(SlowLine.pieces(1, pieces.toArray(String[]::new)), StandardCharsets.UTF_8))
+                    .as("%s", pieces)
+                    .isEqualTo(inputs(bytes.toString()));
         }
     }
 
