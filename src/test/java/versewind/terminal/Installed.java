@@ -27,6 +27,8 @@ record Installed(Path folder) {
         jar(lib.resolve("versewind.jar"), List.of(home(Console.class), home(Echo.class)));
         Path lanterna = home(com.googlecode.lanterna.input.KeyStroke.class);
         Files.copy(lanterna, lib.resolve(lanterna.getFileName().toString()));
+        Files.createDirectories(folder.resolve("instruments"));
+        Files.createFile(Files.createDirectories(folder.resolve("plans")).resolve("harvest-festival.json"));
         Files.createSymbolicLink(parent.resolve("versewind"), script);
         return new Installed(folder);
     }

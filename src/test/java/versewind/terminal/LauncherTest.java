@@ -10,13 +10,18 @@ import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The launcher where no terminal is, with Javas that only tell how they were called. */
 class LauncherTest {
@@ -45,13 +50,10 @@ class LauncherTest {
     @Test
     void the_libraries_are_named_one_by_one_beside_the_program() throws Exception {
         String lib = installed.folder() + "/lib/";
-        String lanterna;
-        try (var files = Files.list(Path.of(lib))) {
-            lanterna = files.map(Path::toString)
-                    .filter(file -> file.contains("lanterna"))
-                    .findAny()
-                    .orElseThrow();
-        }
+        String lanterna = libraries().stream()
+                .filter(file -> file.contains("lanterna"))
+                .findAny()
+                .orElseThrow();
         assertThat(run(javaOf("21"), "assess").out())
                 .contains("-cp\n" + lanterna + ":" + lib + "versewind.jar\n")
                 .contains("-XX:+UseSerialGC\n");
@@ -78,6 +80,31 @@ class LauncherTest {
         Path java = javaOf("17");
         Files.delete(java.resolve("release"));
         assertThat(run(java, "assess").status()).as("it says that it is 17.0.1").isEqualTo(7);
+        assertThat(run(java, "--archive").status()).isZero();
+        assertThat(run(java, "assess").out()).contains("SharedArchiveFile");
+    }
+
+    @Test
+    void a_java_behind_symbolic_links_is_known_by_its_own_release_file() throws Exception {
+        Path bin = Files.createDirectories(parent.resolve("links"));
+        Files.createSymbolicLink(bin.resolve("far"), javaOf("11.0.2").resolve("bin/java"));
+        Files.createSymbolicLink(bin.resolve("java"), Path.of("far"));
+        Map<String, String> environment = Map.of("JAVA_HOME", "", "PATH", bin + ":" + System.getenv("PATH"));
+        assertThat(run(environment, script(), "assess").err()).endsWith("is Java 11.0.2.\n");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"dash", "bash --posix", "busybox sh", "ksh", "mksh", "yash", "zsh --emulate sh"})
+    void any_posix_shell_will_do(String shell) throws Exception {
+        String[] words = shell.split(" ", -1);
+        assumeTrue(Stream.of(System.getenv("PATH").split(":", -1))
+                .anyMatch(folder -> Files.isExecutable(Path.of(folder, words[0]))));
+        String launcher = Files.readString(script());
+        Files.writeString(script(), launcher.replaceFirst("#!/bin/sh", "#!/usr/bin/env -S " + shell));
+        Path java = javaOf("17.0.15");
+        assertThat(run(java, "assess", "a b").out()).endsWith("\nassess\na b\n");
+        assertThat(run(java, "--archive").status()).isZero();
+        assertThat(run(java, "assess").out()).contains("SharedArchiveFile");
     }
 
     @Test
@@ -98,13 +125,16 @@ class LauncherTest {
     }
 
     @Test
-    void the_archive_is_used_only_by_the_java_that_made_it_and_where_it_was_made() throws Exception {
+    void the_archive_is_used_only_by_the_java_that_made_it_where_it_was_made_and_with_the_same_libraries()
+            throws Exception {
         Path java = javaOf("17.0.15");
-        Ended made = run(java, "--archive", "assess", "x");
-        assertThat(made.status()).as(made.err()).isZero();
-        String use = "-XX:SharedArchiveFile=" + installed.folder() + "/lib/versewind.jsa\n";
-        assertThat(run(java, "assess").out()).contains(use);
+        Ended made = run(java, "--archive");
+        assertThat(made).isEqualTo(new Ended(0, "", ""));
+        assertThat(run(java, "assess").out()).contains(use(installed.folder().resolve("lib")));
         assertThat(run(javaOf("17.0.16"), "assess").out()).doesNotContain("SharedArchiveFile");
+        Path library = Files.createFile(installed.folder().resolve("lib/other.jar"));
+        assertThat(run(java, "assess").out()).doesNotContain("SharedArchiveFile");
+        Files.delete(library);
         Path moved = Files.move(installed.folder(), parent.resolve("elsewhere"));
         assertThat(run(Map.of("JAVA_HOME", java.toString()), moved.resolve("bin/versewind"), "assess")
                         .out())
@@ -113,14 +143,53 @@ class LauncherTest {
     }
 
     @Test
-    void a_java_that_makes_no_archive_leaves_none_behind() throws Exception {
+    void an_archive_made_before_the_program_was_replaced_is_not_used() throws Exception {
+        Path java = javaOf("17.0.15");
+        run(java, "--archive");
+        Path stamp = installed.folder().resolve("lib/versewind.jsa.stamp");
+        Files.setLastModifiedTime(stamp, FileTime.from(Instant.EPOCH));
+        assertThat(run(java, "assess").out()).doesNotContain("SharedArchiveFile");
+    }
+
+    @Test
+    void where_the_programs_folder_may_not_be_written_the_archive_is_among_the_users_caches() throws Exception {
+        Path bin = Files.createDirectories(parent.resolve("bin"));
+        Path mkdir = Files.writeString(
+                bin.resolve("mkdir"), "#!/bin/sh\ncase $* in */lib/*) exit 1 ;; esac\nexec /bin/mkdir \"$@\"\n");
+        assertThat(mkdir.toFile().setExecutable(true)).isTrue();
+        Map<String, String> environment = Map.of(
+                "JAVA_HOME",
+                javaOf("17.0.15").toString(),
+                "PATH",
+                bin + ":" + System.getenv("PATH"),
+                "XDG_CACHE_HOME",
+                parent.resolve("caches").toString());
+        assertThat(run(environment, installed.link(), "--archive").status()).isZero();
+        assertThat(run(environment, installed.link(), "assess").out())
+                .contains(use(parent.resolve("caches/versewind")));
+        assertThat(libraries()).noneMatch(file -> file.contains(".jsa"));
+    }
+
+    private static String use(Path folder) {
+        return "-XX:SharedArchiveFile=" + folder + "/versewind.jsa\n";
+    }
+
+    @Test
+    void a_java_that_makes_no_archive_leaves_only_a_note_of_that_behind() throws Exception {
         Path java = javaOf("17.0.15");
         Files.writeString(java.resolve("bin/java"), "#!/bin/sh\nexit 134\n");
         Ended ended = run(java, "--archive");
         assertThat(ended.status()).isEqualTo(2);
         assertThat(ended.err()).contains("makes no archive");
+        assertThat(libraries())
+                .filteredOn(file -> file.contains(".jsa"))
+                .containsExactly(installed.folder() + "/lib/versewind.jsa.stamp");
+        assertThat(run(javaOf("17.0.15"), "assess").out()).doesNotContain("SharedArchiveFile");
+    }
+
+    private List<String> libraries() throws IOException {
         try (var files = Files.list(installed.folder().resolve("lib"))) {
-            assertThat(files.map(Path::toString)).noneMatch(file -> file.contains(".jsa"));
+            return files.map(Path::toString).toList();
         }
     }
 
@@ -153,14 +222,14 @@ class LauncherTest {
         Path home = parent.resolve("java " + version);
         Path java = Files.createDirectories(home.resolve("bin")).resolve("java");
         Files.writeString(java, """
-                #!/bin/sh
-                [ "$1" = -version ] && echo 'openjdk version "17.0.1" 2021-10-19' >&2
-                for word; do
-                  case $word in -XX:ArchiveClassesAtExit=*) echo archive >"${word#*=}" ;; esac
-                  printf '%s\\n' "$word"
-                done
-                exit 7
-                """);
+            #!/bin/sh
+            [ "$1" = -version ] && echo 'openjdk version "17.0.1" 2021-10-19' >&2
+            for word; do
+              case $word in -XX:ArchiveClassesAtExit=*) echo archive >"${word#*=}" ;; esac
+              printf '%s\\n' "$word"
+            done
+            exit 7
+            """);
         assertThat(java.toFile().setExecutable(true)).isTrue();
         Files.writeString(home.resolve("release"), "IMPLEMENTOR=\"X\"\nJAVA_VERSION=\"" + version + "\"\n");
         Files.writeString(

@@ -34,6 +34,12 @@ class TerminalTest {
     static void install() throws IOException, URISyntaxException {
         assumeTrue(Pane.isPossible(), "tmux is not here, so no terminal can be played");
         installed = Installed.in(installation);
+        archive().onExit().join();
+    }
+
+    /** Makes the archive of classes, which the first session would else make behind another test's back. */
+    private static Process archive() throws IOException {
+        return new ProcessBuilder(installed.link().toString(), "--archive").start();
     }
 
     @BeforeEach
@@ -83,6 +89,18 @@ class TerminalTest {
         pane.type("Q");
         pane.await("status=0");
         assertLeftAsFound();
+    }
+
+    @Test
+    void the_first_session_makes_the_archive_that_later_ones_start_from() throws IOException {
+        Path stamp = installed.folder().resolve("lib/versewind.jsa.stamp");
+        Files.delete(stamp);
+        startAndWait();
+        pane.type("Q");
+        pane.await("status=0");
+        assertLeftAsFound();
+        pane.await(screen -> Files.exists(stamp));
+        assertThat(installed.folder().resolve("lib/versewind.jsa")).exists();
     }
 
     @Test
