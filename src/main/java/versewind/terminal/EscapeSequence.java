@@ -175,12 +175,13 @@ final class EscapeSequence extends EscapeSequenceCharacterPattern {
     @Override
     protected KeyStroke getKeyStrokeRaw(char introducer, int number, int modifier, char last, boolean escEsc) {
         boolean plain = number == 0 && modifier == 0;
+        boolean lettered = plain || (introducer == '[' && number == 1 && modifier > 0);
         boolean known =
                 switch (last) {
                     case '~' -> introducer == '[' && stdMap.containsKey(number);
                     case 'M' -> introducer == 'O' && plain;
-                    case 'Z' -> introducer == '[' && (plain || number == 1 && modifier > 0);
-                    default -> finMap.containsKey(last) && (plain || introducer == '[' && number == 1 && modifier > 0);
+                    case 'Z' -> introducer == '[' && lettered;
+                    default -> finMap.containsKey(last) && lettered;
                 };
         int held = Math.max(0, modifier - 1);
         if (!known || (held & ~(SHIFT | CTRL)) != 0) {
