@@ -20,8 +20,10 @@ import versewind.screen.Key.Named;
 /** Reads keys and pastes from the bytes that a terminal sends; Lanterna decodes them. */
 final class KeyReader {
 
-    private static final KeyStroke CARRIAGE_RETURN = new KeyStroke(KeyType.Enter);
-    private static final KeyStroke LINE_FEED = new KeyStroke(KeyType.Enter);
+    /** Enter in both its forms; Alt only tells one from the other. */
+    private static final KeyStroke CARRIAGE_RETURN = new KeyStroke(KeyType.Enter, false, false);
+
+    private static final KeyStroke LINE_FEED = new KeyStroke(KeyType.Enter, false, true);
 
     private final InputDecoder decoder;
     private KeyStroke last = LINE_FEED;
@@ -74,7 +76,7 @@ final class KeyReader {
         if (stroke instanceof EscapeSequence.Pasted pasted) {
             return Optional.of(new Event.Paste(pasted.text()));
         }
-        if (stroke == LINE_FEED && last == CARRIAGE_RETURN) {
+        if (stroke.equals(LINE_FEED) && last.equals(CARRIAGE_RETURN)) {
             return Optional.empty();
         }
         return switch (stroke.getKeyType()) {
