@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,6 +21,7 @@ import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 
 /** What is found on small organs, beside every draft of the space scored one by one. */
+@Tag("slow")
 class BranchAndBoundTest {
 
     /** Everything that may be proposed, written down without a thought. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.plan.Mode;
@@ -12,6 +13,7 @@ import versewind.plan.Plan;
 import versewind.plan.VersePlace;
 
 /** How far the usual search stays behind a long one; printed for every shipped organ. */
+@Tag("slow")
 class GapTest {
 
     private static final List<Mood> MOODS = List.of(Mood.GENTLE, Mood.PLAIN, Mood.FESTAL);

@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.Supplier;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import versewind.plan.History;
 import versewind.plan.Plan;
 
 /** A cat on the keyboard: whatever is pressed and however the window is pulled, everything still holds. */
+@Tag("slow")
 class MashingTest {
 
     private static final int KEYS = 4000;

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import versewind.organ.BoxPosition;
@@ -21,6 +22,7 @@ import versewind.store.BadFile;
 import versewind.store.Library;
 
 /** A service is planned in a real terminal, from the shell to the file and back. */
+@Tag("slow")
 class EditorTest {
 
     @TempDir

@@ -12,10 +12,12 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The whole way: a shell, the launcher, Java, a terminal. */
+@Tag("slow")
 class TerminalTest {
 
     private static final Duration PATIENCE = Duration.ofSeconds(30);

@@ -1,0 +1,69 @@
+package versewind.terminal;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** The folder that the build makes, which is the program. */
+@Tag("slow")
+class BuiltFolderTest {
+
+    private static final Path FOLDER = Path.of("target/versewind").toAbsolutePath();
+    private static final Path ARCHIVE = FOLDER.resolve("lib/versewind.jsa");
+
+    @BeforeAll
+    static void package_first() {
+        assumeTrue(Files.isRegularFile(FOLDER.resolve("lib/versewind.jar")), "mvn package makes the folder");
+    }
+
+    private static List<Path> jars() throws IOException {
+        try (Stream<Path> files = Files.list(FOLDER.resolve("lib"))) {
+            return files.filter(file -> file.toString().endsWith(".jar"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    @Test
+    void every_library_is_named_with_its_licence_and_no_other_lies_there() throws IOException {
+        List<String> named = Files.readAllLines(FOLDER.resolve("LIBRARIES")).stream()
+                .filter(line -> line.startsWith(" "))
+                .map(line ->
+                        line.replaceFirst(" +\\([\\w-][\\w ,.-]+\\) .*\\([^:]+:([^:]+):([^: ]+) - .*", "$1-$2.jar"))
+                .toList();
+        assertThat(jars().stream().map(jar -> jar.getFileName().toString()))
+                .hasSizeGreaterThan(4)
+                .filteredOn(name -> !name.equals("versewind.jar"))
+                .containsExactlyInAnyOrderElementsOf(named);
+    }
+
+    @Test
+    void the_archive_of_classes_fits_the_java_and_the_libraries_of_the_build() throws Exception {
+        String classpath = String.join(":", jars().stream().map(Path::toString).toList());
+        assertThat(Files.readString(ARCHIVE.resolveSibling("versewind.jsa.stamp")))
+                .startsWith(classpath + " ");
+        Process java = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin/java").toString(),
+                        "-XX:+UseSerialGC",
+                        "-Xmx128m",
+                        "-Xshare:on",
+                        "-XX:SharedArchiveFile=" + ARCHIVE,
+                        "-cp",
+                        classpath,
+                        "versewind.Main",
+                        "--version")
+                .redirectErrorStream(true)
+                .start();
+        assertThat(new String(java.getInputStream().readAllBytes(), UTF_8)).startsWith("versewind ");
+        assertThat(java.waitFor()).isZero();
+    }
+}
