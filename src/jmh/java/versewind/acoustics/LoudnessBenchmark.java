@@ -31,8 +31,8 @@ public class LoudnessBenchmark {
 
     public LoudnessBenchmark() {
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-            one[band] = ThirdOctaves.power(SKIRT_DB[band]);
-            other[band] = ThirdOctaves.power(SKIRT_DB[ThirdOctaves.COUNT - 1 - band]);
+            one[band] = ThirdOctaves.dbToPower(SKIRT_DB[band]);
+            other[band] = ThirdOctaves.dbToPower(SKIRT_DB[ThirdOctaves.COUNT - 1 - band]);
         }
     }
 

@@ -28,7 +28,7 @@ public final class BandAudibility {
     /** A target masks itself as noise of this much less would. */
     private static final double SELF_MASKING_DB = 24;
 
-    private static final double SELF_MASKING = ThirdOctaves.power(-SELF_MASKING_DB);
+    private static final double SELF_MASKING = ThirdOctaves.dbToPower(-SELF_MASKING_DB);
 
     /** Below this spectrum level nothing masks anything; it keeps the powers of frequencies within range. */
     private static final double NO_MASKING_DB = -150;
@@ -41,8 +41,8 @@ public final class BandAudibility {
 
     private static final double RANGE_DB = 30;
     private static final double PEAK_DB = 15;
-    private static final double COVERED = ThirdOctaves.power(-PEAK_DB);
-    private static final double CLEAR = ThirdOctaves.power(RANGE_DB - PEAK_DB);
+    private static final double COVERED = ThirdOctaves.dbToPower(-PEAK_DB);
+    private static final double CLEAR = ThirdOctaves.dbToPower(RANGE_DB - PEAK_DB);
 
     private static final double LN_2 = Math.log(2);
     private static final double LN_5 = Math.log(5);
@@ -87,10 +87,10 @@ public final class BandAudibility {
         raised = new double[bands];
         audibility = new double[bands];
         for (int band = 0; band < bands; band++) {
-            frequencyDb[band] = ThirdOctaves.levelDb(procedure.centreHz(band));
+            frequencyDb[band] = ThirdOctaves.powerToDb(procedure.centreHz(band));
             internalNoiseDb[band] = procedure.internalNoiseDb(band) + hearingThresholdDb[band];
-            internalPower[band] = ThirdOctaves.power(internalNoiseDb[band]);
-            undistortedPower[band] = ThirdOctaves.power(procedure.normalSpeechDb(band) + UNDISTORTED_DB);
+            internalPower[band] = ThirdOctaves.dbToPower(internalNoiseDb[band]);
+            undistortedPower[band] = ThirdOctaves.dbToPower(procedure.normalSpeechDb(band) + UNDISTORTED_DB);
         }
     }
 
@@ -104,8 +104,8 @@ public final class BandAudibility {
         requireBands(target);
         requireBands(noise);
         for (int band = 0; band < bands; band++) {
-            targetPower[band] = ThirdOctaves.power(target[band]);
-            noisePower[band] = ThirdOctaves.power(noise[band]);
+            targetPower[band] = ThirdOctaves.dbToPower(target[band]);
+            noisePower[band] = ThirdOctaves.dbToPower(noise[band]);
             selfPower[band] = targetPower[band];
         }
         judge();
@@ -159,7 +159,7 @@ public final class BandAudibility {
         if (ratio <= COVERED) {
             return 0;
         }
-        return ratio >= CLEAR ? 1 : (ThirdOctaves.levelDb(ratio) + PEAK_DB) / RANGE_DB;
+        return ratio >= CLEAR ? 1 : (ThirdOctaves.powerToDb(ratio) + PEAK_DB) / RANGE_DB;
     }
 
     /** B as a power: the greater of the noise and what the target masks of itself. */
@@ -171,7 +171,7 @@ public final class BandAudibility {
         maskingPower[0] = maskerPower(0);
         for (int masker = 0; masker < bands - 1; masker++) {
             double power = maskerPower(masker);
-            double levelDb = ThirdOctaves.levelDb(power);
+            double levelDb = ThirdOctaves.powerToDb(power);
             if (levelDb < NO_MASKING_DB) {
                 continue;
             }
@@ -188,12 +188,12 @@ public final class BandAudibility {
         maskingPower[0] = maskerPower(0);
         for (int masker = 0; masker < bands - 1; masker++) {
             double power = maskerPower(masker);
-            double levelDb = ThirdOctaves.levelDb(power);
+            double levelDb = ThirdOctaves.powerToDb(power);
             if (levelDb < NO_MASKING_DB) {
                 continue;
             }
             double edgeHz = procedure.upperEdgeHz(masker);
-            double bandwidthDb = ThirdOctaves.levelDb(edgeHz - procedure.lowerEdgeHz(masker));
+            double bandwidthDb = ThirdOctaves.powerToDb(edgeHz - procedure.lowerEdgeHz(masker));
             double exponent = EXPONENT * (-80 + 0.6 * (levelDb + bandwidthDb));
             for (int band = masker + 1; band < bands; band++) {
                 maskingPower[band] += power * Math.pow(procedure.centreHz(band) / edgeHz, exponent);
@@ -221,7 +221,7 @@ public final class BandAudibility {
 
     /** Z, equivalent masking spectrum level in dB; negative infinity where nothing masks. */
     public double maskingDb(int band) {
-        return ThirdOctaves.levelDb(maskingPower[band]);
+        return ThirdOctaves.powerToDb(maskingPower[band]);
     }
 
     /** X', equivalent internal noise spectrum level in dB: the standard's, raised by the hearing threshold. */
@@ -244,7 +244,7 @@ public final class BandAudibility {
         if (targetPower[band] <= undistortedPower[band]) {
             return 1;
         }
-        double targetDb = ThirdOctaves.levelDb(targetPower[band]);
+        double targetDb = ThirdOctaves.powerToDb(targetPower[band]);
         double share = 1 - (targetDb - procedure.normalSpeechDb(band) - UNDISTORTED_DB) / 160;
         return Math.max(0, Math.min(1, share));
     }

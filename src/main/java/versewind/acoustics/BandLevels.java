@@ -39,7 +39,7 @@ public final class BandLevels {
     }
 
     private static OptionalDouble level(double power) {
-        return power > 0 ? OptionalDouble.of(ThirdOctaves.levelDb(power)) : OptionalDouble.empty();
+        return power > 0 ? OptionalDouble.of(ThirdOctaves.powerToDb(power)) : OptionalDouble.empty();
     }
 
     @Override

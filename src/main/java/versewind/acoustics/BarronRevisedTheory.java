@@ -44,12 +44,12 @@ public record BarronRevisedTheory(double direct, double early, double late) {
 
     /** Strength G in dB: the level minus that of the same source at 10 m in the open. */
     public double strengthDb() {
-        return ThirdOctaves.levelDb(direct + early + late);
+        return ThirdOctaves.powerToDb(direct + early + late);
     }
 
     /** Clarity C80 in dB: what comes within 80 ms over what comes later. */
     public double clarityDb() {
-        return ThirdOctaves.levelDb((direct + early) / late);
+        return ThirdOctaves.powerToDb((direct + early) / late);
     }
 
     /** Level in dB for a source of this sound power level: LW - 31 + G. */

@@ -34,7 +34,7 @@ public final class DiffuseField {
     /** Level in dB of both parts together for a source of this sound power level. */
     public static double levelDb(double soundPowerDb, double directivity, double distanceM, double absorptionM2) {
         return soundPowerDb
-                + ThirdOctaves.levelDb(directPerM2(directivity, distanceM) + reverberantPerM2(absorptionM2));
+                + ThirdOctaves.powerToDb(directPerM2(directivity, distanceM) + reverberantPerM2(absorptionM2));
     }
 
     /** Distance in m at which both parts are alike: (Q A / (16 pi))^0.5. */

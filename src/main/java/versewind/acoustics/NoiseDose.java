@@ -76,7 +76,7 @@ public final class NoiseDose {
 
         /** Peak level in dB(C), 20 lg(p / 20 uPa). */
         public double peakDbC() {
-            return ThirdOctaves.levelDb(peakPa * peakPa / REFERENCE_PA2);
+            return ThirdOctaves.powerToDb(peakPa * peakPa / REFERENCE_PA2);
         }
 
         /** The highest value that a level over 8 hours reaches, if it reaches one. */
@@ -104,7 +104,7 @@ public final class NoiseDose {
 
         /** Hours a week at this level, 40 * 10^((L0 - L)/10). */
         public double hoursAWeek(double level) {
-            return WEEK_HOURS * ThirdOctaves.power(levelDbA - level);
+            return WEEK_HOURS * ThirdOctaves.dbToPower(levelDbA - level);
         }
 
         /** Dose of a whole week in Pa2 h. */
@@ -134,18 +134,18 @@ public final class NoiseDose {
         if (day.isEmpty()) {
             throw new IllegalArgumentException("a day without any exposure has no level");
         }
-        return ThirdOctaves.levelDb(day.stream()
-                .mapToDouble(exposure -> exposure.minutes() / DAY_MINUTES * ThirdOctaves.power(exposure.levelDbA()))
+        return ThirdOctaves.powerToDb(day.stream()
+                .mapToDouble(exposure -> exposure.minutes() / DAY_MINUTES * ThirdOctaves.dbToPower(exposure.levelDbA()))
                 .sum());
     }
 
     /** Level while it sounds less that over a day of 8 hours, 10 lg(480 min / T), in dB. */
     public static double overDayDb(double minutes) {
-        return ThirdOctaves.levelDb(DAY_MINUTES / minutes);
+        return ThirdOctaves.powerToDb(DAY_MINUTES / minutes);
     }
 
     /** Dose in Pa2 h of some hours at a level, 4e-10 Pa2 * 10^(L/10) * h. */
     public static double dosePa2h(double levelDbA, double hours) {
-        return REFERENCE_PA2 * ThirdOctaves.power(levelDbA) * hours;
+        return REFERENCE_PA2 * ThirdOctaves.dbToPower(levelDbA) * hours;
     }
 }

@@ -31,7 +31,7 @@ public final class StationaryLoudness {
     private static final double MINIMUM_PHON = 3;
     private static final double LOW_LIMIT_DB = 120;
     /** The most power in a band to 250 Hz for which the method is defined. */
-    public static final double LOW_LIMIT_POWER = ThirdOctaves.power(LOW_LIMIT_DB);
+    public static final double LOW_LIMIT_POWER = ThirdOctaves.dbToPower(LOW_LIMIT_DB);
 
     /** Keeps the samples at whole tenths of a Bark on the lower side of a band's limit, as the standard does. */
     private static final double LIMIT_MARGIN_BARK = 0.0001;
@@ -44,8 +44,8 @@ public final class StationaryLoudness {
         for (int range = 0; range < RANGE_POWER.length; range++) {
             for (int band = 0; band < LoudnessTables.LOW_BANDS; band++) {
                 double correctionDb = LoudnessTables.LOW_CORRECTION_DB[range][band];
-                RANGE_POWER[range][band] = ThirdOctaves.power(LoudnessTables.RANGE_DB[range] - correctionDb);
-                LOW_FACTOR[range][band] = ThirdOctaves.power(correctionDb);
+                RANGE_POWER[range][band] = ThirdOctaves.dbToPower(LoudnessTables.RANGE_DB[range] - correctionDb);
+                LOW_FACTOR[range][band] = ThirdOctaves.dbToPower(correctionDb);
             }
         }
     }
@@ -64,8 +64,8 @@ public final class StationaryLoudness {
         for (int band = 0; band < CORE_BANDS - 1; band++) {
             double thresholdDb = LoudnessTables.THRESHOLD_DB[band];
             double entryDb = -LoudnessTables.TRANSMISSION_DB[band] + diffuseDb(field, band);
-            audiblePower[band] = ThirdOctaves.power(thresholdDb - entryDb);
-            excitation[band] = 0.25 * ThirdOctaves.power(entryDb - LoudnessTables.BANDWIDTH_DB[band] - thresholdDb);
+            audiblePower[band] = ThirdOctaves.dbToPower(thresholdDb - entryDb);
+            excitation[band] = 0.25 * ThirdOctaves.dbToPower(entryDb - LoudnessTables.BANDWIDTH_DB[band] - thresholdDb);
             scale[band] = 0.0635 * Math.pow(10, 0.025 * thresholdDb);
         }
     }
@@ -110,7 +110,7 @@ public final class StationaryLoudness {
     public void compute(double[] bandLevelsDb) {
         ThirdOctaves.requireSpectrum(bandLevelsDb);
         for (int band = 0; band < power.length; band++) {
-            power[band] = ThirdOctaves.power(bandLevelsDb[band]);
+            power[band] = ThirdOctaves.dbToPower(bandLevelsDb[band]);
         }
         computePower(power);
     }

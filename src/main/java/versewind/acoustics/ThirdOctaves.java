@@ -54,8 +54,8 @@ public final class ThirdOctaves {
             EDGE_HZ[edge] = edgeBelowNumberHz(edge + FIRST_NUMBER);
         }
         for (int band = 0; band < COUNT; band++) {
-            A_FACTOR[band] = power(A_DB[band]);
-            C_FACTOR[band] = power(C_DB[band]);
+            A_FACTOR[band] = dbToPower(A_DB[band]);
+            C_FACTOR[band] = dbToPower(C_DB[band]);
             BANDWIDTH_HZ[band] = upperEdgeHz(band) - lowerEdgeHz(band);
         }
     }
@@ -99,7 +99,7 @@ public final class ThirdOctaves {
 
     /** 10 lg of the bandwidth in Hz: the level of a band minus its spectrum level, in dB. */
     public static double bandwidthDb(int band) {
-        return levelDb(BANDWIDTH_HZ[band]);
+        return powerToDb(BANDWIDTH_HZ[band]);
     }
 
     /** The band in which a frequency in Hz lies, if it lies in one: from 22.4 Hz up to, but without, 14.1 kHz. */
@@ -113,7 +113,7 @@ public final class ThirdOctaves {
         if (!(frequencyHz >= EDGE_HZ[0] && frequencyHz < EDGE_HZ[COUNT])) {
             return NONE;
         }
-        int band = (int) Math.floor(levelDb(frequencyHz / 1000) + 0.5) - FIRST_NUMBER;
+        int band = (int) Math.floor(powerToDb(frequencyHz / 1000) + 0.5) - FIRST_NUMBER;
         if (band == COUNT || frequencyHz < EDGE_HZ[band]) {
             return band - 1;
         }
@@ -158,13 +158,13 @@ public final class ThirdOctaves {
     private static double aResponseDb(double frequencyHz) {
         double square = frequencyHz * frequencyHz;
         return cResponseDb(frequencyHz)
-                + levelDb(square / (square + Poles.F2 * Poles.F2))
-                + levelDb(square / (square + Poles.F3 * Poles.F3));
+                + powerToDb(square / (square + Poles.F2 * Poles.F2))
+                + powerToDb(square / (square + Poles.F3 * Poles.F3));
     }
 
     private static double cResponseDb(double frequencyHz) {
         double square = frequencyHz * frequencyHz;
-        return 2 * levelDb(square / ((square + Poles.F1_SQUARED) * (1 + square / Poles.F4_SQUARED)));
+        return 2 * powerToDb(square / ((square + Poles.F1_SQUARED) * (1 + square / Poles.F4_SQUARED)));
     }
 
     /** Pole frequencies in Hz of the weightings: from the -3 dB points 10^1.5 and 10^3.9 Hz, and 10^2.45 Hz for A. */
@@ -191,23 +191,23 @@ public final class ThirdOctaves {
     }
 
     /** Level in dB of a power, 10 lg(power); negative infinity for none. */
-    public static double levelDb(double power) {
+    public static double powerToDb(double power) {
         return 10 * Math.log10(power);
     }
 
     /** Power of a level in dB, 10^(level/10); 0 for negative infinity. */
-    public static double power(double levelDb) {
+    public static double dbToPower(double levelDb) {
         return Math.exp(levelDb * LN_10_OVER_10);
     }
 
     /** Level in dB(A) of a spectrum of powers; negative infinity for silence. */
     public static double dbA(double[] power) {
-        return levelDb(weighted(power, A_FACTOR));
+        return powerToDb(weighted(power, A_FACTOR));
     }
 
     /** Level in dB(C) of a spectrum of powers; negative infinity for silence. */
     public static double dbC(double[] power) {
-        return levelDb(weighted(power, C_FACTOR));
+        return powerToDb(weighted(power, C_FACTOR));
     }
 
     /** A-weighted power of a spectrum of powers, re (20 uPa)^2. */

@@ -31,14 +31,14 @@ final class SpectrumFigures {
 
     static Figures loudness(Numbers numbers) throws NotationException {
         double[] levelsDb = numbers.thirdOctaves(LEVELS);
-        double[] power = Arrays.stream(levelsDb).map(ThirdOctaves::power).toArray();
+        double[] power = Arrays.stream(levelsDb).map(ThirdOctaves::dbToPower).toArray();
         int field = new Names("There is no field", "The fields are", FIELDS).find(numbers.or(FIELD, FIELDS.get(0)));
         StationaryLoudness loudness = new StationaryLoudness(FIELD_OF.get(field));
         loudness.compute(levelsDb);
         double[] core = new double[StationaryLoudness.CORE_BANDS];
         Arrays.setAll(core, loudness::core);
         return new Figures("IEC 61672-1:2013 (A and C); ISO 532-1:2017, stationary (sone and phon)")
-                .with("level", "db", ThirdOctaves.levelDb(Arrays.stream(power).sum()), 1, "dB")
+                .with("level", "db", ThirdOctaves.powerToDb(Arrays.stream(power).sum()), 1, "dB")
                 .with("A-weighted", "dbA", ThirdOctaves.dbA(power), 1, "dB(A)")
                 .with("C-weighted", "dbC", ThirdOctaves.dbC(power), 1, "dB(C)")
                 .with("field", "field", FIELDS.get(field))

@@ -57,7 +57,7 @@ public final class EarSeats {
     public EarSeats(OrganSound sound) {
         Room around = sound.organ().room();
         room = new RoomSound(around, sound.offsets().roomDb());
-        louder = ThirdOctaves.power(sound.offsets().singersDb());
+        louder = ThirdOctaves.dbToPower(sound.offsets().singersDb());
         distances = around.distances();
     }
 
@@ -104,6 +104,6 @@ public final class EarSeats {
 
     private static OptionalDouble level(double[] power) {
         double weighted = ThirdOctaves.aWeightedPower(power);
-        return weighted > 0 ? OptionalDouble.of(ThirdOctaves.levelDb(weighted)) : OptionalDouble.empty();
+        return weighted > 0 ? OptionalDouble.of(ThirdOctaves.powerToDb(weighted)) : OptionalDouble.empty();
     }
 }

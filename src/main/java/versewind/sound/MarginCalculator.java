@@ -115,7 +115,7 @@ final class MarginCalculator {
     }
 
     private double[] shifted(double[] heard, double moreDb) {
-        double factor = ThirdOctaves.power(moreDb);
+        double factor = ThirdOctaves.dbToPower(moreDb);
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             shifted[band] = heard[band] * factor;
         }

@@ -89,7 +89,7 @@ public final class OrganSound {
 
     private static double[] louder(double[] power, double moreDb) {
         return Arrays.stream(power)
-                .map(each -> each * ThirdOctaves.power(moreDb))
+                .map(each -> each * ThirdOctaves.dbToPower(moreDb))
                 .toArray();
     }
 
@@ -202,7 +202,7 @@ public final class OrganSound {
         for (int place = 0; place < gradient.length; place++) {
             gradient[place] = (gradient[place] * organPower + ofSinging[place] * singersPower) / both;
         }
-        return both > 0 ? OptionalDouble.of(ThirdOctaves.levelDb(both)) : OptionalDouble.empty();
+        return both > 0 ? OptionalDouble.of(ThirdOctaves.powerToDb(both)) : OptionalDouble.empty();
     }
 
     /** The level in dB(A) that a meter would read; empty where nothing sounds. */
@@ -400,6 +400,6 @@ public final class OrganSound {
 
     private static OptionalDouble dbA(double[] heard) {
         double weighted = ThirdOctaves.aWeightedPower(heard);
-        return weighted > 0 ? OptionalDouble.of(ThirdOctaves.levelDb(weighted)) : OptionalDouble.empty();
+        return weighted > 0 ? OptionalDouble.of(ThirdOctaves.powerToDb(weighted)) : OptionalDouble.empty();
     }
 }

@@ -35,7 +35,7 @@ enum PipeRecipe {
     private static final double MIDDLE_C_HZ = 440 * Math.pow(2, -9 / 12.0);
     private static final double SLOPE_DB_PER_OCTAVE = -2.7;
     private static final double HIGHEST_HZ = 14_000;
-    private static final double[] SKIRT = {1, ThirdOctaves.power(-20), ThirdOctaves.power(-39)};
+    private static final double[] SKIRT = {1, ThirdOctaves.dbToPower(-20), ThirdOctaves.dbToPower(-39)};
 
     /** The table, by the place of the recipe. */
     private static final class Table {
@@ -55,7 +55,7 @@ enum PipeRecipe {
             double[] powers = new double[levelsDb.length];
             double sum = 0;
             for (int partial = 0; partial < powers.length; partial++) {
-                powers[partial] = ThirdOctaves.power(Double.parseDouble(levelsDb[partial]));
+                powers[partial] = ThirdOctaves.dbToPower(Double.parseDouble(levelsDb[partial]));
                 sum += powers[partial];
             }
             for (int partial = 0; partial < powers.length; partial++) {
@@ -85,7 +85,7 @@ enum PipeRecipe {
 
     /** Adds one pipe to a spectrum of powers re 1 pW. */
     void addTo(double[] spectrum, double fundamentalHz) {
-        double power = ThirdOctaves.power(powerDb(fundamentalHz));
+        double power = ThirdOctaves.dbToPower(powerDb(fundamentalHz));
         double[] partials = Table.PARTIALS[ordinal()];
         for (int n = 1; n <= partials.length && n * fundamentalHz <= HIGHEST_HZ; n++) {
             addPartial(spectrum, n * fundamentalHz, power * partials[n - 1]);

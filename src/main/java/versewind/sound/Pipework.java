@@ -106,7 +106,7 @@ final class Pipework {
 
     private static double[] trims(Trims trims) {
         return trims.stopsDb().stream()
-                .mapToDouble(stopDb -> ThirdOctaves.power(stopDb + trims.organDb()))
+                .mapToDouble(stopDb -> ThirdOctaves.dbToPower(stopDb + trims.organDb()))
                 .toArray();
     }
 

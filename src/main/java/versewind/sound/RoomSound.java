@@ -52,7 +52,7 @@ final class RoomSound {
      */
     RoomSound(Room room, double moreDb) {
         this.room = PossibleRoom.require(room);
-        double factor = ThirdOctaves.power(-moreDb);
+        double factor = ThirdOctaves.dbToPower(-moreDb);
         AbsorptionTable table = AbsorptionTable.load();
         double[] empty = emptyM2(table);
         AbsorptionTable.Material person = table.material(PERSON).orElseThrow();
@@ -124,7 +124,7 @@ final class RoomSound {
     double[] heardAt(double distanceM, int people) {
         double[] heard = new double[ThirdOctaves.COUNT];
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-            heard[band] = ThirdOctaves.power(levelDb(distanceM, absorptionM2(band, people)));
+            heard[band] = ThirdOctaves.dbToPower(levelDb(distanceM, absorptionM2(band, people)));
         }
         return heard;
     }

@@ -41,7 +41,7 @@ final class Shutters {
             double lessDb = Math.max(0, Table.closedLossDb(band) - box.trimDb() - STEP_DB);
             for (BoxPosition position : BoxPosition.values()) {
                 double lossDb = lossDb(closedDb, position.opening()) + OPEN_LOSS_DB;
-                passed[position.ordinal()][band] = ThirdOctaves.power(-lossDb);
+                passed[position.ordinal()][band] = ThirdOctaves.dbToPower(-lossDb);
                 slope[position.ordinal()][band] =
                         (lossDb(moreDb, position.opening()) - lossDb(lessDb, position.opening())) / (2 * STEP_DB);
             }
@@ -61,9 +61,9 @@ final class Shutters {
     /** Loss in dB against the open box, for a loss when closed and an opening of 0 to 1. */
     static double lossDb(double closedDb, double opening) {
         double q = ABSORPTION_OVER_FRONT;
-        double closed = q / (ThirdOctaves.power(closedDb) * (1 + q) - 1);
+        double closed = q / (ThirdOctaves.dbToPower(closedDb) * (1 + q) - 1);
         double through = closed + (1 - closed) * (1 - Math.cos(opening * Math.PI / 2));
-        return ThirdOctaves.levelDb((through + q) / through / (1 + q));
+        return ThirdOctaves.powerToDb((through + q) / through / (1 + q));
     }
 
     /** The table begins with 31.5 Hz, the middle third of the first octave, and goes up by octaves. */

@@ -36,7 +36,7 @@ final class Singers {
     private static final double NEAREST_M = 0.7;
     private static final double TRAINED_EFFORT = 0.5;
     private static final double TRAINED_DB = 4;
-    private static final double THIRD_OF_OCTAVE_DB = ThirdOctaves.levelDb(3);
+    private static final double THIRD_OF_OCTAVE_DB = ThirdOctaves.powerToDb(3);
     private static final int FIRST_OCTAVE = 2;
 
     private Singers() {}
@@ -67,7 +67,7 @@ final class Singers {
             int octave = ThirdOctaves.octaveOf(band) - FIRST_OCTAVE;
             if (octave >= 0 && octave < Table.OCTAVES) {
                 double levelDb = Table.levelDb(effort, octave) - THIRD_OF_OCTAVE_DB;
-                power[band] = ThirdOctaves.power(levelDb + POWER_OVER_1_M_DB + moreDb);
+                power[band] = ThirdOctaves.dbToPower(levelDb + POWER_OVER_1_M_DB + moreDb);
             }
         }
         return power;

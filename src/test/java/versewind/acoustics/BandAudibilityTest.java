@@ -241,8 +241,8 @@ final class BandAudibilityTest {
         for (int band = 0; band < BANDS; band++) {
             int third = band + BandAudibility.FIRST_THIRD_OCTAVE;
             assertThat(ThirdOctaves.nominalHz(third)).isEqualTo(AudibilityProcedure.THIRD_OCTAVE.centreHz(band));
-            targetDb[band] = ThirdOctaves.levelDb(target[third]) - ThirdOctaves.bandwidthDb(third);
-            maskerDb[band] = ThirdOctaves.levelDb(masker[third]) - ThirdOctaves.bandwidthDb(third);
+            targetDb[band] = ThirdOctaves.powerToDb(target[third]) - ThirdOctaves.bandwidthDb(third);
+            maskerDb[band] = ThirdOctaves.powerToDb(masker[third]) - ThirdOctaves.bandwidthDb(third);
             importance[third] = AudibilityProcedure.THIRD_OCTAVE.importance(band);
         }
         BandAudibility fromPower = new BandAudibility(AudibilityProcedure.THIRD_OCTAVE);

@@ -19,10 +19,10 @@ class SpeechTest {
         double[] spectrumDb = Speech.spectrumDb(effort, AudibilityProcedure.THIRD_OCTAVE);
         double power = 0;
         for (int band = 0; band < spectrumDb.length; band++) {
-            power += ThirdOctaves.power(
+            power += ThirdOctaves.dbToPower(
                     spectrumDb[band] + ThirdOctaves.bandwidthDb(band + BandAudibility.FIRST_THIRD_OCTAVE));
         }
-        assertThat(ThirdOctaves.levelDb(power)).isEqualTo(overallDb, within(0.1));
+        assertThat(ThirdOctaves.powerToDb(power)).isEqualTo(overallDb, within(0.1));
     }
 
     @ParameterizedTest

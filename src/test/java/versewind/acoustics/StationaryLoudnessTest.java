@@ -200,7 +200,7 @@ final class StationaryLoudnessTest {
 
     @Test
     void powers_give_what_their_levels_give() {
-        double[] power = Arrays.stream(levels(5)).map(ThirdOctaves::power).toArray();
+        double[] power = Arrays.stream(levels(5)).map(ThirdOctaves::dbToPower).toArray();
         StationaryLoudness loudness = new StationaryLoudness(SoundField.DIFFUSE);
         loudness.computePower(power);
 
@@ -242,7 +242,7 @@ final class StationaryLoudnessTest {
         levels[10] = 120.1;
 
         assertThat(StationaryLoudness.isWithinRange(
-                        Arrays.stream(levels).map(ThirdOctaves::power).toArray()))
+                        Arrays.stream(levels).map(ThirdOctaves::dbToPower).toArray()))
                 .isFalse();
         assertThatThrownBy(() -> computed(SoundField.FREE, levels))
                 .isInstanceOf(IllegalArgumentException.class)

@@ -81,16 +81,16 @@ final class ThirdOctavesTest {
     @Test
     void powers_and_levels_turn_into_each_other() {
         for (double levelDb = -80; levelDb <= 140; levelDb += 0.7) {
-            assertThat(ThirdOctaves.levelDb(ThirdOctaves.power(levelDb))).isEqualTo(levelDb, within(1e-12));
-            assertThat(ThirdOctaves.power(levelDb))
+            assertThat(ThirdOctaves.powerToDb(ThirdOctaves.dbToPower(levelDb))).isEqualTo(levelDb, within(1e-12));
+            assertThat(ThirdOctaves.dbToPower(levelDb))
                     .isCloseTo(Math.pow(10, levelDb / 10), Percentage.withPercentage(1e-10));
         }
     }
 
     @Test
     void silence_has_no_power_and_no_power_is_silence() {
-        assertThat(ThirdOctaves.levelDb(0)).isEqualTo(Double.NEGATIVE_INFINITY);
-        assertThat(ThirdOctaves.power(Double.NEGATIVE_INFINITY)).isZero();
+        assertThat(ThirdOctaves.powerToDb(0)).isEqualTo(Double.NEGATIVE_INFINITY);
+        assertThat(ThirdOctaves.dbToPower(Double.NEGATIVE_INFINITY)).isZero();
         assertThat(ThirdOctaves.dbA(new double[ThirdOctaves.COUNT])).isEqualTo(Double.NEGATIVE_INFINITY);
     }
 
@@ -98,7 +98,7 @@ final class ThirdOctavesTest {
     void one_band_alone_reads_its_level_and_its_weighting() {
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             double[] power = new double[ThirdOctaves.COUNT];
-            power[band] = ThirdOctaves.power(80);
+            power[band] = ThirdOctaves.dbToPower(80);
             assertThat(ThirdOctaves.dbA(power)).isEqualTo(80 + ThirdOctaves.aWeightingDb(band), within(1e-9));
             assertThat(ThirdOctaves.dbC(power)).isEqualTo(80 + ThirdOctaves.cWeightingDb(band), within(1e-9));
         }

@@ -13,13 +13,13 @@ class HearingTest {
 
     private static double[] noise(double bandDb) {
         double[] power = new double[ThirdOctaves.COUNT];
-        Arrays.fill(power, ThirdOctaves.power(bandDb));
+        Arrays.fill(power, ThirdOctaves.dbToPower(bandDb));
         return power;
     }
 
     private static double[] band(double frequencyHz, double levelDb) {
         double[] power = new double[ThirdOctaves.COUNT];
-        power[ThirdOctaves.bandOf(frequencyHz).orElseThrow()] = ThirdOctaves.power(levelDb);
+        power[ThirdOctaves.bandOf(frequencyHz).orElseThrow()] = ThirdOctaves.dbToPower(levelDb);
         return power;
     }
 
@@ -40,7 +40,7 @@ class HearingTest {
     @Test
     void a_band_counts_with_the_loudness_it_has_by_itself() {
         double[] music = band(500, 80);
-        music[ThirdOctaves.bandOf(4000).orElseThrow()] = ThirdOctaves.power(50);
+        music[ThirdOctaves.bandOf(4000).orElseThrow()] = ThirdOctaves.dbToPower(50);
         double[] overTheLoudBand = band(500, 100);
         double[] overTheSoftBand = band(4000, 100);
         assertThat(hearing.musicDb(music, overTheLoudBand)).isLessThan(hearing.musicDb(music, overTheSoftBand) - 10);
@@ -49,7 +49,7 @@ class HearingTest {
     @Test
     void both_thirds_that_share_a_core_loudness_together_count_once() {
         double[] music = band(200, 70);
-        music[ThirdOctaves.bandOf(250).orElseThrow()] = ThirdOctaves.power(70);
+        music[ThirdOctaves.bandOf(250).orElseThrow()] = ThirdOctaves.dbToPower(70);
         double[] other = band(250, 100);
         double half = hearing.musicDb(music, other);
         assertThat(half).isCloseTo(0, within(0.5));

@@ -23,7 +23,7 @@ class PipeRecipeTest {
     }
 
     private static double totalDb(double[] spectrum) {
-        return ThirdOctaves.levelDb(Arrays.stream(spectrum).sum());
+        return ThirdOctaves.powerToDb(Arrays.stream(spectrum).sum());
     }
 
     /** The skirts of the filters read 0.09 dB more than there is: 2 * (10^-2 + 10^-3.9). */
@@ -39,7 +39,7 @@ class PipeRecipeTest {
         "KRUMMHORN, 92"
     })
     void the_partials_together_have_the_level_of_the_pipe(PipeRecipe recipe, double powerDb) {
-        double skirtsDb = ThirdOctaves.levelDb(1 + 2 * (Math.pow(10, -2) + Math.pow(10, -3.9)));
+        double skirtsDb = ThirdOctaves.powerToDb(1 + 2 * (Math.pow(10, -2) + Math.pow(10, -3.9)));
         assertThat(totalDb(pipe(recipe, MIDDLE_C_HZ)) - skirtsDb).isCloseTo(powerDb, within(0.001));
     }
 
@@ -53,10 +53,10 @@ class PipeRecipeTest {
     void a_partial_is_read_by_the_neighbouring_filters_at_20_and_39_dB_less() {
         double[] spectrum = pipe(PipeRecipe.OPEN_FLUTE, 8000);
         int band = ThirdOctaves.bandOf(8000).orElseThrow();
-        double own = ThirdOctaves.levelDb(spectrum[band]);
-        assertThat(own - ThirdOctaves.levelDb(spectrum[band - 1])).isCloseTo(20, within(1e-9));
-        assertThat(own - ThirdOctaves.levelDb(spectrum[band + 1])).isCloseTo(20, within(1e-9));
-        assertThat(own - ThirdOctaves.levelDb(spectrum[band - 2])).isCloseTo(39, within(1e-9));
+        double own = ThirdOctaves.powerToDb(spectrum[band]);
+        assertThat(own - ThirdOctaves.powerToDb(spectrum[band - 1])).isCloseTo(20, within(1e-9));
+        assertThat(own - ThirdOctaves.powerToDb(spectrum[band + 1])).isCloseTo(20, within(1e-9));
+        assertThat(own - ThirdOctaves.powerToDb(spectrum[band - 2])).isCloseTo(39, within(1e-9));
         assertThat(spectrum[band - 3]).isZero();
     }
 
@@ -76,7 +76,7 @@ class PipeRecipeTest {
                         + Math.pow(10, -2.8)
                         + Math.pow(10, -3.2)
                         + Math.pow(10, -3.6));
-        double fundamental = ThirdOctaves.power(PipeRecipe.STRING.powerDb(7500)) * share;
+        double fundamental = ThirdOctaves.dbToPower(PipeRecipe.STRING.powerDb(7500)) * share;
         assertThat(spectrum[ThirdOctaves.bandOf(7500).orElseThrow()])
                 .isCloseTo(fundamental, within(1e-9 * fundamental));
         assertThat(spectrum[ThirdOctaves.COUNT - 1]).isLessThan(fundamental / 1000);
@@ -86,7 +86,7 @@ class PipeRecipeTest {
     void a_fundamental_below_the_lowest_band_is_left_out_and_its_octave_is_not() {
         double[] spectrum = pipe(PipeRecipe.TRUMPET, 16.35);
         assertThat(spectrum[ThirdOctaves.bandOf(32.7).orElseThrow()])
-                .isGreaterThan(ThirdOctaves.power(PipeRecipe.TRUMPET.powerDb(16.35)) / 10);
+                .isGreaterThan(ThirdOctaves.dbToPower(PipeRecipe.TRUMPET.powerDb(16.35)) / 10);
         assertThat(totalDb(spectrum)).isLessThan(PipeRecipe.TRUMPET.powerDb(16.35));
     }
 

@@ -124,7 +124,7 @@ class PipeworkTest {
     @Test
     void a_nazard_from_an_8_ft_rank_plays_its_tempered_nineteenth_key() {
         double[] nazard = power("Manual: Nazard 2 2/3");
-        double shareDb = ThirdOctaves.levelDb(sum(nazard) / sum(power("Manual: Flute 8")));
+        double shareDb = ThirdOctaves.powerToDb(sum(nazard) / sum(power("Manual: Flute 8")));
         assertThat(shareDb).isCloseTo(-2.7 * 19 / 12, within(0.6));
     }
 
@@ -175,9 +175,9 @@ class PipeworkTest {
         power.compute(open, ON_THE_MANUAL);
         double opened = sum(power.all());
         power.compute(open.withBox(0, BoxPosition.CLOSED), ON_THE_MANUAL);
-        assertThat(ThirdOctaves.levelDb(opened / sum(power.all()))).isGreaterThan(5);
+        assertThat(ThirdOctaves.powerToDb(opened / sum(power.all()))).isGreaterThan(5);
         double untrimmed = sum(power(unit(61, 0), ON_THE_MANUAL, "Pedal: Bass Flute 8"));
-        assertThat(ThirdOctaves.levelDb(opened / untrimmed)).isCloseTo(6, within(1e-9));
+        assertThat(ThirdOctaves.powerToDb(opened / untrimmed)).isCloseTo(6, within(1e-9));
     }
 
     @Test

@@ -30,7 +30,7 @@ class RoomSoundTest {
         Arrays.fill(noise, 1);
         double[] heard = new double[ThirdOctaves.COUNT];
         new RoomSound(room).seats(people).organInNave(noise, heard);
-        return ThirdOctaves.levelDb(heard[band]);
+        return ThirdOctaves.powerToDb(heard[band]);
     }
 
     /** A = 0.161 V/T. */

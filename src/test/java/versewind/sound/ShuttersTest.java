@@ -15,7 +15,7 @@ import versewind.organ.SwellBox;
 class ShuttersTest {
 
     private static double lossDb(double trimDb, BoxPosition position, int band) {
-        return -ThirdOctaves.levelDb(new Shutters(new SwellBox(trimDb)).passed(position)[band]);
+        return -ThirdOctaves.powerToDb(new Shutters(new SwellBox(trimDb)).passed(position)[band]);
     }
 
     private static int band(double frequencyHz) {

@@ -19,7 +19,7 @@ class SingersTest {
     private static final int BAND_1_KHZ = 16;
 
     private static double dbA(double[] voice, double share) {
-        return ThirdOctaves.dbA(voice) + ThirdOctaves.levelDb(share);
+        return ThirdOctaves.dbA(voice) + ThirdOctaves.powerToDb(share);
     }
 
     private static double octaveDb(double[] voice, int octave) {
@@ -27,7 +27,7 @@ class SingersTest {
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             sum += ThirdOctaves.octaveOf(band) == octave ? voice[band] : 0;
         }
-        return ThirdOctaves.levelDb(sum);
+        return ThirdOctaves.powerToDb(sum);
     }
 
     /** ANSI S3.5-1997, levels at 1 m of the octave of 1 kHz, and 8 dB; strong is the mean of raised and loud. */
@@ -43,7 +43,7 @@ class SingersTest {
         double[] loud = Singers.voice(Singing.FULL_VOICE);
         double[] soloist = Singers.soloist(Singing.STRONG);
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-            assertThat(soloist[band]).isCloseTo(loud[band] * ThirdOctaves.power(4), within(1e-6 * loud[band]));
+            assertThat(soloist[band]).isCloseTo(loud[band] * ThirdOctaves.dbToPower(4), within(1e-6 * loud[band]));
         }
     }
 
@@ -83,7 +83,7 @@ class SingersTest {
         double neighbours = Singers.amongPerM2(1001, 0);
         double once = Singers.amongPerM2(1001, REVERBERANT_PER_M2) - neighbours;
         double twice = Singers.amongPerM2(2001, REVERBERANT_PER_M2) - Singers.amongPerM2(2001, 0);
-        assertThat(ThirdOctaves.levelDb(twice / once)).isCloseTo(3.0103, within(0.0001));
+        assertThat(ThirdOctaves.powerToDb(twice / once)).isCloseTo(3.0103, within(0.0001));
     }
 
     /** The integral of n/(4 pi r^2) over a disc of singers around the seat, summed ring by ring. */
