@@ -33,6 +33,7 @@ class ArchitectureTest {
 
     private static final String[] CORE = {
         "versewind.acoustics",
+        "versewind.calibration",
         "versewind.organ",
         "versewind.plan",
         "versewind.sound",
@@ -56,16 +57,18 @@ class ArchitectureTest {
         "organ,    ''",
         "plan,     organ",
         "sound,    acoustics organ plan",
+        "calibration, acoustics organ plan sound",
         "rules,   acoustics organ plan sound",
         "schema,   acoustics organ plan sound rules",
         "proposal, acoustics organ plan sound rules",
         "sheet,    acoustics organ plan sound rules proposal",
         "workshop, acoustics organ sound schema stoplist",
-        "screen,   acoustics organ plan sound rules schema proposal sheet stoplist workshop",
+        "screen,   acoustics organ plan sound calibration rules schema proposal sheet stoplist workshop",
         "stoplist, organ",
-        "store,    acoustics organ plan sound rules schema proposal sheet stoplist workshop",
-        "terminal, acoustics organ plan sound rules schema proposal sheet screen stoplist workshop store",
-        "cli,      acoustics organ plan sound rules schema proposal sheet screen stoplist workshop store terminal",
+        "store,    acoustics organ plan sound calibration rules schema proposal sheet stoplist workshop",
+        "terminal, acoustics organ plan sound calibration rules schema proposal sheet screen stoplist workshop store",
+        "cli,      acoustics organ plan sound calibration rules schema proposal sheet screen stoplist workshop store"
+                + " terminal",
     })
     void a_package_knows_only_those_below_it(String room, String below) {
         String known = ("versewind." + room + " " + below.replaceAll("(\\w+)", "versewind.$1")).strip();

@@ -1,5 +1,6 @@
 package versewind.acoustics;
 
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
@@ -203,6 +204,12 @@ public final class ThirdOctaves {
     /** Level in dB(A) of a spectrum of powers; negative infinity for silence. */
     public static double dbA(double[] power) {
         return powerToDb(weighted(power, A_FACTOR));
+    }
+
+    /** Level in dB(A) of a spectrum of powers; empty for silence. */
+    public static OptionalDouble levelDba(double[] power) {
+        double weighted = weighted(power, A_FACTOR);
+        return weighted > 0 ? OptionalDouble.of(powerToDb(weighted)) : OptionalDouble.empty();
     }
 
     /** Level in dB(C) of a spectrum of powers; negative infinity for silence. */

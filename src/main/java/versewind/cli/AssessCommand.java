@@ -3,6 +3,7 @@ package versewind.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import versewind.calibration.FeedbackUpdate;
 import versewind.organ.NotationException;
 import versewind.plan.Verse;
 import versewind.rules.Attendance;
@@ -42,7 +43,7 @@ final class AssessCommand {
 
     private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
         OpenPlan open = commands.plan(typed.operand());
-        OrganSound sound = typed.has(HEARD) ? heeding(open) : open.organ().sound();
+        OrganSound sound = typed.has(HEARD) ? withFeedback(open) : open.organ().sound();
         String words = unsavedWork(open, "assessed");
         Optional<String> people = typed.value(PEOPLE);
         if (people.isEmpty()) {
@@ -60,12 +61,12 @@ final class AssessCommand {
         return wantsAttention ? Reply.WANTS_ATTENTION : Reply.GOOD;
     }
 
-    private static OrganSound heeding(OpenPlan open) throws UsageException {
+    private static OrganSound withFeedback(OpenPlan open) throws UsageException {
         if (open.plan().answered().isEmpty()) {
             throw new UsageException("Of no verse of this plan was it said how it was heard, so there is nothing that "
                     + HEARD + " could take into account.");
         }
-        return open.organ().sound().heeding(open.plan());
+        return FeedbackUpdate.withFeedback(open.organ().sound(), open.plan());
     }
 
     private static List<Integer> numbers(String typed) throws UsageException {

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import versewind.calibration.Calibration;
+import versewind.calibration.Fit;
+import versewind.calibration.MeterReading;
+import versewind.calibration.ReadingDesign;
 import versewind.organ.NotationException;
-import versewind.sound.Calibration;
-import versewind.sound.Fit;
-import versewind.sound.MeterReading;
 import versewind.sound.OrganSound;
-import versewind.sound.ReadingDesign;
 import versewind.store.BadFile;
 import versewind.store.KnownOrgan;
 import versewind.store.OpenOrgan;
@@ -106,7 +106,7 @@ final class CalibrateCommand {
         Optional<Fit> fit = readings.isEmpty() ? Optional.empty() : Optional.of(Fit.of(before, readings));
         List<ReadingDesign.Proposed> next = next(fit.map(Fit::after).orElse(before));
         String words = written(readings, !readings.equals(rests));
-        boolean isOdd = fit.stream().flatMap(found -> found.judged().stream()).anyMatch(Fit.Judged::fitsNothing);
+        boolean isOdd = fit.stream().flatMap(found -> found.judged().stream()).anyMatch(Fit.Judged::isOutlier);
         return new Reply(
                 isOdd ? Reply.WANTS_ATTENTION : Reply.GOOD,
                 commands.shown(typed, new CalibrationReport(before.organ(), fit, next, typed.value(PLAN))),

@@ -6,15 +6,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import versewind.calibration.Fit;
+import versewind.calibration.MeterReading;
+import versewind.calibration.ReadingDesign;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
 import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
-import versewind.sound.Fit;
-import versewind.sound.MeterReading;
 import versewind.sound.Offsets;
-import versewind.sound.ReadingDesign;
 
 /**
  * What readings tell of an organ: the readings, the trims, what to read next.
@@ -59,7 +59,7 @@ record CalibrationReport(Instrument before, Optional<Fit> fit, List<ReadingDesig
                     "",
                     COLUMNS,
                     Integer.toString(i + 1),
-                    each.fitsNothing() ? "!" : " ",
+                    each.isOutlier() ? "!" : " ",
                     LevelText.whole(reading.dba()),
                     LevelText.whole(each.kept().beforeDba()),
                     LevelText.whole(each.kept().afterDba()),
@@ -73,7 +73,7 @@ record CalibrationReport(Instrument before, Optional<Fit> fit, List<ReadingDesig
                 .max(Comparator.comparingDouble(i -> Math.abs(judged.get(i).distanceSds())))
                 .orElseThrow();
         Fit.Judged worst = judged.get(farthest);
-        if (worst.fitsNothing()) {
+        if (worst.isOutlier()) {
             page.paragraph("Reading " + (farthest + 1) + " fits nothing else: it lies "
                     + LevelText.whole(Math.abs(worst.distanceSds()))
                     + " standard deviations from what all the others make expect. Was something else drawn, or a"
@@ -173,7 +173,7 @@ record CalibrationReport(Instrument before, Optional<Fit> fit, List<ReadingDesig
                         .put("after", each.kept().afterDba(), 1)
                         .put("residual", each.kept().residualDb(), 1)
                         .put("distanceSds", each.distanceSds(), 1)
-                        .put("fitsNothing", each.fitsNothing()))
+                        .put("fitsNothing", each.isOutlier()))
                 .putIfPresent("trims", fit.map(CalibrationReport::trims))
                 .list("next", next, proposed -> reading(proposed.reading())
                         .put("expected", proposed.reading().dba(), 1)

@@ -16,6 +16,7 @@ import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import versewind.calibration.MeterReading;
 import versewind.organ.Instrument;
 import versewind.organ.Names;
 import versewind.organ.NotationException;
@@ -23,7 +24,6 @@ import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Singing;
-import versewind.sound.MeterReading;
 import versewind.sound.OrganSound;
 import versewind.sound.Seat;
 
@@ -203,7 +203,7 @@ final class ReadingsTable {
                         ? Optional.of(new MeterReading.Sung(singers.getAsInt(), singing))
                         : Optional.empty(),
                 level(cell(row, columns, LEVEL)));
-        if (sound.expectedDba(reading).isEmpty()) {
+        if (reading.expectedDba(sound).isEmpty()) {
             throw new UsageException("Nothing sounds that could be read. Draw a stop where the hands play.");
         }
         return reading;

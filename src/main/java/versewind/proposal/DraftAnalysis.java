@@ -3,7 +3,6 @@ package versewind.proposal;
 import versewind.organ.IndexSet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.sound.KeyRouting;
-import versewind.sound.Routing;
 import versewind.sound.VoicePart;
 
 /** What sounds from each hand and from the feet, counted by layers. To be used again and again by one thread. */
@@ -12,7 +11,7 @@ final class DraftAnalysis {
     private static final int OCTAVES_EACH_WAY = 1;
 
     private final OrganFacts organ;
-    private final Routing routing;
+    private final KeyRouting routing;
     private final int melodyBits = bits(VoicePart.SOPRANO);
     private final int tenorBits = bits(VoicePart.TENOR) | bits(VoicePart.ALTO);
     private final int bassBits = bits(VoicePart.BASS_ON_PEDAL);
@@ -29,7 +28,7 @@ final class DraftAnalysis {
 
     DraftAnalysis(OrganFacts organ) {
         this.organ = organ;
-        routing = new Routing(organ.organ());
+        routing = new KeyRouting(organ.organ());
         int divisions = organ.organ().divisions().size();
         drawn = new Counts(divisions);
         withOpen = new Counts(divisions);

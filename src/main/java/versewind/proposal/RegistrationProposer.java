@@ -160,7 +160,8 @@ public final class RegistrationProposer {
                 organ,
                 wish,
                 faults,
-                sound.weighing(wishes.weighed(plan, place), plan.heading().people()));
+                sound.marginEvaluator(
+                        wishes.weighed(plan, place), plan.heading().people()));
         return new VerseSearch(organ, judge);
     }
 

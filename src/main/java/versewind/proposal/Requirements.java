@@ -118,13 +118,13 @@ final class Requirements {
 
     /** How far the margin may be off where it lies nearest to the target, of the registrations with which a search starts. */
     private double sdDb(Verse weighed, Requirement wish, int people) {
-        MarginEvaluator weighing = sound.weighing(weighed, people);
+        MarginEvaluator evaluator = sound.marginEvaluator(weighed, people);
         Optional<Draft> nearest = new SeedRegistrations(organ, new SearchSpace(organ, wish))
                 .all().stream()
                         .filter(draft -> draft.couplers().size() <= 1)
                         .limit(SAMPLES)
                         .min(Comparator.comparingDouble(
-                                draft -> Math.abs(weighing.marginDb(draft.registration(), draft.hands())
+                                draft -> Math.abs(evaluator.marginDb(draft.registration(), draft.hands())
                                         - wish.target().centreDb())));
         OptionalDouble plusMinusDb = nearest.isEmpty()
                 ? OptionalDouble.empty()
@@ -161,10 +161,10 @@ final class Requirements {
         if (before.isEmpty() || risesDb.isEmpty()) {
             return Optional.empty();
         }
-        MarginEvaluator weighing =
-                sound.weighing(weighed(plan, beforeIt(place)), plan.heading().people());
+        MarginEvaluator evaluator = sound.marginEvaluator(
+                weighed(plan, beforeIt(place)), plan.heading().people());
         double beforeDb =
-                weighing.marginDb(before.get().registration(), before.get().hands());
+                evaluator.marginDb(before.get().registration(), before.get().hands());
         return Optional.of(new GrowthTarget(beforeDb, risesDb.getAsDouble()));
     }
 

@@ -12,7 +12,6 @@ import versewind.plan.HandsAndFeet;
 import versewind.rules.ChorusFault;
 import versewind.rules.ChorusFaults;
 import versewind.rules.StopChanges;
-import versewind.sound.Interval;
 import versewind.sound.MarginEvaluator;
 
 /** What speaks against drafts for one verse. To be asked again and again by one thread; it answers always the same. */
@@ -30,7 +29,7 @@ final class ScoreFunction {
     private final OrganFacts organ;
     private final Requirement wish;
     private final ChorusFaults faults;
-    private final MarginEvaluator weighing;
+    private final MarginEvaluator evaluator;
     private final DraftAnalysis sounding;
     private final Colour colour;
     private final PedalLine pedal;
@@ -41,11 +40,11 @@ final class ScoreFunction {
     private final List<Likeness> neighbours = new ArrayList<>();
     private final Tally silent = Tally.silent();
 
-    ScoreFunction(OrganFacts organ, Requirement wish, ChorusFaults faults, MarginEvaluator weighing) {
+    ScoreFunction(OrganFacts organ, Requirement wish, ChorusFaults faults, MarginEvaluator evaluator) {
         this.organ = organ;
         this.wish = wish;
         this.faults = faults;
-        this.weighing = weighing;
+        this.evaluator = evaluator;
         sounding = new DraftAnalysis(organ);
         colour = new Colour(organ, wish);
         pedal = new PedalLine(organ, wish);
@@ -94,7 +93,7 @@ final class ScoreFunction {
             Registration least = boxed(draft.registration(), BoxPosition.CLOSED);
             Registration most = boxed(draft.registration(), BoxPosition.OPEN)
                     .withStops(draft.stops().plus(undecided));
-            silent.add(leastOfMargin(weighing.marginDb(least, most, draft.hands())), "");
+            silent.add(leastOfMargin(evaluator.boundsDb(least, most, draft.hands())), "");
         }
         return silent.points();
     }
@@ -107,7 +106,7 @@ final class ScoreFunction {
         return moved;
     }
 
-    private double leastOfMargin(Interval marginDb) {
+    private double leastOfMargin(MarginEvaluator.Bounds marginDb) {
         double centreDb = wish.target().centreDb();
         if (marginDb.highDb() < centreDb) {
             return ofMargin(marginDb.highDb() + HAIR_DB);
@@ -158,7 +157,7 @@ final class ScoreFunction {
 
     /** The margin in dB. */
     double marginDb(Draft draft) {
-        return weighing.marginDb(draft.registration(), draft.hands());
+        return evaluator.marginDb(draft.registration(), draft.hands());
     }
 
     private double balance(double marginDb) {

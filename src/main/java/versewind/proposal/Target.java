@@ -22,11 +22,11 @@ record Target(double centreDb, double halfWidthDb) {
     /** The target of a verse that is sung, or whose melody is soloed. */
     static Target of(Mode mode, Mood mood) {
         return switch (mode) {
-            case CONGREGATION -> new Target(Thresholds.LEAD_DB + aboveLeadDb(mood), LEAD_HALF_WIDTH_DB);
-            case SMALL_CHOIR -> new Target(Thresholds.CHOIR_CLEAR_DB + aboveClearDb(mood), WORDS_HALF_WIDTH_DB);
-            case SOLO_VOICE -> new Target(Thresholds.SOLOIST_CLEAR_DB + aboveClearDb(mood), WORDS_HALF_WIDTH_DB);
+            case CONGREGATION -> new Target(Thresholds.LEAD.goodDb() + aboveLeadDb(mood), LEAD_HALF_WIDTH_DB);
+            case SMALL_CHOIR -> new Target(Thresholds.CHOIR_WORDS.goodDb() + aboveClearDb(mood), WORDS_HALF_WIDTH_DB);
+            case SOLO_VOICE -> new Target(Thresholds.SOLOIST_WORDS.goodDb() + aboveClearDb(mood), WORDS_HALF_WIDTH_DB);
             case MELODY_SOLOED ->
-                new Target(Thresholds.SOLO_LINE_STANDS_OUT_DB + SOLO_LINE_HALF_WIDTH_DB, SOLO_LINE_HALF_WIDTH_DB);
+                new Target(Thresholds.SOLO_LINE.goodDb() + SOLO_LINE_HALF_WIDTH_DB, SOLO_LINE_HALF_WIDTH_DB);
         };
     }
 

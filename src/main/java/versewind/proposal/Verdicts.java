@@ -12,7 +12,7 @@ final class Verdicts {
     /** The rule that a margin breaks; none where the organ plays alone, for then nobody judges by it. */
     static Optional<BalanceRule> broken(Requirement wish, double marginDb) {
         boolean isJudged = wish.company().isSung() || wish.role() == Role.UNDER_SOLO;
-        return isJudged ? BalanceRule.brokenBy(Thresholds.verdict(wish.mode(), marginDb)) : Optional.empty();
+        return isJudged ? BalanceRule.brokenBy(Thresholds.of(wish.mode()).verdict(marginDb)) : Optional.empty();
     }
 
     /** Cost of that. */

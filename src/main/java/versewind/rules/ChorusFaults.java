@@ -9,7 +9,7 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Verse;
-import versewind.sound.Routing;
+import versewind.sound.KeyRouting;
 import versewind.sound.VoicePart;
 
 /**
@@ -30,11 +30,11 @@ public final class ChorusFaults {
     private static final ChorusRule[] RULES = ChorusRule.values();
 
     private final StopFacts specification;
-    private final Routing routing;
+    private final KeyRouting routing;
 
     private ChorusFaults(Instrument organ) {
         specification = new StopFacts(organ);
-        routing = new Routing(organ);
+        routing = new KeyRouting(organ);
     }
 
     /** Opens an instrument; what does not depend on what is drawn is worked out once. */

@@ -32,14 +32,13 @@ public record TargetBand(OptionalDouble lowDba, double highDba) {
         return switch (margin.kind()) {
             case LEAD ->
                 Optional.of(new TargetBand(
-                        OptionalDouble.of(levelDba + Thresholds.LEAD_DB - marginDb),
-                        levelDba + Thresholds.LEAD_TOO_STRONG_DB - marginDb));
-            case VOICE -> Optional.of(new TargetBand(OptionalDouble.empty(), levelDba + marginDb - clearDb(mode)));
+                        OptionalDouble.of(levelDba + Thresholds.LEAD.goodDb() - marginDb),
+                        levelDba + Thresholds.LEAD.tooStrongDb().orElseThrow() - marginDb));
+            case VOICE ->
+                Optional.of(new TargetBand(
+                        OptionalDouble.empty(),
+                        levelDba + marginDb - Thresholds.of(mode).goodDb()));
             case SOLO_LINE, ORGAN_ALONE -> Optional.empty();
         };
-    }
-
-    private static double clearDb(Mode mode) {
-        return mode == Mode.SOLO_VOICE ? Thresholds.SOLOIST_CLEAR_DB : Thresholds.CHOIR_CLEAR_DB;
     }
 }

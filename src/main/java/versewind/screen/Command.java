@@ -84,7 +84,7 @@ public enum Command {
     EDIT_SERVICE("title, date and people of the service", Group.HYMNS, Where.BOTH, Key.of('S')),
 
     ANSWER("how it was: too soft, right, too strong", Group.METER, Where.BOTH, Key.of('y')),
-    HEED("take into account how the verses were, or not", Group.METER, Where.BOTH, Key.of('Y')),
+    APPLY_FEEDBACK("take into account how the verses were, or not", Group.METER, Where.BOTH, Key.of('Y')),
     READING("a meter's reading of this verse", Group.METER, Where.BOTH, Key.of('m')),
     READINGS("the readings taken, and what to read next", Group.METER, Where.BOTH, Key.of('M')),
 

@@ -4,13 +4,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import versewind.calibration.MeterReading;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
-import versewind.sound.MeterReading;
 import versewind.workshop.OrganDraft;
 
 /** Something to be done outside the editor. What comes of it comes back as an {@link Event}. */
@@ -35,9 +35,9 @@ public sealed interface Effect {
      *
      * @param plan for all of its verses, or those of one hymn
      * @param hymn index of the hymn; empty for the whole service
-     * @param heeded the plan whose answers are taken into account, if they are
+     * @param heard the plan whose feedback is taken into account, if it is
      */
-    record Propose(Plan plan, OptionalInt hymn, Optional<Plan> heeded) implements Effect {}
+    record Propose(Plan plan, OptionalInt hymn, Optional<Plan> heard) implements Effect {}
 
     /** Stop searching, with what was found. */
     record StopProposing() implements Effect {}

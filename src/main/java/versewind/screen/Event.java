@@ -4,13 +4,13 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import versewind.calibration.CalibratedOrgan;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Sought;
 import versewind.proposal.ServiceProposal;
 import versewind.rules.DynamicSteps;
-import versewind.sound.OrganSound;
 import versewind.workshop.OrganDraft;
 
 /** Something that happened outside and that the editor answers. */
@@ -123,19 +123,19 @@ public sealed interface Event {
      * @param id name of its file without the ending
      * @param plan as it lies saved
      * @param instrument the instrument it is for
-     * @param sound how that sounds
+     * @param organ its sound and calibration
      * @param draft unsaved work on it that was found beside it
      */
-    record PlanOpened(String id, Plan plan, Instrument instrument, OrganSound sound, Optional<Plan> draft)
+    record PlanOpened(String id, Plan plan, Instrument instrument, CalibratedOrgan organ, Optional<Plan> draft)
             implements Event {}
 
     /**
      * The organ was fitted to readings, and its file written.
      *
-     * @param sound how it sounds now
-     * @param outliers places of the readings that fit nothing else
+     * @param organ its sound and calibration after the fit
+     * @param outliers indices of the readings that disagree with all others
      */
-    record Recalibrated(OrganSound sound, List<Integer> outliers) implements Event {
+    record Recalibrated(CalibratedOrgan organ, List<Integer> outliers) implements Event {
 
         public Recalibrated {
             outliers = List.copyOf(outliers);

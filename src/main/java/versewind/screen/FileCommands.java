@@ -133,7 +133,7 @@ final class FileCommands {
         PlanEdit work = new PlanEdit(
                 opened.id(),
                 opened.instrument(),
-                opened.sound(),
+                opened.organ(),
                 wasNeverSaved ? History.ofUnsaved(opened.plan()) : History.of(opened.plan()),
                 VersePlace.START,
                 PlanEdit.Side.STOPS,

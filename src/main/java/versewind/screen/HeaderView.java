@@ -19,7 +19,7 @@ final class HeaderView {
 
     static void paint(Frame frame, State state, PlanEdit work) {
         ServiceHeading heading = work.plan().heading();
-        String unsaved = (work.isHeeding() ? "  as heard" : "")
+        String unsaved = (work.isWithFeedback() ? "  as heard" : "")
                 + (state.isUnsaved() ? "  " + state.marks().unsaved() + " unsaved" : "");
         String when = heading.date().map(date -> day(date) + "  ").orElse("") + people(heading.people());
         String all = work.instrument().name() + "  " + when;

@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import versewind.calibration.MeterReading;
 import versewind.plan.Verse;
 import versewind.sound.Estimate;
-import versewind.sound.MeterReading;
 import versewind.sound.Seat;
 
 /** The form of a meter's reading of the current verse. */
@@ -46,10 +46,10 @@ final class MeterForm {
 
     /** A reading that was typed is added to those taken. */
     private static State taken(State closed, PlanEdit work, MeterReading reading) {
-        if (work.sound().expectedDba(reading).isEmpty()) {
+        if (reading.expectedDba(work.sound()).isEmpty()) {
             return closed.says(SILENT);
         }
-        List<MeterReading> readings = new ArrayList<>(work.sound().calibration().readings());
+        List<MeterReading> readings = new ArrayList<>(work.organ().calibration().readings());
         readings.add(reading);
         return closed.wants(new Effect.Recalibrate(List.copyOf(readings)));
     }

@@ -2,6 +2,7 @@ package versewind.screen;
 
 import java.util.List;
 import java.util.Optional;
+import versewind.calibration.CalibratedOrgan;
 import versewind.organ.Instrument;
 import versewind.plan.History;
 import versewind.plan.Hymn;
@@ -15,41 +16,46 @@ import versewind.sound.OrganSound;
  *
  * @param id name of its file without the ending
  * @param instrument the instrument it is for
- * @param sound how that sounds
+ * @param organ the sound of the instrument and its calibration
  * @param history the plan and its edits
  * @param place the hymn and verse where we are
  * @param side what has the keys
  * @param item the knob where we are, in the order of {@link StopGridLayout#items()}
  * @param draft unsaved work that was found and not yet taken up or forgotten
- * @param unheeded how the instrument sounds by itself, where {@code sound} takes into account what was said of the verses
+ * @param organWithoutFeedback the organ by itself, if {@code organ} takes the feedback on the verses into account
  */
 record PlanEdit(
         String id,
         Instrument instrument,
-        OrganSound sound,
+        CalibratedOrgan organ,
         History history,
         VersePlace place,
         Side side,
         int item,
         Optional<Plan> draft,
-        Optional<OrganSound> unheeded) {
+        Optional<CalibratedOrgan> organWithoutFeedback) {
 
     PlanEdit(
             String id,
             Instrument instrument,
-            OrganSound sound,
+            CalibratedOrgan organ,
             History history,
             VersePlace place,
             Side side,
             int item,
             Optional<Plan> draft) {
-        this(id, instrument, sound, history, place, side, item, draft, Optional.empty());
+        this(id, instrument, organ, history, place, side, item, draft, Optional.empty());
     }
 
     /** The two sides of the screen. */
     enum Side {
         STOPS,
         VERSES
+    }
+
+    /** The sound of the organ. */
+    OrganSound sound() {
+        return organ.sound();
     }
 
     Plan plan() {
@@ -86,51 +92,51 @@ record PlanEdit(
     }
 
     PlanEdit at(VersePlace other) {
-        return new PlanEdit(id, instrument, sound, history, other.within(plan()), side, item, draft, unheeded);
+        return new PlanEdit(
+                id, instrument, organ, history, other.within(plan()), side, item, draft, organWithoutFeedback);
     }
 
     PlanEdit at(int otherItem) {
-        return new PlanEdit(id, instrument, sound, history, place, side, otherItem, draft, unheeded);
+        return new PlanEdit(id, instrument, organ, history, place, side, otherItem, draft, organWithoutFeedback);
     }
 
     PlanEdit on(Side other) {
-        return new PlanEdit(id, instrument, sound, history, place, other, item, draft, unheeded);
+        return new PlanEdit(id, instrument, organ, history, place, other, item, draft, organWithoutFeedback);
     }
 
     PlanEdit with(History other) {
-        PlanEdit after =
-                new PlanEdit(id, instrument, sound, other, place.within(other.plan()), side, item, draft, unheeded);
-        boolean isSaidAnew = isHeeding() && !other.plan().answered().equals(plan().answered());
-        return isSaidAnew ? after.unheeding().heeding() : after;
+        PlanEdit after = new PlanEdit(
+                id, instrument, organ, other, place.within(other.plan()), side, item, draft, organWithoutFeedback);
+        boolean isSaidAnew = isWithFeedback() && !other.plan().answered().equals(plan().answered());
+        return isSaidAnew ? after.withoutFeedback().withFeedback() : after;
     }
 
-    /** Whether what was said of the verses is taken into account. */
-    boolean isHeeding() {
-        return unheeded.isPresent();
+    /** True if estimates take the feedback on the verses into account. */
+    boolean isWithFeedback() {
+        return organWithoutFeedback.isPresent();
     }
 
-    /** With what was said of the verses taken into account. */
-    PlanEdit heeding() {
-        return new PlanEdit(
-                id, instrument, sound.heeding(plan()), history, place, side, item, draft, Optional.of(sound));
+    PlanEdit withFeedback() {
+        CalibratedOrgan heard = organ.withFeedback(plan());
+        return new PlanEdit(id, instrument, heard, history, place, side, item, draft, Optional.of(organ));
     }
 
-    /** Without it. */
-    PlanEdit unheeding() {
-        return new PlanEdit(id, instrument, unheeded.orElse(sound), history, place, side, item, draft);
+    PlanEdit withoutFeedback() {
+        return new PlanEdit(id, instrument, organWithoutFeedback.orElse(organ), history, place, side, item, draft);
     }
 
     /** In another file. */
     PlanEdit under(String otherId, History other) {
-        return new PlanEdit(otherId, instrument, sound, other, place, side, item, Optional.empty(), unheeded);
+        return new PlanEdit(
+                otherId, instrument, organ, other, place, side, item, Optional.empty(), organWithoutFeedback);
     }
 
-    /** On the same organ, of which more is known. */
-    PlanEdit hearing(OrganSound other) {
-        return new PlanEdit(id, other.organ(), other, history, place, side, item, draft);
+    /** On the same organ after a calibration. */
+    PlanEdit on(CalibratedOrgan other) {
+        return new PlanEdit(id, other.sound().organ(), other, history, place, side, item, draft);
     }
 
     PlanEdit withoutDraft() {
-        return new PlanEdit(id, instrument, sound, history, place, side, item, Optional.empty(), unheeded);
+        return new PlanEdit(id, instrument, organ, history, place, side, item, Optional.empty(), organWithoutFeedback);
     }
 }

@@ -58,9 +58,9 @@ final class ProposalCommands {
     }
 
     private static State search(State state, PlanEdit work, OptionalInt hymn) {
-        Optional<Plan> heeded = work.isHeeding() ? Optional.of(work.plan()) : Optional.empty();
+        Optional<Plan> heard = work.isWithFeedback() ? Optional.of(work.plan()) : Optional.empty();
         return state.with(new Panel.Searching(0, verses(work.plan(), hymn)))
-                .wants(new Effect.Propose(work.plan(), hymn, heeded));
+                .wants(new Effect.Propose(work.plan(), hymn, heard));
     }
 
     private static int verses(Plan plan, OptionalInt hymn) {

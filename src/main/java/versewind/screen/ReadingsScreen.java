@@ -3,10 +3,10 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import versewind.calibration.Calibration;
+import versewind.calibration.MeterReading;
+import versewind.calibration.ReadingDesign;
 import versewind.organ.RegistrationText;
-import versewind.sound.Calibration;
-import versewind.sound.MeterReading;
-import versewind.sound.ReadingDesign;
 
 /**
  * The readings that the organ's trims rest on, over the plan, and those to take next.
@@ -36,7 +36,7 @@ record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Propose
                 ? ReadingDesign.allRound(work.sound(), PROPOSED)
                 : ReadingDesign.of(work.sound(), work.plan(), PROPOSED);
         return new ReadingsScreen(
-                new ListBox<>(work.sound().calibration().kept(), Integer.MAX_VALUE), List.copyOf(next));
+                new ListBox<>(work.organ().calibration().kept(), Integer.MAX_VALUE), List.copyOf(next));
     }
 
     private State drop(State state) {
@@ -55,14 +55,14 @@ record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Propose
     }
 
     private static State recalibrated(State state, PlanEdit work, Event.Recalibrated recalibrated) {
-        List<Calibration.Kept> now = recalibrated.sound().calibration().kept();
-        PlanEdit after = work.hearing(recalibrated.sound());
+        List<Calibration.Kept> now = recalibrated.organ().calibration().kept();
+        PlanEdit after = work.on(recalibrated.organ());
         State next = state.with(after).update(ReadingsScreen.class, screen -> of(after));
-        if (now.size() < work.sound().calibration().kept().size()) {
+        if (now.size() < work.organ().calibration().kept().size()) {
             return next.says("Left out; the organ's file is written.");
         }
         Calibration.Kept last = now.get(now.size() - 1);
-        double expectedDba = work.sound().expectedDba(last.reading()).orElse(last.beforeDba());
+        double expectedDba = last.reading().expectedDba(work.sound()).orElse(last.beforeDba());
         String told = "Read " + Math.round(last.reading().dba()) + " dB(A), expected " + Math.round(expectedDba)
                 + "; now " + Math.round(last.afterDba()) + ". The organ's file is written.";
         boolean fitsNothing = recalibrated.outliers().contains(now.size() - 1);

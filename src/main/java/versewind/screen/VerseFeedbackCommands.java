@@ -13,7 +13,7 @@ final class VerseFeedbackCommands {
 
     static void into(Map<Command, Handler> handlers) {
         handlers.put(Command.ANSWER, Handler.verse(VerseFeedbackCommands::answer));
-        handlers.put(Command.HEED, Handler.work(VerseFeedbackCommands::heed));
+        handlers.put(Command.APPLY_FEEDBACK, Handler.work(VerseFeedbackCommands::heed));
     }
 
     /** From nothing said to too soft, right, too strong, nothing said. */
@@ -25,7 +25,7 @@ final class VerseFeedbackCommands {
         State step = Handler.change(state, work, verse.withAnswer(next));
         String said = next.map(
                         answer -> verse.label() + " was " + answer.heard().word() + ", with " + answer.present()
-                                + " present." + (work.isHeeding() ? "" : " Y takes it into account."))
+                                + " present." + (work.isWithFeedback() ? "" : " Y takes it into account."))
                 .orElse("Nothing is said of " + verse.label() + ".");
         return step.says(said);
     }
@@ -37,14 +37,15 @@ final class VerseFeedbackCommands {
     }
 
     private static State heed(State state, PlanEdit work) {
-        if (work.isHeeding()) {
-            return state.with(work.unheeding()).says("What was said of the verses is not taken into account any more.");
+        if (work.isWithFeedback()) {
+            return state.with(work.withoutFeedback())
+                    .says("What was said of the verses is not taken into account any more.");
         }
         int answered = work.plan().answered().size();
         if (answered == 0) {
             return state.says("Of no verse is it said yet how it was. y says it of this one.");
         }
-        return state.with(work.heeding())
+        return state.with(work.withFeedback())
                 .says("What was said of " + (answered == 1 ? "one verse" : answered + " verses")
                         + " is taken into account: levels move to it and are surer.");
     }

@@ -1,12 +1,13 @@
 package versewind.sound;
 
 /**
- * How loud a registration is on its own organ, as musicians write it.
+ * The loudness of a registration on its own organ, in musicians' words.
  *
- * <p>The loudness in sone between that of the organ's softest stop (box closed) and that of its full organ is divided
- * into seven equal steps. An estimate; that Zwicker's loudness, and not plain level, follows what registrations are felt
- * to be: Hall, Music Perception 10 (1993). In phon instead of sone the steps would crowd at the top: principals 8 and 4
- * would already be called ff.
+ * <p>Seven equal steps of loudness in sone from the organ's softest stop (box closed) to full organ: an estimate. Loudness
+ * by Zwicker's method follows the dynamics of registrations better than unweighted level does (Hall, Music Perception 10
+ * (1993)). Steps in phon would crowd at the top: principals 8 and 4 would already be ff.
+ *
+ * <p>Checked against: {@code DynamicTest}.
  */
 public enum Dynamic {
     PP("pp"),
@@ -23,15 +24,19 @@ public enum Dynamic {
         this.word = word;
     }
 
-    /** As it is written: "mf". */
+    /** As written in music: "mf". */
     public String word() {
         return word;
     }
 
-    /** The dynamic of a loudness, between those of the softest stop and of full organ, all in sone. */
-    static Dynamic of(double sone, double softestSone, double fullSone) {
-        double share = fullSone > softestSone ? (sone - softestSone) / (fullSone - softestSone) : 1;
-        int step = (int) Math.floor(share * values().length);
-        return values()[Math.max(0, Math.min(values().length - 1, step))];
+    /** The scale of one organ in one room: loudness of its softest stop and of full organ, in sone. */
+    record Scale(double softestSone, double fullSone) {
+
+        /** The dynamic of a loudness in sone. */
+        Dynamic of(double sone) {
+            double share = fullSone > softestSone ? (sone - softestSone) / (fullSone - softestSone) : 1;
+            int step = (int) Math.floor(share * values().length);
+            return values()[Math.max(0, Math.min(values().length - 1, step))];
+        }
     }
 }

@@ -5,22 +5,21 @@ import java.util.OptionalDouble;
 import versewind.acoustics.BandLevels;
 
 /**
- * What a verse sounds like, estimated; no measurement.
+ * The estimated sound of a verse; not a measurement.
  *
- * @param organDba level in dB(A) of the organ at a seat in the nave; empty when it is silent
- * @param sone loudness of the organ in the nave in sone, 0 when it is silent (ISO 532-1)
- * @param phon its loudness level in phon; empty when it is silent
- * @param dynamic how loud that is on this organ; empty when it is silent
- * @param organAmongSingersDba level in dB(A) of the organ among the singers, or where they would stand; empty when it is
- *     silent
- * @param singers number of people who sing, 0 when the organ plays alone
- * @param singersDba level in dB(A) of the singing: for a congregation at a seat among the singers, of the others; for a
- *     choir or a soloist in the nave. Empty when nobody (else) sings
- * @param margin how far what should be heard stands above what disturbs it
- * @param lagMs time in ms that sound needs from the organ to the farthest of the singers
- * @param lagBeats the same as a share of a beat; empty without a tempo
- * @param bands levels of the organ in the nave
- * @param plusMinus how far the three levels may well be off
+ * @param organDba level of the organ in the nave in dB(A); empty if it is silent
+ * @param sone loudness of the organ in the nave in sone (ISO 532-1), 0 if it is silent
+ * @param phon its loudness level in phon; empty if it is silent
+ * @param dynamic that loudness on the scale of this organ; empty if it is silent
+ * @param organAmongSingersDba level of the organ in dB(A) where the singers are, or would be; empty if it is silent
+ * @param singers number of people who sing, 0 if the organ plays alone
+ * @param singersDba level of the singing in dB(A): for a congregation that of all others at a seat among them, for a choir or
+ *     a soloist that in the nave; empty if nobody (else) sings
+ * @param margin the balance of organ and singers, or of melody and accompaniment
+ * @param lagMs time that sound takes from the organ to the farthest singers, in ms
+ * @param lagBeats the same in beats; empty without a tempo
+ * @param bands levels of the organ in the nave, by band
+ * @param plusMinus standard deviations of the three levels
  */
 public record Estimate(
         OptionalDouble organDba,
@@ -36,7 +35,16 @@ public record Estimate(
         BandLevels bands,
         StdDevs plusMinus) {
 
-    /** Whether no pipe speaks. */
+    /**
+     * Standard deviations of the levels in dB: the true level lies within one of them with 68 %, within two with 95 %.
+     *
+     * @param organDb of the organ in the nave; 0 if it is silent
+     * @param organAmongSingersDb of the organ among the singers; 0 if it is silent
+     * @param singersDb of the singing; 0 if nobody sings
+     */
+    public record StdDevs(double organDb, double organAmongSingersDb, double singersDb) {}
+
+    /** True if no pipe speaks. */
     public boolean isSilent() {
         return organDba.isEmpty();
     }

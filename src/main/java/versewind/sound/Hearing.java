@@ -79,14 +79,14 @@ final class Hearing {
      * @param otherLeast the other sound has no less
      * @param otherMost the other sound has no more
      */
-    Interval musicDb(double[] least, double[] most, double[] otherLeast, double[] otherMost) {
+    MarginEvaluator.Bounds musicDb(double[] least, double[] most, double[] otherLeast, double[] otherMost) {
         weigh(least, leastWeights);
         weigh(most, mostWeights);
         audibility.computePower(most, otherLeast, least);
         double highDb = BandAudibility.marginDb(audibility.greatestShareAudible(leastWeights, mostWeights));
         audibility.computePower(least, otherMost, most);
         double lowDb = BandAudibility.marginDb(audibility.leastShareAudible(leastWeights, mostWeights));
-        return new Interval(lowDb, highDb);
+        return new MarginEvaluator.Bounds(lowDb, highDb);
     }
 
     /** The weight of every band in the last {@link #musicDb}, as a share of their sum; 0 where nothing was heard. */

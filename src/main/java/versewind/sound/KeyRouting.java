@@ -44,6 +44,10 @@ public final class KeyRouting {
     private final boolean hasPedal;
     private final Link[] links;
 
+    private final int[] received;
+    private HandsAndFeet lastHands;
+    private IndexSet lastDrawn = IndexSet.EMPTY;
+
     /** A coupler, in indices: drawn, keys of a keyboard play a division some octaves away. */
     private record Link(int keyboard, int division, int octave, Kind kind) {
         enum Kind {
@@ -61,6 +65,7 @@ public final class KeyRouting {
             keyboardOfDivision[division] =
                     organ.divisions().get(division).manual().orElse(PEDAL);
         }
+        received = new int[keyboardOfDivision.length];
         hasPedal = organ.pedalDivision().isPresent();
         links = new Link[organ.couplers().size()];
         for (int coupler = 0; coupler < links.length; coupler++) {
@@ -79,6 +84,22 @@ public final class KeyRouting {
             case SUB_OCTAVE -> new Link(keyboard, source, -1, within);
             case UNISON_OFF -> new Link(keyboard, source, 0, Link.Kind.UNISON_OFF);
         };
+    }
+
+    /**
+     * The sets that all divisions receive; the last answer is kept.
+     *
+     * @param hands where hands and feet play
+     * @param drawn indices of the couplers drawn
+     * @return a set of {@link #bit} places for every division; overwritten by the next call, not to be changed
+     */
+    public int[] received(HandsAndFeet hands, IndexSet drawn) {
+        if (!hands.equals(lastHands) || !drawn.equals(lastDrawn)) {
+            route(hands, drawn, received);
+            lastHands = hands;
+            lastDrawn = drawn;
+        }
+        return received;
     }
 
     /** Place of a part at an octave (-1, 0, 1) in the set that a division receives. */

@@ -4,39 +4,40 @@ import java.util.Arrays;
 import versewind.acoustics.ThirdOctaves;
 
 /**
- * How surely levels and margins of what {@link OrganPower} reckoned last are known: the derivative of each by all
- * {@link Parameters}, and with it their standard deviation. A calculator to be used again and again by one thread; nothing
- * here allocates.
+ * The derivatives (one row of a Jacobian) of levels and margins by all {@link Parameters}, for the registration that {@link
+ * OrganPower} computed last.
  *
- * <p>A level in dB(A) moves with the trim of a rank by the share of its weighted power that the rank contributes; with the
- * trim of a box by the share that comes through it, times what the shutters' position lets of the trim be heard; with the
- * organ and the room dB for dB. The singing moves with the singers dB for dB, and with the room by the share that comes by
- * way of it. A margin moves as the mean over its weights of the difference between what should be heard and what disturbs.
+ * <p>The derivative of a level in dB(A) by the trim of a rank is the share of the weighted power that the rank contributes;
+ * by the trim of a box the share that comes through it, times the effect of that trim at the position of its shutters; by the
+ * organ and the room 1. The derivative of the singing by the singers is 1, by the room the share that comes by way of it. The
+ * derivative of a margin is the weighted mean over the bands of that of wanted minus disturbing.
  *
- * <p>Range: first derivatives. The shares themselves move with the trims, which makes a sum of many ranks up to 1 dB louder
- * in the mean than stated; that lies well within the standard deviation.
+ * <p>Range: first derivatives. The mean of a sum of many ranks is up to 1 dB above the estimate, well within its standard
+ * deviation.
  *
- * <p>Checked against: {@code SurenessTest}, numerical derivatives, and {@code PlusMinusTest}, organs drawn at random.
+ * <p>Not thread-safe: buffers are reused. Nothing here allocates.
+ *
+ * <p>Checked against: {@code LevelSensitivityTest}, numerical derivatives, and {@code StdDevsTest}, random organs.
  */
 final class LevelSensitivity {
 
-    private final Parameters unknowns;
+    private final Parameters parameters;
     private final OrganPower power;
     private final double[] toward = new double[ThirdOctaves.COUNT];
     private final double[] away = new double[ThirdOctaves.COUNT];
     private final double[] byTheRoom = new double[ThirdOctaves.COUNT];
 
-    LevelSensitivity(Parameters unknowns, OrganPower power) {
-        this.unknowns = unknowns;
+    LevelSensitivity(Parameters parameters, OrganPower power) {
+        this.parameters = parameters;
         this.power = power;
     }
 
     /**
      * Derivative of the level of the organ at a seat.
      *
-     * @param path from sound power to what is heard, by band
-     * @param heard what is heard
-     * @param gradient where it is written; zeros when the organ is silent
+     * @param path from sound power to the sound at the seat, by band
+     * @param heard the organ at the seat
+     * @param gradient receives the derivative; zeros if the organ is silent
      */
     void ofOrgan(double[] path, double[] heard, double[] gradient) {
         Arrays.fill(gradient, 0);
@@ -45,36 +46,35 @@ final class LevelSensitivity {
             for (int band = 0; band < ThirdOctaves.COUNT; band++) {
                 toward[band] = ThirdOctaves.aFactor(band) * path[band] / all;
             }
-            power.addGradient(toward, toward, unknowns, gradient);
-            gradient[unknowns.room()] = gradient[Parameters.ORGAN];
+            addOrgan(toward, toward, gradient);
         }
     }
 
-    /** Derivative of the level of the singing; zeros where nobody else sings. */
+    /** Derivative of the level of the singing; zeros if nobody else sings. */
     void ofSinging(Seats seats, PeoplePresent people, double[] voice, double[] heard, double[] gradient) {
         Arrays.fill(gradient, 0);
         double all = ThirdOctaves.aWeightedPower(heard);
         if (all > 0) {
             seats.singingByTheRoom(people, voice, byTheRoom);
-            gradient[unknowns.singers()] = 1;
-            gradient[unknowns.room()] = ThirdOctaves.aWeightedPower(byTheRoom) / all;
+            gradient[parameters.singers()] = 1;
+            gradient[parameters.room()] = ThirdOctaves.aWeightedPower(byTheRoom) / all;
         }
     }
 
     /**
-     * Derivative of the lead: organ less singing, each band with its weight.
+     * Derivative of the lead: organ minus singing.
      *
      * @param weights by band, their sum 1
-     * @param path from sound power to what is heard of the organ
-     * @param heard what is heard of it
+     * @param path from sound power to the organ as heard
+     * @param heard the organ as heard
      * @param ofSinging derivative of the singing
-     * @param gradient where it is written
+     * @param gradient receives the derivative
      */
     void ofLead(double[] weights, double[] path, double[] heard, double[] ofSinging, double[] gradient) {
         againstSinging(1, weights, path, heard, ofSinging, gradient);
     }
 
-    /** Derivative of the words: singing less organ, each band with its weight. */
+    /** Derivative of the words: singing minus organ. */
     void ofWords(double[] weights, double[] path, double[] heard, double[] ofSinging, double[] gradient) {
         againstSinging(-1, weights, path, heard, ofSinging, gradient);
     }
@@ -83,20 +83,23 @@ final class LevelSensitivity {
             int sign, double[] weights, double[] path, double[] heard, double[] ofSinging, double[] gradient) {
         Arrays.fill(gradient, 0);
         shares(sign, weights, path, heard, toward);
-        power.addGradient(toward, toward, unknowns, gradient);
-        gradient[unknowns.room()] = gradient[Parameters.ORGAN];
-        for (int place : new int[] {unknowns.singers(), unknowns.room()}) {
-            gradient[place] -= sign * ofSinging[place];
-        }
+        addOrgan(toward, toward, gradient);
+        gradient[parameters.singers()] -= sign * ofSinging[parameters.singers()];
+        gradient[parameters.room()] -= sign * ofSinging[parameters.room()];
     }
 
-    /** Derivative of a solo line: melody less accompaniment, each band with its weight. */
+    /** Derivative of a solo line: melody minus accompaniment. */
     void ofSoloLine(double[] weights, double[] path, double[] melody, double[] rest, double[] gradient) {
         Arrays.fill(gradient, 0);
         shares(1, weights, path, melody, toward);
         shares(-1, weights, path, rest, away);
-        power.addGradient(toward, away, unknowns, gradient);
-        gradient[unknowns.room()] = gradient[Parameters.ORGAN];
+        addOrgan(toward, away, gradient);
+    }
+
+    /** Adds the derivative by the organ, which is also that by the room. */
+    private void addOrgan(double[] ofMelody, double[] ofRest, double[] gradient) {
+        power.addGradient(ofMelody, ofRest, parameters, gradient);
+        gradient[parameters.room()] = gradient[Parameters.ORGAN];
     }
 
     private static void shares(int sign, double[] weights, double[] path, double[] heard, double[] shares) {

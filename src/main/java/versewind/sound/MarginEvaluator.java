@@ -1,111 +1,187 @@
 package versewind.sound;
 
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Mode;
 
 /**
- * The margin of one verse for one registration after another: what a search asks, and nothing besides. What the singers and
- * the room make is worked out once. It uses its instrument's scratch paper and belongs to the same thread.
+ * The balance of one verse: how far the wanted sound stands out from the disturbing one, as a number for a search or with
+ * its uncertainty for an estimate.
  *
- * <p>Checked against: {@code WeighingTest}, the margins of {@link OrganSound#estimate}.
+ * <p>Wanted and disturbing are, at the seat that matters: for a congregation the organ and the singing, for a choir or a
+ * soloist the singing and the organ, for a soloed melody the melody and its accompaniment. The singing and the paths through
+ * the room are prepared once for a verse.
+ *
+ * <p>Not thread-safe: it shares the buffers of the {@link OrganSound} that made it.
+ *
+ * <p>Checked against: {@code MarginEvaluatorTest}.
  */
 public final class MarginEvaluator {
 
-    /** The margin in dB of what is not heard at all. */
-    public static final double NEVER_DB = -15;
-
-    /** The margin in dB of what nothing disturbs. */
-    public static final double ALWAYS_DB = 15;
-
-    private final Mode mode;
     private final OrganPower power;
     private final Hearing hearing;
-    private final double[] toNave;
-    private final double[] toSingers;
+    private Mode mode;
+    private double[] toNave;
+    private double[] toSingers;
     private final double[] singing = new double[ThirdOctaves.COUNT];
-    private final double[] heard = new double[ThirdOctaves.COUNT];
-    private final double[] heardMost = new double[ThirdOctaves.COUNT];
-    private final double[] disturbingMost = new double[ThirdOctaves.COUNT];
-    private final double[] disturbing = new double[ThirdOctaves.COUNT];
+    private final double[] organ = new double[ThirdOctaves.COUNT];
+    private final double[] other = new double[ThirdOctaves.COUNT];
+    private final double[] mostOrgan = new double[ThirdOctaves.COUNT];
+    private final double[] mostOther = new double[ThirdOctaves.COUNT];
+    private final double[] weights = new double[ThirdOctaves.COUNT];
+    private final double[] shifted = new double[ThirdOctaves.COUNT];
 
-    MarginEvaluator(Mode mode, PeoplePresent people, Seats seats, double[] voice, OrganPower power, Hearing hearing) {
-        this.mode = mode;
+    MarginEvaluator(OrganPower power, Hearing hearing) {
         this.power = power;
         this.hearing = hearing;
+    }
+
+    /** Prepares for the verses of one mode, sung by some people at some seats. */
+    MarginEvaluator prepare(Mode accompaniment, PeoplePresent people, Seats seats, double[] voice) {
+        mode = accompaniment;
         toNave = seats.organInNave();
         toSingers = seats.organAmong(people.place());
         seats.singing(people, voice, singing);
+        return this;
     }
 
+    /** Lower and upper bound of a margin in dB. */
+    public record Bounds(double lowDb, double highDb) {}
+
     /**
-     * The margin in dB, -15 to 15, of a registration: of the lead for a congregation, of the words for a choir or a
-     * soloist, of the melody where it is soloed. -15 where nothing leads, 15 where nothing covers the words.
+     * The margin of a registration in dB, -15 to 15; -15 if nothing leads, 15 if nothing covers the words.
      *
-     * @param drawn what is drawn
+     * @param drawn the registration
      * @param hands how it is played
      */
     public double marginDb(Registration drawn, HandsAndFeet hands) {
         power.compute(drawn, hands);
-        hear(heard, disturbing);
-        return marginDb();
+        listen(organ, other);
+        return switch (mode) {
+            case CONGREGATION, MELODY_SOLOED -> power.isMelodySilent() ? Margin.COVERED_DB : marginDb();
+            case SMALL_CHOIR, SOLO_VOICE -> power.isSilent() ? Margin.CLEAR_DB : marginDb();
+        };
     }
 
     /**
-     * Between what bounds the margin of every registration lies that draws at least and at most so much, in dB.
+     * Bounds on the margin of every registration between two.
      *
-     * @param least what is drawn at least, with no box farther open
-     * @param most what is drawn at most, with the same couplers, and no box less open
-     * @param hands how it is played
+     * @param least stops that are drawn in any case, every box at its least open
+     * @param most stops that may be drawn, with the same couplers, every box at its most open
+     * @param hands how they are played
      */
-    public Interval marginDb(Registration least, Registration most, HandsAndFeet hands) {
+    public Bounds boundsDb(Registration least, Registration most, HandsAndFeet hands) {
         power.compute(least, hands);
         boolean isMelodySilent = power.isMelodySilent();
         boolean isSilent = power.isSilent();
-        hear(heard, disturbing);
+        listen(organ, other);
         power.compute(most, hands);
-        hear(heardMost, disturbingMost);
+        listen(mostOrgan, mostOther);
         return switch (mode) {
             case SMALL_CHOIR, SOLO_VOICE ->
-                new Interval(
-                        hearing.wordsDb(singing, heardMost), isSilent ? ALWAYS_DB : hearing.wordsDb(singing, heard));
+                new Bounds(
+                        hearing.wordsDb(singing, mostOrgan),
+                        isSilent ? Margin.CLEAR_DB : hearing.wordsDb(singing, organ));
             case CONGREGATION, MELODY_SOLOED -> {
                 if (power.isMelodySilent()) {
-                    yield new Interval(NEVER_DB, NEVER_DB);
+                    yield new Bounds(Margin.COVERED_DB, Margin.COVERED_DB);
                 }
-                Interval music = hearing.musicDb(heard, heardMost, disturbing, disturbingMost);
-                yield isMelodySilent ? new Interval(NEVER_DB, music.highDb()) : music;
+                Bounds music = hearing.musicDb(organ, mostOrgan, other, mostOther);
+                yield isMelodySilent ? new Bounds(Margin.COVERED_DB, music.highDb()) : music;
             }
         };
     }
 
-    /** Lets what sounds now arrive: what should be heard or covers a voice, and what disturbs a melody. */
-    private void hear(double[] organ, double[] other) {
+    /**
+     * The margin of the registration that was computed last.
+     *
+     * @param sensitivity of the same organ
+     * @param ofSinging derivative of the level of the singing by the parameters
+     * @param covariance of the parameters
+     * @param gradient receives the derivative of the margin; unchanged if the margin has no number
+     */
+    Margin margin(LevelSensitivity sensitivity, double[] ofSinging, Covariance covariance, double[] gradient) {
+        Optional<Verdict> silence = verdictOnSilence();
+        if (silence.isPresent()) {
+            return Margin.of(silence.get());
+        }
+        listen(organ, other);
+        double db = marginDb();
         switch (mode) {
             case CONGREGATION -> {
-                pass(power.all(), toSingers, organ);
-                System.arraycopy(singing, 0, other, 0, other.length);
+                hearing.weights(weights);
+                sensitivity.ofLead(weights, toSingers, organ, ofSinging, gradient);
             }
-            case SMALL_CHOIR, SOLO_VOICE -> pass(power.all(), toNave, organ);
+            case SMALL_CHOIR, SOLO_VOICE -> {
+                Hearing.importance(weights);
+                sensitivity.ofWords(weights, toNave, organ, ofSinging, gradient);
+            }
             case MELODY_SOLOED -> {
-                pass(power.melody(), toNave, organ);
-                pass(power.rest(), toNave, other);
+                hearing.weights(weights);
+                sensitivity.ofSoloLine(weights, toNave, organ, other, gradient);
             }
         }
+        return Margin.of(mode, db, bands(covariance.sdDb(gradient)));
     }
 
-    /** The margin of what arrived. */
-    private double marginDb() {
+    private Optional<Verdict> verdictOnSilence() {
+        if (!power.isMelodySilent()) {
+            return Optional.empty();
+        }
         return switch (mode) {
-            case CONGREGATION, MELODY_SOLOED -> power.isMelodySilent() ? NEVER_DB : hearing.musicDb(heard, disturbing);
-            case SMALL_CHOIR, SOLO_VOICE -> power.isSilent() ? ALWAYS_DB : hearing.wordsDb(singing, heard);
+            case CONGREGATION -> Optional.of(power.isSilent() ? Verdict.LOST : Verdict.NO_TUNE);
+            case SMALL_CHOIR, SOLO_VOICE -> power.isSilent() ? Optional.of(Verdict.CLEAR) : Optional.empty();
+            case MELODY_SOLOED -> Optional.of(Verdict.BURIED);
         };
     }
 
-    private static void pass(double[] from, double[] path, double[] to) {
+    /**
+     * The bands of a margin. It grows with the level of the wanted sound above the disturbing one, which is normally
+     * distributed, so the edges of one lie at the edges of the other.
+     */
+    private Margin.Bands bands(double sdDb) {
+        DoubleUnaryOperator marginDb =
+                switch (mode) {
+                    case CONGREGATION, MELODY_SOLOED -> moreDb -> hearing.musicDb(shifted(organ, moreDb), other);
+                    case SMALL_CHOIR, SOLO_VOICE -> moreDb -> hearing.wordsDb(singing, shifted(organ, -moreDb));
+                };
+        double lowDb = marginDb.applyAsDouble(-sdDb);
+        double highDb = marginDb.applyAsDouble(sdDb);
+        double lowestDb = marginDb.applyAsDouble(-NormalDistribution.SDS_OF_95_PERCENT * sdDb);
+        double highestDb = marginDb.applyAsDouble(NormalDistribution.SDS_OF_95_PERCENT * sdDb);
+        return new Margin.Bands(lowestDb, lowDb, highDb, highestDb);
+    }
+
+    private double[] shifted(double[] heard, double moreDb) {
+        double factor = ThirdOctaves.dbToPower(moreDb);
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-            to[band] = from[band] * path[band];
+            shifted[band] = heard[band] * factor;
         }
+        return shifted;
+    }
+
+    /** Brings the organ, or the melody and its accompaniment, to the seat; beside a congregation the other is its singing. */
+    private void listen(double[] organHeard, double[] otherHeard) {
+        switch (mode) {
+            case CONGREGATION -> {
+                Seats.multiply(power.all(), toSingers, organHeard);
+                System.arraycopy(singing, 0, otherHeard, 0, otherHeard.length);
+            }
+            case SMALL_CHOIR, SOLO_VOICE -> Seats.multiply(power.all(), toNave, organHeard);
+            case MELODY_SOLOED -> {
+                Seats.multiply(power.melody(), toNave, organHeard);
+                Seats.multiply(power.rest(), toNave, otherHeard);
+            }
+        }
+    }
+
+    private double marginDb() {
+        return switch (mode) {
+            case CONGREGATION, MELODY_SOLOED -> hearing.musicDb(organ, other);
+            case SMALL_CHOIR, SOLO_VOICE -> hearing.wordsDb(singing, organ);
+        };
     }
 }

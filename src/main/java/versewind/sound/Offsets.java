@@ -1,13 +1,18 @@
 package versewind.sound;
 
 /**
- * What a calibration found of the singers and of the room, which no trim of the organ can hold.
+ * Corrections to the singers and the room, which no trim of the organ can express.
  *
- * @param singersDb how much louder these people sing than is estimated, in dB
- * @param roomDb how much higher the reverberant level of this room is than is estimated, in dB
+ * @param singersDb level of the singers above the estimate, in dB
+ * @param roomDb reverberant level of the room above the estimate, in dB
  */
 public record Offsets(double singersDb, double roomDb) {
 
-    /** As estimated. */
+    /** No corrections. */
     public static final Offsets NONE = new Offsets(0, 0);
+
+    /** Both corrections together. */
+    public Offsets plus(Offsets others) {
+        return new Offsets(singersDb + others.singersDb, roomDb + others.roomDb);
+    }
 }

@@ -17,7 +17,7 @@ import versewind.plan.HandsAndFeet;
  */
 final class OrganPower {
 
-    private final Routing routing;
+    private final KeyRouting routing;
     private final Pipework pipework;
     private final List<Optional<Shutters>> shutters;
 
@@ -36,7 +36,7 @@ final class OrganPower {
 
     private OrganPower(Instrument organ, Pipework pipework) {
         this.pipework = pipework;
-        routing = new Routing(organ);
+        routing = new KeyRouting(organ);
         shutters = organ.divisions().stream()
                 .map(division -> division.box().map(Shutters::new))
                 .toList();

@@ -8,26 +8,27 @@ import versewind.organ.Stop;
 import versewind.organ.Trims;
 
 /**
- * What nobody knows of an organ in its room before it was heard: how many dB each of these is off its estimate, and how
- * far off it may well be.
+ * The unknown parameters of an organ in its room, each an error of the estimate in dB, and their prior distribution.
  *
- * <p>One offset of the whole organ, one trim a rank, one a swell box, one of the singers, one of the room. They are taken
- * as independent and normal, with mean 0 and these standard deviations in dB: organ 6, rank 3, box 4, singers 4, room 1
- * where its reverberation was measured and 2 where it follows from surfaces.
+ * <p>One offset of the whole organ, one trim for each rank and each swell box, one offset of the singers and one of the
+ * room. The prior is independent and normal with mean 0 and these standard deviations in dB: organ 6, rank 3, box 4,
+ * singers 4, room 1 with measured reverberation times, 2 if they are calculated from surfaces.
  *
- * <p>Source: estimates, but for the room: 1 to 2.3 dB from surfaces (Carvalho, 41 churches, 1995).
+ * <p>Source: estimates, except for the room: 1 to 2.3 dB from surfaces (Carvalho, 41 churches, 1995).
+ *
+ * <p>Checked against: {@code LevelSensitivityTest}.
  */
-final class Parameters {
+public final class Parameters {
 
-    /** Place of the whole organ. */
+    /** Index of the whole organ. */
     static final int ORGAN = 0;
 
-    static final double ORGAN_SD_DB = 6;
-    static final double RANK_SD_DB = 3;
-    static final double BOX_SD_DB = 4;
-    static final double SINGERS_SD_DB = 4;
-    static final double MEASURED_ROOM_SD_DB = 1;
-    static final double RECKONED_ROOM_SD_DB = 2;
+    private static final double ORGAN_SD_DB = 6;
+    private static final double RANK_SD_DB = 3;
+    private static final double BOX_SD_DB = 4;
+    private static final double SINGERS_SD_DB = 4;
+    private static final double MEASURED_ROOM_SD_DB = 1;
+    private static final double CALCULATED_ROOM_SD_DB = 2;
 
     private static final int FIRST_RANK = 1;
 
@@ -35,74 +36,76 @@ final class Parameters {
     private final int divisions;
     private final double roomSdDb;
 
-    Parameters(Instrument organ) {
+    /** The parameters of an instrument. */
+    public Parameters(Instrument organ) {
         stops = organ.stops().size();
         divisions = organ.divisions().size();
-        roomSdDb =
-                organ.room().reverberation() instanceof Room.MeasuredTimes ? MEASURED_ROOM_SD_DB : RECKONED_ROOM_SD_DB;
+        roomSdDb = organ.room().reverberation() instanceof Room.MeasuredTimes
+                ? MEASURED_ROOM_SD_DB
+                : CALCULATED_ROOM_SD_DB;
     }
 
-    /** How many places there are. */
-    int count() {
+    /** Number of parameters. */
+    public int count() {
         return room() + 1;
     }
 
-    /** Place of a rank, by the index of its stop. */
+    /** Index of a rank, by its stop. */
     int rank(int stop) {
         return FIRST_RANK + stop;
     }
 
-    /** Place of the swell box of a division. */
+    /** Index of the swell box of a division. */
     int box(int division) {
         return FIRST_RANK + stops + division;
     }
 
-    /** Place of the singers. */
+    /** Index of the singers. */
     int singers() {
         return FIRST_RANK + stops + divisions;
     }
 
-    /** Place of the room. */
+    /** Index of the room. */
     int room() {
         return singers() + 1;
     }
 
-    /** Standard deviation in dB of what stands at a place. */
-    double sdDb(int place) {
-        if (place == ORGAN) {
+    /** Prior standard deviation of a parameter in dB. */
+    public double sdDb(int index) {
+        if (index == ORGAN) {
             return ORGAN_SD_DB;
         }
-        if (place < box(0)) {
+        if (index < box(0)) {
             return RANK_SD_DB;
         }
-        if (place < singers()) {
+        if (index < singers()) {
             return BOX_SD_DB;
         }
-        return place == singers() ? SINGERS_SD_DB : roomSdDb;
+        return index == singers() ? SINGERS_SD_DB : roomSdDb;
     }
 
     /**
-     * Trims that are off by what is found; none farther than 20 dB.
+     * Trims corrected by parameter values, each cut at 20 dB either way.
      *
-     * @param before the trims of the organ
-     * @param foundDb by place, in dB
+     * @param before trims of the organ
+     * @param valuesDb one value a parameter, in dB
      */
-    Trims trims(Trims before, double[] foundDb) {
+    public Trims trims(Trims before, double[] valuesDb) {
         List<Double> stopsDb = IntStream.range(0, stops)
-                .mapToObj(stop -> cut(before.stopsDb().get(stop) + foundDb[rank(stop)]))
+                .mapToObj(stop -> cut(before.stopsDb().get(stop) + valuesDb[rank(stop)]))
                 .toList();
         List<Double> boxesDb = IntStream.range(0, divisions)
-                .mapToObj(division -> cut(before.boxesDb().get(division) + foundDb[box(division)]))
+                .mapToObj(division -> cut(before.boxesDb().get(division) + valuesDb[box(division)]))
                 .toList();
-        return new Trims(cut(before.organDb() + foundDb[ORGAN]), stopsDb, boxesDb);
+        return new Trims(cut(before.organDb() + valuesDb[ORGAN]), stopsDb, boxesDb);
     }
 
     private static double cut(double trimDb) {
         return Math.max(-Stop.WIDEST_TRIM_DB, Math.min(Stop.WIDEST_TRIM_DB, trimDb));
     }
 
-    /** What is found of singers and room. */
-    Offsets offsets(double[] foundDb) {
-        return new Offsets(foundDb[singers()], foundDb[room()]);
+    /** The values of singers and room among the parameter values, in dB. */
+    public Offsets offsets(double[] valuesDb) {
+        return new Offsets(valuesDb[singers()], valuesDb[room()]);
     }
 }

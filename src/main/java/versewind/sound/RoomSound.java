@@ -103,21 +103,9 @@ final class RoomSound {
         return Reverberation.sabineS(room.volumeM3(), absorptionM2(band, people));
     }
 
-    /** What reaches the seats with a number of people in the room. */
+    /** The seats with a number of people in the room. */
     Seats seats(int people) {
-        double[] reverberant = new double[ThirdOctaves.COUNT];
-        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-            reverberant[band] = DiffuseField.reverberantPerM2(absorptionM2(band, people));
-        }
-        Room.Distances distances = room.distances();
-        return new Seats(
-                heardAt(distances.naveM(), people),
-                heardAt(distances.choirM(), people),
-                heardAt(distances.choirToNaveM(), people),
-                heardAt(distances.farM(), people),
-                heardAt(distances.consoleM(), people),
-                reverberant,
-                distances);
+        return new Seats(this, room.distances(), people);
     }
 
     /** Mean-square pressure re (20 uPa)^2 at a distance, for a sound power of 1 pW, by band. */

@@ -1,62 +1,67 @@
 package versewind.sound;
 
+import versewind.acoustics.DiffuseField;
 import versewind.acoustics.Reverberation;
 import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Room;
 
 /**
- * What reaches the seats of a room with a number of people in it: mean-square pressure re (20 uPa)^2 for a sound power of
- * 1 pW, by band.
+ * The paths from organ and singers to the seats of a room with a number of people in it: mean-square pressure re (20 uPa)^2
+ * for a sound power of 1 pW, by band. The arrays it gives are shared and not to be written to.
+ *
+ * <p>Checked against: {@code RoomSoundTest}, {@code SingersTest}.
  */
 final class Seats {
 
+    private final Room.Distances distances;
     private final double[] organInNave;
     private final double[] organAtChoir;
     private final double[] choirInNave;
     private final double[] organFar;
     private final double[] organAtConsole;
-    private final double[] reverberant;
-    private final Room.Distances distances;
+    private final double[] reverberant = new double[ThirdOctaves.COUNT];
 
-    /**
-     * The seats.
-     *
-     * @param organInNave from the organ to the seat in the middle of the nave
-     * @param organAtChoir from the organ to the place of a choir or a soloist
-     * @param choirInNave from a choir or a soloist to the seat in the nave
-     * @param organFar from the organ to the singers who are farthest from it
-     * @param organAtConsole from the organ to the organist
-     * @param reverberant 4/A, the diffuse field
-     * @param distances of the room
-     */
-    Seats(
-            double[] organInNave,
-            double[] organAtChoir,
-            double[] choirInNave,
-            double[] organFar,
-            double[] organAtConsole,
-            double[] reverberant,
-            Room.Distances distances) {
-        this.organInNave = organInNave;
-        this.organAtChoir = organAtChoir;
-        this.choirInNave = choirInNave;
-        this.organFar = organFar;
-        this.organAtConsole = organAtConsole;
-        this.reverberant = reverberant;
+    Seats(RoomSound room, Room.Distances distances, int people) {
         this.distances = distances;
+        organInNave = room.heardAt(distances.naveM(), people);
+        organAtChoir = room.heardAt(distances.choirM(), people);
+        choirInNave = room.heardAt(distances.choirToNaveM(), people);
+        organFar = room.heardAt(distances.farM(), people);
+        organAtConsole = room.heardAt(distances.consoleM(), people);
+        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
+            reverberant[band] = DiffuseField.reverberantPerM2(room.absorptionM2(band, people));
+        }
     }
 
-    /** What a source of sound power re 1 pW sounds like in the nave, written into a spectrum. */
-    void organInNave(double[] organ, double[] heard) {
-        multiply(organ, organInNave, heard);
+    /** From the organ to the middle of the nave. */
+    double[] organInNave() {
+        return organInNave;
     }
 
-    /** What the organ sounds like among the singers. */
-    void organAmong(PeoplePresent.Place place, double[] organ, double[] heard) {
-        multiply(organ, organAmong(place), heard);
+    /** From the organ to a seat. */
+    double[] organAt(Seat seat) {
+        return switch (seat) {
+            case NAVE -> organInNave;
+            case FAR -> organFar;
+            case CHOIR -> organAtChoir;
+            case CONSOLE -> organAtConsole;
+        };
     }
 
-    /** What singers sound like: a congregation to one of them, a choir or a soloist to the nave. */
+    /** From the organ to the singers. */
+    double[] organAmong(PeoplePresent.Place place) {
+        return switch (place) {
+            case IN_THE_NAVE -> organInNave;
+            case AT_THE_CHOIR -> organAtChoir;
+        };
+    }
+
+    /** The diffuse field, 4/A in 1/m2. */
+    double[] reverberant() {
+        return reverberant;
+    }
+
+    /** The singing as heard: a congregation by one of its members, a choir or a soloist in the nave. */
     void singing(PeoplePresent people, double[] voice, double[] heard) {
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             heard[band] = voice[band]
@@ -67,30 +72,7 @@ final class Seats {
         }
     }
 
-    /** From sound power to what is heard of the organ in the nave. */
-    double[] organInNave() {
-        return organInNave;
-    }
-
-    /** From sound power to what is heard of the organ at a seat. */
-    double[] organAt(Seat seat) {
-        return switch (seat) {
-            case NAVE -> organInNave;
-            case FAR -> organFar;
-            case CHOIR -> organAtChoir;
-            case CONSOLE -> organAtConsole;
-        };
-    }
-
-    /** From sound power to what is heard of the organ among the singers. */
-    double[] organAmong(PeoplePresent.Place place) {
-        return switch (place) {
-            case IN_THE_NAVE -> organInNave;
-            case AT_THE_CHOIR -> organAtChoir;
-        };
-    }
-
-    /** What of the singing comes by way of the room: of a congregation the diffuse field, of a choir all of it. */
+    /** The part of the singing that comes by way of the room: of a congregation the diffuse field, of a choir all. */
     void singingByTheRoom(PeoplePresent people, double[] voice, double[] heard) {
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             heard[band] = voice[band]
@@ -101,7 +83,7 @@ final class Seats {
         }
     }
 
-    /** Time in ms that sound needs from the organ to the farthest of the singers. */
+    /** Time that sound takes from the organ to the farthest singers, in ms. */
     double lagMs(PeoplePresent.Place place) {
         double distanceM =
                 switch (place) {
@@ -111,9 +93,10 @@ final class Seats {
         return 1000 * distanceM / Reverberation.SPEED_OF_SOUND_M_S;
     }
 
-    private static void multiply(double[] power, double[] share, double[] product) {
+    /** Multiplies two spectra band by band into a third. */
+    static void multiply(double[] power, double[] path, double[] heard) {
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-            product[band] = power[band] * share[band];
+            heard[band] = power[band] * path[band];
         }
     }
 }

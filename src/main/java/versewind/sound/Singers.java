@@ -3,6 +3,7 @@ package versewind.sound;
 import java.util.List;
 import versewind.acoustics.TableResource;
 import versewind.acoustics.ThirdOctaves;
+import versewind.plan.Mode;
 import versewind.plan.Singing;
 
 /**
@@ -39,16 +40,20 @@ final class Singers {
     private static final double THIRD_OF_OCTAVE_DB = ThirdOctaves.powerToDb(3);
     private static final int FIRST_OCTAVE = 2;
 
-    private Singers() {}
+    private final double[][] voices = new double[Singing.values().length][];
+    private final double[][] soloists = new double[Singing.values().length][];
 
-    /** Sound power of one voice of a congregation or choir, re 1 pW, by band. */
-    static double[] voice(Singing singing) {
-        return voice(effort(singing), 0);
+    /** Singers who are louder than estimated by so many dB. */
+    Singers(double moreDb) {
+        for (Singing strength : Singing.values()) {
+            voices[strength.ordinal()] = voice(effort(strength), moreDb);
+            soloists[strength.ordinal()] = voice(effort(strength) + TRAINED_EFFORT, TRAINED_DB + moreDb);
+        }
     }
 
-    /** Sound power of a trained soloist, re 1 pW, by band. */
-    static double[] soloist(Singing singing) {
-        return voice(effort(singing) + TRAINED_EFFORT, TRAINED_DB);
+    /** Sound power of one voice re 1 pW, by band: of a trained soloist in that mode, else of anybody. Not to be changed. */
+    double[] voice(Mode mode, Singing strength) {
+        return (mode == Mode.SOLO_VOICE ? soloists : voices)[strength.ordinal()];
     }
 
     /** Effort in the standard's steps: 0 normal, 1 raised, 2 loud, 3 shout. */

@@ -1,96 +1,95 @@
 package versewind.sound;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import versewind.plan.Mode;
 
 /**
- * Where one verdict ends and the next begins, in dB of margin. All thresholds of the program stand here, and all are
- * estimates.
+ * The edges between verdicts, in dB of margin: the only place where a margin becomes a verdict.
  *
- * <p>With them the registrations that organists use come out as organists judge them (common practice, no source). The
- * band of "only just" is never narrower than 3 dB, for the model knows no finer difference. Those of a soloist's words
- * lie at an index of 0.45 and 0.6, where ANSI S3.5-1997 (informative) has 0.45 as the end of poor and 0.75 as the
- * beginning of good communication: words that are sung are mostly known. A choir is carried closer than a soloist.
+ * <p>All are estimates, set so that well-known registrations get the verdict that organists give them (common practice, no
+ * source). "Only just" is at least 3 dB wide, since the model resolves no finer difference. Those of a soloist's words lie
+ * at an index of 0.45 and 0.6; ANSI S3.5-1997 (informative) ends poor communication at 0.45 and begins good communication at
+ * 0.75, but most sung words are known. A choir is covered later than a soloist.
  *
  * <p>Checked against: {@code KnownSituationsTest}.
  */
-public final class Thresholds {
+public enum Thresholds {
+    LEAD(Verdict.LOST, -5, Verdict.LEAD_ONLY_JUST, -1.5, Verdict.LEADS, OptionalDouble.of(9)),
+    CHOIR_WORDS(Verdict.COVERED, -5, Verdict.VOICE_ONLY_JUST, -1, Verdict.CLEAR, OptionalDouble.empty()),
+    SOLOIST_WORDS(Verdict.COVERED, -1.5, Verdict.VOICE_ONLY_JUST, 3, Verdict.CLEAR, OptionalDouble.empty()),
+    SOLO_LINE(Verdict.BURIED, -2, Verdict.SOLO_LINE_ONLY_JUST, 2, Verdict.STANDS_OUT, OptionalDouble.empty());
 
-    /** Margin of the lead from which the singers only just hear it. */
-    public static final double LEAD_HELD_DB = -5;
+    private final Verdict failed;
+    private final double onlyJustDb;
+    private final Verdict onlyJust;
+    private final double goodDb;
+    private final Verdict good;
+    private final OptionalDouble tooStrongDb;
 
-    /** Margin of the lead from which the organ leads. */
-    public static final double LEAD_DB = -1.5;
-
-    /** Margin of the lead from which the organ is too strong. */
-    public static final double LEAD_TOO_STRONG_DB = 9;
-
-    /** Margin of a choir's words from which they only just come through. */
-    public static final double CHOIR_HEARD_DB = -5;
-
-    /** Margin of a choir's words from which they are clear. */
-    public static final double CHOIR_CLEAR_DB = -1;
-
-    /** Margin of a soloist's words from which they only just come through. */
-    public static final double SOLOIST_HEARD_DB = -1.5;
-
-    /** Margin of a soloist's words from which they are clear. */
-    public static final double SOLOIST_CLEAR_DB = 3;
-
-    /** Margin of a soloed melody from which it can be followed. */
-    public static final double SOLO_LINE_HEARD_DB = -2;
-
-    /** Margin of a soloed melody from which it stands out. */
-    public static final double SOLO_LINE_STANDS_OUT_DB = 2;
-
-    private Thresholds() {}
-
-    /** Margin from which the words of a choir or a soloist are clear. */
-    static double clearDb(Mode mode) {
-        return mode == Mode.SMALL_CHOIR ? CHOIR_CLEAR_DB : SOLOIST_CLEAR_DB;
+    Thresholds(
+            Verdict failed,
+            double onlyJustDb,
+            Verdict onlyJust,
+            double goodDb,
+            Verdict good,
+            OptionalDouble tooStrongDb) {
+        this.failed = failed;
+        this.onlyJustDb = onlyJustDb;
+        this.onlyJust = onlyJust;
+        this.goodDb = goodDb;
+        this.good = good;
+        this.tooStrongDb = tooStrongDb;
     }
 
-    /** The verdict on a margin in dB in an accompaniment mode. */
-    public static Verdict verdict(Mode mode, double marginDb) {
+    /** The thresholds of an accompaniment mode. */
+    public static Thresholds of(Mode mode) {
         return switch (mode) {
-            case CONGREGATION -> lead(marginDb);
-            case SMALL_CHOIR -> words(marginDb, CHOIR_HEARD_DB, CHOIR_CLEAR_DB);
-            case SOLO_VOICE -> words(marginDb, SOLOIST_HEARD_DB, SOLOIST_CLEAR_DB);
-            case MELODY_SOLOED -> soloLine(marginDb);
+            case CONGREGATION -> LEAD;
+            case SMALL_CHOIR -> CHOIR_WORDS;
+            case SOLO_VOICE -> SOLOIST_WORDS;
+            case MELODY_SOLOED -> SOLO_LINE;
         };
     }
 
-    /** Every verdict that margins from low to high in dB have, in their order. */
-    static List<Verdict> reached(Mode mode, double lowDb, double highDb) {
-        Verdict first = verdict(mode, lowDb);
-        Verdict last = verdict(mode, highDb);
+    /** The question that these thresholds answer. */
+    public Margin.Kind kind() {
+        return good.kind();
+    }
+
+    /** Margin in dB from which the verdict is "only just". */
+    public double onlyJustDb() {
+        return onlyJustDb;
+    }
+
+    /** Margin in dB from which the organ leads, the words are clear, or the melody stands out. */
+    public double goodDb() {
+        return goodDb;
+    }
+
+    /** Margin in dB from which the organ is too strong; empty if it cannot be. */
+    public OptionalDouble tooStrongDb() {
+        return tooStrongDb;
+    }
+
+    /** The verdict on a margin in dB. */
+    public Verdict verdict(double marginDb) {
+        if (marginDb < onlyJustDb) {
+            return failed;
+        }
+        if (marginDb < goodDb) {
+            return onlyJust;
+        }
+        return marginDb < tooStrongDb.orElse(Double.POSITIVE_INFINITY) ? good : Verdict.TOO_STRONG;
+    }
+
+    /** Every verdict on margins between two in dB, in order. */
+    List<Verdict> verdicts(double lowDb, double highDb) {
+        Verdict first = verdict(lowDb);
+        Verdict last = verdict(highDb);
         return Stream.of(Verdict.values())
                 .filter(each -> each.compareTo(first) >= 0 && each.compareTo(last) <= 0)
                 .toList();
-    }
-
-    private static Verdict lead(double marginDb) {
-        if (marginDb < LEAD_HELD_DB) {
-            return Verdict.LOST;
-        }
-        if (marginDb < LEAD_DB) {
-            return Verdict.LEAD_ONLY_JUST;
-        }
-        return marginDb < LEAD_TOO_STRONG_DB ? Verdict.LEADS : Verdict.TOO_STRONG;
-    }
-
-    private static Verdict words(double marginDb, double heardDb, double clearDb) {
-        if (marginDb < heardDb) {
-            return Verdict.COVERED;
-        }
-        return marginDb < clearDb ? Verdict.VOICE_ONLY_JUST : Verdict.CLEAR;
-    }
-
-    private static Verdict soloLine(double marginDb) {
-        if (marginDb < SOLO_LINE_HEARD_DB) {
-            return Verdict.BURIED;
-        }
-        return marginDb < SOLO_LINE_STANDS_OUT_DB ? Verdict.SOLO_LINE_ONLY_JUST : Verdict.STANDS_OUT;
     }
 }

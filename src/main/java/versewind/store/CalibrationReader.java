@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import versewind.calibration.Calibration;
+import versewind.calibration.MeterReading;
 import versewind.organ.Division;
 import versewind.organ.Instrument;
 import versewind.organ.Quoted;
@@ -13,8 +15,6 @@ import versewind.organ.Stop;
 import versewind.organ.StopName;
 import versewind.organ.Trims;
 import versewind.plan.Singing;
-import versewind.sound.Calibration;
-import versewind.sound.MeterReading;
 import versewind.sound.Offsets;
 import versewind.sound.Seat;
 

@@ -1,9 +1,9 @@
 package versewind.store;
 
+import versewind.calibration.Calibration;
+import versewind.calibration.MeterReading;
 import versewind.organ.Instrument;
 import versewind.organ.Trims;
-import versewind.sound.Calibration;
-import versewind.sound.MeterReading;
 
 /** Writes what an instrument's trims rest on. */
 final class CalibrationWriter {

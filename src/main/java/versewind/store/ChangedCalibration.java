@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import versewind.calibration.Calibration;
+import versewind.calibration.MeterReading;
 import versewind.organ.BoxPosition;
 import versewind.organ.FormerNames;
 import versewind.organ.IndexSet;
@@ -15,8 +17,6 @@ import versewind.organ.Stop;
 import versewind.organ.StopName;
 import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
-import versewind.sound.Calibration;
-import versewind.sound.MeterReading;
 import versewind.sound.OrganSound;
 
 /**
@@ -54,7 +54,7 @@ final class ChangedCalibration {
         }
         OrganSound sound = known.soundBeforeReadings();
         return known.fittedTo(moved.readings().stream()
-                .filter(reading -> sound.expectedDba(reading).isPresent())
+                .filter(reading -> reading.expectedDba(sound).isPresent())
                 .toList());
     }
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import versewind.calibration.Calibration;
 import versewind.organ.Action;
 import versewind.organ.Coupler;
 import versewind.organ.Division;
@@ -18,7 +19,6 @@ import versewind.organ.Quoted;
 import versewind.organ.Room;
 import versewind.organ.Stop;
 import versewind.organ.Tremulant;
-import versewind.sound.Calibration;
 
 /** Reads an instrument's file. */
 final class InstrumentReader {

@@ -1,12 +1,13 @@
 package versewind.store;
 
 import java.util.List;
+import versewind.calibration.CalibratedOrgan;
+import versewind.calibration.Calibration;
+import versewind.calibration.Fit;
+import versewind.calibration.MeterReading;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.organ.Trims;
-import versewind.sound.Calibration;
-import versewind.sound.Fit;
-import versewind.sound.MeterReading;
 import versewind.sound.OrganSound;
 
 /**
@@ -38,13 +39,18 @@ public record KnownOrgan(Instrument instrument, Calibration calibration, FormerN
         return new KnownOrgan(fit.instrument(), fit.calibration(), former);
     }
 
+    /** Opened for estimates, together with its calibration. */
+    public CalibratedOrgan calibrated() {
+        return new CalibratedOrgan(sound(), calibration);
+    }
+
     /**
-     * Opens it for listening.
+     * Opens it for estimates.
      *
      * @throws IllegalArgumentException with a sentence, if its room names a material that the table of absorption does
      *     not have
      */
     public OrganSound sound() {
-        return OrganSound.open(instrument, calibration);
+        return calibration.soundOf(instrument);
     }
 }

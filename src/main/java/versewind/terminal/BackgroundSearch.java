@@ -4,6 +4,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import versewind.calibration.FeedbackUpdate;
 import versewind.proposal.RegistrationProposer;
 import versewind.proposal.SearchProgress;
 import versewind.proposal.ServiceProposal;
@@ -43,7 +44,9 @@ final class BackgroundSearch implements AutoCloseable {
     private ServiceProposal found(OpenPlan open, Effect.Propose wanted) {
         // a sound belongs to one thread: this is another than the editor's
         OrganSound own = open.organ().sound();
-        OrganSound sound = wanted.heeded().map(own::heeding).orElse(own);
+        OrganSound sound = wanted.heard()
+                .map(plan -> FeedbackUpdate.withFeedback(own, plan))
+                .orElse(own);
         RegistrationProposer registrant = RegistrationProposer.of(sound);
         return wanted.hymn().isPresent()
                 ? registrant.forHymn(wanted.plan(), wanted.hymn().getAsInt(), watcher())

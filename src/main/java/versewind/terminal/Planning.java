@@ -4,15 +4,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import versewind.calibration.CalibratedOrgan;
+import versewind.calibration.Fit;
+import versewind.calibration.MeterReading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
 import versewind.screen.Effect;
 import versewind.screen.Event;
 import versewind.sheet.SheetHtml;
-import versewind.sound.Fit;
-import versewind.sound.MeterReading;
-import versewind.sound.OrganSound;
 import versewind.store.Autosave;
 import versewind.store.BadFile;
 import versewind.store.KnownOrgan;
@@ -43,9 +43,9 @@ final class Planning {
 
     /** A plan that has been read becomes the one that is worked on. */
     List<Event> opened(OpenPlan file) {
-        OrganSound sound;
+        CalibratedOrgan organ;
         try {
-            sound = file.organ().sound();
+            organ = file.organ().calibrated();
         } catch (IllegalArgumentException unknownMaterial) {
             return List.of(new Event.Failed(
                     file.instrument().name() + " cannot be estimated: " + unknownMaterial.getMessage()));
@@ -54,7 +54,7 @@ final class Planning {
         Optional<Plan> draft = file.draft()
                 .flatMap(each -> each instanceof Autosave.Kept kept ? Optional.of(kept.plan()) : Optional.empty());
         List<Event> inputs = new ArrayList<>();
-        inputs.add(new Event.PlanOpened(id(file.path()), file.plan(), file.instrument(), sound, draft));
+        inputs.add(new Event.PlanOpened(id(file.path()), file.plan(), file.instrument(), organ, draft));
         file.draft().ifPresent(each -> {
             if (each instanceof Autosave.Unreadable unreadable) {
                 inputs.add(new Event.Failed("Unsaved work was kept, but cannot be read: "
@@ -188,7 +188,7 @@ final class Planning {
         }
         open = Optional.of(plan.with(fitted.organ()));
         return List.of(new Event.Recalibrated(
-                fitted.organ().sound(), Fit.outliers(fitted.organ().soundBeforeReadings(), readings)));
+                fitted.organ().calibrated(), Fit.outliers(fitted.organ().soundBeforeReadings(), readings)));
     }
 
     private static String id(Path path) {

@@ -62,9 +62,10 @@ class TargetBandTest {
                 TargetBand band = TargetBand.of(verse.mode(), now).orElseThrow();
                 double toLow = band.lowDba().orElseThrow() - now.organDba().orElseThrow();
                 Estimate then = estimate(louder(open.instrument(), toLow), verse, people);
-                assertThat(then.margin().db().orElseThrow()).isCloseTo(Thresholds.LEAD_DB, within(1.5));
+                assertThat(then.margin().db().orElseThrow()).isCloseTo(Thresholds.LEAD.goodDb(), within(1.5));
                 assertThat(band.highDba() - band.lowDba().orElseThrow())
-                        .isCloseTo(Thresholds.LEAD_TOO_STRONG_DB - Thresholds.LEAD_DB, within(1e-9));
+                        .isCloseTo(
+                                Thresholds.LEAD.tooStrongDb().orElseThrow() - Thresholds.LEAD.goodDb(), within(1e-9));
                 checked++;
             }
         }
@@ -84,7 +85,7 @@ class TargetBandTest {
         TargetBand band = TargetBand.of(Mode.SOLO_VOICE, estimate).orElseThrow();
         assertThat(band.lowDba()).isEmpty();
         assertThat(band.highDba() - estimate.organDba().orElseThrow())
-                .isCloseTo(estimate.margin().db().orElseThrow() - Thresholds.SOLOIST_CLEAR_DB, within(1e-9));
+                .isCloseTo(estimate.margin().db().orElseThrow() - Thresholds.SOLOIST_WORDS.goodDb(), within(1e-9));
     }
 
     @Test

@@ -137,7 +137,7 @@ final class Clerk {
     }
 
     private static Event opened(String id, Plan plan, Instrument instrument) {
-        return new Event.PlanOpened(id, plan, instrument, Desk.sound(instrument), Optional.empty());
+        return new Event.PlanOpened(id, plan, instrument, Desk.organ(instrument), Optional.empty());
     }
 
     /** The plan that was written last. */

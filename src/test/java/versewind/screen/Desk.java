@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import versewind.calibration.CalibratedOrgan;
+import versewind.calibration.Calibration;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -58,7 +60,7 @@ final class Desk {
 
     static Desk with(Plan plan, Instrument instrument, State empty, Optional<Plan> draft) {
         Desk desk = new Desk(empty);
-        desk.answer(new Event.PlanOpened("a-plan", plan, instrument, sound(instrument), draft));
+        desk.answer(new Event.PlanOpened("a-plan", plan, instrument, organ(instrument), draft));
         return desk;
     }
 
@@ -107,6 +109,10 @@ final class Desk {
                 throw new IllegalStateException(bad);
             }
         });
+    }
+
+    static CalibratedOrgan organ(Instrument instrument) {
+        return new CalibratedOrgan(sound(instrument), Calibration.NONE);
     }
 
     static OrganSound sound(Instrument instrument) {

@@ -264,7 +264,7 @@ class FormsTest {
                         "wedding",
                         wedding.plan(),
                         wedding.instrument(),
-                        Desk.sound(wedding.instrument()),
+                        Desk.organ(wedding.instrument()),
                         Optional.empty()));
         assertThat(desk.state().top()).isEqualTo(new Panel.None());
     }

@@ -67,7 +67,7 @@ class KeystrokesTest {
                     "new",
                     plan,
                     Desk.instrument("st-tethwin"),
-                    Desk.sound(Desk.instrument("st-tethwin")),
+                    Desk.organ(Desk.instrument("st-tethwin")),
                     Optional.empty()));
         }
         if (effect instanceof Effect.Propose propose) {

@@ -7,8 +7,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import versewind.Golden;
-import versewind.sound.Fit;
-import versewind.sound.MeterReading;
+import versewind.calibration.CalibratedOrgan;
+import versewind.calibration.Calibration;
+import versewind.calibration.Fit;
+import versewind.calibration.MeterReading;
 import versewind.sound.OrganSound;
 import versewind.sound.Seat;
 
@@ -29,11 +31,12 @@ class MeterCommandsTest {
     private Desk fitted() {
         List<MeterReading> readings = wanted();
         if (readings.isEmpty()) {
-            return desk.answer(new Event.Recalibrated(before, List.of()));
+            return desk.answer(new Event.Recalibrated(new CalibratedOrgan(before, Calibration.NONE), List.of()));
         }
         Fit fit = Fit.of(before, readings);
         return desk.answer(new Event.Recalibrated(
-                OrganSound.open(fit.instrument(), fit.calibration()), Fit.outliers(before, readings)));
+                new CalibratedOrgan(fit.calibration().soundOf(fit.instrument()), fit.calibration()),
+                Fit.outliers(before, readings)));
     }
 
     @Test
@@ -86,7 +89,7 @@ class MeterCommandsTest {
         fitted();
         desk.press("M", "x");
         fitted();
-        assertThat(desk.work().sound().calibration().isNone()).isTrue();
+        assertThat(desk.work().organ().calibration().isNone()).isTrue();
         desk.press("x");
         assertThat(desk.said()).isEqualTo("There is no reading to leave out.");
     }

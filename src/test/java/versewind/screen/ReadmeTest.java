@@ -11,7 +11,6 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import versewind.sound.OrganSound;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
 
@@ -63,11 +62,7 @@ class ReadmeTest {
         OpenPlan open = new Library(Path.of("")).openPlan("harvest-festival");
         State state = State.empty(80, 24, Marks.UNICODE, LocalDate.of(2026, 9, 28));
         Event opened = new Event.PlanOpened(
-                "harvest-festival",
-                open.plan(),
-                open.instrument(),
-                OrganSound.open(open.instrument()),
-                Optional.empty());
+                "harvest-festival", open.plan(), open.instrument(), Desk.organ(open.instrument()), Optional.empty());
         state = Update.step(state, opened).state();
         for (char key : List.of('n', 'n', 'n', 'n', 'n')) {
             state = Update.step(state, new Event.Press(Key.of(key))).state();

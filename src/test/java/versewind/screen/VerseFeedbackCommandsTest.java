@@ -61,6 +61,6 @@ class VerseFeedbackCommandsTest {
     void without_an_answer_there_is_nothing_to_heed() {
         desk.press("Y");
         assertThat(desk.said()).isEqualTo("Of no verse is it said yet how it was. y says it of this one.");
-        assertThat(desk.state().work().map(PlanEdit::isHeeding)).isEqualTo(Optional.of(false));
+        assertThat(desk.state().work().map(PlanEdit::isWithFeedback)).isEqualTo(Optional.of(false));
     }
 }

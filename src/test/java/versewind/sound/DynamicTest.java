@@ -23,11 +23,11 @@ class DynamicTest {
         "130, fff"
     })
     void seven_equal_steps_lie_between_the_softest_stop_and_full_organ(double sone, String word) {
-        assertThat(Dynamic.of(sone, 50, 120).word()).isEqualTo(word);
+        assertThat(new Dynamic.Scale(50, 120).of(sone).word()).isEqualTo(word);
     }
 
     @Test
     void an_organ_of_one_loudness_is_always_full() {
-        assertThat(Dynamic.of(70, 70, 70)).isEqualTo(Dynamic.FFF);
+        assertThat(new Dynamic.Scale(70, 70).of(70)).isEqualTo(Dynamic.FFF);
     }
 }

@@ -51,7 +51,7 @@ class EarSeatsTest {
     @Test
     void louder_singers_and_a_louder_room_are_louder_at_the_ears_too() {
         Verse sung = verse(Mode.CONGREGATION, Singing.ORDINARY, some());
-        OrganSound louder = sound.trimmed(Trims.of(organ), new Offsets(3, 2));
+        OrganSound louder = sound.with(Trims.of(organ), new Offsets(3, 2));
         EarSeats.Levels before = during(sung, 100);
         EarSeats.Levels after = new EarSeats(louder).during(sung, 100, louder.estimate(sung, 100, OptionalInt.empty()));
 

@@ -6,11 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.BiFunction;
 import org.junit.jupiter.api.Test;
 import versewind.organ.Instrument;
+import versewind.organ.Registration;
 import versewind.organ.Trims;
+import versewind.plan.HandsAndFeet;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.store.Library;
@@ -22,53 +25,51 @@ class LevelSensitivityTest {
     private final Instrument organ;
     private final List<Verse> verses = new ArrayList<>();
     private final OrganSound sound;
+    private final Parameters parameters;
 
     LevelSensitivityTest() throws Exception {
         var open = new Library(Path.of("")).openPlan("harvest-festival");
         organ = open.instrument();
         open.plan().hymns().forEach(hymn -> verses.addAll(hymn.verses()));
         sound = OrganSound.open(organ);
+        parameters = sound.parameters();
     }
 
     @Test
-    void the_derivative_of_a_level_is_its_numerical_derivative_by_every_unknown() {
+    void the_derivative_of_a_level_is_its_numerical_derivative_by_every_parameter() {
         RandomOrgans random = new RandomOrgans(11);
-        Parameters unknowns = sound.unknowns();
-        for (int i = 0; i < 8; i++) {
-            MeterReading reading = new MeterReading(
-                    "",
-                    random.registration(organ),
-                    random.hands(organ),
-                    i < 4 ? Seat.NAVE : Seat.FAR,
-                    200,
-                    i % 2 == 0 ? Optional.empty() : Optional.of(new MeterReading.Sung(90, Singing.ORDINARY)),
-                    70);
-            double[] gradient = new double[unknowns.count()];
-            double level = sound.expectedDba(reading, gradient).orElseThrow();
-            for (int place = 0; place < unknowns.room(); place++) {
-                double[] off = new double[unknowns.count()];
-                off[place] = STEP_DB;
-                double moved = sound.trimmed(unknowns.trims(Trims.of(organ), off), unknowns.offsets(off))
-                        .expectedDba(reading)
-                        .orElseThrow();
-                assertThat((moved - level) / STEP_DB).isCloseTo(gradient[place], within(0.02));
-            }
+        for (Seat seat : Seat.values()) {
+            Registration drawn = random.registration(organ);
+            HandsAndFeet hands = random.hands(organ);
+            assertDerivative((other, gradient) -> other.organDba(seat, 200, drawn, hands, gradient));
+        }
+        assertDerivative((other, gradient) -> other.singingDba(200, 90, Singing.ORDINARY, gradient));
+    }
+
+    /** The room is left out: its absorption also moves the direct and the early sound, which its derivative ignores. */
+    private void assertDerivative(BiFunction<OrganSound, double[], OptionalDouble> level) {
+        double[] gradient = new double[parameters.count()];
+        double levelDba = level.apply(sound, gradient).orElseThrow();
+        for (int index = 0; index < parameters.room(); index++) {
+            double[] off = new double[parameters.count()];
+            off[index] = STEP_DB;
+            OrganSound moved = sound.with(parameters.trims(Trims.of(organ), off), parameters.offsets(off));
+            double movedDba = level.apply(moved, new double[parameters.count()]).orElseThrow();
+            assertThat((movedDba - levelDba) / STEP_DB).isCloseTo(gradient[index], within(0.02));
         }
     }
 
-    /** The room's absorption also moves the direct and the early sound, which its derivative leaves out. */
     @Test
     void the_derivative_by_the_room_is_near_its_numerical_derivative() {
-        Parameters unknowns = sound.unknowns();
         RandomOrgans random = new RandomOrgans(12);
-        MeterReading reading = new MeterReading(
-                "", random.registration(organ), random.hands(organ), Seat.NAVE, 200, Optional.empty(), 70);
-        double[] gradient = new double[unknowns.count()];
-        double level = sound.expectedDba(reading, gradient).orElseThrow();
-        double moved = sound.trimmed(Trims.of(organ), new Offsets(0, 0.5))
-                .expectedDba(reading)
+        Registration drawn = random.registration(organ);
+        HandsAndFeet hands = random.hands(organ);
+        double[] gradient = new double[parameters.count()];
+        double levelDba = sound.organDba(Seat.NAVE, 200, drawn, hands, gradient).orElseThrow();
+        double movedDba = sound.with(Trims.of(organ), new Offsets(0, 0.5))
+                .organDba(Seat.NAVE, 200, drawn, hands, new double[gradient.length])
                 .orElseThrow();
-        assertThat((moved - level) / 0.5).isCloseTo(gradient[unknowns.room()], within(0.4));
+        assertThat((movedDba - levelDba) / 0.5).isCloseTo(gradient[parameters.room()], within(0.4));
     }
 
     @Test
@@ -77,7 +78,7 @@ class LevelSensitivityTest {
         Verse loud = verses.get(6);
         double level =
                 sound.estimate(loud, 180, OptionalInt.empty()).plusMinus().organDb();
-        LevelStep step = sound.step(soft, loud, 180).orElseThrow();
+        OrganSound.LevelStep step = sound.step(soft, loud, 180).orElseThrow();
         assertThat(level).isBetween(6.0, 7.0);
         assertThat(step.plusMinusDb()).isLessThan(level / 2);
         assertThat(step.db())
@@ -93,31 +94,32 @@ class LevelSensitivityTest {
 
     @Test
     void the_same_registration_differs_by_nothing_for_sure() {
-        LevelStep step = sound.step(verses.get(3), verses.get(3), 180).orElseThrow();
+        OrganSound.LevelStep step =
+                sound.step(verses.get(3), verses.get(3), 180).orElseThrow();
         assertThat(step.db()).isZero();
         assertThat(step.plusMinusDb()).isZero();
     }
 
     @Test
-    void a_measured_room_is_surer_than_one_that_was_reckoned() {
-        Parameters measured = new Parameters(organ);
-        assertThat(measured.sdDb(measured.room())).isEqualTo(1);
-        assertThat(measured.sdDb(measured.singers())).isEqualTo(4);
-        assertThat(measured.sdDb(measured.box(0))).isEqualTo(4);
-        assertThat(measured.sdDb(measured.rank(0))).isEqualTo(3);
-        assertThat(measured.sdDb(Parameters.ORGAN)).isEqualTo(6);
+    void the_prior_is_that_of_a_measured_room() {
+        assertThat(parameters.sdDb(parameters.room())).isEqualTo(1);
+        assertThat(parameters.sdDb(parameters.singers())).isEqualTo(4);
+        assertThat(parameters.sdDb(parameters.box(0))).isEqualTo(4);
+        assertThat(parameters.sdDb(parameters.rank(0))).isEqualTo(3);
+        assertThat(parameters.sdDb(Parameters.ORGAN)).isEqualTo(6);
     }
 
     @Test
-    void readings_make_levels_surer() {
-        MeterReading reading = ReadingDesign.allRound(sound, 1).get(0).reading();
-        OrganSound taught = Fit.of(sound, List.of(reading)).after();
-        double before = sound.estimate(verses.get(6), 180, OptionalInt.empty())
+    void an_observation_narrows_every_level_that_shares_its_errors() {
+        double[] gradient = new double[parameters.count()];
+        sound.organDba(Seat.NAVE, 0, Registration.full(organ), verses.get(6).hands(), gradient);
+        OrganSound observed = sound.with(sound.covariance().after(gradient, 2));
+        assertThat(plusMinusDb(observed)).isLessThan(plusMinusDb(sound) / 2);
+    }
+
+    private double plusMinusDb(OrganSound other) {
+        return other.estimate(verses.get(6), 180, OptionalInt.empty())
                 .plusMinus()
                 .organDb();
-        double after = taught.estimate(verses.get(6), 180, OptionalInt.empty())
-                .plusMinus()
-                .organDb();
-        assertThat(after).isLessThan(before / 2);
     }
 }

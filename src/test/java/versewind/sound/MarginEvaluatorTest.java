@@ -41,12 +41,12 @@ class MarginEvaluatorTest {
             Margin margin = sound.estimate(verse.withRegistration(drawn).withHands(hands), PEOPLE, OptionalInt.empty())
                     .margin();
 
-            double weighedDb = sound.weighing(verse, PEOPLE).marginDb(drawn, hands);
+            double foundDb = sound.marginEvaluator(verse, PEOPLE).marginDb(drawn, hands);
 
             if (margin.db().isPresent()) {
-                assertThat(weighedDb).isCloseTo(margin.db().getAsDouble(), within(1e-12));
+                assertThat(foundDb).isCloseTo(margin.db().getAsDouble(), within(1e-12));
             } else {
-                assertThat(Math.abs(weighedDb)).isEqualTo(MarginEvaluator.ALWAYS_DB);
+                assertThat(Math.abs(foundDb)).isEqualTo(Margin.CLEAR_DB);
             }
         }
     }
@@ -63,7 +63,7 @@ class MarginEvaluatorTest {
         OrganSound sound = OrganSound.open(new Library(Path.of("")).openInstrument(id));
         Instrument organ = sound.organ();
         RandomOrgans random = new RandomOrgans(22);
-        MarginEvaluator weighing = sound.weighing(verse(organ, mode), PEOPLE);
+        MarginEvaluator evaluator = sound.marginEvaluator(verse(organ, mode), PEOPLE);
         for (int i = 0; i < 60; i++) {
             Registration drawn = random.registration(organ);
             HandsAndFeet hands = hands(organ, mode, random);
@@ -72,9 +72,9 @@ class MarginEvaluatorTest {
             Registration least = boxed(organ, drawn, BoxPosition.CLOSED).withStops(fewer);
             Registration most = boxed(organ, drawn, BoxPosition.OPEN).withStops(more);
 
-            Interval bounds = weighing.marginDb(least, most, hands);
+            MarginEvaluator.Bounds bounds = evaluator.boundsDb(least, most, hands);
 
-            assertThat(weighing.marginDb(drawn, hands)).isBetween(bounds.lowDb() - HAIR_DB, bounds.highDb() + HAIR_DB);
+            assertThat(evaluator.marginDb(drawn, hands)).isBetween(bounds.lowDb() - HAIR_DB, bounds.highDb() + HAIR_DB);
         }
     }
 
@@ -83,14 +83,14 @@ class MarginEvaluatorTest {
     void where_nothing_is_open_the_bounds_are_the_margin(Mode mode) throws Exception {
         OrganSound sound = OrganSound.open(new Library(Path.of("")).openInstrument("st-tethwin"));
         RandomOrgans random = new RandomOrgans(23);
-        MarginEvaluator weighing = sound.weighing(verse(sound.organ(), mode), PEOPLE);
+        MarginEvaluator evaluator = sound.marginEvaluator(verse(sound.organ(), mode), PEOPLE);
         Registration drawn = random.registration(sound.organ());
         HandsAndFeet hands = hands(sound.organ(), mode, random);
 
-        Interval bounds = weighing.marginDb(drawn, drawn, hands);
+        MarginEvaluator.Bounds bounds = evaluator.boundsDb(drawn, drawn, hands);
 
         assertThat(List.of(bounds.lowDb(), bounds.highDb()))
-                .allSatisfy(db -> assertThat(db).isCloseTo(weighing.marginDb(drawn, hands), within(HAIR_DB)));
+                .allSatisfy(db -> assertThat(db).isCloseTo(evaluator.marginDb(drawn, hands), within(HAIR_DB)));
     }
 
     private static Verse verse(Instrument organ, Mode mode) {

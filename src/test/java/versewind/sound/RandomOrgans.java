@@ -11,25 +11,25 @@ import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
 
 /** Organs that differ from what is estimated as much as the estimate says they may, and registrations drawn blindly. */
-final class RandomOrgans {
+public final class RandomOrgans {
     private final Random random;
 
-    RandomOrgans(long seed) {
+    public RandomOrgans(long seed) {
         random = new Random(seed);
     }
 
     /** A true organ behind an estimated one. */
-    OrganSound truth(OrganSound estimated) {
-        Parameters unknowns = estimated.unknowns();
-        double[] off = new double[unknowns.count()];
+    public OrganSound truth(OrganSound estimated) {
+        Parameters parameters = estimated.parameters();
+        double[] off = new double[parameters.count()];
         for (int place = 0; place < off.length; place++) {
-            off[place] = unknowns.sdDb(place) * random.nextGaussian();
+            off[place] = parameters.sdDb(place) * random.nextGaussian();
         }
-        return estimated.trimmed(unknowns.trims(Trims.of(estimated.organ()), off), unknowns.offsets(off));
+        return estimated.with(parameters.trims(Trims.of(estimated.organ()), off), parameters.offsets(off));
     }
 
     /** Every stop and coupler drawn with even chance, boxes anywhere, both hands on one manual, with or without feet. */
-    Registration registration(Instrument organ) {
+    public Registration registration(Instrument organ) {
         IndexSet stops = some(organ.stops().size());
         IndexSet couplers = some(organ.couplers().size());
         BoxPosition[] positions = BoxPosition.values();
@@ -50,14 +50,14 @@ final class RandomOrgans {
         return some;
     }
 
-    HandsAndFeet hands(Instrument organ) {
+    public HandsAndFeet hands(Instrument organ) {
         List<Integer> manuals = organ.manualDivisions();
         HandsAndFeet.Layout layout =
                 random.nextBoolean() ? HandsAndFeet.Layout.FOUR_PARTS : HandsAndFeet.Layout.MANUALS_ONLY;
         return HandsAndFeet.on(layout, manuals.get(random.nextInt(manuals.size())));
     }
 
-    double noiseDb() {
-        return MeterReading.NOISE_SD_DB * random.nextGaussian();
+    public double gaussian() {
+        return random.nextGaussian();
     }
 }

@@ -29,7 +29,7 @@ class RoomSoundTest {
         double[] noise = new double[ThirdOctaves.COUNT];
         Arrays.fill(noise, 1);
         double[] heard = new double[ThirdOctaves.COUNT];
-        new RoomSound(room).seats(people).organInNave(noise, heard);
+        Seats.multiply(noise, new RoomSound(room, 0).seats(people).organInNave(), heard);
         return ThirdOctaves.powerToDb(heard[band]);
     }
 
@@ -69,14 +69,14 @@ class RoomSoundTest {
                 new Room.Surfaces(List.of(
                         new Room.Surface("limestone wall", 2000), new Room.Surface("floor boards on joists", 300))),
                 DISTANCES);
-        assertThat(new RoomSound(room).absorptionM2(band(500), 0))
+        assertThat(new RoomSound(room, 0).absorptionM2(band(500), 0))
                 .isCloseTo(2000 * 0.03 + 300 * 0.1 + 4 * 0.00055 * 6000, within(0.01));
     }
 
     @Test
     void a_material_that_the_table_does_not_have_is_named() {
         Room room = new Room(6000, 300, new Room.Surfaces(List.of(new Room.Surface("moss", 2000))), DISTANCES);
-        assertThatThrownBy(() -> new RoomSound(room))
+        assertThatThrownBy(() -> new RoomSound(room, 0))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("the room has a surface of \"moss\", which the table of absorption does not have");
     }

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import versewind.acoustics.DiffuseField;
 import versewind.acoustics.ThirdOctaves;
+import versewind.plan.Mode;
 import versewind.plan.Singing;
 
 class SingersTest {
@@ -17,6 +18,14 @@ class SingersTest {
     private static final double REVERBERANT_PER_M2 = DiffuseField.reverberantPerM2(322);
 
     private static final int BAND_1_KHZ = 16;
+
+    private static double[] voice(Singing singing) {
+        return new Singers(0).voice(Mode.CONGREGATION, singing);
+    }
+
+    private static double[] soloist(Singing singing) {
+        return new Singers(0).voice(Mode.SOLO_VOICE, singing);
+    }
 
     private static double dbA(double[] voice, double share) {
         return ThirdOctaves.dbA(voice) + ThirdOctaves.powerToDb(share);
@@ -35,13 +44,13 @@ class SingersTest {
     @CsvSource({"GENTLE, 53.49", "ORDINARY, 62.34", "STRONG, 66.49", "FULL_VOICE, 70.64"})
     void a_voice_has_the_spectrum_of_its_effort(Singing singing, double levelDb) {
         int octave = ThirdOctaves.octaveOf(BAND_1_KHZ);
-        assertThat(octaveDb(Singers.voice(singing), octave)).isCloseTo(levelDb + 8, within(0.001));
+        assertThat(octaveDb(voice(singing), octave)).isCloseTo(levelDb + 8, within(0.001));
     }
 
     @Test
     void a_soloist_who_sings_strongly_is_4_dB_above_loud() {
-        double[] loud = Singers.voice(Singing.FULL_VOICE);
-        double[] soloist = Singers.soloist(Singing.STRONG);
+        double[] loud = voice(Singing.FULL_VOICE);
+        double[] soloist = soloist(Singing.STRONG);
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             assertThat(soloist[band]).isCloseTo(loud[band] * ThirdOctaves.dbToPower(4), within(1e-6 * loud[band]));
         }
@@ -50,19 +59,18 @@ class SingersTest {
     @ParameterizedTest
     @EnumSource(Singing.class)
     void a_soloist_is_stronger_than_one_of_the_people_and_every_strength_than_the_one_before(Singing singing) {
-        double soloistDba = ThirdOctaves.dbA(Singers.soloist(singing));
-        assertThat(soloistDba).isGreaterThan(ThirdOctaves.dbA(Singers.voice(singing)) + 4);
+        double soloistDba = ThirdOctaves.dbA(soloist(singing));
+        assertThat(soloistDba).isGreaterThan(ThirdOctaves.dbA(voice(singing)) + 4);
         if (singing != Singing.FULL_VOICE) {
             Singing next = Singing.values()[singing.ordinal() + 1];
-            assertThat(ThirdOctaves.dbA(Singers.voice(next)))
-                    .isGreaterThan(ThirdOctaves.dbA(Singers.voice(singing)) + 3);
-            assertThat(ThirdOctaves.dbA(Singers.soloist(next))).isGreaterThan(soloistDba + 3);
+            assertThat(ThirdOctaves.dbA(voice(next))).isGreaterThan(ThirdOctaves.dbA(voice(singing)) + 3);
+            assertThat(ThirdOctaves.dbA(soloist(next))).isGreaterThan(soloistDba + 3);
         }
     }
 
     @Test
     void a_voice_has_nothing_below_its_lowest_and_above_its_highest_octave() {
-        double[] voice = Singers.voice(Singing.FULL_VOICE);
+        double[] voice = voice(Singing.FULL_VOICE);
         assertThat(voice[ThirdOctaves.bandOf(80).orElseThrow()]).isZero();
         assertThat(voice[ThirdOctaves.bandOf(100).orElseThrow()]).isPositive();
         assertThat(voice[ThirdOctaves.bandOf(10_000).orElseThrow()]).isPositive();
@@ -74,7 +82,7 @@ class SingersTest {
     @ParameterizedTest
     @CsvSource({"100, ORDINARY, 78", "100, FULL_VOICE, 86", "300, ORDINARY, 81", "300, FULL_VOICE, 89"})
     void singing_is_as_loud_as_expected(int singers, Singing singing, double dba) {
-        double[] voice = Singers.voice(singing);
+        double[] voice = voice(singing);
         assertThat(dbA(voice, Singers.amongPerM2(singers, REVERBERANT_PER_M2))).isCloseTo(dba, within(1.5));
     }
 

@@ -85,7 +85,7 @@ class StdDevsTest {
     private static void hear(OrganSound estimated, OrganSound truth, Verse verse) {
         Estimate stated = estimated.estimate(verse, PEOPLE, OptionalInt.empty());
         Estimate heard = truth.estimate(verse, PEOPLE, OptionalInt.empty());
-        StdDevs plusMinus = stated.plusMinus();
+        Estimate.StdDevs plusMinus = stated.plusMinus();
         COUNTS.get(Stated.ORGAN_LEVEL)
                 .add(heard.organDba().orElseThrow(), stated.organDba().orElseThrow(), plusMinus.organDb());
         COUNTS.get(Stated.ORGAN_AMONG_SINGERS)
@@ -97,7 +97,7 @@ class StdDevsTest {
             COUNTS.get(Stated.SINGING)
                     .add(heard.singersDba().orElseThrow(), stated.singersDba().orElseThrow(), plusMinus.singersDb());
         }
-        stated.margin().spread().ifPresent(spread -> {
+        stated.margin().bands().ifPresent(spread -> {
             Stated kind =
                     switch (stated.margin().kind()) {
                         case LEAD, ORGAN_ALONE -> Stated.LEAD;
@@ -118,8 +118,8 @@ class StdDevsTest {
         if (from.registration().equals(to.registration()) && from.hands().equals(to.hands())) {
             return;
         }
-        LevelStep stated = estimated.step(from, to, PEOPLE).orElseThrow();
-        LevelStep heard = truth.step(from, to, PEOPLE).orElseThrow();
+        OrganSound.LevelStep stated = estimated.step(from, to, PEOPLE).orElseThrow();
+        OrganSound.LevelStep heard = truth.step(from, to, PEOPLE).orElseThrow();
         COUNTS.get(Stated.DIFFERENCE).add(heard.db(), stated.db(), stated.plusMinusDb());
     }
 

@@ -2,9 +2,9 @@ package versewind.sound;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import versewind.plan.Mode;
 
 class ThresholdsTest {
@@ -29,7 +29,7 @@ class ThresholdsTest {
     })
     void a_verdict_begins_at_its_threshold(
             Mode mode, double marginDb, Verdict verdict, String word, boolean wantsAttention, Verdict.Way way) {
-        Margin margin = Margin.of(mode, marginDb, new MarginBands(marginDb, marginDb, marginDb, marginDb));
+        Margin margin = Margin.of(mode, marginDb, new Margin.Bands(marginDb, marginDb, marginDb, marginDb));
         assertThat(margin.verdict()).isEqualTo(verdict);
         assertThat(margin.kind()).isEqualTo(verdict.kind());
         assertThat(verdict.word()).isEqualTo(word);
@@ -37,12 +37,9 @@ class ThresholdsTest {
         assertThat(verdict.way()).isEqualTo(way);
     }
 
-    @Test
-    void only_just_is_never_narrower_than_the_model_can_tell() {
-        assertThat(Thresholds.LEAD_DB - Thresholds.LEAD_HELD_DB).isGreaterThanOrEqualTo(3);
-        assertThat(Thresholds.CHOIR_CLEAR_DB - Thresholds.CHOIR_HEARD_DB).isGreaterThanOrEqualTo(3);
-        assertThat(Thresholds.SOLOIST_CLEAR_DB - Thresholds.SOLOIST_HEARD_DB).isGreaterThanOrEqualTo(3);
-        assertThat(Thresholds.SOLO_LINE_STANDS_OUT_DB - Thresholds.SOLO_LINE_HEARD_DB)
-                .isGreaterThanOrEqualTo(3);
+    @ParameterizedTest
+    @EnumSource
+    void only_just_is_never_narrower_than_the_model_can_tell(Thresholds thresholds) {
+        assertThat(thresholds.goodDb() - thresholds.onlyJustDb()).isGreaterThanOrEqualTo(3);
     }
 }

@@ -28,17 +28,17 @@ import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 
 /** An organ of 26 stops in a church of 6000 m3 with 3 s of reverberation, and verses on it. */
-final class TrialOrgan {
+public final class TrialOrgan {
 
-    static final int GREAT = 0;
-    static final int SWELL = 1;
-    static final int PEDAL = 2;
+    public static final int GREAT = 0;
+    public static final int SWELL = 1;
+    public static final int PEDAL = 2;
 
-    static final Room ROOM = room(3.0, 20);
+    public static final Room ROOM = room(3.0, 20);
 
     private TrialOrgan() {}
 
-    static Room room(double timeS, double naveM) {
+    public static Room room(double timeS, double naveM) {
         return new Room(
                 6000,
                 500,
@@ -46,16 +46,16 @@ final class TrialOrgan {
                 new Room.Distances(naveM, 35, 12, 12, 3));
     }
 
-    static Instrument instrument(Action action) {
+    public static Instrument instrument(Action action) {
         return instrument(action, divisions(), ROOM);
     }
 
-    static Instrument instrument(Action action, List<Division> divisions, Room room) {
+    public static Instrument instrument(Action action, List<Division> divisions, Room room) {
         return new Instrument(
                 "Trial organ", "St Alban, Overwater", action, 0, divisions, couplers(), List.of(), Pistons.NONE, room);
     }
 
-    static List<Division> divisions() {
+    public static List<Division> divisions() {
         return List.of(
                 new Division("Great", OptionalInt.of(1), 61, Optional.empty(), great()),
                 new Division("Swell", OptionalInt.of(2), 61, Optional.of(new SwellBox(0)), swell()),
@@ -100,11 +100,11 @@ final class TrialOrgan {
                 Stop.of("Trombone", "16", Family.CHORUS_REED, Pipe.CONICAL_REED));
     }
 
-    static Stop mixture() {
+    public static Stop mixture() {
         return compound("Mixture", Family.MIXTURE, 3, Optional.empty());
     }
 
-    static Stop compound(String name, Family family, int ranks, Optional<Footage> footage) {
+    public static Stop compound(String name, Family family, int ranks, Optional<Footage> footage) {
         return new Stop(
                 name,
                 footage,
@@ -127,7 +127,7 @@ final class TrialOrgan {
     }
 
     /** Draws stops written "Great: Open Diapason 8" and couplers by their names; a box as "Swell closed". */
-    static Registration draw(Instrument organ, String... knobs) {
+    public static Registration draw(Instrument organ, String... knobs) {
         List<Integer> stops = new ArrayList<>();
         List<Integer> couplers = new ArrayList<>();
         Registration boxes = Registration.silent(organ);
@@ -154,11 +154,11 @@ final class TrialOrgan {
                 IntStream.of(list.stream().mapToInt(Integer::intValue).toArray()));
     }
 
-    static String[] and(String[] some, String... more) {
+    public static String[] and(String[] some, String... more) {
         return Stream.concat(Stream.of(some), Stream.of(more)).toArray(String[]::new);
     }
 
-    static Verse verse(Mode mode, Singing singing, HandsAndFeet hands, Registration registration) {
+    public static Verse verse(Mode mode, Singing singing, HandsAndFeet hands, Registration registration) {
         return new Verse(VerseKind.VERSE, "V1", mode, singing, OptionalInt.empty(), hands, registration, "", "");
     }
 }

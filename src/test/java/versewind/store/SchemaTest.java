@@ -20,6 +20,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import versewind.calibration.Fit;
+import versewind.calibration.MeterReading;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
@@ -27,8 +29,6 @@ import versewind.plan.HandsAndFeet;
 import versewind.plan.Singing;
 import versewind.rules.Rule;
 import versewind.schema.RandomWorks;
-import versewind.sound.Fit;
-import versewind.sound.MeterReading;
 import versewind.sound.OrganSound;
 import versewind.sound.Seat;
 

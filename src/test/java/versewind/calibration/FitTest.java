@@ -1,4 +1,4 @@
-package versewind.sound;
+package versewind.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -20,6 +20,10 @@ import versewind.organ.Registration;
 import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Singing;
+import versewind.sound.OrganSound;
+import versewind.sound.RandomOrgans;
+import versewind.sound.Seat;
+import versewind.sound.TrialOrgan;
 
 class FitTest {
 
@@ -34,7 +38,7 @@ class FitTest {
     }
 
     private double expected(MeterReading reading) {
-        return estimated.expectedDba(reading).orElseThrow();
+        return reading.expectedDba(estimated).orElseThrow();
     }
 
     private List<MeterReading> some(int number) {
@@ -43,7 +47,7 @@ class FitTest {
         while (readings.size() < number) {
             MeterReading blind = new MeterReading(
                     "", random.registration(organ), random.hands(organ), Seat.CHOIR, 0, Optional.empty(), 70);
-            truth.expectedDba(blind)
+            blind.expectedDba(truth)
                     .ifPresent(level -> readings.add(new MeterReading(
                             "",
                             blind.registration(),
@@ -51,7 +55,7 @@ class FitTest {
                             blind.seat(),
                             0,
                             Optional.empty(),
-                            level + random.noiseDb())));
+                            level + MeterReading.NOISE_SD_DB * random.gaussian())));
         }
         return readings;
     }
@@ -62,17 +66,17 @@ class FitTest {
         List<MeterReading> readings = some(7);
         Fit fit = Fit.of(estimated, readings);
         OrganSound after = fit.after();
-        int count = after.unknowns().count();
+        int count = after.parameters().count();
         RealMatrix normal = new Array2DRowRealMatrix(count, count);
         RealVector right = new ArrayRealVector(count);
         double noise = MeterReading.NOISE_SD_DB * MeterReading.NOISE_SD_DB;
-        double[] found = found(fit);
+        double[] found = fit.found();
         for (int place = 0; place < count; place++) {
-            normal.setEntry(place, place, 1 / Math.pow(after.unknowns().sdDb(place), 2));
+            normal.setEntry(place, place, 1 / Math.pow(after.parameters().sdDb(place), 2));
         }
         for (MeterReading reading : readings) {
             double[] gradient = new double[count];
-            double level = after.expectedDba(reading, gradient).orElseThrow();
+            double level = reading.expectedDba(after, gradient).orElseThrow();
             RealVector g = new ArrayRealVector(gradient);
             normal = normal.add(g.outerProduct(g).scalarMultiply(1 / noise));
             double target = reading.dba() - level + g.dotProduct(new ArrayRealVector(found));
@@ -87,26 +91,7 @@ class FitTest {
         double[] ones = new double[count];
         java.util.Arrays.fill(ones, 0.3);
         RealVector any = new ArrayRealVector(ones);
-        assertThat(after.known().variance(ones)).isCloseTo(any.dotProduct(covariance.operate(any)), within(1e-9));
-    }
-
-    private double[] found(Fit fit) {
-        Parameters unknowns = estimated.unknowns();
-        double[] found = new double[unknowns.count()];
-        Trims before = Trims.of(organ);
-        Trims after = Trims.of(fit.after().organ());
-        found[Parameters.ORGAN] = after.organDb() - before.organDb();
-        for (int stop = 0; stop < organ.stops().size(); stop++) {
-            found[unknowns.rank(stop)] =
-                    after.stopsDb().get(stop) - before.stopsDb().get(stop);
-        }
-        for (int division = 0; division < organ.divisions().size(); division++) {
-            found[unknowns.box(division)] =
-                    after.boxesDb().get(division) - before.boxesDb().get(division);
-        }
-        found[unknowns.singers()] = fit.after().offsets().singersDb();
-        found[unknowns.room()] = fit.after().offsets().roomDb();
-        return found;
+        assertThat(after.covariance().variance(ones)).isCloseTo(any.dotProduct(covariance.operate(any)), within(1e-9));
     }
 
     @Test
@@ -154,9 +139,9 @@ class FitTest {
                 reading(expected(reading(70, 1)) + 2, 1),
                 reading(expected(reading(70, 3)) + 2, 3),
                 reading(expected(reading(70, 1, 3)) + 2, 1, 3)));
-        assertThat(Fit.of(estimated, readings).judged()).noneMatch(Fit.Judged::fitsNothing);
+        assertThat(Fit.of(estimated, readings).judged()).noneMatch(Fit.Judged::isOutlier);
         readings.set(2, reading(expected(reading(70, 1, 3)) - 12, 1, 3));
-        assertThat(Fit.of(estimated, readings).judged().stream().map(Fit.Judged::fitsNothing))
+        assertThat(Fit.of(estimated, readings).judged().stream().map(Fit.Judged::isOutlier))
                 .last()
                 .isEqualTo(true);
     }
@@ -164,11 +149,11 @@ class FitTest {
     @Test
     void a_reading_stands_as_far_from_all_others_as_it_would_from_a_fit_without_it() {
         List<MeterReading> readings = some(5);
-        double[] gradient = new double[estimated.unknowns().count()];
+        double[] gradient = new double[estimated.parameters().count()];
         Fit.Judged last = Fit.of(estimated, readings).judged().get(4);
         OrganSound without = Fit.of(estimated, readings.subList(0, 4)).after();
-        double expected = without.expectedDba(readings.get(4), gradient).orElseThrow();
-        double sd = Math.sqrt(without.known().variance(gradient) + 4);
+        double expected = readings.get(4).expectedDba(without, gradient).orElseThrow();
+        double sd = Math.sqrt(without.covariance().variance(gradient) + 4);
         assertThat(last.distanceSds()).isCloseTo((readings.get(4).dba() - expected) / sd, within(0.3));
     }
 }

@@ -1,4 +1,4 @@
-package versewind.sound;
+package versewind.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -14,6 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.organ.Instrument;
+import versewind.sound.OrganSound;
+import versewind.sound.RandomOrgans;
+import versewind.sound.Seat;
 import versewind.store.Library;
 
 /**
@@ -61,16 +64,16 @@ class CalibrationTest {
     }
 
     private static void add(Errors errors, OrganSound truth, List<MeterReading> taken, List<MeterReading> asked) {
-        double[] gradient = new double[estimated.unknowns().count()];
+        double[] gradient = new double[estimated.parameters().count()];
         for (int number : READINGS) {
             OrganSound taught = taught(taken.subList(0, number));
             double sum = 0;
             double stated = 0;
             for (MeterReading reading : asked) {
-                double error = taught.expectedDba(reading, gradient).orElseThrow()
-                        - truth.expectedDba(reading).orElseThrow();
+                double error = reading.expectedDba(taught, gradient).orElseThrow()
+                        - reading.expectedDba(truth).orElseThrow();
                 sum += error * error / asked.size();
-                stated += taught.known().variance(gradient) / asked.size();
+                stated += taught.covariance().variance(gradient) / asked.size();
             }
             errors.db().merge(number, sum, Double::sum);
             errors.statedDb().merge(number, stated, Double::sum);
@@ -82,7 +85,7 @@ class CalibrationTest {
         while (readings.size() < number) {
             MeterReading reading = new MeterReading(
                     "", random.registration(organ), random.hands(organ), Seat.NAVE, 0, Optional.empty(), 70);
-            if (estimated.expectedDba(reading).isPresent()) {
+            if (reading.expectedDba(estimated).isPresent()) {
                 readings.add(reading);
             }
         }
@@ -98,7 +101,7 @@ class CalibrationTest {
                         reading.seat(),
                         reading.present(),
                         reading.sung(),
-                        truth.expectedDba(reading).orElseThrow() + random.noiseDb()))
+                        reading.expectedDba(truth).orElseThrow() + MeterReading.NOISE_SD_DB * random.gaussian()))
                 .toList();
     }
 

@@ -1,4 +1,4 @@
-package versewind.sound;
+package versewind.calibration;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -16,125 +16,124 @@ import versewind.plan.HandsAndFeet;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.sound.Covariance;
+import versewind.sound.OrganSound;
 
 /**
- * Which reading of an organ to take next, so that the verdicts of a plan, or levels at large, become surer: the one that
- * leaves the least variance in all margins of the plan together (in its levels where there is no margin).
+ * The choice of the next reading: the one that leaves the least variance in all wanted quantities together, which are the
+ * margins of a plan's verses (levels, for verses without a margin) or the levels of many registrations.
  *
- * <p>A reading with gradient h and noise R takes (g' C h)^2 / (h' C h + R) off the variance of a margin with gradient g.
- * The sum of that over all that is wanted is climbed: from the best of the plan's own registrations, full organ and each
- * division's foundations, by putting one stop, coupler or box the other way as long as that helps, readings of the organ
- * alone in the empty church.
+ * <p>A reading with gradient h and noise variance R removes (g' C h)^2 / (h' C h + R) from the variance of a quantity with
+ * gradient g. The sum over all wanted quantities is maximised by hill climbing over readings of the organ alone in the
+ * empty church: from the best of the plan's own registrations, full organ and the foundations of each manual, by changing
+ * one stop, coupler or box at a time.
  *
- * <p>Range: the best of what one change reaches; a level below 50 dB(A) is left out, for a quiet church has 30 to 40 of
- * its own (an estimate).
+ * <p>Range: a local optimum. Registrations expected below 50 dB(A) are left out, since a quiet church has a background of 30
+ * to 40 dB(A) (an estimate).
  *
  * <p>Source: sequential optimal design for linear models, the criterion of least mean variance (I- or V-optimality);
  * formula from memory.
  *
- * <p>Checked against: {@code CalibrationTest}, side by side with readings chosen blindly.
+ * <p>Checked against: {@code CalibrationTest}, beside as many readings of random registrations.
  */
 public final class ReadingDesign {
 
     private static final double LEAST_DBA = 50;
-    private static final int MOST_CHANGES = 60;
+    private static final int MAX_CHANGES = 60;
 
-    /** By how much a change must help to be made: a reading that is simple to set is taken right. */
-    private static final double WORTH_A_CHANGE = 1.01;
+    /** Least gain of a change, as a factor: a simpler registration is more likely to be set right. */
+    private static final double LEAST_GAIN = 1.01;
 
-    private static final int WIDE_CHOICE = 200;
+    private static final int SAMPLES = 200;
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     private final OrganSound sound;
     private final Instrument organ;
-    private final List<double[]> wanted;
+    private final List<double[]> wanted = new ArrayList<>();
     private final double[] gradient;
-    private Covariance known;
+    private Covariance covariance;
 
     private ReadingDesign(OrganSound sound) {
         this.sound = sound;
         organ = sound.organ();
-        known = sound.known();
-        gradient = new double[sound.unknowns().count()];
-        wanted = new ArrayList<>();
+        covariance = sound.covariance();
+        gradient = new double[sound.parameters().count()];
     }
 
     /**
      * A reading to be taken.
      *
-     * @param reading how to take it; its level is what is expected
-     * @param beforeDb how far what is wanted may be off now: the root of its mean variance, in dB
-     * @param afterDb the same once the reading is taken
+     * @param reading how to take it; its level is the expected one
+     * @param beforeDb root mean variance of the wanted quantities now, in dB
+     * @param afterDb the same after the reading
      */
     public record Proposed(MeterReading reading, double beforeDb, double afterDb) {}
 
     /**
-     * The readings to take next for a plan, in order: they make its verdicts surer.
+     * The readings to take next for the verdicts of a plan, in order.
      *
-     * @param sound the organ, as it is known so far
+     * @param sound the organ as known so far
      * @param plan a plan for it
      * @param number how many
-     * @return fewer where no more can be read; none for a plan without verses
+     * @return fewer if no more can be read; none for a plan without verses
      */
     public static List<Proposed> of(OrganSound sound, Plan plan, int number) {
-        ReadingDesign next = new ReadingDesign(sound);
+        ReadingDesign design = new ReadingDesign(sound);
         Set<MeterReading> starts = new LinkedHashSet<>();
         for (Hymn hymn : plan.hymns()) {
             for (Verse verse : hymn.verses()) {
-                double[] ofVerse = new double[next.gradient.length];
-                sound.ofVerdict(verse, plan.heading().people(), ofVerse);
-                next.wanted.add(ofVerse);
+                double[] ofVerse = new double[design.gradient.length];
+                sound.margin(verse, plan.heading().people(), ofVerse);
+                design.wanted.add(ofVerse);
                 starts.add(reading(verse.registration(), verse.hands()));
             }
         }
-        starts.addAll(next.usual());
-        return next.best(starts, number);
+        starts.addAll(design.usual());
+        return design.best(starts, number);
     }
 
     /**
-     * The readings to take next whatever will be played, in order: they make the levels of a wide choice of registrations
-     * surer.
+     * The readings to take next without a plan, in order: for the levels of 200 varied registrations.
      *
-     * @param sound the organ, as it is known so far
+     * @param sound the organ as known so far
      * @param number how many
-     * @return fewer where no more can be read
+     * @return fewer if no more can be read
      */
     public static List<Proposed> allRound(OrganSound sound, int number) {
-        ReadingDesign next = new ReadingDesign(sound);
-        for (int i = 1; i <= WIDE_CHOICE; i++) {
-            double[] ofLevel = new double[next.gradient.length];
-            sound.expectedDba(next.spread(i), ofLevel);
-            next.wanted.add(ofLevel);
+        ReadingDesign design = new ReadingDesign(sound);
+        for (int i = 1; i <= SAMPLES; i++) {
+            double[] ofLevel = new double[design.gradient.length];
+            design.sample(i).expectedDba(sound, ofLevel);
+            design.wanted.add(ofLevel);
         }
-        return next.best(next.usual(), number);
+        return design.best(design.usual(), number);
     }
 
     /**
-     * One of a wide choice of registrations: every stop, coupler and box stands by the place of i a among the whole
-     * numbers, with an irrational a for each (a Kronecker sequence), so that every half of them are drawn together alike
-     * often.
+     * One of many varied registrations, without randomness: each stop, coupler and box has its own irrational number a and
+     * is set by the fractional part of i a (a Kronecker sequence), so that any two are drawn together about equally often.
      */
-    private MeterReading spread(int i) {
-        int knob = 1;
+    private MeterReading sample(int i) {
+        int dimension = 1;
         IndexSet stops = IndexSet.EMPTY;
         for (int stop = 0; stop < organ.stops().size(); stop++) {
-            stops = kronecker(i, knob++) < 0.5 ? stops.with(stop) : stops;
+            stops = kronecker(i, dimension++) < 0.5 ? stops.with(stop) : stops;
         }
         IndexSet couplers = IndexSet.EMPTY;
         for (int coupler = 0; coupler < organ.couplers().size(); coupler++) {
-            couplers = kronecker(i, knob++) < 0.5 ? couplers.with(coupler) : couplers;
+            couplers = kronecker(i, dimension++) < 0.5 ? couplers.with(coupler) : couplers;
         }
         Registration registration = Registration.silent(organ).withStops(stops).withCouplers(couplers);
         for (int division = 0; division < organ.divisions().size(); division++) {
             if (organ.divisions().get(division).isEnclosed()) {
-                int position = (int) (kronecker(i, knob++) * BoxPosition.values().length);
+                int position = (int) (kronecker(i, dimension++) * BoxPosition.values().length);
                 registration = registration.withBox(division, BoxPosition.values()[position]);
             }
         }
         List<Integer> manuals = organ.manualDivisions();
-        int manual = manuals.get((int) (kronecker(i, knob++) * manuals.size()));
+        int manual = manuals.get((int) (kronecker(i, dimension++) * manuals.size()));
         HandsAndFeet.Layout layout =
-                kronecker(i, knob) < 0.5 ? HandsAndFeet.Layout.FOUR_PARTS : HandsAndFeet.Layout.MANUALS_ONLY;
+                kronecker(i, dimension) < 0.5 ? HandsAndFeet.Layout.FOUR_PARTS : HandsAndFeet.Layout.MANUALS_ONLY;
         return reading(registration, HandsAndFeet.on(layout, manual));
     }
 
@@ -156,18 +155,18 @@ public final class ReadingDesign {
         return proposed;
     }
 
-    /** Full organ, and the flues of every manual at 8 and 4 ft. */
+    /** Full organ, and the principals, flutes and strings of every manual. */
     private List<MeterReading> usual() {
         List<MeterReading> usual = new ArrayList<>();
         usual.add(reading(
                 Registration.full(organ), HandsAndFeet.on(HandsAndFeet.Layout.FOUR_PARTS, organ.mainDivision())));
-        Registration silent = Registration.silent(organ);
         for (int division : organ.manualDivisions()) {
             IndexSet foundations = IndexSet.of(IntStream.range(0, organ.stops().size())
                     .filter(stop -> organ.stops().get(stop).division() == division)
                     .filter(stop -> isFoundation(organ.stops().get(stop))));
             usual.add(reading(
-                    silent.withStops(foundations), HandsAndFeet.on(HandsAndFeet.Layout.MANUALS_ONLY, division)));
+                    Registration.silent(organ).withStops(foundations),
+                    HandsAndFeet.on(HandsAndFeet.Layout.MANUALS_ONLY, division)));
         }
         return usual;
     }
@@ -180,39 +179,38 @@ public final class ReadingDesign {
     }
 
     private static MeterReading reading(Registration registration, HandsAndFeet hands) {
-        return new MeterReading("", registration, hands, Seat.NAVE, 0, Optional.empty(), LEAST_DBA);
+        return MeterReading.ofOrganAlone(registration, hands, LEAST_DBA);
     }
 
     private Optional<Proposed> best(Collection<MeterReading> starts) {
-        MeterReading best = null;
+        MeterReading start = null;
         double most = 0;
-        for (MeterReading start : starts) {
-            double worth = worth(start);
+        for (MeterReading each : starts) {
+            double worth = worth(each);
             if (worth > most) {
-                best = start;
+                start = each;
                 most = worth;
             }
         }
-        if (best == null) {
+        if (start == null) {
             return Optional.empty();
         }
-        best = climb(best);
+        MeterReading best = climb(start, most);
         double beforeDb = meanDb();
-        OptionalDouble expected = sound.expectedDba(best, gradient);
-        known = known.after(gradient, MeterReading.NOISE_SD_DB);
-        double level = Math.max(MeterReading.LOWEST_DBA, Math.min(MeterReading.HIGHEST_DBA, expected.orElseThrow()));
-        MeterReading told =
-                new MeterReading("", best.registration(), best.hands(), Seat.NAVE, 0, Optional.empty(), level);
-        return Optional.of(new Proposed(told, beforeDb, meanDb()));
+        double expectedDba = best.expectedDba(sound, gradient).orElseThrow();
+        covariance = covariance.after(gradient, MeterReading.NOISE_SD_DB);
+        double dba = Math.max(MeterReading.LOWEST_DBA, Math.min(MeterReading.HIGHEST_DBA, expectedDba));
+        return Optional.of(
+                new Proposed(MeterReading.ofOrganAlone(best.registration(), best.hands(), dba), beforeDb, meanDb()));
     }
 
-    /** The change that helps most, again and again. */
-    private MeterReading climb(MeterReading start) {
+    /** Steepest ascent: the most useful single change, until none gains enough. */
+    private MeterReading climb(MeterReading start, double worthOfStart) {
         MeterReading best = start;
-        double most = worth(start);
-        for (int change = 0; change < MOST_CHANGES; change++) {
+        double most = worthOfStart;
+        for (int change = 0; change < MAX_CHANGES; change++) {
             MeterReading from = best;
-            most *= WORTH_A_CHANGE;
+            most *= LEAST_GAIN;
             for (Registration other : changes(from.registration())) {
                 MeterReading changed = reading(other, from.hands());
                 double worth = worth(changed);
@@ -238,7 +236,7 @@ public final class ReadingDesign {
         }
         for (int division = 0; division < organ.divisions().size(); division++) {
             if (organ.divisions().get(division).isEnclosed()) {
-                // half open is hard to set twice alike
+                // half open cannot be set twice the same
                 changes.add(from.withBox(division, BoxPosition.CLOSED));
                 changes.add(from.withBox(division, BoxPosition.OPEN));
             }
@@ -246,27 +244,23 @@ public final class ReadingDesign {
         return changes;
     }
 
-    /** By how much a reading lessens the variances of all that is wanted, in dB2; 0 for one that cannot be read. */
+    /** Variance in dB2 that a reading removes from all wanted quantities; 0 for one that cannot be read. */
     private double worth(MeterReading reading) {
-        OptionalDouble expected = sound.expectedDba(reading, gradient);
+        OptionalDouble expected = reading.expectedDba(sound, gradient);
         if (expected.isEmpty() || expected.getAsDouble() < LEAST_DBA) {
             return 0;
         }
-        double[] moved = known.times(gradient);
-        double variance = Covariance.inner(gradient, moved) + MeterReading.NOISE_SD_DB * MeterReading.NOISE_SD_DB;
+        double[] gain = covariance.times(gradient);
         double sum = 0;
         for (double[] each : wanted) {
-            double together = Covariance.inner(each, moved);
+            double together = Covariance.inner(each, gain);
             sum += together * together;
         }
-        return sum / variance;
+        return sum / (Covariance.inner(gradient, gain) + MeterReading.NOISE_VARIANCE);
     }
 
     private double meanDb() {
-        double sum = 0;
-        for (double[] each : wanted) {
-            sum += known.variance(each);
-        }
+        double sum = wanted.stream().mapToDouble(covariance::variance).sum();
         return Math.sqrt(sum / Math.max(1, wanted.size()));
     }
 }
