@@ -1,6 +1,5 @@
 package versewind.screen;
 
-import static versewind.screen.Key.Named.BACKSPACE;
 import static versewind.screen.Key.Named.BACK_TAB;
 import static versewind.screen.Key.Named.DELETE;
 import static versewind.screen.Key.Named.DOWN;
@@ -159,33 +158,6 @@ public enum Command {
     CLEAR_STOP_TEXT("empty the box", Group.STOP_TEXT, Where.STOP_TEXT, Key.control('u')),
     CLOSE_STOP_TEXT("back to the organs", Group.STOP_TEXT, Where.STOP_TEXT, Key.of(ESCAPE)),
 
-    TURN_ON("on to the next verse", Group.DESK, Where.DESK, Key.of(' '), Key.of(ENTER), Key.of(PAGE_DOWN)),
-    TURN_ON_BY_ARROW(
-            "the same, as pedals that turn pages send it", Group.DESK, Where.DESK, Key.of(DOWN), Key.of(RIGHT)),
-    TURN_BACK("back to the verse before", Group.DESK, Where.DESK, Key.of(BACKSPACE), Key.of(PAGE_UP)),
-    TURN_BACK_BY_ARROW("the same", Group.DESK, Where.DESK, Key.of(UP), Key.of(LEFT)),
-    PLAY_STRONGER("a step of the ladder stronger than planned", Group.DESK, Where.DESK, Key.of('l')),
-    PLAY_SOFTER("a step softer", Group.DESK, Where.DESK, Key.of('s')),
-    MORE_PRESENT("more people are present", Group.DESK, Where.DESK, Key.of('+'), Key.of('=')),
-    FEWER_PRESENT("fewer people are present", Group.DESK, Where.DESK, Key.of('-')),
-    HOW_IT_WAS("how the organ was in every verse", Group.DESK, Where.DESK, Key.of('a')),
-    CLOSE_DESK(
-            "back to the plan; from versewind desk, pressed twice, leave",
-            Group.DESK,
-            Where.DESK,
-            Key.of(ESCAPE),
-            Key.of('q'),
-            Key.of('K')),
-
-    WAS_TOO_SOFT("too soft", Group.ANSWERS, Where.ANSWERS, Key.of('1'), Key.of('s')),
-    WAS_RIGHT("right", Group.ANSWERS, Where.ANSWERS, Key.of('2'), Key.of('r')),
-    WAS_TOO_STRONG("too strong", Group.ANSWERS, Where.ANSWERS, Key.of('3'), Key.of('l')),
-    NO_ANSWER("no answer", Group.ANSWERS, Where.ANSWERS, Key.of('x'), Key.of(DELETE)),
-    ANSWER_BELOW("the verse below", Group.ANSWERS, Where.ANSWERS, Key.of(DOWN), Key.of(' ')),
-    ANSWER_BELOW_BY_PEDAL("the same", Group.ANSWERS, Where.ANSWERS, Key.of(PAGE_DOWN), Key.of(ENTER)),
-    ANSWER_ABOVE("the verse above", Group.ANSWERS, Where.ANSWERS, Key.of(UP), Key.of(BACKSPACE), Key.of(PAGE_UP)),
-    CLOSE_ANSWERS("back to the desk", Group.ANSWERS, Where.ANSWERS, Key.of(ESCAPE), Key.of('q'), Key.of('a')),
-
     HELP_DOWN("a line down", Group.READING, Where.HELP, Key.of(DOWN)),
     HELP_UP("a line up", Group.READING, Where.HELP, Key.of(UP)),
     HELP_PAGE_DOWN("a page down", Group.READING, Where.HELP, Key.of(' '), Key.of(PAGE_DOWN)),
@@ -243,8 +215,6 @@ public enum Command {
         ORGAN,
         /** A stop list is being pasted. */
         STOP_TEXT,
-        DESK,
-        ANSWERS,
         HELP,
         /** Whatever has the keys. */
         ANYWHERE;
@@ -254,7 +224,7 @@ public enum Command {
             return switch (other) {
                 case ANYWHERE -> true;
                 case BOTH -> this == STOPS || this == VERSES || this == BOTH;
-                case STOPS, VERSES, FIND, LIBRARY, DESK, ANSWERS, HELP -> this == other;
+                case STOPS, VERSES, FIND, LIBRARY, HELP -> this == other;
                 case ORGAN, STOP_TEXT, PROPOSALS, SEARCH -> this == other;
             };
         }

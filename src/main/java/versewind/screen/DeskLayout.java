@@ -35,11 +35,6 @@ record DeskLayout(
         int ladder,
         int ladderRows) {
 
-    /** The smallest screen that can be played from. */
-    static final int LEAST_COLUMNS = 40;
-
-    static final int LEAST_ROWS = 10;
-
     private static final List<BigLetters.Dot> LARGE = List.of(
             new BigLetters.Dot(4, 2), new BigLetters.Dot(3, 2), new BigLetters.Dot(2, 2), new BigLetters.Dot(2, 1));
     private static final List<BigLetters.Dot> MIDDLING = List.of(new BigLetters.Dot(2, 1), new BigLetters.Dot(1, 1));

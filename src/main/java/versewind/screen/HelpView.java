@@ -12,8 +12,8 @@ final class HelpView {
     private static final int EDGE_ROWS = 3;
 
     /** The tables of keys of all screens. */
-    static final List<KeyTable<?>> TABLES =
-            List.of(ReadingsScreen.KEYS, FormBox.KEYS, Chooser.KEYS, FindingsScreen.KEYS);
+    static final List<KeyTable<?>> TABLES = List.of(
+            ReadingsScreen.KEYS, FormBox.KEYS, Chooser.KEYS, FindingsScreen.KEYS, DeskScreen.KEYS, FeedbackScreen.KEYS);
 
     private HelpView() {}
 

@@ -14,6 +14,7 @@ final class KeyTable<S extends Screen> {
     static final KeyTable<Screen> NONE = under("");
 
     private static final int GAP = 3;
+    private static final int CLOSE_GAP = 2;
 
     private final List<Row<S>> rows = new ArrayList<>();
     private final String heading;
@@ -117,6 +118,19 @@ final class KeyTable<S extends Screen> {
             }
             at = frame.write(at, y, name, Style.KEY);
             at = frame.write(at + 1, y, does, Style.FAINT) + GAP;
+        }
+    }
+
+    /** Writes keys over the whole width, each with fewer words than its own: "Space on". */
+    void hints(Frame frame, int y, String... hints) {
+        int at = 1;
+        for (String hint : hints) {
+            int cut = hint.indexOf(' ');
+            if (at + Text.columns(hint) > frame.width()) {
+                return;
+            }
+            at = frame.write(at, y, row(hint.substring(0, cut)).keys().get(0).name(), Style.KEY);
+            at = frame.write(at + 1, y, hint.substring(cut + 1), Style.TEXT) + CLOSE_GAP;
         }
     }
 

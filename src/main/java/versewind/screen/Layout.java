@@ -66,8 +66,8 @@ record Layout(int gridWidth, int listX, int listWidth, int top, int height, int 
         return state.work().isPresent()
                 && state.bench().isEmpty()
                 && state.top() instanceof Panel.None
-                && state.columns() >= DeskLayout.LEAST_COLUMNS
-                && state.rows() >= DeskLayout.LEAST_ROWS;
+                && state.columns() >= DeskScreen.LEAST.columns()
+                && state.rows() >= DeskScreen.LEAST.rows();
     }
 
     /** The knobs of the open instrument as they lie on this screen. */

@@ -13,18 +13,11 @@ sealed interface Panel extends Screen {
 
     @Override
     default Layer layer() {
-        return this instanceof None || this instanceof Desk || this instanceof Answers
+        return this instanceof None
                 ? Layer.GROUND
                 : this instanceof Library || this instanceof Help || this instanceof StopText
                         ? Layer.SHEET
                         : Layer.WINDOW;
-    }
-
-    @Override
-    default Size least() {
-        return this instanceof Desk || this instanceof Answers
-                ? new Size(DeskLayout.LEAST_COLUMNS, DeskLayout.LEAST_ROWS)
-                : Screen.super.least();
     }
 
     @Override
@@ -100,17 +93,6 @@ sealed interface Panel extends Screen {
 
     /** The library is looked through. */
     record Library(LibraryState shelves) implements Panel {}
-
-    /** The verse where we are fills the screen, to be played from. */
-    record Desk(DeskNotes notes) implements Panel {}
-
-    /**
-     * All verses, and how the organ was in each.
-     *
-     * @param at which is marked, in the order of the service
-     * @param notes what is known at the desk, to go back to
-     */
-    record Answers(int at, DeskNotes notes) implements Panel {}
 
     /**
      * What is proposed for the verse where we are.

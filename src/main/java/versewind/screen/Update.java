@@ -26,8 +26,7 @@ public final class Update {
         OrganEditCommands.into(handlers);
         OrganEditSaving.into(handlers);
         PasteCommands.into(handlers);
-        DeskCommands.into(handlers);
-        FeedbackCommands.into(handlers);
+        handlers.put(Command.AT_DESK, Handler.work(DeskScreen::open));
         return handlers;
     }
 
@@ -53,7 +52,7 @@ public final class Update {
 
     /** The state in which the program goes on at the desk, when a plan has just been opened for that. */
     public static Transition desk(State state) {
-        return transition(DeskCommands.alone(state));
+        return transition(DeskScreen.alone(state));
     }
 
     private static State answer(State state, Event input) {
@@ -118,7 +117,7 @@ public final class Update {
             return ProposalCommands.proposed(state, proposed);
         }
         if (input instanceof Event.LadderFound found) {
-            return DeskCommands.found(state, found);
+            return DeskScreen.found(state, found);
         }
         if (input instanceof Event.Done done) {
             return state.says(done.sentence());
@@ -173,12 +172,6 @@ public final class Update {
         }
         if (panel instanceof Panel.Help) {
             return Command.Where.HELP;
-        }
-        if (panel instanceof Panel.Desk) {
-            return Command.Where.DESK;
-        }
-        if (panel instanceof Panel.Answers) {
-            return Command.Where.ANSWERS;
         }
         if (panel instanceof Panel.StopText) {
             return Command.Where.STOP_TEXT;

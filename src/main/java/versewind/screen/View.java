@@ -49,8 +49,6 @@ public final class View {
             HelpView.paint(frame, state, help);
         } else if (state.bench().isPresent()) {
             OrganEditView.paint(frame, state, state.bench().get());
-        } else if (panel instanceof Panel.Desk || panel instanceof Panel.Answers) {
-            DeskView.paint(frame, state, state.work().orElseThrow());
         } else if (panel instanceof Panel.None) {
             paintPlan(frame, state);
         }

@@ -53,7 +53,7 @@ class AtDeskTest {
     void after_the_last_verse_it_is_asked_how_it_was() {
         Desk desk = harvest().press("]", "]", "]", "]", "K");
         IntStream.range(0, 30).forEach(i -> desk.press("<PageDown>"));
-        assertThat(desk.state().top()).isInstanceOf(Panel.Answers.class);
+        assertThat(desk.state().top()).isInstanceOf(FeedbackScreen.class);
         assertThat(desk.work().history().isUnsaved()).isFalse();
     }
 
@@ -78,9 +78,8 @@ class AtDeskTest {
     /** Whether a key closes what is open, which would put the next one elsewhere, or answers. */
     private record Where(Desk desk) {
         boolean leaves(Key key) {
-            return KeyMap.meaning(Update.where(desk.state().panel(), desk.state()), key)
-                    .filter(List.of(Command.CLOSE_DESK, Command.HOW_IT_WAS, Command.INTERRUPT)::contains)
-                    .isPresent();
+            List<Key> leaving = Key.all("Esc, q, K, a, Ctrl-C");
+            return leaving.contains(key) && desk.state().top() instanceof DeskScreen;
         }
     }
 
@@ -220,7 +219,7 @@ class AtDeskTest {
                 .alone();
         assertThat(desk.question()).isNotEmpty();
         desk.press(" ", "t");
-        assertThat(desk.state().top()).isInstanceOf(Panel.Desk.class);
+        assertThat(desk.state().top()).isInstanceOf(DeskScreen.class);
         assertThat(screen(desk)).contains("1 of 5");
     }
 

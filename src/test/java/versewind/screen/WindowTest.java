@@ -234,7 +234,7 @@ class WindowTest {
     void a_window_too_small_for_the_plan_shows_the_desk_when_it_is_asked_for() {
         Desk desk = Desk.with("harvest-festival", 40, 10);
         assertThat(desk.screen().replace("\n", " ")).contains("K opens the desk, which fits.");
-        assertThat(desk.press("K").state().top()).isInstanceOf(Panel.Desk.class);
+        assertThat(desk.press("K").state().top()).isInstanceOf(DeskScreen.class);
         assertThat(desk.screen()).doesNotContain("Versewind needs");
         assertThat(desk.press("<Esc>").screen()).contains("Versewind needs");
 

@@ -1,0 +1,314 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import versewind.plan.Hymn;
+import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.rules.DynamicSteps;
+
+/** The desk during a service: the current verse fills the screen, to be played from. No key here changes the plan. */
+record DeskScreen(DeskNotes notes) implements Screen {
+
+    static final KeyTable<DeskScreen> KEYS = KeyTable.<DeskScreen>under("At the desk")
+            .key(
+                    "Space, Enter, Page Down",
+                    "on to the next verse",
+                    on((desk, state, work) -> desk.turn(state, work, 1)))
+            .key(
+                    "Down, Right",
+                    "the same, as pedals that turn pages send it",
+                    on((desk, state, work) -> desk.turn(state, work, 1)))
+            .key(
+                    "Backspace, Page Up",
+                    "back to the verse before",
+                    on((desk, state, work) -> desk.turn(state, work, -1)))
+            .key("Up, Left", "the same", on((desk, state, work) -> desk.turn(state, work, -1)))
+            .key(
+                    "l",
+                    "a step of the ladder stronger than planned",
+                    on((desk, state, work) -> desk.step(state, work, 1)))
+            .key("s", "a step softer", on((desk, state, work) -> desk.step(state, work, -1)))
+            .key("+, =", "more people are present", on((desk, state, work) -> desk.count(state, work, 1)))
+            .key("-", "fewer people are present", on((desk, state, work) -> desk.count(state, work, -1)))
+            .key(
+                    "a",
+                    "how the organ was in every verse",
+                    on((desk, state, work) -> FeedbackScreen.open(state, work, desk.notes)))
+            .key(
+                    "Esc, q, K",
+                    "back to the plan; from versewind desk, pressed twice, leave",
+                    on((desk, state, work) -> desk.leave(state)));
+
+    /** The smallest terminal that can be played from. */
+    static final Size LEAST = new Size(40, 10);
+
+    private static final int GUTTER = 12;
+    private static final int NARROW_GUTTER = 6;
+    private static final int NARROW = 60;
+
+    @FunctionalInterface
+    private interface OnWork {
+        State on(DeskScreen desk, State state, PlanEdit work);
+    }
+
+    /** Any key but the one that leaves takes back that it was pressed once. */
+    private static KeyTable.Action<DeskScreen> on(OnWork action) {
+        return (desk, state) -> {
+            DeskScreen staying = new DeskScreen(desk.notes.with(DeskNotes.Leaving.NO));
+            return state.onWork(work -> action.on(desk, state.show(staying), work));
+        };
+    }
+
+    /** The desk over the plan, at the current verse. */
+    static State open(State state, PlanEdit work) {
+        return open(
+                state, work, work.history().isUnsaved() ? DeskNotes.Opened.FROM_UNSAVED : DeskNotes.Opened.FROM_SAVED);
+    }
+
+    /** The desk for a plan that has just been opened for it; a question about the plan lies over it. */
+    static State alone(State state) {
+        if (state.work().isEmpty()) {
+            return state;
+        }
+        State desk = open(state, state.work().get(), DeskNotes.Opened.ALONE);
+        return state.top() instanceof Question question ? desk.open(question) : desk;
+    }
+
+    private static State open(State state, PlanEdit work, DeskNotes.Opened opened) {
+        Optional<VersePlace> place = ServiceOrder.nearest(work.plan(), work.place());
+        if (place.isEmpty() && opened != DeskNotes.Opened.ALONE) {
+            return state.says("There is no verse to play yet.");
+        }
+        DeskScreen desk = new DeskScreen(DeskNotes.of(opened));
+        return desk.at(state.closed().open(desk), work.at(place.orElse(VersePlace.START)));
+    }
+
+    /** The desk at the current verse; asks for the ladders of this verse and the next, unless they are known. */
+    private State at(State state, PlanEdit work) {
+        VersePlace here = work.place();
+        List<Effect.LadderOf> wanted = work.verse().isEmpty()
+                ? List.of()
+                : Stream.concat(Stream.of(here), ServiceOrder.further(work.plan(), here, 1).stream())
+                        .filter(place -> notes.ladder(work, place).isEmpty())
+                        .map(place -> notes.ladderOf(work, place))
+                        .toList();
+        State next = state.with(work).show(this);
+        return wanted.isEmpty() ? next : next.wants(new Effect.FindLadders(wanted));
+    }
+
+    private DeskScreen staying() {
+        return new DeskScreen(notes.with(DeskNotes.Leaving.NO));
+    }
+
+    private State turn(State state, PlanEdit work, int step) {
+        Optional<VersePlace> next = ServiceOrder.further(work.plan(), work.place(), step);
+        if (next.isPresent()) {
+            return staying().at(state, work.at(next.get()));
+        }
+        return step > 0 && work.verse().isPresent()
+                ? FeedbackScreen.open(state, work, notes)
+                : state.says("This is where the service begins.");
+    }
+
+    private State count(State state, PlanEdit work, int way) {
+        int planned = work.plan().heading().people();
+        int now = notes.people(work);
+        int people = way > 0 ? Present.more(now, planned) : Present.fewer(now, planned);
+        return new DeskScreen(staying().notes.counting(people)).at(state, work);
+    }
+
+    private State step(State state, PlanEdit work, int step) {
+        if (work.verse().isEmpty()) {
+            return state;
+        }
+        Optional<DynamicSteps> ladder = notes.ladder(work, work.place());
+        if (ladder.isEmpty()) {
+            return staying().at(state, work).says("What to draw is still being found. Press again.");
+        }
+        int steps = notes.steps(work.place()) + step;
+        if (!DeskNotes.reaches(ladder.get(), steps)) {
+            return state.says(step > 0 ? "The ladder goes no higher." : "The ladder goes no lower.");
+        }
+        return new DeskScreen(staying().notes.stepping(work.place(), steps, ladder.get())).at(state, work);
+    }
+
+    /** Back to the plan; where the desk was opened alone, leaves the program when the key is pressed twice. */
+    private State leave(State state) {
+        if (notes.opened() != DeskNotes.Opened.ALONE) {
+            return state.closed();
+        }
+        if (state.isUnsaved() || notes.leaving() == DeskNotes.Leaving.ASKED) {
+            State left = FileCommands.afterAsking(state, new Effect.Quit());
+            return left.wanted().isEmpty() ? left : state.wants(new Effect.Quit());
+        }
+        return state.show(new DeskScreen(notes.with(DeskNotes.Leaving.ASKED)))
+                .says("Once more leaves; any other key stays.");
+    }
+
+    /** A ladder has been found; it is kept for as long as the desk is open. */
+    static State found(State state, Event.LadderFound found) {
+        DeskNotes.Found ladder = new DeskNotes.Found(found.of(), found.ladder());
+        return state.update(DeskScreen.class, desk -> new DeskScreen(desk.notes.with(ladder)));
+    }
+
+    @Override
+    public KeyTable<?> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public Layer layer() {
+        return Layer.GROUND;
+    }
+
+    @Override
+    public Size least() {
+        return LEAST;
+    }
+
+    @Override
+    public State typed(Key key, State state) {
+        return state;
+    }
+
+    @Override
+    public State pasted(String text, State state) {
+        return state;
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        PlanEdit work = state.work().orElseThrow();
+        if (work.verse().isPresent()) {
+            paint(frame, state, work);
+        } else {
+            frame.write(1, 0, work.plan().heading().title(), Style.HEADING);
+            frame.write(1, 2, "This plan has no verse to play yet.", Style.TEXT);
+        }
+        if (!state.notice().text().isBlank()) {
+            StatusView.paintNotice(frame, state);
+        } else if (state.top() == this) {
+            KEYS.hints(
+                    frame,
+                    frame.height() - 1,
+                    "Space on",
+                    "Backspace back",
+                    "+ - present",
+                    "a how it was",
+                    "Esc leave");
+        }
+    }
+
+    private void paint(Frame frame, State state, PlanEdit work) {
+        DeskLayout layout = DeskLayout.of(frame.height());
+        Marks marks = state.marks();
+        DeskWords words = new DeskWords(marks, work, notes);
+        int whole = frame.width() - 2;
+        paintHeader(frame, state, work);
+        paintLetters(frame, marks, work, layout);
+        words.who(whole).paint(frame, marks, 1, layout.who(), whole, 1);
+        words.level(whole).paint(frame, marks, 1, layout.level(), whole, 1);
+        if (layout.note() >= 0) {
+            frame.write(1, layout.note(), Text.fit(note(work), whole, marks.cut()), Style.MESSAGE);
+        }
+        block(frame, marks, "Now", words.now(), layout.now(), layout.nowRows());
+        Flow drawn = words.drawn(blockColumns(frame), layout.drawnRows());
+        block(frame, marks, "Drawn", drawn, layout.drawn(), layout.drawnRows());
+        block(frame, marks, "Next", words.next(), layout.next(), layout.nextRows());
+        paintLadder(frame, marks, words, layout);
+    }
+
+    private static void block(Frame frame, Marks marks, String name, Flow flow, int y, int rows) {
+        if (rows > 0) {
+            frame.write(1, y, name, Style.HEADING);
+            flow.paint(frame, marks, gutter(frame), y, blockColumns(frame), rows);
+        }
+    }
+
+    private static int gutter(Frame frame) {
+        return frame.width() < NARROW ? NARROW_GUTTER : GUTTER;
+    }
+
+    private static int blockColumns(Frame frame) {
+        return frame.width() - 1 - gutter(frame);
+    }
+
+    /** Stronger over softer or, where rows are few, beside each other with their keys alone. */
+    private static void paintLadder(Frame frame, Marks marks, DeskWords words, DeskLayout layout) {
+        int y = layout.ladder();
+        int rows = layout.ladderRows();
+        if (rows > 0) {
+            block(frame, marks, "l stronger", words.steps(1), y, rows);
+            block(frame, marks, "s softer", words.steps(-1), y + rows, rows);
+            frame.write(1, y, "l", Style.KEY);
+            frame.write(1, y + rows, "s", Style.KEY);
+            return;
+        }
+        int half = frame.width() / 2;
+        frame.write(1, y, "l", Style.KEY);
+        words.steps(1).paint(frame, marks, 3, y, half - 4, 1);
+        frame.write(half, y, "s", Style.KEY);
+        words.steps(-1).paint(frame, marks, half + 2, y, frame.width() - half - 3, 1);
+    }
+
+    /** The hymn, how many are present, and how far the service is. */
+    private void paintHeader(Frame frame, State state, PlanEdit work) {
+        Hymn hymn = work.hymn().orElseThrow();
+        int people = notes.people(work);
+        int planned = work.plan().heading().people();
+        List<VersePlace> places = ServiceOrder.places(work.plan());
+        String present =
+                people + " present" + (people == planned || frame.width() < NARROW ? "" : " (" + planned + " planned)");
+        String page = (places.indexOf(work.place()) + 1) + " of " + places.size();
+        int pageX = frame.width() - 1 - Text.columns(page);
+        int presentX = pageX - 2 - Text.columns(present);
+        String title = (hymn.number() + " " + hymn.title()).strip();
+        frame.write(1, 0, Text.fit(title, presentX - 3, state.marks().cut()), Style.HEADING);
+        frame.write(presentX, 0, present, people == planned ? Style.TEXT : Style.NEAR);
+        frame.write(pageX, 0, page, Style.TEXT);
+    }
+
+    /** The hymn's number and the verse, then the piston at the right; without the number where that is too long. */
+    private static void paintLetters(Frame frame, Marks marks, PlanEdit work, DeskLayout layout) {
+        Verse verse = work.verse().orElseThrow();
+        String number = work.hymn().map(Hymn::number).orElse("");
+        int whole = frame.width() - 2;
+        for (String text : List.of(number + " " + verse.label(), verse.label())) {
+            Optional<BigLetters> letters = BigLetters.of(text);
+            Optional<BigLetters.Dot> dot = letters.flatMap(each -> each.fitting(layout.dots(), whole));
+            if (dot.isPresent()) {
+                letters.get().paint(frame, 1, 1, dot.get(), marks, style(marks, Style.STRONG));
+                int used = letters.get().columns(dot.get()) + 6 * dot.get().columns();
+                if (work.instrument().pistons().any()) {
+                    paintPiston(frame, marks, verse.piston(), layout, whole - used);
+                }
+                return;
+            }
+        }
+    }
+
+    private static void paintPiston(Frame frame, Marks marks, String name, DeskLayout layout, int columns) {
+        Optional<BigLetters> piston = BigLetters.of(name);
+        piston.flatMap(each -> each.fitting(layout.dots(), columns)).ifPresent(dot -> {
+            int x = frame.width() - 1 - piston.get().columns(dot);
+            piston.get().paint(frame, x, 1, dot, marks, style(marks, Style.HEADING));
+        });
+    }
+
+    /** A character of ASCII does not fill its cell, so the ground of the cell does. */
+    private static Style style(Marks marks, Style style) {
+        return switch (marks) {
+            case UNICODE -> style;
+            case ASCII -> Style.CURSOR;
+        };
+    }
+
+    private static String note(PlanEdit work) {
+        String note = work.verse().map(Verse::note).orElse("");
+        return note.isBlank() && work.place().verse() == 0
+                ? work.hymn().map(Hymn::notes).orElse("")
+                : note;
+    }
+}
