@@ -21,6 +21,7 @@ import versewind.rules.Finding;
 import versewind.rules.Mend;
 import versewind.rules.NoiseExposure;
 import versewind.rules.Touch;
+import versewind.sheet.LevelText;
 import versewind.sound.Dynamic;
 import versewind.sound.EarSeats;
 import versewind.sound.Estimate;

@@ -10,6 +10,7 @@ import versewind.rules.Assessment;
 import versewind.rules.Attendance;
 import versewind.rules.Caution;
 import versewind.rules.Mend;
+import versewind.sheet.LevelText;
 import versewind.sound.Estimate;
 import versewind.sound.Verdict;
 import versewind.store.OpenPlan;

@@ -14,6 +14,7 @@ import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
 import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
+import versewind.sheet.LevelText;
 import versewind.sound.Offsets;
 
 /**

@@ -20,6 +20,7 @@ import versewind.plan.VerseKind;
 import versewind.plan.Verses;
 import versewind.rules.Assessment;
 import versewind.rules.Caution;
+import versewind.sheet.LevelText;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
 import versewind.sound.Margin;

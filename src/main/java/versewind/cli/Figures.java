@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import versewind.sheet.LevelText;
 
 /** Calculated numbers, each with its name and unit, perhaps a table, and the source of the method. */
 final class Figures implements Report {

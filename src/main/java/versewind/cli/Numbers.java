@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import versewind.acoustics.ThirdOctaves;
 import versewind.organ.NotationException;
 import versewind.organ.Quoted;
+import versewind.sheet.LevelText;
 
 /** Reads the numbers that were typed for an option. */
 final class Numbers {

@@ -1,19 +1,14 @@
 package versewind.cli;
 
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.function.Function;
 import java.util.stream.Stream;
-import versewind.plan.ServiceHeading;
-import versewind.rules.StopChangesByDivision;
-import versewind.sheet.AssistantCard;
+import versewind.sheet.ChangeRow;
 import versewind.sheet.DivisionLine;
 import versewind.sheet.HymnSheet;
-import versewind.sheet.PistonCard;
+import versewind.sheet.PistonSetting;
+import versewind.sheet.Placed;
 import versewind.sheet.Sheet;
-import versewind.sheet.SheetOptions;
 import versewind.sheet.VerseSheet;
 
 /** A sheet as plain text, 80 columns wide, for printers and mail. */
@@ -22,7 +17,6 @@ final class SheetText {
     /** Stands at the end of every sheet, so that a sheet can be told from other files. */
     static final String MADE_BY = "Made by Versewind.";
 
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH);
     private static final int LABEL = 8;
     private static final int WHERE = 10;
     private static final int COLUMNS = 80;
@@ -49,13 +43,13 @@ final class SheetText {
     }
 
     private void heading() {
-        ServiceHeading heading = sheet.heading();
-        page.paragraph(heading.title());
-        heading.date().ifPresent(date -> page.paragraph(DATE.format(date)));
+        page.paragraph(sheet.heading().title());
+        if (!sheet.date().isEmpty()) {
+            page.paragraph(sheet.date());
+        }
         sheet.day().ifPresent(day -> page.paragraph(day.summary()));
-        int people = heading.people();
-        page.paragraph(sheet.organ() + ". " + people + (people == 1 ? " person" : " people") + " expected.");
-        note("", heading.notes());
+        page.paragraph(sheet.setting());
+        note("", sheet.heading().notes());
     }
 
     private void note(String indent, String note) {
@@ -79,36 +73,24 @@ final class SheetText {
         }
         for (int i = 0; i < hymn.verses().size(); i++) {
             page.blank();
-            verse(
-                    hymn.verses().get(i),
-                    sheet.wishes().content() == SheetOptions.Content.WHOLE || i == 0 ? Stops.ALL : Stops.NONE);
+            verse(hymn.verses().get(i), sheet.wishes().listsStopsOf(i));
         }
     }
 
-    /** Which of the stops are listed. */
-    private enum Stops {
-        ALL,
-        NONE
-    }
-
-    private void verse(VerseSheet verse, Stops stops) {
+    private void verse(VerseSheet verse, boolean listsStops) {
         String piston = verse.verse().piston();
         page.hanging(
                 page.left(verse.verse().label(), LABEL - 1) + " ",
                 (piston.isBlank() ? "" : "[" + piston + "] ") + verse.playing());
         if (verse.before().isPresent()) {
-            moves(verse.changes());
+            changes(verse.changes());
         }
-        if (stops == Stops.ALL) {
+        if (listsStops) {
             verse.drawn().forEach(drawn -> row(drawn.where(), drawn(drawn)));
         }
         String mark = verse.wantsAttention() ? "! " : "";
         page.hanging(indent(), mark + verse.levelWords() + ", " + verse.verdictWords());
-        List<String> playing =
-                Stream.concat(verse.touch().stream(), verse.breath().stream()).toList();
-        if (!playing.isEmpty()) {
-            page.hanging(indent(), String.join(" ", playing));
-        }
+        page.hanging(indent(), String.join(" ", verse.played()));
         note(indent(), verse.verse().note());
         steps("stronger", verse.stronger());
         steps("softer", verse.softer());
@@ -125,38 +107,30 @@ final class SheetText {
         }
     }
 
-    private void moves(List<StopChangesByDivision> changes) {
+    private void changes(List<ChangeRow> changes) {
         if (changes.isEmpty()) {
             page.line(indent() + "Nothing moves.");
         }
-        row("- put in", knobs(changes, StopChangesByDivision::putIn));
-        row("+ draw", knobs(changes, StopChangesByDivision::drawn));
-        row("  box", boxes(changes));
+        changes.forEach(change -> row(sign(change.kind()) + change.kind().word(), pieces(change.places())));
     }
 
-    private static List<String> knobs(
-            List<StopChangesByDivision> changes, Function<StopChangesByDivision, List<String>> which) {
-        List<List<String>> places = changes.stream()
-                .filter(each -> !which.apply(each).isEmpty())
-                .map(each -> placed(each.where(), which.apply(each)))
-                .toList();
-        return ended(places);
+    private static String sign(ChangeRow.Kind kind) {
+        return switch (kind) {
+            case PUT_IN -> "- ";
+            case DRAW -> "+ ";
+            case BOX -> "  ";
+        };
     }
 
-    private static List<String> boxes(List<StopChangesByDivision> changes) {
-        return ended(changes.stream()
-                .filter(each -> each.box().isPresent())
-                .map(each -> List.of(each.where() + " " + each.box().get().word()))
+    /** Names with commas between those of a place, and semicolons between places; the place before its first name. */
+    private static List<String> pieces(List<Placed> places) {
+        return ended(places.stream()
+                .map(place -> {
+                    List<String> pieces = listed(place.names());
+                    pieces.set(0, (place.where() + " " + pieces.get(0)).strip());
+                    return pieces;
+                })
                 .toList());
-    }
-
-    /** Names with commas after all but the last; the place before the first, unless they say it themselves. */
-    private static List<String> placed(String where, List<String> names) {
-        List<String> pieces = listed(names);
-        if (!where.equals(StopChangesByDivision.COUPLERS)) {
-            pieces.set(0, where + " " + pieces.get(0));
-        }
-        return pieces;
     }
 
     private static List<String> listed(List<String> names) {
@@ -188,11 +162,10 @@ final class SheetText {
     private void steps(String way, List<VerseSheet.Step> steps) {
         List<String> pieces = new ArrayList<>();
         for (VerseSheet.Step step : steps) {
-            List<List<String>> kinds = List.of(
-                    headed("put in", knobs(step.movements(), StopChangesByDivision::putIn)),
-                    headed("draw", knobs(step.movements(), StopChangesByDivision::drawn)),
-                    headed("box", boxes(step.movements())));
-            List<String> movements = ended(kinds);
+            List<String> movements = ended(step.changes().stream()
+                    .map(row -> Stream.concat(Stream.of(row.kind().word()), pieces(row.places()).stream())
+                            .toList())
+                    .toList());
             if (!pieces.isEmpty()) {
                 pieces.set(pieces.size() - 1, pieces.get(pieces.size() - 1) + ";");
                 pieces.add("then");
@@ -203,19 +176,13 @@ final class SheetText {
         row(way, pieces);
     }
 
-    private static List<String> headed(String head, List<String> pieces) {
-        return pieces.isEmpty()
-                ? List.of()
-                : Stream.concat(Stream.of(head), pieces.stream()).toList();
-    }
-
     private void pistons() {
-        List<PistonCard.Setting> settings = sheet.pistons().settings();
+        List<PistonSetting> settings = sheet.pistons();
         if (settings.isEmpty()) {
             return;
         }
         rule("Pistons, to set before the service");
-        for (PistonCard.Setting setting : settings) {
+        for (PistonSetting setting : settings) {
             page.blank();
             page.hanging(
                     page.left(setting.piston(), LABEL - 1) + " ",
@@ -225,16 +192,15 @@ final class SheetText {
     }
 
     private void assistant() {
-        List<AssistantCard.Turn> turns = sheet.assistant().turns();
+        List<Sheet.Turn> turns = sheet.turns();
         if (turns.isEmpty()) {
             return;
         }
         rule("For whoever pulls stops");
-        for (AssistantCard.Turn turn : turns) {
+        for (Sheet.Turn turn : turns) {
             page.blank();
             page.paragraph("before " + turn.hymn() + " " + turn.verse());
-            row("- put in", knobs(turn.movements(), StopChangesByDivision::putIn));
-            row("+ draw", knobs(turn.movements(), StopChangesByDivision::drawn));
+            changes(turn.changes());
         }
     }
 }

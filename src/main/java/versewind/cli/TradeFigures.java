@@ -10,6 +10,7 @@ import versewind.acoustics.NoiseDose.Exposure;
 import versewind.organ.Footage;
 import versewind.organ.NotationException;
 import versewind.rules.Caution;
+import versewind.sheet.LevelText;
 
 /** What a day does to the ears, and what a footage sounds. */
 final class TradeFigures {

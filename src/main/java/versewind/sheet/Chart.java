@@ -2,9 +2,8 @@ package versewind.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.function.IntFunction;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -23,6 +22,7 @@ final class Chart {
     private static final double ROOM_DB = 3;
     private static final int SCALE_DB = 10;
 
+    private final HtmlWriter html;
     private final List<Column> columns;
     private final double columnWidth;
     private final double lowDb;
@@ -46,7 +46,8 @@ final class Chart {
         }
     }
 
-    private Chart(List<Column> columns, double columnWidth) {
+    private Chart(HtmlWriter html, List<Column> columns, double columnWidth) {
+        this.html = html;
         this.columns = columns;
         this.columnWidth = columnWidth;
         double[] levels = columns.stream().flatMapToDouble(Chart::levels).toArray();
@@ -61,16 +62,16 @@ final class Chart {
                 column.singersDba().stream());
     }
 
-    /** The picture of a hymn. */
-    static String of(HymnSheet hymn) {
+    /** Draws the picture of a hymn. */
+    static void draw(HtmlWriter html, HymnSheet hymn) {
         List<Column> columns = hymn.verses().stream()
                 .map(verse -> new Column(verse.verse().label(), verse.verse().label(), verse))
                 .toList();
-        return new Chart(columns, 58).svg("Levels of the organ and the singers");
+        new Chart(html, columns, 58).svg("Levels of the organ and the singers");
     }
 
-    /** The picture of a whole service. */
-    static String of(List<HymnSheet> hymns) {
+    /** Draws the picture of a whole service. */
+    static void draw(HtmlWriter html, List<HymnSheet> hymns) {
         List<Column> columns = new ArrayList<>();
         for (HymnSheet hymn : hymns) {
             for (int i = 0; i < hymn.verses().size(); i++) {
@@ -80,40 +81,46 @@ final class Chart {
                         new Column(label, hymn.shortName() + " " + verse.verse().label(), verse));
             }
         }
-        return new Chart(columns, Math.max(22, 620.0 / Math.max(1, columns.size())))
+        new Chart(html, columns, Math.max(22, 620.0 / Math.max(1, columns.size())))
                 .svg("Levels of the organ and the singers through the service");
     }
 
     /** Nothing, where nothing sounds. */
-    private String svg(String title) {
+    private void svg(String title) {
         if (columns.stream().allMatch(column -> column.organDba().isEmpty())) {
-            return "";
+            return;
         }
-        String drawing = scale()
-                + each(this::behind)
-                + line("sung", Column::singersDba)
-                + line("way", Column::organDba)
-                + each(this::before);
         String words = columns.stream().map(Chart::words).collect(Collectors.joining("; ")) + ".";
-        return Html.block(
+        html.block(
                 "figure",
-                Html.block(
-                        "svg class=\"chart\" role=\"img\" viewBox=\"0 0 " + number(width()) + " " + number(HEIGHT)
-                                + "\" style=\"max-width:" + number(width()) + "px\"",
-                        Html.line("title", title + ". " + words) + drawing));
+                () -> html.block(
+                        "svg",
+                        () -> drawing(title + ". " + words),
+                        "class",
+                        "chart",
+                        "role",
+                        "img",
+                        "viewBox",
+                        "0 0 " + HtmlWriter.number(width()) + " " + HtmlWriter.number(HEIGHT),
+                        "style",
+                        "max-width:" + HtmlWriter.number(width()) + "px"));
     }
 
-    private String each(IntFunction<String> drawing) {
-        return IntStream.range(0, columns.size()).mapToObj(drawing).collect(Collectors.joining());
+    private void drawing(String title) {
+        html.line("title", title);
+        scale();
+        IntStream.range(0, columns.size()).forEach(this::behind);
+        line("sung", Column::singersDba);
+        line("way", Column::organDba);
+        IntStream.range(0, columns.size()).forEach(this::before);
     }
 
     private static String words(Column column) {
         VerseSheet verse = column.verse();
-        String organ = column.organDba().isPresent() ? SheetLevels.level(verse) : "silent";
         String singers = column.singersDba().isPresent()
                 ? ", singers " + Math.round(column.singersDba().getAsDouble())
                 : "";
-        return column.words() + ": organ " + organ + singers + ", "
+        return column.words() + ": organ " + verse.level() + singers + ", "
                 + Wording.verdict(verse.estimate().margin());
     }
 
@@ -130,33 +137,27 @@ final class Chart {
         return BOTTOM - (within - lowDb) / (highDb - lowDb) * (BOTTOM - TOP);
     }
 
-    private String scale() {
-        StringBuilder lines = new StringBuilder();
+    private void scale() {
         int step = highDb - lowDb < 2 * SCALE_DB ? SCALE_DB / 2 : SCALE_DB;
         for (int level = (int) Math.ceil(lowDb / step) * step; level <= highDb; level += step) {
-            lines.append(tag("line class=\"grid\"", "x1", LEFT, "x2", width() - 6, "y1", y(level), "y2", y(level)));
-            lines.append(text("scale", LEFT - 6, y(level) + 4, "end", Integer.toString(level)));
+            html.empty("line", "class", "grid", "x1", LEFT, "x2", width() - 6, "y1", y(level), "y2", y(level));
+            text("scale", LEFT - 6, y(level) + 4, "end", Integer.toString(level));
         }
-        return lines.toString();
     }
 
     /** The field of the target and the doubt. */
-    private String behind(int at) {
-        Column column = columns.get(at);
-        String field = column.verse()
-                .target()
-                .map(band -> {
-                    double high = y(band.highDba());
-                    double low = y(band.lowDba().orElse(lowDb));
-                    return rectangle("target", x(at), columnWidth * 0.86, high, low);
-                })
-                .orElse("");
-        if (column.organDba().isEmpty() || column.verse().plusMinusDb().isEmpty()) {
-            return field;
+    private void behind(int at) {
+        VerseSheet verse = columns.get(at).verse();
+        verse.target().ifPresent(band -> {
+            double low = y(band.lowDba().orElse(lowDb));
+            rectangle("target", x(at), columnWidth * 0.86, y(band.highDba()), low);
+        });
+        OptionalDouble organDba = columns.get(at).organDba();
+        if (organDba.isPresent() && verse.plusMinusDb().isPresent()) {
+            double levelDb = organDba.getAsDouble();
+            double doubtDb = verse.plusMinusDb().getAsDouble();
+            rectangle("doubt", x(at), barWidth() * 0.7, y(levelDb + doubtDb), y(levelDb - doubtDb));
         }
-        double levelDb = column.organDba().getAsDouble();
-        double doubtDb = column.verse().plusMinusDb().getAsDouble();
-        return field + rectangle("doubt", x(at), barWidth() * 0.7, y(levelDb + doubtDb), y(levelDb - doubtDb));
     }
 
     private double barWidth() {
@@ -164,31 +165,30 @@ final class Chart {
     }
 
     /** The bar, the ring, the mark and the label. */
-    private String before(int at) {
+    private void before(int at) {
         Column column = columns.get(at);
-        StringBuilder drawn = new StringBuilder();
+        double half = barWidth() / 2;
         column.organDba()
-                .ifPresent(level -> drawn.append(tag(
-                        "line class=\"organ\"",
+                .ifPresent(level -> html.empty(
+                        "line",
+                        "class",
+                        "organ",
                         "x1",
-                        x(at) - barWidth() / 2,
+                        x(at) - half,
                         "x2",
-                        x(at) + barWidth() / 2,
+                        x(at) + half,
                         "y1",
                         y(level),
                         "y2",
-                        y(level))));
-        column.singersDba()
-                .ifPresent(level -> drawn.append(tag(
-                        "circle class=\"singers\"", "cx", x(at), "cy", y(level), "r", Math.min(5, columnWidth / 5))));
+                        y(level)));
+        column.singersDba().ifPresent(level -> circle("singers", x(at), y(level), Math.min(5, columnWidth / 5)));
         if (column.verse().wantsAttention()) {
-            drawn.append(tag("circle class=\"warn\"", "cx", x(at), "cy", 14, "r", Math.min(11, columnWidth / 2.1)));
-            drawn.append(text("warned", x(at), 19, "middle", "!"));
+            circle("warn", x(at), 14, Math.min(11, columnWidth / 2.1));
+            text("warned", x(at), 19, "middle", "!");
         }
         if (!column.label().isBlank()) {
-            drawn.append(text("label", labelX(at), HEIGHT - 10, labelAnchor(), fitting(column.label())));
+            text("label", labelX(at), HEIGHT - 10, labelAnchor(), fitting(column.label()));
         }
-        return drawn.toString();
     }
 
     private boolean isNarrow() {
@@ -208,52 +208,35 @@ final class Chart {
         return label.length() <= most ? label : label.substring(0, label.offsetByCodePoints(0, most - 1)) + "\u2026";
     }
 
-    private interface Level {
-        OptionalDouble of(Column column);
-    }
-
     /** A line through the levels there are, broken where there is none. */
-    private String line(String style, Level level) {
-        List<String> strokes = new ArrayList<>();
+    private void line(String style, Function<Column, OptionalDouble> level) {
+        StringBuilder strokes = new StringBuilder();
         String pen = "M";
         for (int at = 0; at < columns.size(); at++) {
-            OptionalDouble here = level.of(columns.get(at));
+            OptionalDouble here = level.apply(columns.get(at));
             if (here.isPresent()) {
-                strokes.add(pen + number(x(at)) + " " + number(y(here.getAsDouble())));
+                strokes.append(pen)
+                        .append(HtmlWriter.number(x(at)))
+                        .append(' ')
+                        .append(HtmlWriter.number(y(here.getAsDouble())));
             }
             pen = here.isPresent() ? "L" : "M";
         }
-        return strokes.isEmpty() ? "" : "<path class=\"" + style + "\" d=\"" + String.join("", strokes) + "\"/>\n";
-    }
-
-    private static String rectangle(String style, double middle, double width, double top, double bottom) {
-        double height = Math.max(0, bottom - top);
-        return tag("rect class=\"" + style + "\"", "x", middle - width / 2, "y", top, "width", width, "height", height);
-    }
-
-    private static String text(String style, double x, double y, String anchor, String text) {
-        return Html.element(
-                        "text class=\"" + style + "\" x=\"" + number(x) + "\" y=\"" + number(y) + "\" text-anchor=\""
-                                + anchor + "\"",
-                        Html.text(text))
-                + "\n";
-    }
-
-    /** An element without content; names of attributes and their numbers in turn. */
-    private static String tag(String start, Object... attributes) {
-        StringBuilder tag = new StringBuilder("<").append(start);
-        for (int i = 0; i < attributes.length; i += 2) {
-            tag.append(' ')
-                    .append(attributes[i])
-                    .append("=\"")
-                    .append(number(((Number) attributes[i + 1]).doubleValue()))
-                    .append('"');
+        if (!strokes.isEmpty()) {
+            html.empty("path", "class", style, "d", strokes);
         }
-        return tag.append("/>\n").toString();
     }
 
-    private static String number(double value) {
-        String written = String.format(Locale.ROOT, "%.1f", value);
-        return written.endsWith(".0") ? written.substring(0, written.length() - 2) : written;
+    private void rectangle(String style, double middle, double width, double top, double bottom) {
+        double height = Math.max(0, bottom - top);
+        html.empty("rect", "class", style, "x", middle - width / 2, "y", top, "width", width, "height", height);
+    }
+
+    private void circle(String style, double x, double y, double radius) {
+        html.empty("circle", "class", style, "cx", x, "cy", y, "r", radius);
+    }
+
+    private void text(String style, double x, double y, String anchor, String text) {
+        html.line("text", text, "class", style, "x", x, "y", y, "text-anchor", anchor);
     }
 }

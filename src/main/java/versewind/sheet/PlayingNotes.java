@@ -1,6 +1,8 @@
 package versewind.sheet;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import versewind.plan.Plan;
 import versewind.plan.VersePlace;
 import versewind.rules.Advice;
@@ -8,25 +10,23 @@ import versewind.rules.ChangeRule;
 import versewind.rules.Finding;
 import versewind.rules.Touch;
 
-/**
- * How a verse is played, in the few words that can be read from the bench.
- *
- * @param touch how to touch the keys: "Detached, notes held 3/4 of the beat."
- * @param breath at the first verse of a hymn how long to breathe between its verses; at the others whether what is moved
- *     before it takes longer than that
- */
-public record PlayingNotes(String touch, Optional<String> breath) {
+/** How a verse is played, in the few words that can be read at the console. */
+final class PlayingNotes {
+
+    private PlayingNotes() {}
 
     /**
-     * How a verse is played.
+     * How to touch the keys, "Detached, notes held 3/4 of the beat."; at the first verse of a hymn how long to breathe
+     * between its verses, and at the others whether what is moved before them takes longer than that.
      *
      * @param advice a colleague who knows the instrument
      * @param plan a plan that can be played on it
      * @param place a verse of the plan
      */
-    public static PlayingNotes of(Advice advice, Plan plan, VersePlace place) {
+    static List<String> of(Advice advice, Plan plan, VersePlace place) {
         Touch touch = advice.touch(plan, place);
-        return new PlayingNotes(words(touch), breath(advice, plan, place, touch));
+        return Stream.concat(Stream.of(words(touch)), breath(advice, plan, place, touch).stream())
+                .toList();
     }
 
     private static String words(Touch touch) {

@@ -1,7 +1,9 @@
 package versewind.sheet;
 
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -32,7 +34,8 @@ import versewind.sound.OrganSound;
  * @param organ the instrument
  * @param hymns in the order they are sung
  * @param pistons what is set before the service
- * @param assistant what somebody who pulls stops has to do
+ * @param turns what somebody who pulls stops has to do: boxes belong to the organist's foot, and what a piston sets, nobody
+ *     pulls
  * @param cautions sentences to end with
  * @param wishes what is wanted of it
  */
@@ -41,14 +44,73 @@ public record Sheet(
         Optional<ChurchDay> day,
         Instrument organ,
         List<HymnSheet> hymns,
-        PistonCard pistons,
-        AssistantCard assistant,
+        List<PistonSetting> pistons,
+        List<Turn> turns,
         List<String> cautions,
         SheetOptions wishes) {
 
     public Sheet {
         hymns = List.copyOf(hymns);
+        pistons = List.copyOf(pistons);
+        turns = List.copyOf(turns);
         cautions = List.copyOf(cautions);
+    }
+
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH);
+
+    /**
+     * What somebody who pulls stops does before a verse.
+     *
+     * @param hymn what the hymn is called in short
+     * @param verse the verse's label
+     * @param changes knobs to put in and to draw
+     */
+    public record Turn(String hymn, String verse, List<ChangeRow> changes) {
+
+        public Turn {
+            changes = List.copyOf(changes);
+        }
+
+        /** The knobs of one kind of change. */
+        List<Placed> places(ChangeRow.Kind kind) {
+            return changes.stream()
+                    .filter(row -> row.kind() == kind)
+                    .flatMap(row -> row.places().stream())
+                    .toList();
+        }
+    }
+
+    private static List<Turn> turns(Instrument organ, List<HymnSheet> hymns) {
+        List<Turn> turns = new ArrayList<>();
+        for (HymnSheet hymn : hymns) {
+            for (VerseSheet verse : hymn.verses()) {
+                List<ChangeRow> knobs = verse.changes().stream()
+                        .filter(row -> row.kind() != ChangeRow.Kind.BOX)
+                        .toList();
+                if (!knobs.isEmpty() && !organ.pistons().set(verse.verse().piston())) {
+                    turns.add(new Turn(hymn.shortName(), verse.verse().label(), knobs));
+                }
+            }
+        }
+        return turns;
+    }
+
+    /** "Sunday 4 October 2026"; blank without a date. */
+    public String date() {
+        return heading.date().map(DATE::format).orElse("");
+    }
+
+    /** The organ and the people: "St Tethwin, Averstoke. 180 people expected." */
+    public String setting() {
+        int people = heading.people();
+        return organ + ". " + people + (people == 1 ? " person" : " people") + " expected.";
+    }
+
+    /** Whether the organ sounds in any verse. */
+    boolean sounds() {
+        return hymns.stream()
+                .flatMap(hymn -> hymn.verses().stream())
+                .anyMatch(verse -> verse.estimate().organDba().isPresent());
     }
 
     /**
@@ -79,8 +141,8 @@ public record Sheet(
                 plan.heading().date().flatMap(ChurchYear::day),
                 organ,
                 hymns,
-                PistonCard.of(organ, hymns),
-                AssistantCard.of(organ, hymns),
+                PistonSetting.of(organ, hymns),
+                turns(organ, hymns),
                 cautions(plan, assessment, sound),
                 wishes);
     }
@@ -95,7 +157,7 @@ public record Sheet(
             Optional<Verse> before,
             Plan plan,
             VersePlace place,
-            PlayingNotes played,
+            List<String> played,
             OrganSound sound,
             SheetOptions.Steps steps) {
         Instrument organ = sound.organ();
@@ -115,21 +177,15 @@ public record Sheet(
                 Wording.playing(verse, people, of.estimate(), organ),
                 DivisionLine.of(organ, verse.registration()),
                 before.map(Verse::label),
-                StopChangesByDivision.of(organ, StopChanges.between(from, verse.registration())),
-                Optional.of(played.touch()),
-                played.breath(),
+                ChangeRow.of(StopChangesByDivision.of(organ, StopChanges.between(from, verse.registration()))),
+                played,
                 steps(organ, ladder.stronger()),
                 steps(organ, ladder.softer()));
     }
 
     private static List<VerseSheet.Step> steps(Instrument organ, List<DynamicSteps.Rung> rungs) {
         return rungs.stream()
-                .map(rung -> new VerseSheet.Step(StopChangesByDivision.of(organ, rung.moves()), rung))
+                .map(rung -> new VerseSheet.Step(ChangeRow.of(StopChangesByDivision.of(organ, rung.moves())), rung))
                 .toList();
-    }
-
-    /** Whether any verse wants attention. */
-    public boolean wantsAttention() {
-        return hymns.stream().flatMap(hymn -> hymn.verses().stream()).anyMatch(VerseSheet::wantsAttention);
     }
 }

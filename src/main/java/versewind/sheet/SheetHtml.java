@@ -4,12 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import versewind.plan.ChurchDay;
-import versewind.rules.StopChangesByDivision;
 
 /**
  * A sheet as one HTML file that needs nothing else: no network, no script, no font. For the screen, light and dark, and for
@@ -20,152 +18,283 @@ public final class SheetHtml {
     /** Stands in every sheet, so that a sheet can be told from other files. */
     public static final String MADE_BY = "<meta name=\"generator\" content=\"Versewind\">";
 
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH);
-    private static final String STYLE = style();
+    /** More than can be moved by hand in a breath, and more than can be read in one: set smaller. */
+    private static final int MANY = 10;
 
-    private SheetHtml() {}
+    private static final String STYLE = style();
+    private static final String NO_BREAK = "\u00a0";
+
+    private final HtmlWriter html = new HtmlWriter();
+    private final Sheet sheet;
+
+    private SheetHtml(Sheet sheet) {
+        this.sheet = sheet;
+    }
 
     /** The sheet as a file. */
     public static String of(Sheet sheet) {
-        String head = "<meta charset=\"utf-8\">\n"
-                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n" + MADE_BY + "\n"
-                + Html.line("title", title(sheet))
-                + Html.element("style", "\n" + STYLE) + "\n";
-        String body =
-                heading(sheet) + overview(sheet) + hymns(sheet) + pistons(sheet) + assistant(sheet) + cautions(sheet);
-        String large = sheet.wishes().type() == SheetOptions.Type.LARGE ? " class=\"large\"" : "";
-        return "<!DOCTYPE html>\n"
-                + Html.block("html lang=\"en\"" + large, Html.block("head", head) + Html.block("body", body));
+        SheetHtml page = new SheetHtml(sheet);
+        page.write();
+        return page.html.toString();
     }
 
-    private static String title(Sheet sheet) {
+    private void write() {
+        Object[] large = sheet.wishes().type() == SheetOptions.Type.LARGE
+                ? new Object[] {"lang", "en", "class", "large"}
+                : new Object[] {"lang", "en"};
+        html.raw("<!DOCTYPE html>\n")
+                .block("html", () -> html.block("head", this::head).block("body", this::body), large);
+    }
+
+    private void head() {
+        html.raw("<meta charset=\"utf-8\">\n")
+                .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+                .raw(MADE_BY + "\n")
+                .line("title", title())
+                .block("style", () -> html.raw(STYLE));
+    }
+
+    private void body() {
+        html.block("header", this::heading);
+        if (sheet.sounds()) {
+            html.block("section", this::overview, "class", "overview", "aria-label", "The service at a glance");
+        }
+        for (int i = 0; i < sheet.hymns().size(); i++) {
+            HymnSheet hymn = sheet.hymns().get(i);
+            String id = "h" + (i + 1);
+            html.block("section", () -> hymn(hymn, id), "class", "hymn", "aria-labelledby", id);
+        }
+        pistons();
+        assistant();
+        html.block("footer", () -> sheet.cautions().forEach(each -> html.line("p", each)), "class", "cautions");
+    }
+
+    private String title() {
         return sheet.heading().title().isBlank() ? "Sheet" : sheet.heading().title();
     }
 
-    private static String heading(Sheet sheet) {
-        String date = sheet.heading().date().map(DATE::format).orElse("");
-        String day = sheet.day().map(ChurchDay::summary).orElse("");
-        int people = sheet.heading().people();
-        return Html.block(
-                "header",
-                Html.line("h1", title(sheet))
-                        + Html.line("p class=\"day\"", date)
-                        + Html.line("p class=\"day\"", day)
-                        + Html.line(
-                                "p class=\"soft\"",
-                                sheet.organ() + ". " + people + (people == 1 ? " person" : " people") + " expected.")
-                        + Html.line("p class=\"notes\"", sheet.heading().notes()));
+    private void heading() {
+        html.line("h1", title())
+                .line("p", sheet.date(), "class", "day")
+                .line("p", sheet.day().map(ChurchDay::summary).orElse(""), "class", "day")
+                .line("p", sheet.setting(), "class", "soft")
+                .line("p", sheet.heading().notes(), "class", "notes");
     }
 
-    private static String overview(Sheet sheet) {
-        String chart = Chart.of(sheet.hymns());
-        return chart.isEmpty()
-                ? ""
-                : Html.block(
-                        "section class=\"overview\" aria-label=\"The service at a glance\"",
-                        chart
-                                + Html.line(
-                                        "p class=\"soft\"",
-                                        "Bar: the organ in the nave in dB(A), grey: plus or minus. Ring: the singers."
-                                                + " Pale field: where the organ would be right for them."
-                                                + " Exclamation mark: wants attention."));
+    private void overview() {
+        Chart.draw(html, sheet.hymns());
+        html.line(
+                "p",
+                "Bar: the organ in the nave in dB(A), grey: plus or minus. Ring: the singers."
+                        + " Pale field: where the organ would be right for them."
+                        + " Exclamation mark: wants attention.",
+                "class",
+                "soft");
     }
 
-    private static String hymns(Sheet sheet) {
-        StringBuilder hymns = new StringBuilder();
-        for (int i = 0; i < sheet.hymns().size(); i++) {
-            hymns.append(
-                    hymn(sheet.hymns().get(i), "h" + (i + 1), sheet.wishes().content()));
+    private void hymn(HymnSheet hymn, String id) {
+        String title = hymn.hymn().title();
+        html.block(
+                "div",
+                () -> html.line("p", hymn.hymn().number(), "class", "number")
+                        .line("h2", title.isBlank() ? "-" : title, "id", id),
+                "class",
+                "name");
+        if (!hymn.facts().isEmpty()) {
+            html.block("ul", () -> hymn.facts().forEach(fact -> html.line("li", fact)), "class", "facts");
         }
-        return hymns.toString();
-    }
-
-    private static String hymn(HymnSheet hymn, String id, SheetOptions.Content content) {
-        String number = hymn.hymn().number();
-        String name = Html.block(
-                "div class=\"name\"",
-                Html.line("p class=\"number\"", number)
-                        + Html.line(
-                                "h2 id=\"" + id + "\"",
-                                hymn.hymn().title().isBlank()
-                                        ? "-"
-                                        : hymn.hymn().title()));
-        String facts = hymn.facts().stream().map(fact -> Html.line("li", fact)).collect(Collectors.joining());
-        StringBuilder verses = new StringBuilder();
+        html.line("p", hymn.hymn().notes(), "class", "notes");
+        Chart.draw(html, hymn);
+        if (hymn.verses().isEmpty()) {
+            html.line("p", "No verse yet.");
+        }
         for (int i = 0; i < hymn.verses().size(); i++) {
-            VerseHtml.Stops stops =
-                    content == SheetOptions.Content.WHOLE || i == 0 ? VerseHtml.Stops.LISTED : VerseHtml.Stops.LEFT_OUT;
-            verses.append(VerseHtml.of(hymn.verses().get(i), id + "v" + (i + 1), stops));
+            VerseSheet verse = hymn.verses().get(i);
+            String verseId = id + "v" + (i + 1);
+            boolean listsStops = sheet.wishes().listsStopsOf(i);
+            html.block(
+                    "article",
+                    () -> html.block("div", () -> mark(verse, verseId), "class", "mark")
+                            .block("div", () -> verse(verse, listsStops)),
+                    "class",
+                    "verse",
+                    "aria-labelledby",
+                    verseId);
         }
-        return Html.block(
-                "section class=\"hymn\" aria-labelledby=\"" + id + "\"",
-                name
-                        + (facts.isEmpty() ? "" : Html.block("ul class=\"facts\"", facts))
-                        + Html.line("p class=\"notes\"", hymn.hymn().notes())
-                        + Chart.of(hymn)
-                        + (hymn.verses().isEmpty() ? Html.line("p", "No verse yet.") : verses));
     }
 
-    private static String pistons(Sheet sheet) {
-        List<PistonCard.Setting> settings = sheet.pistons().settings();
-        if (settings.isEmpty()) {
-            return "";
+    /** The label of a verse and its piston. */
+    private void mark(VerseSheet verse, String id) {
+        String label = verse.verse().label();
+        String piston = verse.verse().piston();
+        html.line("h3", label.isBlank() ? "-" : label, "id", id);
+        if (!piston.isBlank()) {
+            html.line("p", () -> html.tag("span", "piston ", "class", "apart").text(piston), "class", "piston");
         }
-        String rows = settings.stream()
-                .map(each -> Html.element(
-                                "tr",
-                                Html.element("th scope=\"row\"", Html.text(each.piston()))
-                                        + Html.element("td", Html.text(each.levelWords()))
-                                        + Html.element("td", places(each.drawn()))
-                                        + Html.element("td", Html.text(String.join(", ", each.usedBy()))))
-                        + "\n")
-                .collect(Collectors.joining());
-        return card("pistons", "Pistons, to set before the service", List.of("Piston", "Level", "Set", "For"), rows);
     }
 
-    private static String places(List<DivisionLine> drawn) {
-        return drawn.isEmpty()
-                ? "nothing"
-                : drawn.stream()
-                        .map(each -> Html.element(
-                                "p", Html.element("b", Html.text(each.where())) + " " + VerseHtml.labels(each.knobs())))
-                        .collect(Collectors.joining());
-    }
-
-    private static String assistant(Sheet sheet) {
-        List<AssistantCard.Turn> turns = sheet.assistant().turns();
-        if (turns.isEmpty()) {
-            return "";
+    private void verse(VerseSheet verse, boolean listsStops) {
+        changes(verse);
+        html.block(
+                "div",
+                () -> html.line("p", verse.playing()).line("p", () -> level(verse), "class", "level"),
+                "class",
+                "play");
+        if (listsStops) {
+            stops(verse);
         }
-        String rows = turns.stream()
-                .map(each -> Html.element(
-                                "tr",
-                                Html.element("th scope=\"row\"", Html.text(each.hymn() + " " + each.verse()))
-                                        + Html.element(
-                                                "td", VerseHtml.joined(each.movements(), StopChangesByDivision::putIn))
-                                        + Html.element(
-                                                "td", VerseHtml.joined(each.movements(), StopChangesByDivision::drawn)))
-                        + "\n")
-                .collect(Collectors.joining());
-        return card("assistant", "For whoever pulls stops", List.of("Before", "Put in", "Draw"), rows);
+        html.line("p", String.join(" ", verse.played()), "class", "touch")
+                .line("p", verse.verse().note(), "class", "note");
+        if (!verse.stronger().isEmpty() || !verse.softer().isEmpty()) {
+            html.block(
+                    "dl",
+                    () -> {
+                        steps("stronger", verse.stronger());
+                        steps("softer", verse.softer());
+                    },
+                    "class",
+                    "steps");
+        }
     }
 
-    private static String card(String id, String title, List<String> heads, String rows) {
-        String head = heads.stream()
-                .map(each -> Html.element("th scope=\"col\"", each))
-                .collect(Collectors.joining());
-        return Html.block(
-                "section class=\"card\" aria-labelledby=\"" + id + "\"",
-                Html.line("h2 id=\"" + id + "\"", title)
-                        + Html.block(
-                                "table",
-                                Html.element("thead", Html.element("tr", head)) + "\n" + Html.block("tbody", rows)));
+    private void level(VerseSheet verse) {
+        html.text(verse.levelWords() + ", ");
+        if (verse.wantsAttention()) {
+            html.tag("strong", verse.verdictWords());
+        } else {
+            html.text(verse.verdictWords());
+        }
     }
 
-    private static String cautions(Sheet sheet) {
-        return Html.block(
-                "footer class=\"cautions\"",
-                sheet.cautions().stream().map(each -> Html.line("p", each)).collect(Collectors.joining()));
+    private void changes(VerseSheet verse) {
+        if (verse.before().isEmpty() || verse.changes().isEmpty()) {
+            String still = verse.before().isEmpty() ? "Set before the service:" : "Nothing moves.";
+            html.line("p", still, "class", "still");
+            return;
+        }
+        int knobs = verse.changes().stream().mapToInt(ChangeRow::knobs).sum();
+        html.block("dl", () -> verse.changes().forEach(this::change), "class", knobs > MANY ? "moves many" : "moves");
+    }
+
+    private void change(ChangeRow row) {
+        Object[] attributes = row.kind() == ChangeRow.Kind.PUT_IN ? new Object[] {"class", "in"} : new Object[] {};
+        html.tag("dt", row.kind().word()).line("dd", () -> places(row.places()), attributes);
+    }
+
+    /** "Great Mixture III, Twelfth 2 2/3; Swell Cornopean 8". */
+    private void places(List<Placed> places) {
+        String between = "";
+        for (Placed place : places) {
+            html.raw(between);
+            if (!place.where().isEmpty()) {
+                html.tag("b", place.where()).raw(" ");
+            }
+            html.text(labels(place.names()));
+            between = "; ";
+        }
+    }
+
+    private static String labels(List<String> names) {
+        return names.stream().map(SheetHtml::unbroken).collect(Collectors.joining(", "));
+    }
+
+    /** A name that is never parted from its pitch: "Open Diapason 8", "Twelfth 2 2/3". */
+    static String unbroken(String label) {
+        return label.replaceAll(" (?=(?:[0-9/]+|[IVX]+)(?: |$))", NO_BREAK);
+    }
+
+    private void stops(VerseSheet verse) {
+        List<DivisionLine> drawn = verse.drawn();
+        if (drawn.isEmpty()) {
+            html.line("p", "Nothing is drawn.");
+            return;
+        }
+        String caption = "Drawn for " + verse.verse().label();
+        html.block(
+                "table",
+                () -> {
+                    html.tag("caption", () -> html.tag("span", caption, "class", "apart"));
+                    drawn.forEach(line -> html.line("tr", () -> stops(line)));
+                },
+                "class",
+                "stops");
+    }
+
+    private void stops(DivisionLine line) {
+        html.tag("th", line.where(), "scope", "row").tag("td", () -> {
+            html.text(labels(line.knobs()));
+            line.box().ifPresent(box -> html.raw(" ").tag("span", "box " + box.word(), "class", "box"));
+        });
+    }
+
+    private void steps(String way, List<VerseSheet.Step> steps) {
+        if (!steps.isEmpty()) {
+            html.tag("dt", way).line("dd", () -> {
+                for (int i = 0; i < steps.size(); i++) {
+                    html.raw(i == 0 ? "" : "; then ");
+                    step(steps.get(i));
+                }
+            });
+        }
+    }
+
+    private void step(VerseSheet.Step step) {
+        String between = "";
+        for (ChangeRow row : step.changes()) {
+            html.raw(between + row.kind().word() + " ");
+            places(row.places());
+            between = "; ";
+        }
+        html.text(" (" + step.changeWords().replace(" ", NO_BREAK) + ")");
+    }
+
+    private void pistons() {
+        card(
+                "pistons",
+                "Pistons, to set before the service",
+                List.of("Piston", "Level", "Set", "For"),
+                sheet.pistons().stream()
+                        .<Runnable>map(each -> () -> html.tag("th", each.piston(), "scope", "row")
+                                .tag("td", each.levelWords())
+                                .tag("td", () -> setting(each.drawn()))
+                                .tag("td", String.join(", ", each.usedBy()))));
+    }
+
+    private void setting(List<DivisionLine> drawn) {
+        if (drawn.isEmpty()) {
+            html.text("nothing");
+        }
+        drawn.forEach(each -> html.tag("p", () -> html.tag("b", each.where()).text(" " + labels(each.knobs()))));
+    }
+
+    private void assistant() {
+        card(
+                "assistant",
+                "For whoever pulls stops",
+                List.of("Before", "Put in", "Draw"),
+                sheet.turns().stream()
+                        .<Runnable>map(each -> () -> html.tag("th", each.hymn() + " " + each.verse(), "scope", "row")
+                                .tag("td", () -> places(each.places(ChangeRow.Kind.PUT_IN)))
+                                .tag("td", () -> places(each.places(ChangeRow.Kind.DRAW)))));
+    }
+
+    /** A card on a page of its own; none without rows. */
+    private void card(String id, String title, List<String> heads, Stream<Runnable> cells) {
+        List<Runnable> rows = cells.toList();
+        if (!rows.isEmpty()) {
+            html.block(
+                    "section",
+                    () -> html.line("h2", title, "id", id).block("table", () -> table(heads, rows)),
+                    "class",
+                    "card",
+                    "aria-labelledby",
+                    id);
+        }
+    }
+
+    private void table(List<String> heads, List<Runnable> rows) {
+        html.line("thead", () -> html.tag("tr", () -> heads.forEach(each -> html.tag("th", each, "scope", "col"))))
+                .block("tbody", () -> rows.forEach(row -> html.line("tr", row)));
     }
 
     private static String style() {

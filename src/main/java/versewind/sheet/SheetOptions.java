@@ -30,4 +30,9 @@ public record SheetOptions(Type type, Content content, Steps steps) {
         LEFT_OUT,
         SHOWN
     }
+
+    /** Whether all that is drawn is listed for a verse of a hymn, counted from 0. */
+    public boolean listsStopsOf(int verse) {
+        return content == Content.WHOLE || verse == 0;
+    }
 }

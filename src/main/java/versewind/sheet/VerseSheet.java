@@ -5,9 +5,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import versewind.plan.Verse;
 import versewind.rules.DynamicSteps;
-import versewind.rules.StopChangesByDivision;
 import versewind.rules.TargetBand;
+import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
+import versewind.sound.Margin;
 
 /**
  * One verse as it stands on the sheet.
@@ -19,9 +20,8 @@ import versewind.sound.Estimate;
  * @param drawn what is drawn
  * @param before label of the verse played before it; empty for the first of the service
  * @param changes what is moved since then; all that is drawn for the first of the service
- * @param touch how to touch the keys, where there is something to say
- * @param breath how long the breath between verses is, and whether it is too short for what is moved, where there is
- *     something to say
+ * @param played how to touch the keys, how long to breathe, or whether the breath is too short for what is moved, where
+ *     there is something to say
  * @param stronger what makes it stronger, step by step, if that is wanted
  * @param softer what makes it softer, likewise
  */
@@ -32,15 +32,15 @@ public record VerseSheet(
         String playing,
         List<DivisionLine> drawn,
         Optional<String> before,
-        List<StopChangesByDivision> changes,
-        Optional<String> touch,
-        Optional<String> breath,
+        List<ChangeRow> changes,
+        List<String> played,
         List<Step> stronger,
         List<Step> softer) {
 
     public VerseSheet {
         drawn = List.copyOf(drawn);
         changes = List.copyOf(changes);
+        played = List.copyOf(played);
         stronger = List.copyOf(stronger);
         softer = List.copyOf(softer);
     }
@@ -48,29 +48,43 @@ public record VerseSheet(
     /**
      * A step stronger or softer.
      *
-     * @param movements what is moved
+     * @param changes what is moved
      * @param rung what comes of it
      */
-    public record Step(List<StopChangesByDivision> movements, DynamicSteps.Rung rung) {
+    public record Step(List<ChangeRow> changes, DynamicSteps.Rung rung) {
 
         public Step {
-            movements = List.copyOf(movements);
+            changes = List.copyOf(changes);
         }
 
         /** By how much the level changes: "+3 dB". */
         public String changeWords() {
-            return SheetLevels.signed(rung.changeDb()) + " dB";
+            return printed(LevelText.signed(OptionalDouble.of(rung.changeDb()))) + " dB";
         }
     }
 
     /** The organ's level in the nave: "f 81±3 dB(A)"; "silent". */
     public String levelWords() {
-        return (SheetLevels.dynamic(this) + " " + SheetLevels.level(this)).strip();
+        return (estimate.dynamic().map(Dynamic::word).orElse("") + " " + level()).strip();
+    }
+
+    /** "81±3 dB(A)"; "silent". */
+    String level() {
+        return estimate.organDba().isEmpty()
+                ? "silent"
+                : LevelText.whole(estimate.organDba(), estimate.plusMinus().organDb()) + " dB(A)";
     }
 
     /** What it comes to: "leads, +2±4 dB". */
     public String verdictWords() {
-        return SheetLevels.verdict(this);
+        Margin margin = estimate.margin();
+        return Wording.verdict(margin)
+                + (margin.db().isPresent() ? ", " + printed(LevelText.signed(margin)) + " dB" : "");
+    }
+
+    /** With a minus sign for a hyphen, as print has it. */
+    private static String printed(String signed) {
+        return signed.replace('-', '\u2212');
     }
 
     /** One standard deviation of its level in the nave in dB; empty where nothing sounds. */

@@ -39,8 +39,8 @@ class CardsTest {
         Sheet sheet = Sheets.of(
                 Sheets.hymn("1", Sheets.verse("V1", "G1", soft), Sheets.verse("V2", "G2", loud)),
                 Sheets.hymn("2", Sheets.verse("V1", "G1", soft.withBox(1, BoxPosition.CLOSED))));
-        List<PistonCard.Setting> settings = sheet.pistons().settings();
-        assertThat(settings).extracting(PistonCard.Setting::piston).containsExactly("G1", "G2");
+        List<PistonSetting> settings = sheet.pistons();
+        assertThat(settings).extracting(PistonSetting::piston).containsExactly("G1", "G2");
         assertThat(settings.get(0).usedBy()).containsExactly("1 V1", "2 V1");
         assertThat(settings.get(0).levelWords()).isEqualTo("1");
         assertThat(settings.get(0).drawn().get(0).knobs()).containsExactly("Open Diapason 8", "Principal 4");
@@ -49,9 +49,7 @@ class CardsTest {
     @Test
     void a_piston_that_is_used_for_two_registrations_needs_two_memory_levels() throws BadFile {
         Sheet sheet = Sheets.of(Sheets.hymn("1", Sheets.verse("V1", "G1", soft), Sheets.verse("V2", "g1", loud)));
-        assertThat(sheet.pistons().settings())
-                .extracting(PistonCard.Setting::level)
-                .containsExactly(1, 2);
+        assertThat(sheet.pistons()).extracting(PistonSetting::level).containsExactly(1, 2);
     }
 
     @Test
@@ -61,32 +59,26 @@ class CardsTest {
                 Sheets.verse("V1", "G1", soft),
                 Sheets.verse("V2", "2/G1", loud),
                 Sheets.verse("V3", "G1", drawn("Principal 4"))));
-        assertThat(sheet.pistons().settings())
-                .extracting(PistonCard.Setting::piston)
-                .containsOnly("G1");
-        assertThat(sheet.pistons().settings())
-                .extracting(PistonCard.Setting::level)
-                .containsExactly(1, 2, 3);
+        assertThat(sheet.pistons()).extracting(PistonSetting::piston).containsOnly("G1");
+        assertThat(sheet.pistons()).extracting(PistonSetting::level).containsExactly(1, 2, 3);
     }
 
     @Test
     void whoever_pulls_stops_is_told_what_a_piston_that_there_is_not_leaves() throws BadFile {
         Sheet sheet = Sheets.of(Sheets.hymn("1", Sheets.verse("V1", "G1", soft), Sheets.verse("V2", "G99", loud)));
-        assertThat(sheet.assistant().turns())
-                .extracting(AssistantCard.Turn::verse)
-                .containsExactly("V2");
+        assertThat(sheet.turns()).extracting(Sheet.Turn::verse).containsExactly("V2");
     }
 
     @Test
     void a_memory_level_that_the_organ_does_not_have_is_told() {
-        PistonCard.Setting setting = new PistonCard.Setting("G1", 9, true, List.of(), List.of());
+        PistonSetting setting = new PistonSetting("G1", 9, true, List.of(), List.of());
         assertThat(setting.levelWords()).isEqualTo("9 (the organ has no such level)");
     }
 
     @Test
     void a_piston_named_after_a_division_sets_that_division_alone() throws BadFile {
         Sheet sheet = Sheets.of(Sheets.hymn("1", Sheets.verse("V1", "Gre 2", loud)));
-        assertThat(sheet.pistons().settings().get(0).drawn())
+        assertThat(sheet.pistons().get(0).drawn())
                 .extracting(DivisionLine::where)
                 .containsExactly("Great");
     }
@@ -99,10 +91,11 @@ class CardsTest {
                 Sheets.verse("V2", "G2", loud),
                 Sheets.verse("V3", "", loud.withBox(1, BoxPosition.CLOSED)),
                 Sheets.verse("V4", "", soft)));
-        List<AssistantCard.Turn> turns = sheet.assistant().turns();
-        assertThat(turns).extracting(AssistantCard.Turn::verse).containsExactly("V1", "V4");
-        assertThat(turns.get(1).movements().get(0).putIn()).containsExactly("Fifteenth 2", "Mixture III");
-        assertThat(turns.get(1).movements()).allMatch(each -> each.box().isEmpty());
+        List<Sheet.Turn> turns = sheet.turns();
+        assertThat(turns).extracting(Sheet.Turn::verse).containsExactly("V1", "V4");
+        assertThat(turns.get(1).changes().get(0).places())
+                .contains(new Placed("Great", List.of("Fifteenth 2", "Mixture III")));
+        assertThat(turns.get(1).changes()).noneMatch(row -> row.kind() == ChangeRow.Kind.BOX);
     }
 
     @Test
@@ -119,7 +112,8 @@ class CardsTest {
         VerseSheet second = sheet.hymns().get(1).verses().get(0);
         assertThat(first.before()).isEmpty();
         assertThat(second.before()).contains("V1");
-        assertThat(second.changes().get(0).drawn()).containsExactly("Fifteenth 2", "Mixture III");
-        assertThat(second.changes().get(0).putIn()).isEmpty();
+        assertThat(second.changes().get(0).kind()).isEqualTo(ChangeRow.Kind.DRAW);
+        assertThat(second.changes().get(0).places())
+                .contains(new Placed("Great", List.of("Fifteenth 2", "Mixture III")));
     }
 }

@@ -12,39 +12,28 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 
 /**
- * What is set on the pistons before the service, in the order in which they are needed.
+ * One piston on one memory level, to be set before the service.
  *
  * <p>A general is set on the memory level that its name says. One that the plan uses for several registrations without
- * saying so holds the first on memory level 1, the next on the next level that is free, and so on. Boxes are no matter of pistons. A piston whose name begins as a division's does ("Sw 2") sets that division alone.
+ * saying so holds the first on memory level 1, the next on the next level that is free, and so on. Pistons do not set swell
+ * boxes. A piston whose name begins as a division's does ("Sw 2") sets that division alone.
  *
- * @param settings what is set
+ * @param piston the piston, "G3"
+ * @param level memory level, from 1
+ * @param isBeyond whether the organ has no such memory level
+ * @param drawn what is set on it
+ * @param usedBy the verses that it is for
  */
-public record PistonCard(List<Setting> settings) {
+public record PistonSetting(String piston, int level, boolean isBeyond, List<DivisionLine> drawn, List<String> usedBy) {
 
-    public PistonCard {
-        settings = List.copyOf(settings);
+    public PistonSetting {
+        drawn = List.copyOf(drawn);
+        usedBy = List.copyOf(usedBy);
     }
 
-    /**
-     * One piston on one memory level.
-     *
-     * @param piston the piston, "G3"
-     * @param level memory level, from 1
-     * @param isBeyond whether the organ has no such memory level
-     * @param drawn what is set on it
-     * @param usedBy the verses that it is for
-     */
-    public record Setting(String piston, int level, boolean isBeyond, List<DivisionLine> drawn, List<String> usedBy) {
-
-        public Setting {
-            drawn = List.copyOf(drawn);
-            usedBy = List.copyOf(usedBy);
-        }
-
-        /** The memory level, and whether it is to be had. */
-        public String levelWords() {
-            return level + (isBeyond ? " (the organ has no such level)" : "");
-        }
+    /** The memory level, and whether it is to be had. */
+    public String levelWords() {
+        return level + (isBeyond ? " (the organ has no such level)" : "");
     }
 
     /**
@@ -59,7 +48,8 @@ public record PistonCard(List<Setting> settings) {
         }
     }
 
-    static PistonCard of(Instrument organ, List<HymnSheet> hymns) {
+    /** What is set on the pistons before the service, in the order in which they are needed. */
+    static List<PistonSetting> of(Instrument organ, List<HymnSheet> hymns) {
         List<Held> held = new ArrayList<>();
         List<List<String>> uses = new ArrayList<>();
         for (HymnSheet hymn : hymns) {
@@ -77,20 +67,19 @@ public record PistonCard(List<Setting> settings) {
                         .add(hymn.shortName() + " " + verse.verse().label());
             }
         }
-        List<Setting> settings = IntStream.range(0, held.size())
+        return IntStream.range(0, held.size())
                 .mapToObj(i -> setting(organ, held, i, uses.get(i)))
                 .toList();
-        return new PistonCard(settings);
     }
 
-    private static Setting setting(Instrument organ, List<Held> held, int index, List<String> uses) {
+    private static PistonSetting setting(Instrument organ, List<Held> held, int index, List<String> uses) {
         Held each = held.get(index);
         int level = each.fixed().orElseGet(() -> level(held, index));
         boolean isBeyond = level > Math.max(1, organ.pistons().memoryLevels());
         List<DivisionLine> drawn = DivisionLine.of(organ, each.registration()).stream()
                 .map(place -> new DivisionLine(place.where(), place.knobs(), Optional.empty()))
                 .toList();
-        return new Setting(each.piston(), level, isBeyond, drawn, uses);
+        return new PistonSetting(each.piston(), level, isBeyond, drawn, uses);
     }
 
     /** The level of a piston that is used for the nth time without saying which: the nth that is left free. */

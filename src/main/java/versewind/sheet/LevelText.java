@@ -1,38 +1,38 @@
-package versewind.cli;
+package versewind.sheet;
 
 import java.util.OptionalDouble;
 import versewind.sound.Margin;
 
 /** Levels in whole dB, as people read them; a hyphen where there is none. */
-final class LevelText {
+public final class LevelText {
 
     /** Stands where there is nothing to say. */
-    static final String NONE = "-";
+    public static final String NONE = "-";
 
     private LevelText() {}
 
     /** "78". */
-    static String whole(OptionalDouble level) {
+    public static String whole(OptionalDouble level) {
         return level.isPresent() ? whole(level.getAsDouble()) : NONE;
     }
 
     /** "78". */
-    static String whole(double number) {
+    public static String whole(double number) {
         return Long.toString(Math.round(number));
     }
 
     /** "78±6": the level and what it may well be off. */
-    static String whole(OptionalDouble level, double plusMinusDb) {
+    public static String whole(OptionalDouble level, double plusMinusDb) {
         return level.isPresent() ? whole(level) + plusMinus(plusMinusDb) : NONE;
     }
 
     /** "±6". */
-    static String plusMinus(double plusMinusDb) {
+    public static String plusMinus(double plusMinusDb) {
         return "±" + whole(plusMinusDb);
     }
 
     /** "-2±5". */
-    static String signed(Margin margin) {
+    public static String signed(Margin margin) {
         return signed(margin.db())
                 + (margin.plusMinusDb().isPresent()
                         ? plusMinus(margin.plusMinusDb().getAsDouble())
@@ -40,7 +40,7 @@ final class LevelText {
     }
 
     /** "+3", "0", "-2". */
-    static String signed(OptionalDouble margin) {
+    public static String signed(OptionalDouble margin) {
         if (margin.isEmpty()) {
             return NONE;
         }
@@ -49,7 +49,7 @@ final class LevelText {
     }
 
     /** Two figures at least below ten: "9.4", "22". */
-    static String sone(double sone) {
+    public static String sone(double sone) {
         long tenths = Math.round(10 * sone);
         return tenths < 100 ? tenths / 10 + "." + tenths % 10 : whole(sone);
     }

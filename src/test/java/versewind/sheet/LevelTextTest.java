@@ -1,4 +1,4 @@
-package versewind.cli;
+package versewind.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

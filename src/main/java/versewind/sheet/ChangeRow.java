@@ -1,0 +1,67 @@
+package versewind.sheet;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import versewind.organ.BoxPosition;
+import versewind.rules.StopChangesByDivision;
+
+/**
+ * Stop changes of one kind.
+ *
+ * @param kind what is done
+ * @param places to which knobs
+ */
+public record ChangeRow(Kind kind, List<Placed> places) {
+
+    /** A kind of change, in the order in which they are made. */
+    public enum Kind {
+        PUT_IN("put in"),
+        DRAW("draw"),
+        BOX("box");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+    }
+
+    public ChangeRow {
+        places = List.copyOf(places);
+    }
+
+    /** A row for every kind of change that there is. */
+    static List<ChangeRow> of(List<StopChangesByDivision> changes) {
+        return Stream.of(
+                        row(Kind.PUT_IN, changes, StopChangesByDivision::putIn),
+                        row(Kind.DRAW, changes, StopChangesByDivision::drawn),
+                        row(Kind.BOX, changes, each -> each.box().map(BoxPosition::word).stream()
+                                .toList()))
+                .filter(row -> !row.places().isEmpty())
+                .toList();
+    }
+
+    private static ChangeRow row(
+            Kind kind, List<StopChangesByDivision> changes, Function<StopChangesByDivision, List<String>> names) {
+        return new ChangeRow(
+                kind,
+                changes.stream()
+                        .filter(each -> !names.apply(each).isEmpty())
+                        .map(each -> new Placed(
+                                each.where().equals(StopChangesByDivision.COUPLERS) ? "" : each.where(),
+                                names.apply(each)))
+                        .toList());
+    }
+
+    /** Number of knobs; a box is none. */
+    int knobs() {
+        return kind == Kind.BOX
+                ? 0
+                : places.stream().mapToInt(place -> place.names().size()).sum();
+    }
+}
