@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * How much sound the materials of a church and the people in it take away, by octave.
+ * Sound absorption of the materials of a church and of the people in it, by octave.
  *
- * <p>Source: named at the head of {@code absorption.csv}.
+ * <p>Source: listed at the head of {@code absorption.csv}.
  *
- * <p>Differences: where a source stops at 4 kHz, 8 kHz is given as 4 kHz (estimate).
+ * <p>Differences: where a source ends at 4 kHz, 8 kHz repeats 4 kHz (an estimate).
  *
  * <p>Checked against: {@code AbsorptionTableTest}.
  */
@@ -28,7 +28,7 @@ public final class AbsorptionTable {
         this.materials = materials;
     }
 
-    /** What a row's numbers are for. */
+    /** The unit that a row refers to. */
     public enum Per {
         /** One square metre: an absorption coefficient. */
         SQUARE_METRE,
@@ -40,7 +40,7 @@ public final class AbsorptionTable {
      * A material or an audience.
      *
      * @param name as written: "limestone wall"
-     * @param per what the numbers are for
+     * @param per the unit that the numbers refer to
      * @param absorption coefficient, or m2 a person, for each of {@link #OCTAVES_HZ}
      */
     public record Material(String name, Per per, List<Double> absorption) {
@@ -57,18 +57,17 @@ public final class AbsorptionTable {
             }
         }
 
-        /** Whether there are people in it. */
+        /** True for an audience and for occupied seats. */
         boolean hasPeople() {
             return per == Per.PERSON || name.startsWith("audience") || name.endsWith(" occupied");
         }
     }
 
-    /** The table; it is read once. */
+    /** The table, read at first use. */
     public static AbsorptionTable load() {
         return Once.TABLE;
     }
 
-    /** Holds the table from when it is first asked for. */
     private static final class Once {
         private static final AbsorptionTable TABLE = read();
     }
@@ -92,16 +91,16 @@ public final class AbsorptionTable {
         return new Material(row.get(0), per, List.of(absorption));
     }
 
-    /** The material of this name, if the table has it; capitals do not matter, and underscores stand for spaces. */
+    /** The material of a name, in capitals or not, with underscores or spaces. */
     public Optional<Material> material(String name) {
         return Optional.ofNullable(materials.get(plain(name)));
     }
 
     /**
-     * The material that a surface of a room is of.
+     * The material of a surface of a room.
      *
-     * @throws IllegalArgumentException with a sentence, if the table does not have it, or if there are people in it, who
-     *     are counted by their number and not as a surface
+     * @throws IllegalArgumentException with a sentence, if the table lacks it, or if it includes people, who are counted by
+     *     their number and not as a surface
      */
     public Material surface(String name) {
         Material material = material(name)
@@ -115,7 +114,7 @@ public final class AbsorptionTable {
         return material;
     }
 
-    /** Names of all materials of which a surface can be, in the table's order. */
+    /** Names of all materials for surfaces, in the order of the table. */
     public List<String> surfaces() {
         return materials.values().stream()
                 .filter(material -> !material.hasPeople())
@@ -123,7 +122,7 @@ public final class AbsorptionTable {
                 .toList();
     }
 
-    /** All names in the table's order. */
+    /** All names, in the order of the table. */
     public List<String> names() {
         return materials.values().stream().map(Material::name).toList();
     }

@@ -3,13 +3,13 @@ package versewind.acoustics;
 import java.util.List;
 
 /**
- * How much sound the air itself takes away, by octave.
+ * Sound attenuation of the air itself, by octave.
  *
  * <p>Range: 10 to 20 C, 30 to 90 % relative humidity.
  *
  * <p>Source: EN 12354-6:2003, Table 1, read through a public implementation.
  *
- * <p>Differences: between 10 and 20 C the table is read along a straight line.
+ * <p>Differences: linear interpolation between the rows of 10 and 20 C.
  *
  * <p>Checked against: {@code AirTableTest}.
  */
@@ -23,19 +23,18 @@ public final class AirTable {
     private static final double COLD_C = 10;
     private static final double WARM_C = 20;
 
-    /** Temperature, least and most humidity, then the values by octave. */
+    /** Temperature, lower and upper humidity, then the values by octave. */
     private final double[][] rows;
 
     private AirTable(double[][] rows) {
         this.rows = rows;
     }
 
-    /** The table; it is read once. */
+    /** The table, read at first use. */
     public static AirTable load() {
         return Once.TABLE;
     }
 
-    /** Holds the table from when it is first asked for. */
     private static final class Once {
         private static final AirTable TABLE = read();
     }

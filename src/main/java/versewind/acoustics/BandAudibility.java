@@ -1,42 +1,41 @@
 package versewind.acoustics;
 
 /**
- * How much of one sound can be heard beside another, band by band: the speech intelligibility index and what leads to
- * it.
+ * Audibility of one sound beside another, band by band, and the speech intelligibility index.
  *
- * <p>A calculator to be used again and again by one thread: a compute method sets what the others read; none of these
- * allocates. All levels are spectrum levels in dB: band level minus 10 lg of the bandwidth in Hz.
+ * <p>Not thread-safe: a compute method sets the result that the other methods read, without allocating. Levels are spectrum
+ * levels in dB: band level minus 10 lg of the bandwidth in Hz.
  *
- * <p>For target levels E and noise levels N (third octaves): B = max(N, E - 24); C = -80 + 0.6 (B + 10 lg f - 6.353);
- * Z_i = 10 lg{10^(0.1 N_i) + sum over k below i of 10^(0.1 (B_k + 3.32 C_k lg(0.89 f_i / f_k)))}, Z_1 = B_1; in critical
- * bands from l to h Hz C = -80 + 0.6 (B + 10 lg(h - l)) and the ratio is f_i / h_k; in octaves Z = N. D = max(Z, X + T) with the internal noise X and a hearing threshold T; audibility K = (E - D + 15)/30 between 0
- * and 1; level distortion L = 1 - (E - U - 10)/160 between 0 and 1 with U normal speech. The index is the sum of I K L
- * with the importance I.
+ * <p>For target levels E and noise levels N, in third octaves: B = max(N, E - 24), C = -80 + 0.6 (B + 10 lg f - 6.353),
+ * Z_i = 10 lg{10^(0.1 N_i) + sum over k below i of 10^(0.1 (B_k + 3.32 C_k lg(0.89 f_i / f_k)))}, Z_1 = B_1. In critical
+ * bands from l to h Hz, C = -80 + 0.6 (B + 10 lg(h - l)) and the ratio is f_i / h_k; in octaves Z = N. With the internal
+ * noise X, a hearing threshold T and normal speech U: disturbance D = max(Z, X + T), audibility K = (E - D + 15)/30 and level
+ * distortion L = 1 - (E - U - 10)/160, both within 0 to 1. The index is the sum of I K L with the importance I.
  *
  * <p>Source: ANSI S3.5-1997, 4 to 6, read through public implementations.
  *
- * <p>Differences: none for the index. {@link #shareAudible} is the same audibility with other weights and without L, for
- * music, where the standard says nothing: an estimate.
+ * <p>Differences: none known for the index. {@link #shareAudible} uses the same audibility with other weights and without L,
+ * for music, which the standard does not cover: an estimate.
  *
- * <p>Checked against: {@code BandAudibilityTest}, the published answers of Annex C and of the standard's test files.
+ * <p>Checked against: {@code BandAudibilityTest}, the published answers of Annex C and of the test files of the standard.
  */
 public final class BandAudibility {
 
-    /** The band of {@link ThirdOctaves} that the third-octave procedure begins with, 160 Hz. */
+    /** First band of the third-octave procedure among {@link ThirdOctaves}, 160 Hz. */
     public static final int FIRST_THIRD_OCTAVE = 8;
 
-    /** A target masks itself as noise of this much less would. */
+    /** A target masks itself like noise this much below it. */
     private static final double SELF_MASKING_DB = 24;
 
     private static final double SELF_MASKING = ThirdOctaves.dbToPower(-SELF_MASKING_DB);
 
-    /** Below this spectrum level nothing masks anything; it keeps the powers of frequencies within range. */
+    /** Levels below this mask nothing; it keeps the exponents of frequencies in range. */
     private static final double NO_MASKING_DB = -150;
 
     /** 10^(0.1 * 3.32 C lg x) is x^(0.332 C). */
     private static final double EXPONENT = 0.332;
 
-    /** So far above normal speech nothing is distorted. */
+    /** Up to this far above normal speech there is no level distortion. */
     private static final double UNDISTORTED_DB = 10;
 
     private static final double RANGE_DB = 30;
@@ -97,8 +96,8 @@ public final class BandAudibility {
     /**
      * Computes from spectrum levels.
      *
-     * @param target E, spectrum level in dB of what should be heard; negative infinity for none
-     * @param noise N, spectrum level in dB of what disturbs; negative infinity for none
+     * @param target E, spectrum level of the target in dB; negative infinity for none
+     * @param noise N, spectrum level of the noise in dB; negative infinity for none
      */
     public void compute(double[] target, double[] noise) {
         requireBands(target);
@@ -114,19 +113,19 @@ public final class BandAudibility {
     /**
      * Computes from band powers of {@link ThirdOctaves}; only for the third-octave procedure.
      *
-     * @param target power of what should be heard in each of the 28 bands
-     * @param masker power of what disturbs in each of the 28 bands
+     * @param target power of the target in each of the 28 bands
+     * @param masker power of the noise in each of the 28 bands
      */
     public void computePower(double[] target, double[] masker) {
         computePower(target, masker, target);
     }
 
     /**
-     * The same where not all of what is listened to, or more, masks itself: to find between what bounds audibility lies.
+     * As above, with a separate power for self-masking, to find bounds on audibility.
      *
-     * @param target power of what should be heard in each of the 28 bands
-     * @param masker power of what disturbs in each of the 28 bands
-     * @param self power of what masks as a target masks itself in each of the 28 bands
+     * @param target power of the target in each of the 28 bands
+     * @param masker power of the noise in each of the 28 bands
+     * @param self power that masks as the target itself does in each of the 28 bands
      */
     public void computePower(double[] target, double[] masker, double[] self) {
         ThirdOctaves.requireSpectrum(target);
@@ -154,7 +153,7 @@ public final class BandAudibility {
         }
     }
 
-    /** (10 lg(ratio) + 15)/30 between 0 and 1; no logarithm where the bounds decide. */
+    /** (10 lg(ratio) + 15)/30 within 0 to 1; takes no logarithm at the bounds. */
     private static double share(double ratio) {
         if (ratio <= COVERED) {
             return 0;
@@ -162,7 +161,7 @@ public final class BandAudibility {
         return ratio >= CLEAR ? 1 : (ThirdOctaves.powerToDb(ratio) + PEAK_DB) / RANGE_DB;
     }
 
-    /** B as a power: the greater of the noise and what the target masks of itself. */
+    /** B as a power: the greater of noise and self-masking. */
     private double maskerPower(int band) {
         return Math.max(noisePower[band], selfPower[band] * SELF_MASKING);
     }
@@ -202,8 +201,8 @@ public final class BandAudibility {
     }
 
     /**
-     * Raises every centre frequency to an exponent. The nominal frequencies are products of 2, 5 and 315, so three
-     * exponentials do for all eighteen.
+     * Raises every centre frequency to an exponent. The nominal frequencies are products of 2, 5 and 315, so that three
+     * exponentials suffice for all eighteen.
      */
     private void raiseFrequencies(double exponent) {
         double two = Math.exp(exponent * LN_2);
@@ -219,12 +218,12 @@ public final class BandAudibility {
         }
     }
 
-    /** Z, equivalent masking spectrum level in dB; negative infinity where nothing masks. */
+    /** Z, equivalent masking spectrum level in dB; negative infinity if nothing masks. */
     public double maskingDb(int band) {
         return ThirdOctaves.powerToDb(maskingPower[band]);
     }
 
-    /** X', equivalent internal noise spectrum level in dB: the standard's, raised by the hearing threshold. */
+    /** X', equivalent internal noise spectrum level in dB: that of the standard plus the hearing threshold. */
     public double internalNoiseDb(int band) {
         return internalNoiseDb[band];
     }
@@ -234,12 +233,12 @@ public final class BandAudibility {
         return Math.max(maskingDb(band), internalNoiseDb[band]);
     }
 
-    /** K, 0 where the band is wholly covered, 1 where it stands clear. */
+    /** K, from 0 for a fully covered band to 1 for a clear one. */
     public double audibility(int band) {
         return audibility[band];
     }
 
-    /** L, level distortion factor: less than 1 where the target is more than 10 dB above normal speech. */
+    /** L, level distortion factor: below 1 if the target is more than 10 dB above normal speech. */
     public double levelDistortion(int band) {
         if (targetPower[band] <= undistortedPower[band]) {
             return 1;
@@ -269,11 +268,10 @@ public final class BandAudibility {
     }
 
     /**
-     * Estimate: the share of a sound that can be heard, sum of w K over sum of w, without level distortion; 0 to 1, and 0
-     * if nothing has weight.
+     * The audible share of a sound, sum of w K over sum of w, 0 to 1; 0 if nothing has weight. An estimate.
      *
-     * @param weights weight of each of the 28 bands of {@link ThirdOctaves}, 0 or more; what lies outside 160 Hz to 8 kHz
-     *     does not count
+     * @param weights weight of each of the 28 bands of {@link ThirdOctaves}, 0 or more; bands outside 160 Hz to 8 kHz do
+     *     not count
      */
     public double shareAudible(double[] weights) {
         ThirdOctaves.requireSpectrum(weights);
@@ -289,8 +287,8 @@ public final class BandAudibility {
     }
 
     /**
-     * The greatest {@link #shareAudible} that weights between two bounds can make: the bands that are heard better than the
-     * share count with the most, the others with the least.
+     * The greatest {@link #shareAudible} for weights between two bounds: bands more audible than the share get the upper
+     * bound, the others the lower.
      */
     public double greatestShareAudible(double[] least, double[] most) {
         double share = 0;
@@ -302,7 +300,7 @@ public final class BandAudibility {
         return share;
     }
 
-    /** The least {@link #shareAudible} that weights between two bounds can make; 0 where they may all be nothing. */
+    /** The least {@link #shareAudible} for weights between two bounds; 0 if all of them may be 0. */
     public double leastShareAudible(double[] least, double[] most) {
         double share = 1;
         double next = shareAudible(share, least, most);
@@ -313,7 +311,7 @@ public final class BandAudibility {
         return share;
     }
 
-    /** The share where bands that are heard better than so count with some weights, the others with other weights. */
+    /** The share with one set of weights for bands more audible than a value and another set for the rest. */
     private double shareAudible(double than, double[] better, double[] worse) {
         double heard = 0;
         double all = 0;
@@ -325,7 +323,7 @@ public final class BandAudibility {
         return all > 0 ? heard / all : 0;
     }
 
-    /** Margin in dB of a share, 30 share - 15, as K solved for E - D: 0 is even, 15 wholly clear, -15 wholly covered. */
+    /** Margin of a share in dB, 30 share - 15, which is K solved for E - D: 0 even, 15 fully clear, -15 fully covered. */
     public static double marginDb(double share) {
         return RANGE_DB * share - PEAK_DB;
     }

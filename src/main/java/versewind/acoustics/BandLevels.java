@@ -3,7 +3,7 @@ package versewind.acoustics;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 
-/** Levels in the bands of {@link ThirdOctaves}, for showing: what is silent has no level. */
+/** Levels in the bands of {@link ThirdOctaves}, for showing: a silent band has none. An immutable value. */
 public final class BandLevels {
 
     private final double[] power;
@@ -12,6 +12,7 @@ public final class BandLevels {
         this.power = power;
     }
 
+    /** The levels of a spectrum of powers. */
     public static BandLevels of(double[] power) {
         ThirdOctaves.requireSpectrum(power);
         return new BandLevels(power.clone());

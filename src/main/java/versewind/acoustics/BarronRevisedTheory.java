@@ -1,16 +1,18 @@
 package versewind.acoustics;
 
 /**
- * The level in a large room by Barron's revised theory, in which the reverberant sound too becomes weaker with distance,
- * for none of it can arrive before the direct sound.
+ * Level at a seat in a large room by Barron's revised theory: the reverberant sound falls off with distance too, since none
+ * of it can arrive before the direct sound.
  *
  * <p>Relative to the same source at 10 m in the open: direct d = 100 Q / r^2; early and late together 31200 (T/V)
  * exp(-0.04 r/T), of which 1 - exp(-1.11/T) arrive within 80 ms; strength G = 10 lg(d + e + l); Lp = LW - 31 + G.
  *
- * <p>Source: Barron and Lee, JASA 84 (1988) 618; Barron, Auditorium Acoustics, 2nd ed. (2010), Appendices B.3 and D.3, as
- * quoted in public help pages.
+ * <p>Range: seats beyond the critical distance.
  *
- * <p>Differences: none. The theory is meant for places beyond the critical distance.
+ * <p>Source: Barron and Lee, JASA 84 (1988) 618; Barron, Auditorium Acoustics, 2nd ed. (2010), Appendices B.3 and D.3, as
+ * quoted in the help pages of a public program.
+ *
+ * <p>Differences: none known.
  *
  * <p>Checked against: {@code BarronRevisedTheoryTest}.
  *
@@ -47,12 +49,12 @@ public record BarronRevisedTheory(double direct, double early, double late) {
         return ThirdOctaves.powerToDb(direct + early + late);
     }
 
-    /** Clarity C80 in dB: what comes within 80 ms over what comes later. */
+    /** Clarity C80 in dB: sound within 80 ms over later sound. */
     public double clarityDb() {
         return ThirdOctaves.powerToDb((direct + early) / late);
     }
 
-    /** Level in dB for a source of this sound power level: LW - 31 + G. */
+    /** Level in dB for a source of this sound power level in dB re 1 pW: LW - 31 + G. */
     public double levelDb(double soundPowerDb) {
         return soundPowerDb - POWER_TO_10_M_DB + strengthDb();
     }

@@ -9,8 +9,7 @@ package versewind.acoustics;
  *
  * <p>Source: Kuttruff, Room Acoustics, ch. 5; ISO 3741 has the same relation without the direct part.
  *
- * <p>Differences: the characteristic impedance of air is taken as 400 Ns/m3 and so costs nothing (at 20 C it would add
- * 0.1 dB).
+ * <p>Differences: the characteristic impedance of air is taken as 400 Ns/m3, where it cancels; at 20 C it would add 0.1 dB.
  *
  * <p>Checked against: {@code DiffuseFieldTest}.
  */
@@ -37,7 +36,7 @@ public final class DiffuseField {
                 + ThirdOctaves.powerToDb(directPerM2(directivity, distanceM) + reverberantPerM2(absorptionM2));
     }
 
-    /** Distance in m at which both parts are alike: (Q A / (16 pi))^0.5. */
+    /** Distance in m at which both parts are equal: (Q A / (16 pi))^0.5. */
     public static double criticalDistanceM(double directivity, double absorptionM2) {
         Reverberation.requirePositive(directivity, "a directivity factor");
         Reverberation.requirePositive(absorptionM2, "a room's absorption area");

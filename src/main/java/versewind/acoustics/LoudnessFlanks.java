@@ -1,12 +1,12 @@
 package versewind.acoustics;
 
 /**
- * The course of specific loudness over the critical-band rate: up at once to each band's core loudness, down along the
- * upper flank of the band below.
- *
- * <p>Keeps the course as straight pieces, so that it can be read at any place afterwards.
+ * Specific loudness over the critical-band rate: it rises at once to the core loudness of each band and falls along the
+ * upper flank of the band below. Kept as straight segments, so that it can be sampled afterwards.
  *
  * <p>Source: ISO 532-1:2017, 5.6 and Annex A, read through public implementations.
+ *
+ * <p>Checked against: {@code StationaryLoudnessTest}.
  */
 final class LoudnessFlanks {
 
@@ -23,14 +23,14 @@ final class LoudnessFlanks {
 
     LoudnessFlanks(double[] upperBark) {
         this.upperBark = upperBark;
-        // In each band a flank can cross every floor once, meet the core loudness and reach the band's limit.
+        // in each band a flank can cross every floor once, meet the core loudness and reach the limit of the band
         int most = upperBark.length * (FLANK_ROWS + 2);
         this.endBark = new double[most];
         this.endLoudness = new double[most];
         this.steepness = new double[most];
     }
 
-    /** Area in sone under the course that these core loudnesses give. */
+    /** Area in sone under the curve of these core loudnesses. */
     double area(double[] core) {
         pieces = 0;
         area = 0;
@@ -79,7 +79,7 @@ final class LoudnessFlanks {
         pieces++;
     }
 
-    /** The course at 0.1, 0.2, 0.3 Bark and so on. */
+    /** The curve at 0.1, 0.2, 0.3 Bark and so on. */
     double[] samples(int count) {
         double[] samples = new double[count];
         int piece = 0;

@@ -7,14 +7,16 @@ package versewind.acoustics;
  * implementations, among them the program listing of the standard.
  *
  * <p>Differences: the implementations disagree in one cell of {@link #FLANK_STEEPNESS}, row 12 (0.30 sone/Bark), column
- * 4: 0.22 in the listing, 0.24 in some others. The listing's is used. No published signal exercises the cell.
+ * 4: 0.22 in the listing, used here, and 0.24 in others. No published signal depends on it.
+ *
+ * <p>Checked against: {@code LoudnessTablesTest}, every cell.
  */
-public final class LoudnessTables {
+final class LoudnessTables {
 
-    /** Lowest third-octave bands, 25 to 250 Hz, that are corrected for the ear's insensitivity and then grouped. */
-    public static final int LOW_BANDS = 11;
+    /** Number of low bands, 25 to 250 Hz, which are corrected for the sensitivity of the ear and then grouped. */
+    static final int LOW_BANDS = 11;
 
-    /** Band after the last of each group of low bands: 25 to 80, 100 to 160, 200 and 250 Hz. */
+    /** Ends (exclusive) of the groups of low bands: 25 to 80, 100 to 160, 200 and 250 Hz. */
     static final int[] GROUP_ENDS = {6, 9, 11};
 
     /** Upper levels in dB of the ranges of the low-band correction. */
@@ -56,12 +58,12 @@ public final class LoudnessTables {
         24.0
     };
 
-    /** Specific loudness in sone/Bark down to which the flanks of a row of {@link #FLANK_STEEPNESS} go. */
+    /** Lower limit of specific loudness in sone/Bark for each row of {@link #FLANK_STEEPNESS}. */
     static final double[] FLANK_FLOOR = {
         21.5, 18, 15.1, 11.5, 9, 6.1, 4.4, 3.1, 2.13, 1.36, 0.82, 0.42, 0.3, 0.22, 0.15, 0.1, 0.035, 0
     };
 
-    /** Steepness in sone/Bark^2 of the upper flanks, by specific loudness and by band; the last column for all above. */
+    /** Steepness in sone/Bark^2 of the upper flanks, by specific loudness and by band; the last column holds for all higher bands. */
     static final double[][] FLANK_STEEPNESS = {
         {13, 8.2, 6.3, 5.5, 5.5, 5.5, 5.5, 5.5},
         {9, 7.5, 6, 5.1, 4.5, 4.5, 4.5, 4.5},

@@ -4,22 +4,20 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a day or a week of sound means for the ears, by the rules of work places and of safe listening.
+ * Noise dose of a day or a week, by the rules for workplaces and for safe listening. Levels are A-weighted, in dB.
  *
- * <p>A caution and no assessment: an assessment needs a measurement and people licensed to make it, and local rules come
- * first. Levels are A-weighted in dB.
+ * <p>A caution, not an assessment: that needs measurements by qualified people under local rules.
  *
  * <p>Source: NIOSH publication 98-126 (1998), 1.1; ISO 9612:2009, 9 (the parts of a day), read through a public
  * implementation; Directive 2003/10/EC, Article 3; ITU-T H.870 (safe listening of WHO and ITU).
  *
- * <p>Differences: levels below 80 dB(A) count too, where NIOSH leaves them out: the cautious side, by less than 0.04 of a
- * dose in an hour.
+ * <p>Differences: levels below 80 dB(A), which NIOSH leaves out, count too: cautious, by less than 0.04 of a dose an hour.
  *
  * <p>Checked against: {@code NoiseDoseTest}.
  */
 public final class NoiseDose {
 
-    /** The highest level that can be reckoned with, in dB(A). */
+    /** Highest level accepted, in dB(A). */
     public static final double HIGHEST_DBA = Math.nextDown(140.0);
 
     private static final double NIOSH_LEVEL_DBA = 85;
@@ -32,7 +30,7 @@ public final class NoiseDose {
     private NoiseDose() {}
 
     /**
-     * A stretch of sound.
+     * An exposure to sound.
      *
      * @param levelDbA mean level in dB(A), below 140
      * @param minutes how long, more than 0
@@ -47,13 +45,13 @@ public final class NoiseDose {
         }
     }
 
-    /** Values of the European directive, each with its level over 8 hours and its peak pressure. */
+    /** Values of the European directive: level over 8 hours and peak pressure. */
     public enum EuropeanValue {
-        /** Lower action value: protection offered, people told. */
+        /** Lower action value: protection is offered. */
         LOWER_ACTION(80, 112),
-        /** Upper action value: protection worn, noise reduced. */
+        /** Upper action value: protection is worn, noise is reduced. */
         UPPER_ACTION(85, 140),
-        /** Exposure limit, at the ear under the protection worn. */
+        /** Exposure limit, at the ear beneath the protection. */
         LIMIT(87, 200);
 
         private final double levelDbA;
@@ -79,7 +77,7 @@ public final class NoiseDose {
             return ThirdOctaves.powerToDb(peakPa * peakPa / REFERENCE_PA2);
         }
 
-        /** The highest value that a level over 8 hours reaches, if it reaches one. */
+        /** The highest value that a level over 8 hours reaches, if any. */
         public static Optional<EuropeanValue> reachedBy(double dayDbA) {
             Optional<EuropeanValue> reached = Optional.empty();
             for (EuropeanValue value : values()) {
@@ -89,7 +87,7 @@ public final class NoiseDose {
         }
     }
 
-    /** Who listens, for safe listening. */
+    /** Listeners in the rules for safe listening. */
     public enum Listener {
         /** Mode 1: 80 dB(A) for 40 hours a week. */
         ADULT(80),
@@ -113,12 +111,12 @@ public final class NoiseDose {
         }
     }
 
-    /** Minutes a day that NIOSH recommends at most for a level, 480 / 2^((L - 85)/3). */
+    /** Longest time a day that NIOSH recommends for a level, 480 / 2^((L - 85)/3), in minutes. */
     public static double nioshMinutes(double levelDbA) {
         return NIOSH_MINUTES / Math.pow(2, (levelDbA - NIOSH_LEVEL_DBA) / NIOSH_EXCHANGE_DB);
     }
 
-    /** Share of NIOSH's daily dose, sum of minutes over recommended minutes: 1 is the whole dose. */
+    /** Share of the NIOSH daily dose: sum of minutes over recommended minutes. */
     public static double nioshShare(List<Exposure> day) {
         return day.stream()
                 .mapToDouble(exposure -> exposure.minutes() / nioshMinutes(exposure.levelDbA()))
@@ -139,7 +137,7 @@ public final class NoiseDose {
                 .sum());
     }
 
-    /** Level while it sounds less that over a day of 8 hours, 10 lg(480 min / T), in dB. */
+    /** Level during an exposure minus its level over a day of 8 hours, 10 lg(480 min / T), in dB. */
     public static double overDayDb(double minutes) {
         return ThirdOctaves.powerToDb(DAY_MINUTES / minutes);
     }

@@ -3,12 +3,12 @@ package versewind.acoustics;
 /**
  * Reverberation time from absorption, and absorption from reverberation time.
  *
- * <p>All from one decay: T = 24 ln 10 / c * V / A with the speed of sound c = 343 m/s (20 C), that is 0.1611 V/A.
+ * <p>T = 24 ln 10 / c * V / A with the speed of sound c = 343 m/s (20 C), that is 0.1611 V/A.
  *
  * <p>Source: EN 12354-6:2003, 4 (Sabine with air, 4 m V); Eyring, JASA 1 (1930) 217; Millington, JASA 4 (1932) 69.
  *
- * <p>Differences: the constant is 0.1611 and not the customary 0.161 nor the 55.3/345.6 of EN 12354-6; the level from a
- * typed time changes by 0.003 dB.
+ * <p>Differences: the constant is 0.1611, not the usual 0.161 nor the 55.3/345.6 of EN 12354-6: 0.003 dB in the level
+ * from a measured time.
  *
  * <p>Checked against: {@code ReverberationTest}.
  */
@@ -26,7 +26,7 @@ public final class Reverberation {
      * Reverberation time in s by Sabine, 0.1611 V/A.
      *
      * @param volumeM3 volume V in m3
-     * @param absorptionM2 equivalent absorption area A of everything, with persons and air, in m2
+     * @param absorptionM2 equivalent absorption area A in m2, including people and air
      */
     public static double sabineS(double volumeM3, double absorptionM2) {
         requirePositive(volumeM3, "a room's volume");
@@ -45,7 +45,7 @@ public final class Reverberation {
      * Absorption area of surfaces in m2, the sum of area times coefficient.
      *
      * @param areasM2 area of each surface in m2
-     * @param coefficients absorption coefficient of each surface, 0 or more; measured ones may pass 1
+     * @param coefficients absorption coefficient of each surface, 0 or more; measured ones can exceed 1
      */
     public static double surfaceAbsorptionM2(double[] areasM2, double[] coefficients) {
         requireCoefficients(areasM2, coefficients);
@@ -110,7 +110,7 @@ public final class Reverberation {
         }
     }
 
-    /** Refuses what is not more than nothing. */
+    /** Requires a finite value above 0. */
     static void requirePositive(double value, String what) {
         if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException(what + " is more than nothing, not " + value);

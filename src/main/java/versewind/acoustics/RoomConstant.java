@@ -1,10 +1,10 @@
 package versewind.acoustics;
 
 /**
- * The room constant R = S a / (1 - a) in m2, S the area of all surfaces and a their mean absorption coefficient: the
- * absorption that the sound still meets after its first reflection.
+ * The room constant R = S a / (1 - a) in m2, with the area S of all surfaces and their mean absorption coefficient a: the
+ * absorption that sound meets after its first reflection.
  *
- * <p>Source: Beranek, Acoustics (1954), 10.14; given so in every textbook of room acoustics.
+ * <p>Source: Beranek, Acoustics (1954), 10.14, cited from memory.
  *
  * <p>Checked against: {@code RoomConstantTest}.
  */
@@ -22,7 +22,11 @@ public final class RoomConstant {
         return absorptionM2 / (1 - meanAbsorption(surfaceM2, absorptionM2));
     }
 
-    /** Mean absorption coefficient of surfaces, refused where it is impossible or leaves no reverberation. */
+    /**
+     * Mean absorption coefficient of surfaces, 0 to below 1.
+     *
+     * @throws IllegalArgumentException if the absorption is below 0 or leaves no reverberation
+     */
     public static double meanAbsorption(double surfaceM2, double absorptionM2) {
         Reverberation.requirePositive(surfaceM2, "a room's surface");
         if (!(absorptionM2 >= 0)) {

@@ -1,7 +1,7 @@
 package versewind.acoustics;
 
 /**
- * The frequency above which a room's modes overlap so much that a diffuse field may be reckoned with.
+ * The frequency above which the modes of a room overlap enough for the sound field to count as diffuse.
  *
  * <p>Source: Schroeder and Kuttruff, JASA 34 (1962) 76: f = 2000 (T/V)^0.5.
  *
@@ -12,7 +12,7 @@ public final class SchroederFrequency {
     private SchroederFrequency() {}
 
     /**
-     * The frequency in Hz.
+     * The Schroeder frequency in Hz, 2000 (T/V)^0.5.
      *
      * @param volumeM3 volume in m3
      * @param timeS reverberation time in s

@@ -1,9 +1,9 @@
 package versewind.acoustics;
 
-/** How sound comes to the listener. */
+/** Incidence of sound at the listener. */
 public enum SoundField {
-    /** From the front alone, as out of doors. */
+    /** From the front only, as outdoors. */
     FREE,
-    /** From all sides alike, as far from the organ in a church. */
+    /** Equally from all sides, as far from the organ in a church. */
     DIFFUSE
 }

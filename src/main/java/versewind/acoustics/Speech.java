@@ -6,13 +6,14 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * What is known of speech in the bands of an {@link AudibilityProcedure}: how strong it is at each vocal effort, and what
- * each band is worth for a kind of speech.
+ * Speech in the bands of an {@link AudibilityProcedure}: its spectrum at each vocal effort, and the importance of each band
+ * for a kind of speech material.
  *
- * <p>Source: ANSI S3.5-1997, Tables 1 to 4 and Annex B, named at the head of {@code speech.csv}.
+ * <p>Source: ANSI S3.5-1997, Tables 1 to 4 and Annex B, read through a public implementation named at the head of
+ * {@code speech.csv}.
  *
- * <p>Differences: three cells of the implementation's octaves of words are corrected, for they agree neither with its own
- * third octaves nor with a sum of 1.
+ * <p>Differences: three cells of that implementation (octaves of words) are corrected, as they contradict its own third
+ * octaves and do not sum to 1.
  *
  * <p>Checked against: {@code SpeechTest}.
  */
@@ -23,7 +24,7 @@ public final class Speech {
 
     private Speech() {}
 
-    /** How strongly somebody speaks. */
+    /** Vocal effort. */
     public enum Effort {
         NORMAL("normal"),
         RAISED("raised"),
@@ -42,12 +43,12 @@ public final class Speech {
         }
     }
 
-    /** Spectrum level in dB of speech of some effort, 1 m in front of the lips, one a band. */
+    /** Spectrum level of speech in dB by band, 1 m in front of the lips. */
     public static double[] spectrumDb(Effort effort, AudibilityProcedure procedure) {
         return Table.find(SPECTRA, effort.word(), procedure).orElseThrow();
     }
 
-    /** Kinds of speech whose importance is given besides that of average speech: "short passages". */
+    /** Kinds of speech material with their own importance, such as "short passages". */
     public static List<String> materials() {
         return Table.WHAT.stream()
                 .filter(row -> row.get(0).equals(WORTH))
@@ -57,10 +58,11 @@ public final class Speech {
     }
 
     /**
-     * Importance of the bands for a kind of speech, summing to 1 to the table's rounding.
+     * Importance of the bands for a speech material; the sum is 1 within the rounding of the table.
      *
      * @param material one of {@link #materials}
-     * @param procedure empty is given for the equally contributing bands, which are made for average speech alone
+     * @param procedure the bands
+     * @return empty for the equally contributing bands, which exist for average speech only
      */
     public static Optional<double[]> importance(String material, AudibilityProcedure procedure) {
         return Table.find(WORTH, material, procedure);

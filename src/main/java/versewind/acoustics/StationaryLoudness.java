@@ -3,26 +3,25 @@ package versewind.acoustics;
 /**
  * Loudness of a steady sound in sone and phon from its third-octave levels, by Zwicker's method.
  *
- * <p>A calculator to be used again and again by one thread: {@link #compute} or {@link #computePower} sets the result
- * that the other methods read. Neither allocates.
+ * <p>Not thread-safe: {@link #compute} or {@link #computePower} sets the result that the other methods read, without
+ * allocating.
  *
  * <p>The core loudness of a critical band with level E above a threshold T is 0.0635 * 10^(0.025 T) * ((0.75 + 0.25 *
  * 10^(0.1 (E - T)))^0.25 - 1) sone/Bark; from each band an upper flank falls toward higher bands; the loudness N is the
- * area under the whole, the loudness level 40 + 10 lb N phon.
+ * area below, the loudness level 40 + 10 lb N phon.
  *
- * <p>Range: levels to 120 dB in the bands to 250 Hz; the loudness level of no sound at all is 3 phon.
+ * <p>Range: levels to 120 dB in the bands to 250 Hz; silence has a loudness level of 3 phon.
  *
  * <p>Source: ISO 532-1:2017, 5 (method for stationary sounds) and Annex A, read through public implementations.
  *
- * <p>Differences: N is not rounded. The reckoning is in powers, not levels, so that no power has to be raised: the same
- * to 1e-12.
+ * <p>Differences: N is not rounded. Computed from powers instead of levels, with the same result to 1e-12.
  *
  * <p>Checked against: {@code StationaryLoudnessTest}, the test signals of Annex B.2 and B.3 with every sample of
  * specific loudness.
  */
 public final class StationaryLoudness {
 
-    /** Number of core loudnesses; the last, above the highest band, is always 0. */
+    /** Number of core loudness values; the last one is always 0. */
     public static final int CORE_BANDS = 21;
 
     /** Samples of specific loudness, one each 0.1 Bark from 0.1 to 24 Bark. */
@@ -30,10 +29,9 @@ public final class StationaryLoudness {
 
     private static final double MINIMUM_PHON = 3;
     private static final double LOW_LIMIT_DB = 120;
-    /** The most power in a band to 250 Hz for which the method is defined. */
-    public static final double LOW_LIMIT_POWER = ThirdOctaves.dbToPower(LOW_LIMIT_DB);
+    private static final double LOW_LIMIT_POWER = ThirdOctaves.dbToPower(LOW_LIMIT_DB);
 
-    /** Keeps the samples at whole tenths of a Bark on the lower side of a band's limit, as the standard does. */
+    /** Puts samples at tenths of a Bark below the limit of a band, as the standard does. */
     private static final double LIMIT_MARGIN_BARK = 0.0001;
 
     private static final double[] UPPER_BARK = upperBark();
@@ -59,7 +57,7 @@ public final class StationaryLoudness {
     private final LoudnessFlanks flanks = new LoudnessFlanks(UPPER_BARK);
     private double sone;
 
-    /** A calculator for sound that comes as this field has it. */
+    /** For sound in this field. */
     public StationaryLoudness(SoundField field) {
         for (int band = 0; band < CORE_BANDS - 1; band++) {
             double thresholdDb = LoudnessTables.THRESHOLD_DB[band];
@@ -86,26 +84,30 @@ public final class StationaryLoudness {
     }
 
     /**
-     * Whether the method covers a sound: no band to 250 Hz above 120 dB, and nothing but numbers.
+     * True for a sound within the range of the method: no band to 250 Hz above 120 dB, and a number in every band.
      *
      * @param bandPower mean-square pressure in each third-octave band re (20 uPa)^2
      */
     public static boolean isWithinRange(double[] bandPower) {
         ThirdOctaves.requireSpectrum(bandPower);
         for (int band = 0; band < bandPower.length; band++) {
-            double limit = band < LoudnessTables.LOW_BANDS ? LOW_LIMIT_POWER : Double.MAX_VALUE;
-            if (!(bandPower[band] >= 0 && bandPower[band] <= limit)) {
+            if (!(bandPower[band] >= 0 && bandPower[band] <= limitPower(band))) {
                 return false;
             }
         }
         return true;
     }
 
+    /** Highest power of a band within the range of the method. */
+    public static double limitPower(int band) {
+        return band < LoudnessTables.LOW_BANDS ? LOW_LIMIT_POWER : Double.MAX_VALUE;
+    }
+
     /**
      * Computes from levels.
      *
      * @param bandLevelsDb level of each third-octave band in dB; negative infinity for none
-     * @throws IllegalArgumentException if the sound is beyond the method, see {@link #isWithinRange}
+     * @throws IllegalArgumentException beyond the range of the method, see {@link #isWithinRange}
      */
     public void compute(double[] bandLevelsDb) {
         ThirdOctaves.requireSpectrum(bandLevelsDb);
@@ -116,10 +118,10 @@ public final class StationaryLoudness {
     }
 
     /**
-     * Computes from powers, which is quicker.
+     * Computes from powers, faster.
      *
      * @param bandPower mean-square pressure in each third-octave band re (20 uPa)^2
-     * @throws IllegalArgumentException if the sound is beyond the method, see {@link #isWithinRange}
+     * @throws IllegalArgumentException beyond the range of the method, see {@link #isWithinRange}
      */
     public void computePower(double[] bandPower) {
         if (!isWithinRange(bandPower)) {
@@ -144,7 +146,7 @@ public final class StationaryLoudness {
         sone = flanks.area(core);
     }
 
-    /** Which core loudness a third-octave band goes into: the eleven lowest share three, the others have one each. */
+    /** The core loudness that a third-octave band goes into: the eleven lowest share three, the others have their own. */
     public static int coreOf(int band) {
         int group = 0;
         for (int end : LoudnessTables.GROUP_ENDS) {
@@ -193,8 +195,7 @@ public final class StationaryLoudness {
     }
 
     /**
-     * Loudness level in phon of a loudness in sone: 40 + 10 lb N from 1 sone, 40 (N + 0.0005)^0.35 below, but never
-     * less than 3.
+     * Loudness level in phon of a loudness in sone: 40 + 10 lb N from 1 sone, 40 (N + 0.0005)^0.35 below, but at least 3.
      *
      * <p>Source: ISO 532-1:2017, 5.7.
      */

@@ -7,12 +7,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The tables that lie beside this package: comma-separated, lines of sources beginning with #, then a line of heads. */
+/** Reads the tables of the sound model: comma-separated, comment lines with the sources (#), then a header line. */
 public final class TableResource {
 
     private TableResource() {}
 
-    /** The rows of a table without its heads, each split into its fields. */
+    /** The rows of a table without its header, split into fields. */
     public static List<List<String>> rows(String name) {
         List<List<String>> rows = new ArrayList<>();
         for (String line : text(name).split("\n", -1)) {

@@ -4,21 +4,20 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * The 28 third-octave bands from 25 Hz to 12.5 kHz in which all sound is kept, with their edges and weightings.
+ * The 28 third-octave bands from 25 Hz to 12.5 kHz that every spectrum has here, their edges and frequency weightings.
  *
  * <p>A spectrum is an array of {@link #COUNT} powers: mean-square pressures re (20 uPa)^2, so that a level in dB is
- * 10 lg(power). Powers add; levels are made last. No power is legal and has the level negative infinity, which is for
- * reckoning only and never for showing.
+ * 10 lg(power). Powers add; levels are made last. A power of 0 is legal; its level, negative infinity, is for computing and
+ * never for showing.
  *
- * <p>Exact centres are 1000 * 10^(x/10) Hz for the band number x, -16 to 11 here, and the edges lie at x -+ 1/2.
+ * <p>Exact centres are 1000 * 10^(x/10) Hz for the band number x, -16 to 11 here; the edges lie at x -+ 1/2.
  *
- * <p>Source: IEC 61260-1:2014, 5.2 to 5.6 (base 10 system) for centres and edges; IEC 61672-1:2013, Table 3 for the
- * weightings and Annex E for their formula; read through public implementations.
+ * <p>Source: IEC 61260-1:2014, 5.2 to 5.6 (base-10 system) for centres and edges, IEC 61672-1:2013, Table 3 for the
+ * weightings; read through public implementations, as the standards themselves were not at hand.
  *
- * <p>Differences: none. The weightings of the bands are the table's, in tenths of a decibel; the formula is within 0.05
- * dB of them.
+ * <p>Differences: none known.
  *
- * <p>Checked against: {@code ThirdOctavesTest}, all 34 bands from 10 Hz to 20 kHz.
+ * <p>Checked against: {@code ThirdOctavesTest}, all 34 bands from 10 Hz to 20 kHz, and the weightings also by their formula.
  */
 public final class ThirdOctaves {
 
@@ -47,7 +46,7 @@ public final class ThirdOctaves {
     private static final double[] BANDWIDTH_HZ = new double[COUNT];
     private static final double[] EDGE_HZ = new double[COUNT + 1];
 
-    /** No band. */
+    /** The index of no band. */
     public static final int NONE = -1;
 
     static {
@@ -63,7 +62,7 @@ public final class ThirdOctaves {
 
     private ThirdOctaves() {}
 
-    /** Nominal centre of a band in Hz, as it is called: 31.5, 63, 1000. */
+    /** Nominal centre of a band in Hz: 31.5, 63, 1000. */
     public static double nominalHz(int band) {
         return NOMINAL_HZ[band];
     }
@@ -73,12 +72,12 @@ public final class ThirdOctaves {
         return centreOfNumberHz(band + FIRST_NUMBER);
     }
 
-    /** Lower edge of a band in Hz; it belongs to the band. */
+    /** Lower edge of a band in Hz, part of the band. */
     public static double lowerEdgeHz(int band) {
         return EDGE_HZ[band];
     }
 
-    /** Upper edge of a band in Hz; it belongs to the next. */
+    /** Upper edge of a band in Hz, part of the next band. */
     public static double upperEdgeHz(int band) {
         return EDGE_HZ[band + 1];
     }
@@ -88,12 +87,12 @@ public final class ThirdOctaves {
         return 1000 * Math.pow(10, number / 10.0);
     }
 
-    /** Edge in Hz between this band number of IEC 61260-1 and the one below. */
+    /** Edge in Hz below the band with this number of IEC 61260-1. */
     static double edgeBelowNumberHz(int number) {
         return 1000 * Math.pow(10, (2 * number - 1) / 20.0);
     }
 
-    /** Bandwidth in Hz: the power of a band over that of 1 Hz of it. */
+    /** Bandwidth in Hz. */
     public static double bandwidthHz(int band) {
         return BANDWIDTH_HZ[band];
     }
@@ -103,13 +102,13 @@ public final class ThirdOctaves {
         return powerToDb(BANDWIDTH_HZ[band]);
     }
 
-    /** The band in which a frequency in Hz lies, if it lies in one: from 22.4 Hz up to, but without, 14.1 kHz. */
+    /** The band of a frequency in Hz; empty below 22.4 Hz and from 14.1 kHz. */
     public static OptionalInt bandOf(double frequencyHz) {
         int band = bandOrNone(frequencyHz);
         return band == NONE ? OptionalInt.empty() : OptionalInt.of(band);
     }
 
-    /** The band in which a frequency in Hz lies, or {@link #NONE}. */
+    /** The band of a frequency in Hz, or {@link #NONE}. */
     public static int bandOrNone(double frequencyHz) {
         if (!(frequencyHz >= EDGE_HZ[0] && frequencyHz < EDGE_HZ[COUNT])) {
             return NONE;
@@ -121,74 +120,19 @@ public final class ThirdOctaves {
         return frequencyHz < EDGE_HZ[band + 1] ? band : band + 1;
     }
 
-    /** Which octave a band belongs to, counted from the octave of 31.5 Hz: 125 Hz is 2, 1 kHz 5, 4 kHz 7, 16 kHz 9. */
+    /** The octave of a band, counted from that of 31.5 Hz: 125 Hz is 2, 1 kHz 5, 4 kHz 7, 16 kHz 9. */
     public static int octaveOf(int band) {
         return band / THIRDS_IN_AN_OCTAVE;
     }
 
-    /** A weighting of a band in dB: the table's value. */
+    /** A-weighting of a band in dB. */
     public static double aWeightingDb(int band) {
         return A_DB[band];
     }
 
-    /** C weighting of a band in dB: the table's value. */
+    /** C-weighting of a band in dB. */
     public static double cWeightingDb(int band) {
         return C_DB[band];
-    }
-
-    /**
-     * A weighting at any frequency, 20 lg{12194^2 f^4 / [(f^2 + 20.6^2) (f^2 + 107.7^2)^0.5 (f^2 + 737.9^2)^0.5 (f^2 +
-     * 12194^2)]} + 2.000, in dB; f in Hz, more than 0.
-     *
-     * <p>Source: IEC 61672-1:2013, Annex E, with the pole frequencies computed as there.
-     */
-    public static double aWeightingAtDb(double frequencyHz) {
-        return aResponseDb(frequencyHz) - aResponseDb(1000);
-    }
-
-    /**
-     * C weighting at any frequency, 20 lg{12194^2 f^2 / [(f^2 + 20.6^2) (f^2 + 12194^2)]} + 0.062, in dB; f in Hz, more
-     * than 0.
-     *
-     * <p>Source: IEC 61672-1:2013, Annex E.
-     */
-    public static double cWeightingAtDb(double frequencyHz) {
-        return cResponseDb(frequencyHz) - cResponseDb(1000);
-    }
-
-    private static double aResponseDb(double frequencyHz) {
-        double square = frequencyHz * frequencyHz;
-        return cResponseDb(frequencyHz)
-                + powerToDb(square / (square + Poles.F2 * Poles.F2))
-                + powerToDb(square / (square + Poles.F3 * Poles.F3));
-    }
-
-    private static double cResponseDb(double frequencyHz) {
-        double square = frequencyHz * frequencyHz;
-        return 2 * powerToDb(square / ((square + Poles.F1_SQUARED) * (1 + square / Poles.F4_SQUARED)));
-    }
-
-    /** Pole frequencies in Hz of the weightings: from the -3 dB points 10^1.5 and 10^3.9 Hz, and 10^2.45 Hz for A. */
-    private static final class Poles {
-        private static final double F1_SQUARED;
-        private static final double F4_SQUARED;
-        private static final double F2;
-        private static final double F3;
-
-        static {
-            double reference = 1e6;
-            double low = Math.pow(10, 3);
-            double high = Math.pow(10, 7.8);
-            double d = Math.sqrt(0.5);
-            double b = (reference + low * high / reference - d * (low + high)) / (1 - d);
-            double c = low * high;
-            double root = Math.sqrt(b * b - 4 * c);
-            F1_SQUARED = (-b - root) / 2;
-            F4_SQUARED = (-b + root) / 2;
-            double fA = Math.pow(10, 2.45);
-            F2 = (3 - Math.sqrt(5)) / 2 * fA;
-            F3 = (3 + Math.sqrt(5)) / 2 * fA;
-        }
     }
 
     /** Level in dB of a power, 10 lg(power); negative infinity for none. */
@@ -222,7 +166,7 @@ public final class ThirdOctaves {
         return weighted(power, A_FACTOR);
     }
 
-    /** The factor by which A-weighting multiplies the power of a band. */
+    /** A-weighting of a band as a factor of power. */
     public static double aFactor(int band) {
         return A_FACTOR[band];
     }
@@ -236,7 +180,7 @@ public final class ThirdOctaves {
         return sum;
     }
 
-    /** Refuses an array that does not have one entry a band. */
+    /** Requires one entry a band. */
     static void requireSpectrum(double[] bands) {
         if (bands.length != COUNT) {
             throw new IllegalArgumentException(

@@ -1,6 +1,6 @@
 /**
  * Published methods of acoustics, one class each: third-octave bands, loudness, audibility, reverberation, rooms, dose.
  *
- * <p>Pure: knows nothing of organs, and reads only the tables of the sound model. Every class names its source.
+ * <p>Pure, and independent of every other package; reads only tables. Every class names its source.
  */
 package versewind.acoustics;

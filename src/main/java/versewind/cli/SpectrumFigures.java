@@ -87,7 +87,7 @@ final class SpectrumFigures {
     }
 
     private static AudibilityProcedure procedure(Numbers numbers) throws NotationException {
-        List<AudibilityProcedure> all = AudibilityProcedure.ALL;
+        List<AudibilityProcedure> all = List.of(AudibilityProcedure.values());
         List<String> words = all.stream().map(AudibilityProcedure::word).toList();
         String usual = AudibilityProcedure.THIRD_OCTAVE.word();
         return all.get(new Names("There is no procedure", "The procedures are", words).find(numbers.or(BANDS, usual)));

@@ -3,18 +3,20 @@ package versewind.sound;
 import java.util.Arrays;
 import versewind.acoustics.AudibilityProcedure;
 import versewind.acoustics.BandAudibility;
-import versewind.acoustics.LoudnessTables;
 import versewind.acoustics.SoundField;
 import versewind.acoustics.StationaryLoudness;
 import versewind.acoustics.ThirdOctaves;
 
 /**
- * One pair of ears: how loud a sound is to them, and how well they hear one beside another. Used again and again by one
- * thread; nothing here allocates.
+ * A pair of ears: the loudness of a sound, and the margin of one sound beside another.
+ *
+ * <p>Not thread-safe: buffers are reused. Nothing here allocates.
+ *
+ * <p>Checked against: {@code HearingTest}.
  */
 final class Hearing {
 
-    private static final int FIRST_WEIGHED = BandAudibility.FIRST_THIRD_OCTAVE;
+    private static final int FIRST_WEIGHTED = BandAudibility.FIRST_THIRD_OCTAVE;
 
     private final StationaryLoudness loudness = new StationaryLoudness(SoundField.DIFFUSE);
     private final BandAudibility audibility = new BandAudibility(AudibilityProcedure.THIRD_OCTAVE);
@@ -24,13 +26,11 @@ final class Hearing {
     private final double[] weights = new double[ThirdOctaves.COUNT];
 
     /**
-     * Hears a sound; {@link #sone} and {@link #phon} then tell how loud it is. A band that is louder than ISO 532-1 goes
-     * is taken as loud as it goes.
+     * Sets the sound whose loudness {@link #sone} and {@link #phon} give. Bands above the range of ISO 532-1 are cut there.
      */
     void listen(double[] power) {
-        System.arraycopy(power, 0, within, 0, within.length);
-        for (int band = 0; band < LoudnessTables.LOW_BANDS; band++) {
-            within[band] = Math.min(within[band], StationaryLoudness.LOW_LIMIT_POWER);
+        for (int band = 0; band < within.length; band++) {
+            within[band] = Math.min(power[band], StationaryLoudness.limitPower(band));
         }
         loudness.computePower(within);
     }
@@ -44,8 +44,7 @@ final class Hearing {
     }
 
     /**
-     * Margin in dB of the words of a voice beside an organ: the index of ANSI S3.5-1997 with the standard's importance
-     * for speech.
+     * Margin of the words of a voice beside an organ in dB, by the index of ANSI S3.5-1997.
      */
     double wordsDb(double[] voice, double[] organ) {
         audibility.computePower(voice, organ);
@@ -53,9 +52,9 @@ final class Hearing {
     }
 
     /**
-     * Margin in dB of music beside another sound: the audible share of its own loudness. Each band counts with the core
-     * loudness (ISO 532-1) that the music has there by itself; bands that share one core loudness share it evenly, but
-     * 160 Hz, the lowest band that can be judged, stands for all three of its own. An estimate.
+     * Margin of music beside another sound in dB: the audible share of its own loudness. Each band has the weight of the
+     * core loudness (ISO 532-1) of the music alone; bands with one core loudness share it evenly, but 160 Hz, the lowest
+     * band of the procedure, stands for all three of its group. An estimate.
      */
     double musicDb(double[] music, double[] other) {
         weigh(music, weights);
@@ -65,19 +64,14 @@ final class Hearing {
 
     private void weigh(double[] music, double[] bands) {
         listen(music);
-        for (int band = FIRST_WEIGHED; band < ThirdOctaves.COUNT; band++) {
+        for (int band = FIRST_WEIGHTED; band < ThirdOctaves.COUNT; band++) {
             bands[band] = loudness.core(StationaryLoudness.coreOf(band)) * SHARE_OF_CORE[band];
         }
     }
 
     /**
-     * The bounds of {@link #musicDb} where only bounds of both sounds are known: audibility grows with the music in its own
-     * band and falls with everything else, and weights grow with the music.
-     *
-     * @param least the music has no less in any band
-     * @param most the music has no more in any band
-     * @param otherLeast the other sound has no less
-     * @param otherMost the other sound has no more
+     * Bounds on {@link #musicDb} from bounds on both sounds in every band: audibility rises with the music in its own band
+     * and falls with everything else, and weights rise with the music.
      */
     MarginEvaluator.Bounds musicDb(double[] least, double[] most, double[] otherLeast, double[] otherMost) {
         weigh(least, leastWeights);
@@ -89,7 +83,7 @@ final class Hearing {
         return new MarginEvaluator.Bounds(lowDb, highDb);
     }
 
-    /** The weight of every band in the last {@link #musicDb}, as a share of their sum; 0 where nothing was heard. */
+    /** Weight of every band in the last {@link #musicDb}; their sum is 1, or 0 in silence. */
     void weights(double[] shares) {
         double sum = 0;
         for (double weight : weights) {
@@ -100,19 +94,19 @@ final class Hearing {
         }
     }
 
-    /** The importance of every band for {@link #wordsDb}, whose sum is 1. */
+    /** Importance of every band in {@link #wordsDb}; their sum is 1. */
     static void importance(double[] shares) {
         double[] importance = AudibilityProcedure.THIRD_OCTAVE.importance();
         Arrays.fill(shares, 0);
-        System.arraycopy(importance, 0, shares, FIRST_WEIGHED, importance.length);
+        System.arraycopy(importance, 0, shares, FIRST_WEIGHTED, importance.length);
     }
 
     private static final double[] SHARE_OF_CORE = new double[ThirdOctaves.COUNT];
 
     static {
-        for (int band = FIRST_WEIGHED; band < ThirdOctaves.COUNT; band++) {
+        for (int band = FIRST_WEIGHTED; band < ThirdOctaves.COUNT; band++) {
             int sharing = 0;
-            for (int other = FIRST_WEIGHED; other < ThirdOctaves.COUNT; other++) {
+            for (int other = FIRST_WEIGHTED; other < ThirdOctaves.COUNT; other++) {
                 if (StationaryLoudness.coreOf(other) == StationaryLoudness.coreOf(band)) {
                     sharing++;
                 }

@@ -8,31 +8,30 @@ import versewind.organ.Instrument;
 import versewind.plan.HandsAndFeet;
 
 /**
- * Which parts reach which division, and at which octave, from where hands and feet play and which couplers are drawn.
+ * The parts and octaves that reach each division, for the layout of hands and feet and the couplers drawn.
  *
  * <p>Hands and feet. Four parts and coupled down: soprano and alto in the right hand, tenor in the left, bass on the
  * pedal. Manuals only: tenor and bass in the left. Melody soloed: soprano in the right, alto and tenor in the left, bass
  * on the pedal. Where there is no pedal the left hand plays the bass. Divisions that share a manual all sound from it.
  *
- * <p>Couplers of an {@link Action#ELECTRIC} action read only the keys that hand or foot plays: nothing is carried along,
- * neither by another coupler nor by a division's own octave or sub-octave.
+ * <p>On an {@link Action#ELECTRIC} action couplers read only keys that are played: neither another coupler nor a division's
+ * own octave or sub-octave carries them further.
  *
- * <p>Couplers of a {@link Action#MECHANICAL} action move the keys of the other keyboard, so that all its divisions
- * sound, and with them moves what is coupled to that keyboard. A path of couplers visits no keyboard twice and goes
- * through one octave or sub-octave coupler at most. A division's own octave or sub-octave is such a link: it pulls that
- * division's pallets, whether its keys are played or moved, and the path ends there.
+ * <p>On a {@link Action#MECHANICAL} action couplers move the keys of the other keyboard: all its divisions sound, and its own
+ * couplers carry on. A path of couplers visits no keyboard twice and has at most one octave or sub-octave coupler. A
+ * division's own octave or sub-octave is one: it acts on keys that are played or moved, and ends the path.
  *
- * <p>Unison off takes away a division's own pitch from its own keyboard when that is played, and nothing else.
+ * <p>Unison off silences a division at its own pitch when its own keyboard is played, and nothing else.
  *
- * <p>What a division receives is a set: a part that arrives twice at one octave arrives once.
+ * <p>A division receives a set: a part that arrives twice at one octave counts once.
  *
- * <p>Source: common practice, no source.
+ * <p>Source: common practice; no published source.
  *
- * <p>Checked against: {@code KeysTest}, both actions.
+ * <p>Checked against: {@code KeyRoutingTest}, both actions.
  */
 public final class KeyRouting {
 
-    /** Number of octave shifts at which a part can arrive: an octave below, as played, an octave above. */
+    /** Octave shifts at which a part can arrive: one below, as played, one above. */
     static final int OCTAVES = 3;
 
     private static final int PARTS = VoicePart.values().length;
@@ -48,7 +47,7 @@ public final class KeyRouting {
     private HandsAndFeet lastHands;
     private IndexSet lastDrawn = IndexSet.EMPTY;
 
-    /** A coupler, in indices: drawn, keys of a keyboard play a division some octaves away. */
+    /** A coupler by indices: keys of a keyboard play a division some octaves away. */
     private record Link(int keyboard, int division, int octave, Kind kind) {
         enum Kind {
             TO_ANOTHER_KEYBOARD,
@@ -107,12 +106,12 @@ public final class KeyRouting {
         return part.ordinal() * OCTAVES + octave + 1;
     }
 
-    /** The shift in semitones of a place in the set. */
+    /** Shift in semitones of a place in the set. */
     static int semitones(int bit) {
         return (bit % OCTAVES - 1) * OCTAVE_SEMITONES;
     }
 
-    /** The part of a place in the set. */
+    /** Part of a place in the set. */
     static VoicePart part(int bit) {
         return PART[bit / OCTAVES];
     }
@@ -123,11 +122,11 @@ public final class KeyRouting {
     static final int PLACES = PARTS * OCTAVES;
 
     /**
-     * Fills in, for every division, the set of parts and octaves that its pipes receive.
+     * Computes the set of parts and octaves that each division receives.
      *
      * @param hands where hands and feet play
      * @param drawn indices of the couplers drawn
-     * @param received a set of {@link #bit} places for every division; what was in it is forgotten
+     * @param received receives a set of {@link #bit} places for every division
      */
     public void route(HandsAndFeet hands, IndexSet drawn, int[] received) {
         Arrays.fill(received, 0);
@@ -141,7 +140,7 @@ public final class KeyRouting {
         }
     }
 
-    /** The keyboard on which a part is played, or -1 where it is not. */
+    /** The keyboard of a part, or -1 if nothing plays it. */
     private int keyboardOf(VoicePart part, HandsAndFeet.Layout layout, int right, int left) {
         boolean feet = hasPedal && layout.usesPedal();
         return switch (part) {

@@ -12,8 +12,11 @@ import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
 
 /**
- * The sound power that leaves an organ, boxes and all, for what is drawn and how it is played. A calculator to be used
- * again and again by one thread: {@link #compute} sets the spectra that the other methods give, powers re 1 pW.
+ * The sound power that leaves an organ for a registration, through its boxes: spectra of powers re 1 pW.
+ *
+ * <p>Not thread-safe: {@link #compute} sets the spectra that the other methods give, and the next call overwrites them.
+ *
+ * <p>Checked against: {@code PipeworkTest}, {@code OrganSoundTest}.
  */
 final class OrganPower {
 
@@ -54,12 +57,12 @@ final class OrganPower {
                 .orElse(Integer.MAX_VALUE);
     }
 
-    /** For the same organ with other trims. */
+    /** The same organ with other trims, with buffers of its own. */
     OrganPower trimmed(Instrument other) {
         return new OrganPower(other, pipework.voiced(Trims.of(other)));
     }
 
-    /** Reckons what leaves the organ. */
+    /** Computes a registration. */
     void compute(Registration drawn, HandsAndFeet hands) {
         for (int place = 0; place < restByPlace.length; place++) {
             Arrays.fill(melodyByPlace[place], 0);
@@ -95,16 +98,14 @@ final class OrganPower {
     }
 
     /**
-     * How a quantity moves with every trim, where it moves by so much a unit of power: the derivatives in 1/dB are added
-     * to a gradient at the places of the organ, of the ranks and of the boxes.
+     * Adds the derivative of a quantity q by the trims of organ, ranks and boxes to a gradient, in units of q a dB.
      *
-     * @param ofMelody by band, the relative change of the quantity, in its own unit a dB, times a dB's worth of the
-     *     soprano's power: dq = sum of ofMelody P d(10 lg P)
+     * @param ofMelody derivative by the power P of the soprano, by band: dq = sum of ofMelody P d(10 lg P)
      * @param ofRest the same for all other parts
-     * @param unknowns the places
-     * @param gradient what is added to
+     * @param parameters where each trim stands in the gradient
+     * @param gradient receives the sum
      */
-    void addGradient(double[] ofMelody, double[] ofRest, Parameters unknowns, double[] gradient) {
+    void addGradient(double[] ofMelody, double[] ofRest, Parameters parameters, double[] gradient) {
         for (int place = 0; place < towardMelody.length; place++) {
             enter(place, ofMelody, towardMelody[place]);
             enter(place, ofRest, towardRest[place]);
@@ -115,7 +116,7 @@ final class OrganPower {
                 int place = pipework.place(rank);
                 double part = inner(pipework.melody(rank), towardMelody[place])
                         + inner(pipework.rest(rank), towardRest[place]);
-                gradient[unknowns.rank(rank)] += part;
+                gradient[parameters.rank(rank)] += part;
                 whole += part;
             }
         }
@@ -130,12 +131,12 @@ final class OrganPower {
                             * (melodyByPlace[place][band] * towardMelody[place][band]
                                     + restByPlace[place][band] * towardRest[place][band]);
                 }
-                gradient[unknowns.box(division)] += sum;
+                gradient[parameters.box(division)] += sum;
             }
         }
     }
 
-    /** What a weight of the power outside is for the power at a place. */
+    /** Carries weights of the power outside to the power at a place. */
     private void enter(int place, double[] outside, double[] inside) {
         if (place == Pipework.OUTSIDE) {
             System.arraycopy(outside, 0, inside, 0, inside.length);
@@ -160,27 +161,27 @@ final class OrganPower {
         return even + odd;
     }
 
-    /** What the soprano sounds; overwritten by the next {@link #compute}. */
+    /** The soprano. */
     double[] melody() {
         return melody;
     }
 
-    /** What all other parts sound; overwritten by the next {@link #compute}. */
+    /** All other parts. */
     double[] rest() {
         return rest;
     }
 
-    /** Everything; overwritten by the next {@link #compute}. */
+    /** All parts. */
     double[] all() {
         return all;
     }
 
-    /** Whether nothing sounds. */
+    /** True if nothing sounds. */
     boolean isSilent() {
         return isSilent(all);
     }
 
-    /** Whether the soprano sounds nothing. */
+    /** True if the soprano sounds nothing. */
     boolean isMelodySilent() {
         return isSilent(melody);
     }

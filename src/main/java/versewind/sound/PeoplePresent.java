@@ -3,20 +3,20 @@ package versewind.sound;
 import versewind.plan.Verse;
 
 /**
- * Who is there for a verse.
+ * The people in the room for a verse.
  *
- * <p>The people of a congregation's verse are those present. A choir has the verse's number of voices, or a usual one; the
- * service's people are there besides, and listen.
+ * <p>For a congregation the people of the verse are those present. A choir has the number of voices of the verse, or a usual
+ * one, and the people of the service listen.
  *
- * @param present number of people in the room, all counted as standing
+ * @param present number of people in the room, all taken as standing
  * @param singers how many of them sing; 0 when the organ plays alone
  * @param place where they sing, or would
  */
 record PeoplePresent(int present, int singers, Place place) {
 
-    /** Where the singers are. */
+    /** Place of the singers. */
     enum Place {
-        /** All over the nave; the seat among them is in its middle. */
+        /** Throughout the nave; the seat among them is in the middle. */
         IN_THE_NAVE,
         /** In one place, heard from the nave. */
         AT_THE_CHOIR

@@ -8,17 +8,17 @@ import versewind.organ.Family;
 import versewind.organ.Pipe;
 
 /**
- * An estimate of what one pipe sounds: its sound power and how that divides over its partials.
+ * Sound power and partials of one pipe. An estimate.
  *
- * <p>Power in dB re 1 pW: P - 2.7 lb(f / 261.63 Hz), with P from pipes.csv and f the sounding fundamental. The partials
- * are scaled so that together they have this power; each is put into its third-octave band and, as the filters of the
- * standard let it through, at -20 dB into the neighbours and at -39 dB into the bands beyond. Nothing sounds above 14
- * kHz.
+ * <p>Power in dB re 1 pW: P - 2.7 lb(f / 261.63 Hz), with P from {@code pipes.csv} and f the sounding fundamental. The
+ * partials are scaled to this sum; each goes into its third-octave band, at -20 dB into the next bands on either side and at
+ * -39 dB into those beyond, as band filters do. Partials above 14 kHz are left out.
  *
- * <p>Range: level within 6 dB, single partials within 5 dB.
+ * <p>Range: level within 6 dB, single partials within 5 dB (estimates).
  *
- * <p>Source: pipes.csv, an estimate; no published table was found. The slope is an estimate that agrees in sign with
- * Harrison and Thompson-Allen, JASA 100 (1996) 3909. Skirts after IEC 61260-1:2014, class 1.
+ * <p>Source: {@code pipes.csv}, an estimate; no published table was found. The slope is an estimate with the sign reported by
+ * Harrison and Thompson-Allen, JASA 100 (1996) 3909. The skirts are those of the published test signals of ISO 532-1:2017;
+ * IEC 61260-1 gives limits for filters, not their response.
  *
  * <p>Checked against: {@code PipeRecipeTest}.
  */
@@ -37,7 +37,7 @@ enum PipeRecipe {
     private static final double HIGHEST_HZ = 14_000;
     private static final double[] SKIRT = {1, ThirdOctaves.dbToPower(-20), ThirdOctaves.dbToPower(-39)};
 
-    /** The table, by the place of the recipe. */
+    /** The table, by recipe. */
     private static final class Table {
         private static final double[] POWER_DB = new double[values().length];
         private static final double[][] PARTIALS = new double[values().length][];
@@ -65,7 +65,7 @@ enum PipeRecipe {
         }
     }
 
-    /** The recipe for a family made of a kind of pipe. An estimate; common practice, no source. */
+    /** The recipe for a family and a kind of pipe. An estimate. */
     static PipeRecipe of(Family family, Pipe pipe) {
         return switch (family) {
             case PRINCIPAL -> PRINCIPAL;
@@ -78,7 +78,7 @@ enum PipeRecipe {
         };
     }
 
-    /** Sound power level in dB re 1 pW of the pipe that sounds a fundamental, before its trims. */
+    /** Sound power level of the pipe with a fundamental in dB re 1 pW, before trims. */
     double powerDb(double fundamentalHz) {
         return Table.POWER_DB[ordinal()] + SLOPE_DB_PER_OCTAVE * Math.log(fundamentalHz / MIDDLE_C_HZ) / Math.log(2);
     }

@@ -7,23 +7,24 @@ import versewind.organ.Instrument;
 import versewind.organ.Trims;
 
 /**
- * The sound power of every rank of an instrument under every part and octave, worked out once when it opens.
+ * The sound power of every rank for every part and octave, computed once when an instrument opens.
  *
- * <p>The power of a part on a rank is the mean over the keys that the part sounds ({@link Tessitura}). What speaks is a
- * set: a rank that two stops share, or that is reached twice at one pitch, speaks once. Keys that a coupler would shift
- * beyond the compass of the division are silent; an extension has its own pipes. Two different parts on one pipe at once
- * are counted twice; this is rare.
+ * <p>The power of a part on a rank is the mean over the keys that the part plays ({@link Tessitura}). A rank that two stops
+ * share, or that is reached twice at one pitch, speaks once. Keys that a coupler would shift beyond the compass are silent; an
+ * extension has pipes of its own. Two parts that meet on one pipe count twice, which is rare.
  *
- * <p>A borrowed stop is the rank of its lender: its trim, its recipe and the place where its pipes stand are the lender's.
+ * <p>A borrowed stop is the rank of its lender, with the trim, pipes and place of the lender.
+ *
+ * <p>Not thread-safe: spectra are overwritten.
  *
  * <p>Checked against: {@code PipeworkTest}.
  */
 final class Pipework {
 
-    /** Where pipes stand that are in no box. */
+    /** Place of pipes outside every box. */
     static final int OUTSIDE = 0;
 
-    /** Where pipes stand that are in the box of a division, by its index. */
+    /** Place of pipes in the box of a division. */
     static int inBox(int division) {
         return 1 + division;
     }
@@ -32,9 +33,9 @@ final class Pipework {
     private final int[] rankOfStop;
     private final int[] placeOfRank;
     private final int[][] stopsOfRank;
-    private final int[][][] voicesOfStop;
+    private final int[][][] spectraOfStop;
     private final double[][] power;
-    private final boolean[] melodyOfVoice;
+    private final boolean[] isMelody;
     private final double[] trimOfRank;
 
     private final int[] reached;
@@ -59,18 +60,18 @@ final class Pipework {
             stopsOfRank[rank] = Arrays.copyOf(stopsOfRank[rank], stopsOfRank[rank].length + 1);
             stopsOfRank[rank][stopsOfRank[rank].length - 1] = stop;
         }
-        voicesOfStop = new int[stops][KeyRouting.PLACES][];
-        RankSpectra voices = new RankSpectra(organ, tessitura);
+        spectraOfStop = new int[stops][KeyRouting.PLACES][];
+        RankSpectra spectra = new RankSpectra(organ, tessitura);
         for (int stop = 0; stop < stops; stop++) {
             for (int bit = 0; bit < KeyRouting.PLACES; bit++) {
-                voicesOfStop[stop][bit] = voices.of(stop, KeyRouting.part(bit), KeyRouting.semitones(bit));
+                spectraOfStop[stop][bit] = spectra.of(stop, KeyRouting.part(bit), KeyRouting.semitones(bit));
             }
         }
-        power = new double[voices.count()][];
-        melodyOfVoice = new boolean[power.length];
-        for (int voice = 0; voice < power.length; voice++) {
-            power[voice] = voices.power(voice);
-            melodyOfVoice[voice] = voices.part(voice) == VoicePart.SOPRANO;
+        power = new double[spectra.count()][];
+        isMelody = new boolean[power.length];
+        for (int spectrum = 0; spectrum < power.length; spectrum++) {
+            power[spectrum] = spectra.power(spectrum);
+            isMelody[spectrum] = spectra.part(spectrum) == VoicePart.SOPRANO;
         }
         trimOfRank = trims(Trims.of(organ));
         lastSpoken = new int[power.length];
@@ -81,15 +82,14 @@ final class Pipework {
         restOfRank = new double[stops][ThirdOctaves.COUNT];
     }
 
-    /** The same pipes voiced otherwise; what was worked out is shared. */
     private Pipework(Pipework like, Trims trims) {
         divisionOfStop = like.divisionOfStop;
         rankOfStop = like.rankOfStop;
         placeOfRank = like.placeOfRank;
         stopsOfRank = like.stopsOfRank;
-        voicesOfStop = like.voicesOfStop;
+        spectraOfStop = like.spectraOfStop;
         power = like.power;
-        melodyOfVoice = like.melodyOfVoice;
+        isMelody = like.isMelody;
         trimOfRank = trims(trims);
         lastSpoken = new int[power.length];
         reached = new int[ranks()];
@@ -99,7 +99,7 @@ final class Pipework {
         restOfRank = new double[ranks()][ThirdOctaves.COUNT];
     }
 
-    /** The same pipes voiced otherwise. */
+    /** The same pipes with other trims; the power before trims is shared. */
     Pipework voiced(Trims trims) {
         return new Pipework(this, trims);
     }
@@ -116,8 +116,8 @@ final class Pipework {
     }
 
     /**
-     * Lets sound what is drawn. Only the ranks that are reached otherwise than at the last call are added up anew, and
-     * always in the same order: the result does not depend on what sounded before.
+     * Computes the ranks that speak. Only ranks reached differently from the last call are summed again, always in the same
+     * order, so that the result does not depend on the calls before.
      *
      * @param stops indices of the stops drawn
      * @param received the set that every division receives, {@link KeyRouting#route}
@@ -145,11 +145,11 @@ final class Pipework {
         Arrays.fill(restOfRank[rank], 0);
         for (int stop : stopsOfRank[rank]) {
             for (int bits = reached[stop]; bits != 0; bits &= bits - 1) {
-                for (int voice : voicesOfStop[stop][Integer.numberOfTrailingZeros(bits)]) {
-                    if (lastSpoken[voice] != moment) {
-                        lastSpoken[voice] = moment;
+                for (int spectrum : spectraOfStop[stop][Integer.numberOfTrailingZeros(bits)]) {
+                    if (lastSpoken[spectrum] != moment) {
+                        lastSpoken[spectrum] = moment;
                         speaks[rank] = true;
-                        add(power[voice], (melodyOfVoice[voice] ? melodyOfRank : restOfRank)[rank]);
+                        add(power[spectrum], (isMelody[spectrum] ? melodyOfRank : restOfRank)[rank]);
                     }
                 }
             }
@@ -171,27 +171,27 @@ final class Pipework {
         }
     }
 
-    /** How many ranks there are, those of borrowed stops, which never speak, counted: as many as stops. */
+    /** Number of ranks, one a stop; those of borrowed stops never speak. */
     int ranks() {
         return rankOfStop.length;
     }
 
-    /** Whether a rank, by the index of its stop, sounds. */
+    /** True if a rank, by the index of its stop, speaks. */
     boolean speaks(int rank) {
         return speaks[rank];
     }
 
-    /** Where the pipes of a rank stand: {@link #OUTSIDE} or {@link #inBox}. */
+    /** Place of a rank: {@link #OUTSIDE} or {@link #inBox}. */
     int place(int rank) {
         return placeOfRank[rank];
     }
 
-    /** Power re 1 pW that the soprano sounds on a rank; overwritten when it sounds otherwise. */
+    /** Power of the soprano on a rank re 1 pW. */
     double[] melody(int rank) {
         return melodyOfRank[rank];
     }
 
-    /** Power re 1 pW that the other parts sound on a rank; overwritten when it sounds otherwise. */
+    /** Power of the other parts on a rank re 1 pW. */
     double[] rest(int rank) {
         return restOfRank[rank];
     }

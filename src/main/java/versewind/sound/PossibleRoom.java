@@ -8,38 +8,36 @@ import versewind.acoustics.RoomConstant;
 import versewind.organ.Room;
 
 /**
- * Whether there can be such a room: a mistake in a volume, an area or a time is told here, before anything is reckoned
- * from it.
+ * Rejects impossible rooms: a mistake in a volume, an area or a time is reported before anything is computed from it.
  *
- * <p>A room of V m3 has a surface of (36 pi V^2)^(1/3) m2 at least, that of a ball. Its surfaces cannot absorb as much as
- * their own area, nor can a time be so short that they would have to. Where the surfaces are not known, four balls'
- * surface is taken for the most that a room may have: an estimate, for a church with its pillars has one and a half to
- * three. People are no surface: they are counted by their number.
+ * <p>A room of V m3 has a surface of at least (36 pi V^2)^(1/3) m2, that of a sphere. Its surfaces absorb less than their own
+ * area, and its times are no shorter than that allows. If the surfaces are unknown, four times the sphere is taken as the
+ * most (an estimate: churches have one and a half to three times). People are counted by their number, not as a surface.
  *
  * <p>Checked against: {@code PossibleRoomTest}.
  */
 public final class PossibleRoom {
 
-    private static final double MOST_BALLS = 4;
+    private static final double MOST_SPHERES = 4;
 
     private PossibleRoom() {}
 
     /**
-     * Gives the room back.
+     * Returns a possible room.
      *
-     * @throws IllegalArgumentException with a sentence, if there can be no such room
+     * @throws IllegalArgumentException with a sentence, if the room is impossible
      */
     public static Room require(Room room) {
-        double ballM2 = Math.cbrt(36 * Math.PI * room.volumeM3() * room.volumeM3());
-        room.reverberation().known().ifPresent(surfaces -> requireSurfaces(room, surfaces, ballM2));
+        double sphereM2 = Math.cbrt(36 * Math.PI * room.volumeM3() * room.volumeM3());
+        room.reverberation().known().ifPresent(surfaces -> requireSurfaces(room, surfaces, sphereM2));
         if (room.reverberation() instanceof Room.MeasuredTimes times) {
-            double mostM2 = times.surfaces().map(Room.Surfaces::areaM2).orElse(MOST_BALLS * ballM2);
+            double mostM2 = times.surfaces().map(Room.Surfaces::areaM2).orElse(MOST_SPHERES * sphereM2);
             times.octaveS().entrySet().forEach(time -> requireTime(room, time, mostM2));
         }
         return room;
     }
 
-    private static void requireSurfaces(Room room, Room.Surfaces surfaces, double ballM2) {
+    private static void requireSurfaces(Room room, Room.Surfaces surfaces, double sphereM2) {
         AbsorptionTable table = AbsorptionTable.load();
         double[] absorption = new double[AbsorptionTable.OCTAVES_HZ.size()];
         for (Room.Surface surface : surfaces.list()) {
@@ -49,9 +47,9 @@ public final class PossibleRoom {
             }
         }
         double areaM2 = surfaces.areaM2();
-        if (areaM2 < ballM2) {
+        if (areaM2 < sphereM2) {
             throw new IllegalArgumentException("the surfaces add up to " + whole(areaM2) + " m2, but no room of "
-                    + whole(room.volumeM3()) + " m3 has less than " + whole(ballM2)
+                    + whole(room.volumeM3()) + " m3 has less than " + whole(sphereM2)
                     + " m2: a surface is missing, or the volume is wrong");
         }
         for (double absorptionM2 : absorption) {

@@ -10,11 +10,13 @@ import versewind.organ.Instrument;
 import versewind.organ.Stop;
 
 /**
- * The voices of an instrument, worked out and numbered: one part on one rank at one pitch, over a range of keys that are
- * reached or not reached together. Each has the mean power that it sounds, before any trim.
+ * The numbered spectra of an instrument: mean power of one part on one rank at one pitch, over a range of keys that are always
+ * reached together, before trims.
  *
- * <p>Ranks of one kind, pitch and composition sound alike but for their trims, and so share what was worked out: an organ
- * of 100 stops has some forty tones.
+ * <p>Ranks of one kind, pitch and composition differ only in their trims and share a {@link Tone}: an organ of 100 stops has
+ * about forty.
+ *
+ * <p>Checked against: {@code PipeworkTest}.
  */
 final class RankSpectra {
 
@@ -53,7 +55,7 @@ final class RankSpectra {
         return organ.divisions().get(organ.stops().get(stop).division());
     }
 
-    /** Lowest keys of the ranges of a rank, ascending; the last is above all keys. */
+    /** Lower ends of the key ranges of a rank, ascending; the last lies above all keys. */
     private int[] withCuts(int[] cuts, int topKey) {
         int[] more = Arrays.copyOf(cuts, cuts.length + 5);
         more[cuts.length] = Tessitura.LOWEST_KEY;
@@ -82,7 +84,7 @@ final class RankSpectra {
         return tone;
     }
 
-    /** Numbers of the voices that sound when a part arrives at a stop with a shift in semitones. */
+    /** Numbers of the spectra that sound when a part arrives at a stop with a shift in semitones. */
     int[] of(int stop, VoicePart part, int shift) {
         int rank = rankOfStop[stop];
         int semitones = shift + extension(stop, rank);
@@ -92,9 +94,9 @@ final class RankSpectra {
         for (int range = 0; range + 1 < cuts.length && cuts[range] <= tessitura.highestKey(); range++) {
             int played = cuts[range] + shift;
             if (played >= Division.BOTTOM_KEY && played <= division(stop).topKey()) {
-                int voice = number(rank, part, semitones, range);
-                if (voice != NONE) {
-                    found[count++] = voice;
+                int spectrum = number(rank, part, semitones, range);
+                if (spectrum != NONE) {
+                    found[count++] = spectrum;
                 }
             }
         }
@@ -112,8 +114,8 @@ final class RankSpectra {
     }
 
     private int number(int rank, VoicePart part, int semitones, int range) {
-        long voice = ((rank * 1000L + semitones + 500) * 100 + range) * 100 + part.ordinal();
-        Integer known = numbers.get(voice);
+        long key = ((rank * 1000L + semitones + 500) * 100 + range) * 100 + part.ordinal();
+        Integer known = numbers.get(key);
         if (known != null) {
             return known;
         }
@@ -124,22 +126,22 @@ final class RankSpectra {
             power.add(toneOfRank[rank].mean(tessitura, part, semitones, cuts[range], cuts[range + 1]));
             parts.add(part);
         }
-        numbers.put(voice, number);
+        numbers.put(key, number);
         return number;
     }
 
-    /** How many voices were numbered. */
+    /** Number of spectra. */
     int count() {
         return power.size();
     }
 
-    /** Mean power of a voice re 1 pW by band, before its rank's trim; shared, not to be written on. */
-    double[] power(int voice) {
-        return power.get(voice);
+    /** Mean power re 1 pW by band, before trims; shared, not to be written to. */
+    double[] power(int spectrum) {
+        return power.get(spectrum);
     }
 
-    /** The part that a voice sounds. */
-    VoicePart part(int voice) {
-        return parts.get(voice);
+    /** Part of a spectrum. */
+    VoicePart part(int spectrum) {
+        return parts.get(spectrum);
     }
 }

@@ -7,13 +7,16 @@ import versewind.organ.MixtureBreak;
 import versewind.organ.Stop;
 
 /**
- * The pitches that one key of a stop sounds, as harmonics of the 8 ft pitch.
+ * The pitches that one key of a stop sounds.
  *
- * <p>A compound stop whose composition is not given gets a usual one. A mixture begins at its footage, or, without one,
- * at 1 1/3 ft (to three ranks), 2 ft (to five) or 2 2/3 ft, and goes up by fourths and fifths in turn: 2, 1 1/3, 1, 2/3.
- * A rank that would pass 8 kHz breaks back an octave. A cornet has 8, 4, 2 2/3, 2, 1 3/5 ft; with four ranks no 8, with
- * three neither 8 nor 4, with two 2 2/3 and 1 3/5. Ranks beyond the usual ones double these. An estimate; common
- * practice, no source.
+ * <p>A compound stop without a given composition gets a usual one. A mixture starts at its footage, or else at 1 1/3 ft (up to
+ * three ranks), 2 ft (up to five) or 2 2/3 ft, and rises by fifths and fourths in turn: 2, 1 1/3, 1, 2/3. A rank above 8 kHz
+ * breaks back an octave. A cornet has 8, 4, 2 2/3, 2, 1 3/5 ft; with four ranks no 8, with three neither 8 nor 4, with two 2
+ * 2/3 and 1 3/5. Further ranks double these.
+ *
+ * <p>Source: an estimate from common practice; no published source.
+ *
+ * <p>Checked against: {@code RanksTest}.
  */
 final class Ranks {
 
@@ -25,7 +28,7 @@ final class Ranks {
 
     private Ranks() {}
 
-    /** Fundamentals in Hz of all the pipes that one key of a stop sounds; the key as a MIDI note number. */
+    /** Fundamentals in Hz of all pipes of one key, a MIDI note number. */
     static double[] fundamentalsHz(Stop stop, int key) {
         double unisonHz = UNISON.frequencyHz(key);
         return switch (stop.family()) {

@@ -12,18 +12,17 @@ import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Room;
 
 /**
- * What a room does to the sound of an organ and of singers.
+ * The room: absorption, reverberation, and level at a distance from a source.
  *
- * <p>Absorption area A of the empty room, by octave: from reverberation times where they were measured, A = 0.161 V/T;
- * else from the surfaces and the air by Sabine. Every person adds the absorption of one who stands. Measured times hold
- * for 125 Hz to 4 kHz, and {@link TimedOctaves} fills in what was not timed; below, that of 125 Hz is used, and above,
- * that of 4 kHz with the air's further absorption.
+ * <p>Absorption area A of the empty room by octave: A = 0.161 V/T from measured reverberation times, else from surfaces and
+ * air by Sabine. Each person adds the absorption of one standing. Measured times hold for 125 Hz to 4 kHz, where {@link
+ * TimedOctaves} fills gaps; below, that of 125 Hz is used, above, that of 4 kHz with the further absorption of the air.
  *
- * <p>Level at a seat: beyond the critical distance by Barron's revised theory, with the reverberation time of the room as
- * it is filled; nearer, the classical direct and diffuse field. Sources radiate alike to all sides.
+ * <p>Level at a seat: Barron's revised theory beyond the critical distance, with the reverberation time of the room as it is
+ * filled; nearer, the classical direct and diffuse field. Sources are omnidirectional.
  *
- * <p>Range: with measured times within 1 dB; from surfaces within 1 to 2.3 dB (Carvalho, 41 churches, 1995). Air at 15 C
- * and 60 % humidity, an estimate.
+ * <p>Range: within 1 dB with measured times (an estimate), within 1 to 2.3 dB from surfaces (Carvalho, 41 churches, 1995).
+ * Air at 15 C and 60 % humidity (an estimate).
  *
  * <p>Checked against: {@code RoomSoundTest}.
  */
@@ -34,21 +33,17 @@ final class RoomSound {
     private static final double AIR_HUMIDITY_PERCENT = 60;
     private static final String PERSON = "audience standing per person";
 
-    /** Octaves are counted as in {@link ThirdOctaves#octaveOf}; 125 Hz is the first that the tables have. */
+    /** First octave of the tables, 125 Hz, counted as in {@link ThirdOctaves#octaveOf}. */
     private static final int FIRST_OCTAVE = ThirdOctaves.octaveOf(BandAudibility.FIRST_THIRD_OCTAVE);
 
     private final Room room;
     private final double[] emptyM2 = new double[ThirdOctaves.COUNT];
     private final double[] personM2 = new double[ThirdOctaves.COUNT];
 
-    RoomSound(Room room) {
-        this(room, 0);
-    }
-
     /**
-     * A room that was found to be louder than estimated.
+     * A room.
      *
-     * @param moreDb how much higher the reverberant level is, in dB: all absorption is less by it
+     * @param moreDb reverberant level above the estimate in dB, by which all absorption is less
      */
     RoomSound(Room room, double moreDb) {
         this.room = PossibleRoom.require(room);

@@ -1,10 +1,10 @@
 package versewind.sound;
 
-/** Where somebody listens, or a meter stands. How far it is from the organ stands with the room. */
+/** A place of a listener or a meter; the room gives its distance from the organ. */
 public enum Seat {
     /** In the middle of the nave. */
     NAVE("nave"),
-    /** With the singers who are farthest from the organ. */
+    /** Among the singers farthest from the organ. */
     FAR("far"),
     /** Where a choir or a soloist stands. */
     CHOIR("choir"),
@@ -17,7 +17,7 @@ public enum Seat {
         this.word = word;
     }
 
-    /** In words, as files have it. */
+    /** In words, as in files. */
     public String word() {
         return word;
     }

@@ -7,15 +7,15 @@ import versewind.organ.BoxPosition;
 import versewind.organ.SwellBox;
 
 /**
- * An estimate of what a swell box takes away, by band and position.
+ * Loss of level through a swell box, by band and position. An estimate.
  *
- * <p>Closed, the loss D against open is that of swell_box.csv, interpolated over the logarithm of frequency, less the
- * box's trim, and never less than nothing. Between, the shutters stand at an angle th, 0 closed and 90 degrees open, and
- * let through tau = tau_c + (1 - tau_c) (1 - cos th); the loss is 10 lg{[(tau + q) / tau] / (1 + q)} dB, where q is the
- * absorption area inside the box over the area of its front, and tau_c is such that the loss at th = 0 is D. The first
- * crack does most of the work. An open box still takes 2 dB away from pipes that would stand free.
+ * <p>Closed, the loss D against open is that of {@code swell_box.csv}, interpolated over log frequency, minus the trim of the
+ * box, at least 0. In between, the shutters stand at an angle th, 0 closed and 90 degrees open, and transmit tau = tau_c + (1
+ * - tau_c) (1 - cos th); the loss is 10 lg{[(tau + q) / tau] / (1 + q)} dB, with q the absorption area inside the box over the
+ * area of its front, and tau_c such that the loss at th = 0 is D. Most of the change is in the first opening. An open box
+ * loses 2 dB against pipes that stand free.
  *
- * <p>Range: 5 dB. A wider box never lowers any band.
+ * <p>Range: within 5 dB (an estimate). Opening a box never lowers any band.
  *
  * <p>Source: an estimate from geometry; no published measurement was found.
  *
@@ -26,7 +26,7 @@ final class Shutters {
     private static final double OPEN_LOSS_DB = 2;
     private static final double ABSORPTION_OVER_FRONT = 0.5;
 
-    /** Step in dB of the trim over which a slope is taken. */
+    /** Step of the trim for the numerical derivative, in dB. */
     private static final double STEP_DB = 1;
 
     private final double[][] passed;
@@ -58,7 +58,7 @@ final class Shutters {
         return slope[position.ordinal()];
     }
 
-    /** Loss in dB against the open box, for a loss when closed and an opening of 0 to 1. */
+    /** Loss against the open box in dB, from the loss when closed and an opening of 0 to 1. */
     static double lossDb(double closedDb, double opening) {
         double q = ABSORPTION_OVER_FRONT;
         double closed = q / (ThirdOctaves.dbToPower(closedDb) * (1 + q) - 1);
@@ -66,7 +66,7 @@ final class Shutters {
         return ThirdOctaves.powerToDb((through + q) / through / (1 + q));
     }
 
-    /** The table begins with 31.5 Hz, the middle third of the first octave, and goes up by octaves. */
+    /** The table: by octaves from 31.5 Hz, the middle third of the first octave. */
     private static final class Table {
         private static final double[] LOSS_DB = read();
 

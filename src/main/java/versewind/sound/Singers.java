@@ -7,20 +7,19 @@ import versewind.plan.Mode;
 import versewind.plan.Singing;
 
 /**
- * An estimate of the sound of people who sing.
+ * Sound power of singers, and their level at a seat among them. An estimate.
  *
- * <p>One voice: the standard's spectrum of speech at 1 m, its octaves spread evenly over their thirds, plus 8 dB to make
- * it a sound power. Gentle singing has the effort "normal", ordinary "raised", strong midway from raised to "loud", full
- * voice "loud". A trained soloist sings with half a step more effort and 4 dB more power: strong is "loud" and 4 dB,
- * ordinary midway from raised to loud and 4 dB. N voices have N times the power.
+ * <p>One voice: the spectrum of speech at 1 m of ANSI S3.5, its octaves spread evenly over their thirds, plus 8 dB to make it
+ * a sound power. Gentle singing has the effort "normal", ordinary "raised", strong midway between raised and "loud", full
+ * voice "loud". A trained soloist has half a step more effort and 4 dB more power. N voices have N times the power.
  *
- * <p>Of those present a share of 0.8 sings. At a seat among N singers there is the diffuse field of the others, (N - 1)
+ * <p>Of those present 0.8 sing. At a seat among N singers there is the diffuse field of the others, (N - 1)
  * 4/A, and the direct sound of the neighbours, (n/2) ln(R/r0), the integral of n/(4 pi r^2) over a disc: n = 1.1 singers
  * a m2, r0 = 0.7 m, R = (N/(pi n))^0.5.
  *
- * <p>Range: 4 dB. No published level of hymn singing a head was found.
+ * <p>Range: within 4 dB (an estimate). No published level of hymn singing a person was found.
  *
- * <p>Source: voices.csv, spectra of ANSI S3.5-1997; levels of singing are an estimate.
+ * <p>Source: {@code voices.csv}, spectra of ANSI S3.5-1997; levels of singing are an estimate.
  *
  * <p>Checked against: {@code SingersTest}.
  */
@@ -29,7 +28,7 @@ final class Singers {
     /** Share of those present who sing. */
     static final double SHARE_SINGING = 0.8;
 
-    /** Voices of a small choir whose number is not given. */
+    /** Voices of a small choir without a number. */
     static final int USUAL_CHOIR = 16;
 
     private static final double POWER_OVER_1_M_DB = 8;
@@ -43,7 +42,7 @@ final class Singers {
     private final double[][] voices = new double[Singing.values().length][];
     private final double[][] soloists = new double[Singing.values().length][];
 
-    /** Singers who are louder than estimated by so many dB. */
+    /** Singers at a level above the estimate, in dB. */
     Singers(double moreDb) {
         for (Singing strength : Singing.values()) {
             voices[strength.ordinal()] = voice(effort(strength), moreDb);
@@ -51,12 +50,12 @@ final class Singers {
         }
     }
 
-    /** Sound power of one voice re 1 pW, by band: of a trained soloist in that mode, else of anybody. Not to be changed. */
+    /** Sound power of one voice re 1 pW by band, of a trained soloist in that mode; shared, not to be written to. */
     double[] voice(Mode mode, Singing strength) {
         return (mode == Mode.SOLO_VOICE ? soloists : voices)[strength.ordinal()];
     }
 
-    /** Effort in the standard's steps: 0 normal, 1 raised, 2 loud, 3 shout. */
+    /** Vocal effort in the steps of the standard: 0 normal, 1 raised, 2 loud, 3 shout. */
     private static double effort(Singing singing) {
         return switch (singing) {
             case GENTLE -> 0;
@@ -78,7 +77,7 @@ final class Singers {
         return power;
     }
 
-    /** How many of a congregation sing; one at least. */
+    /** Number of singers in a congregation, 1 or more. */
     static int singing(int present) {
         return Math.max(1, (int) Math.round(SHARE_SINGING * present));
     }

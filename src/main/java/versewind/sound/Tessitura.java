@@ -5,19 +5,19 @@ import versewind.acoustics.TableResource;
 import versewind.organ.Division;
 
 /**
- * How often each part sounds each key, averaged over many hymns in four parts: the share of the part's sounding time.
+ * The share of its time in which each part sounds each key, averaged over many four-part hymns.
  *
- * <p>A bass that lies above the top of a short pedal is played an octave lower. Common practice, no source.
+ * <p>A bass above the top of a short pedal is played an octave lower (common practice).
  *
  * <p>Range: keys 36 to 81, as MIDI note numbers.
  *
- * <p>Source: tessitura.csv, counted in the JSB Chorales data set.
+ * <p>Source: {@code tessitura.csv}, counted in the JSB Chorales data set.
  *
  * <p>Checked against: {@code TessituraTest}, means and standard deviations of the four parts.
  */
 final class Tessitura {
 
-    /** The lowest key that a part sounds, the bottom C. */
+    /** Lowest key of any part, bottom C. */
     static final int LOWEST_KEY = Division.BOTTOM_KEY;
 
     private static final int OCTAVE = 12;
@@ -28,7 +28,7 @@ final class Tessitura {
         this.shares = shares;
     }
 
-    /** The tessitura of hymns on an instrument whose pedal goes up to a key. */
+    /** The tessitura on an instrument with a pedal up to a key. */
     static Tessitura overPedalTo(int topPedalKey) {
         List<List<String>> rows = TableResource.rows("tessitura.csv");
         double[][] shares = new double[VoicePart.values().length][rows.size()];
@@ -72,12 +72,12 @@ final class Tessitura {
         }
     }
 
-    /** The highest key that a part sounds. */
+    /** Highest key of any part. */
     int highestKey() {
         return LOWEST_KEY + shares[0].length - 1;
     }
 
-    /** Whether a part sounds a key from one to below another. */
+    /** True if a part sounds any key from one to below another. */
     boolean sounds(VoicePart part, int fromKey, int beforeKey) {
         for (int key = fromKey; key < beforeKey; key++) {
             if (share(part, key) > 0) {
@@ -87,7 +87,7 @@ final class Tessitura {
         return false;
     }
 
-    /** Share of its time, 0 to 1, in which a part sounds a key; all shares of a part sum to 1. */
+    /** Share of its time in which a part sounds a key, 0 to 1; the shares of a part sum to 1. */
     double share(VoicePart part, int key) {
         return shares[part.ordinal()][key - LOWEST_KEY];
     }

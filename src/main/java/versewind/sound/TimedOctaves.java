@@ -7,23 +7,23 @@ import versewind.acoustics.Reverberation;
 import versewind.organ.Room;
 
 /**
- * The absorption area of an empty room whose reverberation was timed in some octaves: a clap timed by ear or by a
- * telephone will do.
+ * Absorption area of an empty room whose reverberation time was measured in some octaves; a clap timed by ear or phone will
+ * do.
  *
- * <p>In a timed octave A = 0.161 V/T. Elsewhere an estimate: the absorption of the air, 4 m V, is known; the rest of A is
- * that of the nearest timed octaves, between two of them along a straight line over the logarithms of both. Where the
- * surfaces are known too, it is not the rest that goes along the line but its ratio to what the surfaces absorb, so that
- * their shape over frequency is kept. Above 4 kHz the air takes its further part.
+ * <p>In a measured octave A = 0.161 V/T. In others (an estimate) the absorption of the air, 4 m V, is known and the rest is
+ * interpolated linearly between the nearest measured octaves, over the logarithms of both. If surfaces are known too, the
+ * ratio of the rest to their absorption is interpolated instead, which keeps their shape over frequency. Above 4 kHz the air
+ * adds its further absorption.
  *
- * <p>Range: a timed octave within 1 dB of level; another within 2 dB, as surfaces give it (Carvalho, 41 churches, 1995).
+ * <p>Range: within 1 dB of level in a measured octave (an estimate), within 2 dB in others (Carvalho, 41 churches, 1995).
  *
- * <p>Source: Sabine with air, EN 12354-6:2003, 4; the filling in is an estimate.
+ * <p>Source: Sabine with air, EN 12354-6:2003, 4; the interpolation is an estimate.
  *
  * <p>Checked against: {@code TimedOctavesTest}.
  */
 final class TimedOctaves {
 
-    /** Where the air seems to take everything, so much is left to the walls. */
+    /** Least share of the walls, if the air alone would account for the time. */
     private static final double LEAST_SHARE_OF_WALLS = 0.05;
 
     private static final int HIGHEST = Room.OCTAVES_HZ.size() - 1;
@@ -34,12 +34,12 @@ final class TimedOctaves {
     private final double[] airM2;
 
     /**
-     * What is known.
+     * A room.
      *
      * @param volumeM3 volume V in m3
      * @param octaveS times in s by the centre of the octave in Hz, one at least
-     * @param surfacesM2 what the surfaces absorb in m2 by octave from 125 Hz, if known
-     * @param airM2 what the air absorbs in m2, by octave from 125 Hz, one octave beyond 4 kHz at most
+     * @param surfacesM2 absorption of the surfaces in m2 by octave from 125 Hz, if known
+     * @param airM2 absorption of the air in m2 by octave from 125 Hz, at most one octave beyond 4 kHz
      */
     TimedOctaves(double volumeM3, SortedMap<Integer, Double> octaveS, Optional<double[]> surfacesM2, double[] airM2) {
         this.volumeM3 = volumeM3;
@@ -54,7 +54,7 @@ final class TimedOctaves {
         return even;
     }
 
-    /** Absorption area in m2 of everything, by octave from 125 Hz. */
+    /** Total absorption area in m2, by octave from 125 Hz. */
     double[] absorptionM2() {
         double[] absorption = new double[airM2.length];
         for (int octave = 0; octave < absorption.length; octave++) {
@@ -94,7 +94,7 @@ final class TimedOctaves {
         return shapeM2[octave] * Math.pow(ratio(below), 1 - share) * Math.pow(ratio(above), share);
     }
 
-    /** What the walls absorb in a timed octave, over what they should by their shape. */
+    /** Absorption of the walls in a measured octave over that of their shape. */
     private double ratio(int timed) {
         double allM2 = timedM2(timed);
         return Math.max(LEAST_SHARE_OF_WALLS * allM2, allM2 - airM2[timed]) / shapeM2[timed];

@@ -8,8 +8,10 @@ import versewind.organ.Footage;
 import versewind.organ.Stop;
 
 /**
- * What the pipes of a kind, a pitch and a composition sound, key by key and as the mean over the keys of a part, before
- * any trim; worked out when it is first asked for.
+ * Sound power of the pipes of one kind, pitch and composition, by key and as the mean over the keys of a part, before trims.
+ * Computed at first use.
+ *
+ * <p>Checked against: {@code PipeworkTest}.
  */
 final class Tone {
 
@@ -26,7 +28,7 @@ final class Tone {
         recipe = PipeRecipe.of(stop.family(), stop.pipe());
     }
 
-    /** Whether a stop sounds so, but for its trim. */
+    /** True if a stop has this tone, apart from its trim. */
     boolean isOf(Stop stop) {
         return like.family() == stop.family()
                 && recipe == PipeRecipe.of(stop.family(), stop.pipe())
@@ -35,7 +37,7 @@ final class Tone {
                 && like.composition().equals(stop.composition());
     }
 
-    /** By their numbers; the first comparison of two records as such costs Java some milliseconds at the start. */
+    /** Compares by fields: the first equals of a record costs some milliseconds at the start of the program. */
     private static boolean isSameLength(Optional<Footage> one, Optional<Footage> other) {
         return one.isPresent() == other.isPresent()
                 && (one.isEmpty()
@@ -44,7 +46,7 @@ final class Tone {
     }
 
     /**
-     * Mean power re 1 pW by band that a part sounds from one key to below another, as a share of all its time.
+     * Mean power re 1 pW by band of a part, from one key to below another, over all its time.
      *
      * @param semitones how far above its key each pipe sounds
      */

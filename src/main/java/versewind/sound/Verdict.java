@@ -1,12 +1,12 @@
 package versewind.sound;
 
-/** What a margin means, in a word, and which way the organ should go. Where each begins stands in {@link Thresholds}. */
+/** The meaning of a margin, and the change it calls for. {@link Thresholds} says where each begins. */
 public enum Verdict {
-    /** The organ sounds, but not the melody: the right hand's stops are in. */
+    /** The organ sounds, but not the melody: nothing is drawn for the right hand. */
     NO_TUNE(Margin.Kind.LEAD, "no tune", Call.ATTENTION, Way.STRONGER),
     /** The singers do not hear their leader. */
     LOST(Margin.Kind.LEAD, "lost", Call.ATTENTION, Way.STRONGER),
-    /** The lead holds, and no more. */
+    /** The lead just holds. */
     LEAD_ONLY_JUST(Margin.Kind.LEAD, "only just", Call.NONE, Way.STRONGER),
     /** The organ leads. */
     LEADS(Margin.Kind.LEAD, "leads", Call.NONE, Way.NONE),
@@ -24,13 +24,13 @@ public enum Verdict {
     BURIED(Margin.Kind.SOLO_LINE, "buried", Call.ATTENTION, Way.STRONGER),
     /** The melody can be followed. */
     SOLO_LINE_ONLY_JUST(Margin.Kind.SOLO_LINE, "only just", Call.NONE, Way.STRONGER),
-    /** The melody is heard for itself. */
+    /** The melody stands out. */
     STANDS_OUT(Margin.Kind.SOLO_LINE, "stands out", Call.NONE, Way.NONE),
 
-    /** Nobody sings and nothing is soloed: there is nothing to weigh. */
+    /** Nobody sings and nothing is soloed. */
     ORGAN_ALONE(Margin.Kind.ORGAN_ALONE, "organ alone", Call.NONE, Way.NONE);
 
-    /** Which way the organ should go. */
+    /** The change that a verdict calls for. */
     public enum Way {
         STRONGER,
         SOFTER,
@@ -54,7 +54,7 @@ public enum Verdict {
         this.way = way;
     }
 
-    /** Which question it answers. */
+    /** The question it answers. */
     public Margin.Kind kind() {
         return kind;
     }
@@ -65,14 +65,14 @@ public enum Verdict {
     }
 
     /**
-     * Whether something fails and should be changed: the lead is lost or far too strong, the tune is missing, the words are
-     * covered, the melody is buried. "Only just" is no such call, for with a full church nothing more may be had.
+     * True for a failure: the lead is lost or too strong, the tune is missing, the words are covered, the melody is buried.
+     * "Only just" is none, since a full church may allow no more.
      */
     public boolean wantsAttention() {
         return call == Call.ATTENTION;
     }
 
-    /** Which way the organ should go; for a solo line, which way its melody should. */
+    /** The change of the organ, or of the melody of a solo line. */
     public Way way() {
         return way;
     }

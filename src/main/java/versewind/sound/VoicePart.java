@@ -1,8 +1,7 @@
 package versewind.sound;
 
 /**
- * A part of a hymn in four parts. The bass is two: in the hand it has every key it wants, on the pedal only those that
- * the pedal has.
+ * A part of a four-part hymn. The bass has two: in the hand it has all its keys, on the pedal only those of the pedalboard.
  */
 public enum VoicePart {
     SOPRANO,

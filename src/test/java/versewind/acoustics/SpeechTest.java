@@ -28,7 +28,7 @@ class SpeechTest {
     @ParameterizedTest
     @MethodSource("versewind.acoustics.Speech#materials")
     void what_the_bands_are_worth_adds_up_to_one(String material) {
-        for (AudibilityProcedure procedure : AudibilityProcedure.ALL) {
+        for (AudibilityProcedure procedure : AudibilityProcedure.values()) {
             Speech.importance(material, procedure)
                     .ifPresent(worth -> assertThat(DoubleStream.of(worth).sum()).isEqualTo(1, within(6e-4)));
         }

@@ -98,14 +98,6 @@ final class StationaryLoudnessTest {
         assertThat(computed(SoundField.FREE, bare).sone()).isLessThan(0.99);
     }
 
-    @Test
-    void the_course_of_specific_loudness_has_the_loudness_as_its_area() {
-        StationaryLoudness loudness = computed(SoundField.DIFFUSE, levels(1));
-        double area = Arrays.stream(loudness.specific()).sum() / 10;
-
-        assertThat(area).isEqualTo(loudness.sone(), within(0.01 * loudness.sone()));
-    }
-
     @ParameterizedTest
     @EnumSource
     void silence_is_no_loudness_at_all(SoundField field) {
@@ -129,14 +121,6 @@ final class StationaryLoudnessTest {
     }
 
     @Test
-    void what_has_not_been_computed_is_silent() {
-        StationaryLoudness loudness = new StationaryLoudness(SoundField.FREE);
-
-        assertThat(loudness.sone()).isZero();
-        assertThat(loudness.specific()).containsOnly(0);
-    }
-
-    @Test
     void a_sound_just_below_the_threshold_is_not_heard_and_just_above_is() {
         double[] levels = silence();
         levels[ONE_KHZ] = 4;
@@ -154,14 +138,6 @@ final class StationaryLoudnessTest {
 
         assertThat(loudness.sone()).isFinite().isGreaterThan(1000);
         assertThat(loudness.phon()).isEqualTo(40 + 10 * Math.log(loudness.sone()) / Math.log(2), within(1e-9));
-    }
-
-    @Test
-    void ten_decibels_more_is_about_twice_as_loud() {
-        double softer = computed(SoundField.FREE, tone(ONE_KHZ, 60)).sone();
-        double louder = computed(SoundField.FREE, tone(ONE_KHZ, 70)).sone();
-
-        assertThat(louder / softer).isBetween(1.95, 2.05);
     }
 
     @Test
@@ -237,7 +213,7 @@ final class StationaryLoudnessTest {
     }
 
     @Test
-    void a_low_band_above_120_db_is_refused() {
+    void a_low_band_above_120_db_or_without_a_number_is_refused() {
         double[] levels = silence();
         levels[10] = 120.1;
 
@@ -247,22 +223,11 @@ final class StationaryLoudnessTest {
         assertThatThrownBy(() -> computed(SoundField.FREE, levels))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("none above 120 dB in those to 250 Hz");
-    }
-
-    @Test
-    void a_high_band_above_120_db_is_not() {
-        double[] levels = silence();
-        levels[11] = 120.1;
-
-        assertThat(computed(SoundField.FREE, levels).sone()).isFinite();
-    }
-
-    @Test
-    void a_level_that_is_no_number_is_refused() {
-        double[] levels = silence();
-        levels[20] = Double.NaN;
-
+        levels[10] = Double.NaN;
         assertThatThrownBy(() -> computed(SoundField.FREE, levels)).isInstanceOf(IllegalArgumentException.class);
+        levels[10] = 0;
+        levels[11] = 120.1;
+        assertThat(computed(SoundField.FREE, levels).sone()).isFinite();
     }
 
     @ParameterizedTest

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,6 +25,7 @@ import versewind.store.Library;
  * organs drawn at random truly give; readings as {@link ReadingDesign} proposes them, and as many that are
  * chosen blindly, with the same noise.
  */
+@Tag("slow")
 class CalibrationTest {
 
     private static final int ORGANS = 60;
@@ -59,8 +61,6 @@ class CalibrationTest {
             errors.db().replaceAll((readings, sum) -> Math.sqrt(sum / ORGANS));
             errors.statedDb().replaceAll((readings, sum) -> Math.sqrt(sum / ORGANS));
         }
-        System.out.println("RMS error of dB(A) over " + REGISTRATIONS + " registrations, " + ORGANS
-                + " organs, by number of readings: proposed " + proposed.db() + ", blind " + blind.db());
     }
 
     private static void add(Errors errors, OrganSound truth, List<MeterReading> taken, List<MeterReading> asked) {

@@ -37,13 +37,13 @@ class RoomSoundTest {
     @ParameterizedTest
     @CsvSource({"100, 4.0", "125, 4.0", "200, 3.5", "500, 3.0", "1250, 2.5", "2000, 2.0", "5000, 1.5", "40, 4.0"})
     void a_measured_time_holds_for_the_thirds_of_its_octave_and_the_lowest_for_all_below(double hz, double timeS) {
-        RoomSound sound = new RoomSound(measured(4.0, 3.5, 3.0, 2.5, 2.0, 1.5));
+        RoomSound sound = new RoomSound(measured(4.0, 3.5, 3.0, 2.5, 2.0, 1.5), 0);
         assertThat(sound.absorptionM2(band(hz), 0)).isCloseTo(0.1611 * 6000 / timeS, within(0.1));
     }
 
     @Test
     void above_the_highest_measured_octave_the_air_takes_more() {
-        RoomSound sound = new RoomSound(measured(4.0, 3.5, 3.0, 2.5, 2.0, 1.5));
+        RoomSound sound = new RoomSound(measured(4.0, 3.5, 3.0, 2.5, 2.0, 1.5), 0);
         double at4kHz = sound.absorptionM2(band(4000), 0);
         assertThat(sound.absorptionM2(band(6300), 0)).isGreaterThan(at4kHz + 100);
         assertThat(sound.absorptionM2(band(12_500), 0)).isEqualTo(sound.absorptionM2(band(8000), 0));
@@ -52,7 +52,7 @@ class RoomSoundTest {
     /** Table of absorption: one who stands, 0.15 m2 at 125 Hz, 0.44 m2 at 1 kHz. */
     @Test
     void every_person_adds_the_absorption_of_one_who_stands() {
-        RoomSound sound = new RoomSound(TrialOrgan.ROOM);
+        RoomSound sound = new RoomSound(TrialOrgan.ROOM, 0);
         for (double[] row : new double[][] {{50, 0.15}, {125, 0.15}, {250, 0.37}, {1000, 0.44}, {4000, 0.43}}) {
             int band = band(row[0]);
             assertThat(sound.absorptionM2(band, 300) - sound.absorptionM2(band, 0))
@@ -118,7 +118,7 @@ class RoomSoundTest {
 
     @Test
     void sound_needs_2_9_ms_a_metre_to_the_farthest_singers() {
-        Seats seats = new RoomSound(TrialOrgan.ROOM).seats(0);
+        Seats seats = new RoomSound(TrialOrgan.ROOM, 0).seats(0);
         assertThat(seats.lagMs(PeoplePresent.Place.IN_THE_NAVE)).isCloseTo(35 / 0.343, within(1e-9));
         assertThat(seats.lagMs(PeoplePresent.Place.AT_THE_CHOIR)).isCloseTo(12 / 0.343, within(1e-9));
     }

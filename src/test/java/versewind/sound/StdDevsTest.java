@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import versewind.plan.Verse;
@@ -19,6 +20,7 @@ import versewind.store.Library;
  * That what stands after "plus or minus" is true: 500 organs, with their singers and rooms, are drawn from what is not
  * known, and the verses of a service are heard on each of them.
  */
+@Tag("slow")
 class StdDevsTest {
 
     private static final int ORGANS = 500;

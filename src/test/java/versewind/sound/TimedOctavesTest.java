@@ -84,6 +84,6 @@ class TimedOctavesTest {
     }
 
     private static RoomSound sound(Room.Reverberation reverberation) {
-        return new RoomSound(new Room(6000, 300, reverberation, new Room.Distances(20, 35, 12, 12, 3)));
+        return new RoomSound(new Room(6000, 300, reverberation, new Room.Distances(20, 35, 12, 12, 3)), 0);
     }
 }
