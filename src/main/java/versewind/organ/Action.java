@@ -2,11 +2,11 @@ package versewind.organ;
 
 import java.util.Locale;
 
-/** How a key reaches the pallet, as far as it decides what a coupler carries along. Common practice, no source. */
+/** The action between key and pallet, as far as it decides what couplers do. Common practice, no source. */
 public enum Action {
-    /** A coupler moves the keys, or what hangs on them, of the other keyboard, and with them what is coupled to it. */
+    /** Couplers move the coupled keys, and so whatever is coupled to those. */
     MECHANICAL,
-    /** A coupler reads the keys that are played, and carries nothing along. */
+    /** Couplers do not move the coupled keys. */
     ELECTRIC;
 
     /** In words: "mechanical". */

@@ -3,7 +3,7 @@ package versewind.organ;
 import java.util.Locale;
 import java.util.Optional;
 
-/** How far a swell box stands open: five positions that a foot can find again. */
+/** Position of a swell box: five positions that a foot can find again. */
 public enum BoxPosition {
     CLOSED(0),
     QUARTER(0.25),
@@ -27,7 +27,7 @@ public enum BoxPosition {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    /** The position of this word, if there is one. */
+    /** The position with this word, if there is one. */
     public static Optional<BoxPosition> ofWord(String word) {
         for (BoxPosition position : values()) {
             if (position.word().equalsIgnoreCase(word)) {

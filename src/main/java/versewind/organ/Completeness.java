@@ -6,7 +6,9 @@ import java.util.OptionalInt;
 import java.util.Set;
 import versewind.organ.IncompleteInstrument.Part;
 
-/** Checks that an instrument is complete: every name is unique where it must be, and every reference leads somewhere. */
+/**
+ * Checks that an instrument is complete: every name is unique where it must be, and every reference leads somewhere.
+ */
 final class Completeness {
 
     private Completeness() {}

@@ -10,14 +10,13 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * What on one organ does for what on another: for every division the one most like it, and for every stop the stop of that
- * division that sounds most like it.
+ * The nearest equivalent of each division and stop on another instrument.
  *
- * <p>Divisions: of the same name; else pedal for pedal and main division for main division; else, of those still free, one
- * that stands in a box as it does, or any; else the main division. Stops: of the same pitch only, and of the same family if
- * there is one; principals, flutes and strings do for each other, and so do the two kinds of reeds, but for a celeste, a
- * mutation, a mixture or a cornet nothing but its like. Of several, one of the same name, then one of like pipes and as many
- * ranks. An estimate; common practice, no source.
+ * <p>Divisions: the one of the same name; else pedal for pedal and main division for main division; else one not yet
+ * taken, enclosed alike if there is one; else the main division. Stops: of the same pitch only, and of the same family
+ * if there is one. Principals, flutes and strings replace each other, as do the two families of reeds; a celeste,
+ * mutation, mixture or cornet is replaced only by its own family. Of several, the one of the same name, then of the
+ * same kind of pipe, then of the nearest number of ranks. An estimate; common practice, no source.
  *
  * <p>Checked against: {@code CounterpartsTest}.
  */
@@ -31,7 +30,7 @@ public final class Counterparts {
     private final Instrument to;
     private final List<OptionalInt> divisions;
 
-    /** What on one organ does for what on another. */
+    /** The equivalents of the parts of one organ on another. */
     public Counterparts(Instrument from, Instrument to) {
         this.from = from;
         this.to = to;
@@ -39,10 +38,10 @@ public final class Counterparts {
     }
 
     /**
-     * Something that is not drawn as it was.
+     * A stop, coupler or piston that has another equivalent, or none.
      *
      * @param was what was drawn, with its division: "Swell: Cornopean 8"
-     * @param becomes what is drawn instead; empty if nothing does for it
+     * @param becomes what is drawn instead; empty if there is no equivalent
      */
     public record Replacement(String was, Optional<String> becomes) {}
 
@@ -50,7 +49,7 @@ public final class Counterparts {
      * A registration on the other organ.
      *
      * @param registration what is drawn there
-     * @param replacements what is another there, or missing
+     * @param replacements what is replaced or missing there
      */
     public record Brought(Registration registration, List<Replacement> replacements) {
 
@@ -97,12 +96,12 @@ public final class Counterparts {
         return isMain ? OptionalInt.of(to.mainDivision()) : OptionalInt.empty();
     }
 
-    /** Index of the division that does for one; empty only for a pedal on an organ without one. */
+    /** Index of the equivalent of a division; empty only for a pedal on an organ without one. */
     public OptionalInt division(int division) {
         return divisions.get(division);
     }
 
-    /** Index of the stop that does for one, if any does. */
+    /** Index of the equivalent of a stop, if there is one. */
     public OptionalInt stop(int stop) {
         Instrument.Knob was = from.stops().get(stop);
         OptionalInt division = division(was.division());
@@ -119,7 +118,7 @@ public final class Counterparts {
                 .orElse(OptionalInt.empty());
     }
 
-    /** How unlike two stops are; {@link #NEVER} if one cannot do for the other. */
+    /** How unlike two stops are; {@link #NEVER} if one cannot replace the other. */
     private static int strangeness(Stop was, Stop is) {
         boolean isCompound = was.family().isCompound();
         if (!isCompound && !was.footage().equals(is.footage())) {
@@ -135,7 +134,7 @@ public final class Counterparts {
                 + Math.abs(was.ranks() - is.ranks());
     }
 
-    /** Families of one number do for each other; those of 0 for none but themselves. */
+    /** Families of the same number replace each other; those of 0 only themselves. */
     private static int kindred(Family family) {
         return switch (family) {
             case PRINCIPAL, FLUTE, STRING -> 1;
@@ -144,7 +143,7 @@ public final class Counterparts {
         };
     }
 
-    /** A registration, drawn as nearly as can be on the other organ. */
+    /** A registration, drawn as nearly as possible on the other organ. */
     public Brought bring(Registration drawn) {
         List<Replacement> replacements = new ArrayList<>();
         Registration brought = Registration.silent(to);

@@ -5,7 +5,7 @@ import java.util.Locale;
 /**
  * A coupler: keys of one division's keyboard also play another division.
  *
- * @param name what stands on its knob: "Swell to Great"
+ * @param name its name: "Swell to Great"
  * @param source the division whose stops sound
  * @param keyboard the division from whose keys it is played; the source itself for a division's own octave couplers
  * @param kind at which pitch
@@ -40,7 +40,7 @@ public record Coupler(String name, String source, String keyboard, Kind kind) {
             };
         }
 
-        /** What such a coupler of some divisions is usually called: "Swell to Great Octave". */
+        /** The usual name of such a coupler: "Swell to Great Octave". */
         public String of(String joined) {
             return switch (this) {
                 case UNISON -> joined;
@@ -51,7 +51,7 @@ public record Coupler(String name, String source, String keyboard, Kind kind) {
         }
     }
 
-    /** What a coupler joins, in words: "Swell to Great", or "Swell" for one of its own. */
+    /** The divisions it joins: "Swell to Great", or "Swell" for a coupler of one division. */
     public static String joined(String source, String keyboard) {
         return source.equals(keyboard) ? source : source + " to " + keyboard;
     }

@@ -2,7 +2,7 @@ package versewind.organ;
 
 import java.math.BigDecimal;
 
-/** How numbers are written where they are read again: as short as they can be, and not a bit less. */
+/** Decimal numbers in files: as short as possible without losing precision. */
 public final class Decimal {
     private Decimal() {}
 

@@ -42,12 +42,12 @@ public record Division(String name, OptionalInt manual, int keys, Optional<Swell
         return new Division(name, manual, keys, box, others);
     }
 
-    /** Whether it is played with the feet. */
+    /** True for the pedal. */
     public boolean isPedal() {
         return manual.isEmpty();
     }
 
-    /** Whether it stands in a swell box. */
+    /** True if it stands in a swell box. */
     public boolean isEnclosed() {
         return box.isPresent();
     }
@@ -57,7 +57,7 @@ public record Division(String name, OptionalInt manual, int keys, Optional<Swell
         return BOTTOM_KEY + keys - 1;
     }
 
-    /** Whether a stop of this division stands in its box. */
+    /** True if a stop of this division stands inside its box. */
     public boolean encloses(Stop stop) {
         return isEnclosed() && stop.enclosure() == Stop.Enclosure.AS_ITS_DIVISION;
     }

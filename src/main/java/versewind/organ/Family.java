@@ -29,17 +29,17 @@ public enum Family {
         this.usualPipe = usualPipe;
     }
 
-    /** The pipe that a stop of this family has when nothing else is said. */
+    /** The kind of pipe a stop of this family usually has. */
     public Pipe usualPipe() {
         return usualPipe;
     }
 
-    /** Whether this is one of the reeds. */
+    /** True for the two families of reeds. */
     public boolean isReed() {
         return this == CHORUS_REED || this == SOLO_REED;
     }
 
-    /** Whether one key sounds several ranks that have a composition. */
+    /** True for stops of several ranks with a composition. */
     public boolean isCompound() {
         return this == MIXTURE || this == CORNET;
     }

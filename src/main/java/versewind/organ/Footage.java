@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 /**
  * The nominal length of a stop's lowest pipe in feet, as an exact fraction: 8, 2 2/3, 1 3/5.
  *
- * <p>A stop of f feet sounds the harmonic 8/f of what is written: 4 ft the second, 2 2/3 ft the third. Pitches are pure,
- * not tempered. Written as the trade writes it, a whole number and a fraction: "2 2/3".
+ * <p>A stop of f feet sounds the harmonic 8/f of what is written: 4 ft the second, 2 2/3 ft the third. Pitches are
+ * pure, not tempered. Written as the trade writes it, a whole number and a fraction: "2 2/3".
  *
  * <p>Source: ISO 16:1975 (a1 = 440 Hz) and the arithmetic of the harmonic series.
  *

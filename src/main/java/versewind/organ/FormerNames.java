@@ -9,16 +9,15 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /**
- * What parts of an instrument were called before, so that a plan written then is still understood: what each became, or
- * that it is gone.
+ * Former names of an instrument's parts, so that older plans still open: the present name of each, or that it is gone.
  *
- * <p>A stop is looked for under its division's name of today; where that division is gone, under the name it had.
+ * <p>A stop is looked up under the present name of its division; if the division is gone, under its former name.
  *
  * @param divisions by their former names
  * @param stops by their former names
  * @param couplers by their former names
  * @param tremulants by their former names
- * @param boxes the divisions, under their names of today, that stood in a box before
+ * @param boxes present names of the divisions that were once enclosed
  */
 public record FormerNames(
         Map<String, Now<String>> divisions,
@@ -27,22 +26,22 @@ public record FormerNames(
         Map<String, Now<String>> tremulants,
         Set<String> boxes) {
 
-    /** Nothing ever had another name. */
+    /** No former names. */
     public static final FormerNames NONE = new FormerNames(Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
 
     /**
-     * What became of something.
+     * The fate of a part.
      *
-     * @param name what it is called today; empty if it is gone
+     * @param name its present name; empty if it is gone
      */
     public record Now<T>(Optional<T> name) {
 
-        /** It has another name. */
+        /** A part with another name. */
         public static <T> Now<T> called(T name) {
             return new Now<>(Optional.of(name));
         }
 
-        /** It is there no more. */
+        /** A part that is gone. */
         public static <T> Now<T> gone() {
             return new Now<>(Optional.empty());
         }
@@ -56,19 +55,19 @@ public record FormerNames(
         boxes = Collections.unmodifiableSet(new LinkedHashSet<>(boxes));
     }
 
-    /** Whether nothing ever had another name. */
+    /** True if there are no former names. */
     public boolean isNone() {
         return equals(NONE);
     }
 
-    /** What a division is today; empty if there never was one of this name. */
+    /** The present division of this name; empty if there never was one. */
     public Optional<Now<String>> division(Instrument organ, String name) {
         return organ.division(name).isPresent()
                 ? Optional.of(Now.called(name))
                 : Optional.ofNullable(divisions.get(name));
     }
 
-    /** What a stop is today; empty if there never was one of this name. */
+    /** The present stop of this name; empty if there never was one. */
     public Optional<Now<StopName>> stop(Instrument organ, StopName name) {
         Optional<Now<String>> division = division(organ, name.division());
         if (division.isEmpty()) {
@@ -82,14 +81,14 @@ public record FormerNames(
         return now.isPresent() || division.get().name().isPresent() ? now : Optional.of(Now.gone());
     }
 
-    /** What a coupler is today; empty if there never was one of this name. */
+    /** The present coupler of this name; empty if there never was one. */
     public Optional<Now<String>> coupler(Instrument organ, String name) {
         return organ.coupler(name).isPresent()
                 ? Optional.of(Now.called(name))
                 : Optional.ofNullable(couplers.get(name));
     }
 
-    /** What a tremulant is today; empty if there never was one of this name. */
+    /** The present tremulant of this name; empty if there never was one. */
     public Optional<Now<String>> tremulant(Instrument organ, String name) {
         return organ.tremulant(name).isPresent()
                 ? Optional.of(Now.called(name))
@@ -97,10 +96,10 @@ public record FormerNames(
     }
 
     /**
-     * After the instrument has changed once more.
+     * The former names after another change of the instrument.
      *
-     * @param change what became now of what was there until now
-     * @param organ the instrument after the change: what is called so today was never called otherwise
+     * @param change the fate of each part in this change
+     * @param organ the instrument after the change; its present names are no former names
      */
     public FormerNames after(FormerNames change, Instrument organ) {
         UnaryOperator<String> division = name ->

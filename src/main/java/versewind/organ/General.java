@@ -14,7 +14,7 @@ public record General(int level, int number) {
 
     private static final Pattern WRITTEN = Pattern.compile("(?:(\\d{1,3})\\s*/\\s*)?[Gg]\\s*(\\d{1,3})");
 
-    /** The general that a piston's name means; empty for a divisional and for a name of one's own. */
+    /** Parses the name of a general; empty for a divisional or any other name. */
     public static Optional<General> of(String piston) {
         Matcher written = WRITTEN.matcher(piston.strip());
         if (!written.matches()) {
@@ -24,12 +24,12 @@ public record General(int level, int number) {
         return Optional.of(new General(level, Integer.parseInt(written.group(2))));
     }
 
-    /** What stands on the piston: "G4". */
+    /** The label of the piston: "G4". */
     public String piston() {
         return "G" + number;
     }
 
-    /** Piston and memory level as they are written in a plan: "2/G4". */
+    /** Memory level and piston as plans write them: "2/G4". */
     public String name() {
         return (level == 1 ? "" : level + "/") + piston();
     }

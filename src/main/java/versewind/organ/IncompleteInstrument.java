@@ -1,6 +1,9 @@
 package versewind.organ;
 
-/** Parts of an instrument that do not fit together, and which of them is at fault; the message is a sentence without stop. */
+/**
+ * Parts of an instrument that do not fit together, and which of them is at fault; the message is a sentence without
+ * stop.
+ */
 public final class IncompleteInstrument extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 

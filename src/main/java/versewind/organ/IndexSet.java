@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  */
 public final class IndexSet {
 
-    /** The set of nothing. */
+    /** The empty set. */
     public static final IndexSet EMPTY = new IndexSet(new long[0]);
 
     /** Stands for no index. */
@@ -46,7 +46,7 @@ public final class IndexSet {
         return of(IntStream.range(0, limit));
     }
 
-    /** Whether the index is in the set. */
+    /** True if the index is in the set. */
     public boolean contains(int index) {
         int word = index >> 6;
         return word < words.length && (words[word] & (1L << index)) != 0;
@@ -83,12 +83,12 @@ public final class IndexSet {
         return new IndexSet(fewer);
     }
 
-    /** This set with the index put the other way. */
+    /** This set with the index added, or removed if it was there. */
     public IndexSet toggled(int index) {
         return contains(index) ? without(index) : with(index);
     }
 
-    /** Whether something is in both sets. */
+    /** True if the sets have an index in common. */
     public boolean meets(IndexSet other) {
         for (int i = 0; i < Math.min(words.length, other.words.length); i++) {
             if ((words[i] & other.words[i]) != 0) {
@@ -98,7 +98,7 @@ public final class IndexSet {
         return false;
     }
 
-    /** What is in this set and not in the other. */
+    /** The indices of this set that are not in the other. */
     public IndexSet minus(IndexSet other) {
         if (!meets(other)) {
             return this;
@@ -110,7 +110,7 @@ public final class IndexSet {
         return new IndexSet(rest);
     }
 
-    /** What is in either. */
+    /** The indices of either set. */
     public IndexSet plus(IndexSet other) {
         if (other.isEmpty()) {
             return this;
@@ -131,17 +131,17 @@ public final class IndexSet {
         return size;
     }
 
-    /** Whether nothing is in the set. */
+    /** True if the set is empty. */
     public boolean isEmpty() {
         return words.length == 0;
     }
 
-    /** Whether every index of the set is below a limit. */
+    /** True if every index is below a limit. */
     public boolean isBelow(int limit) {
         return words.length == 0 || 64 * words.length - Long.numberOfLeadingZeros(words[words.length - 1]) <= limit;
     }
 
-    /** Does something with each index, ascending. */
+    /** Performs an action for each index, ascending. */
     public void forEach(IntConsumer action) {
         for (int index = next(0); index != NONE; index = next(index + 1)) {
             action.accept(index);

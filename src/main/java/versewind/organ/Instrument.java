@@ -9,11 +9,10 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
- * An organ in its room. A complete value: every name in it is unique where it must be, and every reference leads
- * somewhere.
+ * An organ in its room. Always complete: names are unique where they must be, and every reference leads to a part.
  *
  * <p>Stops, couplers, tremulants and divisions also have an index, their place in the order of the file; a
- * {@link Registration} is written in these.
+ * {@link Registration} refers to these.
  */
 public final class Instrument {
 
@@ -35,26 +34,26 @@ public final class Instrument {
     private final Map<String, Integer> divisionByName;
 
     /**
-     * A stop in its place.
+     * A stop with its division.
      *
      * @param division index of its division
      * @param stop what it is
-     * @param name what plans call it
+     * @param name its name in plans
      */
     public record Knob(int division, Stop stop, StopName name) {}
 
     /**
-     * Puts an instrument together.
+     * Makes an instrument of its parts.
      *
-     * @param name what the organ is called
-     * @param place where it stands
+     * @param name name of the organ
+     * @param place the place it stands in
      * @param action how the keys reach the pallets
      * @param trimDb how much louder than estimated the whole organ is, in dB, -20 to 20
      * @param divisions one at least, one of them a manual
      * @param couplers in the order of their knobs
      * @param tremulants in the order of their knobs
      * @param pistons its pistons, {@link Pistons#NONE} for none
-     * @param room where it stands
+     * @param room the place it stands in
      * @throws IllegalArgumentException with a sentence, if the parts do not fit together
      */
     public Instrument(
@@ -101,7 +100,7 @@ public final class Instrument {
         return indices;
     }
 
-    /** What the organ is called. */
+    /** Name of the organ. */
     public String name() {
         return name;
     }
@@ -136,17 +135,17 @@ public final class Instrument {
         return tremulants;
     }
 
-    /** What its divisions are called, in the order of the file. */
+    /** Names of its divisions, in the order of the file. */
     public List<String> divisionNames() {
         return divisions.stream().map(Division::name).toList();
     }
 
-    /** What its couplers are called, in the order of the file. */
+    /** Names of its couplers, in the order of the file. */
     public List<String> couplerNames() {
         return couplers.stream().map(Coupler::name).toList();
     }
 
-    /** What its tremulants are called, in the order of the file. */
+    /** Names of its tremulants, in the order of the file. */
     public List<String> tremulantNames() {
         return tremulants.stream().map(Tremulant::name).toList();
     }
@@ -208,9 +207,9 @@ public final class Instrument {
     }
 
     /**
-     * The division on which hymns are led: of the manual divisions outside a box, or of all where every one stands in a
-     * box, the one with most principals, mixtures and chorus reeds; the first of equals. An estimate; common practice, no
-     * source.
+     * Index of the division from which hymns are led: of the unenclosed manual divisions (of all, if every one is
+     * enclosed) the one with most principals, mixtures and chorus reeds; the first of equals. An estimate; common
+     * practice, no source.
      */
     public int mainDivision() {
         List<Integer> open = manualDivisions().stream()
@@ -237,7 +236,7 @@ public final class Instrument {
         };
     }
 
-    /** The stop whose pipes a stop plays: itself, or the end of what it borrows from. */
+    /** Index of the stop whose pipes a stop plays: itself, or the stop at the end of its chain of borrowing. */
     public int rankOf(int stop) {
         int at = stop;
         Optional<StopName> lender = stops.get(at).stop().borrowed();

@@ -6,13 +6,13 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * The names of keys, as organ builders write them after Helmholtz: C to B for the bottom octave of a manual, then c to
+ * Names of keys in Helmholtz notation as organ builders write it: C to B for the bottom octave of a manual, then c to
  * b, c1 to b1 and so on; sharps as "c#1". Common practice, no source.
  */
 public final class KeyName {
     private static final List<String> NOTES = List.of("C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B");
 
-    /** The highest key that has a name: the top of the widest manual. */
+    /** The highest key with a name: the top of the widest manual. */
     public static final int HIGHEST = Division.BOTTOM_KEY + 72;
 
     private static final List<String> KEYS = IntStream.rangeClosed(Division.BOTTOM_KEY, HIGHEST)

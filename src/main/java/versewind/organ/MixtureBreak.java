@@ -3,7 +3,7 @@ package versewind.organ;
 import java.util.List;
 
 /**
- * What a compound stop sounds from one key upward, until its next break.
+ * The pitches of a compound stop from one key up to its next break.
  *
  * @param fromKey lowest key of the range, as a MIDI note number
  * @param pitches the footage of every rank from there

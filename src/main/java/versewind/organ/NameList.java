@@ -20,8 +20,8 @@ public final class NameList {
     }
 
     /**
-     * A name without these backslashes and without blanks around it. A backslash before its first letter, which keeps it from
-     * being read as a word with a meaning of its own, goes too.
+     * A name without these backslashes and without blanks around it. A backslash before its first letter, which keeps
+     * it from being read as a word with a meaning of its own, goes too.
      */
     public static String name(String escaped) {
         return ESCAPES.matcher(escaped.strip()).replaceAll("$1");

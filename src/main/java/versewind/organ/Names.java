@@ -11,9 +11,9 @@ import java.util.stream.IntStream;
  * Finds a typed name in a list of names. Capitals, accents and hyphens make no difference, nor does "8 ft" or "8'" for
  * "8".
  *
- * <p>Matches, in this order: the exact name; the same words; names whose leading words start with the typed words; names
- * that contain words starting with them, in sequence. Numbers must be typed whole. Where several names match equally
- * well, none is chosen.
+ * <p>Matches, in this order: the exact name; the same words; names whose leading words start with the typed words;
+ * names that contain words starting with them, in sequence. Numbers must be typed whole. Where several names match
+ * equally well, none is chosen.
  */
 public final class Names {
     private static final Pattern FEET = Pattern.compile("(?<=\\d) ?(?:ft\\b\\.?|['\u2019\u2032])");

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** What somebody probably meant who typed a name that does not exist. */
+/** Suggestions for a name that does not exist. */
 public final class Nearest {
     private static final int LONGEST = 80;
     private static final int FEWEST_BEGUN = 3;
@@ -14,7 +14,7 @@ public final class Nearest {
     private Nearest() {}
 
     /**
-     * A sentence that helps: the name that was probably meant, or those there are.
+     * A helpful sentence: the name probably meant, or the names there are.
      *
      * @param typed what was typed
      * @param names the names that exist
@@ -28,7 +28,7 @@ public final class Nearest {
         return names.isEmpty() ? otherwise + " none." : otherwise + " " + Quoted.names(List.copyOf(names)) + ".";
     }
 
-    /** The name that differs least, if it differs by no more than two letters in five, or else the one begun. */
+    /** The most similar name if at most two letters in five differ; else the first that starts with the typed text. */
     public static Optional<String> to(String typed, Collection<String> names) {
         if (typed.length() > LONGEST) {
             return Optional.empty();
@@ -45,7 +45,7 @@ public final class Nearest {
         return Math.max(1, 2 * Math.min(typed.length(), name.length()) / 5);
     }
 
-    /** Levenshtein's distance, without regard to capitals. */
+    /** Levenshtein distance, ignoring case. */
     static int distance(String one, String other) {
         String a = one.toLowerCase(Locale.ROOT);
         String b = other.toLowerCase(Locale.ROOT);

@@ -17,7 +17,7 @@ public enum Pipe {
     /** A reed with a cylindrical resonator: weak even partials. */
     CYLINDRICAL_REED;
 
-    /** Whether this pipe belongs to the reeds. */
+    /** True for reed pipes. */
     public boolean isReed() {
         return this == CONICAL_REED || this == CYLINDRICAL_REED;
     }

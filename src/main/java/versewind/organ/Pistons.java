@@ -5,11 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * The pistons of an instrument; many have none.
+ * The pistons of an instrument. Many instruments have none.
  *
  * @param generals number of general pistons, which set the whole organ
  * @param divisionals number of divisional pistons by the division's name, in the order of the divisions
- * @param memoryLevels how many sets of registrations the pistons hold; 0 where there are no pistons
+ * @param memoryLevels number of memory levels; 0 without pistons
  */
 public record Pistons(int generals, Map<String, Integer> divisionals, int memoryLevels) {
 
@@ -33,7 +33,7 @@ public record Pistons(int generals, Map<String, Integer> divisionals, int memory
         }
     }
 
-    /** Whether there is a general piston, and its memory level. */
+    /** True if the instrument has this general on this memory level. */
     public boolean has(General general) {
         return general.number() >= 1
                 && general.number() <= generals
@@ -41,12 +41,12 @@ public record Pistons(int generals, Map<String, Integer> divisionals, int memory
                 && general.level() <= memoryLevels;
     }
 
-    /** Whether a piston of a verse sets anything: one is named, and it is no general that there is not. */
+    /** True if a verse's piston sets something: one is named, and if it is a general, the instrument has it. */
     public boolean set(String piston) {
         return any() && !piston.isBlank() && General.of(piston).map(this::has).orElse(true);
     }
 
-    /** Whether there are any. */
+    /** True if there are any pistons. */
     public boolean any() {
         return memoryLevels > 0;
     }

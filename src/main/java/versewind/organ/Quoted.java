@@ -3,7 +3,7 @@ package versewind.organ;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Puts what stands in a file into a sentence, so that neither its length nor a control character spoils the screen. */
+/** Text from files, shortened and free of control characters, for use in a sentence. */
 public final class Quoted {
     private static final int LONGEST = 60;
     private static final int LONGEST_PLAIN = 200;
@@ -16,12 +16,12 @@ public final class Quoted {
         return '"' + shortened(text, LONGEST) + '"';
     }
 
-    /** As it is. */
+    /** Without quotation marks. */
     public static String plain(String text) {
         return shortened(text, LONGEST_PLAIN);
     }
 
-    /** Some names in quotation marks, parted by commas. */
+    /** The first names in quotation marks, separated by commas. */
     public static String names(List<String> names) {
         String some = names.stream().limit(MOST_NAMES).map(Quoted::text).collect(Collectors.joining(", "));
         return names.size() > MOST_NAMES ? some + " and " + (names.size() - MOST_NAMES) + " more" : some;

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * What is drawn at one moment: stops, couplers, tremulants and the position of every box. Written in the indices of one
+ * A registration: the stops, couplers and tremulants drawn and the position of every box, as indices of one
  * {@link Instrument}.
  *
  * @param stops indices of the stops drawn
@@ -19,7 +19,8 @@ public record Registration(IndexSet stops, IndexSet couplers, IndexSet tremulant
         boxes = List.copyOf(boxes);
     }
 
-    /** This and {@link #equals} are written out for a search that asks again and again: a record's own start slowly. */
+    /** Written out, like {@link #equals}, because the search calls it constantly and a record's own methods are slow until
+     * compiled. */
     @Override
     public int hashCode() {
         return 31 * (31 * (31 * stops.hashCode() + couplers.hashCode()) + tremulants.hashCode()) + boxes.hashCode();
@@ -46,8 +47,8 @@ public record Registration(IndexSet stops, IndexSet couplers, IndexSet tremulant
     }
 
     /**
-     * Everything that belongs to full organ: all stops but celestes, all unison and octave couplers, no tremulant, all
-     * boxes open. Sub-octave couplers and unison off are left in. Common practice, no source.
+     * Full organ: all stops but celestes, all unison and octave couplers, no tremulant, all boxes open. Sub-octave
+     * couplers and unison off are not drawn. Common practice, no source.
      */
     public static Registration full(Instrument instrument) {
         IndexSet stops = IndexSet.of(IntStream.range(0, instrument.stops().size())
@@ -61,7 +62,7 @@ public record Registration(IndexSet stops, IndexSet couplers, IndexSet tremulant
                 stops, couplers, IndexSet.EMPTY, silent(instrument).boxes());
     }
 
-    /** Whether it can be drawn on an instrument: every index has its knob, every division its box position. */
+    /** True if every index belongs to a part of the instrument and every division has a box position. */
     public boolean fits(Instrument instrument) {
         return boxes.size() == instrument.divisions().size()
                 && stops.isBelow(instrument.stops().size())
@@ -69,17 +70,17 @@ public record Registration(IndexSet stops, IndexSet couplers, IndexSet tremulant
                 && tremulants.isBelow(instrument.tremulants().size());
     }
 
-    /** With one stop put the other way. */
+    /** With one stop drawn, or pushed in if it was drawn. */
     public Registration toggleStop(int stop) {
         return withStops(stops.toggled(stop));
     }
 
-    /** With one coupler put the other way. */
+    /** With one coupler drawn, or pushed in if it was drawn. */
     public Registration toggleCoupler(int coupler) {
         return new Registration(stops, couplers.toggled(coupler), tremulants, boxes);
     }
 
-    /** With one tremulant put the other way. */
+    /** With one tremulant drawn, or pushed in if it was drawn. */
     public Registration toggleTremulant(int tremulant) {
         return new Registration(stops, couplers, tremulants.toggled(tremulant), boxes);
     }

@@ -9,13 +9,13 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * The notation of a registration in words, for one instrument: {@code Great: Open Diapason 8, Principal 4; Pedal: all but
- * Trombone 16; couplers: Great to Pedal; Tremulant drawn; Swell closed}. {@link #parse} reads whatever {@link #format} or
- * {@link #parts} writes.
+ * The notation of a registration in words, for one instrument: {@code Great: Open Diapason 8, Principal 4; Pedal: all
+ * but Trombone 16; couplers: Great to Pedal; Tremulant drawn; Swell closed}. {@link #parse} reads whatever {@link
+ * #format} or {@link #parts} writes.
  *
- * <p>Line ends do for semicolons. Names may be shortened as {@link Names} allows; a comma, semicolon or colon in a name has
- * a backslash before it, see {@link NameList}. Also read: {@code tremulants: Tremulant}, {@code boxes: Swell closed} and {@code Swell=closed}.
- * Swell boxes that are not mentioned are open.
+ * <p>Line ends do for semicolons. Names may be shortened as {@link Names} allows; a comma, semicolon or colon in a name
+ * has a backslash before it, see {@link NameList}. Also read: {@code tremulants: Tremulant}, {@code boxes: Swell
+ * closed} and {@code Swell=closed}. Swell boxes that are not mentioned are open.
  */
 public final class RegistrationText {
 

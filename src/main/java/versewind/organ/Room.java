@@ -11,8 +11,8 @@ import java.util.TreeMap;
  *
  * @param volumeM3 volume in m3, 50 to 500000
  * @param seats number of seats
- * @param reverberation what is known of its reverberation
- * @param distances who sits how far from whom
+ * @param reverberation its reverberation as far as it is known
+ * @param distances distances between organ, singers and listeners
  */
 public record Room(double volumeM3, int seats, Reverberation reverberation, Distances distances) {
 
@@ -25,7 +25,7 @@ public record Room(double volumeM3, int seats, Reverberation reverberation, Dist
         }
     }
 
-    /** What is known of the reverberation: times that were measured, or the surfaces they follow from; times come first. */
+    /** Known reverberation: measured times, or the surfaces to calculate it from. Measured times take precedence. */
     public sealed interface Reverberation permits MeasuredTimes, Surfaces {
 
         /** The surfaces, if they are known. */
@@ -35,8 +35,8 @@ public record Room(double volumeM3, int seats, Reverberation reverberation, Dist
     }
 
     /**
-     * Reverberation times of the empty room. An octave that nobody timed has none and is left to be estimated, with the
-     * help of the surfaces where they are known too.
+     * Measured reverberation times of the empty room. Octaves without a time are estimated, from the surfaces too if
+     * those are known.
      *
      * @param octaveS time in s, 0.1 to 20, by the centre of the octave in Hz; one octave at least
      * @param surfaces the surfaces, if they are known besides
@@ -70,13 +70,13 @@ public record Room(double volumeM3, int seats, Reverberation reverberation, Dist
             return times;
         }
 
-        /** Whether every octave was timed. */
+        /** True if every octave has a measured time. */
         public boolean isComplete() {
             return octaveS.size() == OCTAVES_HZ.size();
         }
     }
 
-    /** The surfaces of the empty room; people are added by their number. */
+    /** The surfaces of the empty room; people are counted separately. */
     public record Surfaces(List<Surface> list) implements Reverberation {
 
         public Surfaces {

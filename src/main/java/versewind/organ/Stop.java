@@ -8,14 +8,14 @@ import java.util.Optional;
 /**
  * One drawable voice of a division.
  *
- * @param name what the builder calls it: "Open Diapason"
- * @param footage its pitch; a mixture or cornet may be without
+ * @param name its name on the knob: "Open Diapason"
+ * @param footage its pitch; optional for a mixture or cornet
  * @param family its tonal family
  * @param pipe the kind of pipe it is made of
  * @param ranks pipes a note, 1 to 12; more than one for compound stops
- * @param composition the pitches of a compound stop, by ascending key; empty where it is not known
- * @param trimDb how much louder (positive) or softer it is voiced than its family usually is, in dB, -20 to 20
- * @param enclosure whether it stands where its division stands
+ * @param composition the pitches of a compound stop by ascending key; empty if unknown
+ * @param trimDb level above (positive) or below the usual level of its family, in dB, -20 to 20
+ * @param enclosure inside or outside the box of its division
  * @param borrowed the stop whose rank it plays, if it is an extension or a transmission
  */
 public record Stop(
@@ -29,20 +29,20 @@ public record Stop(
         Enclosure enclosure,
         Optional<StopName> borrowed) {
 
-    /** Whether a stop stands where its division stands, or outside its division's box. */
+    /** Where a stop of an enclosed division stands. */
     public enum Enclosure {
         AS_ITS_DIVISION,
         OUTSIDE_THE_BOX
     }
 
-    /** The numbers of ranks as they stand on knobs, from one rank to the most that a stop can have. */
+    /** Roman numerals for numbers of ranks, from one rank to the most. */
     public static final List<String> NUMERALS =
             List.of("I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X", "XI", "XII");
 
     /** The most ranks that a stop can have. */
     public static final int MOST_RANKS = NUMERALS.size();
 
-    /** The widest trim that a stop, a box or an organ can be given, in dB. */
+    /** The largest trim of a stop, a box or an organ, in dB. */
     public static final double WIDEST_TRIM_DB = 20;
 
     public Stop {
@@ -66,7 +66,7 @@ public record Stop(
         }
     }
 
-    /** A stop of one rank, voiced as its family usually is, standing with its division. */
+    /** A stop of one rank with no trim, standing with its division. */
     public static Stop of(String name, String footage, Family family, Pipe pipe) {
         return new Stop(
                 name,
@@ -80,7 +80,7 @@ public record Stop(
                 Optional.empty());
     }
 
-    /** Voiced otherwise. */
+    /** With another trim. */
     public Stop withTrimDb(double otherDb) {
         return new Stop(name, footage, family, pipe, ranks, composition, otherDb, enclosure, borrowed);
     }
@@ -90,7 +90,7 @@ public record Stop(
         return new Stop(name, footage, family, pipe, ranks, composition, trimDb, enclosure, Optional.of(lender));
     }
 
-    /** Its pitch as it stands on the knob: "8", "2 2/3"; for a compound stop its ranks, "III". */
+    /** Its pitch as written on the knob: "8", "2 2/3"; for a compound stop its ranks, "III". */
     public String pitch() {
         return family.isCompound() || footage.isEmpty()
                 ? NUMERALS.get(ranks - 1)

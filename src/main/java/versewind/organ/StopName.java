@@ -3,7 +3,7 @@ package versewind.organ;
 import java.util.Comparator;
 
 /**
- * A stop named as plans and people name it: by division and by what stands on its knob, "Great", "Open Diapason 8".
+ * A stop as plans name it: its division and the label on its knob, "Great", "Open Diapason 8".
  *
  * @param division name of the division
  * @param label name and pitch of the stop, {@link Stop#label()}

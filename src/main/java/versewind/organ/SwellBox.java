@@ -3,7 +3,7 @@ package versewind.organ;
 /**
  * A swell box around a division.
  *
- * @param trimDb how much less than is usual it takes away when it is closed, in dB; negative where it takes away more
+ * @param trimDb level of the closed box above the usual one, in dB; negative if it closes more tightly
  */
 public record SwellBox(double trimDb) {
 

@@ -3,8 +3,8 @@ package versewind.organ;
 /**
  * A tremulant.
  *
- * @param name what stands on its knob
- * @param division the division whose wind it shakes
+ * @param name its name
+ * @param division the division it acts on
  */
 public record Tremulant(String name, String division) {
 

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * How much every part of an organ is louder than its estimate, in dB: all that a calibration changes of an instrument.
+ * Trims of an organ and its parts: levels above the estimate, in dB. A calibration changes nothing else.
  *
  * @param organDb the whole organ
  * @param stopsDb every stop, in the order of {@link Instrument#stops()}
@@ -19,7 +19,7 @@ public record Trims(double organDb, List<Double> stopsDb, List<Double> boxesDb) 
         boxesDb = List.copyOf(boxesDb);
     }
 
-    /** Those that an instrument has. */
+    /** The trims of an instrument. */
     public static Trims of(Instrument organ) {
         return new Trims(
                 organ.trimDb(),
@@ -30,9 +30,9 @@ public record Trims(double organDb, List<Double> stopsDb, List<Double> boxesDb) 
     }
 
     /**
-     * The instrument with these trims and otherwise as it is.
+     * The instrument with these trims.
      *
-     * @throws IllegalArgumentException if they are not made for it
+     * @throws IllegalArgumentException if the numbers of stops or divisions differ
      */
     public Instrument on(Instrument organ) {
         if (stopsDb.size() != organ.stops().size()

@@ -11,10 +11,10 @@ import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 
 /**
- * A hymn as it was planned for one organ, brought over to another with its registrations.
+ * A hymn planned for one organ, transferred to another with its registrations.
  *
  * @param hymn the hymn for the other organ
- * @param replacements what is drawn otherwise there in any verse, each once
+ * @param replacements what is replaced or missing there in any verse, each once
  */
 public record BroughtHymn(Hymn hymn, List<Counterparts.Replacement> replacements) {
 
@@ -23,8 +23,8 @@ public record BroughtHymn(Hymn hymn, List<Counterparts.Replacement> replacements
     }
 
     /**
-     * Brings a hymn over. On the same organ what is drawn is not changed; on another pistons are left out, since they set something
-     * else there, and without a pedal everything is played on the manuals.
+     * Transfers a hymn. On the same organ registrations stay as they are. On another organ pistons are left out, since
+     * they are set differently there; without a pedal everything is played on the manuals.
      */
     public static BroughtHymn of(Hymn hymn, Instrument from, Instrument to) {
         if (from.equals(to)) {
@@ -48,7 +48,7 @@ public record BroughtHymn(Hymn hymn, List<Counterparts.Replacement> replacements
         return new BroughtHymn(hymn.withVerses(verses), List.copyOf(replacements));
     }
 
-    /** The locks on the stops that do for the locked ones. What must be drawn goes before what must not. */
+    /** The locks on the equivalents of the locked stops; "always" takes precedence over "never". */
     private static Locks locks(Locks were, Counterparts counterparts) {
         IndexSet always = stops(were.always(), counterparts);
         return new Locks(always, stops(were.never(), counterparts).minus(always));

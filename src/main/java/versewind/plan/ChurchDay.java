@@ -3,12 +3,12 @@ package versewind.plan;
 import java.util.Optional;
 
 /**
- * What a day is in the church's year.
+ * A day in the church year.
  *
  * @param season the season
  * @param name the day's name: "Second Sunday of Advent", "Good Friday"
- * @param also another name that falls on the same day, if one does
- * @param occasion how a service of that day usually sounds
+ * @param also another name for the same day, if there is one
+ * @param occasion the usual character of a service on that day
  */
 public record ChurchDay(Season season, String name, Optional<String> also, Occasion occasion) {
 
@@ -17,7 +17,7 @@ public record ChurchDay(Season season, String name, Optional<String> also, Occas
         return name + also.map(other -> ", " + other).orElse("");
     }
 
-    /** Its names and how it sounds: "Good Friday: solemn". */
+    /** Its names and character: "Good Friday: solemn". */
     public String summary() {
         return names() + ": " + occasion.word();
     }

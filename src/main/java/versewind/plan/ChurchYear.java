@@ -12,15 +12,16 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * One civil year as the western churches keep it: which season and which feast a day has.
+ * The church year of the western churches: the season and feast of each day of one civil year.
  *
  * <p>Sundays are named as in the Revised Common Lectionary (Consultation on Common Texts, 1992), from memory, with the
- * numbers of its propers; after Pentecost they are counted after Trinity, as Anglicans and Lutherans count them. A church
- * that counts after Pentecost adds one; where Sundays "in ordinary time" are counted, the proper plus five is the number.
+ * numbers of its propers; after Pentecost they are counted after Trinity, as Anglicans and Lutherans count them. A
+ * church that counts after Pentecost adds one; where Sundays "in ordinary time" are counted, the proper plus five is
+ * the number.
  *
  * <p>A feast of a fixed day gives way to the Sundays of Advent, Lent and Easter, to Holy Week and to Easter Week; the
- * Annunciation alone is then moved, to the Monday after, and from Holy Week and Easter Week to the Monday after the Second
- * Sunday of Easter.
+ * Annunciation alone is then moved, to the Monday after, and from Holy Week and Easter Week to the Monday after the
+ * Second Sunday of Easter.
  *
  * <p>Checked against: {@code ChurchYearTest}.
  */
@@ -72,7 +73,7 @@ public final class ChurchYear {
         advent = christmas.with(TemporalAdjusters.previous(DayOfWeek.SUNDAY)).minusWeeks(3);
     }
 
-    /** What a day is; empty before {@link Easter#FIRST_YEAR}. */
+    /** The day in the church year; empty before {@link Easter#FIRST_YEAR}. */
     public static Optional<ChurchDay> day(LocalDate date) {
         return date.getYear() < Easter.FIRST_YEAR
                 ? Optional.empty()
@@ -138,7 +139,7 @@ public final class ChurchYear {
         };
     }
 
-    /** The days that Easter and Advent move about and that give way to none. */
+    /** Days whose date depends on Easter or Advent and that take precedence over all others. */
     private Optional<ChurchDay> movable(LocalDate date, Season season) {
         if (date.equals(advent.minusWeeks(1))) {
             return Optional.of(new ChurchDay(season, "Christ the King", Optional.of(after(date)), Occasion.FESTAL));
@@ -162,7 +163,7 @@ public final class ChurchYear {
         return Optional.of(new ChurchDay(season, name, Optional.empty(), occasion));
     }
 
-    /** The feast of a fixed day that is kept on a date, if it does not give way there or was moved there. */
+    /** The fixed feast kept on a date: neither displaced from it nor moved away. */
     private Optional<FixedFeast> feast(LocalDate date, Season season) {
         if (date.equals(annunciation())) {
             return Optional.of(FixedFeast.ANNUNCIATION);

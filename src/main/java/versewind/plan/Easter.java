@@ -5,18 +5,18 @@ import java.time.LocalDate;
 /**
  * The date of Easter Day, from 1583, the first Easter of the Gregorian calendar.
  *
- * <p>Easter Day is the Sunday after the full moon, as the church reckons it, that falls on or after 21 March. The western
- * churches reckon with the Gregorian calendar and its corrected moon, the Orthodox with the Julian calendar and the
- * nineteen years' cycle of the moon.
+ * <p>Easter Day is the Sunday after the full moon, by the tables of the church, that falls on or after 21 March. The
+ * western churches use the Gregorian calendar and its corrected moon, the Orthodox the Julian calendar and the 19-year
+ * lunar cycle.
  *
- * <p>Source: the anonymous algorithm of Nature 13 (1876) 487 and that of J. Meeus, Astronomical Algorithms (1991), chapter
- * 8, both from memory.
+ * <p>Source: the anonymous algorithm of Nature 13 (1876) 487 and that of J. Meeus, Astronomical Algorithms (1991),
+ * chapter 8, both from memory.
  *
  * <p>Checked against: {@code EasterTest}, every row of easter.csv and easter_a060958.csv.
  */
 public final class Easter {
 
-    /** The first year of which there is an Easter Day in the Gregorian calendar. */
+    /** The first year with an Easter Day in the Gregorian calendar. */
     public static final int FIRST_YEAR = 1583;
 
     private static final int MARCH = 3;
@@ -55,7 +55,7 @@ public final class Easter {
         return ofMarch(year, 28 + moon - weekday + daysBehind);
     }
 
-    /** A day counted on from March: 32 is the first of April. */
+    /** A date as a day of March: 32 is the first of April. */
     private static LocalDate ofMarch(int year, int day) {
         return LocalDate.of(year, MARCH, LAST_OF_MARCH).plusDays(day - LAST_OF_MARCH);
     }

@@ -5,8 +5,7 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * A change of a plan, as a value. Applied to a plan it gives another; its inverse, applied to that, gives the first plan
- * again.
+ * A change of a plan as a value; its inverse restores the plan exactly.
  */
 public sealed interface Edit {
 
@@ -20,7 +19,7 @@ public sealed interface Edit {
      */
     Edit inverse(Plan before);
 
-    /** Where in the plan the change can be seen. */
+    /** The verse at which the change is shown. */
     VersePlace place();
 
     /** Other title, date, people or notes of the service. */

@@ -1,10 +1,10 @@
 package versewind.plan;
 
 /**
- * What an organist says of a verse after the service.
+ * Feedback on a verse after the service.
  *
- * @param heard how the organ was to the singers
- * @param present number of people that were present, 1 to 50000
+ * @param heard the judgement
+ * @param present number of people present, 1 to 50000
  */
 public record Feedback(HeardAs heard, int present) {
 

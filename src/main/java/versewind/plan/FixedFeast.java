@@ -6,8 +6,8 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * The feasts of the western churches that stand on a day of the month, those that most of them keep on the same day. From
- * memory. Days that are kept differently (St Thomas, the Visitation), and days of one church or country, are left out.
+ * Feasts with a fixed date that most western churches keep on the same day. From memory. Feasts with differing dates
+ * (St Thomas, the Visitation), or kept by one church or country only, are left out.
  */
 enum FixedFeast {
     NAMING(1, 1, "Naming of Jesus", Occasion.JOYFUL, Rank.HIGH),

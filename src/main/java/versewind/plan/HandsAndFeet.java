@@ -3,15 +3,15 @@ package versewind.plan;
 import java.util.Optional;
 
 /**
- * How hands and feet are laid out.
+ * The layout of hands and feet.
  *
- * @param layout which part is played by what
+ * @param layout which part is played by which hand or by the feet
  * @param right index of the division on whose keyboard the right hand plays
  * @param left index of the division on whose keyboard the left hand plays
  */
 public record HandsAndFeet(Layout layout, int right, int left) {
 
-    /** Which part is played by what. */
+    /** Which part is played by which hand or by the feet. */
     public enum Layout {
         /** Soprano and alto in the right hand, tenor in the left, bass on the pedal. */
         FOUR_PARTS("four parts"),
@@ -33,12 +33,12 @@ public record HandsAndFeet(Layout layout, int right, int left) {
             return word;
         }
 
-        /** Whether the feet play. */
+        /** True if the feet play. */
         public boolean usesPedal() {
             return this != MANUALS_ONLY;
         }
 
-        /** The layout of this word, if there is one. */
+        /** The layout with this keyword, if there is one. */
         public static Optional<Layout> ofWord(String word) {
             return Keywords.find(values(), Layout::word, word);
         }

@@ -2,7 +2,7 @@ package versewind.plan;
 
 import java.util.Optional;
 
-/** How the organ was to the singers of a verse when it was sung, by the organist's own ears. */
+/** The organist's own judgement of the organ's level in a verse, after the service. */
 public enum HeardAs {
     TOO_SOFT("too soft"),
     RIGHT("right"),
@@ -19,7 +19,7 @@ public enum HeardAs {
         return word;
     }
 
-    /** The answer of this word, if there is one. */
+    /** The judgement with this keyword, if there is one. */
     public static Optional<HeardAs> ofWord(String word) {
         return Keywords.find(values(), HeardAs::word, word);
     }

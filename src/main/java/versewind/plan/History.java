@@ -3,10 +3,10 @@ package versewind.plan;
 import java.util.Optional;
 
 /**
- * A plan with all the edits that led to it since it was opened, to be undone and redone without limit.
+ * A plan with its edits since it was opened, for unlimited undo and redo.
  *
- * @param plan the plan as it is now
- * @param saved the plan as it was last saved, if it ever was
+ * @param plan the current plan
+ * @param saved the plan as last saved, if it was
  * @param done edits that can be undone, the last first
  * @param undone edits that can be redone, the next first
  */
@@ -33,7 +33,7 @@ public record History(Plan plan, Optional<Plan> saved, Trail done, Trail undone)
         return new History(plan, Optional.empty(), END, END);
     }
 
-    /** After an edit. What had been undone can no longer be redone. */
+    /** After an edit; nothing can be redone any more. */
     public History after(Edit edit) {
         Plan next = edit.apply(plan);
         if (next.equals(plan)) {
@@ -70,12 +70,12 @@ public record History(Plan plan, Optional<Plan> saved, Trail done, Trail undone)
         return new History(again, saved, new Trail.Link(link.edit(), link.inverse(), done), link.rest());
     }
 
-    /** The same, with a plan that now lies saved. */
+    /** With this plan as the one last saved. */
     public History savedAs(Plan written) {
         return new History(plan, Optional.of(written), done, undone);
     }
 
-    /** Whether the plan differs from what was last saved, or never was. */
+    /** True if the plan differs from what was last saved, or was never saved. */
     public boolean isUnsaved() {
         return !Optional.of(plan).equals(saved);
     }

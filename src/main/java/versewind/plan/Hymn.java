@@ -39,13 +39,13 @@ public record Hymn(
         }
     }
 
-    /** As it is for another service: nothing has been heard of it yet. */
+    /** Without feedback, as for another service. */
     public Hymn unanswered() {
         return withVerses(
                 verses.stream().map(verse -> verse.withAnswer(Optional.empty())).toList());
     }
 
-    /** With all that is locked in every verse of a plan locked in its own, too. */
+    /** With these locks added to every verse. */
     public Hymn locking(Locks throughout) {
         return withVerses(verses.stream()
                 .map(verse -> verse.withLocks(verse.locks().with(throughout)))

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Finds the value that a word in a file or on a command line means. */
+/** Looks up enum constants by the keyword used in files and on the command line, ignoring case. */
 final class Keywords {
     private Keywords() {}
 

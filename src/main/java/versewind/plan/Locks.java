@@ -3,10 +3,10 @@ package versewind.plan;
 import versewind.organ.IndexSet;
 
 /**
- * Stops that must be drawn for a verse and stops that must not, as the organist wishes it.
+ * Stops that proposals must always or never draw in a verse.
  *
- * @param always must be drawn
- * @param never must not be drawn; none that must
+ * @param always always drawn
+ * @param never never drawn; disjoint from {@code always}
  */
 public record Locks(IndexSet always, IndexSet never) {
 
@@ -19,29 +19,29 @@ public record Locks(IndexSet always, IndexSet never) {
         }
     }
 
-    /** With a stop that must be drawn. */
+    /** With a stop always drawn. */
     public Locks withAlways(int stop) {
         return new Locks(always.with(stop), never.without(stop));
     }
 
-    /** With a stop that must not be drawn. */
+    /** With a stop never drawn. */
     public Locks withNever(int stop) {
         return new Locks(always.without(stop), never.with(stop));
     }
 
-    /** With a stop that may be drawn or not. */
+    /** With a stop unlocked. */
     public Locks without(int stop) {
         return new Locks(always.without(stop), never.without(stop));
     }
 
-    /** With all that others lock, as they lock it. */
+    /** With the locks of others, which take precedence. */
     public Locks with(Locks others) {
         return new Locks(
                 always.minus(others.never).plus(others.always),
                 never.minus(others.always).plus(others.never));
     }
 
-    /** What is locked the same way here and there. */
+    /** The locks common to both. */
     public Locks shared(Locks others) {
         return new Locks(always.minus(always.minus(others.always)), never.minus(never.minus(others.never)));
     }

@@ -2,7 +2,7 @@ package versewind.plan;
 
 import java.util.Optional;
 
-/** Accompaniment mode: whom the organ accompanies. */
+/** Whom the organ accompanies. */
 public enum Mode {
     /** The people sing; the organ leads them. */
     CONGREGATION("congregation"),
@@ -24,7 +24,7 @@ public enum Mode {
         return word;
     }
 
-    /** The mode of this word, if there is one. */
+    /** The mode with this keyword, if there is one. */
     public static Optional<Mode> ofWord(String word) {
         return Keywords.find(values(), Mode::word, word);
     }

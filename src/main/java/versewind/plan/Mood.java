@@ -2,7 +2,7 @@ package versewind.plan;
 
 import java.util.Optional;
 
-/** How a verse is to sound. */
+/** The character a verse should have. */
 public enum Mood {
     /** Soft colours: flutes rather than principals, no mixture, no reed. */
     GENTLE("gentle"),
@@ -24,7 +24,7 @@ public enum Mood {
         return word;
     }
 
-    /** The mood of this word, if there is one. */
+    /** The mood with this keyword, if there is one. */
     public static Optional<Mood> ofWord(String word) {
         return Keywords.find(values(), Mood::word, word);
     }

@@ -2,7 +2,7 @@ package versewind.plan;
 
 import java.util.Locale;
 
-/** How a service usually sounds as a whole, by its day. A suggestion; common practice, no source. */
+/** The usual character of a service by its day in the church year. A suggestion; common practice, no source. */
 public enum Occasion {
     FESTAL("strong singing is likely; let the last hymn rise to the full chorus and its reeds"),
     JOYFUL("bright sounds suit it; keep the reeds for one or two verses"),
@@ -22,7 +22,7 @@ public enum Occasion {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /** What that means for the organ, in a few words without a full stop. */
+    /** Its meaning for the organ, in a few words without a full stop. */
     public String suggestion() {
         return suggestion;
     }

@@ -10,10 +10,10 @@ import java.util.stream.IntStream;
 import versewind.organ.Instrument;
 
 /**
- * A hymn of a plan in which something sought was found.
+ * A hymn of a plan that matches a search.
  *
  * @param hymn index of the hymn
- * @param verses indices of the verses that have every word sought, in themselves or in what stands over them
+ * @param verses indices of the verses that contain every word, in their own texts or those of the hymn and service
  */
 public record Occurrence(int hymn, List<Integer> verses) {
 
@@ -24,8 +24,8 @@ public record Occurrence(int hymn, List<Integer> verses) {
     }
 
     /**
-     * The hymns of a plan in which every word is found: in the title, date or notes of the service, the name of the organ,
-     * the texts of the hymn, or one verse of it, with its stops, couplers and tremulants.
+     * The hymns of a plan that contain every word: in the title, date or notes of the service, the name of the organ,
+     * the texts of the hymn, or one of its verses with its stops, couplers and tremulants.
      */
     public static List<Occurrence> in(Plan plan, Instrument instrument, Sought sought) {
         String service = service(plan.heading(), instrument);
@@ -79,7 +79,7 @@ public record Occurrence(int hymn, List<Integer> verses) {
         return texts.toString();
     }
 
-    /** Texts under each other, so that no word is found across two of them. */
+    /** Texts on separate lines, so that no word is found across two of them. */
     private static String lines(String... texts) {
         return String.join("\n", texts) + "\n";
     }

@@ -8,7 +8,7 @@ import versewind.organ.Instrument;
  * A service planned on an instrument.
  *
  * @param heading title, date and people
- * @param instrument name of the instrument's file, without its ending
+ * @param instrument name of the instrument's file, without its extension
  * @param hymns in the order they are sung
  */
 public record Plan(ServiceHeading heading, String instrument, List<Hymn> hymns) {
@@ -22,7 +22,7 @@ public record Plan(ServiceHeading heading, String instrument, List<Hymn> hymns) 
         return new Plan(other, instrument, hymns);
     }
 
-    /** The same before another number of people. */
+    /** With another number of people. */
     public Plan withPeople(int people) {
         return withHeading(heading.withPeople(people));
     }
@@ -39,12 +39,12 @@ public record Plan(ServiceHeading heading, String instrument, List<Hymn> hymns) 
         return withHymns(others);
     }
 
-    /** As it is for another service: nothing has been heard of it yet. */
+    /** Without feedback, as for another service. */
     public Plan unanswered() {
         return withHymns(hymns.stream().map(Hymn::unanswered).toList());
     }
 
-    /** The verses of which something was said after a service, in the order they were played. */
+    /** The verses with feedback, in playing order. */
     public List<Verse> answered() {
         return hymns.stream()
                 .flatMap(hymn -> hymn.verses().stream())
@@ -52,7 +52,7 @@ public record Plan(ServiceHeading heading, String instrument, List<Hymn> hymns) 
                 .toList();
     }
 
-    /** What is locked in every verse; nothing where there is none. */
+    /** The locks that all verses share; none without verses. */
     public Locks locks() {
         return hymns.stream()
                 .flatMap(hymn -> hymn.verses().stream())
@@ -61,7 +61,7 @@ public record Plan(ServiceHeading heading, String instrument, List<Hymn> hymns) 
                 .orElse(Locks.NONE);
     }
 
-    /** Whether every verse can be played on an instrument: all that is drawn exists, and hands play manuals. */
+    /** True if every verse can be played on an instrument: all parts exist, and hands play manuals. */
     public boolean fits(Instrument organ) {
         return hymns.stream().flatMap(hymn -> hymn.verses().stream()).allMatch(verse -> fits(verse, organ));
     }

@@ -1,6 +1,6 @@
 package versewind.plan;
 
-/** The seasons of the church's year, as the western churches have them in common. */
+/** The seasons of the church year common to the western churches. */
 public enum Season {
     ADVENT("Advent"),
     CHRISTMAS("Christmas"),

@@ -4,23 +4,23 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * What stands over a service.
+ * The heading of a service: title, date, people, notes.
  *
  * @param title "Harvest Thanksgiving"
  * @param date the day, if set
  * @param people number of people expected, 1 to 50000
  * @param notes notes for the desk; may be blank
- * @param moveS time in s that a hand needs to move one stop or coupler, or a foot one box, 0.1 to 5
+ * @param moveS time in s for one stop change by hand, or one swell box by foot, 0.1 to 5
  */
 public record ServiceHeading(String title, Optional<LocalDate> date, int people, String notes, double moveS) {
 
-    /** The time in s that one movement usually needs; an estimate. */
+    /** The usual time for one change, in s; an estimate. */
     public static final double USUAL_MOVE_S = 0.6;
 
-    /** The shortest time in s that a movement can be given. */
+    /** The shortest time for one change, in s. */
     public static final double SHORTEST_MOVE_S = 0.1;
 
-    /** The longest time in s that a movement can be given. */
+    /** The longest time for one change, in s. */
     public static final double LONGEST_MOVE_S = 5;
 
     public ServiceHeading {
@@ -42,7 +42,7 @@ public record ServiceHeading(String title, Optional<LocalDate> date, int people,
         return new ServiceHeading(title, date, other, notes, moveS);
     }
 
-    /** A heading with the usual time for a movement. */
+    /** A heading with the usual time for one change. */
     public ServiceHeading(String title, Optional<LocalDate> date, int people, String notes) {
         this(title, date, people, notes, USUAL_MOVE_S);
     }

@@ -1,10 +1,10 @@
 package versewind.plan;
 
 /**
- * What is not to be said of a verse again.
+ * A finding that is ignored in a verse.
  *
- * @param rule word of the rule, "gap"
- * @param note why; may be blank
+ * @param rule keyword of the rule: "gap"
+ * @param note the reason; may be blank
  */
 public record Silenced(String rule, String note) {
 

@@ -2,7 +2,7 @@ package versewind.plan;
 
 import java.util.Optional;
 
-/** How strongly they sing. */
+/** How strongly the singers sing. */
 public enum Singing {
     GENTLE("gentle"),
     ORDINARY("ordinary"),
@@ -20,7 +20,7 @@ public enum Singing {
         return word;
     }
 
-    /** The strength of this word, if there is one. */
+    /** The strength with this keyword, if there is one. */
     public static Optional<Singing> ofWord(String word) {
         return Keywords.find(values(), Singing::word, word);
     }

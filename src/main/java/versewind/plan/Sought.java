@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 import versewind.organ.Names;
 
 /**
- * What somebody looks for: words that all have to be there, in any order. Capitals and accents make no difference.
+ * A search: words that must all occur, in any order, ignoring case and accents.
  *
  * @param words as {@link #plain} writes them, none of them empty
  */
@@ -17,24 +17,24 @@ public record Sought(List<String> words) {
         words = List.copyOf(words);
     }
 
-    /** The words of what was typed. */
+    /** The words of a typed text. */
     public static Sought of(String typed) {
         return new Sought(BLANKS.splitAsStream(plain(typed))
                 .filter(word -> !word.isEmpty())
                 .toList());
     }
 
-    /** A text without accents and capitals. */
+    /** A text in lower case without accents. */
     public static String plain(String text) {
         return Names.plain(text);
     }
 
-    /** Whether a text holds every word. */
+    /** True if a text contains every word. */
     public boolean isIn(String text) {
         return isInPlain(plain(text));
     }
 
-    /** Whether a text that {@link #plain} has written holds every word. */
+    /** True if a text already in the form of {@link #plain} contains every word. */
     public boolean isInPlain(String plainText) {
         for (String word : words) {
             if (!plainText.contains(word)) {

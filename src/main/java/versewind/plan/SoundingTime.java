@@ -4,13 +4,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * An estimate of how long a verse sounds, from its hymn's metre and tempo.
+ * An estimate of the duration of a verse from its hymn's metre and tempo.
  *
- * <p>A line takes a beat a syllable, its number of syllables rounded up to a multiple of four, and eight beats at least from
- * five syllables on: 8 and 7 and 6 take eight, 10 and 11 twelve. "D" doubles the lines; CM, LM and SM stand for theirs;
- * "with refrain" adds two lines, "with alleluias" one. Without a metre a verse has four lines of eight. Before every verse
- * goes a breath of two beats. An introduction, an interlude or a refrain is half a verse, an Amen a line. Where no tempo is
- * set, 88 beats a minute. Common practice, no source.
+ * <p>A line takes a beat a syllable, its number of syllables rounded up to a multiple of four, and eight beats at least
+ * from five syllables on: 8 and 7 and 6 take eight, 10 and 11 twelve. "D" doubles the lines; CM, LM and SM stand for
+ * theirs; "with refrain" adds two lines, "with alleluias" one. Without a metre a verse has four lines of eight. Before
+ * every verse comes a breath of two beats. An introduction, an interlude or a refrain is half a verse, an Amen a line.
+ * Where no tempo is set, 88 beats a minute. Common practice, no source.
  *
  * <p>Range: within a third for most tunes; a tune that holds the ends of its lines is longer.
  *
@@ -30,7 +30,7 @@ public final class SoundingTime {
 
     private SoundingTime() {}
 
-    /** Minutes that a verse sounds, with the breath before it. */
+    /** Duration of a verse in minutes, with the breath before it. */
     public static double minutes(Hymn hymn, Verse verse) {
         double verseBeats = beats(hymn.metre());
         double beats =

@@ -10,19 +10,19 @@ import versewind.organ.Registration;
  * One verse of a hymn and what is drawn for it.
  *
  * @param kind what part of the hymn it is
- * @param label what stands before it on the sheet: "V1", "Last"
+ * @param label its label on the sheet: "V1", "Last"
  * @param mode whom the organ accompanies
  * @param singing how strongly they sing
- * @param people number of people expected for this verse, where it is not the service's number: the number present for
- *     the congregation, the number of voices for a small choir
- * @param hands how hands and feet are laid out
- * @param registration what is drawn
+ * @param people number of people for this verse, if not that of the service: those present for a congregation, the
+ *     singers of a small choir
+ * @param hands the layout of hands and feet
+ * @param registration the stops, couplers, tremulants and box positions
  * @param piston the piston that sets it, "G3"; blank for none
  * @param note a note for the desk; may be blank
- * @param mood how it is to sound
- * @param locks stops that must and must not be drawn
- * @param silenced findings that are not to be shown again, one a rule at most
- * @param answer how the organ was to the singers, as it was felt afterwards
+ * @param mood the character it should have
+ * @param locks stops that are always or never drawn
+ * @param silenced findings that are ignored here, at most one a rule
+ * @param answer feedback after the service, if there is any
  */
 public record Verse(
         VerseKind kind,
@@ -39,7 +39,7 @@ public record Verse(
         List<Silenced> silenced,
         Optional<Feedback> answer) {
 
-    /** The most people that a service or a verse can have. */
+    /** The most people in a service or a verse. */
     public static final int MOST_PEOPLE = 50_000;
 
     public Verse {
@@ -52,7 +52,7 @@ public record Verse(
         }
     }
 
-    /** A plain verse with nothing locked, silenced or answered. */
+    /** A plain verse without locks, ignored findings or feedback. */
     public Verse(
             VerseKind kind,
             String label,
@@ -134,7 +134,7 @@ public record Verse(
                 kind, label, mode, singing, people, hands, registration, piston, note, mood, locks, silenced, other);
     }
 
-    /** An answer was about what was played and sung: where any of that changes, it falls. */
+    /** Feedback belongs to what was played and sung; when any of that changes, it is dropped. */
     private Verse played(
             Mode otherMode,
             Singing otherSinging,
@@ -162,14 +162,14 @@ public record Verse(
                 isSame ? answer : Optional.empty());
     }
 
-    /** With a rule silenced; its note replaces one that it had. */
+    /** With a rule ignored; replaces an earlier note. */
     public Verse silencing(Silenced other) {
         List<Silenced> more = new ArrayList<>(hearing(other.rule()).silenced);
         more.add(other);
         return withSilenced(more);
     }
 
-    /** With a rule heard again. */
+    /** With a rule no longer ignored. */
     public Verse hearing(String rule) {
         return withSilenced(
                 silenced.stream().filter(each -> !each.rule().equals(rule)).toList());
@@ -180,7 +180,7 @@ public record Verse(
                 kind, label, mode, singing, people, hands, registration, piston, note, mood, locks, other, answer);
     }
 
-    /** Why a rule is silenced here; empty where it is not. */
+    /** The reason why a rule is ignored here; empty if it is not. */
     public Optional<String> silence(String rule) {
         return silenced.stream()
                 .filter(each -> each.rule().equals(rule))
@@ -188,7 +188,7 @@ public record Verse(
                 .findFirst();
     }
 
-    /** Whether anybody sings: neither in an introduction or an interlude, nor over a soloed melody. */
+    /** True if anybody sings: not in an introduction or interlude, nor with a soloed melody. */
     public boolean isSung() {
         return !kind.isOrganAlone() && mode != Mode.MELODY_SOLOED;
     }

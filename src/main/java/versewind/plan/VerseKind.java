@@ -2,7 +2,7 @@ package versewind.plan;
 
 import java.util.Optional;
 
-/** What part of a hymn a verse is. */
+/** Which part of the hymn a verse is. */
 public enum VerseKind {
     /** The playover. */
     INTRODUCTION("introduction", "Intro"),
@@ -26,17 +26,17 @@ public enum VerseKind {
         return word;
     }
 
-    /** The label that a verse of this kind has when none is typed; a plain verse adds its number. */
+    /** The usual label of this kind of verse; a plain verse adds its number. */
     public String usualLabel() {
         return usualLabel;
     }
 
-    /** Whether the organ plays alone. */
+    /** True if the organ plays alone. */
     public boolean isOrganAlone() {
         return this == INTRODUCTION || this == INTERLUDE;
     }
 
-    /** The kind of this word, if there is one. */
+    /** The kind with this keyword, if there is one. */
     public static Optional<VerseKind> ofWord(String word) {
         return Keywords.find(values(), VerseKind::word, word);
     }

@@ -1,7 +1,7 @@
 package versewind.plan;
 
 /**
- * A verse's place in a plan. It may be one past the end where there is nothing yet.
+ * The position of a verse in a plan. It may be one past the end, where there is no verse yet.
  *
  * @param hymn index of the hymn
  * @param verse index of the verse in it
@@ -11,7 +11,7 @@ public record VersePlace(int hymn, int verse) {
     /** The first verse of the first hymn. */
     public static final VersePlace START = new VersePlace(0, 0);
 
-    /** The nearest place that the plan has; {@link #START} where there is none. */
+    /** The nearest existing position; {@link #START} in a plan without hymns. */
     public VersePlace within(Plan plan) {
         if (plan.hymns().isEmpty()) {
             return START;

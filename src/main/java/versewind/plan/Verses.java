@@ -9,15 +9,15 @@ import java.util.stream.IntStream;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 
-/** The verses of a hymn in their order: the labels they usually have, and new ones. */
+/** Changes to the list of verses of a hymn, with the usual labels kept in step. */
 public final class Verses {
 
-    /** The most verses that a new hymn is made with. */
+    /** The most verses of a new hymn. */
     public static final int MOST_NEW = 60;
 
     private Verses() {}
 
-    /** The label that a verse usually has: "Intro", "V2" for the second verse that is sung to the tune, "Last". */
+    /** The usual label of a verse: "Intro", "V2" for the second verse sung to the tune, "Last". */
     public static String usualLabel(List<Verse> verses, int index) {
         VerseKind kind = verses.get(index).kind();
         if (kind != VerseKind.VERSE) {
@@ -29,7 +29,7 @@ public final class Verses {
         return kind.usualLabel() + number;
     }
 
-    /** The verses, those that have no label under their usual one. */
+    /** The verses, with the usual label for those without one. */
     public static List<Verse> allLabelled(List<Verse> verses) {
         return IntStream.range(0, verses.size())
                 .mapToObj(i -> verses.get(i).label().isBlank()
@@ -38,14 +38,14 @@ public final class Verses {
                 .toList();
     }
 
-    /** The verses with a verse put in under its usual label; the other usual labels count on. */
+    /** Inserts a verse with its usual label and renumbers the other usual labels. */
     public static List<Verse> inserted(List<Verse> verses, int index, Verse verse) {
         List<Labelled> more = labelled(verses);
         more.add(index, new Labelled(verse, true));
         return counted(more);
     }
 
-    /** The verses with one of them once more after itself; a label of its own is the copy's too. */
+    /** Duplicates a verse; the copy keeps a label that is not the usual one. */
     public static List<Verse> duplicated(List<Verse> verses, int index) {
         List<Labelled> more = labelled(verses);
         Labelled once = more.get(index);
@@ -53,21 +53,21 @@ public final class Verses {
         return counted(more);
     }
 
-    /** The verses without one of them. The others keep their labels: a verse left out is one that is not sung. */
+    /** Removes a verse. The others keep their labels: the verse is still in the book, but not sung. */
     public static List<Verse> removed(List<Verse> verses, int index) {
         List<Verse> fewer = new ArrayList<>(verses);
         fewer.remove(index);
         return fewer;
     }
 
-    /** The verses with two neighbours changed; usual labels count on, others move with their verses. */
+    /** Swaps two neighbouring verses; usual labels are renumbered, others move with their verses. */
     public static List<Verse> swapped(List<Verse> verses, int index) {
         List<Labelled> swapped = labelled(verses);
         Collections.swap(swapped, index, index + 1);
         return counted(swapped);
     }
 
-    /** The verses with one of another kind, under its usual label if it had that before. */
+    /** Changes the kind of a verse; a usual label becomes the usual label of the new kind. */
     public static List<Verse> withKind(List<Verse> verses, int index, VerseKind kind) {
         List<Labelled> others = labelled(verses);
         Labelled verse = others.get(index);
@@ -75,7 +75,7 @@ public final class Verses {
         return counted(others);
     }
 
-    /** A verse, and whether it has the label that a verse in its place usually has. */
+    /** A verse, and whether its label is the usual one for its place. */
     private record Labelled(Verse verse, boolean isUsual) {}
 
     private static List<Labelled> labelled(List<Verse> verses) {
@@ -87,7 +87,7 @@ public final class Verses {
         return labelled;
     }
 
-    /** In their new order, the verses with usual labels have those of their new places. */
+    /** The verses with usual labels renumbered. */
     private static List<Verse> counted(List<Labelled> labelled) {
         List<Verse> verses = labelled.stream().map(Labelled::verse).toList();
         return IntStream.range(0, verses.size())
@@ -96,7 +96,7 @@ public final class Verses {
                 .toList();
     }
 
-    /** A verse with nothing drawn, sung by the congregation in four parts on the main manual. */
+    /** A verse for the congregation in four parts on the main manual, with nothing drawn. */
     public static Verse blank(Instrument instrument, VerseKind kind) {
         return new Verse(
                 kind,
@@ -111,7 +111,7 @@ public final class Verses {
     }
 
     /**
-     * The verses of a new hymn: an introduction, so many verses, the last of them marked as such.
+     * The verses of a new hymn: an introduction and the sung verses, the last one of kind "last verse".
      *
      * @param sung number of verses that are sung, 0 to {@link #MOST_NEW}
      */
