@@ -14,9 +14,6 @@ import versewind.sound.Verdict;
 /** The rule book applied to a plan: findings in the order of the plan, remedies, and how to play. */
 public final class Advice {
 
-    /** For findings without their mends, which may need many estimates. */
-    private static final Function<Breach, Optional<Mend>> NOT_MENDED = breach -> Optional.empty();
-
     private final OrganSound sound;
     private final ChorusFaults faults;
 
@@ -43,13 +40,14 @@ public final class Advice {
 
     /** Number of cautions in a plan, silenced ones left out. */
     public int cautions(Plan plan) {
-        return (int)
-                findings(plan, NOT_MENDED).filter(Finding::isStandingCaution).count();
+        return (int) findings(plan, Advice::notMended)
+                .filter(Finding::isStandingCaution)
+                .count();
     }
 
     /** The findings of one verse without silenced ones and without mends: quick enough for every key that is pressed. */
     public List<Finding> mentions(Plan plan, VersePlace place) {
-        return findings(hymn(plan, place.hymn()), place.verse(), NOT_MENDED).stream()
+        return findings(hymn(plan, place.hymn()), place.verse(), Advice::notMended).stream()
                 .filter(finding -> !finding.isSilenced())
                 .toList();
     }
@@ -115,5 +113,9 @@ public final class Advice {
     /** How to play a verse. */
     public Touch touch(Plan plan, VersePlace place) {
         return Touch.of(hymn(plan, place.hymn()), place.verse());
+    }
+
+    private static Optional<Mend> notMended(Breach breach) {
+        return Optional.empty();
     }
 }

@@ -56,7 +56,9 @@ public enum BalanceRule implements PlanRule {
 
     private static final BalanceRule[] RULES = values();
 
+    @SuppressWarnings("ImmutableEnumChecker") // a value, which never changes
     private final RuleHead head;
+
     private final Verdict verdict;
     private final String sentence;
 

@@ -112,6 +112,7 @@ public enum ChangeRule implements PlanRule {
         }
     };
 
+    @SuppressWarnings("ImmutableEnumChecker") // a value, which never changes
     private final RuleHead head;
 
     ChangeRule(String word, int weight, Severity severity) {

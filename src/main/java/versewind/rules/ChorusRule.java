@@ -354,6 +354,7 @@ public enum ChorusRule implements Rule {
 
     private static final Optional<IndexSet> BROKEN = Optional.of(IndexSet.EMPTY);
 
+    @SuppressWarnings("ImmutableEnumChecker") // a value, which never changes
     private final RuleHead head;
 
     ChorusRule(String word, int weight, Severity severity) {

@@ -113,6 +113,7 @@ public enum HymnRule implements PlanRule {
         }
     };
 
+    @SuppressWarnings("ImmutableEnumChecker") // a value, which never changes
     private final RuleHead head;
 
     HymnRule(String word, int weight) {

@@ -235,6 +235,7 @@ public enum VerseRule implements PlanRule {
         }
     };
 
+    @SuppressWarnings("ImmutableEnumChecker") // a value, which never changes
     private final RuleHead head;
 
     VerseRule(String word, int weight, Severity severity) {

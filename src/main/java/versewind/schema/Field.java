@@ -157,8 +157,8 @@ public final class Field<T, V> {
             return Optional.empty();
         }
         Object plain = kind.plain(value, names);
-        boolean isNothing = plain instanceof Collection<?> list && list.isEmpty()
-                || plain instanceof Map<?, ?> map && map.isEmpty();
+        boolean isNothing = (plain instanceof Collection<?> list && list.isEmpty())
+                || (plain instanceof Map<?, ?> map && map.isEmpty());
         return isNothing && !needed ? Optional.empty() : Optional.of(plain);
     }
 

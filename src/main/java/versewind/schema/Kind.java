@@ -13,6 +13,7 @@ import versewind.organ.Quoted;
  *
  * @param <V> the value
  */
+@SuppressWarnings("ClassInitializationDeadlock") // its kinds are private: nothing initialises one before this class
 public abstract class Kind<V> {
     static final String YES = "yes";
     static final String NO = "no";
@@ -257,7 +258,7 @@ public abstract class Kind<V> {
         static Object number(String typed) {
             String plain = typed.strip();
             boolean isNumber = plain.length() <= MOST_DIGITS
-                    && plain.chars().allMatch(c -> c >= '0' && c <= '9' || "+-.,".indexOf(c) >= 0);
+                    && plain.chars().allMatch(c -> (c >= '0' && c <= '9') || "+-.,".indexOf(c) >= 0);
             try {
                 return isNumber ? (Object) Double.parseDouble(plain.replace(',', '.')) : plain;
             } catch (NumberFormatException strayMark) {

@@ -110,7 +110,7 @@ public final class ServiceFields {
 
         @Override
         Object shaped(String typed) {
-            String[] words = typed.strip().toLowerCase(Locale.ROOT).split("\\s+");
+            String[] words = typed.strip().toLowerCase(Locale.ROOT).split("\\s+", -1);
             for (int month = 0; words.length == 3 && month < MONTHS.size(); month++) {
                 if (words[1].length() >= FEWEST_LETTERS && MONTHS.get(month).startsWith(words[1])) {
                     return String.format("%4s-%02d-%2s", words[2], month + 1, words[0])

@@ -150,7 +150,6 @@ final class LibraryView {
     private static int paintOrgans(Frame frame, State state, LibraryState shelves) {
         List<Chooser.Row> rows = shelves.fittingOrgans();
         int at = shelves.at(rows.stream().map(Chooser.Row::id).toList());
-        int top = LibraryState.top(at, rows.size(), room(state));
         Box window = new Box(1, TOP, frame.width() - 2, room(state));
         new ListBox<>(rows, at).paint(frame, window, (row, index, y) -> row.paint(frame, window, y));
         if (!rows.isEmpty()) {

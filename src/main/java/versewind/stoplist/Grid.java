@@ -114,7 +114,7 @@ final class Grid {
                             RankCount.marked(line, i).length(),
                             RankCount.numeral(line, i).length()));
             boolean bare = token.is(Token.Kind.NUMBER)
-                    && (Pitches.isBare(line, i) || token.isWhole(MOST_DIGITS) && line.size() <= 2);
+                    && (Pitches.isBare(line, i) || (token.isWhole(MOST_DIGITS) && line.size() <= 2));
             boolean sign = !token.is(Token.Kind.WORD) && !token.is(Token.Kind.NUMBER) && !token.is(Token.Kind.ROMAN);
             if ((!half && length == 0 && !bare && !sign) || (half && figures == 0)) {
                 return false;
