@@ -132,11 +132,7 @@ class RegistrationTextTest {
             strings = {
                 "Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16; couplers: Great to Pedal; Swell closed",
                 "gr:open 8,princ ;ped:bour;COUPLERS: gr to ped;swell=closed",
-                "Great: Open Diapason 8\r\n"
-                        + "Great: Principal 4\n\n"
-                        + "Pedal: Bourdon 16\n"
-                        + "couplers: Great to Pedal\n"
-                        + "boxes: Swell=cl",
+                "Gr: Open Diap 8\r\nGr: Princ 4\n\nPed: Bourdon\ncouplers: Great to Pedal\nboxes: Swell=cl",
                 "Great: Open Diapason 8', Principal 4 ft,; Pedal: Bourdon 16; couplers: Great to Pedal; Swell Closed;"
             })
     void names_may_be_shortened_and_separated_in_several_ways(String typed) throws NotationException {
