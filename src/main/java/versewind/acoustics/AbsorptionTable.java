@@ -99,8 +99,8 @@ public final class AbsorptionTable {
     /**
      * The material of a surface of a room.
      *
-     * @throws IllegalArgumentException with a sentence, if the table lacks it, or if it includes people, who are counted by
-     *     their number and not as a surface
+     * @throws IllegalArgumentException with a sentence, if the table lacks it, or if it includes people, who are
+     *     counted by their number and not as a surface
      */
     public Material surface(String name) {
         Material material = material(name)

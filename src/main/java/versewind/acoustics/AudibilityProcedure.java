@@ -10,7 +10,8 @@ import java.util.stream.Stream;
  *
  * <p>Source: ANSI S3.5-1997, Tables 1 to 4, read through a public implementation; {@code audibility.csv}.
  *
- * <p>Differences: none known. The importance of the seventeen equal bands is 0.0588 as printed, so that it sums to 0.9996.
+ * <p>Differences: none known. The importance of the seventeen equal bands is 0.0588 as printed, so that it sums to
+ * 0.9996.
  *
  * <p>Checked against: {@code BandAudibilityTest}, every cell.
  */
@@ -57,15 +58,23 @@ public enum AudibilityProcedure {
 
         static {
             List<List<String>> rows = TableResource.rows("audibility.csv");
+            // loops: streams would cost milliseconds at the start of the program
             for (AudibilityProcedure each : values()) {
-                List<List<String>> bands = rows.stream()
-                        .filter(row -> row.get(0).equals(each.word))
-                        .toList();
-                for (Column column : Column.values()) {
-                    VALUES[each.ordinal()][column.ordinal()] = bands.stream()
-                            .map(row -> row.get(1 + column.ordinal()))
-                            .mapToDouble(cell -> cell.isEmpty() ? Double.NaN : Double.parseDouble(cell))
-                            .toArray();
+                int from = 0;
+                while (!rows.get(from).get(0).equals(each.word)) {
+                    from++;
+                }
+                int to = from;
+                while (to < rows.size() && rows.get(to).get(0).equals(each.word)) {
+                    to++;
+                }
+                for (int column = 0; column < VALUES[0].length; column++) {
+                    double[] values = new double[to - from];
+                    for (int band = 0; band < values.length; band++) {
+                        String cell = rows.get(from + band).get(1 + column);
+                        values[band] = cell.isEmpty() ? Double.NaN : Double.parseDouble(cell);
+                    }
+                    VALUES[each.ordinal()][column] = values;
                 }
             }
         }

@@ -3,21 +3,23 @@ package versewind.acoustics;
 /**
  * Audibility of one sound beside another, band by band, and the speech intelligibility index.
  *
- * <p>Not thread-safe: a compute method sets the result that the other methods read, without allocating. Levels are spectrum
- * levels in dB: band level minus 10 lg of the bandwidth in Hz.
+ * <p>Not thread-safe: a compute method sets the result that the other methods read, without allocating. Levels are
+ * spectrum levels in dB: band level minus 10 lg of the bandwidth in Hz.
  *
  * <p>For target levels E and noise levels N, in third octaves: B = max(N, E - 24), C = -80 + 0.6 (B + 10 lg f - 6.353),
- * Z_i = 10 lg{10^(0.1 N_i) + sum over k below i of 10^(0.1 (B_k + 3.32 C_k lg(0.89 f_i / f_k)))}, Z_1 = B_1. In critical
- * bands from l to h Hz, C = -80 + 0.6 (B + 10 lg(h - l)) and the ratio is f_i / h_k; in octaves Z = N. With the internal
- * noise X, a hearing threshold T and normal speech U: disturbance D = max(Z, X + T), audibility K = (E - D + 15)/30 and level
- * distortion L = 1 - (E - U - 10)/160, both within 0 to 1. The index is the sum of I K L with the importance I.
+ * Z_i = 10 lg{10^(0.1 N_i) + sum over k below i of 10^(0.1 (B_k + 3.32 C_k lg(0.89 f_i / f_k)))}, Z_1 = B_1. In
+ * critical bands from l to h Hz, C = -80 + 0.6 (B + 10 lg(h - l)) and the ratio is f_i / h_k; in octaves Z = N. With
+ * the internal noise X, a hearing threshold T and normal speech U: disturbance D = max(Z, X + T), audibility K = (E - D
+ * + 15)/30 and level distortion L = 1 - (E - U - 10)/160, both within 0 to 1. The index is the sum of I K L with the
+ * importance I.
  *
  * <p>Source: ANSI S3.5-1997, 4 to 6, read through public implementations.
  *
- * <p>Differences: none known for the index. {@link #shareAudible} uses the same audibility with other weights and without L,
- * for music, which the standard does not cover: an estimate.
+ * <p>Differences: none known for the index. {@link #shareAudible} uses the same audibility with other weights and
+ * without L, for music, which the standard does not cover: an estimate.
  *
- * <p>Checked against: {@code BandAudibilityTest}, the published answers of Annex C and of the test files of the standard.
+ * <p>Checked against: {@code BandAudibilityTest}, the published answers of Annex C and of the test files of the
+ * standard.
  */
 public final class BandAudibility {
 
@@ -270,25 +272,18 @@ public final class BandAudibility {
     /**
      * The audible share of a sound, sum of w K over sum of w, 0 to 1; 0 if nothing has weight. An estimate.
      *
-     * @param weights weight of each of the 28 bands of {@link ThirdOctaves}, 0 or more; bands outside 160 Hz to 8 kHz do
-     *     not count
+     * @param weights weight of each of the 28 bands of {@link ThirdOctaves}, 0 or more; bands outside 160 Hz to 8 kHz
+     *     do not count
      */
     public double shareAudible(double[] weights) {
         ThirdOctaves.requireSpectrum(weights);
         requireThirdOctaves();
-        double heard = 0;
-        double all = 0;
-        for (int band = 0; band < bands; band++) {
-            double weight = weights[band + FIRST_THIRD_OCTAVE];
-            heard += weight * audibility[band];
-            all += weight;
-        }
-        return all > 0 ? heard / all : 0;
+        return shareAudible(0, weights, weights);
     }
 
     /**
-     * The greatest {@link #shareAudible} for weights between two bounds: bands more audible than the share get the upper
-     * bound, the others the lower.
+     * The greatest {@link #shareAudible} for weights between two bounds: bands more audible than the share get the
+     * upper bound, the others the lower.
      */
     public double greatestShareAudible(double[] least, double[] most) {
         double share = 0;
@@ -323,7 +318,9 @@ public final class BandAudibility {
         return all > 0 ? heard / all : 0;
     }
 
-    /** Margin of a share in dB, 30 share - 15, which is K solved for E - D: 0 even, 15 fully clear, -15 fully covered. */
+    /**
+     * Margin of a share in dB, 30 share - 15, which is K solved for E - D: 0 even, 15 fully clear, -15 fully covered.
+     */
     public static double marginDb(double share) {
         return RANGE_DB * share - PEAK_DB;
     }

@@ -20,27 +20,12 @@ public final class BandLevels {
 
     /** Level in dB of a third-octave band, 0 to 27; empty for silence. */
     public OptionalDouble levelDb(int band) {
-        return level(power[band]);
-    }
-
-    /** Level in dB of the octave of {@link ThirdOctaves#octaveOf}, 31.5 Hz to 16 kHz; empty for silence. */
-    public OptionalDouble octaveDb(int octave) {
-        double sum = 0;
-        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-            if (ThirdOctaves.octaveOf(band) == octave) {
-                sum += power[band];
-            }
-        }
-        return level(sum);
+        return power[band] > 0 ? OptionalDouble.of(ThirdOctaves.powerToDb(power[band])) : OptionalDouble.empty();
     }
 
     /** The powers re (20 uPa)^2, a copy. */
     public double[] power() {
         return power.clone();
-    }
-
-    private static OptionalDouble level(double power) {
-        return power > 0 ? OptionalDouble.of(ThirdOctaves.powerToDb(power)) : OptionalDouble.empty();
     }
 
     @Override

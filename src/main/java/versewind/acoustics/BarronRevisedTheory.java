@@ -1,16 +1,16 @@
 package versewind.acoustics;
 
 /**
- * Level at a seat in a large room by Barron's revised theory: the reverberant sound falls off with distance too, since none
- * of it can arrive before the direct sound.
+ * Level at a seat in a large room by Barron's revised theory: the reverberant sound falls off with distance too, since
+ * none of it can arrive before the direct sound.
  *
  * <p>Relative to the same source at 10 m in the open: direct d = 100 Q / r^2; early and late together 31200 (T/V)
  * exp(-0.04 r/T), of which 1 - exp(-1.11/T) arrive within 80 ms; strength G = 10 lg(d + e + l); Lp = LW - 31 + G.
  *
  * <p>Range: seats beyond the critical distance.
  *
- * <p>Source: Barron and Lee, JASA 84 (1988) 618; Barron, Auditorium Acoustics, 2nd ed. (2010), Appendices B.3 and D.3, as
- * quoted in the help pages of a public program.
+ * <p>Source: Barron and Lee, JASA 84 (1988) 618; Barron, Auditorium Acoustics, 2nd ed. (2010), Appendices B.3 and D.3,
+ * as quoted in the help pages of a public program.
  *
  * <p>Differences: none known.
  *

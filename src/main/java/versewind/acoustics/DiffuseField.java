@@ -4,12 +4,13 @@ package versewind.acoustics;
  * The classical field of a source in a room: direct sound that falls off with distance, and a reverberant level that is
  * the same everywhere.
  *
- * <p>Lp = LW + 10 lg(Q/(4 pi r^2) + 4/A). The methods give the mean-square pressure re (20 uPa)^2 for a sound power of 1
- * pW, so that the power in a band is theirs times 10^(LW/10).
+ * <p>Lp = LW + 10 lg(Q/(4 pi r^2) + 4/A). The methods give the mean-square pressure re (20 uPa)^2 for a sound power of
+ * 1 pW, so that the power in a band is theirs times 10^(LW/10).
  *
  * <p>Source: Kuttruff, Room Acoustics, ch. 5; ISO 3741 has the same relation without the direct part.
  *
- * <p>Differences: the characteristic impedance of air is taken as 400 Ns/m3, where it cancels; at 20 C it would add 0.1 dB.
+ * <p>Differences: the characteristic impedance of air is taken as 400 Ns/m3, where it cancels; at 20 C it would add 0.1
+ * dB.
  *
  * <p>Checked against: {@code DiffuseFieldTest}.
  */

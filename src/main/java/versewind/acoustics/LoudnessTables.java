@@ -63,7 +63,10 @@ final class LoudnessTables {
         21.5, 18, 15.1, 11.5, 9, 6.1, 4.4, 3.1, 2.13, 1.36, 0.82, 0.42, 0.3, 0.22, 0.15, 0.1, 0.035, 0
     };
 
-    /** Steepness in sone/Bark^2 of the upper flanks, by specific loudness and by band; the last column holds for all higher bands. */
+    /**
+     * Steepness in sone/Bark^2 of the upper flanks, by specific loudness and by band; the last column holds for all
+     * higher bands.
+     */
     static final double[][] FLANK_STEEPNESS = {
         {13, 8.2, 6.3, 5.5, 5.5, 5.5, 5.5, 5.5},
         {9, 7.5, 6, 5.1, 4.5, 4.5, 4.5, 4.5},

@@ -4,14 +4,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Noise dose of a day or a week, by the rules for workplaces and for safe listening. Levels are A-weighted, in dB.
+ * Noise dose of a day, by the rules for workplaces. Levels are A-weighted, in dB.
  *
  * <p>A caution, not an assessment: that needs measurements by qualified people under local rules.
  *
  * <p>Source: NIOSH publication 98-126 (1998), 1.1; ISO 9612:2009, 9 (the parts of a day), read through a public
- * implementation; Directive 2003/10/EC, Article 3; ITU-T H.870 (safe listening of WHO and ITU).
+ * implementation; Directive 2003/10/EC, Article 3, whose peak values are left out.
  *
- * <p>Differences: levels below 80 dB(A), which NIOSH leaves out, count too: cautious, by less than 0.04 of a dose an hour.
+ * <p>Differences: levels below 80 dB(A), which NIOSH leaves out, count too: cautious, by less than 0.04 of a dose an
+ * hour.
  *
  * <p>Checked against: {@code NoiseDoseTest}.
  */
@@ -24,8 +25,6 @@ public final class NoiseDose {
     private static final double NIOSH_MINUTES = 480;
     private static final double NIOSH_EXCHANGE_DB = 3;
     private static final double DAY_MINUTES = 480;
-    private static final double WEEK_HOURS = 40;
-    private static final double REFERENCE_PA2 = 4e-10;
 
     private NoiseDose() {}
 
@@ -45,36 +44,24 @@ public final class NoiseDose {
         }
     }
 
-    /** Values of the European directive: level over 8 hours and peak pressure. */
+    /** Values of the European directive, as levels over 8 hours. */
     public enum EuropeanValue {
         /** Lower action value: protection is offered. */
-        LOWER_ACTION(80, 112),
+        LOWER_ACTION(80),
         /** Upper action value: protection is worn, noise is reduced. */
-        UPPER_ACTION(85, 140),
+        UPPER_ACTION(85),
         /** Exposure limit, at the ear beneath the protection. */
-        LIMIT(87, 200);
+        LIMIT(87);
 
         private final double levelDbA;
-        private final double peakPa;
 
-        EuropeanValue(double levelDbA, double peakPa) {
+        EuropeanValue(double levelDbA) {
             this.levelDbA = levelDbA;
-            this.peakPa = peakPa;
         }
 
         /** Level over a day of 8 hours in dB(A). */
         public double levelDbA() {
             return levelDbA;
-        }
-
-        /** Peak pressure in Pa. */
-        public double peakPa() {
-            return peakPa;
-        }
-
-        /** Peak level in dB(C), 20 lg(p / 20 uPa). */
-        public double peakDbC() {
-            return ThirdOctaves.powerToDb(peakPa * peakPa / REFERENCE_PA2);
         }
 
         /** The highest value that a level over 8 hours reaches, if any. */
@@ -84,30 +71,6 @@ public final class NoiseDose {
                 reached = dayDbA >= value.levelDbA ? Optional.of(value) : reached;
             }
             return reached;
-        }
-    }
-
-    /** Listeners in the rules for safe listening. */
-    public enum Listener {
-        /** Mode 1: 80 dB(A) for 40 hours a week. */
-        ADULT(80),
-        /** Mode 2: 75 dB(A) for 40 hours a week. */
-        CHILD(75);
-
-        private final double levelDbA;
-
-        Listener(double levelDbA) {
-            this.levelDbA = levelDbA;
-        }
-
-        /** Hours a week at this level, 40 * 10^((L0 - L)/10). */
-        public double hoursAWeek(double level) {
-            return WEEK_HOURS * ThirdOctaves.dbToPower(levelDbA - level);
-        }
-
-        /** Dose of a whole week in Pa2 h. */
-        public double weekPa2h() {
-            return dosePa2h(levelDbA, WEEK_HOURS);
         }
     }
 
@@ -140,10 +103,5 @@ public final class NoiseDose {
     /** Level during an exposure minus its level over a day of 8 hours, 10 lg(480 min / T), in dB. */
     public static double overDayDb(double minutes) {
         return ThirdOctaves.powerToDb(DAY_MINUTES / minutes);
-    }
-
-    /** Dose in Pa2 h of some hours at a level, 4e-10 Pa2 * 10^(L/10) * h. */
-    public static double dosePa2h(double levelDbA, double hours) {
-        return REFERENCE_PA2 * ThirdOctaves.dbToPower(levelDbA) * hours;
     }
 }

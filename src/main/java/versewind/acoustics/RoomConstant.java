@@ -1,8 +1,8 @@
 package versewind.acoustics;
 
 /**
- * The room constant R = S a / (1 - a) in m2, with the area S of all surfaces and their mean absorption coefficient a: the
- * absorption that sound meets after its first reflection.
+ * The room constant R = S a / (1 - a) in m2, with the area S of all surfaces and their mean absorption coefficient a:
+ * the absorption that sound meets after its first reflection.
  *
  * <p>Source: Beranek, Acoustics (1954), 10.14, cited from memory.
  *

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * Speech in the bands of an {@link AudibilityProcedure}: its spectrum at each vocal effort, and the importance of each band
- * for a kind of speech material.
+ * Speech in the bands of an {@link AudibilityProcedure}: its spectrum at each vocal effort, and the importance of each
+ * band for a kind of speech material.
  *
  * <p>Source: ANSI S3.5-1997, Tables 1 to 4 and Annex B, read through a public implementation named at the head of
  * {@code speech.csv}.

@@ -146,7 +146,9 @@ public final class StationaryLoudness {
         sone = flanks.area(core);
     }
 
-    /** The core loudness that a third-octave band goes into: the eleven lowest share three, the others have their own. */
+    /**
+     * The core loudness that a third-octave band goes into: the eleven lowest share three, the others have their own.
+     */
     public static int coreOf(int band) {
         int group = 0;
         for (int end : LoudnessTables.GROUP_ENDS) {
@@ -195,7 +197,8 @@ public final class StationaryLoudness {
     }
 
     /**
-     * Loudness level in phon of a loudness in sone: 40 + 10 lb N from 1 sone, 40 (N + 0.0005)^0.35 below, but at least 3.
+     * Loudness level in phon of a loudness in sone: 40 + 10 lb N from 1 sone, 40 (N + 0.0005)^0.35 below, but at least
+     * 3.
      *
      * <p>Source: ISO 532-1:2017, 5.7.
      */

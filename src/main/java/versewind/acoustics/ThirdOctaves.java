@@ -6,9 +6,9 @@ import java.util.OptionalInt;
 /**
  * The 28 third-octave bands from 25 Hz to 12.5 kHz that every spectrum has here, their edges and frequency weightings.
  *
- * <p>A spectrum is an array of {@link #COUNT} powers: mean-square pressures re (20 uPa)^2, so that a level in dB is
- * 10 lg(power). Powers add; levels are made last. A power of 0 is legal; its level, negative infinity, is for computing and
- * never for showing.
+ * <p>A spectrum is an array of {@link #COUNT} powers: mean-square pressures re (20 uPa)^2, so that a level in dB is 10
+ * lg(power). Powers add; levels are made last. A power of 0 is legal; its level, negative infinity, is for computing
+ * and never for showing.
  *
  * <p>Exact centres are 1000 * 10^(x/10) Hz for the band number x, -16 to 11 here; the edges lie at x -+ 1/2.
  *
@@ -17,7 +17,8 @@ import java.util.OptionalInt;
  *
  * <p>Differences: none known.
  *
- * <p>Checked against: {@code ThirdOctavesTest}, all 34 bands from 10 Hz to 20 kHz, and the weightings also by their formula.
+ * <p>Checked against: {@code ThirdOctavesTest}, all 34 bands from 10 Hz to 20 kHz, and the weightings also by their
+ * formula.
  */
 public final class ThirdOctaves {
 
@@ -28,10 +29,6 @@ public final class ThirdOctaves {
     private static final int THIRDS_IN_AN_OCTAVE = 3;
     private static final double LN_10_OVER_10 = Math.log(10) / 10;
 
-    private static final double[] NOMINAL_HZ = {
-        25, 31.5, 40, 50, 63, 80, 100, 125, 160, 200, 250, 315, 400, 500, 630, 800, 1000, 1250, 1600, 2000, 2500, 3150,
-        4000, 5000, 6300, 8000, 10_000, 12_500
-    };
     private static final double[] A_DB = {
         -44.7, -39.4, -34.6, -30.2, -26.2, -22.5, -19.1, -16.1, -13.4, -10.9, -8.6, -6.6, -4.8, -3.2, -1.9, -0.8, 0,
         0.6, 1.0, 1.2, 1.3, 1.2, 1.0, 0.5, -0.1, -1.1, -2.5, -4.3
@@ -61,11 +58,6 @@ public final class ThirdOctaves {
     }
 
     private ThirdOctaves() {}
-
-    /** Nominal centre of a band in Hz: 31.5, 63, 1000. */
-    public static double nominalHz(int band) {
-        return NOMINAL_HZ[band];
-    }
 
     /** Exact centre of a band in Hz: 1000 * 10^(x/10). */
     public static double centreHz(int band) {
@@ -123,16 +115,6 @@ public final class ThirdOctaves {
     /** The octave of a band, counted from that of 31.5 Hz: 125 Hz is 2, 1 kHz 5, 4 kHz 7, 16 kHz 9. */
     public static int octaveOf(int band) {
         return band / THIRDS_IN_AN_OCTAVE;
-    }
-
-    /** A-weighting of a band in dB. */
-    public static double aWeightingDb(int band) {
-        return A_DB[band];
-    }
-
-    /** C-weighting of a band in dB. */
-    public static double cWeightingDb(int band) {
-        return C_DB[band];
     }
 
     /** Level in dB of a power, 10 lg(power); negative infinity for none. */

@@ -17,11 +17,11 @@ import versewind.sound.Thresholds;
 /**
  * The update of an organ by feedback after a service: too soft, right, too strong.
  *
- * <p>Feedback is an ordered observation: the felt margin, which is the true margin plus an error of 3 dB, lay below, in or
- * above the band that is right. The margin is linear in the {@link Parameters}; each verse in turn replaces the normal
- * distribution of the felt margin by that distribution truncated at the edges of the band, and that by the normal
- * distribution of the same mean and variance. The edges are those of {@link Thresholds}; a voice or a melody is right up to
- * 10 dB above its edge, beyond which the organ beneath it is too soft (an estimate).
+ * <p>Feedback is an ordered observation: the felt margin, which is the true margin plus an error of 3 dB, lay below, in
+ * or above the band that is right. The margin is linear in the {@link Parameters}; each verse in turn replaces the
+ * normal distribution of the felt margin by that distribution truncated at the edges of the band, and that by the
+ * normal distribution of the same mean and variance. The edges are those of {@link Thresholds}; a voice or a melody is
+ * right up to 10 dB above its edge, beyond which the organ beneath it is too soft (an estimate).
  *
  * <p>Range: feedback that contradicts the estimate counts for less than it should, since margins are bounded.
  *

@@ -16,18 +16,18 @@ import versewind.sound.Parameters;
  * room, given the prior of {@link Parameters}.
  *
  * <p>The parameters x minimise x' D^-1 x + sum of (reading - expected(x))^2 / R, with D the prior variances and R the
- * variance of a reading, {@link MeterReading#NOISE_SD_DB} squared: weighted least squares by Gauss-Newton steps, until no
- * parameter moves by 0.01 dB.
+ * variance of a reading, {@link MeterReading#NOISE_SD_DB} squared: weighted least squares by Gauss-Newton steps, until
+ * no parameter moves by 0.01 dB.
  *
- * <p>A reading is an outlier if it lies more than 3 standard deviations from the level that all other readings predict. With
- * residual e and variance h' C h of the fitted level that distance is e / (R - h' C h)^0.5 standard deviations.
+ * <p>A reading is an outlier if it lies more than 3 standard deviations from the level that all other readings predict.
+ * With residual e and variance h' C h of the fitted level that distance is e / (R - h' C h)^0.5 standard deviations.
  *
  * <p>Range: trims within 20 dB; wider ones are cut there.
  *
  * <p>Source: Gauss-Newton steps and deleted residuals as in textbooks of least squares; formulas from memory.
  *
- * <p>Checked against: {@code FitTest}, a dense solution by a library of linear algebra, and {@code CalibrationTest}, random
- * organs.
+ * <p>Checked against: {@code FitTest}, a dense solution by a library of linear algebra, and {@code CalibrationTest},
+ * random organs.
  */
 public final class Fit {
 

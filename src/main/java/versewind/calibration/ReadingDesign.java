@@ -20,16 +20,16 @@ import versewind.sound.Covariance;
 import versewind.sound.OrganSound;
 
 /**
- * The choice of the next reading: the one that leaves the least variance in all wanted quantities together, which are the
- * margins of a plan's verses (levels, for verses without a margin) or the levels of many registrations.
+ * The choice of the next reading: the one that leaves the least variance in all wanted quantities together, which are
+ * the margins of a plan's verses (levels, for verses without a margin) or the levels of many registrations.
  *
- * <p>A reading with gradient h and noise variance R removes (g' C h)^2 / (h' C h + R) from the variance of a quantity with
- * gradient g. The sum over all wanted quantities is maximised by hill climbing over readings of the organ alone in the
- * empty church: from the best of the plan's own registrations, full organ and the foundations of each manual, by changing
- * one stop, coupler or box at a time.
+ * <p>A reading with gradient h and noise variance R removes (g' C h)^2 / (h' C h + R) from the variance of a quantity
+ * with gradient g. The sum over all wanted quantities is maximised by hill climbing over readings of the organ alone in
+ * the empty church: from the best of the plan's own registrations, full organ and the foundations of each manual, by
+ * changing one stop, coupler or box at a time.
  *
- * <p>Range: a local optimum. Registrations expected below 50 dB(A) are left out, since a quiet church has a background of 30
- * to 40 dB(A) (an estimate).
+ * <p>Range: a local optimum. Registrations expected below 50 dB(A) are left out, since a quiet church has a background
+ * of 30 to 40 dB(A) (an estimate).
  *
  * <p>Source: sequential optimal design for linear models, the criterion of least mean variance (I- or V-optimality);
  * formula from memory.
@@ -110,8 +110,9 @@ public final class ReadingDesign {
     }
 
     /**
-     * One of many varied registrations, without randomness: each stop, coupler and box has its own irrational number a and
-     * is set by the fractional part of i a (a Kronecker sequence), so that any two are drawn together about equally often.
+     * One of many varied registrations, without randomness: each stop, coupler and box has its own irrational number a
+     * and is set by the fractional part of i a (a Kronecker sequence), so that any two are drawn together about equally
+     * often.
      */
     private MeterReading sample(int i) {
         int dimension = 1;

@@ -2,6 +2,7 @@ package versewind.proposal;
 
 import versewind.plan.Mode;
 import versewind.plan.Mood;
+import versewind.sound.NormalDistribution;
 import versewind.sound.Thresholds;
 
 /**
@@ -79,7 +80,7 @@ record Target(double centreDb, double halfWidthDb) {
 
     private double expected(double marginDb, double sdDb) {
         return sdDb
-                * (NormalDistribution.beyond((marginDb - lowDb()) / sdDb)
-                        + NormalDistribution.beyond((highDb() - marginDb) / sdDb));
+                * (NormalDistribution.excess((marginDb - lowDb()) / sdDb)
+                        + NormalDistribution.excess((highDb() - marginDb) / sdDb));
     }
 }

@@ -4,8 +4,8 @@ package versewind.sound;
  * The covariance C of the {@link Parameters} as a normal distribution, in dB2: it gives the standard deviation of every
  * estimate. An immutable value.
  *
- * <p>Stored as D - sum of u u', with D the prior variances and one vector u for each observation. A quantity with gradient g
- * has the variance g' C g, which takes parameters times (observations + 1) steps and allocates nothing.
+ * <p>Stored as D - sum of u u', with D the prior variances and one vector u for each observation. A quantity with
+ * gradient g has the variance g' C g, which takes parameters times (observations + 1) steps and allocates nothing.
  *
  * <p>An observation of a quantity with gradient h and noise variance R adds u = C h / (h' C h + R)^0.5.
  *

@@ -3,9 +3,9 @@ package versewind.sound;
 /**
  * The loudness of a registration on its own organ, in musicians' words.
  *
- * <p>Seven equal steps of loudness in sone from the organ's softest stop (box closed) to full organ: an estimate. Loudness
- * by Zwicker's method follows the dynamics of registrations better than unweighted level does (Hall, Music Perception 10
- * (1993)). Steps in phon would crowd at the top: principals 8 and 4 would already be ff.
+ * <p>Seven equal steps of loudness in sone from the organ's softest stop (box closed) to full organ: an estimate.
+ * Loudness by Zwicker's method follows the dynamics of registrations better than unweighted level does (Hall, Music
+ * Perception 10 (1993)). Steps in phon would crowd at the top: principals 8 and 4 would already be ff.
  *
  * <p>Checked against: {@code DynamicTest}.
  */

@@ -11,8 +11,8 @@ import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 
 /**
- * The softest stop and full organ of an instrument, and with them its {@link Dynamic.Scale} in the room as it is filled.
- * Computed at the first estimate. Not thread-safe.
+ * The softest stop and full organ of an instrument, and with them its {@link Dynamic.Scale} in the room as it is
+ * filled. Computed at the first estimate. Not thread-safe.
  *
  * <p>Checked against: {@code OrganSoundTest}.
  */

@@ -9,8 +9,8 @@ import versewind.plan.Verse;
  * Levels at the ears nearest to the pipes: the organist's, and those of a choir in its place.
  *
  * <p>The organ's sound power is recovered from its spectrum in the nave and brought to the seat by the paths of {@link
- * RoomSound}. The singing is added: for the organist the diffuse field of all singers; for a member of the choir that of the
- * others around, or of the congregation. One's own voice is left out.
+ * RoomSound}. The singing is added: for the organist the diffuse field of all singers; for a member of the choir that
+ * of the others around, or of the congregation. One's own voice is left out.
  *
  * <p>Range: as the level of the organ; wider within a few metres, since an organ is not a point source (an estimate).
  *

@@ -13,8 +13,8 @@ import versewind.acoustics.BandLevels;
  * @param dynamic that loudness on the scale of this organ; empty if it is silent
  * @param organAmongSingersDba level of the organ in dB(A) where the singers are, or would be; empty if it is silent
  * @param singers number of people who sing, 0 if the organ plays alone
- * @param singersDba level of the singing in dB(A): for a congregation that of all others at a seat among them, for a choir or
- *     a soloist that in the nave; empty if nobody (else) sings
+ * @param singersDba level of the singing in dB(A): for a congregation that of all others at a seat among them, for a
+ *     choir or a soloist that in the nave; empty if nobody (else) sings
  * @param margin the balance of organ and singers, or of melody and accompaniment
  * @param lagMs time that sound takes from the organ to the farthest singers, in ms
  * @param lagBeats the same in beats; empty without a tempo

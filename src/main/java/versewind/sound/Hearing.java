@@ -26,7 +26,8 @@ final class Hearing {
     private final double[] weights = new double[ThirdOctaves.COUNT];
 
     /**
-     * Sets the sound whose loudness {@link #sone} and {@link #phon} give. Bands above the range of ISO 532-1 are cut there.
+     * Sets the sound whose loudness {@link #sone} and {@link #phon} give. Bands above the range of ISO 532-1 are cut
+     * there.
      */
     void listen(double[] power) {
         for (int band = 0; band < within.length; band++) {
@@ -52,9 +53,9 @@ final class Hearing {
     }
 
     /**
-     * Margin of music beside another sound in dB: the audible share of its own loudness. Each band has the weight of the
-     * core loudness (ISO 532-1) of the music alone; bands with one core loudness share it evenly, but 160 Hz, the lowest
-     * band of the procedure, stands for all three of its group. An estimate.
+     * Margin of music beside another sound in dB: the audible share of its own loudness. Each band has the weight of
+     * the core loudness (ISO 532-1) of the music alone; bands with one core loudness share it evenly, but 160 Hz, the
+     * lowest band of the procedure, stands for all three of its group. An estimate.
      */
     double musicDb(double[] music, double[] other) {
         weigh(music, weights);
@@ -70,8 +71,8 @@ final class Hearing {
     }
 
     /**
-     * Bounds on {@link #musicDb} from bounds on both sounds in every band: audibility rises with the music in its own band
-     * and falls with everything else, and weights rise with the music.
+     * Bounds on {@link #musicDb} from bounds on both sounds in every band: audibility rises with the music in its own
+     * band and falls with everything else, and weights rise with the music.
      */
     MarginEvaluator.Bounds musicDb(double[] least, double[] most, double[] otherLeast, double[] otherMost) {
         weigh(least, leastWeights);

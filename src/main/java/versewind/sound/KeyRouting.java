@@ -11,15 +11,16 @@ import versewind.plan.HandsAndFeet;
  * The parts and octaves that reach each division, for the layout of hands and feet and the couplers drawn.
  *
  * <p>Hands and feet. Four parts and coupled down: soprano and alto in the right hand, tenor in the left, bass on the
- * pedal. Manuals only: tenor and bass in the left. Melody soloed: soprano in the right, alto and tenor in the left, bass
- * on the pedal. Where there is no pedal the left hand plays the bass. Divisions that share a manual all sound from it.
+ * pedal. Manuals only: tenor and bass in the left. Melody soloed: soprano in the right, alto and tenor in the left,
+ * bass on the pedal. Where there is no pedal the left hand plays the bass. Divisions that share a manual all sound from
+ * it.
  *
- * <p>On an {@link Action#ELECTRIC} action couplers read only keys that are played: neither another coupler nor a division's
- * own octave or sub-octave carries them further.
+ * <p>On an {@link Action#ELECTRIC} action couplers read only keys that are played: neither another coupler nor a
+ * division's own octave or sub-octave carries them further.
  *
- * <p>On a {@link Action#MECHANICAL} action couplers move the keys of the other keyboard: all its divisions sound, and its own
- * couplers carry on. A path of couplers visits no keyboard twice and has at most one octave or sub-octave coupler. A
- * division's own octave or sub-octave is one: it acts on keys that are played or moved, and ends the path.
+ * <p>On a {@link Action#MECHANICAL} action couplers move the keys of the other keyboard: all its divisions sound, and
+ * its own couplers carry on. A path of couplers visits no keyboard twice and has at most one octave or sub-octave
+ * coupler. A division's own octave or sub-octave is one: it acts on keys that are played or moved, and ends the path.
  *
  * <p>Unison off silences a division at its own pitch when its own keyboard is played, and nothing else.
  *

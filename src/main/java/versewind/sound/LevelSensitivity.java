@@ -4,16 +4,17 @@ import java.util.Arrays;
 import versewind.acoustics.ThirdOctaves;
 
 /**
- * The derivatives (one row of a Jacobian) of levels and margins by all {@link Parameters}, for the registration that {@link
- * OrganPower} computed last.
+ * The derivatives (one row of a Jacobian) of levels and margins by all {@link Parameters}, for the registration that
+ * {@link OrganPower} computed last.
  *
- * <p>The derivative of a level in dB(A) by the trim of a rank is the share of the weighted power that the rank contributes;
- * by the trim of a box the share that comes through it, times the effect of that trim at the position of its shutters; by the
- * organ and the room 1. The derivative of the singing by the singers is 1, by the room the share that comes by way of it. The
- * derivative of a margin is the weighted mean over the bands of that of wanted minus disturbing.
+ * <p>The derivative of a level in dB(A) by the trim of a rank is the share of the weighted power that the rank
+ * contributes; by the trim of a box the share that comes through it, times the effect of that trim at the position of
+ * its shutters; by the organ and the room 1. The derivative of the singing by the singers is 1, by the room the share
+ * that comes by way of it. The derivative of a margin is the weighted mean over the bands of that of wanted minus
+ * disturbing.
  *
- * <p>Range: first derivatives. The mean of a sum of many ranks is up to 1 dB above the estimate, well within its standard
- * deviation.
+ * <p>Range: first derivatives. The mean of a sum of many ranks is up to 1 dB above the estimate, well within its
+ * standard deviation.
  *
  * <p>Not thread-safe: buffers are reused. Nothing here allocates.
  *

@@ -8,15 +8,15 @@ import versewind.plan.Mode;
 /**
  * The margin by which the wanted sound stands out from the disturbing one.
  *
- * <p>In dB: 30 times the audible share minus 15, so that 0 is an even match, 15 fully clear, -15 fully covered. The share is
- * that of ANSI S3.5-1997, which was made for speech; for music it is an estimate.
+ * <p>In dB: 30 times the audible share minus 15, so that 0 is an even match, 15 fully clear, -15 fully covered. The
+ * share is that of ANSI S3.5-1997, which was made for speech; for music it is an estimate.
  *
  * @param kind the question it answers
  * @param db the margin in dB, -15 to 15; empty if one of the two sounds is silent
  * @param verdict what the margin means
  * @param bands where the true margin may lie; empty without a number
- * @param perhaps the other verdicts within the 68 % band, from the smallest margin to the greatest; empty if the verdict is
- *     sure
+ * @param perhaps the other verdicts within the 68 % band, from the smallest margin to the greatest; empty if the
+ *     verdict is sure
  */
 public record Margin(Kind kind, OptionalDouble db, Verdict verdict, Optional<Bands> bands, List<Verdict> perhaps) {
 
@@ -48,8 +48,8 @@ public record Margin(Kind kind, OptionalDouble db, Verdict verdict, Optional<Ban
     }
 
     /**
-     * The bands that hold the true margin with 68 % and with 95 %, in dB. They need not be symmetrical, since a margin is
-     * bounded at 15 dB either way.
+     * The bands that hold the true margin with 68 % and with 95 %, in dB. They need not be symmetrical, since a margin
+     * is bounded at 15 dB either way.
      *
      * @param lowestDb lower edge of 95 %
      * @param lowDb lower edge of 68 %

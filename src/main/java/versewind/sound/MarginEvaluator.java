@@ -8,12 +8,12 @@ import versewind.plan.HandsAndFeet;
 import versewind.plan.Mode;
 
 /**
- * The balance of one verse: how far the wanted sound stands out from the disturbing one, as a number for a search or with
- * its uncertainty for an estimate.
+ * The balance of one verse: how far the wanted sound stands out from the disturbing one, as a number for a search or
+ * with its uncertainty for an estimate.
  *
- * <p>Wanted and disturbing are, at the seat that matters: for a congregation the organ and the singing, for a choir or a
- * soloist the singing and the organ, for a soloed melody the melody and its accompaniment. The singing and the paths through
- * the room are prepared once for a verse.
+ * <p>Wanted and disturbing are, at the seat that matters: for a congregation the organ and the singing, for a choir or
+ * a soloist the singing and the organ, for a soloed melody the melody and its accompaniment. The singing and the paths
+ * through the room are prepared once for a verse.
  *
  * <p>Not thread-safe: it shares the buffers of the {@link OrganSound} that made it.
  *
@@ -163,7 +163,10 @@ public final class MarginEvaluator {
         return shifted;
     }
 
-    /** Brings the organ, or the melody and its accompaniment, to the seat; beside a congregation the other is its singing. */
+    /**
+     * Brings the organ, or the melody and its accompaniment, to the seat; beside a congregation the other is its
+     * singing.
+     */
     private void listen(double[] organHeard, double[] otherHeard) {
         switch (mode) {
             case CONGREGATION -> {

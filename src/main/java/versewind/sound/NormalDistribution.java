@@ -6,8 +6,8 @@ import org.apache.commons.numbers.gamma.Erfcx;
 /**
  * The normal distribution: density, tail, expected excess, and the moments between two edges.
  *
- * <p>Source: the definitions; the error function is that of commons-numbers. The moments of a truncated normal distribution
- * are from memory.
+ * <p>Source: the definitions; the error function is that of commons-numbers. The moments of a truncated normal
+ * distribution are from memory.
  *
  * <p>Checked against: {@code NormalDistributionTest}, numerical integration.
  */
@@ -18,6 +18,8 @@ public final class NormalDistribution {
 
     private static final double ROOT_OF_2 = Math.sqrt(2);
     private static final double ROOT_OF_2_PI = Math.sqrt(2 * Math.PI);
+    private static final double TAIL = 0.2316419;
+    private static final double[] COEFFICIENTS = {0.319381530, -0.356563782, 1.781477937, -1.821255978, 1.330274429};
     private static final double LEAST_SHARE_OF_VARIANCE = 1e-9;
 
     private NormalDistribution() {}
@@ -28,13 +30,27 @@ public final class NormalDistribution {
     }
 
     /** Probability of a value more than z standard deviations above the mean. */
-    public static double above(double z) {
+    static double above(double z) {
         return Erfc.value(z / ROOT_OF_2) / 2;
     }
 
-    /** Expected excess over z, E max(0, Z - z) = density(z) - z above(z), in standard deviations. */
+    /**
+     * Expected excess over z, E max(0, Z - z) = density(z) - z P(Z > z), in standard deviations.
+     *
+     * <p>By a polynomial, since a search asks it for every draft. Range: P within 7.5e-8. Source: M. Abramowitz and I.
+     * A. Stegun, Handbook of Mathematical Functions, 26.2.17; coefficients from memory.
+     */
     public static double excess(double z) {
-        return density(z) - z * above(z);
+        return density(z) - z * (z < 0 ? 1 - tail(-z) : tail(z));
+    }
+
+    private static double tail(double z) {
+        double t = 1 / (1 + TAIL * z);
+        double sum = 0;
+        for (int i = COEFFICIENTS.length - 1; i >= 0; i--) {
+            sum = t * (COEFFICIENTS[i] + sum);
+        }
+        return density(z) * sum;
     }
 
     /** Mean and variance of a distribution. */

@@ -16,11 +16,11 @@ import versewind.plan.Singing;
 import versewind.plan.Verse;
 
 /**
- * An instrument prepared for estimates: everything that does not depend on the registration is computed when it opens, so
- * that a verse takes microseconds.
+ * An instrument prepared for estimates: everything that does not depend on the registration is computed when it opens,
+ * so that a verse takes microseconds.
  *
- * <p>How certain an estimate is follows from the {@link Covariance} of the {@link Parameters}; where that comes from is none
- * of its business.
+ * <p>How certain an estimate is follows from the {@link Covariance} of the {@link Parameters}; where that comes from is
+ * none of its business.
  *
  * <p>Not thread-safe: estimates share buffers. They do not depend on the estimates before.
  *

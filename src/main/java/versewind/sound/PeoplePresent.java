@@ -5,8 +5,8 @@ import versewind.plan.Verse;
 /**
  * The people in the room for a verse.
  *
- * <p>For a congregation the people of the verse are those present. A choir has the number of voices of the verse, or a usual
- * one, and the people of the service listen.
+ * <p>For a congregation the people of the verse are those present. A choir has the number of voices of the verse, or a
+ * usual one, and the people of the service listen.
  *
  * @param present number of people in the room, all taken as standing
  * @param singers how many of them sing; 0 when the organ plays alone

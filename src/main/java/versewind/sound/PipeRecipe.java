@@ -11,14 +11,14 @@ import versewind.organ.Pipe;
  * Sound power and partials of one pipe. An estimate.
  *
  * <p>Power in dB re 1 pW: P - 2.7 lb(f / 261.63 Hz), with P from {@code pipes.csv} and f the sounding fundamental. The
- * partials are scaled to this sum; each goes into its third-octave band, at -20 dB into the next bands on either side and at
- * -39 dB into those beyond, as band filters do. Partials above 14 kHz are left out.
+ * partials are scaled to this sum; each goes into its third-octave band, at -20 dB into the next bands on either side
+ * and at -39 dB into those beyond, as band filters do. Partials above 14 kHz are left out.
  *
  * <p>Range: level within 6 dB, single partials within 5 dB (estimates).
  *
- * <p>Source: {@code pipes.csv}, an estimate; no published table was found. The slope is an estimate with the sign reported by
- * Harrison and Thompson-Allen, JASA 100 (1996) 3909. The skirts are those of the published test signals of ISO 532-1:2017;
- * IEC 61260-1 gives limits for filters, not their response.
+ * <p>Source: {@code pipes.csv}, an estimate; no published table was found. The slope is an estimate with the sign
+ * reported by Harrison and Thompson-Allen, JASA 100 (1996) 3909. The skirts are those of the published test signals of
+ * ISO 532-1:2017; IEC 61260-1 gives limits for filters, not their response.
  *
  * <p>Checked against: {@code PipeRecipeTest}.
  */

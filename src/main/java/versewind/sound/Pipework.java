@@ -9,9 +9,9 @@ import versewind.organ.Trims;
 /**
  * The sound power of every rank for every part and octave, computed once when an instrument opens.
  *
- * <p>The power of a part on a rank is the mean over the keys that the part plays ({@link Tessitura}). A rank that two stops
- * share, or that is reached twice at one pitch, speaks once. Keys that a coupler would shift beyond the compass are silent; an
- * extension has pipes of its own. Two parts that meet on one pipe count twice, which is rare.
+ * <p>The power of a part on a rank is the mean over the keys that the part plays ({@link Tessitura}). A rank that two
+ * stops share, or that is reached twice at one pitch, speaks once. Keys that a coupler would shift beyond the compass
+ * are silent; an extension has pipes of its own. Two parts that meet on one pipe count twice, which is rare.
  *
  * <p>A borrowed stop is the rank of its lender, with the trim, pipes and place of the lender.
  *
@@ -116,8 +116,8 @@ final class Pipework {
     }
 
     /**
-     * Computes the ranks that speak. Only ranks reached differently from the last call are summed again, always in the same
-     * order, so that the result does not depend on the calls before.
+     * Computes the ranks that speak. Only ranks reached differently from the last call are summed again, always in the
+     * same order, so that the result does not depend on the calls before.
      *
      * @param stops indices of the stops drawn
      * @param received the set that every division receives, {@link KeyRouting#route}

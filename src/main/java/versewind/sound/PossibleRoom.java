@@ -10,9 +10,10 @@ import versewind.organ.Room;
 /**
  * Rejects impossible rooms: a mistake in a volume, an area or a time is reported before anything is computed from it.
  *
- * <p>A room of V m3 has a surface of at least (36 pi V^2)^(1/3) m2, that of a sphere. Its surfaces absorb less than their own
- * area, and its times are no shorter than that allows. If the surfaces are unknown, four times the sphere is taken as the
- * most (an estimate: churches have one and a half to three times). People are counted by their number, not as a surface.
+ * <p>A room of V m3 has a surface of at least (36 pi V^2)^(1/3) m2, that of a sphere. Its surfaces absorb less than
+ * their own area, and its times are no shorter than that allows. If the surfaces are unknown, four times the sphere is
+ * taken as the most (an estimate: churches have one and a half to three times). People are counted by their number, not
+ * as a surface.
  *
  * <p>Checked against: {@code PossibleRoomTest}.
  */
@@ -38,14 +39,7 @@ public final class PossibleRoom {
     }
 
     private static void requireSurfaces(Room room, Room.Surfaces surfaces, double sphereM2) {
-        AbsorptionTable table = AbsorptionTable.load();
-        double[] absorption = new double[AbsorptionTable.OCTAVES_HZ.size()];
-        for (Room.Surface surface : surfaces.list()) {
-            AbsorptionTable.Material material = table.surface(surface.material());
-            for (int octave = 0; octave < absorption.length; octave++) {
-                absorption[octave] += surface.areaM2() * material.absorption().get(octave);
-            }
-        }
+        double[] absorption = RoomSound.surfacesM2(AbsorptionTable.load(), surfaces);
         double areaM2 = surfaces.areaM2();
         if (areaM2 < sphereM2) {
             throw new IllegalArgumentException("the surfaces add up to " + whole(areaM2) + " m2, but no room of "

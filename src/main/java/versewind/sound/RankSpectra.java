@@ -10,11 +10,11 @@ import versewind.organ.Instrument;
 import versewind.organ.Stop;
 
 /**
- * The numbered spectra of an instrument: mean power of one part on one rank at one pitch, over a range of keys that are always
- * reached together, before trims.
+ * The numbered spectra of an instrument: mean power of one part on one rank at one pitch, over a range of keys that are
+ * always reached together, before trims.
  *
- * <p>Ranks of one kind, pitch and composition differ only in their trims and share a {@link Tone}: an organ of 100 stops has
- * about forty.
+ * <p>Ranks of one kind, pitch and composition differ only in their trims and share a {@link Tone}: an organ of 100
+ * stops has about forty.
  *
  * <p>Checked against: {@code PipeworkTest}.
  */

@@ -9,10 +9,10 @@ import versewind.organ.Stop;
 /**
  * The pitches that one key of a stop sounds.
  *
- * <p>A compound stop without a given composition gets a usual one. A mixture starts at its footage, or else at 1 1/3 ft (up to
- * three ranks), 2 ft (up to five) or 2 2/3 ft, and rises by fifths and fourths in turn: 2, 1 1/3, 1, 2/3. A rank above 8 kHz
- * breaks back an octave. A cornet has 8, 4, 2 2/3, 2, 1 3/5 ft; with four ranks no 8, with three neither 8 nor 4, with two 2
- * 2/3 and 1 3/5. Further ranks double these.
+ * <p>A compound stop without a given composition gets a usual one. A mixture starts at its footage, or else at 1 1/3 ft
+ * (up to three ranks), 2 ft (up to five) or 2 2/3 ft, and rises by fifths and fourths in turn: 2, 1 1/3, 1, 2/3. A rank
+ * above 8 kHz breaks back an octave. A cornet has 8, 4, 2 2/3, 2, 1 3/5 ft; with four ranks no 8, with three neither 8
+ * nor 4, with two 2 2/3 and 1 3/5. Further ranks double these.
  *
  * <p>Source: an estimate from common practice; no published source.
  *

@@ -14,15 +14,16 @@ import versewind.organ.Room;
 /**
  * The room: absorption, reverberation, and level at a distance from a source.
  *
- * <p>Absorption area A of the empty room by octave: A = 0.161 V/T from measured reverberation times, else from surfaces and
- * air by Sabine. Each person adds the absorption of one standing. Measured times hold for 125 Hz to 4 kHz, where {@link
- * TimedOctaves} fills gaps; below, that of 125 Hz is used, above, that of 4 kHz with the further absorption of the air.
+ * <p>Absorption area A of the empty room by octave: A = 0.161 V/T from measured reverberation times, else from surfaces
+ * and air by Sabine. Each person adds the absorption of one standing. Measured times hold for 125 Hz to 4 kHz, where
+ * {@link TimedOctaves} fills gaps; below, that of 125 Hz is used, above, that of 4 kHz with the further absorption of
+ * the air.
  *
- * <p>Level at a seat: Barron's revised theory beyond the critical distance, with the reverberation time of the room as it is
- * filled; nearer, the classical direct and diffuse field. Sources are omnidirectional.
+ * <p>Level at a seat: Barron's revised theory beyond the critical distance, with the reverberation time of the room as
+ * it is filled; nearer, the classical direct and diffuse field. Sources are omnidirectional.
  *
- * <p>Range: within 1 dB with measured times (an estimate), within 1 to 2.3 dB from surfaces (Carvalho, 41 churches, 1995).
- * Air at 15 C and 60 % humidity (an estimate).
+ * <p>Range: within 1 dB with measured times (an estimate), within 1 to 2.3 dB from surfaces (Carvalho, 41 churches,
+ * 1995). Air at 15 C and 60 % humidity (an estimate).
  *
  * <p>Checked against: {@code RoomSoundTest}.
  */
@@ -77,7 +78,8 @@ final class RoomSound {
         return sum;
     }
 
-    private static double[] surfacesM2(AbsorptionTable table, Room.Surfaces surfaces) {
+    /** Absorption area of surfaces in m2, by octave from 125 Hz. */
+    static double[] surfacesM2(AbsorptionTable table, Room.Surfaces surfaces) {
         double[] sum = new double[AbsorptionTable.OCTAVES_HZ.size()];
         for (Room.Surface surface : surfaces.list()) {
             List<Double> absorption = table.surface(surface.material()).absorption();

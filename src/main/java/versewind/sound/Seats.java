@@ -6,8 +6,8 @@ import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Room;
 
 /**
- * The paths from organ and singers to the seats of a room with a number of people in it: mean-square pressure re (20 uPa)^2
- * for a sound power of 1 pW, by band. The arrays it gives are shared and not to be written to.
+ * The paths from organ and singers to the seats of a room with a number of people in it: mean-square pressure re (20
+ * uPa)^2 for a sound power of 1 pW, by band. The arrays it gives are shared and not to be written to.
  *
  * <p>Checked against: {@code RoomSoundTest}, {@code SingersTest}.
  */

@@ -9,11 +9,11 @@ import versewind.organ.SwellBox;
 /**
  * Loss of level through a swell box, by band and position. An estimate.
  *
- * <p>Closed, the loss D against open is that of {@code swell_box.csv}, interpolated over log frequency, minus the trim of the
- * box, at least 0. In between, the shutters stand at an angle th, 0 closed and 90 degrees open, and transmit tau = tau_c + (1
- * - tau_c) (1 - cos th); the loss is 10 lg{[(tau + q) / tau] / (1 + q)} dB, with q the absorption area inside the box over the
- * area of its front, and tau_c such that the loss at th = 0 is D. Most of the change is in the first opening. An open box
- * loses 2 dB against pipes that stand free.
+ * <p>Closed, the loss D against open is that of {@code swell_box.csv}, interpolated over log frequency, minus the trim
+ * of the box, at least 0. In between, the shutters stand at an angle th, 0 closed and 90 degrees open, and transmit tau
+ * = tau_c + (1 - tau_c) (1 - cos th); the loss is 10 lg{[(tau + q) / tau] / (1 + q)} dB, with q the absorption area
+ * inside the box over the area of its front, and tau_c such that the loss at th = 0 is D. Most of the change is in the
+ * first opening. An open box loses 2 dB against pipes that stand free.
  *
  * <p>Range: within 5 dB (an estimate). Opening a box never lowers any band.
  *
@@ -53,7 +53,9 @@ final class Shutters {
         return passed[position.ordinal()];
     }
 
-    /** How many dB more come out for each dB of trim, by band: 1 where a closed box lets out what it lets out, 0 open. */
+    /**
+     * How many dB more come out for each dB of trim, by band: 1 where a closed box lets out what it lets out, 0 open.
+     */
     double[] slope(BoxPosition position) {
         return slope[position.ordinal()];
     }

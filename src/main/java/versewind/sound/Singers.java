@@ -9,13 +9,14 @@ import versewind.plan.Singing;
 /**
  * Sound power of singers, and their level at a seat among them. An estimate.
  *
- * <p>One voice: the spectrum of speech at 1 m of ANSI S3.5, its octaves spread evenly over their thirds, plus 8 dB to make it
- * a sound power. Gentle singing has the effort "normal", ordinary "raised", strong midway between raised and "loud", full
- * voice "loud". A trained soloist has half a step more effort and 4 dB more power. N voices have N times the power.
+ * <p>One voice: the spectrum of speech at 1 m of ANSI S3.5, its octaves spread evenly over their thirds, plus 8 dB to
+ * make it a sound power. Gentle singing has the effort "normal", ordinary "raised", strong midway between raised and
+ * "loud", full voice "loud". A trained soloist has half a step more effort and 4 dB more power. N voices have N times
+ * the power.
  *
- * <p>Of those present 0.8 sing. At a seat among N singers there is the diffuse field of the others, (N - 1)
- * 4/A, and the direct sound of the neighbours, (n/2) ln(R/r0), the integral of n/(4 pi r^2) over a disc: n = 1.1 singers
- * a m2, r0 = 0.7 m, R = (N/(pi n))^0.5.
+ * <p>Of those present 0.8 sing. At a seat among N singers there is the diffuse field of the others, (N - 1) 4/A, and
+ * the direct sound of the neighbours, (n/2) ln(R/r0), the integral of n/(4 pi r^2) over a disc: n = 1.1 singers a m2,
+ * r0 = 0.7 m, R = (N/(pi n))^0.5.
  *
  * <p>Range: within 4 dB (an estimate). No published level of hymn singing a person was found.
  *
@@ -83,7 +84,8 @@ final class Singers {
     }
 
     /**
-     * Mean-square pressure at a seat among singers, of all the others, re (20 uPa)^2 for a sound power of 1 pW a singer.
+     * Mean-square pressure at a seat among singers, of all the others, re (20 uPa)^2 for a sound power of 1 pW a
+     * singer.
      *
      * @param singers how many sing, the listener among them
      * @param reverberantPerM2 4/A of the band

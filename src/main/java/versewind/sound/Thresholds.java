@@ -8,10 +8,10 @@ import versewind.plan.Mode;
 /**
  * The edges between verdicts, in dB of margin: the only place where a margin becomes a verdict.
  *
- * <p>All are estimates, set so that well-known registrations get the verdict that organists give them (common practice, no
- * source). "Only just" is at least 3 dB wide, since the model resolves no finer difference. Those of a soloist's words lie
- * at an index of 0.45 and 0.6; ANSI S3.5-1997 (informative) ends poor communication at 0.45 and begins good communication at
- * 0.75, but most sung words are known. A choir is covered later than a soloist.
+ * <p>All are estimates, set so that well-known registrations get the verdict that organists give them (common practice,
+ * no source). "Only just" is at least 3 dB wide, since the model resolves no finer difference. Those of a soloist's
+ * words lie at an index of 0.45 and 0.6; ANSI S3.5-1997 (informative) ends poor communication at 0.45 and begins good
+ * communication at 0.75, but most sung words are known. A choir is covered later than a soloist.
  *
  * <p>Checked against: {@code KnownSituationsTest}.
  */

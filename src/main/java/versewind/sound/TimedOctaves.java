@@ -7,15 +7,16 @@ import versewind.acoustics.Reverberation;
 import versewind.organ.Room;
 
 /**
- * Absorption area of an empty room whose reverberation time was measured in some octaves; a clap timed by ear or phone will
- * do.
+ * Absorption area of an empty room whose reverberation time was measured in some octaves; a clap timed by ear or phone
+ * will do.
  *
- * <p>In a measured octave A = 0.161 V/T. In others (an estimate) the absorption of the air, 4 m V, is known and the rest is
- * interpolated linearly between the nearest measured octaves, over the logarithms of both. If surfaces are known too, the
- * ratio of the rest to their absorption is interpolated instead, which keeps their shape over frequency. Above 4 kHz the air
- * adds its further absorption.
+ * <p>In a measured octave A = 0.161 V/T. In others (an estimate) the absorption of the air, 4 m V, is known and the
+ * rest is interpolated linearly between the nearest measured octaves, over the logarithms of both. If surfaces are
+ * known too, the ratio of the rest to their absorption is interpolated instead, which keeps their shape over frequency.
+ * Above 4 kHz the air adds its further absorption.
  *
- * <p>Range: within 1 dB of level in a measured octave (an estimate), within 2 dB in others (Carvalho, 41 churches, 1995).
+ * <p>Range: within 1 dB of level in a measured octave (an estimate), within 2 dB in others (Carvalho, 41 churches,
+ * 1995).
  *
  * <p>Source: Sabine with air, EN 12354-6:2003, 4; the interpolation is an estimate.
  *

@@ -8,8 +8,8 @@ import versewind.organ.Footage;
 import versewind.organ.Stop;
 
 /**
- * Sound power of the pipes of one kind, pitch and composition, by key and as the mean over the keys of a part, before trims.
- * Computed at first use.
+ * Sound power of the pipes of one kind, pitch and composition, by key and as the mean over the keys of a part, before
+ * trims. Computed at first use.
  *
  * <p>Checked against: {@code PipeworkTest}.
  */

@@ -65,8 +65,8 @@ public enum Verdict {
     }
 
     /**
-     * True for a failure: the lead is lost or too strong, the tune is missing, the words are covered, the melody is buried.
-     * "Only just" is none, since a full church may allow no more.
+     * True for a failure: the lead is lost or too strong, the tune is missing, the words are covered, the melody is
+     * buried. "Only just" is none, since a full church may allow no more.
      */
     public boolean wantsAttention() {
         return call == Call.ATTENTION;

@@ -1,7 +1,8 @@
 package versewind.sound;
 
 /**
- * A part of a four-part hymn. The bass has two: in the hand it has all its keys, on the pedal only those of the pedalboard.
+ * A part of a four-part hymn. The bass has two: in the hand it has all its keys, on the pedal only those of the
+ * pedalboard.
  */
 public enum VoicePart {
     SOPRANO,

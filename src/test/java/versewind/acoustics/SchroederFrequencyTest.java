@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 
 final class SchroederFrequencyTest {
 
-    /** Kuttruff, Room Acoustics, 6th ed., p. 68: 200 m3 and 1 s give about 140 Hz, exactly 141.4; as quoted publicly. */
+    /** Kuttruff, Room Acoustics, 6th ed., p. 68, as quoted publicly: 200 m3 and 1 s give about 140 Hz (141.4). */
     @Test
     void a_class_room_has_a_diffuse_field_from_141_hz() {
         assertThat(SchroederFrequency.frequencyHz(200, 1)).isEqualTo(141.4, within(0.05));

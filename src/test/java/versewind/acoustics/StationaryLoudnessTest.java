@@ -63,7 +63,7 @@ final class StationaryLoudnessTest {
         assertThat(loudness.phon()).isEqualTo(phon, within(0.001));
     }
 
-    /** Signals 1 and 3 are printed to 0.0001 sone/Bark, signal 5 to 0.001: half of that and the rounding of the levels. */
+    /** Signals 1 and 3 are printed to 0.0001 sone/Bark, signal 5 to 0.001: half of that, and rounded levels. */
     @ParameterizedTest
     @CsvFileSource(resources = "/published/iso532_1_loudness.csv", useHeadersInDisplayName = true)
     void every_sample_of_the_specific_loudness_is_the_standards(int signal, String name) {

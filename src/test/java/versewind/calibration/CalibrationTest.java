@@ -21,7 +21,7 @@ import versewind.sound.Seat;
 import versewind.store.Library;
 
 /**
- * How well a few readings teach an organ, on the parish organ: the level of 200 registrations drawn blindly, against what
+ * How well a few readings teach an organ, on the parish organ: the level of 200 random registrations, against what
  * organs drawn at random truly give; readings as {@link ReadingDesign} proposes them, and as many that are
  * chosen blindly, with the same noise.
  */

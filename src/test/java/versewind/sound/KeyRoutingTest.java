@@ -22,7 +22,7 @@ import versewind.organ.Stop;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
 
-/** The rules are common practice, no source. Parts are written S A T, b in the hand, B on the pedal; ' an octave up, , down. */
+/** Rules of common practice. Parts are written S A T, b in the hand, B on the pedal; ' an octave up, , down. */
 class KeyRoutingTest {
 
     private static final int GREAT = 0;

@@ -194,7 +194,7 @@ class KnownSituationsTest {
                 played(HandsAndFeet.on(Layout.COUPLED_DOWN, GREAT), draw(organ, and(GREAT_8_4, "Great to Pedal")));
         assertThat(with16.organDba().orElseThrow() - coupled.organDba().orElseThrow())
                 .isBetween(0.0, 1.5);
-        for (int band = 0; ThirdOctaves.nominalHz(band) < 63; band++) {
+        for (int band = 0; ThirdOctaves.centreHz(band) < 63; band++) {
             double lost = with16.bands().power()[band]
                     / Math.max(1e-30, coupled.bands().power()[band]);
             assertThat(ThirdOctaves.powerToDb(lost)).isGreaterThan(10);

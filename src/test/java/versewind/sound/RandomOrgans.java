@@ -28,7 +28,7 @@ public final class RandomOrgans {
         return estimated.with(parameters.trims(Trims.of(estimated.organ()), off), parameters.offsets(off));
     }
 
-    /** Every stop and coupler drawn with even chance, boxes anywhere, both hands on one manual, with or without feet. */
+    /** Every stop and coupler drawn with even chance, boxes anywhere. */
     public Registration registration(Instrument organ) {
         IndexSet stops = some(organ.stops().size());
         IndexSet couplers = some(organ.couplers().size());

@@ -60,7 +60,7 @@ class RoomSoundTest {
         }
     }
 
-    /** 2000 m2 of limestone (0.03 at 500 Hz), 300 m2 of boards (0.1), 6000 m3 of air at 15 C and 60 % (0.00055 Np/m). */
+    /** 2000 m2 of limestone (0.03 at 500 Hz), 300 m2 of boards (0.1), 6000 m3 of air (0.00055 Np/m). */
     @Test
     void without_measured_times_the_surfaces_and_the_air_are_added_up() {
         Room room = new Room(

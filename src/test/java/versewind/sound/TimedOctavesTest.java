@@ -70,7 +70,7 @@ class TimedOctavesTest {
         assertThat(absorption[AT_125]).isEqualTo(1 + 0.05 * 966.68 / 9, within(0.01));
     }
 
-    /** One clap: the octave timed is the measured one, and the level elsewhere lies within a decibel or two of the truth. */
+    /** One clap: its octave is exact, and the level in the others is within a decibel or two. */
     @Test
     void a_clap_in_two_octaves_gives_nearly_what_six_measured_octaves_give() {
         List<Double> measured = List.of(3.4, 3.3, 3.1, 2.9, 2.6, 2.1);
