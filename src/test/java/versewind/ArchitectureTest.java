@@ -11,11 +11,12 @@ import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.core.importer.Location;
 import java.io.File;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Random;
@@ -27,9 +28,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ArchitectureTest {
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
-            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-            .withImportOption(location -> !location.contains("/test/"))
+            .withImportOption(ArchitectureTest::isOfTheProgram)
             .importPackages("versewind");
+
+    /** True for a class that has its source under src/main/java, wherever program and tests were compiled to. */
+    private static boolean isOfTheProgram(Location location) {
+        String source = location.asURI()
+                .toString()
+                .replaceFirst(".*/versewind/", "versewind/")
+                .replaceFirst("(\\$.*)?\\.class$", ".java");
+        return Files.exists(Path.of("src/main/java", source));
+    }
 
     private static final String[] CORE = {
         "versewind.acoustics",
