@@ -68,7 +68,7 @@ class ArchitectureTest {
         "sound,    acoustics organ plan",
         "calibration, acoustics organ plan sound",
         "rules,   acoustics organ plan sound",
-        "schema,   acoustics organ plan sound rules",
+        "schema,   acoustics organ plan sound calibration rules",
         "proposal, acoustics organ plan sound rules",
         "sheet,    acoustics organ plan sound rules proposal",
         "workshop, acoustics organ sound schema stoplist",

@@ -9,9 +9,9 @@ import versewind.calibration.Fit;
 import versewind.calibration.MeterReading;
 import versewind.calibration.ReadingDesign;
 import versewind.organ.NotationException;
+import versewind.schema.KnownOrgan;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
-import versewind.store.KnownOrgan;
 import versewind.store.OpenOrgan;
 import versewind.store.OpenPlan;
 

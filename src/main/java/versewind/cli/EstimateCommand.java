@@ -20,13 +20,13 @@ import versewind.plan.VerseKind;
 import versewind.plan.Verses;
 import versewind.rules.Assessment;
 import versewind.rules.Caution;
+import versewind.schema.KnownOrgan;
 import versewind.sheet.LevelText;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
 import versewind.sound.Margin;
 import versewind.sound.Verdict;
 import versewind.store.BadFile;
-import versewind.store.KnownOrgan;
 
 /** {@code versewind estimate INSTRUMENT --draw STOPS}: how one registration stands. */
 final class EstimateCommand {

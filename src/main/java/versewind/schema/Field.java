@@ -140,6 +140,11 @@ public final class Field<T, V> {
         return needed;
     }
 
+    /** Whether a spreadsheet must have it, since a blank has no meaning. */
+    public boolean isNeededTyped() {
+        return blank.isEmpty();
+    }
+
     /** The value of a blank, and of a file without it. */
     public Optional<V> blank() {
         return blank;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import versewind.organ.Decimal;
 import versewind.organ.Quoted;
@@ -128,8 +129,23 @@ public final class Found {
     }
 
     /** A field of this object; the object itself where it has none of the name. */
-    Found near(String field) {
-        return fields().getOrDefault(field, this);
+    public Found near(String field) {
+        return find(field).orElse(this);
+    }
+
+    /** A field of this object, if it is one and has it. */
+    public Optional<Found> find(String field) {
+        return value instanceof Map ? Optional.ofNullable(fields().get(field)) : Optional.empty();
+    }
+
+    /** A field that this object must have. */
+    public Found at(String field) throws Refused {
+        return find(field).orElseThrow(() -> missing(field));
+    }
+
+    /** Whether a field of this object is this text. */
+    public boolean hasText(String field, String text) {
+        return find(field).filter(each -> text.equals(each.value)).isPresent();
     }
 
     /** A refusal of an object without a field. */
@@ -140,7 +156,11 @@ public final class Found {
                         field.column(),
                         "this must not be blank",
                         field.kind().remedy())
-                : bad("the field " + Quoted.text(field.name()) + " is missing", "Add it here.");
+                : missing(field.name());
+    }
+
+    private Refused missing(String field) {
+        return bad("the field " + Quoted.text(field) + " is missing", "Add it here.");
     }
 
     /** A refusal of this value. */
@@ -209,7 +229,7 @@ public final class Found {
     }
 
     /** A whole number from one to another, these included. */
-    int whole(int least, int most, String remedy) throws Refused {
+    public int whole(int least, int most, String remedy) throws Refused {
         double number = number(remedy);
         if (number != Math.rint(number)) {
             throw bad(Decimal.of(number) + " is not a whole number", remedy);

@@ -12,26 +12,29 @@ import versewind.schema.Field.Layout;
 /** The fields of a hymn. */
 public final class HymnFields {
     /** Without its verses, as in a form and in a row of a spreadsheet. */
-    public static final Table<Hymn> HEAD = Table.block("A hymn.", "tempo", values -> hymn(values, List.of()));
+    public static final Table<Hymn> HEAD = Table.block("A hymn.", "tempo", HymnFields::hymn);
 
     public static final Field<Hymn, String> NUMBER = HEAD.text("number", Hymn::number, "its number in the book");
 
     public static final Field<Hymn, String> TITLE =
-            HEAD.add("title", Kind.TEXT, Hymn::title, "its title or first line");
+            HEAD.add("title", Kinds.TEXT, Hymn::title, "its title or first line");
 
     public static final Field<Hymn, String> TUNE = HEAD.text("tune", Hymn::tune, "name of the tune");
     public static final Field<Hymn, String> METRE = HEAD.text("metre", Hymn::metre, "as 8 7 8 7 D");
     public static final Field<Hymn, String> KEY = HEAD.text("key", Hymn::key, "as G or e minor");
 
     public static final Field<Hymn, Optional<Integer>> TEMPO = HEAD.ifAny(
-            "tempo", Kind.whole(Hymn.SLOWEST_TEMPO, Hymn.FASTEST_TEMPO), hymn -> boxed(hymn.tempo()), "beats a minute");
+            "tempo",
+            Kinds.whole(Hymn.SLOWEST_TEMPO, Hymn.FASTEST_TEMPO),
+            hymn -> boxed(hymn.tempo()),
+            "beats a minute");
 
     public static final Field<Hymn, String> NOTES =
             HEAD.text("notes", Hymn::notes, "notes for the desk").column("hymn notes");
 
     /** With its verses, as in a file. */
     public static final Table<Hymn> TABLE =
-            Table.block("A hymn.", "tempo", values -> hymn(values, values.get(HymnFields.VERSES)));
+            Table.block("A hymn.", "tempo", values -> hymn(values).withVerses(values.get(HymnFields.VERSES)));
 
     private static final Field<Hymn, List<Verse>> VERSES;
 
@@ -39,7 +42,7 @@ public final class HymnFields {
         TABLE.addAll(HEAD, hymn -> hymn);
         VERSES = TABLE.add(
                         "verses",
-                        Kind.Items.of(VerseFields.TABLE),
+                        Kinds.Items.of(VerseFields.TABLE),
                         Hymn::verses,
                         "the verses, in the order they are played")
                 .laid(Layout.BLOCK);
@@ -47,7 +50,7 @@ public final class HymnFields {
 
     private HymnFields() {}
 
-    private static Hymn hymn(Values values, List<Verse> verses) throws Refused {
+    private static Hymn hymn(Values values) throws Refused {
         return new Hymn(
                 values.get(NUMBER),
                 values.get(TITLE),
@@ -56,6 +59,6 @@ public final class HymnFields {
                 values.get(KEY),
                 unboxed(values.get(TEMPO)),
                 values.get(NOTES),
-                verses);
+                List.of());
     }
 }

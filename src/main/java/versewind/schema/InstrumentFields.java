@@ -22,7 +22,7 @@ import versewind.schema.Field.Layout;
 /** The fields of an instrument and of its parts, but for those of a stop and of the room. */
 public final class InstrumentFields {
     private static final int MOST = 1_000_000;
-    private static final Kind.Known DIVISION_REF = new Kind.Known("division", OrganNames::divisions);
+    private static final Kinds.Known DIVISION_REF = new Kinds.Known("division", OrganNames::divisions);
 
     // divisions
 
@@ -42,7 +42,7 @@ public final class InstrumentFields {
 
     public static final Field<Division, String> DIVISION_NAME = DIVISION.add(
             "name",
-            new Kind.Parsed<>(
+            new Kinds.Parsed<>(
                     "a name",
                     "as Great or Hauptwerk, without a colon",
                     name -> name.isBlank() || name.contains(StopFields.SEPARATOR)
@@ -53,24 +53,24 @@ public final class InstrumentFields {
             "what it is called");
 
     private static final Field<Division, Boolean> PEDAL = DIVISION.add(
-                    "pedal", Kind.FLAG, Division::isPedal, "that it is played with the feet")
+                    "pedal", Kinds.FLAG, Division::isPedal, "that it is played with the feet")
             .orElse(false);
 
     private static final Field<Division, Optional<Integer>> MANUAL = DIVISION.ifAny(
             "manual",
-            Kind.whole(1, Division.MOST_MANUALS),
+            Kinds.whole(1, Division.MOST_MANUALS),
             division -> VerseFields.boxed(division.manual()),
             "its keyboard, 1 for the lowest manual; divisions may share one");
 
     public static final Field<Division, Integer> KEYS = DIVISION.add(
-            "keys", Kind.whole(12, 73), Division::keys, "keys from the bottom C: a manual 24 to 73, a pedal 12 to 37");
+            "keys", Kinds.whole(12, 73), Division::keys, "keys from the bottom C: a manual 24 to 73, a pedal 12 to 37");
 
     private static final Field<Division, Optional<SwellBox>> SWELL_BOX =
-            DIVISION.ifAny("box", new Kind.Nested<>(BOX), Division::box, "the swell box it stands in");
+            DIVISION.ifAny("box", new Kinds.Nested<>(BOX), Division::box, "the swell box it stands in");
 
     private static final Field<Division, List<Stop>> STOPS = DIVISION.add(
                     "stops",
-                    Kind.Items.of(StopFields.TABLE),
+                    Kinds.Items.of(StopFields.TABLE),
                     Division::stops,
                     "its stops, in the order of their knobs; an organ has 300 at most")
             .laid(Layout.BLOCK);
@@ -86,7 +86,7 @@ public final class InstrumentFields {
                     values.get(InstrumentFields.PITCH)));
 
     public static final Field<Coupler, String> COUPLER_NAME =
-            COUPLER.add("name", Kind.NAME, Coupler::name, "what stands on the knob");
+            COUPLER.add("name", Kinds.NAME, Coupler::name, "what stands on the knob");
 
     public static final Field<Coupler, String> SOURCE = COUPLER.add(
                     "source", DIVISION_REF, Coupler::source, "the division whose stops sound")
@@ -97,7 +97,7 @@ public final class InstrumentFields {
             .label("Played");
 
     public static final Field<Coupler, Coupler.Kind> PITCH = COUPLER.add(
-                    "kind", Kind.choice(Coupler.Kind.values(), Coupler.Kind::word), Coupler::kind, "its pitch")
+                    "kind", Kinds.choice(Coupler.Kind.values(), Coupler.Kind::word), Coupler::kind, "its pitch")
             .orElse(Coupler.Kind.UNISON)
             .label("Pitch");
 
@@ -107,7 +107,7 @@ public final class InstrumentFields {
                     new Tremulant(values.get(InstrumentFields.TREMULANT_NAME), values.get(InstrumentFields.AFFECTED)));
 
     public static final Field<Tremulant, String> TREMULANT_NAME =
-            TREMULANT.add("name", Kind.NAME, Tremulant::name, "what stands on the knob");
+            TREMULANT.add("name", Kinds.NAME, Tremulant::name, "what stands on the knob");
 
     public static final Field<Tremulant, String> AFFECTED = TREMULANT
             .add("division", DIVISION_REF, Tremulant::division, "the division the tremulant acts on")
@@ -121,7 +121,7 @@ public final class InstrumentFields {
                     values.get(InstrumentFields.MEMORY_LEVELS)));
 
     public static final Field<Pistons, Integer> GENERALS = PISTONS.add(
-                    "generals", Kind.whole(0, MOST), Pistons::generals, "number of general pistons")
+                    "generals", Kinds.whole(0, MOST), Pistons::generals, "number of general pistons")
             .orElse(0)
             .label("General");
 
@@ -133,7 +133,7 @@ public final class InstrumentFields {
             .orElse(Map.of());
 
     public static final Field<Pistons, Integer> MEMORY_LEVELS = PISTONS.add(
-                    "memory levels", Kind.whole(0, MOST), Pistons::memoryLevels, "sets that the pistons hold")
+                    "memory levels", Kinds.whole(0, MOST), Pistons::memoryLevels, "sets that the pistons hold")
             .blank(0)
             .label("Levels");
 
@@ -144,11 +144,11 @@ public final class InstrumentFields {
             new Field<>("manual", new Keyboard(), Division::manual, "its keyboard");
 
     public static final Field<Division, Boolean> IS_BOXED =
-            new Field<>("box", Kind.FLAG, Division::isEnclosed, "whether it stands in a swell box").orElse(false);
+            new Field<>("box", Kinds.FLAG, Division::isEnclosed, "whether it stands in a swell box").orElse(false);
 
     /** The divisional pistons of a division. */
     public static final Field<Integer, Integer> DIVISIONAL_COUNT = new Field<Integer, Integer>(
-                    "divisionals", Kind.whole(0, MOST), count -> count, "number of divisional pistons")
+                    "divisionals", Kinds.whole(0, MOST), count -> count, "number of divisional pistons")
             .orElse(0)
             .label("Pistons");
 
@@ -158,14 +158,14 @@ public final class InstrumentFields {
             Table.block("An organ in its room.", "divisions", InstrumentFields::instrument);
 
     public static final Field<Instrument, String> NAME =
-            TABLE.add("name", Kind.NAME, Instrument::name, "what the organ is called");
+            TABLE.add("name", Kinds.NAME, Instrument::name, "what the organ is called");
 
     public static final Field<Instrument, String> PLACE =
-            TABLE.add("place", Kind.TEXT, Instrument::place, "where it stands").blank("");
+            TABLE.add("place", Kinds.TEXT, Instrument::place, "where it stands").blank("");
 
     public static final Field<Instrument, Action> ACTION = TABLE.add(
             "action",
-            Kind.choice(Action.values(), Action::word),
+            Kinds.choice(Action.values(), Action::word),
             Instrument::action,
             "mechanical, if a coupler moves the coupled keys and what is coupled to them");
 
@@ -177,11 +177,11 @@ public final class InstrumentFields {
             .orElse(0.0);
 
     private static final Field<Instrument, Room> ROOM =
-            TABLE.add("room", new Kind.Nested<>(RoomFields.TABLE), Instrument::room, "the room the organ stands in");
+            TABLE.add("room", new Kinds.Nested<>(RoomFields.TABLE), Instrument::room, "the room the organ stands in");
 
     private static final Field<Instrument, List<Division>> DIVISIONS = TABLE.add(
                     "divisions",
-                    Kind.Items.of(DIVISION),
+                    Kinds.Items.of(DIVISION),
                     Instrument::divisions,
                     "the divisions, at least one of them a manual and at most one the pedal, in the order of the"
                             + " screen")
@@ -189,7 +189,7 @@ public final class InstrumentFields {
 
     private static final Field<Instrument, List<Coupler>> COUPLERS = TABLE.add(
                     "couplers",
-                    Kind.Items.of(COUPLER),
+                    Kinds.Items.of(COUPLER),
                     Instrument::couplers,
                     "the couplers, in the order of their knobs")
             .orElse(List.of())
@@ -197,14 +197,14 @@ public final class InstrumentFields {
 
     private static final Field<Instrument, List<Tremulant>> TREMULANTS = TABLE.add(
                     "tremulants",
-                    Kind.Items.of(TREMULANT),
+                    Kinds.Items.of(TREMULANT),
                     Instrument::tremulants,
                     "the tremulants, in the order of their knobs")
             .orElse(List.of())
             .laid(Layout.BLOCK);
 
     private static final Field<Instrument, Pistons> PISTONS_FIELD = TABLE.add(
-                    "pistons", new Kind.Nested<>(PISTONS), Instrument::pistons, "the pistons")
+                    "pistons", new Kinds.Nested<>(PISTONS), Instrument::pistons, "the pistons")
             .orElse(Pistons.NONE);
 
     private InstrumentFields() {}
@@ -230,21 +230,31 @@ public final class InstrumentFields {
 
     /** The instrument; what does not fit together is refused at the part that is at fault. */
     static Instrument instrument(Values values) throws Refused {
-        List<Division> divisions = values.get(DIVISIONS);
-        OrganNames names =
-                OrganNames.ofDivisions(divisions.stream().map(Division::name).toList());
-        String name = values.get(NAME);
-        String place = values.get(PLACE);
-        Action action = values.get(ACTION);
-        double trimDb = values.get(TRIM);
-        Room room = values.get(ROOM);
-        List<Coupler> couplers = values.get(COUPLERS, names);
-        List<Tremulant> tremulants = values.get(TREMULANTS, names);
-        Pistons pistons = values.get(PISTONS_FIELD, names);
         try {
-            return new Instrument(name, place, action, trimDb, divisions, couplers, tremulants, pistons, room);
+            // Made without couplers first, since these name the divisions.
+            Instrument bare = new Instrument(
+                    values.get(NAME),
+                    values.get(PLACE),
+                    values.get(ACTION),
+                    values.get(TRIM),
+                    values.get(DIVISIONS),
+                    List.of(),
+                    List.of(),
+                    Pistons.NONE,
+                    values.get(ROOM));
+            OrganNames names = OrganNames.ofDivisions(bare.divisionNames());
+            return new Instrument(
+                    bare.name(),
+                    bare.place(),
+                    bare.action(),
+                    bare.trimDb(),
+                    bare.divisions(),
+                    values.get(COUPLERS, names),
+                    values.get(TREMULANTS, names),
+                    values.get(PISTONS_FIELD, names),
+                    bare.room());
         } catch (IncompleteInstrument fault) {
-            throw place(fault, values).bad(Quoted.plain(fault.getMessage()), "Correct it here.");
+            throw place(fault, values).bad(Quoted.plain(fault.getMessage()), fault.remedy());
         }
     }
 
@@ -268,7 +278,7 @@ public final class InstrumentFields {
     }
 
     /** The number of a manual, or the word pedal. */
-    private static final class Keyboard extends Kind.Parsed<OptionalInt> {
+    private static final class Keyboard extends Kinds.Parsed<OptionalInt> {
         private static final String PEDAL_WORD = "pedal";
 
         Keyboard() {
@@ -290,7 +300,7 @@ public final class InstrumentFields {
 
         @Override
         Object shaped(String typed) {
-            return Choice.of(typed, words(), word -> word).orElse(typed.strip());
+            return Kinds.Choice.of(typed, words(), word -> word).orElse(typed.strip());
         }
 
         @Override

@@ -1,39 +1,14 @@
 package versewind.schema;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
 import versewind.organ.Decimal;
-import versewind.organ.Nearest;
-import versewind.organ.Quoted;
 
 /**
  * The kind of value that a field holds: how it is read and written, and what its limits are.
  *
  * @param <V> the value
  */
-@SuppressWarnings("ClassInitializationDeadlock") // its kinds are private: nothing initialises one before this class
 public abstract class Kind<V> {
-    static final String YES = "yes";
-    static final String NO = "no";
-
-    /** A text, which may be blank. */
-    static final Kind<String> TEXT = new Text("");
-
-    /** A name, which must not be blank. */
-    static final Kind<String> NAME = new Text("a name");
-
-    /** True or false; typed as yes or no. */
-    static final Kind<Boolean> FLAG = new Flag();
-
-    /**
-     * A number that was measured, written with one decimal at least: 3.0.
-     *
-     * @param value the number
-     */
-    public record Measured(double value) {}
-
     private final String ask;
     private final String limits;
 
@@ -46,6 +21,11 @@ public abstract class Kind<V> {
     Kind(String ask, String limits) {
         this.ask = ask;
         this.limits = limits;
+    }
+
+    /** A kind with the limits of another. */
+    Kind(Kind<?> like) {
+        this(like.ask, like.limits);
     }
 
     /** The limits in a few words: "1 to 7"; blank where anything goes. */
@@ -75,7 +55,7 @@ public abstract class Kind<V> {
     String typed(V value, OrganNames names) {
         Object plain = plain(value, names);
         if (plain instanceof Boolean truth) {
-            return truth ? YES : NO;
+            return truth ? Kinds.YES : Kinds.NO;
         }
         return plain instanceof Number number
                 ? Decimal.of(number.doubleValue())
@@ -90,324 +70,5 @@ public abstract class Kind<V> {
     /** The words there are, for those kinds that have only some. */
     public List<String> words() {
         return List.of();
-    }
-
-    static Kind<Integer> whole(int least, int most) {
-        return new Whole(least, most);
-    }
-
-    static Kind<Double> decimal(double least, double most) {
-        return new Decimals(least, most);
-    }
-
-    static <E> Kind<E> choice(E[] values, Function<E, String> word) {
-        return new Choice<>(List.of(values), word);
-    }
-
-    /** A text. */
-    static final class Text extends Kind<String> {
-        Text(String limits) {
-            super("Enter ", limits);
-        }
-
-        @Override
-        String read(Found found, OrganNames names) throws Refused {
-            String text = found.text();
-            if (text.isBlank() && !takesBlank()) {
-                throw found.bad("this must not be blank", remedy());
-            }
-            return text;
-        }
-
-        @Override
-        Object shaped(String typed) {
-            return typed;
-        }
-
-        @Override
-        boolean takesBlank() {
-            return remedy().isEmpty();
-        }
-    }
-
-    /** A text that stands for a value. */
-    static class Parsed<V> extends Kind<V> {
-        private final String what;
-        private final Function<String, Optional<V>> parse;
-        private final Function<V, String> write;
-
-        /** A kind; {@code what} it is with its article, as "a date". */
-        Parsed(String what, String limits, Function<String, Optional<V>> parse, Function<V, String> write) {
-            super("Enter " + what + ", ", limits);
-            this.what = what;
-            this.parse = parse;
-            this.write = write;
-        }
-
-        @Override
-        V read(Found found, OrganNames names) throws Refused {
-            Optional<V> value = parse.apply(found.text());
-            if (value.isEmpty()) {
-                throw found.bad(Quoted.text(found.text()) + " is not " + what, remedy());
-            }
-            return value.get();
-        }
-
-        @Override
-        Object plain(V value, OrganNames names) {
-            return write.apply(value);
-        }
-    }
-
-    /** One name of those there are. */
-    static class Known extends Kind<String> {
-        private final String thing;
-        private final Function<OrganNames, List<String>> known;
-
-        Known(String thing, Function<OrganNames, List<String>> known) {
-            super("Enter ", "the name of a " + thing);
-            this.thing = thing;
-            this.known = known;
-        }
-
-        @Override
-        String read(Found found, OrganNames names) throws Refused {
-            return require(found, found.text(), names);
-        }
-
-        String require(Found found, String name, OrganNames names) throws Refused {
-            List<String> all = known.apply(names);
-            if (!all.contains(name)) {
-                throw found.bad(
-                        "there is no " + thing + " " + Quoted.text(name),
-                        Nearest.sentence(name, all, "The " + thing + "s are"));
-            }
-            return name;
-        }
-    }
-
-    /** True or false. */
-    private static final class Flag extends Kind<Boolean> {
-        Flag() {
-            super("Enter ", YES + " or " + NO);
-        }
-
-        @Override
-        Boolean read(Found found, OrganNames names) throws Refused {
-            return found.truth(found.isTyped() ? remedy() : "Write it without quotation marks.");
-        }
-
-        @Override
-        Object shaped(String typed) {
-            Optional<String> word = Choice.of(typed, words(), each -> each);
-            return word.isPresent() ? (Object) word.get().equals(YES) : typed;
-        }
-
-        @Override
-        public List<String> words() {
-            return List.of(YES, NO);
-        }
-    }
-
-    /** A whole number. */
-    static class Whole extends Kind<Integer> {
-        final int least;
-        final int most;
-
-        Whole(int least, int most) {
-            super("Enter a whole number from ", least + " to " + most);
-            this.least = least;
-            this.most = most;
-        }
-
-        @Override
-        Integer read(Found found, OrganNames names) throws Refused {
-            return found.whole(least, most, remedy());
-        }
-
-        @Override
-        Object shaped(String typed) {
-            return Decimals.number(typed);
-        }
-    }
-
-    /** A number. */
-    static class Decimals extends Kind<Double> {
-        private static final int MOST_DIGITS = 50;
-
-        final double least;
-        final double most;
-
-        Decimals(double least, double most) {
-            super("Enter a number from ", Decimal.of(least) + " to " + Decimal.of(most));
-            this.least = least;
-            this.most = most;
-        }
-
-        @Override
-        Double read(Found found, OrganNames names) throws Refused {
-            return found.number(least, most, remedy());
-        }
-
-        @Override
-        Object shaped(String typed) {
-            return number(typed);
-        }
-
-        /** A number written in digits, with a point or a comma; the text itself where it is none. */
-        static Object number(String typed) {
-            String plain = typed.strip();
-            boolean isNumber = plain.length() <= MOST_DIGITS
-                    && plain.chars().allMatch(c -> (c >= '0' && c <= '9') || "+-.,".indexOf(c) >= 0);
-            try {
-                return isNumber ? (Object) Double.parseDouble(plain.replace(',', '.')) : plain;
-            } catch (NumberFormatException strayMark) {
-                return plain;
-            }
-        }
-    }
-
-    /** One of some words. */
-    static final class Choice<E> extends Kind<E> {
-        private final List<E> values;
-        private final Function<E, String> word;
-
-        Choice(List<E> values, Function<E, String> word) {
-            super("Use ", either(values.stream().map(word).toList()));
-            this.values = values;
-            this.word = word;
-        }
-
-        private static String either(List<String> words) {
-            int last = words.size() - 1;
-            return String.join(", ", words.subList(0, last)) + " or " + words.get(last);
-        }
-
-        @Override
-        E read(Found found, OrganNames names) throws Refused {
-            String written = found.text();
-            for (E value : values) {
-                if (word.apply(value).equals(written)) {
-                    return value;
-                }
-            }
-            Optional<String> near = Nearest.to(written, words());
-            throw found.bad(
-                    "unknown value " + Quoted.text(written),
-                    near.isPresent() ? "Did you mean " + Quoted.text(near.get()) + "?" : remedy());
-        }
-
-        @Override
-        Object plain(E value, OrganNames names) {
-            return word.apply(value);
-        }
-
-        @Override
-        Object shaped(String typed) {
-            return of(typed, values, word).map(word).orElse(typed.strip());
-        }
-
-        @Override
-        public List<String> words() {
-            return values.stream().map(word).toList();
-        }
-
-        /** The value of a word, or of the only word that begins as it was typed. */
-        static <E> Optional<E> of(String typed, List<E> values, Function<E, String> word) {
-            String plain = typed.strip();
-            List<E> begun = new ArrayList<>();
-            for (E value : values) {
-                if (word.apply(value).equalsIgnoreCase(plain)) {
-                    return Optional.of(value);
-                }
-                if (!plain.isEmpty() && word.apply(value).regionMatches(true, 0, plain, 0, plain.length())) {
-                    begun.add(value);
-                }
-            }
-            return begun.size() == 1 ? Optional.of(begun.get(0)) : Optional.empty();
-        }
-    }
-
-    /** A value or nothing. */
-    static final class IfAny<V> extends Kind<Optional<V>> {
-        final Kind<V> kind;
-
-        IfAny(Kind<V> kind) {
-            super(kind.ask, kind.limits);
-            this.kind = kind;
-        }
-
-        @Override
-        Optional<V> read(Found found, OrganNames names) throws Refused {
-            return Optional.of(kind.read(found, names));
-        }
-
-        @Override
-        Object plain(Optional<V> value, OrganNames names) {
-            return value.isPresent() ? kind.plain(value.get(), names) : "";
-        }
-
-        @Override
-        Object shaped(String typed) {
-            return kind.shaped(typed);
-        }
-
-        @Override
-        public List<String> words() {
-            return kind.words();
-        }
-    }
-
-    /** A value of a table, as an object. */
-    static final class Nested<V> extends Kind<V> {
-        final Table<V> table;
-
-        Nested(Table<V> table) {
-            super("", "");
-            this.table = table;
-        }
-
-        @Override
-        V read(Found found, OrganNames names) throws Refused {
-            return table.read(found, names);
-        }
-
-        @Override
-        Object plain(V value, OrganNames names) {
-            return new Table.Row<>(table, value);
-        }
-    }
-
-    /** Any number of values. */
-    static class Items<V> extends Kind<List<V>> {
-        final Kind<V> kind;
-
-        Items(Kind<V> kind, String limits) {
-            super("Write ", limits);
-            this.kind = kind;
-        }
-
-        /** Values of a table, as objects. */
-        static <V> Kind<List<V>> of(Table<V> table) {
-            return new Items<>(new Nested<>(table), "");
-        }
-
-        @Override
-        List<V> read(Found found, OrganNames names) throws Refused {
-            List<V> list = new ArrayList<>();
-            for (Found each : found.items(remedy())) {
-                list.add(kind.read(each, names));
-            }
-            return list;
-        }
-
-        @Override
-        Object plain(List<V> values, OrganNames names) {
-            List<Object> list = new ArrayList<>();
-            for (V each : values) {
-                list.add(kind.plain(each, names));
-            }
-            return list;
-        }
     }
 }

@@ -25,10 +25,10 @@ public final class PlayedFields<T> {
     static final Kind<IndexSet> STOPS = new Stops();
 
     private static final Kind<HandsAndFeet.Layout> LAYOUT =
-            Kind.choice(HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word);
+            Kinds.choice(HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word);
 
     private static final Kind<Optional<Integer>> MANUAL = new Manual();
-    private static final Kind<BoxPosition> POSITION = Kind.choice(BoxPosition.values(), BoxPosition::word);
+    private static final Kind<BoxPosition> POSITION = Kinds.choice(BoxPosition.values(), BoxPosition::word);
     private static final Kind<List<BoxPosition>> POSITIONS = new Boxes();
 
     private final Field<T, HandsAndFeet.Layout> hands;
@@ -82,20 +82,23 @@ public final class PlayedFields<T> {
 
     /** Where hands and feet play; a left hand that is not given is on the manual of the right. */
     HandsAndFeet played(Values values) throws Refused {
-        int main = values.names().organ().mainDivision();
-        int rightOn = values.get(right).orElse(main);
-        return new HandsAndFeet(values.get(hands), rightOn, values.get(left).orElse(rightOn));
+        HandsAndFeet.Layout layout = values.get(hands);
+        int rightOn = values.get(right).orElse(values.names().organ().mainDivision());
+        return new HandsAndFeet(layout, rightOn, values.get(left).orElse(rightOn));
     }
 
     /** What is drawn. */
     Registration registration(Values values) throws Refused {
-        Registration silent = Registration.silent(values.names().organ());
+        IndexSet stops = values.get(drawn);
+        IndexSet coupled = values.get(couplers);
         List<BoxPosition> positions = values.get(boxes);
         return new Registration(
-                values.get(drawn),
-                values.get(couplers),
+                stops,
+                coupled,
                 values.get(tremulants),
-                positions.isEmpty() ? silent.boxes() : positions);
+                positions.isEmpty()
+                        ? Registration.silent(values.names().organ()).boxes()
+                        : positions);
     }
 
     /** The division of a manual. */

@@ -47,10 +47,15 @@ public final class Refused extends Exception {
         return remedy;
     }
 
-    /** Problem and remedy, for a form: "Unknown value "loudly". Use gentle, ordinary, strong or full voice." */
-    public String sentence() {
+    /** Problem and remedy: "unknown value "loudly". Use gentle, ordinary, strong or full voice." */
+    public String problemAndRemedy() {
         boolean isWhole = remedy.isEmpty() && (problem.endsWith("?") || problem.endsWith("."));
-        String whole = isWhole ? problem : (problem + ". " + remedy).strip();
+        return isWhole ? problem : (problem + ". " + remedy).strip();
+    }
+
+    /** The same as a sentence, for a form. */
+    public String sentence() {
+        String whole = problemAndRemedy();
         return whole.substring(0, 1).toUpperCase(Locale.ROOT) + whole.substring(1);
     }
 }

@@ -16,7 +16,7 @@ import versewind.sound.PossibleRoom;
 
 /** The fields of a room: its size, its reverberation and its distances. */
 public final class RoomFields {
-    private static final Kind<Double> METRES = Kind.decimal(0.5, 300);
+    private static final Kind<Double> METRES = Kinds.decimal(0.5, 300);
 
     // reverberation times
 
@@ -36,7 +36,7 @@ public final class RoomFields {
             SURFACE.add("material", new Material(), Surface::material, "a material of the table of absorption");
 
     public static final Field<Surface, Double> AREA =
-            SURFACE.add("area", Kind.decimal(0, 1_000_000), Surface::areaM2, "area in m2");
+            SURFACE.add("area", Kinds.decimal(0, 1_000_000), Surface::areaM2, "area in m2");
 
     // distances
 
@@ -74,14 +74,14 @@ public final class RoomFields {
             RoomFields::room);
 
     public static final Field<Room, Double> VOLUME =
-            TABLE.add("volume", Kind.decimal(50, 500_000), Room::volumeM3, "volume in m3");
+            TABLE.add("volume", Kinds.decimal(50, 500_000), Room::volumeM3, "volume in m3");
 
     public static final Field<Room, Integer> SEATS =
-            TABLE.add("seats", Kind.whole(0, 50_000), Room::seats, "number of seats");
+            TABLE.add("seats", Kinds.whole(0, 50_000), Room::seats, "number of seats");
 
     private static final Field<Room, Optional<SortedMap<Integer, Double>>> REVERBERATION = TABLE.ifAny(
             "reverberation",
-            new Kind.Nested<>(TIMES),
+            new Kinds.Nested<>(TIMES),
             room -> room.reverberation() instanceof MeasuredTimes times
                     ? Optional.of(times.octaveS())
                     : Optional.empty(),
@@ -89,14 +89,14 @@ public final class RoomFields {
 
     private static final Field<Room, List<Surface>> SURFACES = TABLE.add(
                     "surfaces",
-                    Kind.Items.of(SURFACE),
+                    Kinds.Items.of(SURFACE),
                     room -> room.reverberation().known().map(Surfaces::list).orElse(List.of()),
                     "the surfaces of the empty room; people are added by their number")
             .orElse(List.of())
             .laid(Layout.BLOCK);
 
     private static final Field<Room, Distances> DISTANCES =
-            TABLE.add("distances", new Kind.Nested<>(DISTANCE), Room::distances, "who is how far from whom, in m");
+            TABLE.add("distances", new Kinds.Nested<>(DISTANCE), Room::distances, "who is how far from whom, in m");
 
     private RoomFields() {}
 
@@ -148,19 +148,19 @@ public final class RoomFields {
     }
 
     /** A reverberation time in s, written with one decimal at least. */
-    private static final class Seconds extends Kind.Decimals {
+    private static final class Seconds extends Kinds.Decimals {
         Seconds() {
             super(0.1, 20);
         }
 
         @Override
         Object plain(Double value, OrganNames names) {
-            return new Measured(value);
+            return new Kinds.Measured(value);
         }
     }
 
     /** A material of the table of absorption coefficients; not people, who are counted. */
-    private static final class Material extends Kind.Known {
+    private static final class Material extends Kinds.Known {
         Material() {
             super("material", names -> AbsorptionTable.load().surfaces());
         }

@@ -12,14 +12,12 @@ import versewind.schema.Field.Layout;
 
 /** The fields of a service: its heading, its instrument and its hymns. */
 public final class ServiceFields {
-    /** The number of the format of plans and instruments: written, and the only one that is read. */
-    public static final int FORMAT = 1;
 
     /** A plan without its hymns, as in a row of a spreadsheet. */
-    public static final Table<Plan> HEAD = Table.block("A service.", "people", values -> plan(values, List.of()));
+    public static final Table<Plan> HEAD = Table.block("A service.", "people", ServiceFields::plan);
 
     public static final Field<Plan, String> TITLE = HEAD.add(
-                    "title", Kind.TEXT, plan -> plan.heading().title(), "the name of the service")
+                    "title", Kinds.TEXT, plan -> plan.heading().title(), "the name of the service")
             .column("service");
 
     public static final Field<Plan, Optional<LocalDate>> DATE =
@@ -27,10 +25,10 @@ public final class ServiceFields {
 
     public static final Field<Plan, String> INSTRUMENT = HEAD.add(
             "instrument",
-            new Kind.Parsed<>(
+            new Kinds.Parsed<>(
                     "the name of an instrument's file",
                     "without its folder and \".json\"",
-                    id -> FileId.isId(id) ? Optional.of(id) : Optional.empty(),
+                    id -> FileFormat.isId(id) ? Optional.of(id) : Optional.empty(),
                     id -> id),
             Plan::instrument,
             "name of the instrument's file");
@@ -40,7 +38,7 @@ public final class ServiceFields {
 
     public static final Field<Plan, Double> SECONDS_A_MOVE = HEAD.add(
                     "seconds a move",
-                    Kind.decimal(ServiceHeading.SHORTEST_MOVE_S, ServiceHeading.LONGEST_MOVE_S),
+                    Kinds.decimal(ServiceHeading.SHORTEST_MOVE_S, ServiceHeading.LONGEST_MOVE_S),
                     plan -> plan.heading().moveS(),
                     "seconds to change one stop, coupler or swell box")
             .orElse(ServiceHeading.USUAL_MOVE_S)
@@ -51,35 +49,31 @@ public final class ServiceFields {
             .column("service notes");
 
     /** A plan, as in a file. */
-    public static final Table<Plan> TABLE = Table.block(
-            "A service planned on an instrument.", "people", values -> plan(values, values.get(ServiceFields.HYMNS)));
+    public static final Table<Plan> TABLE =
+            Table.block("A service planned on an instrument.", "people", values -> plan(values)
+                    .withHymns(values.get(ServiceFields.HYMNS)));
 
     public static final Field<Plan, List<Hymn>> HYMNS;
 
     static {
-        TABLE.add(format());
+        TABLE.add(FileFormat.field());
         TABLE.addAll(HEAD, plan -> plan);
         HYMNS = TABLE.add(
-                        "hymns", Kind.Items.of(HymnFields.TABLE), Plan::hymns, "the hymns, in the order they are sung")
+                        "hymns", Kinds.Items.of(HymnFields.TABLE), Plan::hymns, "the hymns, in the order they are sung")
                 .laid(Layout.BLOCK);
     }
 
     private ServiceFields() {}
 
-    /** The field that says which format a file has. */
-    static <T> Field<T, Integer> format() {
-        return new Field<>("format", Kind.whole(FORMAT, FORMAT), each -> FORMAT, "number of this format");
-    }
-
-    /** A plan with these hymns. */
-    public static Plan plan(Values values, List<Hymn> hymns) throws Refused {
+    /** A plan without its hymns. */
+    public static Plan plan(Values values) throws Refused {
         ServiceHeading heading = new ServiceHeading(
                 values.get(TITLE), values.get(DATE), values.get(PEOPLE), values.get(NOTES), values.get(SECONDS_A_MOVE));
-        return new Plan(heading, values.get(INSTRUMENT), hymns);
+        return new Plan(heading, values.get(INSTRUMENT), List.of());
     }
 
     /** A day: 2026-10-04 in files, typed also as 4 Oct 2026. */
-    private static final class Date extends Kind.Parsed<LocalDate> {
+    private static final class Date extends Kinds.Parsed<LocalDate> {
         private static final List<String> MONTHS = List.of(
                 "january",
                 "february",

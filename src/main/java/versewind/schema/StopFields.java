@@ -22,10 +22,10 @@ public final class StopFields {
     static final String SEPARATOR = ": ";
 
     /** A trim in dB. */
-    static final Kind<Double> TRIM_DB = Kind.decimal(-Stop.WIDEST_TRIM_DB, Stop.WIDEST_TRIM_DB);
+    static final Kind<Double> TRIM_DB = Kinds.decimal(-Stop.WIDEST_TRIM_DB, Stop.WIDEST_TRIM_DB);
 
     /** A stop of the organ with its division. */
-    static final Kind<StopName> STOP_NAME = new Kind.Parsed<>(
+    static final Kind<StopName> STOP_NAME = new Kinds.Parsed<>(
             "a stop", "with its division, as Pedal: Bourdon 16", StopFields::stopName, StopName::toString);
 
     private static final Kind<Footage> FOOTAGE = new Feet();
@@ -36,7 +36,7 @@ public final class StopFields {
 
     private static final Field<MixtureBreak, Integer> FROM_KEY = BREAK.add(
             "from",
-            new Kind.Parsed<>(
+            new Kinds.Parsed<>(
                     "a key",
                     "C to B for the bottom octave, then c to b, c1 to b1 and so on, sharps as c#1",
                     KeyName::parse,
@@ -45,14 +45,14 @@ public final class StopFields {
             "the lowest key");
 
     private static final Field<MixtureBreak, List<Footage>> PITCHES =
-            BREAK.add("feet", new Kind.Items<>(FOOTAGE, ""), MixtureBreak::pitches, "the pitch of every rank");
+            BREAK.add("feet", new Kinds.Items<>(FOOTAGE, ""), MixtureBreak::pitches, "the pitch of every rank");
 
     public static final Table<Stop> TABLE = Table.line(
             "One drawable voice. Plans name it by name and pitch as on its knob: \"Open Diapason 8\", \"Mixture III\".",
             StopFields::stop);
 
     public static final Field<Stop, String> NAME =
-            TABLE.add("name", Kind.NAME, Stop::name, "what stands on the knob, without the pitch");
+            TABLE.add("name", Kinds.NAME, Stop::name, "what stands on the knob, without the pitch");
 
     public static final Field<Stop, Optional<Footage>> FEET =
             TABLE.ifAny("feet", FOOTAGE, Stop::footage, "its pitch; only a mixture or cornet may be without");
@@ -62,11 +62,11 @@ public final class StopFields {
             .orElse(1);
 
     public static final Field<Stop, Family> FAMILY =
-            TABLE.add("family", Kind.choice(Family.values(), Family::word), Stop::family, "its tonal family");
+            TABLE.add("family", Kinds.choice(Family.values(), Family::word), Stop::family, "its tonal family");
 
     public static final Field<Stop, Optional<Pipe>> PIPE = TABLE.ifAny(
             "pipe",
-            Kind.choice(Pipe.values(), Pipe::word),
+            Kinds.choice(Pipe.values(), Pipe::word),
             stop -> stop.pipe() == stop.family().usualPipe() ? Optional.empty() : Optional.of(stop.pipe()),
             "what its pipes are, if not as usual");
 
@@ -79,7 +79,7 @@ public final class StopFields {
 
     public static final Field<Stop, Boolean> OUTSIDE = TABLE.add(
                     "outside the box",
-                    Kind.FLAG,
+                    Kinds.FLAG,
                     stop -> stop.enclosure() == Stop.Enclosure.OUTSIDE_THE_BOX,
                     "whether it stands outside its division's swell box")
             .orElse(false)
@@ -118,7 +118,7 @@ public final class StopFields {
     }
 
     /** A pitch in feet, typed with or without a sign for feet. */
-    private static final class Feet extends Kind.Parsed<Footage> {
+    private static final class Feet extends Kinds.Parsed<Footage> {
         Feet() {
             super("a pitch in feet", "such as 8, 2 2/3 or 1/2", Footage::parse, Footage::toString);
         }
@@ -136,7 +136,7 @@ public final class StopFields {
     }
 
     /** A number of ranks, typed in Arabic or Roman figures. */
-    private static final class Ranks extends Kind.Whole {
+    private static final class Ranks extends Kinds.Whole {
         Ranks() {
             super(1, Stop.MOST_RANKS);
         }
@@ -149,9 +149,9 @@ public final class StopFields {
     }
 
     /** The breaks of a compound stop, typed as "C 1 1/3, 1; c1 2, 1 1/3". */
-    private static final class Breaks extends Kind.Items<MixtureBreak> {
+    private static final class Breaks extends Kinds.Items<MixtureBreak> {
         Breaks() {
-            super(new Kind.Nested<>(BREAK), "a key, then its feet, as C 1 1/3, 1; c1 2, 1 1/3");
+            super(new Kinds.Nested<>(BREAK), "a key, then its feet, as C 1 1/3, 1; c1 2, 1 1/3");
         }
 
         @Override

@@ -71,12 +71,12 @@ public final class Table<T> {
 
     /** Adds a value that may be left out. */
     <V> Field<T, Optional<V>> ifAny(String name, Kind<V> kind, Function<T, Optional<V>> get, String fieldAbout) {
-        return add(name, new Kind.IfAny<>(kind), get, fieldAbout).orElse(Optional.empty());
+        return add(name, new Kinds.IfAny<>(kind), get, fieldAbout).orElse(Optional.empty());
     }
 
     /** Adds a text that may be left out. */
     Field<T, String> text(String name, Function<T, String> get, String fieldAbout) {
-        return add(name, Kind.TEXT, get, fieldAbout).orElse("");
+        return add(name, Kinds.TEXT, get, fieldAbout).orElse("");
     }
 
     /** Adds a field. */
@@ -109,11 +109,16 @@ public final class Table<T> {
 
     /** The value of an object. */
     public T read(Found object, OrganNames names) throws Refused {
-        return read(object, names, maker);
+        Values values = values(object, names);
+        try {
+            return maker.make(values);
+        } catch (IllegalArgumentException objection) {
+            throw object.near(blamed).bad(Quoted.plain(objection.getMessage()), "Correct it here.");
+        }
     }
 
-    /** The value of an object, made in another way. */
-    public <S> S read(Found object, OrganNames names, Maker<S> otherMaker) throws Refused {
+    /** The fields of an object, none but those of this table. */
+    public Values values(Found object, OrganNames names) throws Refused {
         for (Map.Entry<String, Found> entry : object.entries("").entrySet()) {
             if (!has(entry.getKey())) {
                 List<String> known = fields.stream().map(Field::name).toList();
@@ -123,11 +128,7 @@ public final class Table<T> {
                                 Nearest.sentence(entry.getKey(), known, "The fields here are"));
             }
         }
-        try {
-            return otherMaker.make(new Values(object, names));
-        } catch (IllegalArgumentException objection) {
-            throw object.near(blamed).bad(Quoted.plain(objection.getMessage()), "Correct it here.");
-        }
+        return new Values(object, names);
     }
 
     private boolean has(String name) {

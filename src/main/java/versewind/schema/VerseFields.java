@@ -12,10 +12,8 @@ import versewind.organ.IndexSet;
 import versewind.organ.NameList;
 import versewind.organ.Nearest;
 import versewind.organ.Quoted;
-import versewind.organ.Registration;
 import versewind.organ.StopName;
 import versewind.plan.Feedback;
-import versewind.plan.HandsAndFeet;
 import versewind.plan.HeardAs;
 import versewind.plan.Locks;
 import versewind.plan.Mode;
@@ -29,25 +27,25 @@ import versewind.schema.Field.Layout;
 
 /** The fields of a verse. */
 public final class VerseFields {
-    static final Kind<Integer> PEOPLE_COUNT = Kind.whole(1, Verse.MOST_PEOPLE);
+    static final Kind<Integer> PEOPLE_COUNT = Kinds.whole(1, Verse.MOST_PEOPLE);
 
     public static final Table<Verse> TABLE =
             Table.block("One verse of a hymn and what is drawn for it.", "people", VerseFields::verse);
 
     public static final Field<Verse, VerseKind> KIND = TABLE.add(
-            "kind", Kind.choice(VerseKind.values(), VerseKind::word), Verse::kind, "what part of the hymn it is");
+            "kind", Kinds.choice(VerseKind.values(), VerseKind::word), Verse::kind, "what part of the hymn it is");
 
     public static final Field<Verse, String> LABEL = TABLE.add(
-                    "label", Kind.TEXT, Verse::label, "what stands before the verse on the desk, as V2")
+                    "label", Kinds.TEXT, Verse::label, "what stands before the verse on the desk, as V2")
             .blank("")
             .laid(Layout.BESIDE);
 
     public static final Field<Verse, Mode> MODE = TABLE.add(
-                    "mode", Kind.choice(Mode.values(), Mode::word), Verse::mode, "whom the organ accompanies")
+                    "mode", Kinds.choice(Mode.values(), Mode::word), Verse::mode, "whom the organ accompanies")
             .laid(Layout.BESIDE);
 
     public static final Field<Verse, Singing> SINGING = TABLE.add(
-                    "singing", Kind.choice(Singing.values(), Singing::word), Verse::singing, "how strongly they sing")
+                    "singing", Kinds.choice(Singing.values(), Singing::word), Verse::singing, "how strongly they sing")
             .blank(Singing.ORDINARY)
             .laid(Layout.BESIDE);
 
@@ -67,7 +65,7 @@ public final class VerseFields {
     public static final Field<Verse, String> NOTE = TABLE.text("note", Verse::note, "a note for the desk");
 
     public static final Field<Verse, Mood> MOOD = TABLE.add(
-                    "mood", Kind.choice(Mood.values(), Mood::word), Verse::mood, "how it is to sound")
+                    "mood", Kinds.choice(Mood.values(), Mood::word), Verse::mood, "how it is to sound")
             .orElse(Mood.PLAIN);
 
     public static final Field<Verse, IndexSet> ALWAYS = TABLE.add(
@@ -93,7 +91,7 @@ public final class VerseFields {
 
     public static final Field<Verse, Optional<HeardAs>> HEARD = TABLE.ifAny(
             "heard",
-            Kind.choice(HeardAs.values(), HeardAs::word),
+            Kinds.choice(HeardAs.values(), HeardAs::word),
             verse -> verse.answer().map(Feedback::heard),
             "how the organ was to the singers, as it was felt afterwards");
 
@@ -115,23 +113,21 @@ public final class VerseFields {
     }
 
     private static Verse verse(Values values) throws Refused {
-        Registration drawn = PLAYED.registration(values);
-        HandsAndFeet hands = PLAYED.played(values);
-        Locks locks = locks(values);
-        return new Verse(
+        Verse verse = new Verse(
                 values.get(KIND),
                 values.get(LABEL),
                 values.get(MODE),
                 values.get(SINGING),
                 unboxed(values.get(PEOPLE)),
-                hands,
-                drawn,
+                PLAYED.played(values),
+                PLAYED.registration(values),
                 values.get(PISTON),
-                note(values.get(NOTE), values.names().takeGone()),
+                values.get(NOTE),
                 values.get(MOOD),
-                locks,
+                locks(values),
                 values.get(SILENCED),
                 answer(values));
+        return verse.withNote(note(verse.note(), values.names().takeGone()));
     }
 
     /** A note that also names what is no longer on the organ, so that it is not lost. */

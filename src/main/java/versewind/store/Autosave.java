@@ -2,6 +2,7 @@ package versewind.store;
 
 import java.time.Instant;
 import versewind.plan.Plan;
+import versewind.schema.KnownOrgan;
 
 /** Work on a plan that was kept beside it before it was saved. */
 public sealed interface Autosave {

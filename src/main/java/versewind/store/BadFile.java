@@ -2,6 +2,7 @@ package versewind.store;
 
 import java.nio.file.Path;
 import java.util.OptionalInt;
+import versewind.schema.Refused;
 
 /**
  * A file that cannot be read as what it should be: where, what is wrong, what to do.
@@ -27,9 +28,14 @@ public final class BadFile extends Exception {
         this.remedy = remedy;
     }
 
-    /** At a line and a field. */
-    static BadFile at(Path file, int line, String place, String problem, String remedy) {
-        return new BadFile(file.normalize().toString(), line, place, problem, remedy);
+    /** A value in a file that cannot be used. */
+    static BadFile of(Path file, Refused wrong) {
+        return new BadFile(file.normalize().toString(), wrong.line(), wrong.place(), wrong.problem(), wrong.remedy());
+    }
+
+    /** A line that cannot be read. */
+    static BadFile at(Path file, int line, String problem, String remedy) {
+        return new BadFile(file.normalize().toString(), line, "", problem, remedy);
     }
 
     /** The file as a whole: not there, not readable, a folder. */
@@ -42,14 +48,9 @@ public final class BadFile extends Exception {
         return new BadFile(file, 0, "", problem, remedy);
     }
 
-    private static String message(String file, int line, String place, String problem, String remedy) {
-        return file
-                + (line > 0 ? ", line " + line : "")
-                + (place.isEmpty() ? "" : ", " + place)
-                + ": "
-                + problem
-                + ". "
-                + remedy;
+    private static String message(String file, int line, String field, String problem, String remedy) {
+        String place = file + (line > 0 ? ", line " + line : "") + (field.isEmpty() ? "" : ", " + field);
+        return (place + ": " + problem + ". " + remedy).strip();
     }
 
     /** The file. */

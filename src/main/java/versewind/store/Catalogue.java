@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import versewind.schema.FileFormat;
 
 /**
  * The plans of a library, to be read a few at a time: first their files, the one edited last at the head, then the head of
@@ -36,10 +37,10 @@ public final class Catalogue {
         Map<String, Path> found = new HashMap<>();
         for (Path file : plans.files()) {
             String id = JsonFolder.idOf(file);
-            if (Format.isId(id)) {
+            if (FileFormat.isId(id)) {
                 found.put(id, file);
             } else {
-                Autosaves.idOf(file).filter(Format::isId).ifPresent(drafted::add);
+                Autosaves.idOf(file).filter(FileFormat::isId).ifPresent(drafted::add);
             }
         }
         List<PlanFile> files = new ArrayList<>(found.size());

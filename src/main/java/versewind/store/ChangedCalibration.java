@@ -17,6 +17,7 @@ import versewind.organ.Stop;
 import versewind.organ.StopName;
 import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
+import versewind.schema.KnownOrgan;
 import versewind.sound.OrganSound;
 
 /**

@@ -4,12 +4,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import versewind.organ.FormerNames;
 import versewind.organ.FormerNames.Now;
 import versewind.organ.Instrument;
+import versewind.schema.FileFormat;
+import versewind.schema.Found;
+import versewind.schema.KnownOrgan;
+import versewind.schema.ServiceFields;
 
 /**
  * Saves an instrument whose parts have other names, and writes these into its plans.
@@ -87,14 +90,14 @@ final class ChangingOrgan {
 
     private record Rewritten(List<String> ids, List<String> missing, List<String> troubles) {}
 
-    private Rewritten rewrite(List<Path> files, Predicate<PlanReader.Read> wanted) {
+    private Rewritten rewrite(List<Path> files, Predicate<PlanJson.Read> wanted) {
         List<String> ids = new ArrayList<>();
         List<String> missing = new ArrayList<>();
         List<String> troubles = new ArrayList<>();
         for (Path file : files) {
             try {
                 byte[] before = FileBytes.read(disk, file);
-                PlanReader.Read read = organs.readPlan(file);
+                PlanJson.Read read = organs.readPlan(file);
                 if (!read.gone().isEmpty()) {
                     missing.add(nameOf(file) + ": " + String.join(", ", read.gone()));
                 }
@@ -103,7 +106,7 @@ final class ChangingOrgan {
                 }
                 SaveOutcome outcome = safe.save(
                         file,
-                        PlanWriter.bytes(read.plan(), read.organ().instrument()),
+                        PlanJson.bytes(read.plan(), read.organ().instrument()),
                         now -> now.equals(Fingerprint.of(before)),
                         SafeFile.Durability.FORCED);
                 if (outcome instanceof SaveOutcome.Saved) {
@@ -133,7 +136,7 @@ final class ChangingOrgan {
     private Stream<Path> filesOf(JsonFolder shelf, String id) {
         try {
             return shelf.inOrder().stream()
-                    .filter(file -> Format.isId(JsonFolder.idOf(file))
+                    .filter(file -> FileFormat.isId(JsonFolder.idOf(file))
                             || Autosaves.idOf(file).isPresent())
                     .filter(file -> isFor(file, id));
         } catch (BadFile noFolder) {
@@ -144,12 +147,8 @@ final class ChangingOrgan {
     /** Whether a file is a plan for an instrument; one that is broken tells so when it is opened. */
     private boolean isFor(Path file, String id) {
         try {
-            LocatedValue root = JsonTree.read(file, FileBytes.read(disk, file));
-            return Optional.of(root.entries())
-                    .filter(entries -> entries.containsKey("instrument"))
-                    .filter(entries -> entries.get("instrument").node() instanceof Node.Text text
-                            && text.value().equals(id))
-                    .isPresent();
+            Found root = JsonTree.read(file, FileBytes.read(disk, file));
+            return root.hasText(ServiceFields.INSTRUMENT.name(), id);
         } catch (BadFile broken) {
             return false;
         }

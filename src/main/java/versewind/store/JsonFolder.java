@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import versewind.organ.Nearest;
 import versewind.organ.Quoted;
+import versewind.schema.FileFormat;
 
 /** One of the two folders of a library: files that are named by an id and end in ".json". */
 final class JsonFolder {
@@ -34,7 +35,7 @@ final class JsonFolder {
 
     /** The file of an id that somebody has thought of. */
     Path newPath(String id) {
-        if (!Format.isId(id)) {
+        if (!FileFormat.isId(id)) {
             throw new IllegalArgumentException(Quoted.text(id) + " cannot be the name of a file");
         }
         return path(id);
@@ -59,7 +60,7 @@ final class JsonFolder {
 
     /** The ids of the files. */
     List<String> ids() throws BadFile {
-        return inOrder().stream().map(JsonFolder::idOf).filter(Format::isId).toList();
+        return inOrder().stream().map(JsonFolder::idOf).filter(FileFormat::isId).toList();
     }
 
     /** Name of a file without its ending; "" for what is no JSON file. */
@@ -77,7 +78,7 @@ final class JsonFolder {
                 throw BadFile.whole(Quoted.plain(idOrPath), "no file can have this name", "Look for what was meant.");
             }
         }
-        if (!Format.isId(idOrPath) || !isTaken(idOrPath)) {
+        if (!FileFormat.isId(idOrPath) || !isTaken(idOrPath)) {
             throw BadFile.whole(
                     home.normalize().toString(),
                     "there is no " + Quoted.text(idOrPath) + " here",

@@ -12,15 +12,12 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
-import versewind.organ.Quoted;
+import versewind.schema.Found;
+import versewind.schema.Refused;
 
-/** Turns the bytes of a JSON file into {@link Node}s, or says where it is broken. */
+/** Turns the bytes of a JSON file into values that know their place, or says where it is broken. */
 final class JsonTree {
 
     /** The largest file that is read, in bytes. */
@@ -44,15 +41,12 @@ final class JsonTree {
             .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
             .build();
 
-    private static final Pattern CHARACTER_CODE = Pattern.compile(" \\(code \\d+( / 0x[0-9a-f]+)?\\)");
     /** What some programs put before the first character of a file. */
     static final String BYTE_ORDER_MARK = "\uFEFF";
 
-    private final Path file;
     private final JsonParser parser;
 
-    private JsonTree(Path file, JsonParser parser) {
-        this.file = file;
+    private JsonTree(JsonParser parser) {
         this.parser = parser;
     }
 
@@ -62,29 +56,20 @@ final class JsonTree {
      * @param file its name, for the sentence if it is broken
      * @param bytes what is in it
      */
-    static LocatedValue read(Path file, byte[] bytes) throws BadFile {
+    static Found read(Path file, byte[] bytes) throws BadFile {
         if (bytes.length > LARGEST_FILE) {
-            throw BadFile.at(file, 1, "", "the file is larger than 8 MB", "Look whether it is the file you mean.");
+            throw BadFile.at(file, 1, "the file is larger than 8 MB", "Check that it is the right file.");
         }
         String text = decode(file, bytes);
         if (text.isBlank()) {
-            throw BadFile.at(file, 1, "", "the file is empty", "Restore it from a copy, or make a new one.");
+            throw BadFile.at(file, 1, "the file is empty", "Restore it from a copy, or make a new one.");
         }
         try (JsonParser parser = JSON.createParser(text)) {
-            JsonTree tree = new JsonTree(file, parser);
-            try {
-                parser.nextToken();
-                Node root = tree.node(JsonPath.ROOT, tree.line());
-                if (parser.nextToken() != null) {
-                    throw BadFile.at(
-                            file, tree.line(), "", "something follows after the end", "Take out what follows.");
-                }
-                return new LocatedValue(file, JsonPath.ROOT, root);
-            } catch (JsonProcessingException broken) {
-                throw tree.broken(broken);
-            }
+            return new JsonTree(parser).root();
+        } catch (Refused wrong) {
+            throw BadFile.of(file, wrong);
         } catch (IOException unexpected) {
-            throw BadFile.at(file, 1, "", "it could not be read: " + unexpected.getMessage(), "Try it again.");
+            throw BadFile.at(file, 1, "it could not be read: " + unexpected.getMessage(), "Try again.");
         }
     }
 
@@ -99,7 +84,21 @@ final class JsonTree {
                 line += bytes[i] == '\n' ? 1 : 0;
             }
             throw BadFile.at(
-                    file, line, "", "a character here is not written in UTF-8", "Save the file in the encoding UTF-8.");
+                    file, line, "a character here is not written in UTF-8", "Save the file in the encoding UTF-8.");
+        }
+    }
+
+    private Found root() throws IOException, Refused {
+        try {
+            parser.nextToken();
+            Found root = Found.root(line(), value());
+            fill(root);
+            if (parser.nextToken() != null) {
+                throw new Refused(line(), "", "something follows after the end", "Delete what follows.");
+            }
+            return root;
+        } catch (JsonProcessingException broken) {
+            throw broken(broken);
         }
     }
 
@@ -107,88 +106,81 @@ final class JsonTree {
         return parser.currentTokenLocation().getLineNr();
     }
 
-    private Node node(JsonPath place, int line) throws IOException, BadFile {
+    /** The value at hand; of a list or an object only that it is one. */
+    private Object value() throws IOException {
         JsonToken token = parser.currentToken();
         return switch (token) {
-            case START_OBJECT -> fields(place, line);
-            case START_ARRAY -> items(place, line);
-            case VALUE_STRING -> text(place, line, parser.getText());
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Node.Numeral(line, Double.parseDouble(parser.getText()));
-            case VALUE_TRUE -> new Node.Truth(line, true);
-            case VALUE_FALSE -> new Node.Truth(line, false);
-            case VALUE_NULL -> new Node.Nothing(line);
+            case START_OBJECT -> Map.of();
+            case START_ARRAY -> List.of();
+            case VALUE_STRING -> parser.getText();
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> Double.parseDouble(parser.getText());
+            case VALUE_TRUE -> true;
+            case VALUE_FALSE -> false;
+            case VALUE_NULL -> Found.NOTHING;
             case END_OBJECT, END_ARRAY, FIELD_NAME, VALUE_EMBEDDED_OBJECT, NOT_AVAILABLE ->
                 throw new IllegalStateException("a parser of texts gives no value of " + token);
         };
     }
 
-    private Node text(JsonPath place, int line, String value) throws BadFile {
-        if (value.codePoints().anyMatch(c -> Character.getType(c) == Character.SURROGATE)) {
-            throw BadFile.at(
-                    file, line, place.toString(), "half of a character stands here", "Write the whole character.");
-        }
-        return new Node.Text(line, value);
-    }
-
-    private Node fields(JsonPath place, int line) throws IOException, BadFile {
-        Map<String, Node> byName = new LinkedHashMap<>();
-        while (parser.nextToken() == JsonToken.FIELD_NAME) {
-            String name = parser.currentName();
-            int nameLine = line();
-            JsonPath below = place.field(name);
-            parser.nextToken();
-            Node earlier = byName.put(name, node(below, nameLine));
-            if (earlier != null) {
-                throw BadFile.at(
-                        file,
-                        nameLine,
-                        below.toString(),
-                        "this field stands here twice, first in line " + earlier.line(),
-                        "Take one of the two out.");
+    /** Reads what is in the list or object at hand. */
+    private void fill(Found found) throws IOException, Refused {
+        JsonToken token = parser.currentToken();
+        if (token == JsonToken.VALUE_STRING) {
+            requireWholeCharacters(found);
+        } else if (token == JsonToken.START_ARRAY) {
+            while (parser.nextToken() != JsonToken.END_ARRAY) {
+                fill(found.add(line(), value()));
+            }
+        } else if (token == JsonToken.START_OBJECT) {
+            while (parser.nextToken() == JsonToken.FIELD_NAME) {
+                String name = parser.currentName();
+                int line = line();
+                Found earlier = found.near(name);
+                parser.nextToken();
+                Found field = found.add(name, line, value());
+                fill(field);
+                if (earlier != found) {
+                    throw field.bad(
+                            "this field stands here twice, first on line " + earlier.line(), "Delete one of them.");
+                }
             }
         }
-        return new Node.Fields(line, byName);
     }
 
-    private Node items(JsonPath place, int line) throws IOException, BadFile {
-        List<Node> list = new ArrayList<>();
-        while (parser.nextToken() != JsonToken.END_ARRAY) {
-            list.add(node(place.item(list.size()), line()));
+    private void requireWholeCharacters(Found found) throws IOException, Refused {
+        String text = parser.getText();
+        for (int i = 0; i < text.length(); i++) {
+            boolean isPair = i + 1 < text.length() && Character.isSurrogatePair(text.charAt(i), text.charAt(i + 1));
+            if (isPair) {
+                i++;
+            } else if (Character.isSurrogate(text.charAt(i))) {
+                throw found.bad("half of a character stands here", "Write the whole character.");
+            }
         }
-        return new Node.Items(line, list);
     }
 
-    private BadFile broken(JsonProcessingException broken) {
+    private Refused broken(JsonProcessingException broken) {
         int line = broken.getLocation() == null
                 ? parser.currentLocation().getLineNr()
                 : broken.getLocation().getLineNr();
         if (broken instanceof JsonEOFException) {
-            return BadFile.at(
-                    file,
+            return new Refused(
                     line,
                     "",
                     "the file ends too soon",
                     "It was cut off: restore it from a copy, or write what is missing.");
         }
         if (broken instanceof StreamConstraintsException) {
-            return BadFile.at(
-                    file,
+            return new Refused(
                     line,
                     "",
                     "a number, a name or a nesting here is far too large",
-                    "Take out what does not belong here.");
+                    "Delete what does not belong here.");
         }
-        return BadFile.at(
-                file,
+        return new Refused(
                 line,
                 "",
-                "this is not JSON: " + told(broken.getOriginalMessage()),
-                "Look for a comma, a quotation mark or a bracket, here or a line above.");
-    }
-
-    /** The parser's own words, without the numbers of characters that it adds. */
-    private static String told(String message) {
-        String words = Quoted.plain(CHARACTER_CODE.matcher(message).replaceAll(""));
-        return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+                "this is not valid JSON",
+                "Look for a missing or extra comma, quotation mark or bracket on this line or the line above.");
     }
 }

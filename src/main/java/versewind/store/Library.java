@@ -9,6 +9,7 @@ import java.util.Optional;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
+import versewind.schema.KnownOrgan;
 import versewind.workshop.OrganDraft;
 
 /**
@@ -109,11 +110,11 @@ public final class Library {
     public OpenPlan openPlan(Path path) throws BadFile {
         Path draftPath = Autosaves.pathOf(path);
         if (!disk.exists(path) && disk.exists(draftPath)) {
-            PlanReader.Read read = organs.readPlan(draftPath);
+            PlanJson.Read read = organs.readPlan(draftPath);
             return new OpenPlan(read.plan(), read.organ(), path, Fingerprint.NO_FILE, kept.of(path));
         }
         byte[] bytes = FileBytes.read(disk, path);
-        PlanReader.Read read = PlanReader.read(path, bytes, id -> organs.of(path, id));
+        PlanJson.Read read = PlanJson.read(path, bytes, (id, found) -> organs.of(path, id, found));
         Optional<Autosave> draft = kept.of(path).filter(each -> !isSame(each, read.plan()));
         return new OpenPlan(read.plan(), read.organ(), path, Fingerprint.of(bytes), draft);
     }
@@ -122,7 +123,7 @@ public final class Library {
     public OpenPlan readPlan(InputStream in) throws BadFile {
         Path name = Path.of("standard input");
         byte[] bytes = FileBytes.read(in, name);
-        PlanReader.Read read = PlanReader.read(name, bytes, id -> organs.of(plans.path("plan"), id));
+        PlanJson.Read read = PlanJson.read(name, bytes, (id, found) -> organs.of(plans.path("plan"), id, found));
         return new OpenPlan(read.plan(), read.organ(), name, Fingerprint.NO_FILE, Optional.empty());
     }
 
@@ -192,7 +193,7 @@ public final class Library {
      * @throws IllegalArgumentException if the plan is not made for its instrument
      */
     public SaveOutcome savePlan(OpenPlan open, WhenChanged whenChanged) {
-        byte[] bytes = PlanWriter.bytes(open.plan(), open.instrument());
+        byte[] bytes = PlanJson.bytes(open.plan(), open.instrument());
         SaveOutcome outcome = save(open, bytes, whenChanged);
         if (outcome instanceof SaveOutcome.Saved) {
             kept.drop(open.path());
@@ -203,7 +204,7 @@ public final class Library {
     private SaveOutcome save(OpenPlan open, byte[] bytes, WhenChanged whenChanged) {
         Path path = open.path();
         try {
-            PlanReader.read(path, bytes, id -> open.organ());
+            PlanJson.read(path, bytes, (id, found) -> open.organ());
         } catch (BadFile unreadable) {
             return SaveOutcome.NotSaved.asItWouldNotOpen(path, unreadable);
         }

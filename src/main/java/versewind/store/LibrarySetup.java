@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import versewind.organ.Quoted;
+import versewind.schema.FileFormat;
 
 /**
  * Makes a new library with the instruments and plans that are shipped. It is put together beside its place and moved there
@@ -60,7 +61,7 @@ final class LibrarySetup {
         }
         try (Stream<Path> files = Files.list(from)) {
             for (Path file :
-                    files.filter(each -> Format.isId(JsonFolder.idOf(each))).toList()) {
+                    files.filter(each -> FileFormat.isId(JsonFolder.idOf(each))).toList()) {
                 Files.copy(file, to.resolve(file.getFileName().toString()));
             }
         }

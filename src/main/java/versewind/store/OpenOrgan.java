@@ -1,6 +1,7 @@
 package versewind.store;
 
 import java.nio.file.Path;
+import versewind.schema.KnownOrgan;
 
 /**
  * An instrument as it was read from its file, or is going to be written to it.

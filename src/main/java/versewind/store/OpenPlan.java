@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
+import versewind.schema.KnownOrgan;
 
 /**
  * A plan as it was read from its file, or is going to be written to it.

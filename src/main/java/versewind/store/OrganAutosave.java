@@ -27,7 +27,7 @@ final class OrganAutosave {
                 return new SaveOutcome.NotSaved(Autosaves.pathOf(open.path()), SafeFile.sentence(trouble));
             }
         }
-        return keep(open.path(), PlanWriter.bytes(open.plan(), open.instrument()));
+        return keep(open.path(), PlanJson.bytes(open.plan(), open.instrument()));
     }
 
     private SaveOutcome keep(Path path, byte[] bytes) {
@@ -53,7 +53,7 @@ final class OrganAutosave {
             return Optional.empty();
         }
         try {
-            PlanReader.Read read = organs.readPlan(draft);
+            PlanJson.Read read = organs.readPlan(draft);
             return Optional.of(new Autosave.Kept(read.plan(), read.organ(), disk.modified(draft)));
         } catch (BadFile why) {
             return Optional.of(new Autosave.Unreadable(why));

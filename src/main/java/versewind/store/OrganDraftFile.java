@@ -1,11 +1,17 @@
 package versewind.store;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import versewind.organ.Instrument;
+import versewind.organ.Quoted;
+import versewind.schema.FileFormat;
+import versewind.schema.Found;
+import versewind.schema.Refused;
 import versewind.workshop.DraftLine;
 import versewind.workshop.OrganDraft;
 import versewind.workshop.RowKind;
@@ -18,43 +24,60 @@ final class OrganDraftFile {
     private OrganDraftFile() {}
 
     static byte[] bytes(OrganDraft draft, Fingerprint began) {
-        Block file = Block.file();
-        file.field("format", Written.number(Format.NUMBER));
-        file.text("of", began.digest());
-        Block lines = file.inner();
+        List<Object> lines = new ArrayList<>();
         for (DraftLine line : draft.lines()) {
-            Row row = new Row().text("part", line.part().word());
-            line.origin().ifPresent(origin -> row.number("origin", origin));
-            lines.row(row.add("values", Row.list(line.values())).braced());
+            Map<String, Object> row = new LinkedHashMap<>();
+            row.put("part", line.part().word());
+            line.origin().ifPresent(origin -> row.put("origin", origin));
+            row.put("values", line.values());
+            lines.add(row);
         }
-        file.field("lines", lines.list());
-        return (file.object() + "\n").getBytes(StandardCharsets.UTF_8);
+        Map<String, Object> file = new LinkedHashMap<>();
+        file.put("format", FileFormat.NUMBER);
+        file.put("of", began.digest());
+        file.put("lines", lines);
+        return JsonText.bytes(file);
     }
 
     /** Reads a draft; of one that began as another file, nothing is known of where its lines come from. */
     static OrganDraft read(Path path, byte[] bytes, Fingerprint now) throws BadFile {
-        LocatedValue root = JsonTree.read(path, bytes);
-        Format.check(root);
-        Fields fields = root.fields("format", "of", "lines");
-        boolean same = fields.text("of").equals(now.digest());
+        try {
+            return draft(JsonTree.read(path, bytes), now);
+        } catch (Refused wrong) {
+            throw BadFile.of(path, wrong);
+        }
+    }
+
+    private static OrganDraft draft(Found root, Fingerprint now) throws Refused {
+        FileFormat.require(root);
+        boolean same = root.hasText("of", now.digest());
         List<DraftLine> lines = new ArrayList<>();
-        for (LocatedValue each : fields.items("lines")) {
-            Fields line = each.fields("part", "origin", "values");
-            RowKind part = line.at("part").choice(List.of(RowKind.values()), RowKind::word);
-            Optional<LocatedValue> origin = line.find("origin");
-            int place = origin.isPresent() ? origin.get().whole() : 0;
+        for (Found each : root.at("lines").items("")) {
+            RowKind part = part(each.at("part"));
+            Optional<Found> origin = each.find("origin");
+            OptionalInt place = same && origin.isPresent()
+                    ? OptionalInt.of(origin.get().whole(0, Instrument.MOST_STOPS, ""))
+                    : OptionalInt.empty();
             List<String> values = new ArrayList<>();
-            for (LocatedValue value : line.items("values")) {
+            for (Found value : each.at("values").items("")) {
                 values.add(value.text());
             }
-            lines.add(each.make(() -> new DraftLine(
-                    part, same && origin.isPresent() ? OptionalInt.of(place) : OptionalInt.empty(), values)));
+            lines.add(each.make(() -> new DraftLine(part, place, values)));
         }
         for (RowKind part : RowKind.values()) {
             if (!part.isRepeated() && lines.stream().noneMatch(line -> line.part() == part)) {
-                throw root.bad("a line is missing: " + part.word(), "Take the file away.");
+                throw root.bad("a line is missing: " + part.word(), "Delete the file.");
             }
         }
         return new OrganDraft(lines);
+    }
+
+    private static RowKind part(Found found) throws Refused {
+        for (RowKind part : RowKind.values()) {
+            if (part.word().equals(found.text())) {
+                return part;
+            }
+        }
+        throw found.bad("there is no such line as " + Quoted.text(found.text()), "Delete the file.");
     }
 }

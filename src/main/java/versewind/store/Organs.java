@@ -13,6 +13,11 @@ import java.util.stream.Collectors;
 import versewind.organ.Instrument;
 import versewind.organ.Nearest;
 import versewind.organ.Quoted;
+import versewind.schema.FileFormat;
+import versewind.schema.Found;
+import versewind.schema.KnownOrgan;
+import versewind.schema.Refused;
+import versewind.workshop.ReadOrgan;
 
 /** The instruments of a library: listed, opened, found for a plan, saved. */
 final class Organs {
@@ -42,7 +47,7 @@ final class Organs {
         List<InstrumentEntry> entries = new ArrayList<>();
         for (Path file : shelf.inOrder()) {
             String id = JsonFolder.idOf(file);
-            if (Format.isId(id)) {
+            if (FileFormat.isId(id)) {
                 Map<String, String> head = Head.of(file);
                 entries.add(
                         new InstrumentEntry(id, file, Head.titled(head, "name", id), head.getOrDefault("place", "")));
@@ -69,32 +74,32 @@ final class Organs {
 
     private OpenOrgan open(Path path) throws BadFile {
         byte[] bytes = FileBytes.read(disk, path);
-        return new OpenOrgan(InstrumentReader.readKnown(path, bytes), path, Fingerprint.of(bytes));
+        return new OpenOrgan(InstrumentJson.read(path, bytes), path, Fingerprint.of(bytes));
     }
 
     /** The plan in a file, for the instrument that it names. */
-    PlanReader.Read readPlan(Path path) throws BadFile {
-        return PlanReader.read(path, FileBytes.read(disk, path), id -> of(path, id));
+    PlanJson.Read readPlan(Path path) throws BadFile {
+        return PlanJson.read(path, FileBytes.read(disk, path), (id, found) -> of(path, id, found));
     }
 
     /** The instrument that a plan names. */
-    KnownOrgan of(Path plan, LocatedValue id) throws BadFile {
+    KnownOrgan of(Path plan, String id, Found found) throws BadFile, Refused {
         List<JsonFolder> shelves = shelvesFor(plan);
         for (JsonFolder each : shelves) {
-            if (disk.exists(each.path(id.text()))) {
-                return known(each.path(id.text()));
+            if (disk.exists(each.path(id))) {
+                return known(each.path(id));
             }
         }
         Set<Path> places = new LinkedHashSet<>();
         Set<String> ids = new TreeSet<>();
         for (JsonFolder each : shelves) {
-            places.add(each.path(id.text()).toAbsolutePath().normalize());
+            places.add(each.path(id).toAbsolutePath().normalize());
             ids.addAll(each.ids());
         }
-        throw id.bad(
-                "the instrument " + Quoted.text(id.text()) + " is missing: there is no "
+        throw found.bad(
+                "the instrument " + Quoted.text(id) + " is missing: there is no "
                         + places.stream().map(Path::toString).collect(Collectors.joining(" and no ")),
-                Nearest.sentence(id.text(), ids, "The instruments there are"));
+                Nearest.sentence(id, ids, "The instruments there are"));
     }
 
     private List<JsonFolder> shelvesFor(Path plan) {
@@ -109,24 +114,24 @@ final class Organs {
         if (before != null && before.fingerprint().equals(now)) {
             return before.organ();
         }
-        KnownOrgan organ = InstrumentReader.readKnown(path, bytes);
+        KnownOrgan organ = InstrumentJson.read(path, bytes);
         read.put(path, new ReadOrgan(now, organ));
         return organ;
     }
 
     /** Saves an instrument to its file, unless somebody else has changed that since it was read. */
     SaveOutcome save(OpenOrgan open) {
-        return save(open.path(), InstrumentWriter.bytes(open.organ()), open.fingerprint()::equals);
+        return save(open.path(), InstrumentJson.bytes(open.organ()), open.fingerprint()::equals);
     }
 
     /** Writes an instrument to a new file; what is there already is left as it is. */
     SaveOutcome saveNew(Path path, Instrument instrument) {
-        return save(path, InstrumentWriter.bytes(instrument), Fingerprint.NO_FILE::equals);
+        return save(path, InstrumentJson.bytes(instrument), Fingerprint.NO_FILE::equals);
     }
 
     private SaveOutcome save(Path path, byte[] bytes, Predicate<Fingerprint> mayReplace) {
         try {
-            InstrumentReader.read(path, bytes);
+            InstrumentJson.read(path, bytes);
         } catch (BadFile unreadable) {
             return SaveOutcome.NotSaved.asItWouldNotOpen(path, unreadable);
         }

@@ -1,121 +1,230 @@
 package versewind.store;
 
-import java.util.Arrays;
-import java.util.EnumMap;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalInt;
-import java.util.stream.Collectors;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import versewind.organ.Instrument;
-import versewind.organ.NameList;
-import versewind.organ.Registration;
-import versewind.organ.RegistrationText;
+import versewind.organ.Nearest;
+import versewind.organ.Quoted;
 import versewind.plan.Hymn;
-import versewind.plan.Mood;
 import versewind.plan.Plan;
-import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
+import versewind.plan.Verses;
+import versewind.schema.Field;
+import versewind.schema.HymnFields;
+import versewind.schema.KnownOrgan;
+import versewind.schema.OrganNames;
+import versewind.schema.Refused;
+import versewind.schema.ServiceFields;
+import versewind.schema.Table;
+import versewind.schema.VerseFields;
 
 /**
  * A plan as a spreadsheet: a row a verse, with what belongs to its hymn and its service in every row; a row for a hymn
- * without verses and for a plan without hymns. Stops are written "Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16".
+ * without verses and for a plan without hymns. Columns may be read in another order, and what belongs to service and hymn
+ * may stand in their first rows only. All rows are read before anything comes of them.
  */
 public final class PlanCsv {
+    /** The column with the number of the hymn in the service, from 1. */
+    private static final String HYMN = "hymn";
 
-    private final Instrument instrument;
-    private final RegistrationText text;
-    private final Map<CsvColumn, String> cells = new EnumMap<>(CsvColumn.class);
-    private final StringBuilder written = new StringBuilder(Csv.row(CsvColumn.heads()));
+    private static final List<String> COLUMNS = Stream.of(
+                    columns(ServiceFields.HEAD), Stream.of(HYMN), columns(HymnFields.HEAD), columns(VerseFields.TABLE))
+            .flatMap(columns -> columns)
+            .toList();
 
-    private PlanCsv(Instrument instrument) {
-        this.instrument = instrument;
-        this.text = new RegistrationText(instrument);
+    private static Stream<String> columns(Table<?> table) {
+        return table.fields().stream().map(Field::column);
+    }
+
+    private static Stream<String> neededColumns(Table<?> table) {
+        return table.fields().stream().filter(Field::isNeededTyped).map(Field::column);
+    }
+
+    /** Finds an instrument by the name of its file. */
+    @FunctionalInterface
+    public interface Instruments {
+        /** The instrument, and what is known of it. */
+        KnownOrgan find(String id) throws BadFile;
+    }
+
+    /** A plan and the instrument it is made for. */
+    public record Read(Plan plan, KnownOrgan organ) {}
+
+    private final List<Csv.Row> rows;
+    private final Map<String, Integer> places;
+    private final List<String> troubles = new ArrayList<>();
+
+    private PlanCsv(List<Csv.Row> rows, Map<String, Integer> places) {
+        this.rows = rows;
+        this.places = places;
     }
 
     /** All rows, the first of them with the names of the columns, as RFC 4180 has it. */
     public static String of(Plan plan, Instrument instrument) {
-        PlanCsv csv = new PlanCsv(instrument);
-        csv.service(plan);
-        return csv.written.toString();
-    }
-
-    private void row() {
-        written.append(Csv.row(Arrays.stream(CsvColumn.values())
-                .map(column -> cells.getOrDefault(column, ""))
-                .toList()));
-    }
-
-    private void service(Plan plan) {
-        ServiceHeading heading = plan.heading();
-        cells.put(CsvColumn.SERVICE, heading.title());
-        cells.put(CsvColumn.DATE, heading.date().map(Object::toString).orElse(""));
-        cells.put(CsvColumn.INSTRUMENT, plan.instrument());
-        cells.put(CsvColumn.PEOPLE, Integer.toString(heading.people()));
-        cells.put(
-                CsvColumn.SECONDS_A_MOVE,
-                heading.moveS() == ServiceHeading.USUAL_MOVE_S ? "" : Written.number(heading.moveS()));
-        cells.put(CsvColumn.SERVICE_NOTES, heading.notes());
+        OrganNames names = OrganNames.of(instrument);
+        StringBuilder written = new StringBuilder(Csv.row(COLUMNS));
+        List<String> service = cells(ServiceFields.HEAD, plan, names);
         if (plan.hymns().isEmpty()) {
-            row();
+            written.append(row(service, List.of()));
         }
         for (int i = 0; i < plan.hymns().size(); i++) {
-            cells.put(CsvColumn.HYMN, Integer.toString(i + 1));
-            hymn(plan.hymns().get(i));
+            Hymn hymn = plan.hymns().get(i);
+            List<String> head = new ArrayList<>(service);
+            head.add(Integer.toString(i + 1));
+            head.addAll(cells(HymnFields.HEAD, hymn, names));
+            if (hymn.verses().isEmpty()) {
+                written.append(row(head, List.of()));
+            }
+            for (Verse verse : hymn.verses()) {
+                written.append(row(head, cells(VerseFields.TABLE, verse, names)));
+            }
+        }
+        return written.toString();
+    }
+
+    private static <T> List<String> cells(Table<T> table, T value, OrganNames names) {
+        return table.fields().stream().map(field -> field.typed(value, names)).toList();
+    }
+
+    private static String row(List<String> head, List<String> rest) {
+        List<String> cells = new ArrayList<>(head);
+        cells.addAll(rest);
+        cells.addAll(Collections.nCopies(COLUMNS.size() - cells.size(), ""));
+        return Csv.row(cells);
+    }
+
+    /**
+     * Reads a plan.
+     *
+     * @throws BadRows with every row that is wrong
+     * @throws BadFile if its instrument cannot be read
+     */
+    public static Read read(String text, Instruments instruments) throws BadRows, BadFile {
+        List<Csv.Row> all = new ArrayList<>(Csv.read(text));
+        all.removeIf(row -> row.cells().stream().allMatch(String::isBlank));
+        if (all.size() < 2) {
+            throw BadRows.at(1, "there is no row below the names of the columns");
+        }
+        return new PlanCsv(all.subList(1, all.size()), places(all.get(0))).read(instruments);
+    }
+
+    private static Map<String, Integer> places(Csv.Row head) throws BadRows {
+        Map<String, Integer> places = new HashMap<>();
+        for (int i = 0; i < head.cells().size(); i++) {
+            String name = head.cells().get(i);
+            String column = name.strip().toLowerCase(Locale.ROOT);
+            if (!COLUMNS.contains(column)) {
+                throw BadRows.at(
+                        head.line(),
+                        "there is no column " + Quoted.text(name) + ". "
+                                + Nearest.sentence(name, COLUMNS, "The columns are"));
+            }
+            if (places.put(column, i) != null) {
+                throw BadRows.at(head.line(), "the column " + Quoted.text(name) + " stands here twice");
+            }
+        }
+        Stream<String> needed = Stream.of(ServiceFields.HEAD, HymnFields.HEAD, VerseFields.TABLE)
+                .flatMap(PlanCsv::neededColumns);
+        for (String column : Stream.concat(Stream.of(HYMN), needed).toList()) {
+            if (!places.containsKey(column)) {
+                throw BadRows.at(head.line(), "the column \"" + column + "\" is missing");
+            }
+        }
+        return places;
+    }
+
+    private String cell(Csv.Row row, String column) {
+        Integer place = places.get(column);
+        return place == null || place >= row.cells().size() ? "" : row.cells().get(place);
+    }
+
+    private Read read(Instruments instruments) throws BadRows, BadFile {
+        Csv.Row first = rows.get(0);
+        KnownOrgan organ = instruments.find(instrument(first));
+        OrganNames names = OrganNames.of(organ.instrument(), organ.former());
+        Optional<Plan> plan = read(first, ServiceFields.HEAD, names);
+        List<Hymn> hymns = hymns(names);
+        for (Csv.Row row : rows) {
+            requireSame(first, row, ServiceFields.HEAD);
+        }
+        if (!troubles.isEmpty() || plan.isEmpty()) {
+            throw new BadRows(troubles);
+        }
+        return new Read(plan.get().withHymns(hymns), organ);
+    }
+
+    private String instrument(Csv.Row first) throws BadRows {
+        try {
+            return ServiceFields.INSTRUMENT.parse(cell(first, ServiceFields.INSTRUMENT.column()));
+        } catch (Refused wrong) {
+            throw BadRows.at(first.line(), ServiceFields.INSTRUMENT.column() + ": " + wrong.problemAndRemedy());
         }
     }
 
-    private void hymn(Hymn hymn) {
-        cells.put(CsvColumn.NUMBER, hymn.number());
-        cells.put(CsvColumn.TITLE, hymn.title());
-        cells.put(CsvColumn.TUNE, hymn.tune());
-        cells.put(CsvColumn.METRE, hymn.metre());
-        cells.put(CsvColumn.KEY, hymn.key());
-        cells.put(CsvColumn.TEMPO, number(hymn.tempo()));
-        cells.put(CsvColumn.HYMN_NOTES, hymn.notes());
-        if (hymn.verses().isEmpty()) {
-            cells.keySet().removeIf(column -> column.compareTo(CsvColumn.KIND) >= 0);
-            row();
-        }
-        for (Verse verse : hymn.verses()) {
-            verse(verse);
-            row();
+    private <T> Optional<T> read(Csv.Row row, Table<T> table, OrganNames names) {
+        try {
+            return Optional.of(table.read(field -> cell(row, field.column()), names));
+        } catch (Refused wrong) {
+            trouble(row, wrong.place(), wrong.problemAndRemedy());
+            return Optional.empty();
         }
     }
 
-    private void verse(Verse verse) {
-        cells.put(CsvColumn.KIND, verse.kind().word());
-        cells.put(CsvColumn.LABEL, verse.label());
-        cells.put(CsvColumn.MODE, verse.mode().word());
-        cells.put(CsvColumn.SINGING, verse.singing().word());
-        cells.put(CsvColumn.SINGERS, number(verse.people()));
-        cells.put(CsvColumn.HANDS, verse.hands().layout().word());
-        cells.put(
-                CsvColumn.RIGHT,
-                instrument.divisions().get(verse.hands().right()).name());
-        cells.put(
-                CsvColumn.LEFT, instrument.divisions().get(verse.hands().left()).name());
-        Registration drawn = verse.registration();
-        cells.put(CsvColumn.STOPS, text.stops(drawn.stops()));
-        cells.put(CsvColumn.COUPLERS, text.couplers(drawn.couplers()));
-        cells.put(CsvColumn.BOXES, text.boxes(drawn));
-        cells.put(CsvColumn.TREMULANTS, text.tremulants(drawn.tremulants()));
-        cells.put(CsvColumn.PISTON, verse.piston());
-        cells.put(CsvColumn.NOTE, verse.note());
-        cells.put(CsvColumn.MOOD, verse.mood() == Mood.PLAIN ? "" : verse.mood().word());
-        cells.put(CsvColumn.ALWAYS, text.stops(verse.locks().always()));
-        cells.put(CsvColumn.NEVER, text.stops(verse.locks().never()));
-        cells.put(
-                CsvColumn.SILENCED,
-                verse.silenced().stream()
-                        .map(each -> NameList.escaped(each.rule()) + ": " + NameList.escaped(each.note()))
-                        .collect(Collectors.joining("; ")));
-        cells.put(
-                CsvColumn.HEARD, verse.answer().map(each -> each.heard().word()).orElse(""));
-        cells.put(
-                CsvColumn.PRESENT,
-                verse.answer().map(each -> Integer.toString(each.present())).orElse(""));
+    private void trouble(Csv.Row row, String column, String problem) {
+        troubles.add(BadRows.sentence(row.line(), column + ": " + problem));
     }
 
-    private static String number(OptionalInt number) {
-        return number.isPresent() ? Integer.toString(number.getAsInt()) : "";
+    /** Cells of a later row may be left blank; otherwise they must be those of the first. */
+    private void requireSame(Csv.Row first, Csv.Row row, Table<?> table) {
+        for (Field<?, ?> field : table.fields()) {
+            String expected = cell(first, field.column());
+            String cell = cell(row, field.column());
+            if (!cell.isBlank() && !cell.equals(expected)) {
+                trouble(row, field.column(), "line " + first.line() + " has " + Quoted.text(expected) + " here");
+            }
+        }
+    }
+
+    private List<Hymn> hymns(OrganNames names) {
+        List<Hymn> hymns = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        for (int from = 0; from < rows.size(); ) {
+            Csv.Row first = rows.get(from);
+            String group = cell(first, HYMN).strip();
+            int to = from + 1;
+            while (to < rows.size() && cell(rows.get(to), HYMN).strip().equals(group)) {
+                to++;
+            }
+            if (!seen.add(group)) {
+                trouble(first, HYMN, "the rows of hymn " + Quoted.text(group) + " do not stand together");
+            }
+            if (!group.isEmpty()) {
+                hymn(rows.subList(from, to), names).ifPresent(hymns::add);
+            } else if (rows.size() > 1) {
+                trouble(first, HYMN, "this must not be blank. Number the hymns in the order of the service");
+            }
+            from = to;
+        }
+        return hymns;
+    }
+
+    private Optional<Hymn> hymn(List<Csv.Row> group, OrganNames names) {
+        Csv.Row first = group.get(0);
+        List<Verse> verses = new ArrayList<>();
+        for (Csv.Row row : group) {
+            requireSame(first, row, HymnFields.HEAD);
+            if (group.size() > 1 || !cell(row, VerseFields.KIND.column()).isBlank()) {
+                read(row, VerseFields.TABLE, names).ifPresent(verses::add);
+            }
+        }
+        return read(first, HymnFields.HEAD, names).map(hymn -> hymn.withVerses(Verses.allLabelled(verses)));
     }
 }

@@ -20,7 +20,7 @@ public final class Spreadsheet {
     }
 
     private static OpenPlan read(Path file, byte[] bytes, Library library) throws BadFile, BadRows {
-        PlanCsvReader.Read read = PlanCsvReader.read(
+        PlanCsv.Read read = PlanCsv.read(
                 FileBytes.text(file, bytes), id -> library.openOrgan(id).organ());
         String id = library.freePlanId(read.plan().heading().title());
         return library.newPlan(id, read.plan(), read.organ());

@@ -259,7 +259,7 @@ class AssessCommandTest {
                         "",
                         "versewind: " + folder.resolve("plans/odd.json")
                                 + ", line 7, hymns[0].verses[1].drawn.Great[0]:"
-                                + " the organ has no stop \"Trumpt 8\" in Great. Did you mean \"Trumpet 8\"?\n"));
+                                + " Great has no stop \"Trumpt 8\". Did you mean \"Trumpet 8\"?\n"));
     }
 
     @Test
@@ -277,7 +277,7 @@ class AssessCommandTest {
 
         assertThat(reply.status()).isEqualTo(Reply.BAD);
         assertThat(reply.words())
-                .contains("room.surfaces[0].material: the table of absorption has no \"limestone wal\"."
+                .contains("room.surfaces[0].material: there is no material \"limestone wal\"."
                         + " Did you mean \"limestone wall\"?");
     }
 }

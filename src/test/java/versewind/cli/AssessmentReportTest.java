@@ -25,7 +25,7 @@ import versewind.rules.Attendance;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
 import versewind.store.Fingerprint;
-import versewind.store.KnownOrgan;
+import versewind.schema.KnownOrgan;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
 

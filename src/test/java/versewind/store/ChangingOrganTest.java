@@ -17,6 +17,7 @@ import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.schema.KnownOrgan;
 import versewind.schema.RandomWorks;
 import versewind.sound.OrganSound;
 import versewind.sound.Seat;
@@ -203,7 +204,7 @@ class ChangingOrganTest {
     void readings_survive_new_names_to_the_last_decibel() throws BadFile {
         Map<Path, byte[]> files = files();
         KnownOrgan calibrated = calibrated();
-        files.put(ORGAN, InstrumentWriter.bytes(calibrated));
+        files.put(ORGAN, InstrumentJson.bytes(calibrated));
         Library library = new Library(FOLDER, PowerCutDisk.working(files));
 
         OrganOutcome outcome = change(library, ChangingOrganTest::renamed);
@@ -216,7 +217,7 @@ class ChangingOrganTest {
     @Test
     void the_organ_is_fitted_again_to_the_readings_of_what_is_still_there() throws BadFile {
         Map<Path, byte[]> files = files();
-        files.put(ORGAN, InstrumentWriter.bytes(calibrated()));
+        files.put(ORGAN, InstrumentJson.bytes(calibrated()));
         Library library = new Library(FOLDER, PowerCutDisk.working(files));
 
         OrganOutcome outcome = change(library, draft -> without(draft, "Great: Fifteenth 2"));

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import versewind.organ.Instrument;
+import versewind.schema.KnownOrgan;
 
 class FuzzTest {
     private static final int MUTATIONS = 2000;
@@ -35,12 +36,14 @@ class FuzzTest {
 
     private static Reading plan(Path file) throws BadFile {
         Instrument instrument = new Library(Path.of("")).openPlan(file).instrument();
-        return bytes -> PlanWriter.bytes(
-                PlanReader.read(file, bytes, id -> KnownOrgan.of(instrument)).plan(), instrument);
+        return bytes -> PlanJson.bytes(
+                PlanJson.read(file, bytes, (id, found) -> KnownOrgan.of(instrument))
+                        .plan(),
+                instrument);
     }
 
     private static Reading instrument(Path file) {
-        return bytes -> InstrumentWriter.bytes(InstrumentReader.read(file, bytes));
+        return bytes -> InstrumentJson.bytes(InstrumentJson.read(file, bytes));
     }
 
     private static void cutEverywhere(Path file, Reading reading) throws IOException {

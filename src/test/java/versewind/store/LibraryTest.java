@@ -21,6 +21,7 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
+import versewind.schema.KnownOrgan;
 import versewind.schema.RandomWorks;
 
 class LibraryTest {
@@ -196,8 +197,8 @@ class LibraryTest {
 
         assertThatExceptionOfType(BadFile.class)
                 .isThrownBy(() -> library.openPlan("lent"))
-                .withMessage(file + ", line 8, room.seats: this has to be a number, but it is true. "
-                        + "Write it as a number, without quotation marks.");
+                .withMessage(file + ", line 8, room.seats: expected a number, found true. "
+                        + "Enter a whole number from 0 to 50000.");
     }
 
     @Test
@@ -216,7 +217,7 @@ class LibraryTest {
                         + ": there is no such file. Look for it in another folder, or restore it from a copy.");
         assertThatExceptionOfType(BadFile.class)
                 .isThrownBy(() -> library.openPlan(large))
-                .withMessage(large + ", line 1: the file is larger than 8 MB. Look whether it is the file you mean.");
+                .withMessage(large + ", line 1: the file is larger than 8 MB. Check that it is the right file.");
     }
 
     @Test
@@ -248,12 +249,12 @@ class LibraryTest {
                 .isEqualTo(new SaveOutcome.NotSaved(
                         open.path(),
                         "It would not open again, as the file is larger than 8 MB. "
-                                + "Look whether it is the file you mean."));
+                                + "Check that it is the right file."));
         assertThat(save(library, open.with(open.plan().withHeading(farAway))))
                 .isEqualTo(new SaveOutcome.NotSaved(
                         open.path(),
-                        "It would not open again, as \"+12026-01-01\" is no date. "
-                                + "Write it like \"2026-10-04\", year, month, day."));
+                        "It would not open again, as \"+12026-01-01\" is not a date. "
+                                + "Enter a date, such as 20 Dec 2026 or 2026-12-20."));
         assertThat(open.path()).hasContent(SmallOrgan.PLAN);
     }
 

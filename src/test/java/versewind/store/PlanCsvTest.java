@@ -33,8 +33,8 @@ class PlanCsvTest {
                 .toList();
     }
 
-    private static PlanCsvReader.Read read(String csv) throws BadRows, BadFile {
-        return PlanCsvReader.read(csv, id -> SHIPPED.openOrgan(id).organ());
+    private static PlanCsv.Read read(String csv) throws BadRows, BadFile {
+        return PlanCsv.read(csv, id -> SHIPPED.openOrgan(id).organ());
     }
 
     private static String harvest() throws BadFile {
@@ -108,10 +108,10 @@ class PlanCsvTest {
             value = {
                 "Trumpet 8 | Trumpit 8 | stops: Great has no stop \"Trumpit 8\". Did you mean \"Trumpet 8\"?",
                 "Great: Open | Grate: Open | stops: The organ has no division \"Grate\". Did you mean \"Great\"?",
-                "2026-10-04 | 04.10.2026 | date: \"04.10.2026\" is no date. Write it like 2026-10-04, year, month,"
-                        + " day.",
-                ",480, | ,many, | people: this is a whole number from 1 to 50000, and not \"many\".",
-                "last verse | lost verse | kind: there is no such word as \"lost verse\". Did you mean \"last verse\"?",
+                "2026-10-04 | 04.10.2026 | date: \"04.10.2026\" is not a date."
+                        + " Enter a date, such as 20 Dec 2026 or 2026-12-20.",
+                ",480, | ,many, | people: \"many\" is not a number. Enter a whole number from 1 to 50000.",
+                "last verse | lost verse | kind: unknown value \"lost verse\". Did you mean \"last verse\"?",
                 "Swell to Pedal | Swell to Petal |"
                         + " couplers: The organ has no coupler \"Swell to Petal\". Did you mean \"Swell to Pedal\"?",
             })
@@ -138,7 +138,7 @@ class PlanCsvTest {
 
         assertThatThrownBy(() -> read(other))
                 .isInstanceOf(BadRows.class)
-                .hasMessageContaining("service: this is not what line 2 has, \"Harvest Festival\".");
+                .hasMessageContaining("service: line 2 has \"Harvest Festival\" here.");
     }
 
     @Test

@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import versewind.organ.Stop;
 
 /**
  * A disk in memory that stops at a given step, and tells everything that may be on the medium then.

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
+import versewind.schema.KnownOrgan;
 import versewind.schema.RandomWorks;
 
 class RoundTripTest {
@@ -28,7 +29,7 @@ class RoundTripTest {
     void an_instrument_that_comes_with_the_program_is_written_as_it_was_read(Path file) throws BadFile, IOException {
         Instrument instrument = new Library(Path.of("")).openInstrument(file.toString());
 
-        assertThat(InstrumentWriter.bytes(instrument)).asString().isEqualTo(Files.readString(file));
+        assertThat(InstrumentJson.bytes(instrument)).asString().isEqualTo(Files.readString(file));
     }
 
     @ParameterizedTest
@@ -36,27 +37,28 @@ class RoundTripTest {
     void a_plan_that_comes_with_the_program_is_written_as_it_was_read(Path file) throws BadFile, IOException {
         OpenPlan open = new Library(Path.of("")).openPlan(file);
 
-        assertThat(PlanWriter.bytes(open.plan(), open.instrument())).asString().isEqualTo(Files.readString(file));
+        assertThat(PlanJson.bytes(open.plan(), open.instrument())).asString().isEqualTo(Files.readString(file));
     }
 
     @Test
     void the_small_organ_and_its_plan_are_written_as_they_were_read() throws BadFile {
         Plan plan = SmallOrgan.readPlan(SmallOrgan.PLAN).plan();
 
-        assertThat(InstrumentWriter.bytes(SmallOrgan.organ())).asString().isEqualTo(SmallOrgan.FILE);
-        assertThat(PlanWriter.bytes(plan, SmallOrgan.organ())).asString().isEqualTo(SmallOrgan.PLAN);
+        assertThat(InstrumentJson.bytes(SmallOrgan.organ())).asString().isEqualTo(SmallOrgan.FILE);
+        assertThat(PlanJson.bytes(plan, SmallOrgan.organ())).asString().isEqualTo(SmallOrgan.PLAN);
     }
 
     @Test
     void any_instrument_that_is_written_reads_back_as_itself_and_is_written_the_same_again() throws BadFile {
         for (int seed = 0; seed < 500; seed++) {
             Instrument instrument = new RandomWorks(seed).instrument();
-            byte[] written = InstrumentWriter.bytes(instrument);
+            byte[] written = InstrumentJson.bytes(instrument);
 
-            Instrument read = InstrumentReader.read(Path.of("seed-" + seed), written);
+            Instrument read =
+                    InstrumentJson.read(Path.of("seed-" + seed), written).instrument();
 
             assertThat(read).as("seed %d", seed).isEqualTo(instrument);
-            assertThat(InstrumentWriter.bytes(read)).as("seed %d", seed).isEqualTo(written);
+            assertThat(InstrumentJson.bytes(read)).as("seed %d", seed).isEqualTo(written);
         }
     }
 
@@ -66,13 +68,13 @@ class RoundTripTest {
             RandomWorks works = new RandomWorks(seed);
             Instrument instrument = works.instrument();
             Plan plan = works.plan(instrument);
-            byte[] written = PlanWriter.bytes(plan, instrument);
+            byte[] written = PlanJson.bytes(plan, instrument);
 
-            Plan read = PlanReader.read(Path.of("seed-" + seed), written, id -> KnownOrgan.of(instrument))
+            Plan read = PlanJson.read(Path.of("seed-" + seed), written, (id, found) -> KnownOrgan.of(instrument))
                     .plan();
 
             assertThat(read).as("seed %d", seed).isEqualTo(plan);
-            assertThat(PlanWriter.bytes(read, instrument)).as("seed %d", seed).isEqualTo(written);
+            assertThat(PlanJson.bytes(read, instrument)).as("seed %d", seed).isEqualTo(written);
         }
     }
 
@@ -91,7 +93,7 @@ class RoundTripTest {
 
         Plan plan = SmallOrgan.readPlan(all).plan();
 
-        assertThat(PlanWriter.bytes(plan, SmallOrgan.organ())).asString().isEqualTo(all);
+        assertThat(PlanJson.bytes(plan, SmallOrgan.organ())).asString().isEqualTo(all);
     }
 
     @Test

@@ -28,6 +28,7 @@ import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Singing;
 import versewind.rules.Rule;
+import versewind.schema.KnownOrgan;
 import versewind.schema.RandomWorks;
 import versewind.sound.OrganSound;
 import versewind.sound.Seat;
@@ -63,15 +64,11 @@ class SchemaTest {
     }
 
     static Stream<BrokenFiles.Broken> plansOfWrongShape() {
-        return BrokenFiles.plans().stream().filter(SchemaTest::isOfWrongShape);
+        return BrokenFiles.of("plan").filter(BrokenFiles.Broken::seenBySchema);
     }
 
     static Stream<BrokenFiles.Broken> organsOfWrongShape() {
-        return BrokenFiles.organs().stream().filter(SchemaTest::isOfWrongShape);
-    }
-
-    private static boolean isOfWrongShape(BrokenFiles.Broken broken) {
-        return broken.seen() == BrokenFiles.Seen.BY_THE_SCHEMA;
+        return BrokenFiles.of("organ").filter(BrokenFiles.Broken::seenBySchema);
     }
 
     @ParameterizedTest
@@ -104,10 +101,10 @@ class SchemaTest {
             RandomWorks works = new RandomWorks(seed);
             Instrument instrument = works.instrument();
 
-            assertThat(objections(INSTRUMENT, text(InstrumentWriter.bytes(instrument))))
+            assertThat(objections(INSTRUMENT, text(InstrumentJson.bytes(instrument))))
                     .as("seed %d", seed)
                     .isEmpty();
-            assertThat(objections(PLAN, text(PlanWriter.bytes(works.plan(instrument), instrument))))
+            assertThat(objections(PLAN, text(PlanJson.bytes(works.plan(instrument), instrument))))
                     .as("seed %d", seed)
                     .isEmpty();
         }
@@ -124,12 +121,12 @@ class SchemaTest {
                 List.of(
                         new MeterReading("2026-11-20", drawn, hands, Seat.CHOIR, 0, Optional.empty(), 85.5),
                         new MeterReading("", drawn, hands, Seat.NAVE, 30, Optional.of(sung), 88)));
-        byte[] written = InstrumentWriter.bytes(new KnownOrgan(fit.instrument(), fit.calibration(), FormerNames.NONE));
-        KnownOrgan read = InstrumentReader.readKnown(Path.of("calibrated.json"), written);
+        byte[] written = InstrumentJson.bytes(new KnownOrgan(fit.instrument(), fit.calibration(), FormerNames.NONE));
+        KnownOrgan read = InstrumentJson.read(Path.of("calibrated.json"), written);
 
         assertThat(objections(INSTRUMENT, text(written))).isEmpty();
         assertThat(read.calibration()).isEqualTo(fit.calibration());
-        assertThat(InstrumentWriter.bytes(read)).isEqualTo(written);
+        assertThat(InstrumentJson.bytes(read)).isEqualTo(written);
     }
 
     @ParameterizedTest

@@ -3,6 +3,8 @@ package versewind.store;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import versewind.organ.Instrument;
+import versewind.organ.Tremulant;
+import versewind.schema.KnownOrgan;
 
 /** An organ of two manuals and pedal, and a plan for it, as they stand in their files. */
 final class SmallOrgan {
@@ -109,7 +111,7 @@ final class SmallOrgan {
     }
 
     static Instrument read(String file) throws BadFile {
-        return InstrumentReader.read(Path.of("instruments/nether-wick.json"), bytes(file));
+        return InstrumentJson.read(Path.of("instruments/nether-wick.json"), bytes(file)).instrument();
     }
 
     static Instrument organ() {
@@ -120,15 +122,15 @@ final class SmallOrgan {
         }
     }
 
-    static PlanReader.Read readPlan(String file) throws BadFile {
+    static PlanJson.Read readPlan(String file) throws BadFile {
         return readPlan(bytes(file));
     }
 
-    static PlanReader.Read readPlan(byte[] file) throws BadFile {
+    static PlanJson.Read readPlan(byte[] file) throws BadFile {
         Instrument organ = organ();
-        return PlanReader.read(Path.of("plans/lent.json"), file, id -> {
-            if (!id.text().equals(ID)) {
-                throw id.bad("there is no such instrument", "There is \"nether-wick\".");
+        return PlanJson.read(Path.of("plans/lent.json"), file, (id, found) -> {
+            if (!id.equals(ID)) {
+                throw found.bad("there is no such instrument", "There is \"nether-wick\".");
             }
             return KnownOrgan.of(organ);
         });

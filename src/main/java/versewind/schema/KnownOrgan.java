@@ -1,4 +1,4 @@
-package versewind.store;
+package versewind.schema;
 
 import java.util.List;
 import versewind.calibration.CalibratedOrgan;

@@ -1,0 +1,246 @@
+package versewind.schema;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import versewind.calibration.Calibration;
+import versewind.calibration.Calibration.Kept;
+import versewind.calibration.MeterReading;
+import versewind.organ.Instrument;
+import versewind.organ.Quoted;
+import versewind.organ.StopName;
+import versewind.organ.Trims;
+import versewind.plan.Singing;
+import versewind.schema.Field.Layout;
+import versewind.sound.Offsets;
+import versewind.sound.Seat;
+
+/** The fields of a calibration: the readings of a sound-level meter that the trims of an instrument rest on. */
+public final class CalibrationFields {
+    private static final double WIDEST_OFFSET_DB = 40;
+    private static final int MOST_SINGERS = 50_000;
+    private static final Kind<Double> OFFSET_DB = Kinds.decimal(-WIDEST_OFFSET_DB, WIDEST_OFFSET_DB);
+    private static final Kind<Double> EXPECTED_DBA = Kinds.decimal(0, MeterReading.HIGHEST_DBA + WIDEST_OFFSET_DB);
+
+    // the trims before any reading
+
+    private static final Table<Trims> TRIMS =
+            Table.block("The trims before any reading; those of 0 are left out.", "", values -> {
+                Instrument organ = values.names().organ();
+                return new Trims(
+                        values.get(CalibrationFields.ORGAN_TRIM),
+                        orZeros(
+                                values.get(CalibrationFields.STOP_TRIMS),
+                                organ.stops().size()),
+                        orZeros(
+                                values.get(CalibrationFields.BOX_TRIMS),
+                                organ.divisions().size()));
+            });
+
+    private static final Field<Trims, Double> ORGAN_TRIM = TRIMS.add(
+                    "trim", StopFields.TRIM_DB, Trims::organDb, "of the whole organ, in dB")
+            .orElse(0.0);
+
+    private static final Field<Trims, List<Double>> STOP_TRIMS = TRIMS.add(
+                    "stops", new StopTrims(), Trims::stopsDb, "by division and stop, in dB")
+            .orElse(List.of())
+            .laid(Layout.BLOCK);
+
+    private static final Field<Trims, List<Double>> BOX_TRIMS = TRIMS.add(
+                    "boxes", new BoxTrims(), Trims::boxesDb, "by division, in dB")
+            .orElse(List.of());
+
+    // a reading
+
+    private static final Table<Kept> READING = Table.block(
+            "A level that was read, and what was to be expected of it before any reading and since, in dB(A).",
+            "dBA",
+            CalibrationFields::kept);
+
+    public static final Field<Kept, String> DATE =
+            READING.text("date", kept -> kept.reading().date(), "the day, as 2026-10-04");
+
+    public static final Field<Kept, Seat> SEAT = READING.add(
+                    "seat",
+                    Kinds.choice(Seat.values(), Seat::word),
+                    kept -> kept.reading().seat(),
+                    "where the meter stood")
+            .laid(Layout.BESIDE);
+
+    public static final Field<Kept, Integer> PEOPLE = READING.add(
+                    "people",
+                    Kinds.whole(0, MOST_SINGERS),
+                    kept -> kept.reading().present(),
+                    "people in the room")
+            .orElse(0)
+            .laid(Layout.BESIDE);
+
+    public static final Field<Kept, Optional<Integer>> SINGERS = READING.ifAny(
+                    "singers",
+                    Kinds.whole(2, MOST_SINGERS),
+                    kept -> kept.reading().sung().map(MeterReading.Sung::singers),
+                    "how many of them sang")
+            .laid(Layout.BESIDE);
+
+    public static final Field<Kept, Optional<Singing>> SINGING = READING.ifAny(
+                    "singing",
+                    VerseFields.SINGING.kind(),
+                    kept -> kept.reading().sung().map(MeterReading.Sung::strength),
+                    "how strongly they sang")
+            .laid(Layout.BESIDE);
+
+    private static final PlayedFields<Kept> PLAYED = new PlayedFields<>(
+            READING, kept -> kept.reading().hands(), kept -> kept.reading().registration());
+
+    public static final Field<Kept, Double> DBA = READING.add(
+            "dBA",
+            Kinds.decimal(MeterReading.LOWEST_DBA, MeterReading.HIGHEST_DBA),
+            kept -> kept.reading().dba(),
+            "the level in dB(A)");
+
+    private static final Field<Kept, Double> BEFORE_DBA = READING.add(
+                    "before", EXPECTED_DBA, Kept::beforeDba, "the level expected before any reading, in dB(A)")
+            .laid(Layout.BESIDE);
+
+    private static final Field<Kept, Double> AFTER_DBA = READING.add(
+                    "after", EXPECTED_DBA, Kept::afterDba, "the level expected since, in dB(A)")
+            .laid(Layout.BESIDE);
+
+    // the calibration
+
+    static final Table<Calibration> TABLE = Table.block(
+            "What the trims rest on, where they were found by readings of a sound-level meter.",
+            "readings",
+            CalibrationFields::calibration);
+
+    private static final Field<Calibration, Double> SINGERS_OFFSET = TABLE.add(
+                    "singers",
+                    OFFSET_DB,
+                    calibration -> calibration.offsets().singersDb(),
+                    "dB that these people sing louder than estimated")
+            .orElse(0.0);
+
+    private static final Field<Calibration, Double> ROOM_OFFSET = TABLE.add(
+                    "room",
+                    OFFSET_DB,
+                    calibration -> calibration.offsets().roomDb(),
+                    "dB that this room is louder than estimated")
+            .orElse(0.0);
+
+    private static final Field<Calibration, Trims> BEFORE = TABLE.add(
+            "before",
+            new Kinds.Nested<>(TRIMS),
+            calibration -> calibration.before().orElseThrow(),
+            "the trims before any reading");
+
+    private static final Field<Calibration, List<Kept>> READINGS = TABLE.add(
+                    "readings",
+                    Kinds.Items.of(READING),
+                    Calibration::kept,
+                    "the readings, in the order they were taken")
+            .laid(Layout.BLOCK);
+
+    private CalibrationFields() {}
+
+    private static List<Double> orZeros(List<Double> trimsDb, int size) {
+        return trimsDb.isEmpty() ? Collections.nCopies(size, 0.0) : trimsDb;
+    }
+
+    private static Calibration calibration(Values values) throws Refused {
+        List<Kept> kept = values.get(READINGS);
+        if (kept.isEmpty()) {
+            throw values.found(READINGS)
+                    .bad("a calibration needs at least one reading", "Delete the whole field \"calibration\".");
+        }
+        return new Calibration(
+                Optional.of(values.get(BEFORE)),
+                new Offsets(values.get(SINGERS_OFFSET), values.get(ROOM_OFFSET)),
+                kept);
+    }
+
+    private static Kept kept(Values values) throws Refused {
+        Singing strength = values.get(SINGING).orElse(Singing.ORDINARY);
+        MeterReading reading = new MeterReading(
+                values.get(DATE),
+                PLAYED.registration(values),
+                PLAYED.played(values),
+                values.get(SEAT),
+                values.get(PEOPLE),
+                values.get(SINGERS).map(singers -> new MeterReading.Sung(singers, strength)),
+                values.get(DBA));
+        return new Kept(reading, values.get(BEFORE_DBA), values.get(AFTER_DBA));
+    }
+
+    /** A trim in dB for every stop of the organ, those that are not 0 by division and stop. */
+    private static final class StopTrims extends Kind<List<Double>> {
+        StopTrims() {
+            super("", "");
+        }
+
+        @Override
+        List<Double> read(Found found, OrganNames names) throws Refused {
+            Map<StopName, Double> trims = new LinkedHashMap<>();
+            for (Map.Entry<String, Found> division : found.entries("").entrySet()) {
+                for (Map.Entry<String, Found> stop :
+                        division.getValue().entries("").entrySet()) {
+                    StopName name = new StopName(division.getKey(), stop.getKey());
+                    if (names.organ().stop(name).isEmpty()) {
+                        throw stop.getValue()
+                                .bad(
+                                        "the organ has no stop " + Quoted.text(name.toString()),
+                                        "Write its name as above.");
+                    }
+                    trims.put(name, StopFields.TRIM_DB.read(stop.getValue(), names));
+                }
+            }
+            return names.organ().stops().stream()
+                    .map(stop -> trims.getOrDefault(stop.name(), 0.0))
+                    .toList();
+        }
+
+        @Override
+        Object plain(List<Double> trims, OrganNames names) {
+            Map<String, Map<String, Double>> byDivision = new LinkedHashMap<>();
+            for (int i = 0; i < trims.size(); i++) {
+                StopName name = names.organ().stops().get(i).name();
+                if (trims.get(i) != 0) {
+                    byDivision
+                            .computeIfAbsent(name.division(), division -> new LinkedHashMap<>())
+                            .put(name.label(), trims.get(i));
+                }
+            }
+            return byDivision;
+        }
+    }
+
+    /** A trim in dB for the box of every division, those that are not 0 by division. */
+    private static final class BoxTrims extends Kind<List<Double>> {
+        BoxTrims() {
+            super("", "");
+        }
+
+        @Override
+        List<Double> read(Found found, OrganNames names) throws Refused {
+            Map<String, Double> trims = new LinkedHashMap<>();
+            for (Map.Entry<String, Found> box : found.entries("").entrySet()) {
+                trims.put(box.getKey(), StopFields.TRIM_DB.read(box.getValue(), names));
+            }
+            return names.divisions().stream()
+                    .map(name -> trims.getOrDefault(name, 0.0))
+                    .toList();
+        }
+
+        @Override
+        Object plain(List<Double> trims, OrganNames names) {
+            Map<String, Double> byDivision = new LinkedHashMap<>();
+            for (int i = 0; i < trims.size(); i++) {
+                if (trims.get(i) != 0) {
+                    byDivision.put(names.divisions().get(i), trims.get(i));
+                }
+            }
+            return byDivision;
+        }
+    }
+}
