@@ -35,7 +35,9 @@ final class BrokenFiles {
     private static Stream<Broken> all() {
         try (InputStream in = BrokenFiles.class.getResourceAsStream(RESOURCE)) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            return Stream.of(text.split("\n\n", -1)).skip(1).map(each -> broken(List.of(each.strip().split("\n", -1))));
+            return Stream.of(text.split("\n\n", -1))
+                    .skip(1)
+                    .map(each -> broken(List.of(each.strip().split("\n", -1))));
         } catch (IOException missing) {
             throw new UncheckedIOException(missing);
         }
