@@ -20,10 +20,10 @@ import versewind.cli.Progress;
 import versewind.cli.Reply;
 import versewind.terminal.Console;
 
-/** Starts the program, writes what it has to say, and ends it. */
+/** Runs a command, writes its reply, and exits with its status. */
 public final class Main {
 
-    /** The folder that the program lies in; the launcher says so. */
+    /** System property set by the launcher: the folder of the program. */
     private static final String PROGRAM_FOLDER = "versewind.home";
 
     private Main() {}
@@ -48,12 +48,12 @@ public final class Main {
         System.exit(status);
     }
 
-    /** Whether a terminal shows the standard error, as the launcher found. */
+    /** True if the launcher found that standard error is a terminal. */
     private static boolean isWatched() {
         return Boolean.getBoolean("versewind.watched");
     }
 
-    /** The width of the terminal that shows the results, as the launcher found it; empty where none does. */
+    /** The columns of standard output, if the launcher found that it is a terminal. */
     private static OptionalInt columns() {
         int columns = Integer.getInteger("versewind.columns", 0);
         return columns > 0 ? OptionalInt.of(columns) : OptionalInt.empty();
@@ -96,7 +96,7 @@ public final class Main {
         }
     }
 
-    /** Whether whoever reads has had enough, as {@code head} does; then nobody is left to be told. */
+    /** True if the reader closed the pipe, as {@code head} does; that is no error. */
     private static boolean isReaderGone(IOException trouble) {
         return String.valueOf(trouble.getMessage()).toLowerCase(Locale.ROOT).contains("broken pipe");
     }

@@ -20,18 +20,18 @@ import versewind.screen.Event;
 import versewind.screen.Frame;
 
 /**
- * The terminal that the program was started in, taken whole while this is open and left as it was found.
+ * The terminal that the program was started in: full screen while this is open, restored by {@link #close()}.
  *
- * <p>Keys, pastes, changes of size and the end of it all come through one queue, in the order in which they happened;
- * what was typed before the program stood comes first.
+ * <p>Keys, pastes, resizes and hangups come through one queue in the order in which they happened, beginning with what was
+ * typed before the first frame.
  *
- * <p>When the program is told to end (TERM, HUP, INT), the terminal is put back at once, the queue gives a
- * {@link Event.Hangup}, and the program has a few seconds for its last work. It says that this is done by closing the
- * console, so nobody may exit without.
+ * <p>On TERM, HUP or INT the terminal is restored at once, the queue gives a {@link Event.Hangup}, and the JVM waits up to
+ * five seconds for {@link #close()}, so that unsaved work can be written.
  */
 public final class Console implements AutoCloseable {
 
     private static final long LAST_WORK_S = 5;
+    private static final Duration FOREVER = Duration.ofDays(10_000);
 
     private final Tty line;
     private final TerminalType model;
@@ -44,7 +44,7 @@ public final class Console implements AutoCloseable {
 
     /** Held while the terminal is written to. */
     private final Object screen = new Object();
-    /** Held while a signal is answered, so that the last one has the last word. */
+    /** Held while a signal is handled, so that the size read last is the one that stays. */
     private final Object signals = new Object();
 
     private Event.Resize size;
@@ -61,9 +61,9 @@ public final class Console implements AutoCloseable {
     }
 
     /**
-     * Takes the terminal.
+     * Switches the terminal to a full screen.
      *
-     * @throws NoTerminalException if there is none, or none on which a full screen can stand
+     * @throws NoTerminalException if there is no terminal, or it cannot show a full screen
      */
     public static Console open() throws NoTerminalException {
         Map<String, String> environment = System.getenv();
@@ -78,7 +78,7 @@ public final class Console implements AutoCloseable {
         return console;
     }
 
-    /** The terminal's character set, which is not Java's default one: that is UTF-8 everywhere from Java 18 on. */
+    /** The terminal's character set; ASCII if unknown. Java's default charset is UTF-8 everywhere from Java 18 on. */
     public static Charset charset(String nativeEncoding) {
         try {
             return Charset.forName(nativeEncoding);
@@ -96,41 +96,34 @@ public final class Console implements AutoCloseable {
         new KeyWorker().start();
     }
 
-    /** Waits for what happens next. After a hangup there is nothing more to wait for: it gives hangups for ever. */
+    /** Blocks until the next event; of several resizes in a row, the last. After a hangup every call returns one. */
     public Event next() {
+        return next(FOREVER).orElseGet(Event.Hangup::new);
+    }
+
+    /** As above, but returns nothing when this time has passed. */
+    Optional<Event> next(Duration longest) {
         try {
-            Event input = inputs.take();
+            Event input = inputs.poll(longest.toMillis(), TimeUnit.MILLISECONDS);
             while (input instanceof Event.Resize && inputs.peek() instanceof Event.Resize) {
                 input = inputs.take();
             }
             if (input instanceof Event.Hangup) {
                 inputs.add(input);
             }
-            return input;
+            return Optional.ofNullable(input);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return new Event.Hangup();
+            return Optional.of(new Event.Hangup());
         }
     }
 
-    /** Waits for what happens next, but no longer than this. */
-    Optional<Event> next(Duration longest) {
-        try {
-            Optional<Event> input = Optional.ofNullable(inputs.poll(longest.toMillis(), TimeUnit.MILLISECONDS));
-            input.filter(Event.Hangup.class::isInstance).ifPresent(inputs::add);
-            return input;
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return Optional.empty();
-        }
-    }
-
-    /** Tells what happened elsewhere, as if it had been typed. */
+    /** Adds an event from another thread to the queue. */
     void tell(Event input) {
         inputs.add(input);
     }
 
-    /** Makes the terminal show a frame. If the line is broken nothing happens, and the queue says so. */
+    /** Makes the terminal show a frame. If the connection is lost, the queue gives a hangup. */
     public void paint(Frame frame) {
         synchronized (screen) {
             if (!standing) {
@@ -148,26 +141,26 @@ public final class Console implements AutoCloseable {
         }
     }
 
-    /** Forgets what the terminal shows, so that the next frame is painted whole. */
+    /** Makes the next frame be painted whole. */
     public void repaint() {
         synchronized (screen) {
             emitter.forget();
         }
     }
 
-    /** The terminal's columns and rows now, in the form in which a change of them is told. */
+    /** The terminal's columns and rows now. */
     public Event.Resize size() {
         synchronized (screen) {
             return size;
         }
     }
 
-    /** Whether the terminal's character set is UTF-8, so that there is more than ASCII to draw with. */
+    /** True if the terminal's character set is UTF-8; otherwise only ASCII can be drawn with. */
     public boolean utf8() {
         return charset.equals(StandardCharsets.UTF_8);
     }
 
-    /** Leaves the terminal as it was found. */
+    /** Restores the terminal. */
     @Override
     public void close() {
         leave();
@@ -199,7 +192,7 @@ public final class Console implements AutoCloseable {
         }
     }
 
-    /** Has the whole screen painted again, at the size that it has now. */
+    /** Reports the size now, and makes the next frame be painted whole. */
     private void resized() {
         synchronized (signals) {
             Event.Resize now = line.size().orElseGet(this::size);
@@ -211,7 +204,7 @@ public final class Console implements AutoCloseable {
         }
     }
 
-    /** After a stop: the shell has set modes of its own and written on the screen. */
+    /** Takes the terminal again after a stop, during which the shell set its own modes and wrote on the screen. */
     private void continued() {
         synchronized (signals) {
             line.setModes();
@@ -225,8 +218,8 @@ public final class Console implements AutoCloseable {
     }
 
     /**
-     * Work beside the program's own. An error of ours in it is told where it can be read, and ends the program as a
-     * dropped line does. These are classes since the first lambda of a program costs its start 30 ms.
+     * A daemon thread. An error in it is printed after the screen is left, and ends the program as a hangup does.
+     * Subclasses and not lambdas, since the first lambda costs 30 ms at start.
      */
     private abstract class Worker extends Thread {
 
@@ -264,7 +257,7 @@ public final class Console implements AutoCloseable {
         }
     }
 
-    /** Begins to listen when the first frame is seen, which it would delay. */
+    /** Registers signal handlers; started after the first frame, which it would delay. */
     private final class SignalListener extends Worker {
 
         SignalListener() {

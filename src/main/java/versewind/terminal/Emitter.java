@@ -13,10 +13,10 @@ import versewind.screen.Style;
 import versewind.screen.Text;
 
 /**
- * Brings a terminal from the last frame to the next with few bytes and one write.
+ * Writes the difference between two frames to the terminal, in few bytes and one write.
  *
- * <p>A cell is an int: the code point and, in the low byte, the look. The terminal's cells, cursor and look are
- * remembered, and -1 stands for what is not known of them. Not safe for use by two threads.
+ * <p>A cell is an int: the code point and, in the low byte, the index of its attributes. The terminal's cells, cursor and
+ * attributes are remembered; -1 stands for unknown. Not thread-safe.
  */
 final class Emitter {
 
@@ -64,18 +64,18 @@ final class Emitter {
         return like;
     }
 
-    /** Takes nothing for granted any more: the next frame clears the screen and is painted whole. */
+    /** Makes the next frame clear the screen and be painted whole. */
     void forget() {
         known = false;
     }
 
-    /** Writes something that is not a frame, after which nothing is known of the terminal. */
+    /** Writes control sequences, after which the state of the terminal is unknown. */
     void send(String sequences) throws IOException {
         forget();
         write(sequences);
     }
 
-    /** Makes the terminal show a frame. Nothing is written if it does already. */
+    /** Makes the terminal show a frame; writes nothing if it does already. */
     void paint(Frame frame) throws IOException {
         out.setLength(0);
         if (!known || frame.width() != width || frame.height() != height) {
@@ -122,7 +122,7 @@ final class Emitter {
         }
     }
 
-    /** The character of a cell as it can be shown; a wide one that cannot be encoded is a mark in both its cells. */
+    /** The character of a cell, or "?" in each of its columns if the charset cannot encode it. */
     private int shown(Frame frame, int x, int y) {
         int character = frame.character(x, y);
         int lead = character == SECOND_HALF ? frame.character(x - 1, y) : character;
@@ -159,7 +159,7 @@ final class Emitter {
         }
     }
 
-    /** A character two columns wide is written as a whole or not at all, and so is what replaces half of one. */
+    /** Marks both halves of changed wide characters as unknown, so that they are written whole. */
     private void doubtHalves(int start) {
         for (int i = start; i + 1 < start + width; i++) {
             boolean pair = isWide(shown[i]) || isWide(wanted[i]);
@@ -202,7 +202,7 @@ final class Emitter {
         changeLook(cell & 0xFF);
         out.appendCodePoint(cell >>> 8);
         shown[i] = cell;
-        // At the margin, and after a character whose width the terminal may see otherwise, the place is uncertain.
+        // At the margin, and after a character that the terminal may take for narrow, the column is unknown.
         boolean certain = x + 1 < width && !isWide(cell);
         cursorX = certain ? x + 1 : UNKNOWN;
     }

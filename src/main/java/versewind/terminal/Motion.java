@@ -1,7 +1,7 @@
 package versewind.terminal;
 
 /**
- * Ways of moving a terminal's cursor. Columns and rows count from 0.
+ * Control sequences that move the cursor. Columns and rows count from 0.
  *
  * <p>Source: ECMA-48, 5th edition, 8.3.18 to 8.3.22 (CUB, CUD, CUF, CUP, CUU), as far as the VT100 has them.
  */
@@ -9,7 +9,7 @@ final class Motion {
 
     private Motion() {}
 
-    /** To a cell from anywhere. */
+    /** Moves to a cell from anywhere. */
     static String absolute(int x, int y) {
         if (x == 0) {
             return y == 0 ? "\033[H" : "\033[" + (y + 1) + "H";
@@ -17,7 +17,7 @@ final class Motion {
         return "\033[" + (y == 0 ? "" : y + 1) + ";" + (x + 1) + "H";
     }
 
-    /** To a cell from another, by the shortest way that needs nothing known about the cells between. */
+    /** The shorter of a relative and an absolute move between two cells. */
     static String cheapest(int fromX, int fromY, int x, int y) {
         String absolute = absolute(x, y);
         String relative = vertical(y - fromY) + horizontal(fromX, x);

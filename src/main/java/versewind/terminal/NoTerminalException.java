@@ -1,6 +1,6 @@
 package versewind.terminal;
 
-/** There is no terminal on which the editor could stand; the message is a sentence for the user. */
+/** Thrown if no terminal can show the full screen; the message is a sentence for the user. */
 public final class NoTerminalException extends Exception {
 
     private static final long serialVersionUID = 1L;

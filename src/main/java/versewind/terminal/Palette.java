@@ -9,11 +9,10 @@ import static versewind.terminal.TextAttributes.UNDERLINE;
 import versewind.screen.Style;
 
 /**
- * What each style looks like.
+ * The attributes and colours of each style.
  *
- * <p>Text stands in the terminal's own colours, so that it can be read on paper white as well as on black. Of the eight
- * colours only magenta and a bold green stand on that unknown ground; the pale ones, cyan and yellow, are grounds
- * themselves with black upon them: a drawn stop is a lit knob.
+ * <p>Text has the terminal's own colours, so that it can be read on white as well as on black. Of the eight colours only
+ * magenta and bold green are legible on both; the pale ones, cyan and yellow, serve as backgrounds of black text.
  */
 enum Palette {
     /** The eight ANSI colours. */

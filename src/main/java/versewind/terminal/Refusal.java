@@ -3,7 +3,7 @@ package versewind.terminal;
 import versewind.screen.Event;
 import versewind.store.SaveOutcome;
 
-/** Why a file was not written, as the editor is told. */
+/** The event that tells the editor why a file was not saved. */
 final class Refusal {
 
     private Refusal() {}

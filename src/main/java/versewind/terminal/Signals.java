@@ -2,15 +2,12 @@ package versewind.terminal;
 
 import java.lang.reflect.Proxy;
 
-/**
- * Signals from outside. Java has no interface for them that compiles without a warning, so they are reached by
- * reflection; on a Java without them nothing is lost but what they tell.
- */
+/** Unix signals, by reflection, since {@code sun.misc.Signal} does not compile without a warning. */
 final class Signals {
 
     private Signals() {}
 
-    /** Runs an action, in a thread of its own, whenever a signal arrives. */
+    /** Runs an action in its own thread whenever a signal arrives; does nothing on a Java without signals. */
     static void on(String name, Runnable action) {
         try {
             Class<?> signal = Class.forName("sun.misc.Signal");
@@ -25,7 +22,7 @@ final class Signals {
             signal.getMethod("handle", signal, handler)
                     .invoke(null, signal.getConstructor(String.class).newInstance(name), proxy);
         } catch (ReflectiveOperationException | IllegalArgumentException unknownHere) {
-            // The size is then asked for only at the start, and a stopped program comes back as it was.
+            // Without signals, resizes and stops go unnoticed.
             return;
         }
     }

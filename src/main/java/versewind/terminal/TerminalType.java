@@ -2,12 +2,12 @@ package versewind.terminal;
 
 import java.util.Map;
 
-/** What kind of terminal the environment says it is, and how a full screen begins and ends on it. */
+/** The kinds of terminal, by TERM, with the sequences that begin and end a full screen on each. */
 enum TerminalType {
-    /** Terminals with a second screen, which is shown while the program runs: xterm and most others. */
+    /** Terminals with an alternate screen: xterm and most others. */
     WINDOW("\033[?1049h\033[?2004h\033[?7l\033[?25l", "\033[m\033[?7h\033[?25h\033[?2004l\033[?1049l"),
 
-    /** The Linux console, which has one screen: that is cleared at the end. */
+    /** The Linux console: one screen, cleared at the end. */
     CONSOLE("\033[?2004h\033[?7l\033[?25l", "\033[m\033[?7h\033[?25h\033[?2004l\033[H\033[2J"),
 
     /** The VT100 and its successors: one screen, no colours. */
@@ -22,9 +22,8 @@ enum TerminalType {
     }
 
     /**
-     * Begins a full screen: the second screen where there is one, pastes marked as such, no wrapping at the right
-     * margin (a character that the terminal takes for wider than we do then costs one row its end, not the whole
-     * picture its order), no caret.
+     * Begins a full screen: alternate screen, bracketed paste, no caret, no wrapping at the right margin (so that a
+     * character wider than expected spoils the end of its row only).
      */
     String enter() {
         return enter;
@@ -50,7 +49,7 @@ enum TerminalType {
         return term.equals("linux") || term.startsWith("linux-") ? CONSOLE : WINDOW;
     }
 
-    /** Colours, unless the terminal has none or NO_COLOR asks for none (no-color.org: set, and not empty). */
+    /** Colour, unless the terminal has none or NO_COLOR is set and not empty (no-color.org). */
     Palette palette(Map<String, String> environment) {
         boolean unwanted = !environment.getOrDefault("NO_COLOR", "").isEmpty();
         return unwanted || this == VIDEO_TERMINAL ? Palette.MONOCHROME : Palette.COLOUR;

@@ -1,7 +1,7 @@
 package versewind.terminal;
 
 /**
- * How a cell is drawn, in the attributes that terminals have had since the VT220 and the eight ANSI colours.
+ * The attributes of a cell (SGR), limited to those of the VT220 and the eight ANSI colours.
  *
  * @param attributes sum of {@link #BOLD}, {@link #DIM}, {@link #UNDERLINE} and {@link #REVERSE}
  * @param foreground colour of the character, 0 to 7 in ANSI order, or {@link #OWN}
@@ -14,7 +14,7 @@ record TextAttributes(int attributes, int foreground, int background) {
     static final int UNDERLINE = 4;
     static final int REVERSE = 8;
 
-    /** The terminal's own colour, whichever that is. */
+    /** The terminal's default colour. */
     static final int OWN = -1;
 
     static final TextAttributes PLAIN = new TextAttributes(0);
@@ -26,19 +26,19 @@ record TextAttributes(int attributes, int foreground, int background) {
         this(attributes, OWN, OWN);
     }
 
-    /** Whether both are the same. A record's own comparison is spun at run time, which the start would wait for. */
+    /** Equality, written out since a record's own is generated at run time, which delays the start. */
     boolean isLike(TextAttributes other) {
         return attributes == other.attributes && foreground == other.foreground && background == other.background;
     }
 
-    /** Whether a blank in this look is the same as a blank without any. */
+    /** True if a blank with these attributes looks like a blank with none. */
     boolean isPlainWhenBlank() {
         return (attributes & (UNDERLINE | REVERSE)) == 0 && background == OWN;
     }
 
     /**
-     * The control sequence that changes a terminal from one look to another. What the new look lacks is taken away by a
-     * reset, since terminals older than the VT220 can switch single attributes on but not off.
+     * The control sequence from one set of attributes to another. It resets before it removes any, since terminals older
+     * than the VT220 cannot switch off a single attribute.
      *
      * <p>Source: ECMA-48, 5th edition, 8.3.117 SGR.
      */

@@ -10,20 +10,20 @@ import java.util.concurrent.TimeUnit;
 import versewind.screen.Event;
 
 /**
- * The line between this program and the terminal: its modes and its size, which only {@code stty} can reach.
+ * Modes and size of the terminal device, by {@code stty}.
  *
- * <p>The launcher sets the modes before Java starts, since a shell can start {@code stty} ten times as fast and can put
- * them back even if Java is killed. Without the launcher the same is done here.
+ * <p>The launcher sets the modes before Java starts, since a shell starts {@code stty} ten times as fast and can restore
+ * them even if Java is killed. Without the launcher it is done here.
  */
 final class Tty {
 
     /**
-     * Each key comes as it is, at once and unseen; none of them stops the output, the program or the line. Output is
-     * left as it is, so that a message after the end has its line ends. The launcher has the same words.
+     * Raw input: no echo, no line editing, no signals, no flow control. Output modes stay, so that a message after the
+     * end has its line ends. The launcher sets the same.
      */
     static final String MODES = "-icanon -echo -isig -iexten -ixon -icrnl -inlcr -igncr min 1 time 0";
 
-    /** Set by the launcher, when it has set the modes, to the words of {@code stty size}. */
+    /** Set by the launcher to what {@code stty size} printed, once it has set the modes. */
     static final String SIZE_PROPERTY = "versewind.terminal.size";
 
     private static final String OPENING =
@@ -41,7 +41,7 @@ final class Tty {
         this.first = first;
     }
 
-    /** The line with the modes set. */
+    /** Sets the modes. */
     static Tty open(Map<String, String> environment) throws NoTerminalException {
         String fromLauncher = System.getProperty(SIZE_PROPERTY, "");
         if (!fromLauncher.isEmpty()) {
@@ -69,12 +69,12 @@ final class Tty {
         }
     }
 
-    /** The size when the line was opened. */
+    /** The size at the time of opening. */
     Event.Resize firstSize() {
         return first;
     }
 
-    /** The size now, where it can be asked. */
+    /** The size now, if {@code stty} can tell. */
     Optional<Event.Resize> size() {
         return stty("size").flatMap(Tty::size);
     }
@@ -84,7 +84,7 @@ final class Tty {
         stty(MODES.split(" ", -1));
     }
 
-    /** Puts the modes back as they were found. What the launcher has set it puts back itself. */
+    /** Restores the modes, unless the launcher set them and will restore them itself. */
     void restoreModes() {
         found.ifPresent(this::stty);
     }
@@ -126,7 +126,7 @@ final class Tty {
         return new Event.Resize(columns > 0 ? columns : USUAL_COLUMNS, rows > 0 ? rows : USUAL_ROWS);
     }
 
-    /** Rows and columns as {@code stty size} says them; a serial line says 0 0, which is none. */
+    /** Parses what {@code stty size} prints, rows and columns; a serial line has 0 0, which is unknown. */
     static Optional<Event.Resize> size(String answer) {
         String[] words = answer.strip().split(" ", 2);
         int rows = number(words[0]);

@@ -1,8 +1,8 @@
 /**
- * The terminal: keys in, frames out, and the line left as it was found.
+ * The terminal: keys in, frames out, its modes restored at the end.
  *
  * <p>The only package that knows Lanterna, and of Lanterna only the decoding of keys. Its screen is not used: it writes
- * five times the bytes that {@code Emitter} does. Nothing here knows what a frame means; that is the palette's one
- * table.
+ * five times the bytes that {@code Emitter} does. What styles look like stands in
+ * {@code Palette} only.
  */
 package versewind.terminal;
