@@ -24,7 +24,10 @@ record Installed(Path folder) {
         if (!script.toFile().setExecutable(true)) {
             throw new IOException("cannot be made executable: " + script);
         }
-        jar(lib.resolve("versewind.jar"), List.of(home(Console.class), home(Echo.class)));
+        // Classes and tests may have been compiled into one folder.
+        jar(
+                lib.resolve("versewind.jar"),
+                Stream.of(home(Console.class), home(Echo.class)).distinct().toList());
         Path lanterna = home(com.googlecode.lanterna.input.KeyStroke.class);
         Files.copy(lanterna, lib.resolve(lanterna.getFileName().toString()));
         Files.createDirectories(folder.resolve("instruments"));
