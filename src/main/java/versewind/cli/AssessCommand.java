@@ -30,14 +30,11 @@ final class AssessCommand {
                 .option(
                         PEOPLE,
                         "N,N,...",
-                        "Numbers of people, like 40,180,500: shows how levels, margin and verdict move as the church"
-                                + " fills.")
-                .flag(
-                        HEARD,
-                        "Takes into account what was said of the verses after the service: too soft, right, too"
-                                + " strong.")
+                        "Numbers of people, such as 40,180,500: shows how levels, margin and verdict change as the"
+                                + " church fills.")
+                .flag(HEARD, "Uses the feedback recorded after the service: too soft, right, too strong.")
                 .json()
-                .statuses("A verse wants attention.")
+                .statuses("A verse needs attention.")
                 .examples("versewind assess harvest-festival", "versewind assess harvest-festival --people 40,180,500");
     }
 
@@ -63,8 +60,8 @@ final class AssessCommand {
 
     private static OrganSound withFeedback(OpenPlan open) throws UsageException {
         if (open.plan().answered().isEmpty()) {
-            throw new UsageException("Of no verse of this plan was it said how it was heard, so there is nothing that "
-                    + HEARD + " could take into account.");
+            throw new UsageException("No feedback is recorded in this plan, so there is nothing that " + HEARD
+                    + " could take into account.");
         }
         return FeedbackUpdate.withFeedback(open.organ().sound(), open.plan());
     }
@@ -75,7 +72,7 @@ final class AssessCommand {
             numbers.add(Typed.whole(PEOPLE, number.strip(), 1, Verse.MOST_PEOPLE));
         }
         if (numbers.size() > MOST_NUMBERS) {
-            throw new UsageException(PEOPLE + " takes " + MOST_NUMBERS + " numbers at most.");
+            throw new UsageException("Enter at most " + MOST_NUMBERS + " numbers for " + PEOPLE + ".");
         }
         return numbers;
     }
@@ -85,7 +82,6 @@ final class AssessCommand {
         boolean isTheDraftItself = open.fingerprint().equals(Fingerprint.NO_FILE);
         return open.draft().isEmpty() || isTheDraftItself
                 ? ""
-                : Reply.line("Unsaved work on this plan is kept beside its file and is not " + done
-                        + ". Open the plan to take it up.");
+                : Reply.line("This plan has unsaved work, which is not " + done + ". Open the plan to restore it.");
     }
 }

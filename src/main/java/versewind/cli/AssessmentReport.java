@@ -74,7 +74,7 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
         page.paragraph(summary(page));
         long silenced = findings.stream().filter(Finding::isSilenced).count();
         if (silenced > 0) {
-            page.paragraph(silenced + (silenced == 1 ? " finding is" : " findings are") + " silenced in the plan.");
+            page.paragraph(silenced + (silenced == 1 ? " finding is" : " findings are") + " ignored in this plan.");
         }
         page.paragraph(Caution.ESTIMATE);
         Caution.room(open.instrument().room()).ifPresent(page::paragraph);
@@ -177,7 +177,7 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
     private String summary(Page page) {
         List<VersePlace> places = assessment.wantingAttention();
         if (assessment.hymns().stream().allMatch(hymn -> hymn.verses().isEmpty())) {
-            return "There is no verse yet.";
+            return "There are no verses yet.";
         }
         if (places.isEmpty()) {
             return cautions(page);
@@ -186,21 +186,21 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
                 .map(place -> name(page, place) + " "
                         + assessment.at(place).estimate().margin().verdict().word())
                 .collect(Collectors.joining(", "));
-        return places.size() + (places.size() == 1 ? " verse wants" : " verses want") + " attention: " + those + ".";
+        return places.size() + (places.size() == 1 ? " verse needs" : " verses need") + " attention: " + those + ".";
     }
 
     private String cautions(Page page) {
         List<Finding> cautions =
                 findings.stream().filter(Finding::isStandingCaution).toList();
         if (cautions.isEmpty()) {
-            return "No verse wants attention.";
+            return "No verse needs attention.";
         }
         String those = cautions.stream()
                 .map(caution ->
                         name(page, caution.place()) + " " + caution.rule().word())
                 .collect(Collectors.joining(", "));
-        return "The leads are well, but " + cautions.size()
-                + (cautions.size() == 1 ? " caution stands: " : " cautions stand: ") + those + ".";
+        return "No verse needs attention, but there " + (cautions.size() == 1 ? "is " : "are ") + cautions.size()
+                + (cautions.size() == 1 ? " caution: " : " cautions: ") + those + ".";
     }
 
     private String name(Page page, VersePlace place) {

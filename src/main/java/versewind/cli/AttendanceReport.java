@@ -37,7 +37,7 @@ record AttendanceReport(OpenPlan open, Attendance attendance) implements Report 
         page.blank();
         summaries(page, open.instrument().room().seats());
         if (open.plan().hymns().stream().flatMap(hymn -> hymn.verses().stream()).anyMatch(Attendance::hasOwnNumber)) {
-            page.paragraph("A verse with its own number of people keeps it.");
+            page.paragraph("Verses with their own number of people keep it.");
         }
         page.paragraph(Caution.ESTIMATE);
         Caution.room(open.instrument().room()).ifPresent(page::paragraph);
@@ -95,7 +95,7 @@ record AttendanceReport(OpenPlan open, Attendance attendance) implements Report 
         for (int i = 0; i < attendance.people().size(); i++) {
             int number = attendance.people().get(i);
             int wanting = attendance.assessments().get(i).wantingAttention().size();
-            String verses = wanting == 0 ? "no verse wants" : wanting == 1 ? "1 verse wants" : wanting + " verses want";
+            String verses = wanting == 0 ? "no verse needs" : wanting == 1 ? "1 verse needs" : wanting + " verses need";
             String more = seats > 0 && number > seats ? " There are " + seats + " seats." : "";
             page.paragraph("With " + Page.people(number) + " " + verses + " attention." + more);
             remedies(page, i);
@@ -110,7 +110,7 @@ record AttendanceReport(OpenPlan open, Attendance attendance) implements Report 
             String called = hymn.isBlank() ? Integer.toString(place.hymn() + 1) : hymn;
             page.hanging(
                     page.left("  " + called + " " + assessment.at(place).verse().label(), REMEDY) + " ",
-                    mend(number, place).orElse("No change within the steps of the organ is enough."));
+                    mend(number, place).orElse("No change of stops on this organ is enough."));
         }
     }
 

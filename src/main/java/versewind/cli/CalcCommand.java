@@ -31,7 +31,7 @@ final class CalcCommand {
     static Command command() {
         Command command = Command.of(
                         Subcommand.CALC,
-                        "Calculates by the published methods alone: loudness, audibility, a room, a day's noise, a"
+                        "Calculates with the published methods alone: loudness, audibility, a room, a day's noise, a"
                                 + " stop's pitch.",
                         (typed, commands) ->
                                 Reply.good(commands.shown(typed, figures(typed.operand(), new Numbers(typed)))))
@@ -41,8 +41,8 @@ final class CalcCommand {
                 .option(FEET, "FEET", "pitch: a footage, like \"2 2/3\".")
                 .json()
                 .footer(
-                        "Numbers stand between blanks or commas; a hyphen is a level of nothing. JSON",
-                        "has more of them than the text, and more decimals.")
+                        "Separate numbers with blanks or commas; a hyphen means silence. JSON has more of",
+                        "them than the text, with more decimals.")
                 .examples(
                         "versewind calc loudness --levels \"125=62 250=66 500=70 1000=64 2000=55\"",
                         "versewind calc dose --parts 94:30,88:60");
@@ -58,10 +58,10 @@ final class CalcCommand {
                 .option(
                         TARGET,
                         "DB...",
-                        "audibility: spectrum levels of what should be heard, one a band, or a vocal effort: normal,"
+                        "audibility: spectrum levels of the sound to be heard, one per band, or a vocal effort: normal,"
                                 + " raised, loud, shout. 28 levels, or some like \"1000=64\", are levels of third"
                                 + " octaves.")
-                .option(NOISE, "DB...", "audibility: the same of what disturbs; silence if not given.")
+                .option(NOISE, "DB...", "audibility: the same for the disturbing sound; silence if not given.")
                 .option(THRESHOLD, "DB...", "audibility: hearing threshold re normal, one a band; 0 if not given.")
                 .option(BANDS, "PROCEDURE", "audibility: third octave, octave, critical band, or equally contributing.")
                 .option(

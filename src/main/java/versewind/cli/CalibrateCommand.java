@@ -41,25 +41,23 @@ final class CalibrateCommand {
     static Command command() {
         return Command.of(
                         Subcommand.CALIBRATE,
-                        "Learns how loud an organ truly is from readings of a sound-level meter or a phone, and says"
-                                + " which reading to take next.",
+                        "Calibrates an organ from readings of a sound-level meter or a phone, and proposes the"
+                                + " readings to take next.",
                         CalibrateCommand::run)
                 .operand("INSTRUMENT", Command.INSTRUMENT)
                 .optionalOperand(
                         "READINGS.csv",
-                        "A table of readings, - for the standard input. They are added to those that the instrument"
-                                + " already rests on. Without it: what it rests on, and what to read next.")
+                        "A table of readings, or - for the standard input, to be added to those the instrument already"
+                                + " has. Without it: the readings so far, and those to take next.")
                 .option(
                         PLAN,
                         "PLAN",
-                        "Propose the readings that make this plan's verdicts surest; else levels at large.")
+                        "Propose the readings that make this plan's verdicts most certain; otherwise all levels.")
                 .option(NEXT, "N", "How many readings to propose; " + USUAL_NEXT + " if not given.")
                 .repeatedOption(
-                        LEAVE_OUT,
-                        "NUMBER",
-                        "Leave out a reading, by its number in the list; can be given several times.")
-                .flag(WRITE, "Write the trims found, and the readings, into the instrument.")
-                .flag(UNDO, "Take the calibration back: the trims are as before the first reading.")
+                        LEAVE_OUT, "NUMBER", "Ignore a reading, by its number in the list; can be given several times.")
+                .flag(WRITE, "Write the trims and the readings into the instrument.")
+                .flag(UNDO, "Remove the calibration: the trims are again as before the first reading.")
                 .json()
                 .footer(
                         "The table's first line names its columns: draw and dBA, and as needed date, box,",
@@ -68,7 +66,7 @@ final class CalibrateCommand {
                         "  \"Great: Open Diapason 8, Principal 4\",,74",
                         "  \"Swell: Gedackt 8; couplers: Swell to Great\",Swell=closed,58.5",
                         "Play a hymn in four parts for half a minute and read the mean level, dB(A), slow.")
-                .statuses("A reading fits nothing else.")
+                .statuses("A reading does not fit the others.")
                 .examples(
                         "versewind calibrate st-tethwin --plan harvest-festival",
                         "versewind calibrate st-tethwin readings.csv --write");
@@ -89,14 +87,14 @@ final class CalibrateCommand {
     private Reply undo() throws BadFile, NotationException {
         Calibration calibration = organ.calibration();
         if (typed.operand(1).isPresent() || typed.has(WRITE) || typed.has(LEAVE_OUT)) {
-            throw new UsageException(UNDO + " stands alone: it takes the whole calibration back.");
+            throw new UsageException("Use " + UNDO + " alone: it removes the whole calibration.");
         }
         if (calibration.before().isEmpty()) {
-            throw new UsageException(organ.instrument() + " was never calibrated; there is nothing to undo.");
+            throw new UsageException(organ.instrument() + " has not been calibrated, so there is nothing to undo.");
         }
         save(organ.fittedTo(List.of()));
-        return Reply.good("The calibration of " + organ.instrument() + " is taken back: "
-                + counted(calibration.kept().size()) + ", and the trims found by them.\n");
+        return Reply.good("Removed the calibration of " + organ.instrument() + ": "
+                + counted(calibration.kept().size()) + ", and the trims they gave.\n");
     }
 
     private Reply calibrate(List<MeterReading> added) throws BadFile, NotationException {
@@ -115,14 +113,14 @@ final class CalibrateCommand {
 
     private String written(List<MeterReading> readings, boolean isChanged) throws BadFile, NotationException {
         if (!typed.has(WRITE)) {
-            return isChanged ? Reply.line("Nothing is written yet; --write does that.") : "";
+            return isChanged ? Reply.line("Nothing has been written. Add --write to save this.") : "";
         }
         if (!isChanged) {
-            throw new UsageException("There is nothing new to write. Name a table of readings.");
+            throw new UsageException("There are no new readings to write. Name a table of readings.");
         }
         save(organ.fittedTo(readings));
-        return Reply.line("Written to " + open.path() + ". versewind calibrate " + typed.operand() + " " + UNDO
-                + " takes it back.");
+        return Reply.line(
+                "Written to " + open.path() + ". To undo it: versewind calibrate " + typed.operand() + " " + UNDO);
     }
 
     /** The name of the table of readings in sentences. */
@@ -146,7 +144,7 @@ final class CalibrateCommand {
             int reading = number.matches("[0-9]{1,4}") ? Integer.parseInt(number) : 0;
             if (reading < 1 || reading > readings.size()) {
                 throw new UsageException(
-                        "There is no reading " + number + ": there are " + counted(readings.size()) + ".");
+                        "There is no reading " + number + "; the list has " + counted(readings.size()) + ".");
             }
             out.add(reading - 1);
         }
@@ -173,7 +171,7 @@ final class CalibrateCommand {
         Commands.requireSaved(
                 commands.library().saveOrgan(open.with(known)),
                 "Not saved to " + open.path() + ": ",
-                open.path() + " has just been changed by somebody else. Nothing is written; try again.");
+                "Someone else has just changed " + open.path() + ". Nothing was written; try again.");
     }
 
     private static String counted(int readings) {

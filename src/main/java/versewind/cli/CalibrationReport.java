@@ -41,14 +41,15 @@ record CalibrationReport(Instrument before, Optional<Fit> fit, List<ReadingDesig
             readings(page, fit.get().judged());
             found(page, fit.get());
         } else {
-            page.paragraph("It was never calibrated: every level is an estimate from its stop list, ±6 dB or more.");
+            page.paragraph("Not calibrated yet: every level is an estimate from the stop list, ±6 dB or more.");
         }
         if (!next.isEmpty()) {
             next(page);
         }
         page.blank();
-        page.paragraph("A phone's reading may be off as a whole. Take all of them with the same phone, in the same"
-                + " places; a meter that was checked is better.");
+        page.paragraph(
+                "A phone may read too high or too low throughout. Take all readings with the same phone in the same"
+                        + " places; a calibrated meter is better.");
     }
 
     private void readings(Page page, List<Fit.Judged> judged) {
@@ -75,10 +76,11 @@ record CalibrationReport(Instrument before, Optional<Fit> fit, List<ReadingDesig
                 .orElseThrow();
         Fit.Judged worst = judged.get(farthest);
         if (worst.isOutlier()) {
-            page.paragraph("Reading " + (farthest + 1) + " fits nothing else: it lies "
+            page.paragraph("Reading " + (farthest + 1) + " does not fit the others: it is "
                     + LevelText.whole(Math.abs(worst.distanceSds()))
-                    + " standard deviations from what all the others make expect. Was something else drawn, or a"
-                    + " door open? --leave-out " + (farthest + 1) + " does without it.");
+                    + " standard deviations away from what they predict. Was something else drawn, or a door open? Use"
+                    + " --leave-out "
+                    + (farthest + 1) + " to ignore it.");
         }
     }
 
@@ -100,14 +102,14 @@ record CalibrationReport(Instrument before, Optional<Fit> fit, List<ReadingDesig
                                         is.stopsDb().get(stop) - was.stopsDb().get(stop))),
                         IntStream.range(0, was.boxesDb().size())
                                 .mapToObj(box -> new Moved(
-                                        "the box of " + before.divisionNames().get(box),
+                                        before.divisionNames().get(box) + " swell box",
                                         is.boxesDb().get(box) - was.boxesDb().get(box))))
                 .filter(each -> told(each.byDb()))
                 .sorted(Comparator.comparingDouble(each -> -Math.abs(each.byDb())))
                 .toList();
         moved.stream().limit(MOST_TRIMS).forEach(each -> page.hanging("  ", each.name() + ": " + moved(each.byDb())));
         if (moved.size() > MOST_TRIMS) {
-            page.line("  and " + (moved.size() - MOST_TRIMS) + " more, less than these");
+            page.line("  and " + (moved.size() - MOST_TRIMS) + " more, by less");
         }
     }
 
@@ -127,19 +129,21 @@ record CalibrationReport(Instrument before, Optional<Fit> fit, List<ReadingDesig
         page.blank();
         page.paragraph(
                 plan.isPresent()
-                        ? "What to read next, so that the verdicts of this plan become surer:"
-                        : "What to read next, so that all levels become surer:");
+                        ? "Readings to take next, to make the verdicts of this plan more certain:"
+                        : "Readings to take next, to make all levels more certain:");
         for (int i = 0; i < next.size(); i++) {
             ReadingDesign.Proposed proposed = next.get(i);
             page.hanging(
                     page.right(Integer.toString(i + 1), 3) + "  ",
                     drawn(proposed.reading()) + "; " + hands(proposed.reading().hands())
-                            + ". It takes the mean from ±" + tenths(proposed.beforeDb()) + " to ±"
-                            + tenths(proposed.afterDb()) + " dB; expected "
+                            + ". This reading would narrow the mean uncertainty from ±" + tenths(proposed.beforeDb())
+                            + " to ±"
+                            + tenths(proposed.afterDb()) + " dB; expected level "
                             + LevelText.whole(proposed.reading().dba()) + " dB(A).");
         }
-        page.paragraph("Meter in the middle of the nave, nobody else there; play a hymn for half a minute and read the"
-                + " mean level, dB(A).");
+        page.paragraph(
+                "Put the meter in the middle of the empty nave, play a hymn for half a minute, and read the mean level"
+                        + " in dB(A).");
     }
 
     /** The gain of one reading is often less than a whole dB. */

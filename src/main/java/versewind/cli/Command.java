@@ -134,16 +134,16 @@ final class Command {
 
     /** With the exit statuses 0 and 2. */
     Command statuses() {
-        statuses.put(" " + Reply.GOOD, "All is well.");
-        statuses.put(" " + Reply.BAD, "Something typed or read is wrong.");
+        statuses.put(" " + Reply.GOOD, "Done.");
+        statuses.put(" " + Reply.BAD, "Something typed or read was wrong.");
         return this;
     }
 
     /** With the exit statuses 0, 1 and 2. */
     Command statuses(String attention) {
-        statuses.put(" " + Reply.GOOD, "All is well.");
+        statuses.put(" " + Reply.GOOD, "Done.");
         statuses.put(" " + Reply.WANTS_ATTENTION, attention);
-        statuses.put(" " + Reply.BAD, "Something typed or read is wrong.");
+        statuses.put(" " + Reply.BAD, "Something typed or read was wrong.");
         return this;
     }
 
@@ -156,7 +156,7 @@ final class Command {
             option(
                     LibraryLocator.OPTION,
                     "DIR",
-                    "The folder that has plans and instruments in it. If not given: the folder in "
+                    "The folder that contains plans and instruments. If not given: the folder in "
                             + LibraryLocator.VARIABLE + ", or the working folder if it has both, or your own.");
             spec.addOption(
                     flagged("-h --help", "Show this help.").usageHelp(true).build());

@@ -111,7 +111,7 @@ public final class Commands {
             Path folder = file.toAbsolutePath().getParent();
             if (folder != null && !Files.isDirectory(folder)) {
                 throw new UsageException("There is no folder " + folder + " for \"" + name
-                        + "\". Make it first, or write another name after -o.");
+                        + "\". Create it first, or choose another name.");
             }
             return file;
         } catch (InvalidPathException wrong) {

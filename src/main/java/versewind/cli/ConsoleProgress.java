@@ -45,7 +45,7 @@ public final class ConsoleProgress implements Progress {
         isInterrupted.set(true);
         try {
             if (!written.await(PATIENCE_S, TimeUnit.SECONDS)) {
-                standardError.accept("\nversewind: It did not end in time.\n");
+                standardError.accept("\nversewind: The command did not stop in time.\n");
             }
         } catch (InterruptedException itself) {
             Thread.currentThread().interrupt();

@@ -8,8 +8,8 @@ final class DeskCommand {
     static Command command() {
         return Command.of(
                         Subcommand.DESK,
-                        "Shows a service verse by verse over the whole screen, to be played from; afterwards it asks"
-                                + " how the organ was in each. Nothing but the answers is written to the plan.",
+                        "Shows a service verse by verse on the full screen, to play from; afterwards it asks how the"
+                                + " organ was in each verse. Only the answers are written to the plan.",
                         (typed, commands) -> commands.desk(typed.operand()))
                 .operand("PLAN", "The plan to play from: its file, or its name among the plans.")
                 .examples("versewind desk harvest-festival");

@@ -22,6 +22,7 @@ import versewind.rules.Assessment;
 import versewind.rules.Caution;
 import versewind.schema.KnownOrgan;
 import versewind.sheet.LevelText;
+import versewind.sheet.Wording;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
 import versewind.sound.Margin;
@@ -63,19 +64,19 @@ final class EstimateCommand {
                 .neededOption(
                         DRAW,
                         "STOPS",
-                        "What is drawn: \"Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16; couplers: Great to"
-                                + " Pedal\". Line ends do for semicolons.")
+                        "The stops drawn: \"Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16; couplers: Great to"
+                                + " Pedal\". Line ends may replace semicolons.")
                 .repeatedOption(
                         BOX,
                         "DIVISION=POSITION",
                         "A swell box: " + words(BoxPosition.values(), BoxPosition::word)
                                 + ". Boxes not named are open.")
-                .repeatedOption(TREMULANT, "NAME", "A tremulant that is drawn.");
+                .repeatedOption(TREMULANT, "NAME", "A tremulant to draw.");
         return withPlaying(command)
                 .json()
                 .footer(
                         "Capitals and accents make no difference in names, and names may be shortened",
-                        "as long as only one is meant: \"open 8\" for \"Open Diapason 8\".")
+                        "as long as only one matches: \"open 8\" for \"Open Diapason 8\".")
                 .statuses()
                 .examples("versewind estimate st-tethwin --draw \"Great: open 8, princ; couplers: gr to ped\"");
     }
@@ -93,7 +94,7 @@ final class EstimateCommand {
                         "Hands and feet: " + words(HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word) + ".")
                 .option(RIGHT, "DIVISION", "Where the right hand plays; the main division if not given.")
                 .option(LEFT, "DIVISION", "Where the left hand plays; with the right if not given.")
-                .option(TEMPO, "N", "Beats a minute, to have the lag in beats too.");
+                .option(TEMPO, "N", "Beats a minute, to give the lag in beats as well.");
     }
 
     private static <T> String words(T[] values, Function<T, String> word) {
@@ -166,7 +167,7 @@ final class EstimateCommand {
                     new RegistrationText(instrument).parts(assessed.verse().registration())) {
                 row(page, part.where(), part.text());
             }
-            row(page, "hands", Page.hands(instrument, assessed.verse().hands()));
+            row(page, "hands", Wording.hands(instrument, assessed.verse().hands()));
             row(page, "singing", singing());
             page.blank();
             levels(page, assessed.estimate());
@@ -185,9 +186,9 @@ final class EstimateCommand {
             int singers = assessed.estimate().singers();
             return switch (assessed.verse().mode()) {
                 case CONGREGATION -> "congregation" + how + "; " + singers + " of " + people + " sing";
-                case SMALL_CHOIR -> "small choir of " + singers + how + "; " + people + " listen";
-                case SOLO_VOICE -> "solo voice" + how + "; " + people + " listen";
-                case MELODY_SOLOED -> "nobody; the melody is soloed, and " + people + " listen";
+                case SMALL_CHOIR -> "small choir of " + singers + how + "; " + people + " listening";
+                case SOLO_VOICE -> "soloist" + how + "; " + people + " listening";
+                case MELODY_SOLOED -> "nobody; the melody is soloed, " + people + " listening";
             };
         }
 

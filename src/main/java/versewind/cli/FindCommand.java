@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.stream.Collectors;
 import versewind.organ.Instrument;
 import versewind.organ.NotationException;
+import versewind.organ.Quoted;
 import versewind.organ.RegistrationText;
 import versewind.plan.Hymn;
 import versewind.plan.Occurrence;
 import versewind.plan.Plan;
 import versewind.plan.Sought;
 import versewind.plan.Verse;
+import versewind.sheet.Wording;
 import versewind.store.BadFile;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
@@ -27,12 +29,12 @@ final class FindCommand {
     static Command command() {
         return Command.of(
                         Subcommand.FIND,
-                        "Finds hymns in all plans by title, number, tune, service, date, organ, or stops drawn, the"
-                                + " latest first, and shows what is drawn for every verse that fits.",
+                        "Finds hymns in all plans by title, number, tune, service, date, organ or stops drawn, latest"
+                                + " first, and shows the registration of every matching verse.",
                         FindCommand::run)
                 .operand(
                         "TEXT",
-                        "Words or parts of words that all have to be there; capitals and accents make no difference.")
+                        "Words or parts of words, all of which must occur. Capitals and accents make no difference.")
                 .json()
                 .statuses("Nothing was found.")
                 .examples("versewind find \"cornopean\"");
@@ -41,7 +43,7 @@ final class FindCommand {
     private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
         Sought sought = Sought.of(typed.operand());
         if (sought.words().isEmpty()) {
-            throw new UsageException("Nothing is said that could be found. See versewind find --help.");
+            throw new UsageException("Enter a word to search for. See versewind find --help.");
         }
         Library library = commands.library();
         StringBuilder words = new StringBuilder();
@@ -54,14 +56,14 @@ final class FindCommand {
                     found.add(new InPlan(entry, open.plan(), open.instrument(), here));
                 }
             } catch (BadFile bad) {
-                words.append(Reply.line("Not looked into: " + bad.getMessage()));
+                words.append(Reply.line("Not searched: " + bad.getMessage()));
             }
         }
         found.sort(Comparator.comparing(InPlan::entry, ListCommand.LATEST_FIRST));
         if (!found.isEmpty()) {
             return new Reply(Reply.GOOD, commands.shown(typed, new Found(found)), words.toString());
         }
-        words.append(Reply.line("Nothing fits \"" + typed.operand() + "\"."));
+        words.append(Reply.line("Nothing matches " + Quoted.text(typed.operand()) + "."));
         String none = typed.wantsJson() ? new Found(found).json().text() : "";
         return new Reply(Reply.WANTS_ATTENTION, none, words.toString());
     }
@@ -113,7 +115,7 @@ final class FindCommand {
                         .collect(Collectors.joining("; "));
                 page.hanging(
                         "    " + page.left(verse.label(), LABEL) + " ",
-                        Page.hands(found.instrument(), verse.hands()) + "; "
+                        Wording.hands(found.instrument(), verse.hands()) + "; "
                                 + (drawn.isEmpty() ? RegistrationText.NOTHING : drawn));
             }
         }

@@ -13,7 +13,7 @@ final class HelpCommand {
     private HelpCommand() {}
 
     static Command command(Syntax syntax) {
-        return Command.of(Subcommand.HELP, "Says how a command is used.", (typed, commands) -> run(typed, syntax))
+        return Command.of(Subcommand.HELP, "Shows how to use a command.", (typed, commands) -> run(typed, syntax))
                 .optionalOperand("COMMAND", "The command; without one, all of them are listed.")
                 .flag(MANUAL, "Write the manual page of all commands instead.")
                 .flag(COMPLETION, "Write the completion of commands and options for bash and zsh instead.")

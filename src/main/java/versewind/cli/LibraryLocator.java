@@ -87,7 +87,7 @@ final class LibraryLocator {
         Optional<Path> path = path(folder).map(environment.workingFolder()::resolve);
         if (folder.isEmpty() || path.filter(Files::isDirectory).isEmpty()) {
             throw new UsageException("There is no folder \"" + folder + "\", which " + named
-                    + " names. Make it, or name the folder that has plans and instruments in it.");
+                    + " names. Create it, or name the folder that contains plans and instruments.");
         }
         return path.get();
     }

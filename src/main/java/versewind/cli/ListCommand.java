@@ -77,14 +77,14 @@ final class ListCommand {
         /** Names are written whole, since they are to be typed; a title is cut where a terminal is not wide enough. */
         @Override
         public void print(Page page) {
-            page.line(plans.isEmpty() ? "No plan yet." : "Plans");
+            page.line(plans.isEmpty() ? "No plans yet." : "Plans");
             for (PlanEntry entry : plans) {
                 boolean isBad = troubles.containsKey(entry.file().id());
                 String state = isBad ? "[cannot be read] " : entry.file().unsavedWork() ? "[unsaved work] " : "";
                 row(page, date(entry), entry.file().id(), state + entry.title());
             }
             page.blank();
-            page.line(instruments.isEmpty() ? "No instrument yet." : "Instruments");
+            page.line(instruments.isEmpty() ? "No instruments yet." : "Instruments");
             for (InstrumentEntry entry : instruments) {
                 String place = entry.place().isBlank() ? "" : ", " + entry.place();
                 row(page, "", entry.id(), entry.name() + place);

@@ -66,7 +66,8 @@ final class Numbers {
         for (String part : BETWEEN.split(needed(option).strip(), -1)) {
             String[] both = COLON.split(part, -1);
             if (both.length != 2) {
-                throw new UsageException(option + " takes pairs like 12.4:0.05, not \"" + part + "\".");
+                throw new UsageException(
+                        "Enter pairs such as 12.4:0.05 for " + option + ", not " + Quoted.text(part) + ".");
             }
             pairs.add(new double[] {number(option, both[0]), number(option, both[1])});
         }
@@ -89,7 +90,8 @@ final class Numbers {
         for (String part : BETWEEN.split(needed(option).strip(), -1)) {
             String[] both = SIGN.split(part, -1);
             if (both.length != 2) {
-                throw new UsageException(option + " takes levels like 1000=60, not \"" + part + "\".");
+                throw new UsageException(
+                        "Enter levels such as 1000=60 for " + option + ", not " + Quoted.text(part) + ".");
             }
             double hz = number(option, both[0]);
             int band = ThirdOctaves.bandOf(hz)
@@ -107,7 +109,8 @@ final class Numbers {
 
     private static double number(String option, String part) throws NotationException {
         if (!NUMBER.matcher(part).matches()) {
-            throw new UsageException(option + " takes numbers like 12 or 2.5, not " + Quoted.text(part) + ".");
+            throw new UsageException(
+                    "Enter numbers such as 12 or 2.5 for " + option + ", not " + Quoted.text(part) + ".");
         }
         return Double.parseDouble(part);
     }

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import versewind.organ.Instrument;
 import versewind.plan.ChurchYear;
-import versewind.plan.HandsAndFeet;
 import versewind.plan.Hymn;
 import versewind.plan.ServiceHeading;
 import versewind.screen.Text;
@@ -95,15 +94,8 @@ final class Page {
         blank();
         line((hymn.number() + "  " + hymn.title()).strip());
         if (hymn.verses().isEmpty()) {
-            line("no verse yet");
+            line("no verses yet");
         }
-    }
-
-    /** "four parts, on Great". */
-    static String hands(Instrument instrument, HandsAndFeet hands) {
-        String right = instrument.divisionNames().get(hands.right());
-        String left = instrument.divisionNames().get(hands.left());
-        return hands.layout().word() + (right.equals(left) ? ", on " + right : ", right " + right + ", left " + left);
     }
 
     /** "1 person", "40 people". */

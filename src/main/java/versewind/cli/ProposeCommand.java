@@ -43,8 +43,8 @@ final class ProposeCommand {
     static Command command() {
         return Command.of(
                         Subcommand.PROPOSE,
-                        "Proposes what to draw, and says why: one registration for every verse of the service or of a"
-                                + " hymn, chosen together with the pistons there are, or up to five for one verse.",
+                        "Proposes registrations and gives reasons: one for every verse of the service or of a hymn,"
+                                + " with shared pistons, or up to five for one verse.",
                         (typed, commands) ->
                                 new ProposeCommand(typed, commands, commands.plan(typed.operand())).reply())
                 .operand("PLAN", Command.PLAN + " " + Command.OR_INPUT)
@@ -56,10 +56,10 @@ final class ProposeCommand {
                                 + " from 1.")
                 .flag(
                         WRITE,
-                        "Write what is proposed into the plan, the best where there are several, and the pistons. The"
-                                + " plan as it was goes to the bin.")
+                        "Write the best proposals and the pistons into the plan. A copy of the previous version goes"
+                                + " to the bin.")
                 .json()
-                .statuses("For some verse nothing could be proposed, or the search was stopped.")
+                .statuses("A verse has no proposal, or the search was stopped.")
                 .examples(
                         "versewind propose harvest-festival --hymn 2 --verse V1",
                         "versewind propose harvest-festival --write");
@@ -79,12 +79,12 @@ final class ProposeCommand {
 
     private void refuseWhereUnsafe() throws UsageException {
         if (open.fingerprint().equals(Fingerprint.NO_FILE)) {
-            throw new UsageException("The plan has no file to write to. Leave " + WRITE + " out.");
+            throw new UsageException("The plan has no file to write to. Leave out " + WRITE + ".");
         }
         if (open.draft().isPresent()) {
             throw new UsageException(
-                    "Unsaved work on this plan is kept beside its file. Open the plan to take it up first, or leave "
-                            + WRITE + " out.");
+                    "This plan has unsaved work. Open it to restore or discard that first, or leave out " + WRITE
+                            + ".");
         }
     }
 
@@ -117,7 +117,7 @@ final class ProposeCommand {
             return Optional.empty();
         }
         if (hymn.isEmpty() && plan.hymns().size() != 1) {
-            throw new UsageException(VERSE + " needs " + HYMN + ", for the plan has "
+            throw new UsageException(VERSE + " needs " + HYMN + ", because the plan has "
                     + plan.hymns().size() + " hymns.");
         }
         int of = hymn.orElse(0);
@@ -146,7 +146,7 @@ final class ProposeCommand {
     }
 
     private Reply forVerse(RegistrationProposer.OfVerse found) throws BadFile, NotationException {
-        String words = AssessCommand.unsavedWork(open, "looked at");
+        String words = AssessCommand.unsavedWork(open, "used");
         if (typed.has(WRITE) && !found.proposals().isEmpty()) {
             VersePlace place = found.place();
             Verse drawn = found.proposals().get(0).on(plan, place, open.instrument());
@@ -162,7 +162,7 @@ final class ProposeCommand {
     private Reply together(Optional<Integer> hymn, RegistrationProposer proposer) throws BadFile, NotationException {
         ServiceProposal found =
                 hymn.isPresent() ? proposer.forHymn(plan, hymn.get(), watcher()) : proposer.forService(plan, watcher());
-        String words = AssessCommand.unsavedWork(open, "looked at") + stopped(found.unsearched());
+        String words = AssessCommand.unsavedWork(open, "used") + stopped(found.unsearched());
         if (typed.has(WRITE) && !found.verses().isEmpty()) {
             words += write(found.on(plan), found.verses().size());
         }
@@ -195,7 +195,7 @@ final class ProposeCommand {
         return unsearched == 0
                 ? ""
                 : Reply.line("The search was stopped; " + unsearched + (unsearched == 1 ? " verse was" : " verses were")
-                        + " not reached.");
+                        + " not searched.");
     }
 
     private String write(Plan written, int verses) throws BadFile, NotationException {
@@ -203,8 +203,8 @@ final class ProposeCommand {
         Commands.requireSaved(
                 commands.library().savePlan(open.with(written), WhenChanged.REFUSE),
                 "The plan was not saved to " + open.path() + ": ",
-                "Somebody else has just changed the plan. Nothing was written. Try again.");
-        return Reply.line(verses + (verses == 1 ? " verse is" : " verses are") + " written to " + open.path() + ".")
-                + Reply.line("The plan as it was is " + before + "; to restore it: cp " + before + " " + open.path());
+                "Someone else has just changed the plan. Nothing was written. Try again.");
+        return Reply.line(verses + (verses == 1 ? " verse" : " verses") + " written to " + open.path() + ".")
+                + Reply.line("The previous version is " + before + ". To restore it: cp " + before + " " + open.path());
     }
 }

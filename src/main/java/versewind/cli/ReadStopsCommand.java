@@ -22,20 +22,20 @@ final class ReadStopsCommand {
     static Command command() {
         return Command.of(
                         Subcommand.READ_STOPS,
-                        "Reads a stop list as it is published, in English, German, French, Dutch, Italian, Spanish or a"
-                                + " Scandinavian language, and makes an instrument of it.",
+                        "Reads a published stop list in English, German, French, Dutch, Italian, Spanish or a"
+                                + " Scandinavian language, and makes an instrument from it.",
                         ReadStopsCommand::run)
-                .operand("FILE", "A text file with the stop list, or - for what is piped in.")
+                .operand("FILE", "A text file with the stop list, or - for the standard input.")
                 .option(
                         CALLED,
                         "NAME",
-                        "What the organ is called; as the list is headed, else as the file, if not given.")
-                .option("-o " + OUT, "FILE", "Write the instrument to this new file, \"instruments/x.json\".")
+                        "The organ's name. If not given: the heading of the list, else the name of the file.")
+                .option("-o " + OUT, "FILE", "Write the instrument to this new file, such as instruments/x.json.")
                 .json()
                 .footer(
-                        "Lines that were not understood are listed with the reason, and no stop is made of",
-                        "them. A pitch that is not written is the usual one of the name, marked with ?.")
-                .statuses("Something in the list wants a second look.")
+                        "Lines that were not understood are listed with the reason, and give no stop. A pitch",
+                        "that is not printed is assumed from the name and marked with ?.")
+                .statuses("Something in the list needs checking.")
                 .examples("versewind read-stops list.txt --out instruments/new.json");
     }
 
@@ -73,10 +73,10 @@ final class ReadStopsCommand {
                     "\"" + file + "\" does not end in " + ENDING + ". Write it like \"instruments/x.json\".");
         }
         if (!organ.objections().isEmpty()) {
-            throw new UsageException("No instrument can be made of it. " + String.join(" ", organ.objections()));
+            throw new UsageException("No instrument can be made from it. " + String.join(" ", organ.objections()));
         }
         if (made.isEmpty()) {
-            throw new UsageException("The list has no manual with a stop, so no instrument can be made of it.");
+            throw new UsageException("The list has no manual with a stop, so no instrument can be made from it.");
         }
         Commands.requireSaved(
                 commands.library()
@@ -88,7 +88,7 @@ final class ReadStopsCommand {
     private static String words(StopList list, Optional<NewInstrument> made, Optional<String> saved) {
         StringBuilder words = new StringBuilder();
         if (saved.isPresent()) {
-            words.append(Reply.line(saved.get() + " is written."));
+            words.append(Reply.line(saved.get() + " was written."));
             made.ifPresent(instrument -> instrument.remarks().forEach(remark -> words.append(Reply.line(remark))));
         }
         if (list.divisions().isEmpty()) {
@@ -97,7 +97,7 @@ final class ReadStopsCommand {
         int doubts = list.doubts().size();
         if (doubts > 0) {
             words.append(Reply.line(doubts + (doubts == 1 ? " line" : " lines")
-                    + " may hold a part of the organ and could not be understood; see the end of the table."));
+                    + " may describe part of the organ and could not be understood; see the end of the table."));
         }
         return words.toString();
     }

@@ -2,6 +2,7 @@ package versewind.cli;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -12,7 +13,6 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -20,6 +20,7 @@ import versewind.calibration.MeterReading;
 import versewind.organ.Instrument;
 import versewind.organ.Names;
 import versewind.organ.NotationException;
+import versewind.organ.Quoted;
 import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
 import versewind.plan.HandsAndFeet;
@@ -99,11 +100,9 @@ final class ReadingsTable {
                 .get();
         try (CSVParser parser = CSVParser.parse(new StringReader(clean), format)) {
             return table.readings(parser);
-        } catch (CSVException malformed) {
+        } catch (IOException | UncheckedIOException malformed) {
             throw new UsageException(
-                    place + ": " + malformed.getMessage() + ". Put quotation marks around whole cells only.");
-        } catch (IOException | RuntimeException malformed) {
-            throw new UsageException(place + " is no table: " + malformed.getMessage() + ".");
+                    place + ": quotation marks do not match. Put them around whole cells, and double those within.");
         }
     }
 
@@ -139,7 +138,7 @@ final class ReadingsTable {
         }
         if (readings.isEmpty() && troubles.isEmpty()) {
             throw new UsageException(
-                    place + " has no reading. Write a head with draw and dBA, and a line for each reading.");
+                    place + " has no readings. Write a first line with draw and dBA, then a line for each reading.");
         }
         return new Read(readings, troubles);
     }
@@ -160,16 +159,16 @@ final class ReadingsTable {
                     COLUMNS.stream().filter(name::equalsIgnoreCase).findFirst();
             if (column.isEmpty()) {
                 throw new UsageException(
-                        "No column is called \"" + name + "\". The columns are " + String.join(", ", COLUMNS) + ".");
+                        "There is no column \"" + name + "\". The columns are " + String.join(", ", COLUMNS) + ".");
             }
             if (columns.put(column.get(), i) != null) {
-                throw new UsageException("Two columns are called \"" + name + "\". Take out one.");
+                throw new UsageException("Two columns are called \"" + name + "\". Remove one.");
             }
         }
         for (String needed : List.of(DRAW, LEVEL)) {
             if (!columns.containsKey(needed)) {
-                throw new UsageException("The head has no column \"" + needed + "\". The first line must name the"
-                        + " columns; draw and dBA must be among them.");
+                throw new UsageException("There is no column \"" + needed
+                        + "\". The first line must name the columns, draw and dBA among them.");
             }
         }
         return columns;
@@ -182,29 +181,25 @@ final class ReadingsTable {
 
     private MeterReading reading(CSVRecord row, Map<String, Integer> columns) throws NotationException {
         if (row.size() > columns.size()) {
-            throw new UsageException("There are more cells than columns. Put what is drawn between quotation marks.");
+            throw new UsageException("There are more cells than columns. Put the registration in quotation marks.");
         }
         Registration drawn = text.withBoxes(text.parse(cell(row, columns, DRAW)), cell(row, columns, BOX));
         OptionalInt singers = whole(cell(row, columns, SINGERS), SINGERS);
         int people = whole(cell(row, columns, PEOPLE), PEOPLE).orElse(singers.orElse(0));
         Singing singing = choice(
-                cell(row, columns, SINGING),
-                "The singing cannot be",
-                Singing.values(),
-                Singing::word,
-                Singing.ORDINARY);
+                cell(row, columns, SINGING), "Unknown singing:", Singing.values(), Singing::word, Singing.ORDINARY);
         MeterReading reading = new MeterReading(
                 date(cell(row, columns, DATE)),
                 drawn,
                 hands(row, columns),
-                choice(cell(row, columns, SEAT), "There is no seat", Seat.values(), Seat::word, Seat.NAVE),
+                choice(cell(row, columns, SEAT), "Unknown seat:", Seat.values(), Seat::word, Seat.NAVE),
                 people,
                 singers.isPresent()
                         ? Optional.of(new MeterReading.Sung(singers.getAsInt(), singing))
                         : Optional.empty(),
                 level(cell(row, columns, LEVEL)));
         if (reading.expectedDba(sound).isEmpty()) {
-            throw new UsageException("Nothing sounds that could be read. Draw a stop where the hands play.");
+            throw new UsageException("Nothing sounds. Draw a stop where the hands play.");
         }
         return reading;
     }
@@ -212,7 +207,7 @@ final class ReadingsTable {
     private HandsAndFeet hands(CSVRecord row, Map<String, Integer> columns) throws NotationException {
         HandsAndFeet.Layout layout = choice(
                 cell(row, columns, HANDS),
-                "The hands cannot play",
+                "Unknown value for hands:",
                 HandsAndFeet.Layout.values(),
                 HandsAndFeet.Layout::word,
                 HandsAndFeet.Layout.FOUR_PARTS);
@@ -224,7 +219,7 @@ final class ReadingsTable {
 
     private static String date(String typed) throws NotationException {
         if (!typed.isEmpty() && !DAY.matcher(typed).matches()) {
-            throw new UsageException("\"" + typed + "\" is no date. Write it like \"2026-10-04\".");
+            throw new UsageException("Enter a date such as 2026-10-04, not " + Quoted.text(typed) + ".");
         }
         return typed;
     }
@@ -233,7 +228,7 @@ final class ReadingsTable {
         try {
             return Double.parseDouble(typed.replace(',', '.'));
         } catch (NumberFormatException noNumber) {
-            throw new UsageException("\"" + typed + "\" is no level in dB(A). Write it like \"78.5\".");
+            throw new UsageException("Enter a level in dB(A) such as 78.5, not " + Quoted.text(typed) + ".");
         }
     }
 
@@ -242,8 +237,8 @@ final class ReadingsTable {
             return OptionalInt.empty();
         }
         if (!typed.matches("[0-9]{1,9}") || Integer.parseInt(typed) > MOST_PEOPLE) {
-            throw new UsageException("\"" + typed + "\" cannot stand under " + column + ". Write a whole number to "
-                    + MOST_PEOPLE + ".");
+            throw new UsageException("Enter a whole number up to " + MOST_PEOPLE + " under " + column + ", not "
+                    + Quoted.text(typed) + ".");
         }
         return OptionalInt.of(Integer.parseInt(typed));
     }
@@ -253,7 +248,7 @@ final class ReadingsTable {
         if (typed.isEmpty()) {
             return otherwise;
         }
-        Names names = new Names(none, "It can be", Stream.of(values).map(word).toList());
+        Names names = new Names(none, "Use", Stream.of(values).map(word).toList());
         return values[names.find(typed)];
     }
 }

@@ -76,7 +76,7 @@ public record Reply(int status, String results, String words, Letters letters) {
         return new Reply(
                 BAD,
                 "",
-                "versewind: The program has made a mistake. Please report it with these lines:\n"
+                "versewind: This is a fault in the program. Please report it with these lines:\n"
                         + trace.toString().replace(System.lineSeparator(), "\n"));
     }
 }

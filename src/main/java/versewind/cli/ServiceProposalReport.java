@@ -11,6 +11,7 @@ import versewind.plan.VersePlace;
 import versewind.proposal.Proposal;
 import versewind.proposal.ScorePart;
 import versewind.proposal.ServiceProposal;
+import versewind.sheet.Wording;
 import versewind.store.OpenPlan;
 
 /** What is proposed for every verse of some hymns, and what it costs together. */
@@ -29,14 +30,14 @@ record ServiceProposalReport(OpenPlan open, List<Integer> hymns, ServiceProposal
         }
         page.blank();
         page.paragraph(format(
-                "Together %.2f points, the lower the better; verse by verse it would be %.2f.",
+                "Total: %.2f points (lower is better). Chosen verse by verse it would be %.2f.",
                 found.cost(), found.greedyCost()));
         if (found.cost() - found.bound() >= WORTH_A_LINE) {
-            page.paragraph(format("No choice of the same candidates has less than %.2f.", found.bound()));
+            page.paragraph(format("No combination of these candidates has fewer than %.2f.", found.bound()));
         }
         int generals = open.instrument().pistons().generals();
         if (generals > 0) {
-            page.paragraph(found.pistons() + " of " + generals + " general pistons are set.");
+            page.paragraph(found.pistons() + " of " + generals + " general pistons are used.");
         }
     }
 
@@ -62,7 +63,7 @@ record ServiceProposalReport(OpenPlan open, List<Integer> hymns, ServiceProposal
                 + "  ";
         Optional<ServiceProposal.OfVerse> of = at(place);
         if (of.isEmpty()) {
-            page.line(head + "nothing is proposed");
+            page.line(head + "no proposal");
             return;
         }
         String piston = of.get().piston().isBlank() ? "" : of.get().piston() + ": ";
@@ -75,7 +76,7 @@ record ServiceProposalReport(OpenPlan open, List<Integer> hymns, ServiceProposal
         for (RegistrationText.Part part : new RegistrationText(instrument).parts(proposal.registration())) {
             page.hanging(indent + page.left(part.where(), WHERE), part.text());
         }
-        page.hanging(indent + page.left("hands", WHERE), Page.hands(instrument, proposal.hands()));
+        page.hanging(indent + page.left("hands", WHERE), Wording.hands(instrument, proposal.hands()));
     }
 
     @Override

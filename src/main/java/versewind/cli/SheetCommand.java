@@ -33,19 +33,20 @@ final class SheetCommand {
     static Command command() {
         return Command.of(
                         Subcommand.SHEET,
-                        "Makes the sheet for the music desk: for every verse what is drawn and what changes, how"
-                                + " strong it is, and cards for the pistons and for whoever pulls stops.",
+                        "Makes a sheet for the music desk: stops, changes and level of every verse, with cards for the"
+                                + " pistons and for the registrant.",
                         SheetCommand::run)
                 .operand("PLAN", Command.PLAN)
                 .option(
                         FORMAT,
                         "FORMAT",
-                        "text, 80 columns wide, or html, to print or to show. As the file's name ends, else text.")
+                        "text, 80 columns wide, or html, to print or to show. If not given: by the ending of the"
+                                + " file's name, else text.")
                 .option("-o " + OUTPUT, "FILE", "Write to this file. It is replaced only if it is a sheet.")
-                .flag(LARGE, "Set it large (html).")
-                .flag(CHANGES, "After a hymn's first verse only what changes.")
-                .flag(LADDER, "With two steps stronger and two softer for every verse.")
-                .flag(ASCII, "Nothing but ASCII (text).")
+                .flag(LARGE, "Use large type (html).")
+                .flag(CHANGES, "After the first verse of a hymn, list only the changes.")
+                .flag(LADDER, "Add two steps stronger and two softer for every verse.")
+                .flag(ASCII, "Use plain ASCII only (text).")
                 .statuses()
                 .examples("versewind sheet harvest-festival -o harvest.html");
     }
@@ -69,9 +70,9 @@ final class SheetCommand {
         Path file = commands.newFile(name.get());
         Commands.requireSaved(
                 commands.library().saveMade(file, text, mark(format)),
-                "The sheet is not written to " + name.get() + ": ",
-                "The sheet is not written to " + name.get() + ": Somebody else has just changed it. Try again.");
-        return new Reply(Reply.GOOD, "", words + Reply.line("The sheet is written to " + name.get() + "."));
+                "The sheet was not written to " + name.get() + ": ",
+                "The sheet was not written to " + name.get() + ": Someone else has just changed it. Try again.");
+        return new Reply(Reply.GOOD, "", words + Reply.line("Sheet written to " + name.get() + "."));
     }
 
     private static SheetOptions wishes(Typed typed) {

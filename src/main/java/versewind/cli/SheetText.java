@@ -69,7 +69,7 @@ final class SheetText {
         }
         note("", hymn.hymn().notes());
         if (hymn.verses().isEmpty()) {
-            page.line("No verse yet.");
+            page.line("No verses yet.");
         }
         for (int i = 0; i < hymn.verses().size(); i++) {
             page.blank();
@@ -109,7 +109,7 @@ final class SheetText {
 
     private void changes(List<ChangeRow> changes) {
         if (changes.isEmpty()) {
-            page.line(indent() + "Nothing moves.");
+            page.line(indent() + "No changes.");
         }
         changes.forEach(change -> row(sign(change.kind()) + change.kind().word(), pieces(change.places())));
     }
@@ -181,7 +181,7 @@ final class SheetText {
         if (settings.isEmpty()) {
             return;
         }
-        rule("Pistons, to set before the service");
+        rule("Pistons to set before the service");
         for (PistonSetting setting : settings) {
             page.blank();
             page.hanging(
@@ -196,7 +196,7 @@ final class SheetText {
         if (turns.isEmpty()) {
             return;
         }
-        rule("For whoever pulls stops");
+        rule("For the registrant");
         for (Sheet.Turn turn : turns) {
             page.blank();
             page.paragraph("before " + turn.hymn() + " " + turn.verse());

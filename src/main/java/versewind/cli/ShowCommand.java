@@ -12,8 +12,9 @@ final class ShowCommand {
     static Command command() {
         return Command.of(
                         Subcommand.SHOW,
-                        "Prints the stop list of an instrument the trade's way, and below it what a list cannot tell:"
-                                + " the room, trims, breaks. read-stops makes the same instrument of it again.",
+                        "Prints the stop list of an instrument in the usual printed form, and below it what a list"
+                                + " does not say: the room, trims, breaks. read-stops makes the same instrument from it"
+                                + " again.",
                         ShowCommand::run)
                 .operand("INSTRUMENT", "Its name in the library, or a file: \"instruments/x.json\".")
                 .statuses()

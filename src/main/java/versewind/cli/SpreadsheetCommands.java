@@ -22,7 +22,8 @@ final class SpreadsheetCommands {
     static Command exporting() {
         return Command.of(
                         Subcommand.EXPORT,
-                        "Writes a plan as a spreadsheet, a row a verse, from which import makes the same plan again.",
+                        "Writes a plan as a spreadsheet, one row per verse, from which import makes the same plan"
+                                + " again.",
                         SpreadsheetCommands::export)
                 .operand("PLAN", Command.PLAN + " " + Command.OR_INPUT)
                 .flag(CSV, "As comma-separated values in UTF-8, as without this option. No cell is read as a formula.")
@@ -33,8 +34,8 @@ final class SpreadsheetCommands {
     static Command importing() {
         return Command.of(
                         Subcommand.IMPORT,
-                        "Makes a new plan from a spreadsheet that export has written, and says in which file. If any"
-                                + " row is wrong, all that are wrong are told and nothing is made.",
+                        "Makes a new plan from a spreadsheet written by export, and prints the name of its file. If"
+                                + " any row is wrong, all wrong rows are listed and nothing is made.",
                         SpreadsheetCommands::load)
                 .operand("FILE", "Comma-separated values in UTF-8. " + Command.OR_INPUT)
                 .statuses()
@@ -61,7 +62,7 @@ final class SpreadsheetCommands {
         Commands.requireSaved(
                 library.savePlan(read, WhenChanged.REFUSE),
                 "The new plan was not saved to " + read.path() + ": ",
-                "A plan of that name has just been made by somebody else. Try again.");
+                "Someone else has just made a plan of that name. Try again.");
         return Reply.good(read.path() + "\n");
     }
 

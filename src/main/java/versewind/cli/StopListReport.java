@@ -42,7 +42,7 @@ record StopListReport(StopList list, String name) implements Report {
         unread(page, "Not understood", list.doubts());
         unread(
                 page,
-                "Taken for notes",
+                "Read as notes",
                 list.notUnderstood().stream()
                         .filter(each -> each.weight() == Unread.Weight.NOTE)
                         .toList());
@@ -69,7 +69,7 @@ record StopListReport(StopList list, String name) implements Report {
         String keyboard =
                 division.manual().isPresent() ? "manual " + division.manual().getAsInt() : "pedal";
         String keys = division.keys().isPresent() ? ", " + division.keys().getAsInt() + " keys" : "";
-        page.line(division.name() + ": " + keyboard + keys + (division.enclosed() ? ", in a box" : ""));
+        page.line(division.name() + ": " + keyboard + keys + (division.enclosed() ? ", in a swell box" : ""));
         for (ReadStop stop : division.stops()) {
             String feet = stop.feet() + (stop.supposed() ? "?" : "");
             page.line("  "

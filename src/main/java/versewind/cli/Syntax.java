@@ -79,8 +79,8 @@ final class Syntax {
         ParseResult last = whole.subcommand();
         String word = last.commandSpec().name();
         if (whole.hasMatchedPositional(0)) {
-            throw new UsageException(Quoted.text(new Typed(whole).operand()) + " stands before the command " + word
-                    + ". Write it after it.");
+            throw new UsageException(
+                    "Write " + Quoted.text(new Typed(whole).operand()) + " after the command " + word + ".");
         }
         if (last.isUsageHelpRequested() || last.isVersionHelpRequested()) {
             return about(last, all);
@@ -125,7 +125,7 @@ final class Syntax {
             if (at.getParent() == null && before.isPresent()) {
                 Commands.refuseIfNearSubcommand(before.get());
             }
-            return "There is no use for " + Quoted.text(word) + ".";
+            return Quoted.text(word) + " is one word too many.";
         }
         if (wrong instanceof MissingParameterException missing) {
             List<String> names = missing.getMissing().stream().map(Syntax::name).toList();

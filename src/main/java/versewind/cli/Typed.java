@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import picocli.CommandLine.ParseResult;
 import versewind.organ.Names;
 import versewind.organ.NotationException;
+import versewind.organ.Quoted;
 
 /** The operands and options that were typed for a command. */
 record Typed(ParseResult result) {
@@ -52,8 +53,8 @@ record Typed(ParseResult result) {
     static int whole(String option, String typed, int least, int most) throws UsageException {
         boolean isWhole = typed.matches("[0-9]{1,9}");
         if (!isWhole || Integer.parseInt(typed) < least || Integer.parseInt(typed) > most) {
-            throw new UsageException(
-                    option + " takes a whole number from " + least + " to " + most + ", not \"" + typed + "\".");
+            throw new UsageException("Enter a whole number from " + least + " to " + most + " for " + option + ", not "
+                    + Quoted.text(typed) + ".");
         }
         return Integer.parseInt(typed);
     }
@@ -64,7 +65,9 @@ record Typed(ParseResult result) {
             return otherwise;
         }
         Names names = new Names(
-                option + " cannot be", "It can be", Stream.of(values).map(word).toList());
+                "Unknown value for " + option + ":",
+                "Use",
+                Stream.of(values).map(word).toList());
         return values[names.find(value(option).orElse(""))];
     }
 }

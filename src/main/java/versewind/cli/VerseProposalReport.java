@@ -34,7 +34,7 @@ record VerseProposalReport(OpenPlan open, RegistrationProposer.OfVerse found) im
     private void proposal(Page page, int number, Proposal proposal) {
         page.hanging(number + "  ", proposal.why());
         ServiceProposalReport.drawn(page, "   ", open.instrument(), proposal);
-        page.line("   " + page.cells("", SCORE, "score", points(proposal.score().points())) + "  the lower the better");
+        page.line("   " + page.cells("", SCORE, "score", points(proposal.score().points())) + "  lower is better");
         proposal.score().parts().stream()
                 .filter(part -> part.points() >= WORTH_A_LINE)
                 .forEach(part -> part(page, part));

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * but Trombone 16; couplers: Great to Pedal; Tremulant drawn; Swell closed}. {@link #parse} reads whatever {@link
  * #format} or {@link #parts} writes.
  *
- * <p>Line ends do for semicolons. Names may be shortened as {@link Names} allows; a comma, semicolon or colon in a name
+ * <p>Line ends may replace semicolons. Names may be shortened as {@link Names} allows; a comma, semicolon or colon in a name
  * has a backslash before it, see {@link NameList}. Also read: {@code tremulants: Tremulant}, {@code boxes: Swell
  * closed} and {@code Swell=closed}. Swell boxes that are not mentioned are open.
  */
@@ -225,7 +225,7 @@ public final class RegistrationText {
         }
         String names = part.substring(head.length() + 1);
         if (names.isBlank()) {
-            throw new NotationException("Nothing stands after " + Quoted.text(head.strip() + ":") + ". " + EXAMPLE);
+            throw new NotationException("Nothing follows " + Quoted.text(head.strip() + ":") + ". " + EXAMPLE);
         }
         return names;
     }
@@ -319,10 +319,10 @@ public final class RegistrationText {
         int division = division(NameList.name(named.matches() ? named.group(1) : typed.substring(0, sign)));
         if (!instrument.divisions().get(division).isEnclosed()) {
             throw new NotationException(
-                    instrument.divisionNames().get(division) + " does not stand in a box. Leave out its position.");
+                    instrument.divisionNames().get(division) + " is not in a swell box. Leave out its position.");
         }
         Names positions = new Names(
-                "A box has no position",
+                "There is no position",
                 "The positions are",
                 POSITIONS.stream().map(BoxPosition::word).toList());
         String position =

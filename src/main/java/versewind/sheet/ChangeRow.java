@@ -16,7 +16,7 @@ public record ChangeRow(Kind kind, List<Placed> places) {
 
     /** A kind of change, in the order in which they are made. */
     public enum Kind {
-        PUT_IN("put in"),
+        PUT_IN("push in"),
         DRAW("draw"),
         BOX("box");
 

@@ -33,7 +33,7 @@ public record PistonSetting(String piston, int level, boolean isBeyond, List<Div
 
     /** The memory level, and whether it is to be had. */
     public String levelWords() {
-        return level + (isBeyond ? " (the organ has no such level)" : "");
+        return level + (isBeyond ? " (this organ has no such level)" : "");
     }
 
     /**

@@ -36,7 +36,7 @@ final class PlayingNotes {
                 ? ""
                 : ", notes held " + touch.manner().hold();
         return capital + held + "."
-                + (touch.isLastMeans() ? " No more organ is left: lead by touch and a steady beat." : "");
+                + (touch.isLastMeans() ? " There is no more organ in hand: lead by touch and a steady beat." : "");
     }
 
     private static Optional<String> breath(Advice advice, Plan plan, VersePlace place, Touch touch) {

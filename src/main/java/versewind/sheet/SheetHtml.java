@@ -85,9 +85,8 @@ public final class SheetHtml {
         Chart.draw(html, sheet.hymns());
         html.line(
                 "p",
-                "Bar: the organ in the nave in dB(A), grey: plus or minus. Ring: the singers."
-                        + " Pale field: where the organ would be right for them."
-                        + " Exclamation mark: wants attention.",
+                "Bar: organ level in the nave in dB(A), with its uncertainty in grey. Ring: singers. Pale band: the"
+                        + " right level for the organ. Exclamation mark: needs attention.",
                 "class",
                 "soft");
     }
@@ -106,7 +105,7 @@ public final class SheetHtml {
         html.line("p", hymn.hymn().notes(), "class", "notes");
         Chart.draw(html, hymn);
         if (hymn.verses().isEmpty()) {
-            html.line("p", "No verse yet.");
+            html.line("p", "No verses yet.");
         }
         for (int i = 0; i < hymn.verses().size(); i++) {
             VerseSheet verse = hymn.verses().get(i);
@@ -168,7 +167,7 @@ public final class SheetHtml {
 
     private void changes(VerseSheet verse) {
         if (verse.before().isEmpty() || verse.changes().isEmpty()) {
-            String still = verse.before().isEmpty() ? "Set before the service:" : "Nothing moves.";
+            String still = verse.before().isEmpty() ? "Set before the service:" : "No changes.";
             html.line("p", still, "class", "still");
             return;
         }
@@ -206,7 +205,7 @@ public final class SheetHtml {
     private void stops(VerseSheet verse) {
         List<DivisionLine> drawn = verse.drawn();
         if (drawn.isEmpty()) {
-            html.line("p", "Nothing is drawn.");
+            html.line("p", "Nothing drawn.");
             return;
         }
         String caption = "Drawn for " + verse.verse().label();
@@ -251,7 +250,7 @@ public final class SheetHtml {
     private void pistons() {
         card(
                 "pistons",
-                "Pistons, to set before the service",
+                "Pistons to set before the service",
                 List.of("Piston", "Level", "Set", "For"),
                 sheet.pistons().stream()
                         .<Runnable>map(each -> () -> html.tag("th", each.piston(), "scope", "row")
@@ -270,8 +269,8 @@ public final class SheetHtml {
     private void assistant() {
         card(
                 "assistant",
-                "For whoever pulls stops",
-                List.of("Before", "Put in", "Draw"),
+                "For the registrant",
+                List.of("Before", "Push in", "Draw"),
                 sheet.turns().stream()
                         .<Runnable>map(each -> () -> html.tag("th", each.hymn() + " " + each.verse(), "scope", "row")
                                 .tag("td", () -> places(each.places(ChangeRow.Kind.PUT_IN)))

@@ -23,7 +23,7 @@ public final class Wording {
         return switch (verse.mode()) {
             case CONGREGATION -> "congregation of " + verse.people().orElse(people) + strength;
             case SMALL_CHOIR -> "small choir of " + estimate.singers() + strength;
-            case SOLO_VOICE -> "one voice" + strength;
+            case SOLO_VOICE -> "soloist" + strength;
             case MELODY_SOLOED -> "the melody soloed";
         };
     }

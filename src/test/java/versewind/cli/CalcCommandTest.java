@@ -238,7 +238,7 @@ class CalcCommandTest {
         assertThat(refused("room", "--volume", "500")).contains("either --surfaces or --time");
         assertThat(refused("room", "--volume", "500", "--surfaces", "100:1.2"))
                 .contains("such a room has no reverberation");
-        assertThat(refused("dose", "--parts", "94")).contains("pairs like");
+        assertThat(refused("dose", "--parts", "94")).contains("pairs such as");
         assertThat(refused("dose", "--parts", "85:1000 80:1000")).contains("A day has 1440 minutes");
         assertThat(refused("dose", "--parts", "150:3")).contains("140 dB(A)");
         assertThat(refused("pitch", "--feet", "2 3/2")).contains("is no footage");

@@ -13,6 +13,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -64,7 +65,23 @@ class CalibrateCommandTest {
 
     @Test
     void an_organ_that_was_never_calibrated_tells_what_to_read_first() {
-        Golden.check("calibrate/first.txt", typed("calibrate", "st-tethwin").results());
+        assertThat(typed("calibrate", "st-tethwin").results())
+                .contains("Not calibrated yet", "\n  1  ", "\n  2  ", "\n  3  ")
+                .doesNotContain("\n  4  ");
+    }
+
+    @Test
+    void a_proposed_reading_can_be_typed_back_as_it_is_printed() throws Exception {
+        String proposals = typed("calibrate", "st-tethwin").results().replaceAll("\n {5}", " ");
+        List<String> drawn = Pattern.compile("(?m)^  \\d  (.*?); [a-z ]+ on [A-Z]")
+                .matcher(proposals)
+                .results()
+                .map(found -> found.group(1))
+                .toList();
+        assertThat(drawn).hasSize(3);
+        for (String each : drawn) {
+            assertThat(typed("estimate", "st-tethwin", "--draw", each).status()).isEqualTo(Reply.GOOD);
+        }
     }
 
     @Test
@@ -72,7 +89,7 @@ class CalibrateCommandTest {
         Reply reply = calibrated(HEAD + DIAPASON + CHORUS + CLOSED, "--plan", "harvest-festival", "--next", "2");
         Golden.check("calibrate/readings.txt", reply.results());
         assertThat(reply.status()).isEqualTo(Reply.GOOD);
-        assertThat(reply.words()).isEqualTo("versewind: Nothing is written yet; --write does that.\n");
+        assertThat(reply.words()).isEqualTo("versewind: Nothing has been written. Add --write to save this.\n");
     }
 
     @Test
@@ -109,7 +126,7 @@ class CalibrateCommandTest {
         String wrong = HEAD + DIAPASON + CHORUS + "Great: Principal 4,,45\n";
         Reply all = calibrated(wrong);
         assertThat(all.status()).isEqualTo(Reply.WANTS_ATTENTION);
-        assertThat(all.results()).contains("Reading 3 fits nothing else").contains("--leave-out 3");
+        assertThat(all.results()).contains("Reading 3 does not fit the others").contains("--leave-out 3");
         assertThat(calibrated(wrong, "--leave-out", "3").status()).isEqualTo(Reply.GOOD);
     }
 
@@ -136,16 +153,16 @@ class CalibrateCommandTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
         draw,dBA~Great: Opn,70 | line 2: Great has no stop "Opn".
-        draw,dBA~Great: Trumpet 8,loud | line 2: "loud" is no level in dB(A).
+        draw,dBA~Great: Trumpet 8,loud | line 2: Enter a level in dB(A) such as 78.5, not "loud".
         draw,dBA~Great: Trumpet 8,300 | line 2: A reading lies between 20 and 130 dB(A).
         draw,dBA~Pedal: Trombone 16,70,5 | line 2: There are more cells than columns.
-        draw,dBA,hands~Pedal: Trombone 16,70,manuals only | line 2: Nothing sounds that could be read.
-        draw,loud~Great: Trumpet 8,70 | line 1: No column is called "loud".
-        draw~Great: Trumpet 8 | line 1: The head has no column "dBA".
-        draw,dBA | has no reading.
+        draw,dBA,hands~Pedal: Trombone 16,70,manuals only | line 2: Nothing sounds.
+        draw,loud~Great: Trumpet 8,70 | line 1: There is no column "loud".
+        draw~Great: Trumpet 8 | line 1: There is no column "dBA".
+        draw,dBA | has no readings.
         draw,dBA,singers,seat~Great: Trumpet 8,70,20,console | line 2: While people sing, the meter stands among them
-        draw,dBA,date~Great: Trumpet 8,70,May | line 2: "May" is no date.
-        draw,dBA,people~Great: Trumpet 8,70,-3 | line 2: "-3" cannot stand under people.
+        draw,dBA,date~Great: Trumpet 8,70,May | line 2: Enter a date such as 2026-10-04, not "May".
+        draw,dBA,people~Great: Trumpet 8,70,-3 | line 2: Enter a whole number up to 50000 under people, not "-3".
         draw,dBA~"Great: Trumpet 8,70 | readings.csv
         """)
     void what_is_wrong_is_told_with_its_line(String table, String sentence) throws IOException {
@@ -157,9 +174,9 @@ class CalibrateCommandTest {
 
     @ParameterizedTest
     @CsvSource({
-        "--undo, was never calibrated",
-        "--write, There is nothing new to write",
-        "--next=99, --next takes a whole number from 0 to 20",
+        "--undo, has not been calibrated",
+        "--write, There are no new readings to write",
+        "--next=99, Enter a whole number from 0 to 20 for --next",
         "--leave-out=1, There is no reading 1"
     })
     void options_that_cannot_be_are_told(String option, String sentence) {

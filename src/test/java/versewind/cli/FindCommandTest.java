@@ -43,7 +43,7 @@ class FindCommandTest {
     @Test
     void nothing_found_is_said_and_told_by_the_exit_status() {
         assertThat(typed("find", "no such tune"))
-                .isEqualTo(new Reply(Reply.WANTS_ATTENTION, "", "versewind: Nothing fits \"no such tune\".\n"));
+                .isEqualTo(new Reply(Reply.WANTS_ATTENTION, "", "versewind: Nothing matches \"no such tune\".\n"));
         assertThat(typed("find", "no such tune", "--json").results()).contains("\"found\": [ ]");
         assertThat(typed("find", " ").status()).isEqualTo(Reply.BAD);
     }
@@ -55,6 +55,6 @@ class FindCommandTest {
 
         Reply reply = typedIn(folder, StandardCharsets.UTF_8, "find", "corvening", "--json");
         assertThat(reply.results()).contains("\"id\": \"good\"", "\"tune\": \"CORVENING\"", "\"drawn\": {");
-        assertThat(reply.words()).startsWith("versewind: Not looked into: ").contains("odd.json, line 1");
+        assertThat(reply.words()).startsWith("versewind: Not searched: ").contains("odd.json, line 1");
     }
 }

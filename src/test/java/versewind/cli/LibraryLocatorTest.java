@@ -89,8 +89,9 @@ class LibraryLocatorTest {
     @Test
     void a_folder_that_is_not_there_is_told_with_who_names_it() {
         assertThat(list(Map.of(), "list", "--library", "gone").words())
-                .isEqualTo("versewind: There is no folder \"gone\", which --library names."
-                        + " Make it, or name the folder that has plans and instruments in it.\n");
+                .isEqualTo(
+                        "versewind: There is no folder \"gone\", which --library names. Create it, or name the folder"
+                                + " that contains plans and instruments.\n");
         assertThat(list(Map.of("VERSEWIND_LIBRARY", "gone"), "list").words())
                 .startsWith("versewind: There is no folder \"gone\", which VERSEWIND_LIBRARY names.");
         assertThat(list(Map.of(), "list", "--library=").status()).isEqualTo(Reply.BAD);

@@ -86,6 +86,6 @@ class ListCommandTest {
     @Test
     void an_empty_folder_has_no_plan_yet() {
         assertThat(typedIn(folder, StandardCharsets.UTF_8, "list").results())
-                .isEqualTo("No plan yet.\n\nNo instrument yet.\n");
+                .isEqualTo("No plans yet.\n\nNo instruments yet.\n");
     }
 }

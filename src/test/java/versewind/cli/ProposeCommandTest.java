@@ -93,9 +93,9 @@ class ProposeCommandTest {
 
     @Test
     void a_hymn_has_one_proposal_for_every_verse() {
-        Golden.check(
-                "propose/hymn.txt",
-                typed("propose", "ordinary-sunday", "--hymn", "3").results());
+        assertThat(typed("propose", "ordinary-sunday", "--hymn", "3").results())
+                .containsSubsequence("\n142  ", "\nIntro ", "\nV1 ", "\nV2 ", "\nTotal: ", "lower is better")
+                .doesNotContain("\n190  ", "no proposal");
     }
 
     @Test
@@ -135,12 +135,12 @@ class ProposeCommandTest {
     void what_is_written_is_drawn_in_the_plan_and_its_pistons_are_set() throws IOException {
         Reply reply = typed("propose", "ordinary-sunday", "--write");
 
-        assertThat(reply.words()).startsWith("versewind: 18 verses are written to ");
+        assertThat(reply.words()).startsWith("versewind: 18 verses written to ");
         JsonNode written = JSON.readTree(plan.toFile());
         assertThat(written.findValuesAsText("piston")).isNotEmpty().allMatch(piston -> piston.matches("G[1-6]"));
         assertThat(typed("assess", "ordinary-sunday").status()).isEqualTo(Reply.GOOD);
         Path before = folder.resolve("bin/ordinary-sunday.json");
-        assertThat(reply.words()).endsWith("to restore it: cp " + before + " " + plan + "\n");
+        assertThat(reply.words()).endsWith("To restore it: cp " + before + " " + plan + "\n");
         assertThat(before).hasSameBinaryContentAs(Path.of("plans/ordinary-sunday.json"));
     }
 
@@ -182,8 +182,7 @@ class ProposeCommandTest {
 
         assertThat(impatient.told).contains("versewind: 0 of 18 verses searched; Ctrl-C stops.");
         assertThat(reply.status()).isEqualTo(Reply.WANTS_ATTENTION);
-        assertThat(reply.words())
-                .contains("The search was stopped; 12 verses were not reached.", "6 verses are written");
+        assertThat(reply.words()).contains("The search was stopped; 12 verses were not searched.", "6 verses written");
         JsonNode was = JSON.readTree(Path.of("plans/ordinary-sunday.json").toFile());
         assertThat(JSON.readTree(plan.toFile()).path("hymns").get(3))
                 .isEqualTo(was.path("hymns").get(3));
@@ -195,7 +194,7 @@ class ProposeCommandTest {
             value = {
                 "--hymn 9            | The plan has no hymn \"9\". It has the hymns 31, 77, 142, 190.",
                 "--hymn 1 --verse V9 | The hymn has no verse \"V9\". It has Intro, V1, V2, V3, Last.",
-                "--verse V1          | --verse needs --hymn, for the plan has 4 hymns."
+                "--verse V1          | --verse needs --hymn, because the plan has 4 hymns."
             })
     void what_is_not_there_is_told_with_what_there_is(String options, String sentence) {
         List<String> words = new ArrayList<>(List.of("propose", "ordinary-sunday"));

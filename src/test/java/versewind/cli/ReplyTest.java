@@ -13,7 +13,7 @@ class ReplyTest {
         assertThat(reply.status()).isEqualTo(Reply.BAD);
         assertThat(reply.results()).isEmpty();
         assertThat(reply.words())
-                .startsWith("versewind: The program has made a mistake. Please report it with these lines:\n"
+                .startsWith("versewind: This is a fault in the program. Please report it with these lines:\n"
                         + "java.lang.IllegalStateException: the bellows are empty\n\tat versewind.cli.ReplyTest.")
                 .endsWith("\n");
     }

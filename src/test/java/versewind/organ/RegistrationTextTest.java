@@ -154,7 +154,7 @@ class RegistrationTextTest {
             value = {
                 "Open Diapason 8 | \"Open Diapason 8\" has no colon."
                         + " Write a division, a colon and its stops, like \"Great: Open Diapason 8, Principal 4\".",
-                "Great: | Nothing stands after \"Great:\"."
+                "Great: | Nothing follows \"Great:\"."
                         + " Write a division, a colon and its stops, like \"Great: Open Diapason 8, Principal 4\".",
                 "Grate: Principal 4 | The organ has no division \"Grate\". Did you mean \"Great\"?",
                 "Swell: Vox 8 | Swell has no stop \"Vox 8\". Swell has \"Open Diapason 8\", \"Gedackt 8\",",
@@ -162,9 +162,9 @@ class RegistrationTextTest {
                 "couplers: Swell to Graet | The organ has no coupler \"Swell to Graet\"."
                         + " Did you mean \"Swell to Great\"?",
                 "Great: Principal 4, princ | \"princ\" is drawn twice. Leave out one of them.",
-                "Great closed | Great does not stand in a box. Leave out its position.",
+                "Great closed | Great is not in a swell box. Leave out its position.",
                 "boxes: Swell | \"Swell\" is no position of a box. Write it like \"Swell=closed\".",
-                "boxes: Swell=shut | A box has no position \"shut\"."
+                "boxes: Swell=shut | There is no position \"shut\"."
                         + " The positions are \"closed\", \"quarter\", \"half\", \"three quarters\", \"open\".",
                 "Flutter drawn | The organ has no tremulant \"Flutter\". The tremulants are \"Tremulant\".",
             })

@@ -72,7 +72,7 @@ class CardsTest {
     @Test
     void a_memory_level_that_the_organ_does_not_have_is_told() {
         PistonSetting setting = new PistonSetting("G1", 9, true, List.of(), List.of());
-        assertThat(setting.levelWords()).isEqualTo("9 (the organ has no such level)");
+        assertThat(setting.levelWords()).isEqualTo("9 (this organ has no such level)");
     }
 
     @Test

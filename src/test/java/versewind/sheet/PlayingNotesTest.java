@@ -41,6 +41,6 @@ class PlayingNotesTest {
         Sheet full = Sheets.shipped("easter-cathedral", Sheets.LARGE);
         assertThat(full.hymns().get(0).verses().get(7).played())
                 .contains("Well detached, notes held 5/8 of the beat."
-                        + " No more organ is left: lead by touch and a steady beat.");
+                        + " There is no more organ in hand: lead by touch and a steady beat.");
     }
 }

@@ -177,8 +177,8 @@ class SheetInBrowserTest {
     void its_cards_and_its_hymns_begin_on_pages_of_their_own() throws BadFile, IOException, InterruptedException {
         open("harvest-festival", SheetOptions.USUAL);
         List<String> pages = browser.printed(folder.resolve("cards.pdf"), 210, 297);
-        assertThat(pages).anyMatch(page -> page.strip().startsWith("Pistons, to set before the service"));
-        assertThat(pages).anyMatch(page -> page.strip().startsWith("For whoever pulls stops"));
+        assertThat(pages).anyMatch(page -> page.strip().startsWith("Pistons to set before the service"));
+        assertThat(pages).anyMatch(page -> page.strip().startsWith("For the registrant"));
         assertThat(pages.get(0)).contains("Harvest Festival").contains("Come, carry in the harvest");
     }
 
