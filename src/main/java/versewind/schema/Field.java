@@ -125,9 +125,16 @@ public final class Field<T, V> {
         if (blank.isEmpty()) {
             return hint + "; needed";
         }
+        return hint + (usual().isEmpty() ? "; may be blank" : "; blank for " + usual());
+    }
+
+    /** What a blank means, in a word; "" where it means nothing. */
+    String usual() {
+        if (blank.isEmpty() || blank.get() instanceof Boolean) {
+            return "";
+        }
         Object usual = kind.plain(blank.get(), OrganNames.NONE);
-        boolean isWord = usual instanceof String text ? !text.isEmpty() : usual instanceof Number;
-        return hint + (isWord ? "; blank for " + kind.typed(blank.get(), OrganNames.NONE) : "; may be blank");
+        return usual instanceof String || usual instanceof Number ? kind.typed(blank.get(), OrganNames.NONE) : "";
     }
 
     /** How it stands in a file. */

@@ -12,7 +12,6 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -27,7 +26,6 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Singing;
-import versewind.rules.Rule;
 import versewind.schema.KnownOrgan;
 import versewind.schema.RandomWorks;
 import versewind.sound.OrganSound;
@@ -81,18 +79,6 @@ class SchemaTest {
     @MethodSource("plans")
     void a_plan_that_comes_with_the_program_is_valid(Path file) throws IOException {
         assertThat(objections(PLAN, Files.readString(file))).isEmpty();
-    }
-
-    @Test
-    void the_schema_names_every_rule_that_can_be_silenced() {
-        List<String> named = new ArrayList<>();
-        PLAN.getSchemaNode()
-                .at("/$defs/verse/properties/silenced/propertyNames/enum")
-                .forEach(word -> named.add(word.textValue()));
-
-        assertThat(named)
-                .containsExactlyElementsOf(
-                        Stream.of(Rule.values()).map(Rule::word).toList());
     }
 
     @Test
