@@ -54,7 +54,7 @@ public final class CalibrationFields {
 
     // a reading
 
-    private static final Table<Kept> READING = Table.block(
+    public static final Table<Kept> READING = Table.block(
             "A level that was read, and what was to be expected of it before any reading and since, in dB(A).",
             "dBA",
             CalibrationFields::kept);

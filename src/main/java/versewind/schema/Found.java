@@ -39,6 +39,9 @@ public final class Found {
     }
 
     private static Object container(Object value) {
+        if (value instanceof Integer whole) {
+            return whole.doubleValue();
+        }
         if (value instanceof Map) {
             return new LinkedHashMap<String, Found>();
         }
@@ -72,6 +75,13 @@ public final class Found {
         cell.fill(typed);
     }
 
+    /** Adds a field of a file that is not written yet, as {@link Field#written} gives it. */
+    void addWritten(String field, Object plain) {
+        Found found = new Found(this, field, -1, 1, container(plain));
+        fields().put(field, found);
+        found.fill(plain);
+    }
+
     /** What was typed by itself. */
     static Found typed(String column, Object typed) {
         Found row = root(0, Map.of());
@@ -81,9 +91,9 @@ public final class Found {
 
     private void fill(Object typed) {
         if (typed instanceof Map<?, ?> map) {
-            map.forEach((key, each) -> add((String) key, 0, each).fill(each));
+            map.forEach((key, each) -> add((String) key, line, each).fill(each));
         } else if (typed instanceof List<?> items) {
-            items.forEach(each -> add(0, each).fill(each));
+            items.forEach(each -> add(line, each).fill(each));
         }
     }
 

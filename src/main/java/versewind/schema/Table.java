@@ -148,4 +148,24 @@ public final class Table<T> {
         }
         return read(row, names);
     }
+
+    /**
+     * A value after an organ has changed.
+     *
+     * @param before the names in which the value is now
+     * @param after the names after the change
+     * @return empty where something that it names is gone
+     */
+    public Optional<T> moved(T value, OrganNames before, OrganNames after) {
+        Found row = Found.root(1, Map.of());
+        for (Field<T, ?> field : fields) {
+            field.written(value, before).ifPresent(plain -> row.addWritten(field.name(), plain));
+        }
+        try {
+            T moved = read(row, after);
+            return after.takeGone().isEmpty() ? Optional.of(moved) : Optional.empty();
+        } catch (Refused impossible) {
+            return Optional.empty();
+        }
+    }
 }

@@ -4,26 +4,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.calibration.Calibration;
-import versewind.calibration.MeterReading;
-import versewind.organ.BoxPosition;
+import versewind.organ.Coupler;
+import versewind.organ.Division;
 import versewind.organ.FormerNames;
-import versewind.organ.IndexSet;
+import versewind.organ.FormerNames.Now;
 import versewind.organ.Instrument;
-import versewind.organ.Registration;
+import versewind.organ.Pistons;
 import versewind.organ.Stop;
 import versewind.organ.StopName;
 import versewind.organ.Trims;
-import versewind.plan.HandsAndFeet;
+import versewind.schema.CalibrationFields;
 import versewind.schema.KnownOrgan;
+import versewind.schema.OrganNames;
 import versewind.sound.OrganSound;
 
 /**
- * What an organ's readings say of it once it has changed. Where only names have changed all stays as it is; else the trims
- * before any reading are moved by what was typed, and the organ is fitted again to the readings of which everything is
- * still there.
+ * The calibration of an organ that has changed. Where only names have changed it stays as it is; otherwise the trims before
+ * any reading are moved by what was typed, and the organ is fitted again to those readings of which everything is still
+ * there.
  */
 final class ChangedCalibration {
     private final KnownOrgan was;
@@ -36,112 +38,42 @@ final class ChangedCalibration {
         this.change = change;
     }
 
-    /** The changed organ and what is known of it. */
+    /** The changed organ with its calibration and the former names of its parts. */
     KnownOrgan organ() {
         FormerNames former = was.former().after(change, now);
         if (was.calibration().isNone()) {
             return new KnownOrgan(now, Calibration.NONE, former);
         }
+        OrganNames before = OrganNames.of(was.instrument());
         List<Calibration.Kept> kept = was.calibration().kept().stream()
-                .flatMap(each -> moved(each.reading())
-                        .map(reading -> new Calibration.Kept(reading, each.beforeDba(), each.afterDba()))
-                        .stream())
+                .flatMap(each -> CalibrationFields.READING.moved(each, before, OrganNames.of(now, change)).stream())
                 .toList();
-        Calibration moved =
-                new Calibration(Optional.of(before()), was.calibration().offsets(), kept);
-        KnownOrgan known = new KnownOrgan(now, moved, former);
+        KnownOrgan known = new KnownOrgan(
+                now, new Calibration(Optional.of(before()), was.calibration().offsets(), kept), former);
         if (isOnlyRenamed()) {
             return known;
         }
         OrganSound sound = known.soundBeforeReadings();
-        return known.fittedTo(moved.readings().stream()
+        return known.fittedTo(known.calibration().readings().stream()
                 .filter(reading -> reading.expectedDba(sound).isPresent())
                 .toList());
     }
 
-    private OptionalInt stop(StopName name) {
-        return change.stop(now, name)
-                .flatMap(FormerNames.Now::name)
-                .map(now::stop)
-                .orElse(OptionalInt.empty());
-    }
-
-    private OptionalInt division(String name) {
-        return change.division(now, name)
-                .flatMap(FormerNames.Now::name)
-                .map(now::division)
-                .orElse(OptionalInt.empty());
-    }
-
+    /** Today's index of every stop. */
     private List<OptionalInt> stops() {
-        return was.instrument().stops().stream().map(knob -> stop(knob.name())).toList();
+        return places(was.instrument().stops(), knob -> change.stop(now, knob.name()), now::stop);
     }
 
+    /** Today's index of every division. */
     private List<OptionalInt> divisions() {
-        return was.instrument().divisions().stream()
-                .map(each -> division(each.name()))
+        return places(was.instrument().divisions(), each -> change.division(now, each.name()), now::division);
+    }
+
+    private static <P, N> List<OptionalInt> places(
+            List<P> parts, Function<P, Optional<Now<N>>> today, Function<N, OptionalInt> index) {
+        return parts.stream()
+                .map(part -> today.apply(part).flatMap(Now::name).map(index).orElse(OptionalInt.empty()))
                 .toList();
-    }
-
-    private List<OptionalInt> couplers() {
-        return was.instrument().couplers().stream()
-                .map(each -> change.coupler(now, each.name())
-                        .flatMap(FormerNames.Now::name)
-                        .map(now::coupler)
-                        .orElse(OptionalInt.empty()))
-                .toList();
-    }
-
-    private List<OptionalInt> tremulants() {
-        return was.instrument().tremulants().stream()
-                .map(each -> change.tremulant(now, each.name())
-                        .flatMap(FormerNames.Now::name)
-                        .map(now::tremulant)
-                        .orElse(OptionalInt.empty()))
-                .toList();
-    }
-
-    private static Optional<IndexSet> moved(IndexSet drawn, List<OptionalInt> places) {
-        List<OptionalInt> found = drawn.stream().mapToObj(places::get).toList();
-        return found.stream().allMatch(OptionalInt::isPresent)
-                ? Optional.of(IndexSet.of(found.stream().mapToInt(OptionalInt::getAsInt)))
-                : Optional.empty();
-    }
-
-    /** The reading in the indices of today; empty where something of it is gone. */
-    private Optional<MeterReading> moved(MeterReading reading) {
-        Registration drawn = reading.registration();
-        List<OptionalInt> divisions = divisions();
-        Optional<IndexSet> stops = moved(drawn.stops(), stops());
-        Optional<IndexSet> couplers = moved(drawn.couplers(), couplers());
-        Optional<IndexSet> tremulants = moved(drawn.tremulants(), tremulants());
-        OptionalInt right = divisions.get(reading.hands().right());
-        OptionalInt left = divisions.get(reading.hands().left());
-        boolean whole = stops.isPresent() && couplers.isPresent() && tremulants.isPresent();
-        if (!whole || !isManual(right) || !isManual(left)) {
-            return Optional.empty();
-        }
-        List<BoxPosition> boxes = new ArrayList<>(Registration.silent(now).boxes());
-        for (int i = 0; i < divisions.size(); i++) {
-            if (divisions.get(i).isPresent()
-                    && now.divisions().get(divisions.get(i).getAsInt()).isEnclosed()) {
-                boxes.set(divisions.get(i).getAsInt(), drawn.boxes().get(i));
-            } else if (drawn.boxes().get(i) != BoxPosition.OPEN) {
-                return Optional.empty();
-            }
-        }
-        return Optional.of(new MeterReading(
-                reading.date(),
-                new Registration(stops.get(), couplers.get(), tremulants.get(), boxes),
-                new HandsAndFeet(reading.hands().layout(), right.getAsInt(), left.getAsInt()),
-                reading.seat(),
-                reading.present(),
-                reading.sung(),
-                reading.dba()));
-    }
-
-    private boolean isManual(OptionalInt division) {
-        return division.isPresent() && !now.divisions().get(division.getAsInt()).isPedal();
     }
 
     /** The trims before any reading, moved by what was typed over the trims since. */
@@ -172,57 +104,70 @@ final class ChangedCalibration {
         return Math.max(-Stop.WIDEST_TRIM_DB, Math.min(Stop.WIDEST_TRIM_DB, trimDb));
     }
 
-    /** Whether the organ sounds as it did: everything is in its place, only called otherwise. */
+    /** Whether the organ sounds as it did: everything is in its place, and only names differ. */
     private boolean isOnlyRenamed() {
         Instrument old = was.instrument();
-        boolean inPlace = Stream.of(stops(), divisions(), couplers(), tremulants())
-                .allMatch(places -> IntStream.range(0, places.size())
-                        .allMatch(i -> places.get(i).equals(OptionalInt.of(i))));
-        boolean same = old.stops().size() == now.stops().size()
-                && old.divisions().size() == now.divisions().size()
-                && old.couplers().size() == now.couplers().size()
+        List<OptionalInt> couplers = places(old.couplers(), each -> change.coupler(now, each.name()), now::coupler);
+        List<OptionalInt> tremulants =
+                places(old.tremulants(), each -> change.tremulant(now, each.name()), now::tremulant);
+        return Stream.of(stops(), divisions(), couplers, tremulants)
+                        .allMatch(places -> IntStream.range(0, places.size())
+                                .allMatch(i -> places.get(i).equals(OptionalInt.of(i))))
                 && old.tremulants().size() == now.tremulants().size()
-                && old.action() == now.action()
-                && old.trimDb() == now.trimDb()
-                && old.room().equals(now.room());
-        return inPlace
-                && same
-                && IntStream.range(0, now.stops().size()).allMatch(this::soundsAlike)
-                && IntStream.range(0, now.divisions().size()).allMatch(this::isPlayedAlike)
-                && IntStream.range(0, now.couplers().size()).allMatch(this::couplesAlike);
+                && nameless(old).equals(nameless(now));
     }
 
-    private boolean soundsAlike(int index) {
-        Stop old = was.instrument().stops().get(index).stop();
-        Stop today = now.stops().get(index).stop();
-        Optional<StopName> lender = old.borrowed()
-                .map(name -> now.stops().get(stop(name).getAsInt()).name());
-        return today.equals(new Stop(
-                today.name(),
-                old.footage(),
-                old.family(),
-                old.pipe(),
-                old.ranks(),
-                old.composition(),
-                old.trimDb(),
-                old.enclosure(),
-                lender));
+    /** An instrument with numbers for names, without tremulants and pistons. */
+    private static Instrument nameless(Instrument organ) {
+        List<Division> divisions = new ArrayList<>();
+        int first = 0;
+        for (Division division : organ.divisions()) {
+            List<Stop> stops = new ArrayList<>();
+            for (Stop stop : division.stops()) {
+                stops.add(nameless(organ, stop, first + stops.size()));
+            }
+            first += stops.size();
+            String name = Integer.toString(divisions.size());
+            divisions.add(new Division(name, division.manual(), division.keys(), division.box(), stops));
+        }
+        List<Coupler> couplers = new ArrayList<>();
+        for (Coupler coupler : organ.couplers()) {
+            String name = Integer.toString(couplers.size());
+            couplers.add(new Coupler(
+                    name, index(organ, coupler.source()), index(organ, coupler.keyboard()), coupler.kind()));
+        }
+        return new Instrument(
+                "organ",
+                "",
+                organ.action(),
+                organ.trimDb(),
+                divisions,
+                couplers,
+                List.of(),
+                Pistons.NONE,
+                organ.room());
     }
 
-    private boolean isPlayedAlike(int index) {
-        var old = was.instrument().divisions().get(index);
-        var today = now.divisions().get(index);
-        return old.manual().equals(today.manual())
-                && old.keys() == today.keys()
-                && old.box().equals(today.box())
-                && old.stops().size() == today.stops().size();
+    private static Stop nameless(Instrument organ, Stop stop, int index) {
+        Stop renamed = new Stop(
+                Integer.toString(index),
+                stop.footage(),
+                stop.family(),
+                stop.pipe(),
+                stop.ranks(),
+                stop.composition(),
+                stop.trimDb(),
+                stop.enclosure(),
+                Optional.empty());
+        return stop.borrowed()
+                .map(lender -> organ.stop(lender).getAsInt())
+                .map(lender -> renamed.borrowing(new StopName(
+                        Integer.toString(organ.stops().get(lender).division()),
+                        lender + " " + organ.stops().get(lender).stop().pitch())))
+                .orElse(renamed);
     }
 
-    private boolean couplesAlike(int index) {
-        var old = was.instrument().couplers().get(index);
-        var today = now.couplers().get(index);
-        return old.kind() == today.kind()
-                && division(old.source()).equals(now.division(today.source()))
-                && division(old.keyboard()).equals(now.division(today.keyboard()));
+    private static String index(Instrument organ, String division) {
+        return Integer.toString(organ.division(division).getAsInt());
     }
 }
