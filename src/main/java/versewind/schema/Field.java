@@ -109,12 +109,12 @@ public final class Field<T, V> {
         return column;
     }
 
-    /** What it holds. */
+    /** The kind of its values. */
     public Kind<V> kind() {
         return kind;
     }
 
-    /** What it is, without a capital and a full stop. */
+    /** A description without a capital and a full stop. */
     public String about() {
         return about;
     }
@@ -128,7 +128,7 @@ public final class Field<T, V> {
         return hint + (usual().isEmpty() ? "; may be blank" : "; blank for " + usual());
     }
 
-    /** What a blank means, in a word; "" where it means nothing. */
+    /** The meaning of a blank, in a word; "" where it has none. */
     String usual() {
         if (blank.isEmpty() || blank.get() instanceof Boolean) {
             return "";
@@ -142,12 +142,12 @@ public final class Field<T, V> {
         return layout;
     }
 
-    /** Whether a file must have it. */
+    /** True if a file must have it. */
     public boolean isNeeded() {
         return needed;
     }
 
-    /** Whether a spreadsheet must have it, since a blank has no meaning. */
+    /** True if a spreadsheet must have it, since a blank has no meaning. */
     public boolean isNeededTyped() {
         return blank.isEmpty();
     }

@@ -1,6 +1,6 @@
 package versewind.schema;
 
-/** What files of plans and of instruments have in common: their names, and the number of their format. */
+/** The common part of plan and instrument files: their names, and the number of their format. */
 public final class FileFormat {
     /** The number of the format that is written, and the only one that is read. */
     public static final int NUMBER = 1;
@@ -11,7 +11,7 @@ public final class FileFormat {
 
     private FileFormat() {}
 
-    /** Whether a text can be a file's name without its ending. It begins with a letter or digit: no hidden file. */
+    /** True if a text can be a file's name without its ending. It begins with a letter or digit: no hidden file. */
     public static boolean isId(String text) {
         return !text.isEmpty()
                 && text.codePointCount(0, text.length()) <= LONGEST_ID

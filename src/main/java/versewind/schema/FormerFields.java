@@ -15,7 +15,7 @@ import versewind.organ.Quoted;
 import versewind.organ.StopName;
 import versewind.schema.Field.Layout;
 
-/** The fields of what the parts of an instrument were called before; what is gone has a blank name. */
+/** The fields of the former names of an instrument's parts; a part that is gone has a blank name. */
 final class FormerFields {
     static final Table<FormerNames> TABLE = Table.block(
             "What parts of the instrument were called before, so that plans written then can be read.",

@@ -82,7 +82,7 @@ public final class Found {
         found.fill(plain);
     }
 
-    /** What was typed by itself. */
+    /** A typed value by itself. */
     static Found typed(String column, Object typed) {
         Found row = root(0, Map.of());
         row.addTyped(column, column, typed);
@@ -116,7 +116,7 @@ public final class Found {
         return line == 0;
     }
 
-    /** Where in a file it stands, "hymns[1].verses[2].drawn"; of what was typed, the column. */
+    /** Its place in a file, "hymns[1].verses[2].drawn"; of a typed value, the column. */
     public String place() {
         if (above == null) {
             return "";
@@ -153,7 +153,7 @@ public final class Found {
         return find(field).orElseThrow(() -> missing(field));
     }
 
-    /** Whether a field of this object is this text. */
+    /** True if a field of this object is this text. */
     public boolean hasText(String field, String text) {
         return find(field).filter(each -> text.equals(each.value)).isPresent();
     }
@@ -255,7 +255,7 @@ public final class Found {
         return truth;
     }
 
-    /** A value made of what stands here; an objection against it gets this place. */
+    /** Makes a value of this one; an objection against it gets this place. */
     public <T> T make(Supplier<T> maker) throws Refused {
         try {
             return maker.get();

@@ -38,7 +38,7 @@ public abstract class Kind<V> {
         return limits.isEmpty() ? "" : ask + limits + ".";
     }
 
-    /** The value of what was found. */
+    /** Reads a value. */
     abstract V read(Found found, OrganNames names) throws Refused;
 
     /** A value as text, number, true or false, or as lists, maps and rows of these. */
@@ -62,12 +62,12 @@ public abstract class Kind<V> {
                 : plain instanceof String text ? text : "";
     }
 
-    /** Whether a blank text is a value of its own. */
+    /** True if a blank text is a value of its own. */
     boolean takesBlank() {
         return false;
     }
 
-    /** The words there are, for those kinds that have only some. */
+    /** The words to choose from, for kinds that have them. */
     public List<String> words() {
         return List.of();
     }

@@ -98,7 +98,7 @@ public final class Kinds {
         }
     }
 
-    /** One name of those there are. */
+    /** One of the names of the organ's parts. */
     static class Known extends Kind<String> {
         private final String thing;
         private final Function<OrganNames, List<String>> known;

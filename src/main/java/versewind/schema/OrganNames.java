@@ -105,17 +105,17 @@ public final class OrganNames {
         }
     }
 
-    /** Whether a former name was read. */
+    /** True if a former name was read. */
     public boolean isOutdated() {
         return outdated;
     }
 
-    /** What was read and is gone, each once. */
+    /** The parts that were read and are gone, each once. */
     public Set<String> gone() {
         return Collections.unmodifiableSet(gone);
     }
 
-    /** What was read and is gone since this was last asked. */
+    /** The parts that were read and are gone since the last call. */
     Set<String> takeGone() {
         Set<String> taken = new LinkedHashSet<>(goneHere);
         goneHere.clear();

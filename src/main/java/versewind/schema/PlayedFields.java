@@ -16,7 +16,7 @@ import versewind.plan.HandsAndFeet;
 import versewind.schema.Field.Layout;
 
 /**
- * The fields of what is drawn and where it is played: of a verse, and of a meter reading.
+ * The fields of hands and registration: of a verse, and of a meter reading.
  *
  * @param <T> what has them
  */
@@ -87,7 +87,7 @@ public final class PlayedFields<T> {
         return new HandsAndFeet(layout, rightOn, values.get(left).orElse(rightOn));
     }
 
-    /** What is drawn. */
+    /** The registration. */
     Registration registration(Values values) throws Refused {
         IndexSet stops = values.get(drawn);
         IndexSet coupled = values.get(couplers);

@@ -37,12 +37,12 @@ public final class Refused extends Exception {
         return place;
     }
 
-    /** What is wrong, without a full stop. */
+    /** The problem, without a full stop. */
     public String problem() {
         return problem;
     }
 
-    /** What to do, a sentence; may be blank. */
+    /** The remedy, a sentence; may be blank. */
     public String remedy() {
         return remedy;
     }

@@ -18,7 +18,7 @@ import versewind.schema.Field.Layout;
 
 /** The fields of a stop. */
 public final class StopFields {
-    /** What stands between division and stop in the name of a stop. */
+    /** Stands between division and stop in the name of a stop. */
     static final String SEPARATOR = ": ";
 
     /** A trim in dB. */

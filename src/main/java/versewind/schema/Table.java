@@ -16,7 +16,7 @@ import versewind.organ.Quoted;
  */
 public final class Table<T> {
 
-    /** Makes a value of what was read. */
+    /** Makes a value of its fields. */
     @FunctionalInterface
     public interface Maker<T> {
         /**
@@ -92,7 +92,7 @@ public final class Table<T> {
         }
     }
 
-    /** What it is, a sentence. */
+    /** A description, a sentence. */
     public String about() {
         return about;
     }
@@ -102,7 +102,7 @@ public final class Table<T> {
         return Collections.unmodifiableList(fields);
     }
 
-    /** Whether its fields stand on one line. */
+    /** True if its fields stand on one line. */
     public boolean isLine() {
         return line;
     }

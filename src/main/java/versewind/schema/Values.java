@@ -26,7 +26,7 @@ public final class Values {
         throw object.missing(field);
     }
 
-    /** Whether a field is there. */
+    /** True if a field is there. */
     public boolean has(Field<?, ?> field) {
         return found(field) != object;
     }

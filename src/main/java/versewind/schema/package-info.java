@@ -1,5 +1,5 @@
 /**
- * The fields of instruments and plans: name, kind, limits, default and hint of each, once. Files, spreadsheets and forms
- * are read and written by these tables. No file is opened here, and no JSON library is known.
+ * The fields of instruments and plans: name, kind, limits, default and hint of each, once. Files, spreadsheets and
+ * forms are read and written by these tables. No file is opened here, and no JSON library is known.
  */
 package versewind.schema;

@@ -7,8 +7,8 @@ import versewind.schema.Refused;
 /**
  * A file that cannot be read as what it should be: where, what is wrong, what to do.
  *
- * <p>Its message is made for the person at the desk: {@code plans/x.json, line 14, hymns[1].verses[2].drawn: the organ
- * has no stop "Open Diapson 8" in Great. Did you mean "Open Diapason 8"?}
+ * <p>Its message is made for the person at the desk: {@code plans/x.json, line 14, hymns[1].verses[2].drawn: Great
+ * has no stop "Open Diapson 8". Did you mean "Open Diapason 8"?}
  */
 public final class BadFile extends Exception {
     private static final long serialVersionUID = 1L;
@@ -43,7 +43,7 @@ public final class BadFile extends Exception {
         return whole(file.normalize().toString(), problem, remedy);
     }
 
-    /** What was asked for as a whole, under the name it was asked for. */
+    /** A file as a whole, under the name that was given. */
     static BadFile whole(String file, String problem, String remedy) {
         return new BadFile(file, 0, "", problem, remedy);
     }
@@ -68,12 +68,12 @@ public final class BadFile extends Exception {
         return place;
     }
 
-    /** What is wrong, without a full stop. */
+    /** The problem, without a full stop. */
     public String problem() {
         return problem;
     }
 
-    /** What to do, a whole sentence. */
+    /** The remedy, a sentence; may be blank. */
     public String remedy() {
         return remedy;
     }

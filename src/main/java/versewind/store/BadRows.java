@@ -18,12 +18,12 @@ public final class BadRows extends Exception {
         return new BadRows(List.of(sentence(line, problem)));
     }
 
-    /** "line 7: the organ has no stop ...". */
+    /** "line 7: kind: unknown value ...". */
     static String sentence(int line, String problem) {
         return "line " + line + ": " + problem + (problem.endsWith(".") || problem.endsWith("?") ? "" : ".");
     }
 
-    /** What is wrong, a sentence for each row, each with its line. */
+    /** A sentence for each row that is wrong, with its line. */
     public List<String> sentences() {
         return sentences;
     }

@@ -3,7 +3,10 @@ package versewind.store;
 import java.io.IOException;
 import java.nio.file.Path;
 
-/** The folder {@code bin/} of a library. Plans are moved there and back; nothing in it is ever taken away or written over. */
+/**
+ * The folder {@code bin/} of a library. Plans are moved there and back; nothing in it is ever taken away or written
+ * over.
+ */
 public final class Bin {
 
     private final JsonFolder plans;

@@ -17,8 +17,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import versewind.schema.FileFormat;
 
 /**
- * The plans of a library, to be read a few at a time: first their files, the one edited last at the head, then the head of
- * each. What was read is kept, and read again only when a file has changed.
+ * The plans of a library, to be read a few at a time: first their files, the one edited last at the head, then the head
+ * of each. What was read is kept, and read again only when a file has changed.
  */
 public final class Catalogue {
 
@@ -66,7 +66,7 @@ public final class Catalogue {
         return later != 0 ? later : one.id().compareTo(other.id());
     }
 
-    /** What the head of a plan's file says; of one that is broken, what stands before the break. */
+    /** The head of a plan's file; of a broken file, the part before the break. */
     public PlanEntry read(PlanFile file) {
         return known.computeIfAbsent(file, this::readHead);
     }

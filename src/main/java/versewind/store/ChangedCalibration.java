@@ -23,9 +23,9 @@ import versewind.schema.OrganNames;
 import versewind.sound.OrganSound;
 
 /**
- * The calibration of an organ that has changed. Where only names have changed it stays as it is; otherwise the trims before
- * any reading are moved by what was typed, and the organ is fitted again to those readings of which everything is still
- * there.
+ * The calibration of an organ that has changed. Where only names have changed it stays as it is; otherwise the trims
+ * before any reading are moved by what was typed, and the organ is fitted again to those readings of which everything
+ * is still there.
  */
 final class ChangedCalibration {
     private final KnownOrgan was;

@@ -17,9 +17,10 @@ import versewind.schema.ServiceFields;
 /**
  * Saves an instrument whose parts have other names, and writes these into its plans.
  *
- * <p>The instrument is written first, and with it what everything was called before; so every plan can be opened whether
- * it has the new names yet or not, and where the program is stopped on the way nothing is lost. A plan that draws what is
- * gone is left as it is: it opens, says so in its notes, and keeps the name in its file until it is saved.
+ * <p>The instrument is written first, and with it what everything was called before; so every plan can be opened
+ * whether it has the new names yet or not, and where the program is stopped on the way nothing is lost. A plan that
+ * draws what is gone is left as it is: it opens, says so in its notes, and keeps the name in its file until it is
+ * saved.
  */
 final class ChangingOrgan {
 
@@ -67,8 +68,8 @@ final class ChangingOrgan {
     }
 
     /**
-     * Whether something is now called what something else was called before, so that an old plan could take one for the
-     * other. What is put back under the name of something gone is no such thing.
+     * True if a part now has the former name of another part, so that an old plan would draw the wrong one. What is put
+     * back under the name of something gone is no such thing.
      */
     private static boolean isConfusing(FormerNames former, Instrument next, FormerNames change) {
         return isConfusing(former.divisions(), change.divisions(), name -> next.division(name)
@@ -114,7 +115,7 @@ final class ChangingOrgan {
                 } else if (outcome instanceof SaveOutcome.NotSaved notSaved) {
                     troubles.add(nameOf(file) + ": " + notSaved.why());
                 } else {
-                    troubles.add(nameOf(file) + ": It was changed just now by somebody else.");
+                    troubles.add(nameOf(file) + ": another program has just changed it.");
                 }
             } catch (BadFile unreadable) {
                 troubles.add(unreadable.getMessage());
@@ -144,7 +145,7 @@ final class ChangingOrgan {
         }
     }
 
-    /** Whether a file is a plan for an instrument; one that is broken tells so when it is opened. */
+    /** True if a file is a plan for an instrument; a broken file is reported when it is opened. */
     private boolean isFor(Path file, String id) {
         try {
             Found root = JsonTree.read(file, FileBytes.read(disk, file));

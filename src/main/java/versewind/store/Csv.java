@@ -15,13 +15,13 @@ import org.apache.commons.csv.CSVRecord;
 /**
  * Comma-separated values. Source: RFC 4180.
  *
- * <p>A cell that a spreadsheet would take for a formula gets an apostrophe before it when it is written, and loses it when
- * it is read: one whose first character, after blanks and apostrophes, is {@code = + - @} or the wide form of one of these,
- * or that begins with a tab or a line end.
+ * <p>A cell that a spreadsheet would take for a formula gets an apostrophe before it when it is written, and loses it
+ * when it is read: one whose first character, after blanks and apostrophes, is {@code = + - @} or the wide form of one
+ * of these, or that begins with a tab or a line end.
  *
- * <p>Differences: semicolons and tabs are read for commas where the first row has them, since spreadsheets of some countries
- * write these; a line end alone is read for both characters; a quotation mark within a cell that does not begin with one is
- * itself.
+ * <p>Differences: semicolons and tabs are read for commas where the first row has them, since spreadsheets of some
+ * countries write these; a line end alone is read for both characters; a quotation mark within a cell that does not
+ * begin with one is itself.
  */
 final class Csv {
 
@@ -32,7 +32,7 @@ final class Csv {
     private static final String LINE_END = "\r\n";
 
     private static final String QUOTES =
-            "a cell begins with a quotation mark and does not end with one. Close it, or double those within";
+            "a cell begins with a quotation mark but does not end with one. Close it, and double the marks inside";
 
     /**
      * A row.
@@ -44,7 +44,9 @@ final class Csv {
 
     private Csv() {}
 
-    /** Writes a row with its line end. Control characters become question marks, since they could disturb a terminal. */
+    /**
+     * Writes a row with its line end. Control characters become question marks, since they could disturb a terminal.
+     */
     static String row(List<String> cells) {
         return cells.stream().map(Csv::cell).collect(Collectors.joining(",", "", LINE_END));
     }

@@ -6,13 +6,13 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
-/** What is done to the disk, one step at a time, so that a test can end the program between any two. */
+/** Steps on the disk, one at a time, so that a test can stop the program between any two. */
 interface Disk {
 
-    /** Whether there is anything under this name. */
+    /** True if there is anything under this name. */
     boolean exists(Path file);
 
-    /** Whether a file that is there may be written. */
+    /** True if an existing file may be written. */
     boolean isWritable(Path file);
 
     /** All bytes of a file, but no more than a limit. */
@@ -21,7 +21,7 @@ interface Disk {
     /** When a file was last written. */
     Instant modified(Path file) throws IOException;
 
-    /** What lies in a folder, in no order; nothing if there is no such folder. */
+    /** The files in a folder, in no order; none if there is no such folder. */
     List<Path> list(Path folder) throws IOException;
 
     /** Makes a folder and those above it, if they are not there. */

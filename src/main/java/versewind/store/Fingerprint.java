@@ -7,7 +7,7 @@ import java.util.HexFormat;
 import java.util.Optional;
 
 /**
- * What a file held when it was read or written, to see whether somebody else has changed it since. Two fingerprints are
+ * The contents of a file when it was read or written, to see whether another program has changed it since. Two are
  * equal exactly when the files were, byte for byte.
  */
 public final class Fingerprint {

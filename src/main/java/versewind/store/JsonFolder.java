@@ -33,7 +33,7 @@ final class JsonFolder {
         return home.resolve(id + ENDING);
     }
 
-    /** The file of an id that somebody has thought of. */
+    /** The file of a new id. */
     Path newPath(String id) {
         if (!FileFormat.isId(id)) {
             throw new IllegalArgumentException(Quoted.text(id) + " cannot be the name of a file");
@@ -75,7 +75,7 @@ final class JsonFolder {
             try {
                 return Path.of(idOrPath);
             } catch (InvalidPathException impossible) {
-                throw BadFile.whole(Quoted.plain(idOrPath), "no file can have this name", "Look for what was meant.");
+                throw BadFile.whole(Quoted.plain(idOrPath), "no file can have this name", "Check the name.");
             }
         }
         if (!FileFormat.isId(idOrPath) || !isTaken(idOrPath)) {
@@ -87,7 +87,7 @@ final class JsonFolder {
         return path(idOrPath);
     }
 
-    /** Whether there is a file of this id, or unsaved work on one. */
+    /** True if there is a file of this id, or unsaved work on one. */
     boolean isTaken(String id) {
         return disk.exists(path(id)) || disk.exists(Autosaves.pathOf(path(id)));
     }

@@ -41,7 +41,7 @@ final class JsonTree {
             .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
             .build();
 
-    /** What some programs put before the first character of a file. */
+    /** A mark that some programs put before the first character of a file. */
     static final String BYTE_ORDER_MARK = "\uFEFF";
 
     private final JsonParser parser;

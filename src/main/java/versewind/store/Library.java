@@ -15,8 +15,8 @@ import versewind.workshop.OrganDraft;
 /**
  * A folder with instruments in {@code instruments/} and plans in {@code plans/}, one file each, named by its id.
  *
- * <p>A plan may also lie elsewhere: its instrument is looked for in {@code ../instruments/} beside its own folder first,
- * then in this folder's.
+ * <p>A plan may also lie elsewhere: its instrument is looked for in {@code ../instruments/} beside its own folder
+ * first, then in this folder's.
  */
 public final class Library {
     private final Disk disk;
@@ -47,7 +47,8 @@ public final class Library {
     /**
      * The library in a folder, which is made with instruments and plans to begin with if it is not there yet.
      *
-     * @param examples the folder whose instruments and plans are copied; without one nothing is made before it is needed
+     * @param examples the folder whose instruments and plans are copied; without one nothing is made before it is
+     *     needed
      */
     public static Library founded(Path folder, Optional<Path> examples) throws BadFile {
         if (examples.isPresent() && !Files.exists(folder)) {
@@ -146,13 +147,14 @@ public final class Library {
         return organs.openOf(open);
     }
 
-    /** Saves an instrument to its file, unless somebody else has changed that since it was read. */
+    /** Saves an instrument to its file, unless another program has changed it since it was read. */
     public SaveOutcome saveOrgan(OpenOrgan open) {
         return organs.save(open);
     }
 
     /**
-     * Saves an instrument that was changed, and writes the new names into the plans of this library that are made for it.
+     * Saves an instrument that was changed, and writes the new names into the plans of this library that are made for
+     * it.
      *
      * @param open as it was read
      * @param next as it is now
@@ -217,7 +219,8 @@ public final class Library {
                     } catch (BadFile unreadable) {
                         yield new SaveOutcome.NotSaved(
                                 path,
-                                "What is there now cannot be read, and is left as it is. Save under another name.");
+                                "The file there now cannot be read, so it was not overwritten. Save under another"
+                                        + " name.");
                     }
                 }
                 yield safe.save(path, bytes, now -> true, SafeFile.Durability.FORCED);
@@ -247,10 +250,12 @@ public final class Library {
      * @param mark what stands in every text that is made this way
      */
     public SaveOutcome saveMade(Path path, String text, String mark) {
-        return new MadeText(disk, safe).save(path, text, mark);
+        return safe.saveMade(path, text, mark);
     }
 
-    /** Keeps unsaved work beside a plan's file, in place of what was kept before. Fast: does not wait for the medium. */
+    /**
+     * Keeps unsaved work beside a plan's file, in place of what was kept before. Fast: does not wait for the medium.
+     */
     public SaveOutcome keepDraft(OpenPlan open) {
         return kept.keep(open);
     }

@@ -12,8 +12,9 @@ import versewind.organ.Quoted;
 import versewind.schema.FileFormat;
 
 /**
- * Makes a new library with the instruments and plans that are shipped. It is put together beside its place and moved there
- * in one step, so that it is whole or not there, and of two programs that make one at once neither spoils the other's.
+ * Makes a new library with the instruments and plans that are shipped. It is put together beside its place and moved
+ * there in one step, so that it is whole or not there, and of two programs that make one at once neither spoils the
+ * other's.
  */
 final class LibrarySetup {
 

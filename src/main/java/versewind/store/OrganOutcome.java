@@ -3,7 +3,7 @@ package versewind.store;
 import java.util.List;
 
 /**
- * What became of saving a changed instrument and of its plans.
+ * The outcome of saving a changed instrument and its plans.
  *
  * @param saved what became of its file
  * @param open the instrument as its file has it now

@@ -99,7 +99,7 @@ final class Organs {
         throw found.bad(
                 "the instrument " + Quoted.text(id) + " is missing: there is no "
                         + places.stream().map(Path::toString).collect(Collectors.joining(" and no ")),
-                Nearest.sentence(id, ids, "The instruments there are"));
+                Nearest.sentence(id, ids, "The instruments are"));
     }
 
     private List<JsonFolder> shelvesFor(Path plan) {
@@ -119,7 +119,7 @@ final class Organs {
         return organ;
     }
 
-    /** Saves an instrument to its file, unless somebody else has changed that since it was read. */
+    /** Saves an instrument to its file, unless another program has changed it since it was read. */
     SaveOutcome save(OpenOrgan open) {
         return save(open.path(), InstrumentJson.bytes(open.organ()), open.fingerprint()::equals);
     }

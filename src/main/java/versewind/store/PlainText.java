@@ -10,7 +10,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import versewind.organ.Quoted;
 
-/** A text that somebody wrote, from a file or from what is piped in. */
+/** A plain text from a file or from standard input. */
 public final class PlainText {
 
     private static final Charset OLD_PAGES = Charset.forName("windows-1252");
@@ -27,7 +27,7 @@ public final class PlainText {
             Path path = Path.of(file);
             return text(file, FileBytes.read(new SystemDisk(), path));
         } catch (InvalidPathException impossible) {
-            throw BadFile.whole(Quoted.plain(file), "no file can have this name", "Look for what was meant.");
+            throw BadFile.whole(Quoted.plain(file), "no file can have this name", "Check the name.");
         }
     }
 
@@ -44,7 +44,7 @@ public final class PlainText {
 
     private static String text(String place, byte[] bytes) throws BadFile {
         if (bytes.length > JsonTree.LARGEST_FILE) {
-            throw BadFile.whole(place, "it is far too long", "Take out what does not belong there.");
+            throw BadFile.whole(place, "it is far too long", "Delete what does not belong there.");
         }
         try {
             return StandardCharsets.UTF_8

@@ -28,8 +28,8 @@ import versewind.schema.VerseFields;
 
 /**
  * A plan as a spreadsheet: a row a verse, with what belongs to its hymn and its service in every row; a row for a hymn
- * without verses and for a plan without hymns. Columns may be read in another order, and what belongs to service and hymn
- * may stand in their first rows only. All rows are read before anything comes of them.
+ * without verses and for a plan without hymns. Columns may be read in another order, and what belongs to service and
+ * hymn may stand in their first rows only. All rows are read before anything comes of them.
  */
 public final class PlanCsv {
     /** The column with the number of the hymn in the service, from 1. */
@@ -111,7 +111,7 @@ public final class PlanCsv {
         List<Csv.Row> all = new ArrayList<>(Csv.read(text));
         all.removeIf(row -> row.cells().stream().allMatch(String::isBlank));
         if (all.size() < 2) {
-            throw BadRows.at(1, "there is no row below the names of the columns");
+            throw BadRows.at(1, "there is no row below the column names");
         }
         return new PlanCsv(all.subList(1, all.size()), places(all.get(0))).read(instruments);
     }

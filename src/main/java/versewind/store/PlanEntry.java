@@ -13,7 +13,7 @@ import java.util.Optional;
  */
 public record PlanEntry(PlanFile file, String title, Optional<LocalDate> date, String instrument) {
 
-    /** Whether the head of the file has what a plan has; the rest of it may still be wrong. */
+    /** True if the head of the file is that of a plan; the rest may still be wrong. */
     public boolean hasHead() {
         return !instrument.isBlank();
     }

@@ -4,7 +4,7 @@ import java.util.Optional;
 import versewind.plan.ServiceHeading;
 
 /**
- * What became of giving a plan another title.
+ * The outcome of giving a plan another title.
  *
  * @param id what it is called now
  * @param trouble why it has its old title, a whole sentence; blank if it has the new one
@@ -15,7 +15,7 @@ public record Renaming(String id, String trouble) {
     static Renaming of(Library library, JsonFolder plans, Bin bin, String id, String title) throws BadFile {
         OpenPlan open = library.openPlan(plans.path(id));
         if (open.draft().isPresent()) {
-            return new Renaming(id, "There is unsaved work on it. Open it, and save or forget that first.");
+            return new Renaming(id, "It has unsaved changes. Open it, and save or discard them first.");
         }
         ServiceHeading was = open.plan().heading();
         ServiceHeading heading = was.withTitle(title);
@@ -24,7 +24,7 @@ public record Renaming(String id, String trouble) {
             return new Renaming(id, notSaved.why());
         }
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
-            return new Renaming(id, "Its file has just been changed by somebody else. Try again.");
+            return new Renaming(id, "Another program has just changed its file. Try again.");
         }
         if (Slug.of(title).equals(Optional.of(id))) {
             return new Renaming(id, "");

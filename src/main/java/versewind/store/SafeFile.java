@@ -1,6 +1,7 @@
 package versewind.store;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.FileSystemLoopException;
@@ -13,12 +14,12 @@ import java.util.regex.Pattern;
 import versewind.organ.Quoted;
 
 /**
- * Writes a file so that, whenever the program or the computer stops, the file is the old or the new one: everything goes
- * into a temporary file beside it, is forced to the medium, and takes the file's name in one step.
+ * Writes a file so that, whenever the program or the computer stops, the file is the old or the new one: everything
+ * goes into a temporary file beside it, is forced to the medium, and takes the file's name in one step.
  */
 final class SafeFile {
 
-    /** Whether to wait until the medium has everything. */
+    /** How long to wait for the medium. */
     enum Durability {
         FORCED,
         /** For what is written often and may be lost: whole or not there, but not necessarily on the medium yet. */
@@ -54,6 +55,25 @@ final class SafeFile {
                 return new SaveOutcome.NotSaved(file, sentence(trouble));
             }
         }
+    }
+
+    /** Saves a text, unless what is there is neither empty nor holds the mark of texts that are made this way. */
+    SaveOutcome saveMade(Path path, String text, String mark) {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        Fingerprint there = Fingerprint.NO_FILE;
+        if (disk.exists(path)) {
+            try {
+                byte[] old = FileBytes.read(disk, path);
+                if (old.length > 0 && !new String(old, StandardCharsets.UTF_8).contains(mark)) {
+                    return new SaveOutcome.NotSaved(path, "A file of another kind has this name. Choose another name.");
+                }
+                there = Fingerprint.of(old);
+            } catch (BadFile unreadable) {
+                return new SaveOutcome.NotSaved(
+                        path, "It cannot be replaced: " + unreadable.problem() + ". Choose another name.");
+            }
+        }
+        return save(path, bytes, there::equals, Durability.FORCED);
     }
 
     private SaveOutcome replace(Path file, byte[] bytes, Predicate<Fingerprint> mayReplace, Durability durability)
@@ -136,10 +156,10 @@ final class SafeFile {
                 || ProcessHandle.of(writer).isEmpty();
     }
 
-    /** What went wrong, as a sentence. */
+    /** The trouble as a sentence. */
     static String sentence(IOException trouble) {
         if (trouble instanceof AccessDeniedException) {
-            return "The file or its folder is protected against writing. Save under another name.";
+            return "The file or its folder is write-protected. Save under another name.";
         }
         if (trouble instanceof FileSystemLoopException) {
             return "The file is a link that leads back to itself. Save under another name.";
@@ -147,6 +167,6 @@ final class SafeFile {
         String reason = trouble instanceof FileSystemException system && system.getReason() != null
                 ? system.getReason()
                 : String.valueOf(trouble.getMessage());
-        return "The disk refuses: " + Quoted.plain(reason) + ". Make room, or save in another place.";
+        return "The disk reports: " + Quoted.plain(reason) + ". Make room, or save in another place.";
     }
 }

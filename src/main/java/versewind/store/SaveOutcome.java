@@ -2,7 +2,7 @@ package versewind.store;
 
 import java.nio.file.Path;
 
-/** What became of saving a file. In every case but the first, the file is as it was. */
+/** The outcome of saving a file. In every case but the first, the file is unchanged. */
 public sealed interface SaveOutcome {
 
     /**
@@ -14,7 +14,7 @@ public sealed interface SaveOutcome {
     record Saved(Path path, Fingerprint fingerprint) implements SaveOutcome {}
 
     /**
-     * Somebody else has changed, made or taken away the file since it was read.
+     * Another program has changed, made or deleted the file since it was read.
      *
      * @param path the file
      */
@@ -28,10 +28,10 @@ public sealed interface SaveOutcome {
      */
     record NotSaved(Path path, String why) implements SaveOutcome {
 
-        /** What would have been written cannot be read. */
+        /** The new contents could not be read again. */
         static NotSaved asItWouldNotOpen(Path path, BadFile unreadable) {
             return new NotSaved(
-                    path, "It would not open again, as " + unreadable.problem() + ". " + unreadable.remedy());
+                    path, "It could not be opened again: " + unreadable.problem() + ". " + unreadable.remedy());
         }
     }
 }

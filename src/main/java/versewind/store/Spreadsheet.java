@@ -3,7 +3,9 @@ package versewind.store;
 import java.io.InputStream;
 import java.nio.file.Path;
 
-/** Reads a new plan from a spreadsheet in UTF-8, for an instrument of a library. Nothing is written until it is saved. */
+/**
+ * Reads a new plan from a spreadsheet in UTF-8, for an instrument of a library. Nothing is written until it is saved.
+ */
 public final class Spreadsheet {
 
     private Spreadsheet() {}

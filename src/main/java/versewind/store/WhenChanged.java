@@ -1,6 +1,6 @@
 package versewind.store;
 
-/** What to do if a file was changed on disk since it was read. */
+/** How to save a file that was changed on disk since it was read. */
 public enum WhenChanged {
     /** Leave it, and say so. */
     REFUSE,

@@ -175,7 +175,7 @@ class LibraryTest {
                 .withMessage(plans + ": there is no \"a b\" here. There are \"lent\".");
         assertThatExceptionOfType(BadFile.class)
                 .isThrownBy(() -> library.openPlan("a\0b.json"))
-                .withMessage("a b.json: no file can have this name. Look for what was meant.");
+                .withMessage("a b.json: no file can have this name. Check the name.");
     }
 
     @Test
@@ -248,12 +248,12 @@ class LibraryTest {
         assertThat(save(library, open.with(open.plan().withHeading(endless))))
                 .isEqualTo(new SaveOutcome.NotSaved(
                         open.path(),
-                        "It would not open again, as the file is larger than 8 MB. "
+                        "It could not be opened again: the file is larger than 8 MB. "
                                 + "Check that it is the right file."));
         assertThat(save(library, open.with(open.plan().withHeading(farAway))))
                 .isEqualTo(new SaveOutcome.NotSaved(
                         open.path(),
-                        "It would not open again, as \"+12026-01-01\" is not a date. "
+                        "It could not be opened again: \"+12026-01-01\" is not a date. "
                                 + "Enter a date, such as 20 Dec 2026 or 2026-12-20."));
         assertThat(open.path()).hasContent(SmallOrgan.PLAN);
     }
@@ -313,7 +313,7 @@ class LibraryTest {
         assertThat(library.savePlan(open, WhenChanged.OVERWRITE))
                 .isEqualTo(new SaveOutcome.NotSaved(
                         open.path(),
-                        "What is there now cannot be read, and is left as it is. Save under another name."));
+                        "The file there now cannot be read, so it was not overwritten. Save under another name."));
         assertThat(open.path()).hasContent("half of somebody's work");
     }
 

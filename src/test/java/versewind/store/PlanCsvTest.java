@@ -147,7 +147,7 @@ class PlanCsvTest {
                 .hasMessageStartingWith("line 1: there is no column \"colour\".");
         assertThatThrownBy(() -> read("service,hymn\na,b\n"))
                 .hasMessage("line 1: the column \"instrument\" is missing.");
-        assertThatThrownBy(() -> read("")).hasMessage("line 1: there is no row below the names of the columns.");
+        assertThatThrownBy(() -> read("")).hasMessage("line 1: there is no row below the column names.");
         assertThatThrownBy(() -> read("service,service\na,b\n"))
                 .hasMessage("line 1: the column \"service\" stands here twice.");
     }

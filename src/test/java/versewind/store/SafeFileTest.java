@@ -94,7 +94,7 @@ class SafeFileTest {
                 assertThat(outcome)
                         .isEqualTo(new SaveOutcome.NotSaved(
                                 FILE,
-                                "The disk refuses: No space left on device. Make room, or save in another place."));
+                                "The disk reports: No space left on device. Make room, or save in another place."));
                 assertThat(disk.seen().get(FILE)).isEqualTo(OLD);
             }
         }
@@ -118,7 +118,7 @@ class SafeFileTest {
 
         assertThat(save(disk, NEW))
                 .isEqualTo(new SaveOutcome.NotSaved(
-                        FILE, "The file or its folder is protected against writing. Save under another name."));
+                        FILE, "The file or its folder is write-protected. Save under another name."));
         assertThat(disk.seen().get(FILE)).isEqualTo(OLD);
     }
 

@@ -52,7 +52,7 @@ class EffectRunnerTest {
         Files.writeString(page, "the order of service");
         assertThat(written(SHEET))
                 .containsExactly(new Event.Failed("The sheet is not written to " + page
-                        + ": There is a file of another kind under this name. Choose another."));
+                        + ": A file of another kind has this name. Choose another name."));
         assertThat(page).hasContent("the order of service");
     }
 
