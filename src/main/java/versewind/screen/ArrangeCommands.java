@@ -16,51 +16,12 @@ import versewind.plan.Verses;
 final class ArrangeCommands {
     private ArrangeCommands() {}
 
-    static void into(Map<Command, Handler> handlers) {
-        Handler editVerse =
-                Handler.verse((state, work, verse) -> state.open(VerseForm.of(work, verse, VerseForm.LABEL)));
-        handlers.put(Command.EDIT_VERSE, editVerse);
-        handlers.put(Command.OPEN_VERSE, editVerse);
-        handlers.put(Command.KIND, Handler.verse(ArrangeCommands::nextKind));
-        handlers.put(Command.INSERT_VERSE, hymn(ArrangeCommands::insertVerse));
-        handlers.put(Command.DUPLICATE_VERSE, Handler.verse(ArrangeCommands::duplicateVerse));
-        handlers.put(Command.REMOVE_VERSE, Handler.verse(ArrangeCommands::removeVerse));
-        handlers.put(Command.VERSE_EARLIER, Handler.verse((state, work, verse) -> moveVerse(state, work, -1)));
-        handlers.put(Command.VERSE_LATER, Handler.verse((state, work, verse) -> moveVerse(state, work, 1)));
 
-        handlers.put(Command.EDIT_HYMN, hymn((state, work, hymn) -> state.open(HymnForm.of(work, hymn))));
-        handlers.put(Command.INSERT_HYMN, Handler.work((state, work) -> state.open(HymnForm.ofNew(work))));
-        handlers.put(Command.DUPLICATE_HYMN, hymn(ArrangeCommands::duplicateHymn));
-        handlers.put(Command.REMOVE_HYMN, hymn(ArrangeCommands::removeHymn));
-        handlers.put(Command.HYMN_EARLIER, hymn((state, work, hymn) -> moveHymn(state, work, -1)));
-        handlers.put(Command.HYMN_LATER, hymn((state, work, hymn) -> moveHymn(state, work, 1)));
-        handlers.put(Command.EDIT_SERVICE, Handler.work((state, work) -> state.open(ServiceForm.of(work))));
-        handlers.put(Command.READING, Handler.verse((state, work, verse) -> MeterForm.open(state, work, verse)));
-        handlers.put(Command.READINGS, Handler.work((state, work) -> state.open(ReadingsScreen.of(work))));
-        handlers.put(
-                Command.FINDINGS,
-                Handler.work((state, work) -> state.open(FindingsScreen.of(work, OptionalInt.empty()))));
-        handlers.put(Command.ATTENDED, Handler.work((state, work) -> state.open(FindingsScreen.attendedForm(work))));
-        handlers.put(Command.UNDO, Handler.work(ArrangeCommands::undo));
-        handlers.put(Command.REDO, Handler.work(ArrangeCommands::redo));
-    }
-
-    @FunctionalInterface
-    private interface OnHymn {
-        State on(State state, PlanEdit work, Hymn hymn);
-    }
-
-    private static Handler hymn(OnHymn handler) {
-        return Handler.work((state, work) -> work.hymn()
-                .map(hymn -> handler.on(state, work, hymn))
-                .orElseGet(() -> state.says("This service has no hymn yet. Press I for one.")));
-    }
-
-    private static State nextKind(State state, PlanEdit work, Verse verse) {
+    static State nextKind(State state, PlanEdit work, Verse verse) {
         VerseKind[] kinds = VerseKind.values();
         VerseKind next = kinds[(verse.kind().ordinal() + 1) % kinds.length];
         VersePlace place = work.place();
-        State step = Handler.edit(
+        State step = PlanChanges.edit(
                 state,
                 work,
                 new Edit.SetVerses(place.hymn(), place.verse(), Verses.withKind(work.verses(), place.verse(), next)));
@@ -68,7 +29,7 @@ final class ArrangeCommands {
     }
 
     /** A new verse is sung and played as the one where we are, with nothing drawn; what is locked throughout is in it. */
-    private static State insertVerse(State state, PlanEdit work, Hymn hymn) {
+    static State insertVerse(State state, PlanEdit work, Hymn hymn) {
         Verse blank = Verses.blank(work.instrument(), VerseKind.VERSE)
                 .withLocks(work.plan().locks());
         Verse verse = work.verse()
@@ -80,62 +41,62 @@ final class ArrangeCommands {
                 .orElse(blank);
         int at = work.verse().isPresent() ? work.place().verse() + 1 : 0;
         List<Verse> verses = Verses.inserted(work.verses(), at, verse);
-        return Handler.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, verses));
+        return PlanChanges.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, verses));
     }
 
-    private static State duplicateVerse(State state, PlanEdit work, Verse verse) {
+    static State duplicateVerse(State state, PlanEdit work, Verse verse) {
         VersePlace place = work.place();
         List<Verse> verses = Verses.duplicated(work.verses(), place.verse());
-        return Handler.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse() + 1, verses));
+        return PlanChanges.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse() + 1, verses));
     }
 
-    private static State removeVerse(State state, PlanEdit work, Verse verse) {
+    static State removeVerse(State state, PlanEdit work, Verse verse) {
         VersePlace place = work.place();
         List<Verse> verses = Verses.removed(work.verses(), place.verse());
-        State step = Handler.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse(), verses));
+        State step = PlanChanges.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse(), verses));
         return step.says("Took out " + verse.label() + "; u brings it back.");
     }
 
-    private static State moveVerse(State state, PlanEdit work, int step) {
+    static State moveVerse(State state, PlanEdit work, int step) {
         VersePlace place = work.place();
         int to = place.verse() + step;
         if (to < 0 || to >= work.verses().size()) {
             return state.says(step < 0 ? "It is the hymn's first already." : "It is the hymn's last already.");
         }
         List<Verse> verses = Verses.swapped(work.verses(), Math.min(to, place.verse()));
-        return Handler.edit(state, work, new Edit.SetVerses(place.hymn(), to, verses));
+        return PlanChanges.edit(state, work, new Edit.SetVerses(place.hymn(), to, verses));
     }
 
-    private static State duplicateHymn(State state, PlanEdit work, Hymn hymn) {
-        return Handler.edit(state, work, new Edit.InsertHymn(work.place().hymn() + 1, hymn.unanswered()));
+    static State duplicateHymn(State state, PlanEdit work, Hymn hymn) {
+        return PlanChanges.edit(state, work, new Edit.InsertHymn(work.place().hymn() + 1, hymn.unanswered()));
     }
 
-    private static State removeHymn(State state, PlanEdit work, Hymn hymn) {
-        State step = Handler.edit(state, work, new Edit.RemoveHymn(work.place().hymn()));
+    static State removeHymn(State state, PlanEdit work, Hymn hymn) {
+        State step = PlanChanges.edit(state, work, new Edit.RemoveHymn(work.place().hymn()));
         return step.says("Took out the hymn \"" + hymn.title() + "\"; u brings it back.");
     }
 
-    private static State moveHymn(State state, PlanEdit work, int step) {
+    static State moveHymn(State state, PlanEdit work, int step) {
         int from = work.place().hymn();
         int to = from + step;
         if (to < 0 || to >= work.plan().hymns().size()) {
             return state.says(step < 0 ? "It is the first hymn already." : "It is the last hymn already.");
         }
-        return Handler.edit(
+        return PlanChanges.edit(
                 state,
                 work,
                 new Edit.SwapHymns(Math.min(from, to)),
                 new VersePlace(to, work.place().verse()));
     }
 
-    private static State undo(State state, PlanEdit work) {
+    static State undo(State state, PlanEdit work) {
         return work.history()
                 .toUndo()
                 .map(edit -> restored(state, work, work.history().undo(), edit, "Undone"))
                 .orElseGet(() -> state.says("There is nothing to undo."));
     }
 
-    private static State redo(State state, PlanEdit work) {
+    static State redo(State state, PlanEdit work) {
         return work.history()
                 .toRedo()
                 .map(edit -> restored(state, work, work.history().redo(), edit, "Done again"))
@@ -145,7 +106,7 @@ final class ArrangeCommands {
     private static State restored(State state, PlanEdit work, History history, Edit edit, String sentence) {
         Optional<VersePlace> stays = edit instanceof Edit.SetHeading ? Optional.of(work.place()) : Optional.empty();
         PlanEdit after = work.with(history).at(stays.orElse(edit.place()));
-        State step = Handler.keepingDraft(state, work, after);
+        State step = PlanChanges.keepingDraft(state, work, after);
         String where = stays.isPresent()
                 ? "the service"
                 : "hymn " + (after.place().hymn() + 1)

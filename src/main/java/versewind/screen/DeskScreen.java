@@ -95,7 +95,7 @@ record DeskScreen(DeskNotes notes) implements Screen {
                         .map(place -> notes.ladderOf(work, place))
                         .toList();
         State next = state.with(work).show(this);
-        return wanted.isEmpty() ? next : next.wants(new Effect.FindLadders(wanted));
+        return wanted.isEmpty() ? next : next.wants(effects -> effects.findLadders(wanted));
     }
 
     private DeskScreen staying() {
@@ -140,8 +140,8 @@ record DeskScreen(DeskNotes notes) implements Screen {
             return state.closed();
         }
         if (state.isUnsaved() || notes.leaving() == DeskNotes.Leaving.ASKED) {
-            State left = FileCommands.afterAsking(state, new Effect.Quit());
-            return left.wanted().isEmpty() ? left : state.wants(new Effect.Quit());
+            State left = FileCommands.afterAsking(state, Effects::quit);
+            return left.wanted().isEmpty() ? left : state.wants(Effects::quit);
         }
         return state.show(new DeskScreen(notes.with(DeskNotes.Leaving.ASKED)))
                 .says("Once more leaves; any other key stays.");
@@ -188,11 +188,12 @@ record DeskScreen(DeskNotes notes) implements Screen {
             frame.write(1, 2, "This plan has no verse to play yet.", Style.TEXT);
         }
         if (!state.notice().text().isBlank()) {
-            StatusView.paintNotice(frame, state);
+            state.notice().paint(frame);
         } else if (state.top() == this) {
             KEYS.hints(
                     frame,
                     frame.height() - 1,
+                    Style.TEXT,
                     "Space on",
                     "Backspace back",
                     "+ - present",

@@ -9,24 +9,48 @@ import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Sought;
+import versewind.proposal.RegistrationProposer;
 import versewind.proposal.ServiceProposal;
 import versewind.rules.DynamicSteps;
 import versewind.workshop.OrganDraft;
 
-/** Something that happened outside and that the editor answers. */
-public sealed interface Event {
+/** Something that happened outside. */
+public interface Event {
+
+    /** What comes of it: the state after it, with what is wanted done. */
+    State on(State state);
 
     /** A key was pressed. */
-    record Press(Key key) implements Event {}
+    record Press(Key key) implements Event {
+        @Override
+        public State on(State state) {
+            return Update.press(state.with(Notice.NONE), key);
+        }
+    }
 
     /** Text was pasted as one piece. */
-    record Paste(String text) implements Event {}
+    record Paste(String text) implements Event {
+        @Override
+        public State on(State state) {
+            return state.top().pasted(text, state.with(Notice.NONE));
+        }
+    }
 
     /** The terminal has another size now. */
-    record Resize(int columns, int rows) implements Event {}
+    record Resize(int columns, int rows) implements Event {
+        @Override
+        public State on(State state) {
+            return state.sized(columns, rows);
+        }
+    }
 
     /** Nobody listens any more: the line was dropped or the input ended. */
-    record Hangup() implements Event {}
+    record Hangup() implements Event {
+        @Override
+        public State on(State state) {
+            return Update.hangup(state);
+        }
+    }
 
     /**
      * A plan was written.
@@ -34,7 +58,12 @@ public sealed interface Event {
      * @param plan as it was written
      * @param then what is to be done now
      */
-    record Saved(Plan plan, List<Effect> then) implements Event {}
+    record Saved(Plan plan, List<Effect> then) implements Event {
+        @Override
+        public State on(State state) {
+            return FileCommands.saved(state, this);
+        }
+    }
 
     /**
      * A plan was not written, since its file has changed since it was read.
@@ -42,13 +71,28 @@ public sealed interface Event {
      * @param plan as it was to be written
      * @param then what was to be done then
      */
-    record SaveRefused(Plan plan, List<Effect> then) implements Event {}
+    record SaveRefused(Plan plan, List<Effect> then) implements Event {
+        @Override
+        public State on(State state) {
+            return FileCommands.saveRefused(state, this);
+        }
+    }
 
     /** Something was done; the sentence says what and where. */
-    record Done(String sentence) implements Event {}
+    record Done(String sentence) implements Event {
+        @Override
+        public State on(State state) {
+            return state.says(sentence);
+        }
+    }
 
     /** Something could not be done; the sentence says what, where and what to do. */
-    record Failed(String sentence) implements Event {}
+    record Failed(String sentence) implements Event {
+        @Override
+        public State on(State state) {
+            return FileCommands.failed(state, sentence);
+        }
+    }
 
     /**
      * Some of the plans there are.
@@ -58,6 +102,10 @@ public sealed interface Event {
      * @param part whether they are the first that were read
      */
     record PlansListed(List<ListedPlan> plans, int files, Part part) implements Event {
+        @Override
+        public State on(State state) {
+            return LibraryScreen.listed(state, this);
+        }
 
         /** Which of the plans they are. */
         public enum Part {
@@ -79,7 +127,12 @@ public sealed interface Event {
      * @param cautions how many cautions stand in it
      * @param trouble why it cannot be read or estimated; blank if it can
      */
-    record PlanAssessed(String id, int verses, int wantingAttention, int cautions, String trouble) implements Event {}
+    record PlanAssessed(String id, int verses, int wantingAttention, int cautions, String trouble) implements Event {
+        @Override
+        public State on(State state) {
+            return LibraryScreen.assessed(state, this);
+        }
+    }
 
     /**
      * The hymns of a plan.
@@ -88,7 +141,12 @@ public sealed interface Event {
      * @param title its title
      * @param hymns their indices, numbers with titles, and tunes
      */
-    record HymnsRead(String plan, String title, List<Listed> hymns) implements Event {}
+    record HymnsRead(String plan, String title, List<Listed> hymns) implements Event {
+        @Override
+        public State on(State state) {
+            return LibraryScreen.hymnsRead(state, this);
+        }
+    }
 
     /**
      * A hymn is brought over.
@@ -96,7 +154,12 @@ public sealed interface Event {
      * @param hymn as it was planned
      * @param instrument for which
      */
-    record HymnBrought(Hymn hymn, Instrument instrument) implements Event {}
+    record HymnBrought(Hymn hymn, Instrument instrument) implements Event {
+        @Override
+        public State on(State state) {
+            return LibraryScreen.brought(state, this);
+        }
+    }
 
     /**
      * Something was done in the library.
@@ -104,7 +167,12 @@ public sealed interface Event {
      * @param sentence what
      * @param marked the plan that it was done to, if it is still there
      */
-    record LibraryChanged(String sentence, Optional<String> marked) implements Event {}
+    record LibraryChanged(String sentence, Optional<String> marked) implements Event {
+        @Override
+        public State on(State state) {
+            return LibraryScreen.changed(state, this);
+        }
+    }
 
     /**
      * The plan that is open was written to a file of its own, on which work goes on.
@@ -112,10 +180,20 @@ public sealed interface Event {
      * @param id name of that file without the ending
      * @param plan as it was written
      */
-    record SavedUnder(String id, Plan plan) implements Event {}
+    record SavedUnder(String id, Plan plan) implements Event {
+        @Override
+        public State on(State state) {
+            return FileCommands.savedUnder(state, this);
+        }
+    }
 
     /** The instruments there are. */
-    record InstrumentsListed(List<Listed> instruments) implements Event {}
+    record InstrumentsListed(List<Listed> instruments) implements Event {
+        @Override
+        public State on(State state) {
+            return LibraryScreen.instrumentsListed(state, this);
+        }
+    }
 
     /**
      * A plan was opened.
@@ -127,7 +205,12 @@ public sealed interface Event {
      * @param draft unsaved work on it that was found beside it
      */
     record PlanOpened(String id, Plan plan, Instrument instrument, CalibratedOrgan organ, Optional<Plan> draft)
-            implements Event {}
+            implements Event {
+        @Override
+        public State on(State state) {
+            return FileCommands.planOpened(state, this);
+        }
+    }
 
     /**
      * The organ was fitted to readings, and its file written.
@@ -136,6 +219,10 @@ public sealed interface Event {
      * @param outliers indices of the readings that disagree with all others
      */
     record Recalibrated(CalibratedOrgan organ, List<Integer> outliers) implements Event {
+        @Override
+        public State on(State state) {
+            return ReadingsScreen.recalibrated(state, this);
+        }
 
         public Recalibrated {
             outliers = List.copyOf(outliers);
@@ -150,10 +237,33 @@ public sealed interface Event {
      * @param sentence what is to be said of it; blank for nothing
      * @param draft work on it that was kept and not saved
      */
-    record OrganOpened(String id, Instrument organ, String sentence, Optional<OrganDraft> draft) implements Event {}
+    record OrganOpened(String id, Instrument organ, String sentence, Optional<OrganDraft> draft) implements Event {
+        @Override
+        public State on(State state) {
+            return OrganEditSaving.opened(state, this);
+        }
+    }
 
     /** Of the verses for which registrations are searched so many are done. */
-    record Searched(int verses, int of) implements Event {}
+    record Searched(int verses, int of) implements Event {
+        @Override
+        public State on(State state) {
+            return state.update(SearchScreen.class, screen -> new SearchScreen(verses, of));
+        }
+    }
+
+    /**
+     * Registrations were searched for a verse, to the end or until it was stopped.
+     *
+     * @param plan of which
+     * @param found what was found
+     */
+    record VerseProposed(Plan plan, RegistrationProposer.OfVerse found) implements Event {
+        @Override
+        public State on(State state) {
+            return SearchScreen.found(state, this);
+        }
+    }
 
     /**
      * Registrations were searched for many verses, to the end or until it was stopped.
@@ -161,10 +271,20 @@ public sealed interface Event {
      * @param plan for which
      * @param found what was found
      */
-    record Proposed(Plan plan, ServiceProposal found) implements Event {}
+    record Proposed(Plan plan, ServiceProposal found) implements Event {
+        @Override
+        public State on(State state) {
+            return SearchScreen.found(state, this);
+        }
+    }
 
     /** The organ that was being changed is left. */
-    record OrganClosed() implements Event {}
+    record OrganClosed() implements Event {
+        @Override
+        public State on(State state) {
+            return OrganEditSaving.closed(state);
+        }
+    }
 
     /**
      * The organ that is being changed was written.
@@ -173,7 +293,12 @@ public sealed interface Event {
      * @param sentence what became of its plans
      * @param then what is to be done now
      */
-    record OrganSaved(Instrument organ, String sentence, List<Effect> then) implements Event {}
+    record OrganSaved(Instrument organ, String sentence, List<Effect> then) implements Event {
+        @Override
+        public State on(State state) {
+            return OrganEditSaving.saved(state, this);
+        }
+    }
 
     /**
      * It was found what makes a verse stronger and softer.
@@ -181,7 +306,12 @@ public sealed interface Event {
      * @param of which verse, and for how many people
      * @param ladder its steps
      */
-    record LadderFound(Effect.LadderOf of, DynamicSteps ladder) implements Event {}
+    record LadderFound(Effect.LadderOf of, DynamicSteps ladder) implements Event {
+        @Override
+        public State on(State state) {
+            return DeskScreen.found(state, this);
+        }
+    }
 
     /**
      * A file in a list.

@@ -88,10 +88,10 @@ record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements Scre
             return next;
         }
         return switch (notes.opened()) {
-            case ALONE, FROM_SAVED -> next.wants(new Effect.Save(after.plan(), List.of()));
+            case ALONE, FROM_SAVED -> next.wants(effects -> effects.save(after.plan(), List.of()));
             case FROM_UNSAVED ->
                 next.says("Kept with the plan's other changes; there, s saves them all.")
-                        .wants(new Effect.KeepDraft(after.plan()));
+                        .wants(effects -> effects.keepDraft(after.plan()));
         };
     }
 
@@ -127,7 +127,7 @@ record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements Scre
         list.each(2, frame.height() - EDGE_ROWS, (place, index, y) -> paintRow(frame, state, work, index, y));
         KEYS.hints(frame, 1, frame.height() - 2, frame.width(), "1", "2", "3", "x", "Esc");
         if (!state.notice().text().isBlank()) {
-            StatusView.paintNotice(frame, state);
+            state.notice().paint(frame);
         }
     }
 

@@ -17,21 +17,12 @@ final class FileCommands {
 
     private FileCommands() {}
 
-    static void into(Map<Command, Handler> handlers) {
-        handlers.put(Command.SAVE, Handler.work(FileCommands::save));
-        handlers.put(Command.SAVE_UNDER, Handler.work((state, work) -> state.open(ServiceForm.ofSaveUnder(work))));
-        handlers.put(Command.WRITE_SHEET, Handler.work(FileCommands::writeSheet));
-        handlers.put(Command.LEAVE, FileCommands::leave);
-        handlers.put(Command.INTERRUPT, FileCommands::interrupt);
-        handlers.put(Command.REPAINT, state -> state.wants(new Effect.Repaint()));
-        handlers.put(Command.HELP, state -> state.with(new Panel.Help(0)));
-    }
 
-    private static State save(State state, PlanEdit work) {
+    static State save(State state, PlanEdit work) {
         if (!work.history().isUnsaved()) {
             return state.says("All is saved already.");
         }
-        return state.wants(new Effect.Save(work.plan(), List.of()));
+        return state.wants(effects -> effects.save(work.plan(), List.of()));
     }
 
     /** Saves the plan under another title, in a file of its own. */
@@ -39,27 +30,12 @@ final class FileCommands {
         ServiceHeading heading = work.plan().heading().withTitle(title);
         PlanEdit after =
                 work.with(work.history().after(new Edit.SetHeading(heading))).at(work.place());
-        return state.with(after).wants(new Effect.SaveUnder(after.plan()));
+        return state.with(after).wants(effects -> effects.saveUnder(after.plan()));
     }
 
-    private static State writeSheet(State state, PlanEdit work) {
+    static State writeSheet(State state, PlanEdit work) {
         Sheet sheet = Sheet.of(work.plan(), work.sound(), SheetOptions.USUAL);
-        return state.wants(new Effect.WriteSheet(SheetHtml.of(sheet)));
-    }
-
-    private static State leave(State state) {
-        return afterAsking(state, new Effect.Quit());
-    }
-
-    /** Leaves from anywhere, after asking what is to become of unsaved work and of what was typed into a form. */
-    private static State interrupt(State state) {
-        if (!state.isUnsaved() && state.top() instanceof FormBox form && form.isTyped()) {
-            Question.Answer leave =
-                    new Question.Answer("d", "leave without it", closed -> closed.wants(new Effect.Quit()));
-            return state.open(
-                    new Question("What was typed here is not kept yet.", List.of(leave, Question.Answer.STAY)));
-        }
-        return leave(state);
+        return state.wants(effects -> effects.writeSheet(SheetHtml.of(sheet)));
     }
 
     /** Does something that closes the plan, after asking what is to become of unsaved work. */
@@ -76,8 +52,10 @@ final class FileCommands {
                 "This plan has changes that are not saved.",
                 List.of(
                         new Question.Answer(
-                                "s", "save, then go on", closed -> closed.wants(new Effect.Save(plan, List.of(then)))),
-                        new Question.Answer("d", "go on without saving", closed -> closed.wants(new Effect.DropDraft())
+                                "s",
+                                "save, then go on",
+                                closed -> closed.wants(effects -> effects.save(plan, List.of(then)))),
+                        new Question.Answer("d", "go on without saving", closed -> closed.wants(Effects::dropDraft)
                                 .wants(then)),
                         Question.Answer.STAY)));
     }
@@ -92,7 +70,9 @@ final class FileCommands {
 
     static State saveRefused(State state, Event.SaveRefused refused) {
         Question.Answer over = new Question.Answer(
-                "w", "write ours over it", closed -> closed.wants(new Effect.SaveOver(refused.plan(), refused.then())));
+                "w",
+                "write ours over it",
+                closed -> closed.wants(effects -> effects.saveOver(refused.plan(), refused.then())));
         return state.open(new Question(
                 "The plan's file was changed by somebody else since it was opened here.",
                 List.of(over, Question.Answer.STAY)));
@@ -100,24 +80,12 @@ final class FileCommands {
 
     /** What went wrong is said below the plan; where none is open, instead of it, with the way back to the list. */
     static State failed(State state, String sentence) {
-        if (state.work().isPresent() || state.bench().isPresent() || state.panel() instanceof Panel.Library) {
+        if (state.work().isPresent() || state.bench().isPresent() || state.top() instanceof LibraryScreen) {
             return state.warns(sentence);
         }
         Question.Answer choose = new Question.Answer(
-                "Enter", "choose another plan", closed -> closed.with(new Panel.Library(LibraryState.UNREAD))
-                        .wants(new Effect.ListPlans()));
+                "Enter", "choose another plan", LibraryScreen::open);
         return state.closed().open(new Question(sentence, List.of(choose)));
-    }
-
-    static State instrumentsListed(State state, Event.InstrumentsListed listed) {
-        if (listed.instruments().isEmpty()) {
-            return state.closed().warns("There is no instrument yet in the folder instruments.");
-        }
-        return state.open(Chooser.of(
-                "For which organ?",
-                LibraryCommands.rows(listed.instruments()),
-                (id, choosing) -> choosing.show(ServiceForm.ofNewPlan(choosing, id)),
-                LibraryCommands::left));
     }
 
     /** The plan goes on in its new file; what had been kept beside the old one is no longer wanted there. */
@@ -151,8 +119,8 @@ final class FileCommands {
         Question.Answer takeUp = new Question.Answer("t", "take it up", FileCommands::takenUp);
         Question.Answer forget =
                 new Question.Answer("f", "forget it", closed -> closed.onWork(work -> closed.with(work.withoutDraft()))
-                        .wants(new Effect.DropDraft()));
-        Question.Answer leave = new Question.Answer("q", "leave", closed -> closed.wants(new Effect.Quit()));
+                        .wants(Effects::dropDraft));
+        Question.Answer leave = new Question.Answer("q", "leave", closed -> closed.wants(Effects::quit));
         boolean fits = draft.instrument().equals(opened.plan().instrument()) && draft.fits(opened.instrument());
         return fits
                 ? new Question(

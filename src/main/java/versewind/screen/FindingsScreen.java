@@ -135,7 +135,7 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
 
     /** The list as it is after an edit, marked near where it was. */
     private State edited(State state, PlanEdit work, Edit edit, VersePlace place, String sentence) {
-        State after = Handler.edit(state, work, edit, place);
+        State after = PlanChanges.edit(state, work, edit, place);
         return after.onWork(edited -> after.show(of(edited, people)).says(sentence));
     }
 

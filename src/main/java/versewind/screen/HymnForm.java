@@ -27,7 +27,7 @@ final class HymnForm {
     static FormBox of(PlanEdit work, Hymn hymn) {
         return FormBox.of("Hymn", fields(hymn), (form, closed) -> {
                     Hymn after = hymn(form, hymn.verses());
-                    return Handler.edit(
+                    return PlanChanges.edit(
                             closed, work, new Edit.SetHymn(work.place().hymn(), after), work.place());
                 })
                 .at(TITLE);
@@ -44,7 +44,7 @@ final class HymnForm {
             Hymn made = hymn(form, Verses.ofNewHymn(work.instrument(), sung))
                     .locking(work.plan().locks());
             int at = work.hymn().isPresent() ? work.place().hymn() + 1 : 0;
-            return Handler.edit(closed, work, new Edit.InsertHymn(at, made));
+            return PlanChanges.edit(closed, work, new Edit.InsertHymn(at, made));
         });
     }
 

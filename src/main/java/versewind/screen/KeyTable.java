@@ -17,7 +17,7 @@ final class KeyTable<S extends Screen> {
     private static final int CLOSE_GAP = 2;
 
     private final List<Row<S>> rows = new ArrayList<>();
-    private final String heading;
+    private String heading;
 
     private KeyTable(String heading) {
         this.heading = heading;
@@ -49,6 +49,12 @@ final class KeyTable<S extends Screen> {
     /** An empty table, listed under a heading. */
     static <S extends Screen> KeyTable<S> under(String heading) {
         return new KeyTable<>(heading);
+    }
+
+    /** With the keys that follow listed under another heading. */
+    KeyTable<S> heading(String other) {
+        heading = other;
+        return this;
     }
 
     /**
@@ -101,7 +107,7 @@ final class KeyTable<S extends Screen> {
     private static <S extends Screen> Optional<State> pressed(KeyTable<S> table, Screen screen, Key key, State state) {
         for (Row<S> row : table.rows) {
             if (row.keys().contains(key)
-                    && row.mode().map(screen.mode()::equals).orElse(true)) {
+                    && row.mode().map(screen.mode(state)::equals).orElse(true)) {
                 return Optional.of(row.action().on((S) screen, state));
             }
         }
@@ -111,27 +117,27 @@ final class KeyTable<S extends Screen> {
     /** Writes keys, by their names, and what they do, as many as fit before a column. */
     void hints(Frame frame, int x, int y, int limit, String... keys) {
         int at = x;
-        for (String name : keys) {
-            String does = row(name).does();
-            if (at + Text.columns(name) + 1 + Text.columns(does) > limit) {
-                return;
-            }
-            at = frame.write(at, y, name, Style.KEY);
-            at = frame.write(at + 1, y, does, Style.FAINT) + GAP;
+        for (String key : keys) {
+            at = hint(frame, at, y, limit, key, row(key).does(), Style.FAINT) + GAP;
         }
     }
 
     /** Writes keys over the whole width, each with fewer words than its own: "Space on". */
-    void hints(Frame frame, int y, String... hints) {
+    void hints(Frame frame, int y, Style style, String... hints) {
         int at = 1;
         for (String hint : hints) {
             int cut = hint.indexOf(' ');
-            if (at + Text.columns(hint) > frame.width()) {
-                return;
-            }
-            at = frame.write(at, y, row(hint.substring(0, cut)).keys().get(0).name(), Style.KEY);
-            at = frame.write(at + 1, y, hint.substring(cut + 1), Style.TEXT) + CLOSE_GAP;
+            String key = row(hint.substring(0, cut)).keys().get(0).name();
+            at = hint(frame, at, y, frame.width(), key, hint.substring(cut + 1), style) + CLOSE_GAP;
         }
+    }
+
+    /** Writes a key and words and returns the column after them; where they do not fit, one in which nothing fits. */
+    private static int hint(Frame frame, int x, int y, int limit, String key, String words, Style style) {
+        if (x + Text.columns(key) + 1 + Text.columns(words) > limit) {
+            return limit;
+        }
+        return frame.write(frame.write(x, y, key, Style.KEY) + 1, y, words, style);
     }
 
     private Row<S> row(String name) {

@@ -61,17 +61,8 @@ record Layout(int gridWidth, int listX, int listWidth, int top, int height, int 
         return state.columns() < least.columns() || state.rows() < least.rows();
     }
 
-    /** Whether what is too small for the plan is large enough for the desk, which can be opened now. */
-    static boolean canOpenDesk(State state) {
-        return state.work().isPresent()
-                && state.bench().isEmpty()
-                && state.top() instanceof Panel.None
-                && state.columns() >= DeskScreen.LEAST.columns()
-                && state.rows() >= DeskScreen.LEAST.rows();
-    }
-
     /** The knobs of the open instrument as they lie on this screen. */
-    static StopGridLayout jamb(State state, PlanEdit work) {
+    static StopGridLayout grid(State state, PlanEdit work) {
         Layout layout = of(state);
         return StopGridLayout.of(work.instrument(), layout.gridWidth(), Math.max(4, layout.height()));
     }

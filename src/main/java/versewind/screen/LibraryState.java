@@ -7,8 +7,8 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import versewind.plan.Sought;
 
 /**
@@ -72,11 +72,6 @@ record LibraryState(
         return plans.size() >= files && files != NOT_COUNTED;
     }
 
-    /** Whether it is known how many plans there are. */
-    boolean isCounted() {
-        return files != NOT_COUNTED;
-    }
-
     /** The plans that have every word typed. */
     List<Event.ListedPlan> fittingPlans() {
         Sought sought = Sought.of(filter.text());
@@ -91,16 +86,52 @@ record LibraryState(
     }
 
     /** Ids of the rows that are looked at and fit. */
-    List<String> fitting() {
-        return switch (side) {
-            case PLANS -> fittingPlans().stream().map(Event.ListedPlan::id).toList();
-            case ORGANS -> fittingOrgans().stream().map(Chooser.Row::id).toList();
-        };
+    ListBox<String> list() {
+        List<String> ids =
+                switch (side) {
+                    case PLANS ->
+                        fittingPlans().stream().map(Event.ListedPlan::id).toList();
+                    case ORGANS -> fittingOrgans().stream().map(Chooser.Row::id).toList();
+                };
+        return new ListBox<>(ids, ids.indexOf(marked));
     }
 
-    /** Which of some rows is marked. */
-    int at(List<String> ids) {
-        return Math.max(0, ids.indexOf(marked));
+    /** Id of the marked row, if there are any. */
+    Optional<String> current() {
+        return list().current();
+    }
+
+    /** The marked plan, if plans are looked at and there are any. */
+    Optional<Event.ListedPlan> markedPlan() {
+        return side == Side.PLANS
+                ? new ListBox<>(fittingPlans(), list().marked()).current()
+                : Optional.empty();
+    }
+
+    /** What was found out about a plan, if it was. */
+    Optional<Event.PlanAssessed> assessed(Event.ListedPlan plan) {
+        return Optional.ofNullable(assessed.get(plan.id()));
+    }
+
+    /** How many plans there are and fit. */
+    String count() {
+        if (files == NOT_COUNTED) {
+            return "looking";
+        }
+        String all = files == 1 ? "1 plan" : files + " plans";
+        if (!isRead()) {
+            return plans.size() + " of " + all + " read";
+        }
+        return filter.text().isBlank() ? all : fittingPlans().size() + " of " + all;
+    }
+
+    /** Why there is no row. */
+    String none() {
+        boolean isEmpty = side == Side.PLANS ? plans.isEmpty() : organs.isEmpty();
+        if (side == Side.PLANS && !isRead()) {
+            return isEmpty ? "The plans are being read." : "Nothing read so far fits what was typed.";
+        }
+        return isEmpty ? "There is none yet." : "Nothing fits what was typed.";
     }
 
     /** With plans that were read, put to the others or, if they are the first of a new reading, in their place. */
@@ -162,9 +193,9 @@ record LibraryState(
         return new LibraryState(plans, files, organs, side, filter, id, assessed, asked, aim);
     }
 
-    /** Of so many rows that fit into a window, the first that is shown. */
-    static int top(int at, int rows, int room) {
-        return Math.max(0, Math.min(at - room / 2, rows - room));
+    /** With the marked row of a list marked. */
+    LibraryState marking(ListBox<String> list) {
+        return list.current().map(this::marking).orElse(this);
     }
 
     /** The plans that are shown in a window of so many rows and about which it is still to be asked. */
@@ -172,13 +203,9 @@ record LibraryState(
         if (side != Side.PLANS || !isRead()) {
             return List.of();
         }
-        List<Event.ListedPlan> fitting = fittingPlans();
-        int at = at(fitting.stream().map(Event.ListedPlan::id).toList());
-        int top = top(at, fitting.size(), room);
-        return IntStream.range(top, Math.min(fitting.size(), top + room))
-                .mapToObj(fitting::get)
-                .map(Event.ListedPlan::id)
-                .filter(id -> !asked.contains(id))
-                .toList();
+        List<String> ids = new ArrayList<>();
+        list().each(0, room, (id, index, y) -> ids.add(id));
+        ids.removeAll(asked);
+        return ids;
     }
 }

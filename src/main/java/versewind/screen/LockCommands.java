@@ -1,6 +1,7 @@
 package versewind.screen;
 
 import java.util.List;
+import java.util.function.IntFunction;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import versewind.plan.Edit;
@@ -13,29 +14,23 @@ import versewind.plan.Verse;
 final class LockCommands {
     private LockCommands() {}
 
-    static void into(Map<Command, Handler> handlers) {
-        handlers.put(Command.LOCK, stop(LockCommands::lock));
-        handlers.put(Command.LOCK_THROUGHOUT, stop(LockCommands::lockThroughout));
-    }
 
-    @FunctionalInterface
-    private interface OnStop {
-        State on(State state, PlanEdit work, Verse verse, int stop);
-    }
-
-    private static Handler stop(OnStop handler) {
-        return Handler.verse((state, work, verse) -> {
-            List<Item> items = Layout.jamb(state, work).items();
-            return work.item() < items.size() && items.get(work.item()) instanceof Item.StopItem stop
-                    ? handler.on(state, work, verse, stop.stop())
-                    : state.says("Only stops can be locked.");
-        });
+    /** What is done with the stop under the cursor, by its index in the instrument. */
+    private static State onStop(State state, PlanEdit work, IntFunction<State> action) {
+        List<Item> items = StopGridLayout.items(work.instrument());
+        return work.item() < items.size() && items.get(work.item()) instanceof Item.StopItem stop
+                ? action.apply(stop.stop())
+                : state.says("Only stops can be locked.");
     }
 
     /** From free to always, to never, to free. */
+    static State lock(State state, PlanEdit work, Verse verse) {
+        return onStop(state, work, stop -> lock(state, work, verse, stop));
+    }
+
     private static State lock(State state, PlanEdit work, Verse verse, int stop) {
         Locks next = next(verse.locks(), stop);
-        return Handler.change(state, work, verse.withLocks(next)).says(words(work, next, stop) + ".");
+        return PlanChanges.change(state, work, verse.withLocks(next)).says(words(work, next, stop) + ".");
     }
 
     private static Locks next(Locks locks, int stop) {
@@ -46,6 +41,10 @@ final class LockCommands {
     }
 
     /** As it is locked here it is locked in all verses. */
+    static State lockThroughout(State state, PlanEdit work, Verse verse) {
+        return onStop(state, work, stop -> lockThroughout(state, work, verse, stop));
+    }
+
     private static State lockThroughout(State state, PlanEdit work, Verse verse, int stop) {
         Locks here = verse.locks();
         UnaryOperator<Locks> same = locks -> here.always().contains(stop)
@@ -60,7 +59,7 @@ final class LockCommands {
         if (hymns.equals(plan.hymns())) {
             return state.says("It is so in every verse already. v locks it here first, then V does throughout.");
         }
-        return Handler.edit(state, work, new Edit.SetHymns(hymns, work.place()))
+        return PlanChanges.edit(state, work, new Edit.SetHymns(hymns, work.place()))
                 .says(words(work, here, stop) + ", in every verse of the service.");
     }
 

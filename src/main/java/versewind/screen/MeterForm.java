@@ -51,7 +51,7 @@ final class MeterForm {
         }
         List<MeterReading> readings = new ArrayList<>(work.organ().calibration().readings());
         readings.add(reading);
-        return closed.wants(new Effect.Recalibrate(List.copyOf(readings)));
+        return closed.wants(effects -> effects.recalibrate(List.copyOf(readings)));
     }
 
     private static MeterReading reading(FormBox form, Verse verse, State state) {

@@ -1,5 +1,7 @@
 package versewind.screen;
 
+import java.util.List;
+
 /**
  * What the program last said.
  *
@@ -18,5 +20,20 @@ record Notice(String text, Style style) {
     /** Something that did not work. */
     static Notice warns(String text) {
         return new Notice(text, Style.BAD);
+    }
+
+    /** Draws it upward from the last row; it may cover what stands there. */
+    void paint(Frame frame) {
+        List<String> lines = Text.wrapped(text, frame.width() - 2);
+        int top = Math.max(0, frame.height() - lines.size());
+        frame.clear(0, top, frame.width(), frame.height() - top);
+        for (int i = 0; i < lines.size(); i++) {
+            frame.write(1, top + i, lines.get(i), style);
+        }
+    }
+
+    /** Draws it in a row of its own, as far as it fits. */
+    void paint(Frame frame, int y) {
+        frame.write(1, y, frame.fit(text, frame.width() - 2), style);
     }
 }

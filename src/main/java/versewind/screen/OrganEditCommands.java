@@ -54,8 +54,7 @@ final class OrganEditCommands {
                 Command.REDO_LINE,
                 bench((state, bench) ->
                         change(state, bench, bench.with(bench.history().redo()), "There is nothing to do again.")));
-        handlers.put(Command.ORGAN_HELP, state -> state.with(new Panel.Help(0)));
-        handlers.put(Command.ABOUT_STOP, Handler.work(OrganEditCommands::aboutKnob));
+        handlers.put(Command.ORGAN_HELP, state -> state.open(new HelpScreen(0)));
     }
 
     /** A command that needs an organ on the bench. */
@@ -68,8 +67,8 @@ final class OrganEditCommands {
         return state.with(Optional.of(bench))
                 .wants(
                         bench.history().isUnsaved()
-                                ? new Effect.KeepOrganDraft(bench.draft())
-                                : new Effect.DropOrganDraft());
+                                ? effects -> effects.keepOrganDraft(bench.draft())
+                                : Effects::dropOrganDraft);
     }
 
     private static State to(State state, OrganEdit bench, int line) {
@@ -98,19 +97,8 @@ final class OrganEditCommands {
                 : state.says("Mark a stop: what it is can be told of stops.");
     }
 
-    /** What the stop under the cursor of a plan is. */
-    private static State aboutKnob(State state, PlanEdit work) {
-        List<Item> items = Layout.jamb(state, work).items();
-        boolean isStop = work.item() < items.size() && items.get(work.item()) instanceof Item.StopItem;
-        if (!isStop) {
-            return state.says("Mark a stop: what it is can be told of stops.");
-        }
-        int index = ((Item.StopItem) items.get(work.item())).stop();
-        var stop = work.instrument().stops().get(index).stop();
-        return described(state, stop.label(), stop.name());
-    }
-
-    private static State described(State state, String label, String name) {
+    /** What a stop of a name is. */
+    static State described(State state, String label, String name) {
         String said = Lexicon.describe(name).orElse("Nothing is known of a stop of this name.");
         return state.open(new Question(
                 label + ": " + said,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.workshop.Change;
 import versewind.workshop.DraftHistory;
@@ -36,7 +37,7 @@ final class OrganEditSaving {
                 closed -> closed.with(
                         closed.bench().map(each -> each.with(each.history().redo()))));
         Question.Answer forget =
-                new Question.Answer("f", "forget it", closed -> dropped(closed).wants(new Effect.DropOrganDraft()));
+                new Question.Answer("f", "forget it", closed -> dropped(closed).wants(Effects::dropOrganDraft));
         return state.with(Optional.of(bench))
                 .open(new Question(
                         "Work on this organ was cut off before it was saved, and has been kept.",
@@ -64,8 +65,8 @@ final class OrganEditSaving {
 
     private static Effect saving(OrganEdit bench, List<Effect> then) {
         Instrument next = bench.draft().instrument().orElseThrow();
-        return new Effect.SaveOrgan(
-                next, Change.of(bench.organ(), bench.draft()).names(), then);
+        FormerNames names = Change.of(bench.organ(), bench.draft()).names();
+        return effects -> effects.saveOrgan(next, names, then);
     }
 
     static State saved(State state, Event.OrganSaved saved) {
@@ -77,7 +78,7 @@ final class OrganEditSaving {
 
     private static State close(State state, OrganEdit bench) {
         if (bench.history().isUnsaved()) {
-            return asked(state, new Effect.CloseOrgan());
+            return asked(state, effects -> List.of(new Event.OrganClosed()));
         }
         return closed(state);
     }
@@ -89,9 +90,11 @@ final class OrganEditSaving {
                 .isPresent();
         State next = state.with(Optional.<OrganEdit>empty()).closed();
         if (next.work().isEmpty()) {
-            return LibraryCommands.organs(next);
+            return LibraryScreen.organs(next);
         }
-        return written ? next.wants(new Effect.OpenPlan(next.work().get().id())) : next;
+        return written
+                ? next.wants(effects -> effects.openPlan(next.work().get().id()))
+                : next;
     }
 
     /** Asks what is to become of what was changed, before something that leaves the organ. */
@@ -104,7 +107,7 @@ final class OrganEditSaving {
                     new Question.Answer("s", "save, then go on", closed -> closed.wants(saving(bench, List.of(then)))));
         }
         answers.add(new Question.Answer("d", "go on without saving", closed -> dropped(closed)
-                .wants(new Effect.DropOrganDraft())
+                .wants(Effects::dropOrganDraft)
                 .wants(then)));
         answers.add(Question.Answer.STAY);
         String why = wrong == 0

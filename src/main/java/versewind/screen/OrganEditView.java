@@ -58,7 +58,7 @@ final class OrganEditView {
         Set<Integer> wrong = new HashSet<>();
         problems.forEach(problem -> wrong.add(problem.line()));
         int room = room(state);
-        int top = LibraryState.top(bench.at(), lines.size(), room);
+        int top = new ListBox<>(lines, bench.at()).top(room);
         for (int i = top; i < Math.min(lines.size(), top + room); i++) {
             DraftLine line = lines.get(i);
             int y = TOP + i - top;
@@ -174,7 +174,7 @@ final class OrganEditView {
         for (int i = 0; i < Math.min(PROBLEM_ROWS, said.size()); i++) {
             frame.write(1, y + 1 + i, said.get(i), Style.BAD);
         }
-        NoticeLine.paint(frame, state, frame.height() - 2);
+        state.notice().paint(frame, frame.height() - 2);
         KeyRow.paint(
                 frame,
                 1,

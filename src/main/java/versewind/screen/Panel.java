@@ -1,7 +1,5 @@
 package versewind.screen;
 
-import java.util.List;
-import versewind.proposal.Proposal;
 
 /** What lies over the plan and has the keys, if anything does. */
 sealed interface Panel extends Screen {
@@ -13,11 +11,7 @@ sealed interface Panel extends Screen {
 
     @Override
     default Layer layer() {
-        return this instanceof None
-                ? Layer.GROUND
-                : this instanceof Library || this instanceof Help || this instanceof StopText
-                        ? Layer.SHEET
-                        : Layer.WINDOW;
+        return Layer.SHEET;
     }
 
     @Override
@@ -31,33 +25,9 @@ sealed interface Panel extends Screen {
     }
 
     @Override
-    default State settled(State state) {
-        return this instanceof Library ? LibraryCommands.asking(state) : state;
-    }
-
-    @Override
     default void paint(Frame frame, State state) {
         View.paint(this, frame, state);
     }
-
-    /** The plan itself has the keys. */
-    record None() implements Panel {}
-
-    /**
-     * A stop is being looked for.
-     *
-     * @param text what was typed of its name
-     * @param from the knob to go back to
-     * @param side what had the keys before
-     */
-    record Find(TextLine text, int from, PlanEdit.Side side) implements Panel {}
-
-    /**
-     * All keys are being read.
-     *
-     * @param top the first line shown
-     */
-    record Help(int top) implements Panel {}
 
     /**
      * A stop list is pasted or typed.
@@ -90,28 +60,4 @@ sealed interface Panel extends Screen {
             return text.length() + more.length() <= LONGEST ? new StopText(text + more) : this;
         }
     }
-
-    /** The library is looked through. */
-    record Library(LibraryState shelves) implements Panel {}
-
-    /**
-     * What is proposed for the verse where we are.
-     *
-     * @param rows the best first, one at least
-     * @param at the row that is marked
-     */
-    record Proposals(List<Proposal> rows, int at) implements Panel {
-
-        public Proposals {
-            rows = List.copyOf(rows);
-        }
-    }
-
-    /**
-     * Registrations for many verses are searched for.
-     *
-     * @param verses how many have been searched
-     * @param of how many there are
-     */
-    record Searching(int verses, int of) implements Panel {}
 }

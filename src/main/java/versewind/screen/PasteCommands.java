@@ -19,11 +19,11 @@ final class PasteCommands {
     static void into(Map<Command, Handler> handlers) {
         handlers.put(Command.READ_STOP_TEXT, box(PasteCommands::read));
         handlers.put(Command.CLEAR_STOP_TEXT, box((state, box) -> state.with(new Panel.StopText(""))));
-        handlers.put(Command.CLOSE_STOP_TEXT, box((state, box) -> LibraryCommands.organs(state)));
+        handlers.put(Command.CLOSE_STOP_TEXT, box((state, box) -> LibraryScreen.organs(state)));
     }
 
     private static Handler box(BiFunction<State, Panel.StopText, State> handler) {
-        return state -> state.panel() instanceof Panel.StopText box ? handler.apply(state, box) : state;
+        return state -> state.top() instanceof Panel.StopText box ? handler.apply(state, box) : state;
     }
 
     static State open(State state) {
@@ -118,7 +118,8 @@ final class PasteCommands {
             throw new FormBox.Wrong(0, "An organ needs a name.");
         }
         return read.made(form.text(0))
-                .map(organ -> FileCommands.afterAsking(closed.open(form), new Effect.MakeOrgan(organ.instrument())))
+                .map(organ ->
+                        FileCommands.afterAsking(closed.open(form), effects -> effects.makeOrgan(organ.instrument())))
                 .orElse(closed);
     }
 }

@@ -116,6 +116,11 @@ record PlanEdit(
         return organWithoutFeedback.isPresent();
     }
 
+    /** The plan whose feedback is taken into account, if it is. */
+    Optional<Plan> heard() {
+        return isWithFeedback() ? Optional.of(plan()) : Optional.empty();
+    }
+
     PlanEdit withFeedback() {
         CalibratedOrgan heard = organ.withFeedback(plan());
         return new PlanEdit(id, instrument, heard, history, place, side, item, draft, Optional.of(organ));

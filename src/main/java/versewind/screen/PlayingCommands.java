@@ -15,57 +15,22 @@ final class PlayingCommands {
 
     private PlayingCommands() {}
 
-    static void into(Map<Command, Handler> handlers) {
-        handlers.put(Command.CONGREGATION, mode(Mode.CONGREGATION));
-        handlers.put(Command.SMALL_CHOIR, mode(Mode.SMALL_CHOIR));
-        handlers.put(Command.SOLO_VOICE, mode(Mode.SOLO_VOICE));
-        handlers.put(Command.MELODY_SOLOED, mode(Mode.MELODY_SOLOED));
-        handlers.put(Command.SING_STRONGER, Handler.verse((state, work, verse) -> sing(state, work, verse, 1)));
-        handlers.put(Command.SING_SOFTER, Handler.verse((state, work, verse) -> sing(state, work, verse, -1)));
-        handlers.put(
-                Command.PEOPLE,
-                Handler.verse((state, work, verse) -> state.open(VerseForm.of(work, verse, VerseForm.PEOPLE))));
-        handlers.put(Command.MOOD, Handler.verse(PlayingCommands::nextMood));
-        handlers.put(Command.LAYOUT, Handler.verse(PlayingCommands::nextLayout));
-        handlers.put(
-                Command.RIGHT_HAND,
-                Handler.verse((state, work, verse) -> toManual(
-                        state,
-                        work,
-                        verse,
-                        new HandsAndFeet(
-                                verse.hands().layout(),
-                                nextManual(work, verse.hands().right()),
-                                verse.hands().left()))));
-        handlers.put(
-                Command.LEFT_HAND,
-                Handler.verse((state, work, verse) -> toManual(
-                        state,
-                        work,
-                        verse,
-                        new HandsAndFeet(
-                                verse.hands().layout(),
-                                verse.hands().right(),
-                                nextManual(work, verse.hands().left())))));
-    }
 
     /** Sets the mode; a soloed melody takes its way of playing with it, and leaves it with it. */
-    private static Handler mode(Mode mode) {
-        return Handler.verse((state, work, verse) -> {
-            HandsAndFeet hands = verse.hands();
-            boolean soloed = hands.layout() == Layout.MELODY_SOLOED;
-            if (mode == Mode.MELODY_SOLOED && !soloed) {
-                hands = apart(work, hands.withLayout(Layout.MELODY_SOLOED));
-            }
-            if (mode != Mode.MELODY_SOLOED && soloed && verse.mode() == Mode.MELODY_SOLOED) {
-                hands = HandsAndFeet.on(Layout.FOUR_PARTS, work.instrument().mainDivision());
-            }
-            Verse after = verse.withMode(mode).withHands(hands);
-            State step = Handler.change(state, work, after);
-            return after.kind().isOrganAlone() && mode != Mode.MELODY_SOLOED && !after.equals(verse)
-                    ? step.says(NOBODY)
-                    : step;
-        });
+    static State sungBy(State state, PlanEdit work, Verse verse, Mode mode) {
+        HandsAndFeet hands = verse.hands();
+        boolean soloed = hands.layout() == Layout.MELODY_SOLOED;
+        if (mode == Mode.MELODY_SOLOED && !soloed) {
+            hands = apart(work, hands.withLayout(Layout.MELODY_SOLOED));
+        }
+        if (mode != Mode.MELODY_SOLOED && soloed && verse.mode() == Mode.MELODY_SOLOED) {
+            hands = HandsAndFeet.on(Layout.FOUR_PARTS, work.instrument().mainDivision());
+        }
+        Verse after = verse.withMode(mode).withHands(hands);
+        State step = PlanChanges.change(state, work, after);
+        return after.kind().isOrganAlone() && mode != Mode.MELODY_SOLOED && !after.equals(verse)
+                ? step.says(NOBODY)
+                : step;
     }
 
     /** A soloed melody wants two manuals: where both hands share one, the right goes to the next. */
@@ -75,7 +40,7 @@ final class PlayingCommands {
                 : hands;
     }
 
-    private static State sing(State state, PlanEdit work, Verse verse, int step) {
+    static State sing(State state, PlanEdit work, Verse verse, int step) {
         if (!verse.isSung()) {
             return state.says(NOBODY);
         }
@@ -84,11 +49,11 @@ final class PlayingCommands {
         if (at < 0 || at >= strengths.length) {
             return state.says(step > 0 ? "They sing at full voice already." : "They sing as gently as can be already.");
         }
-        return Handler.change(state, work, verse.withSinging(strengths[at]));
+        return PlanChanges.change(state, work, verse.withSinging(strengths[at]));
     }
 
     /** The next mood; a gentle one takes the singing with it, and leaves it with it. */
-    private static State nextMood(State state, PlanEdit work, Verse verse) {
+    static State nextMood(State state, PlanEdit work, Verse verse) {
         Mood[] moods = Mood.values();
         Mood next = moods[(verse.mood().ordinal() + 1) % moods.length];
         Singing singing = verse.singing();
@@ -97,7 +62,7 @@ final class PlayingCommands {
         } else if (verse.mood() == Mood.GENTLE && singing == Singing.GENTLE) {
             singing = Singing.ORDINARY;
         }
-        State step = Handler.change(state, work, verse.withMood(next).withSinging(singing));
+        State step = PlanChanges.change(state, work, verse.withMood(next).withSinging(singing));
         String too = singing == verse.singing() ? "" : " They sing " + sung(singing) + ".";
         return step.says(verse.label() + " is to sound " + next.word() + "." + too);
     }
@@ -106,20 +71,32 @@ final class PlayingCommands {
         return singing == Singing.GENTLE ? "gently too" : "as usual again";
     }
 
-    private static State nextLayout(State state, PlanEdit work, Verse verse) {
+    static State nextLayout(State state, PlanEdit work, Verse verse) {
         Layout[] layouts = Layout.values();
         Layout next = layouts[(verse.hands().layout().ordinal() + 1) % layouts.length];
         HandsAndFeet hands = verse.hands().layout() == Layout.MELODY_SOLOED
                 ? HandsAndFeet.on(next, verse.hands().left())
                 : verse.hands().withLayout(next);
-        return Handler.change(state, work, verse.withHands(next == Layout.MELODY_SOLOED ? apart(work, hands) : hands));
+        return PlanChanges.change(state, work, verse.withHands(next == Layout.MELODY_SOLOED ? apart(work, hands) : hands));
+    }
+
+    static State moveRightHand(State state, PlanEdit work, Verse verse) {
+        HandsAndFeet hands = verse.hands();
+        int right = nextManual(work, hands.right());
+        return toManual(state, work, verse, new HandsAndFeet(hands.layout(), right, hands.left()));
+    }
+
+    static State moveLeftHand(State state, PlanEdit work, Verse verse) {
+        HandsAndFeet hands = verse.hands();
+        int left = nextManual(work, hands.left());
+        return toManual(state, work, verse, new HandsAndFeet(hands.layout(), hands.right(), left));
     }
 
     private static State toManual(State state, PlanEdit work, Verse verse, HandsAndFeet hands) {
         if (hands.equals(verse.hands())) {
             return state.says("This organ has one manual only.");
         }
-        return Handler.change(state, work, verse.withHands(hands));
+        return PlanChanges.change(state, work, verse.withHands(hands));
     }
 
     private static int nextManual(PlanEdit work, int division) {

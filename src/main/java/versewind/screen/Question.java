@@ -40,6 +40,11 @@ record Question(String text, List<Answer> answers) implements Screen {
     }
 
     @Override
+    public String smallWords(State state) {
+        return " Here it is asked: " + text;
+    }
+
+    @Override
     public State typed(Key key, State state) {
         return answers.stream()
                 .filter(answer -> answer.key().equals(key))

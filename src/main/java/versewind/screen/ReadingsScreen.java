@@ -46,7 +46,7 @@ record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Propose
         List<MeterReading> readings = new ArrayList<>(
                 list.rows().stream().map(Calibration.Kept::reading).toList());
         readings.remove(list.marked());
-        return state.wants(new Effect.Recalibrate(List.copyOf(readings)));
+        return state.wants(effects -> effects.recalibrate(List.copyOf(readings)));
     }
 
     /** The organ as it is known now takes the place of the one that was open. */

@@ -35,7 +35,17 @@ interface Screen {
     }
 
     /** The part of the screen that has the keys; rows of the table may be for one part alone. */
-    default Object mode() {
+    default Object mode(State state) {
+        return "";
+    }
+
+    /** Whether a key has its meaning even where the terminal is too small for the screen. */
+    default boolean worksWhenSmall(Key key, State state) {
+        return false;
+    }
+
+    /** What is said besides, where the terminal is too small. */
+    default String smallWords(State state) {
         return "";
     }
 

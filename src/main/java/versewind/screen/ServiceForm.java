@@ -5,6 +5,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import versewind.plan.ChurchDay;
 import versewind.plan.ChurchYear;
 import versewind.plan.Edit;
@@ -45,7 +46,7 @@ final class ServiceForm {
             ServiceHeading heading = heading(form);
             Edit edit = new Edit.SetHeading(new ServiceHeading(
                     heading.title(), heading.date(), heading.people(), heading.notes(), movingS(form)));
-            return Handler.edit(closed, work, edit, work.place());
+            return PlanChanges.edit(closed, work, edit, work.place());
         });
     }
 
@@ -74,9 +75,12 @@ final class ServiceForm {
         return FormBox.of(
                         "New plan for " + instrument,
                         fields("", nextSunday(state), USUAL_PEOPLE, PEOPLE_HINT, ""),
-                        (form, closed) -> FileCommands.afterAsking(
-                                closed.open(form), new Effect.CreatePlan(heading(form), instrument)))
-                .leaving((form, closed) -> LibraryCommands.left(closed));
+                        (form, closed) -> {
+                            ServiceHeading heading = heading(form);
+                            return FileCommands.afterAsking(
+                                    closed.open(form), effects -> effects.createPlan(heading, instrument));
+                        })
+                .leaving((form, closed) -> LibraryScreen.left(closed));
     }
 
     /** A new plan with the hymns of an old one. */
@@ -84,15 +88,15 @@ final class ServiceForm {
         return FormBox.of(
                         "New plan from \"" + old.title() + "\"",
                         fields("", nextSunday(state), "", "as in the old plan, if blank", ""),
-                        (form, closed) -> FileCommands.afterAsking(
-                                closed.open(form),
-                                new Effect.CopyPlan(
-                                        old.id(),
-                                        title(form),
-                                        date(form),
-                                        form.numberIfAny(PEOPLE, 1, Verse.MOST_PEOPLE),
-                                        form.text(NOTES))))
-                .leaving((form, closed) -> LibraryCommands.left(closed));
+                        (form, closed) -> {
+                            String title = title(form);
+                            Optional<LocalDate> date = date(form);
+                            OptionalInt people = form.numberIfAny(PEOPLE, 1, Verse.MOST_PEOPLE);
+                            return FileCommands.afterAsking(
+                                    closed.open(form),
+                                    effects -> effects.copyPlan(old.id(), title, date, people, form.text(NOTES)));
+                        })
+                .leaving((form, closed) -> LibraryScreen.left(closed));
     }
 
     private static String nextSunday(State state) {
@@ -103,8 +107,10 @@ final class ServiceForm {
 
     /** Another title for a plan of the library. */
     static FormBox ofRename(Event.ListedPlan plan) {
-        return ofTitle(
-                "Rename", plan.title(), (form, closed) -> closed.wants(new Effect.RenamePlan(plan.id(), title(form))));
+        return ofTitle("Rename", plan.title(), (form, closed) -> {
+            String title = title(form);
+            return closed.wants(effects -> effects.renamePlan(plan.id(), title));
+        });
     }
 
     /** The open plan under another title, in a file of its own. */

@@ -45,7 +45,7 @@ public record State(
                 today,
                 Optional.empty(),
                 Optional.empty(),
-                List.of(new Panel.None()),
+                List.of(new PlanScreen()),
                 Notice.NONE,
                 List.of());
     }
@@ -157,13 +157,8 @@ public record State(
                 || bench.map(open -> open.history().isUnsaved()).orElse(false);
     }
 
-    /** What lies over the plan, of what is not yet a screen of its own. */
-    Panel panel() {
-        return top() instanceof Panel panel ? panel : new Panel.None();
-    }
-
     /** With nothing but a panel over the plan. */
     State with(Panel other) {
-        return other instanceof Panel.None ? closed() : closed().open(other);
+        return closed().open(other);
     }
 }

@@ -23,9 +23,10 @@ final class StatusView {
         return work.sound().estimate(verse, work.plan().heading().people(), tempo);
     }
 
-    static void paint(Frame frame, State state, PlanEdit work) {
+    /** Draws it but for its last row. */
+    static void paint(Frame frame, State state, PlanEdit work, String page) {
         int y = Layout.of(state).statusTop();
-        paintRule(frame, state, work, y);
+        paintRule(frame, state, work, y, page);
         if (work.verse().isPresent()) {
             Verse verse = work.verse().get();
             paintLevels(frame, state, verse, estimate(work, verse), y + 1);
@@ -35,12 +36,10 @@ final class StatusView {
             }
             paintMoves(frame, state, work, y + 2 + adviceRows);
         }
-        paintNotice(frame, state);
     }
 
-    private static void paintRule(Frame frame, State state, PlanEdit work, int y) {
+    private static void paintRule(Frame frame, State state, PlanEdit work, int y, String page) {
         frame.write(0, y, state.marks().rule().repeat(frame.width()), Style.FAINT);
-        String page = StopGridView.page(state, work);
         int limit = frame.width() - (page.isEmpty() ? 1 : Text.columns(page) + 3);
         if (!page.isEmpty()) {
             frame.write(frame.width() - Text.columns(page) - 2, y, " " + page + " ", Style.FAINT);
@@ -171,46 +170,5 @@ final class StatusView {
         for (int row = 0; row < lines.size(); row++) {
             frame.write(1, y + row, lines.get(row), Style.TEXT);
         }
-    }
-
-    /** What was last said, or which keys are most wanted. */
-    static void paintNotice(Frame frame, State state) {
-        int y = frame.height() - 1;
-        if (state.panel() instanceof Panel.Find find && state.work().isPresent()) {
-            paintFind(frame, state, state.work().get(), find, y);
-            return;
-        }
-        if (!state.notice().text().isBlank()) {
-            paintSaid(frame, state.notice());
-            return;
-        }
-        if (state.work().isPresent() && state.top() instanceof Panel.None) {
-            HintLine.paint(frame, state, y);
-        }
-    }
-
-    /** What was said, upward from the last row; it may cover what stands there. */
-    private static void paintSaid(Frame frame, Notice notice) {
-        List<String> lines = Text.wrapped(notice.text(), frame.width() - 2);
-        int top = Math.max(0, frame.height() - lines.size());
-        frame.clear(0, top, frame.width(), frame.height() - top);
-        for (int i = 0; i < lines.size(); i++) {
-            frame.write(1, top + i, lines.get(i), notice.style());
-        }
-    }
-
-    private static void paintFind(Frame frame, State state, PlanEdit work, Panel.Find find, int y) {
-        int x = frame.write(1, y, "Find: ", Style.HEADING);
-        int typed = Math.min(Text.columns(find.text().text()) + 1, frame.width() / 2);
-        find.text().paint(frame, x, y, typed, true);
-        x += typed + 1;
-        List<Item> items = Layout.jamb(state, work).items();
-        List<Integer> fitting =
-                Finder.fitting(work.instrument(), items, find.text().text());
-        String found = fitting.isEmpty()
-                ? find.text().text().isBlank() ? "part of a stop's name" : "no stop has this in its name"
-                : ShortWords.fullName(work.instrument(), items.get(work.item()))
-                        + (fitting.size() > 1 ? "  (" + fitting.size() + " fit, Tab: the next)" : "");
-        frame.write(x, y, Text.fit(found, frame.width() - 1 - x, state.marks().cut()), Style.TEXT);
     }
 }

@@ -16,16 +16,9 @@ import versewind.plan.Verse;
 final class StopCommands {
     private StopCommands() {}
 
-    static void into(Map<Command, Handler> handlers) {
-        handlers.put(Command.TOGGLE, Handler.verse(StopCommands::toggle));
-        handlers.put(
-                Command.PUT_ALL_IN,
-                Handler.verse(
-                        (state, work, verse) -> Handler.change(state, work, verse.withRegistration(allIn(verse)))));
-        handlers.put(Command.BOX_WIDER, Handler.verse((state, work, verse) -> moveBox(state, work, verse, 1)));
-        handlers.put(Command.BOX_NARROWER, Handler.verse((state, work, verse) -> moveBox(state, work, verse, -1)));
-        handlers.put(Command.TAKE_OVER, Handler.verse(StopCommands::takeOver));
-        handlers.put(Command.CARRY_ON, Handler.verse(StopCommands::carryOn));
+
+    static State putAllIn(State state, PlanEdit work, Verse verse) {
+        return PlanChanges.change(state, work, verse.withRegistration(allIn(verse)));
     }
 
     /** As a general cancel does it: no box moves. */
@@ -37,13 +30,23 @@ final class StopCommands {
                 verse.registration().boxes());
     }
 
-    private static State toggle(State state, PlanEdit work, Verse verse) {
-        List<Item> items = Layout.jamb(state, work).items();
+    static State toggle(State state, PlanEdit work, Verse verse) {
+        List<Item> items = StopGridLayout.items(work.instrument());
         if (work.item() >= items.size()) {
             return state.says("This organ has no stops.");
         }
-        return Handler.change(
+        return PlanChanges.change(
                 state, work, verse.withRegistration(toggled(verse.registration(), items.get(work.item()))));
+    }
+
+    /** What the stop under the cursor is. */
+    static State describe(State state, PlanEdit work) {
+        List<Item> items = StopGridLayout.items(work.instrument());
+        if (work.item() >= items.size() || !(items.get(work.item()) instanceof Item.StopItem stop)) {
+            return state.says("Mark a stop: what it is can be told of stops.");
+        }
+        var described = work.instrument().stops().get(stop.stop()).stop();
+        return OrganEditCommands.described(state, described.label(), described.name());
     }
 
     private static Registration toggled(Registration registration, Item item) {
@@ -56,8 +59,8 @@ final class StopCommands {
         return registration.toggleTremulant(((Item.TremulantItem) item).tremulant());
     }
 
-    private static State moveBox(State state, PlanEdit work, Verse verse, int step) {
-        int division = boxToMove(state, work, verse);
+    static State moveBox(State state, PlanEdit work, Verse verse, int step) {
+        int division = boxToMove(work, verse);
         if (division < 0) {
             return state.says("This organ has no swell box.");
         }
@@ -67,7 +70,7 @@ final class StopCommands {
         if (to == from) {
             return state.says("The box of the " + name + " is " + to.word() + " already.");
         }
-        State moved = Handler.change(
+        State moved = PlanChanges.change(
                 state, work, verse.withRegistration(verse.registration().withBox(division, to)));
         return moved.says("The box of the " + name + " is now " + to.word() + ".");
     }
@@ -76,10 +79,10 @@ final class StopCommands {
      * The division whose box a key means: that of the knob where we are, else one that a hand plays, else the first that
      * has a box; -1 where there is none.
      */
-    private static int boxToMove(State state, PlanEdit work, Verse verse) {
+    private static int boxToMove(PlanEdit work, Verse verse) {
         Instrument instrument = work.instrument();
         List<Division> divisions = instrument.divisions();
-        List<Item> items = Layout.jamb(state, work).items();
+        List<Item> items = StopGridLayout.items(work.instrument());
         IntStream here = work.item() < items.size() ? division(instrument, items.get(work.item())) : IntStream.empty();
         IntStream hands = IntStream.of(verse.hands().right(), verse.hands().left());
         return IntStream.concat(IntStream.concat(here, hands), IntStream.range(0, divisions.size()))
@@ -100,16 +103,16 @@ final class StopCommands {
         return IntStream.empty();
     }
 
-    private static State takeOver(State state, PlanEdit work, Verse verse) {
+    static State takeOver(State state, PlanEdit work, Verse verse) {
         return work.before()
-                .map(before -> Handler.change(
+                .map(before -> PlanChanges.change(
                         state,
                         work,
                         verse.withRegistration(before.registration()).withHands(handsFor(verse, before))))
                 .orElseGet(() -> state.says("This is where the service begins; there is no verse before it."));
     }
 
-    private static State carryOn(State state, PlanEdit work, Verse verse) {
+    static State carryOn(State state, PlanEdit work, Verse verse) {
         int at = work.place().verse();
         List<Verse> verses = work.verses();
         if (at + 1 >= verses.size()) {
@@ -130,7 +133,7 @@ final class StopCommands {
         if (same == 0) {
             return state.says("Others sing or play the verses after; they are left alone.");
         }
-        State step = Handler.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, carried));
+        State step = PlanChanges.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, carried));
         return carried.equals(verses) ? step : step.says(carriedOn(same, after - same));
     }
 

@@ -62,6 +62,13 @@ record StopGridLayout(List<Column> columns, List<Integer> pages, List<Item> item
         return new StopGridLayout(columns, pages(columns, width), List.copyOf(items));
     }
 
+    /** The knobs of an instrument in the order in which the arrows go through them. */
+    static List<Item> items(Instrument instrument) {
+        List<Item> items = new ArrayList<>();
+        blocks(instrument, items);
+        return items;
+    }
+
     private static List<List<Line>> blocks(Instrument instrument, List<Item> items) {
         List<List<Line>> blocks = new ArrayList<>();
         for (int division = 0; division < instrument.divisions().size(); division++) {

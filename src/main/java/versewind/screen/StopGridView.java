@@ -12,9 +12,8 @@ import versewind.plan.Verse;
 final class StopGridView {
     private StopGridView() {}
 
-    static void paint(Frame frame, State state, PlanEdit work) {
+    static void paint(Frame frame, State state, PlanEdit work, StopGridLayout jamb) {
         Layout layout = Layout.of(state);
-        StopGridLayout jamb = Layout.jamb(state, work);
         int first = jamb.pageOf(jamb.spot(work.item()).column());
         int x = 0;
         for (int c = first; c < jamb.columns().size() && isOnPage(jamb, first, c); c++) {
@@ -125,15 +124,14 @@ final class StopGridView {
     }
 
     /** Which part of the stops is shown, where they do not all fit: "stops 1/3"; blank where they do. */
-    static String page(State state, PlanEdit work) {
-        StopGridLayout jamb = Layout.jamb(state, work);
+    static String page(Frame frame, PlanEdit work, StopGridLayout jamb) {
         List<Integer> pages = jamb.pages();
         if (pages.size() == 1) {
             return "";
         }
         int page = pages.indexOf(jamb.pageOf(jamb.spot(work.item()).column()));
-        String left = page > 0 ? state.marks().moreLeft() : " ";
-        String right = page + 1 < pages.size() ? state.marks().moreRight() : " ";
+        String left = page > 0 ? frame.marks().moreLeft() : " ";
+        String right = page + 1 < pages.size() ? frame.marks().moreRight() : " ";
         return left + " stops " + (page + 1) + "/" + pages.size() + " " + right;
     }
 }

@@ -40,7 +40,7 @@ final class StopTextView {
         }
         String count = lines.size() + (lines.size() == 1 ? " line" : " lines");
         frame.write(frame.width() - count.length() - 1, 0, count, Style.FAINT);
-        NoticeLine.paint(frame, state, frame.height() - 2);
+        state.notice().paint(frame, frame.height() - 2);
         KeyRow.paint(
                 frame,
                 1,

@@ -11,18 +11,14 @@ import versewind.sound.Margin;
 final class VerseFeedbackCommands {
     private VerseFeedbackCommands() {}
 
-    static void into(Map<Command, Handler> handlers) {
-        handlers.put(Command.ANSWER, Handler.verse(VerseFeedbackCommands::answer));
-        handlers.put(Command.APPLY_FEEDBACK, Handler.work(VerseFeedbackCommands::heed));
-    }
 
     /** From nothing said to too soft, right, too strong, nothing said. */
-    private static State answer(State state, PlanEdit work, Verse verse) {
+    static State answer(State state, PlanEdit work, Verse verse) {
         if (StatusView.estimate(work, verse).margin().kind() == Margin.Kind.ORGAN_ALONE) {
             return state.says("The organ plays alone here; there is nobody it could be too soft or too strong for.");
         }
         Optional<Feedback> next = next(verse, work.plan().heading().people());
-        State step = Handler.change(state, work, verse.withAnswer(next));
+        State step = PlanChanges.change(state, work, verse.withAnswer(next));
         String said = next.map(
                         answer -> verse.label() + " was " + answer.heard().word() + ", with " + answer.present()
                                 + " present." + (work.isWithFeedback() ? "" : " Y takes it into account."))
@@ -36,10 +32,9 @@ final class VerseFeedbackCommands {
         return at < HeardAs.values().length ? Optional.of(new Feedback(HeardAs.values()[at], then)) : Optional.empty();
     }
 
-    private static State heed(State state, PlanEdit work) {
+    static State heed(State state, PlanEdit work) {
         if (work.isWithFeedback()) {
-            return state.with(work.withoutFeedback())
-                    .says("What was said of the verses is not taken into account any more.");
+            return state.with(work.withoutFeedback()).says("What was said of the verses is not taken into account any more.");
         }
         int answered = work.plan().answered().size();
         if (answered == 0) {

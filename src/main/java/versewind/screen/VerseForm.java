@@ -34,7 +34,7 @@ final class VerseForm {
                                         verse.piston(),
                                         "the piston that sets it, as G3; on memory level 2, 2/G3"),
                                 FormBox.Field.of("Note", verse.note(), "what you want to read on the desk")),
-                        (form, closed) -> Handler.change(closed, work, verse(form, work, verse)))
+                        (form, closed) -> PlanChanges.change(closed, work, verse(form, work, verse)))
                 .at(at);
     }
 

@@ -44,7 +44,7 @@
  *       and throws {@code FormBox.Wrong} with a field and a sentence; {@code checkedBy} checks while it is being filled in.
  *   <li>{@code Chooser.of} is a list to choose from that is narrowed down by typing, {@code Question} a question whose
  *       answers are functions of the state.
- *   <li>{@code HelpView.TABLES} lists the tables: from it come the help, the README's keys and the test of clashes.
+ *   <li>{@code HelpScreen.TABLES} lists the tables: from it come the help, the README's keys and the test of clashes.
  * </ul>
  *
  * <p>{@code Command}, the {@code *Commands}, {@code Panel} and {@code Handler} are the mechanism before; a {@code Panel} is a

@@ -1,19 +1,24 @@
 package versewind.terminal;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import versewind.calibration.FeedbackUpdate;
+import versewind.plan.Plan;
+import versewind.plan.VersePlace;
 import versewind.proposal.RegistrationProposer;
 import versewind.proposal.SearchProgress;
 import versewind.proposal.ServiceProposal;
-import versewind.screen.Effect;
 import versewind.screen.Event;
 import versewind.sound.OrganSound;
-import versewind.store.OpenPlan;
+import versewind.store.KnownOrgan;
 
-/** Searches for a hymn's or a service's registrations in a thread of its own, and tells how far it is as of keys. */
+/** Searches for registrations in a thread of its own, and tells how far it is and what it found as events. */
 final class BackgroundSearch implements AutoCloseable {
 
     private final Consumer<Event> tell;
@@ -28,29 +33,42 @@ final class BackgroundSearch implements AutoCloseable {
         this.tell = tell;
     }
 
-    /** Begins a search; its outcome is told, even if it fails. */
-    void start(OpenPlan open, Effect.Propose wanted) {
+    /** Begins a search for one verse. */
+    void forVerse(KnownOrgan organ, Plan plan, VersePlace place, Optional<Plan> heard) {
+        start(
+                organ,
+                heard,
+                proposer -> new Event.VerseProposed(plan, proposer.forVerse(plan, place, goesOn::get)),
+                new Event.VerseProposed(plan, new RegistrationProposer.OfVerse(place, List.of())));
+    }
+
+    /** Begins a search for the verses of a hymn, or of the whole service. */
+    void forService(KnownOrgan organ, Plan plan, OptionalInt hymn, Optional<Plan> heard) {
+        start(
+                organ,
+                heard,
+                proposer -> new Event.Proposed(
+                        plan,
+                        hymn.isPresent()
+                                ? proposer.forHymn(plan, hymn.getAsInt(), watcher())
+                                : proposer.forService(plan, watcher())),
+                new Event.Proposed(plan, ServiceProposal.NOTHING));
+    }
+
+    /** Begins a search; its outcome is told, even if it fails. A sound belongs to one thread, so it makes its own. */
+    private void start(
+            KnownOrgan organ, Optional<Plan> heard, Function<RegistrationProposer, Event> search, Event nothing) {
         goesOn.set(true);
         searcher.execute(() -> {
             try {
-                tell.accept(new Event.Proposed(wanted.plan(), found(open, wanted)));
+                OrganSound own = organ.sound();
+                tell.accept(search.apply(
+                        RegistrationProposer.of(heard.map(plan -> FeedbackUpdate.withFeedback(own, plan)).orElse(own))));
             } catch (RuntimeException mistake) {
-                tell.accept(new Event.Proposed(wanted.plan(), ServiceProposal.NOTHING));
+                tell.accept(nothing);
                 tell.accept(new Event.Failed("The search has failed: " + mistake));
             }
         });
-    }
-
-    private ServiceProposal found(OpenPlan open, Effect.Propose wanted) {
-        // a sound belongs to one thread: this is another than the editor's
-        OrganSound own = open.organ().sound();
-        OrganSound sound = wanted.heard()
-                .map(plan -> FeedbackUpdate.withFeedback(own, plan))
-                .orElse(own);
-        RegistrationProposer registrant = RegistrationProposer.of(sound);
-        return wanted.hymn().isPresent()
-                ? registrant.forHymn(wanted.plan(), wanted.hymn().getAsInt(), watcher())
-                : registrant.forService(wanted.plan(), watcher());
     }
 
     private SearchProgress watcher() {

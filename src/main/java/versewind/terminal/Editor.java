@@ -23,10 +23,12 @@ public final class Editor {
     /** How long the first screen waits for the first plans. Reading goes on while it is painted without them. */
     private static final Duration FIRST_PLANS = Duration.ofMillis(100);
 
+    /** A search that ends within this is not seen to begin. */
+    private static final Duration SHORT_SEARCH = Duration.ofMillis(150);
+
     private final Console console;
     private final EffectRunner outside;
     private State state;
-    private boolean ended;
 
     private Editor(Console console, EffectRunner outside, State state) {
         this.console = console;
@@ -74,7 +76,8 @@ public final class Editor {
             Event.Resize size = console.size();
             Marks marks = console.utf8() ? Marks.UNICODE : Marks.ASCII;
             State state = State.empty(size.columns(), size.rows(), marks, today);
-            new Editor(console, new EffectRunner(library, drafting, browsing, proposing), state).loop(start);
+            new Editor(console, new EffectRunner(library, drafting, browsing, proposing, console::repaint), state)
+                    .loop(start);
         }
     }
 
@@ -95,9 +98,12 @@ public final class Editor {
         start.accept(this);
         console.paint(View.paint(state));
         rehearse();
-        while (!ended) {
+        while (!outside.hasEnded()) {
             settle(Update.step(state, console.next()));
-            if (!ended) {
+            if (Update.isSearching(state)) {
+                console.next(SHORT_SEARCH).ifPresent(event -> settle(Update.step(state, event)));
+            }
+            if (!outside.hasEnded()) {
                 console.paint(View.paint(state));
             }
         }
@@ -115,18 +121,11 @@ public final class Editor {
     private void settle(Transition step) {
         Deque<Effect> todo = new ArrayDeque<>(step.effects());
         state = step.state();
-        while (!todo.isEmpty() && !ended) {
-            Effect effect = todo.removeFirst();
-            if (effect instanceof Effect.Quit) {
-                ended = true;
-            } else if (effect instanceof Effect.Repaint) {
-                console.repaint();
-            } else {
-                for (Event input : outside.perform(effect)) {
-                    Transition next = Update.step(state, input);
-                    state = next.state();
-                    todo.addAll(next.effects());
-                }
+        while (!todo.isEmpty() && !outside.hasEnded()) {
+            for (Event event : todo.removeFirst().by(outside)) {
+                Transition next = Update.step(state, event);
+                state = next.state();
+                todo.addAll(next.effects());
             }
         }
     }

@@ -1,141 +1,288 @@
 package versewind.terminal;
 
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import versewind.calibration.MeterReading;
+import versewind.organ.FormerNames;
+import versewind.organ.Instrument;
+import versewind.plan.Hymn;
+import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
+import versewind.plan.VersePlace;
 import versewind.screen.Effect;
+import versewind.screen.Effects;
 import versewind.screen.Event;
 import versewind.store.BadFile;
+import versewind.store.Bin;
+import versewind.store.InstrumentEntry;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
+import versewind.store.Renaming;
 import versewind.store.WhenChanged;
+import versewind.workshop.OrganDraft;
 
-/** Does what the editor wants done with files, and says what came of it. */
-final class EffectRunner {
+/** Does with files and threads what the editor wants done, and says what came of it. */
+final class EffectRunner implements Effects {
+
+    private static final List<Event> NOTHING = List.of();
 
     private final Library library;
-    private final Planning planning;
-    private final Librarian librarian;
     private final AutosaveWriter drafting;
     private final Browsing browsing;
     private final BackgroundSearch proposing;
+    private final Planning planning;
     private final Workshop workshop;
+    private final Runnable repaint;
+    private Optional<Bin.Binned> binned = Optional.empty();
+    private boolean ended;
 
-    EffectRunner(Library library, AutosaveWriter drafting, Browsing browsing, BackgroundSearch proposing) {
+    EffectRunner(
+            Library library, AutosaveWriter drafting, Browsing browsing, BackgroundSearch proposing, Runnable repaint) {
         this.library = library;
         this.drafting = drafting;
         this.browsing = browsing;
         this.proposing = proposing;
         this.planning = new Planning(library, drafting);
-        this.librarian = new Librarian(library);
         this.workshop = new Workshop(library);
+        this.repaint = repaint;
     }
 
-    /** Does it, and says what came of it; effects that belong to the terminal are none of its business. */
-    List<Event> perform(Effect effect) {
+    /** Whether the program is to end. */
+    boolean hasEnded() {
+        return ended;
+    }
+
+    /** What comes of something that reads files, or which of them cannot be read. */
+    private static List<Event> reading(Callable<List<Event>> read) {
         try {
-            return performed(effect);
+            return read.call();
         } catch (BadFile bad) {
             return List.of(new Event.Failed(bad.getMessage()));
+        } catch (RuntimeException mistake) {
+            throw mistake;
+        } catch (Exception impossible) {
+            throw new IllegalStateException(impossible);
         }
-    }
-
-    private List<Event> performed(Effect effect) throws BadFile {
-        if (effect instanceof Effect.Save save) {
-            return List.of(planning.save(save.plan(), save.then(), WhenChanged.REFUSE));
-        }
-        if (effect instanceof Effect.SaveOver save) {
-            return List.of(planning.save(save.plan(), save.then(), WhenChanged.OVERWRITE));
-        }
-        if (effect instanceof Effect.KeepDraft draft) {
-            planning.keep(draft.plan());
-            return List.of();
-        }
-        if (effect instanceof Effect.DropDraft) {
-            planning.drop();
-            return List.of();
-        }
-        if (effect instanceof Effect.WriteSheet sheet) {
-            return List.of(planning.write(sheet.html()));
-        }
-        if (effect instanceof Effect.Propose wanted) {
-            planning.open().ifPresent(file -> proposing.start(file, wanted));
-            return List.of();
-        }
-        if (effect instanceof Effect.StopProposing) {
-            proposing.stop();
-            return List.of();
-        }
-        if (effect instanceof Effect.ListPlans) {
-            drafting.settle();
-            browsing.list();
-            return List.of();
-        }
-        if (effect instanceof Effect.AssessPlans wanted) {
-            browsing.assess(wanted.ids());
-            return List.of();
-        }
-        if (effect instanceof Effect.FindLadders ladders) {
-            planning.open().ifPresent(file -> browsing.climb(file.organ(), ladders.wanted()));
-            return List.of();
-        }
-        if (effect instanceof Effect.ReadHymns wanted) {
-            return List.of(librarian.hymns(wanted.plan()));
-        }
-        if (effect instanceof Effect.BringHymn wanted) {
-            return List.of(librarian.hymn(wanted.plan(), wanted.hymn()));
-        }
-        if (effect instanceof Effect.SaveUnder wanted) {
-            return List.of(planning.saveUnder(wanted.plan()));
-        }
-        if (effect instanceof Effect.RenamePlan wanted) {
-            return List.of(librarian.renamed(wanted.id(), wanted.title()));
-        }
-        if (effect instanceof Effect.BinPlan wanted) {
-            return List.of(librarian.binned(wanted.id()));
-        }
-        if (effect instanceof Effect.BringBack) {
-            return List.of(librarian.broughtBack());
-        }
-        if (effect instanceof Effect.ListInstruments) {
-            return List.of(librarian.instruments());
-        }
-        if (effect instanceof Effect.OpenPlan wanted) {
-            drafting.settle();
-            return planning.opened(library.openPlan(wanted.id()));
-        }
-        if (effect instanceof Effect.Recalibrate wanted) {
-            return planning.recalibrated(wanted.readings());
-        }
-        if (effect instanceof Effect.OpenOrgan wanted) {
-            drafting.settle();
-            return List.of(workshop.open(wanted.id()));
-        }
-        if (effect instanceof Effect.SaveOrgan wanted) {
-            return List.of(workshop.save(wanted));
-        }
-        if (effect instanceof Effect.MakeOrgan wanted) {
-            return List.of(workshop.make(wanted.organ()));
-        }
-        if (effect instanceof Effect.KeepOrganDraft draft) {
-            return workshop.keep(draft.draft()).map(List::of).orElse(List.of());
-        }
-        if (effect instanceof Effect.DropOrganDraft) {
-            workshop.drop();
-            return List.of();
-        }
-        if (effect instanceof Effect.CloseOrgan) {
-            return List.of(new Event.OrganClosed());
-        }
-        if (effect instanceof Effect.CreatePlan wanted) {
-            return planning.created(wanted);
-        }
-        if (effect instanceof Effect.CopyPlan wanted) {
-            return planning.copied(wanted);
-        }
-        return List.of();
     }
 
     /** A plan that has been read becomes the one that is worked on. */
     List<Event> opened(OpenPlan file) {
         return planning.opened(file);
+    }
+
+    @Override
+    public List<Event> save(Plan plan, List<Effect> then) {
+        return List.of(planning.save(plan, then, WhenChanged.REFUSE));
+    }
+
+    @Override
+    public List<Event> saveOver(Plan plan, List<Effect> then) {
+        return List.of(planning.save(plan, then, WhenChanged.OVERWRITE));
+    }
+
+    @Override
+    public List<Event> saveUnder(Plan plan) {
+        return List.of(planning.saveUnder(plan));
+    }
+
+    @Override
+    public List<Event> writeSheet(String html) {
+        return List.of(planning.write(html));
+    }
+
+    @Override
+    public List<Event> keepDraft(Plan plan) {
+        planning.keep(plan);
+        return NOTHING;
+    }
+
+    @Override
+    public List<Event> dropDraft() {
+        planning.drop();
+        return NOTHING;
+    }
+
+    @Override
+    public List<Event> proposeVerse(Plan plan, VersePlace place, Optional<Plan> heard) {
+        planning.open().ifPresent(file -> proposing.forVerse(file.organ(), plan, place, heard));
+        return NOTHING;
+    }
+
+    @Override
+    public List<Event> propose(Plan plan, OptionalInt hymn, Optional<Plan> heard) {
+        planning.open().ifPresent(file -> proposing.forService(file.organ(), plan, hymn, heard));
+        return NOTHING;
+    }
+
+    @Override
+    public List<Event> stopProposing() {
+        proposing.stop();
+        return NOTHING;
+    }
+
+    @Override
+    public List<Event> listPlans() {
+        drafting.settle();
+        browsing.list();
+        return NOTHING;
+    }
+
+    @Override
+    public List<Event> assessPlans(List<String> ids) {
+        browsing.assess(ids);
+        return NOTHING;
+    }
+
+    @Override
+    public List<Event> findLadders(List<Effect.LadderOf> wanted) {
+        planning.open().ifPresent(file -> browsing.climb(file.organ(), wanted));
+        return NOTHING;
+    }
+
+    @Override
+    public List<Event> listInstruments() {
+        return reading(() -> {
+            List<Event.Listed> listed = new ArrayList<>();
+            for (InstrumentEntry entry : library.instruments()) {
+                listed.add(new Event.Listed(entry.id(), entry.name(), entry.place()));
+            }
+            return List.of(new Event.InstrumentsListed(listed));
+        });
+    }
+
+    @Override
+    public List<Event> openPlan(String id) {
+        drafting.settle();
+        return reading(() -> planning.opened(library.openPlan(id)));
+    }
+
+    @Override
+    public List<Event> createPlan(ServiceHeading heading, String instrument) {
+        return reading(() -> planning.created(
+                heading, instrument, List.of(), library.openOrgan(instrument).organ()));
+    }
+
+    @Override
+    public List<Event> copyPlan(String id, String title, Optional<LocalDate> date, OptionalInt people, String notes) {
+        return reading(() -> {
+            OpenPlan from = library.openPlan(id);
+            ServiceHeading was = from.plan().heading();
+            ServiceHeading heading = new ServiceHeading(title, date, people.orElse(was.people()), notes, was.moveS());
+            List<Hymn> hymns = from.plan().unanswered().hymns();
+            return planning.created(heading, from.plan().instrument(), hymns, from.organ());
+        });
+    }
+
+    @Override
+    public List<Event> renamePlan(String id, String title) {
+        return reading(() -> {
+            Renaming renaming = library.renamePlan(id, title);
+            String said = renaming.trouble().isEmpty()
+                    ? "Renamed to \"" + title + "\", in " + renaming.id() + ".json."
+                    : "Not renamed. " + renaming.trouble();
+            return List.of(new Event.LibraryChanged(said, Optional.of(renaming.id())));
+        });
+    }
+
+    @Override
+    public List<Event> binPlan(String id) {
+        return reading(() -> {
+            Bin.Binned there = library.bin().put(id);
+            binned = Optional.of(there);
+            return List.of(new Event.LibraryChanged(
+                    "Moved to " + there.path() + ". Ctrl-Z brings it back.", Optional.empty()));
+        });
+    }
+
+    @Override
+    public List<Event> bringBack() {
+        if (binned.isEmpty()) {
+            return List.of(new Event.LibraryChanged(
+                    "Nothing has gone to the bin since the program was started.", Optional.empty()));
+        }
+        return reading(() -> {
+            String id = library.bin().bringBack(binned.get());
+            binned = Optional.empty();
+            return List.of(new Event.LibraryChanged("Brought back as " + id + ".json.", Optional.of(id)));
+        });
+    }
+
+    @Override
+    public List<Event> readHymns(String id) {
+        return reading(() -> {
+            Plan plan = library.openPlan(id).plan();
+            List<Event.Listed> listed = new ArrayList<>();
+            for (Hymn hymn : plan.hymns()) {
+                String title = (hymn.number() + " " + hymn.title()).strip();
+                listed.add(new Event.Listed(Integer.toString(listed.size()), title, hymn.tune()));
+            }
+            return List.of(new Event.HymnsRead(id, plan.heading().title(), listed));
+        });
+    }
+
+    @Override
+    public List<Event> bringHymn(String id, int index) {
+        return reading(() -> {
+            OpenPlan from = library.openPlan(id);
+            return List.of(
+                    index < from.plan().hymns().size()
+                            ? new Event.HymnBrought(from.plan().hymns().get(index), from.instrument())
+                            : new Event.Failed("The plan has been changed just now, and has no such hymn any more."));
+        });
+    }
+
+    @Override
+    public List<Event> recalibrate(List<MeterReading> readings) {
+        return reading(() -> planning.recalibrated(readings));
+    }
+
+    @Override
+    public List<Event> openOrgan(String id) {
+        drafting.settle();
+        return reading(() -> List.of(workshop.open(id, "")));
+    }
+
+    @Override
+    public List<Event> saveOrgan(Instrument next, FormerNames change, List<Effect> then) {
+        return List.of(workshop.save(next, change, then));
+    }
+
+    @Override
+    public List<Event> makeOrgan(Instrument organ) {
+        return reading(() -> List.of(workshop.make(organ)));
+    }
+
+    @Override
+    public List<Event> keepOrganDraft(OrganDraft draft) {
+        return workshop.keep(draft);
+    }
+
+    @Override
+    public List<Event> dropOrganDraft() {
+        workshop.drop();
+        return NOTHING;
+    }
+
+    @Override
+    public List<Event> repaint() {
+        repaint.run();
+        return NOTHING;
+    }
+
+    @Override
+    public List<Event> quit() {
+        ended = true;
+        return NOTHING;
+    }
+
+    /** Name of a file without the ending. */
+    static String id(Path path) {
+        String name = path.getFileName().toString();
+        return name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
     }
 }

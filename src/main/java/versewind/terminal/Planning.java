@@ -54,7 +54,7 @@ final class Planning {
         Optional<Plan> draft = file.draft()
                 .flatMap(each -> each instanceof Autosave.Kept kept ? Optional.of(kept.plan()) : Optional.empty());
         List<Event> inputs = new ArrayList<>();
-        inputs.add(new Event.PlanOpened(id(file.path()), file.plan(), file.instrument(), organ, draft));
+        inputs.add(new Event.PlanOpened(EffectRunner.id(file.path()), file.plan(), file.instrument(), organ, draft));
         file.draft().ifPresent(each -> {
             if (each instanceof Autosave.Unreadable unreadable) {
                 inputs.add(new Event.Failed("Unsaved work was kept, but cannot be read: "
@@ -65,26 +65,7 @@ final class Planning {
     }
 
     /** A new plan, which becomes the one that is worked on. */
-    List<Event> created(Effect.CreatePlan wanted) throws BadFile {
-        KnownOrgan organ = library.openOrgan(wanted.instrument()).organ();
-        return created(wanted.heading(), wanted.instrument(), List.of(), organ);
-    }
-
-    /** A copy of a plan for another service, which becomes the one that is worked on. */
-    List<Event> copied(Effect.CopyPlan wanted) throws BadFile {
-        OpenPlan from = library.openPlan(wanted.id());
-        int people = wanted.people().orElse(from.plan().heading().people());
-        ServiceHeading heading = new ServiceHeading(
-                wanted.title(),
-                wanted.date(),
-                people,
-                wanted.notes(),
-                from.plan().heading().moveS());
-        return created(
-                heading, from.plan().instrument(), from.plan().unanswered().hymns(), from.organ());
-    }
-
-    private List<Event> created(ServiceHeading heading, String instrumentId, List<Hymn> hymns, KnownOrgan organ)
+    List<Event> created(ServiceHeading heading, String instrumentId, List<Hymn> hymns, KnownOrgan organ)
             throws BadFile {
         drafting.settle();
         Plan plan = new Plan(heading, instrumentId, hymns);
@@ -137,7 +118,7 @@ final class Planning {
         if (outcome instanceof SaveOutcome.Saved saved) {
             library.dropDraft(old.path());
             open = Optional.of(fresh.after(saved));
-            return new Event.SavedUnder(id(saved.path()), plan);
+            return new Event.SavedUnder(EffectRunner.id(saved.path()), plan);
         }
         drafting.keep(old.with(plan));
         return notMade(fresh, outcome);
@@ -156,7 +137,7 @@ final class Planning {
             return NO_PLAN;
         }
         Path plan = open.get().path();
-        Path file = plan.resolveSibling(id(plan) + ".html");
+        Path file = plan.resolveSibling(EffectRunner.id(plan) + ".html");
         SaveOutcome outcome = library.saveMade(file, sheet, SheetHtml.MADE_BY);
         if (outcome instanceof SaveOutcome.Saved) {
             return new Event.Done("The sheet is written to " + file + ".");
@@ -189,10 +170,5 @@ final class Planning {
         open = Optional.of(plan.with(fitted.organ()));
         return List.of(new Event.Recalibrated(
                 fitted.organ().calibrated(), Fit.outliers(fitted.organ().soundBeforeReadings(), readings)));
-    }
-
-    private static String id(Path path) {
-        String name = path.getFileName().toString();
-        return name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
     }
 }

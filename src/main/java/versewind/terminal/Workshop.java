@@ -2,6 +2,7 @@ package versewind.terminal;
 
 import java.util.List;
 import java.util.Optional;
+import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.screen.Effect;
 import versewind.screen.Event;
@@ -22,29 +23,32 @@ final class Workshop {
         this.library = library;
     }
 
-    Event open(String id) throws BadFile {
+    /** Opens an organ, and says a sentence of it; blank for none. */
+    Event open(String id, String sentence) throws BadFile {
         OpenOrgan organ = library.openOrgan(id);
         open = Optional.of(organ);
-        return new Event.OrganOpened(id, organ.organ().instrument(), "", library.organDraftOf(organ));
+        return new Event.OrganOpened(id, organ.organ().instrument(), sentence, library.organDraftOf(organ));
     }
 
     /** Keeps a draft beside the organ's file; says so if that cannot be done. */
-    Optional<Event> keep(OrganDraft draft) {
-        return open.map(organ -> library.keepOrganDraft(organ, draft))
+    List<Event> keep(OrganDraft draft) {
+        return open.stream()
+                .map(organ -> library.keepOrganDraft(organ, draft))
                 .filter(SaveOutcome.NotSaved.class::isInstance)
                 .map(SaveOutcome.NotSaved.class::cast)
-                .map(failed -> new Event.Failed("Unsaved work is not kept: " + failed.why()));
+                .<Event>map(failed -> new Event.Failed("Unsaved work is not kept: " + failed.why()))
+                .toList();
     }
 
     void drop() {
         open.ifPresent(library::dropOrganDraft);
     }
 
-    Event save(Effect.SaveOrgan wanted) {
+    Event save(Instrument next, FormerNames change, List<Effect> then) {
         if (open.isEmpty()) {
             return new Event.Failed("No organ is open.");
         }
-        OrganOutcome outcome = library.saveChangedOrgan(open.get(), wanted.next(), wanted.change());
+        OrganOutcome outcome = library.saveChangedOrgan(open.get(), next, change);
         if (outcome.saved() instanceof SaveOutcome.NotSaved failed) {
             return Refusal.of(failed);
         }
@@ -54,7 +58,7 @@ final class Workshop {
         }
         open = Optional.of(outcome.open());
         drop();
-        return new Event.OrganSaved(outcome.open().organ().instrument(), told(outcome), wanted.then());
+        return new Event.OrganSaved(outcome.open().organ().instrument(), told(outcome), then);
     }
 
     /** What became of the plans: those that miss something first. */
@@ -79,11 +83,8 @@ final class Workshop {
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
             return new Event.Failed("A file of that name has just been made by somebody else. Try again.");
         }
-        Event.OrganOpened opened = (Event.OrganOpened) open(id);
-        return new Event.OrganOpened(
+        return open(
                 id,
-                opened.organ(),
-                "Written to " + id + ".json. What the list does not tell is supposed: look at the room, at the end.",
-                Optional.empty());
+                "Written to " + id + ".json. What the list does not tell is supposed: look at the room, at the end.");
     }
 }

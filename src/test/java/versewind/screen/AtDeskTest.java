@@ -61,8 +61,8 @@ class AtDeskTest {
     void no_key_that_changes_the_plan_elsewhere_changes_it_here() {
         Desk desk = harvest().press("K");
         Plan before = desk.plan();
-        for (Command command : Command.values()) {
-            for (Key key : command.keys()) {
+        for (KeyTable.Row<?> row : PlanScreen.KEYS.rows()) {
+            for (Key key : row.keys()) {
                 Where here = new Where(desk);
                 if (!here.leaves(key)) {
                     desk.answer(new Event.Press(key));
@@ -72,7 +72,7 @@ class AtDeskTest {
         desk.answer(new Event.Paste("xx"));
         assertThat(desk.plan()).isSameAs(before);
         assertThat(desk.effects())
-                .noneMatch(effect -> effect instanceof Effect.Save || effect instanceof Effect.KeepDraft);
+                .noneMatch(effect -> effect.is("save") || effect.is("keepDraft"));
     }
 
     /** Whether a key closes what is open, which would put the next one elsewhere, or answers. */
@@ -86,19 +86,19 @@ class AtDeskTest {
     @Test
     void escape_comes_back_to_the_editor_at_the_verse_that_was_played() {
         Desk desk = harvest().press("K", " ", " ", "<Esc>");
-        assertThat(desk.state().top()).isEqualTo(new Panel.None());
+        assertThat(desk.state().top()).isEqualTo(new PlanScreen());
         assertThat(place(desk)).isEqualTo(new VersePlace(0, 2));
     }
 
     @Test
     void from_its_own_command_it_is_left_by_the_same_key_twice() {
         Desk desk = harvest().alone().press("q");
-        assertThat(desk.effects()).noneMatch(Effect.Quit.class::isInstance);
+        assertThat(desk.effects()).noneMatch(wanted -> wanted.is("quit"));
         assertThat(desk.said()).isEqualTo("Once more leaves; any other key stays.");
         desk.press(" ", "q");
-        assertThat(desk.effects()).noneMatch(Effect.Quit.class::isInstance);
+        assertThat(desk.effects()).noneMatch(wanted -> wanted.is("quit"));
         desk.press("<Esc>");
-        assertThat(desk.effects()).contains(new Effect.Quit());
+        assertThat(desk.effects()).contains(Wanted.of("quit"));
     }
 
     @Test

@@ -1,9 +1,11 @@
 package versewind.screen;
 
+import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
@@ -58,27 +60,34 @@ final class Clerk {
 
     /** Does what is wanted, until nothing more is. */
     Clerk serve() {
-        Deque<Effect> wanted = new ArrayDeque<>(desk.effects());
+        Deque<Effect> wanted = new ArrayDeque<>(desk.takeEffects());
         while (!wanted.isEmpty()) {
-            outcome(wanted.removeFirst()).ifPresent(desk::answer);
-            wanted.addAll(desk.effects());
+            wanted.removeFirst().by(Wanted.doneBy(this::done)).forEach(desk::answer);
+            wanted.addAll(desk.takeEffects());
         }
         return this;
     }
 
-    private Optional<Event> outcome(Effect effect) {
-        if (effect instanceof Effect.KeepDraft draft) {
-            kept = Optional.of(draft.plan());
-        } else if (effect instanceof Effect.DropDraft) {
-            kept = Optional.empty();
-        } else if (effect instanceof Effect.Quit) {
-            left = true;
-        } else if (effect instanceof Effect.Save save) {
-            return Optional.of(save(save.plan(), save.then(), saving));
-        } else if (effect instanceof Effect.SaveOver save) {
-            return Optional.of(save(save.plan(), save.then(), Saving.WRITTEN));
+    @SuppressWarnings("unchecked") // the argument of a save is a list of effects
+    private List<Event> done(String name, Object[] arguments) {
+        switch (name) {
+            case "keepDraft" -> kept = Optional.of((Plan) arguments[0]);
+            case "dropDraft" -> kept = Optional.empty();
+            case "quit" -> left = true;
+            case "save" -> {
+                return List.of(save((Plan) arguments[0], (List<Effect>) arguments[1], saving));
+            }
+            case "saveOver" -> {
+                return List.of(save((Plan) arguments[0], (List<Effect>) arguments[1], Saving.WRITTEN));
+            }
+            case "saveOrgan" -> {
+                return List.of(new Event.OrganSaved((Instrument) arguments[0], "Saved.", (List<Effect>) arguments[2]));
+            }
+            default -> {
+                return read(name, arguments);
+            }
         }
-        return read(effect);
+        return List.of();
     }
 
     private Event save(Plan plan, List<Effect> then, Saving outcome) {
@@ -93,47 +102,43 @@ final class Clerk {
         };
     }
 
-    private static Optional<Event> read(Effect effect) {
-        if (effect instanceof Effect.ListPlans) {
-            return Optional.of(
-                    new Event.PlansListed(List.of(HARVEST, WEDDING, BROKEN), 3, Event.PlansListed.Part.FIRST));
-        }
-        if (effect instanceof Effect.ListInstruments) {
-            return Optional.of(new Event.InstrumentsListed(List.of(VILLAGE)));
-        }
-        if (effect instanceof Effect.OpenPlan open && open.id().equals(BROKEN.id())) {
-            return Optional.of(new Event.Failed("plans/broken.json, line 3: this is no plan. Mend it by hand."));
-        }
-        if (effect instanceof Effect.OpenPlan open) {
-            OpenPlan shipped = Desk.shipped(open.id());
-            return Optional.of(opened(open.id(), shipped.plan(), shipped.instrument()));
-        }
-        if (effect instanceof Effect.OpenOrgan open) {
-            return Optional.of(new Event.OrganOpened(open.id(), Desk.instrument(open.id()), "", Optional.empty()));
-        }
-        if (effect instanceof Effect.SaveOrgan save) {
-            return Optional.of(new Event.OrganSaved(save.next(), "Saved.", save.then()));
-        }
-        if (effect instanceof Effect.MakeOrgan make) {
-            return Optional.of(new Event.OrganOpened("new", make.organ(), "Made.", Optional.empty()));
-        }
-        if (effect instanceof Effect.CloseOrgan) {
-            return Optional.of(new Event.OrganClosed());
-        }
-        if (effect instanceof Effect.CreatePlan create) {
-            Plan plan = new Plan(create.heading(), create.instrument(), List.of());
-            return Optional.of(opened("new", plan, Desk.instrument(create.instrument())));
-        }
-        if (effect instanceof Effect.CopyPlan copy) {
-            OpenPlan from = Desk.shipped(copy.id());
-            ServiceHeading heading = new ServiceHeading(
-                    copy.title(),
-                    copy.date(),
-                    copy.people().orElse(from.plan().heading().people()),
-                    copy.notes());
-            return Optional.of(opened("new", from.plan().withHeading(heading), from.instrument()));
-        }
-        return Optional.empty();
+    @SuppressWarnings("unchecked") // the argument of a copy is a date that may be left out
+    private static List<Event> read(String name, Object[] arguments) {
+        return switch (name) {
+            case "listPlans" ->
+                List.of(new Event.PlansListed(List.of(HARVEST, WEDDING, BROKEN), 3, Event.PlansListed.Part.FIRST));
+            case "listInstruments" -> List.of(new Event.InstrumentsListed(List.of(VILLAGE)));
+            case "openPlan" -> {
+                String id = (String) arguments[0];
+                if (id.equals(BROKEN.id())) {
+                    yield List.of(new Event.Failed("plans/broken.json, line 3: this is no plan. Mend it by hand."));
+                }
+                OpenPlan shipped = Desk.shipped(id);
+                yield List.of(opened(id, shipped.plan(), shipped.instrument()));
+            }
+            case "openOrgan" -> {
+                String id = (String) arguments[0];
+                yield List.of(new Event.OrganOpened(id, Desk.instrument(id), "", Optional.empty()));
+            }
+            case "makeOrgan" ->
+                List.of(new Event.OrganOpened("new", (Instrument) arguments[0], "Made.", Optional.empty()));
+            case "createPlan" -> {
+                String organ = (String) arguments[1];
+                Plan plan = new Plan((ServiceHeading) arguments[0], organ, List.of());
+                yield List.of(opened("new", plan, Desk.instrument(organ)));
+            }
+            case "copyPlan" -> {
+                OpenPlan from = Desk.shipped((String) arguments[0]);
+                ServiceHeading heading = new ServiceHeading(
+                        (String) arguments[1],
+                        (Optional<LocalDate>) arguments[2],
+                        ((OptionalInt) arguments[3])
+                                .orElse(from.plan().heading().people()),
+                        (String) arguments[4]);
+                yield List.of(opened("new", from.plan().withHeading(heading), from.instrument()));
+            }
+            default -> List.of();
+        };
     }
 
     private static Event opened(String id, Plan plan, Instrument instrument) {

@@ -17,6 +17,7 @@ import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
+import versewind.proposal.RegistrationProposer;
 import versewind.rules.DynamicSteps;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
@@ -145,21 +146,31 @@ final class Desk {
 
     /** What makes the verses at the desk stronger and softer is found, as far as it was asked for. */
     Desk climb() {
-        for (Effect effect : effects()) {
-            if (effect instanceof Effect.FindLadders ladders) {
-                ladders.wanted()
-                        .forEach(of -> answer(new Event.LadderFound(
-                                of, DynamicSteps.of(work().sound(), of.verse(), of.people(), of.tempo()))));
+        List<Effect.LadderOf> wanted = new ArrayList<>();
+        Effects climbing = Wanted.doneBy((name, arguments) -> {
+            if (name.equals("findLadders")) {
+                ((List<?>) arguments[0]).forEach(each -> wanted.add((Effect.LadderOf) each));
             }
-        }
+            return List.of();
+        });
+        takeEffects().forEach(effect -> effect.by(climbing));
+        wanted.forEach(of -> answer(
+                new Event.LadderFound(of, DynamicSteps.of(work().sound(), of.verse(), of.people(), of.tempo()))));
         return this;
     }
 
-    /** Something happens outside. */
+    /** Something happens outside; a proposal for a verse is found at once. */
     Desk answer(Event input) {
         Transition step = Update.step(state, input);
         state = step.state();
-        effects.addAll(step.effects());
+        for (Effect effect : step.effects()) {
+            if (Wanted.of(effect).is("proposeVerse")) {
+                answer(new Event.VerseProposed(
+                        plan(), RegistrationProposer.of(work().sound()).forVerse(plan(), work().place())));
+            } else {
+                effects.add(effect);
+            }
+        }
         return this;
     }
 
@@ -210,7 +221,12 @@ final class Desk {
     }
 
     /** What was wanted done outside since this was last asked. */
-    List<Effect> effects() {
+    List<Wanted> effects() {
+        return takeEffects().stream().map(Wanted::of).toList();
+    }
+
+    /** The same, to be done. */
+    List<Effect> takeEffects() {
         List<Effect> all = List.copyOf(effects);
         effects.clear();
         return all;
@@ -235,7 +251,7 @@ final class Desk {
     /** The knob where we are. */
     String knob() {
         return ShortWords.fullName(
-                work().instrument(), Layout.jamb(state, work()).items().get(work().item()));
+                work().instrument(), StopGridLayout.items(work().instrument()).get(work().item()));
     }
 
     Frame frame() {

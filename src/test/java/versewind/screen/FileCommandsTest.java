@@ -24,20 +24,20 @@ class FileCommandsTest {
     @Test
     void an_edit_is_kept_beside_the_file_at_once() {
         desk.press(" ");
-        assertThat(desk.effects()).containsExactly(new Effect.KeepDraft(desk.plan()));
+        assertThat(desk.effects()).containsExactly(Wanted.of("keepDraft", desk.plan()));
     }
 
     @Test
     void an_edit_undone_leaves_nothing_to_keep() {
         desk.press(" ", "u");
-        assertThat(desk.effects()).endsWith(new Effect.DropDraft());
+        assertThat(desk.effects()).endsWith(Wanted.of("dropDraft"));
     }
 
     @Test
     void saving_writes_the_plan_and_says_so() {
         desk.press(" ").effects();
         desk.press("s");
-        assertThat(desk.effects()).containsExactly(new Effect.Save(desk.plan(), List.of()));
+        assertThat(desk.effects()).containsExactly(Wanted.of("save", desk.plan(), List.of()));
         desk.answer(new Event.Saved(desk.plan(), List.of()));
         assertThat(desk.said()).isEqualTo("Saved.");
         assertThat(desk.state().isUnsaved()).isFalse();
@@ -48,9 +48,9 @@ class FileCommandsTest {
     void the_sheet_is_made_of_the_plan_as_it_is_now_and_its_place_is_told() {
         desk.press(" ").effects();
         desk.press("W");
-        List<Effect> wanted = desk.effects();
+        List<Wanted> wanted = desk.effects();
         assertThat(wanted).hasSize(1);
-        assertThat(((Effect.WriteSheet) wanted.get(0)).html())
+        assertThat(wanted.get(0).argument(0, String.class))
                 .isEqualTo(SheetHtml.of(
                         Sheet.of(desk.plan(), desk.state().work().orElseThrow().sound(), SheetOptions.USUAL)));
         desk.answer(new Event.Done("The sheet is written to plans/harvest-festival.html."));
@@ -73,7 +73,7 @@ class FileCommandsTest {
         desk.press("x", " ");
         assertThat(desk.effects()).isEmpty();
         desk.press("w");
-        assertThat(desk.effects()).containsExactly(new Effect.SaveOver(desk.plan(), List.of()));
+        assertThat(desk.effects()).containsExactly(Wanted.of("saveOver", desk.plan(), List.of()));
     }
 
     @Test
@@ -86,7 +86,7 @@ class FileCommandsTest {
     @Test
     void a_saved_plan_is_left_without_a_question() {
         desk.press("q");
-        assertThat(desk.effects()).containsExactly(new Effect.Quit());
+        assertThat(desk.effects()).containsExactly(Wanted.of("quit"));
     }
 
     @Test
@@ -95,18 +95,18 @@ class FileCommandsTest {
         desk.press("q");
         assertThat(desk.effects()).isEmpty();
         assertThat(question()).isEqualTo("This plan has changes that are not saved.");
-        assertThat(desk.press("<Esc>").state().top()).isEqualTo(new Panel.None());
+        assertThat(desk.press("<Esc>").state().top()).isEqualTo(new PlanScreen());
         desk.press("^C", "d");
-        assertThat(desk.effects()).containsExactly(new Effect.DropDraft(), new Effect.Quit());
+        assertThat(desk.effects()).containsExactly(Wanted.of("dropDraft"), Wanted.of("quit"));
     }
 
     @Test
     void saving_before_leaving_leaves_when_it_is_saved() {
         desk.press(" ").effects();
         desk.press("q", "s");
-        assertThat(desk.effects()).containsExactly(new Effect.Save(desk.plan(), List.of(new Effect.Quit())));
-        desk.answer(new Event.Saved(desk.plan(), List.of(new Effect.Quit())));
-        assertThat(desk.effects()).containsExactly(new Effect.Quit());
+        assertThat(desk.effects()).containsExactly(Wanted.of("save", desk.plan(), List.of(Wanted.of("quit"))));
+        desk.answer(new Event.Saved(desk.plan(), List.of(Effects::quit)));
+        assertThat(desk.effects()).containsExactly(Wanted.of("quit"));
     }
 
     @Test
@@ -146,7 +146,7 @@ class FileCommandsTest {
     void a_plan_that_cannot_be_opened_leads_back_to_the_list() {
         Desk empty = Desk.empty(80, 24).answer(new Event.Failed("plans/x.json: it is empty."));
         empty.press("<Enter>");
-        assertThat(empty.effects()).containsExactly(new Effect.ListPlans());
+        assertThat(empty.effects()).containsExactly(Wanted.of("listPlans"));
     }
 
     @Test
@@ -161,7 +161,7 @@ class FileCommandsTest {
     void a_dropped_line_keeps_unsaved_work_and_ends() {
         desk.press(" ").effects();
         desk.answer(new Event.Hangup());
-        assertThat(desk.effects()).containsExactly(new Effect.KeepDraft(desk.plan()), new Effect.Quit());
+        assertThat(desk.effects()).containsExactly(Wanted.of("keepDraft", desk.plan()), Wanted.of("quit"));
     }
 
     @Test
@@ -169,7 +169,7 @@ class FileCommandsTest {
         desk.library(Desk.listed("one", "Harvest", "2026-10-04"), Desk.listed("two", "Épiphanie", "2027-01-06"));
         desk.press("'epi'").effects();
         desk.press("<Enter>");
-        assertThat(desk.effects()).containsExactly(new Effect.OpenPlan("two"));
+        assertThat(desk.effects()).containsExactly(Wanted.of("openPlan", "two"));
     }
 
     @Test
@@ -177,7 +177,8 @@ class FileCommandsTest {
         desk.answer(new Event.InstrumentsListed(List.of(new Event.Listed("village", "All Hallows", "Corvening"))));
         desk.press("<Enter>", "'Evensong'", "<Tab>", "<Tab>", "^U", "'60'", "<Enter>");
         assertThat(desk.effects())
-                .containsExactly(new Effect.CreatePlan(
+                .containsExactly(Wanted.of(
+                        "createPlan",
                         new ServiceHeading("Evensong", Optional.of(java.time.LocalDate.of(2026, 10, 4)), 60, ""),
                         "village"));
     }
@@ -187,9 +188,8 @@ class FileCommandsTest {
         desk.library(Desk.listed("one", "Harvest", "2026-10-04"));
         desk.effects();
         desk.press("^D", "'Harvest again'", "<Enter>");
-        assertThat(desk.effects()).singleElement().isInstanceOfSatisfying(Effect.CopyPlan.class, copy -> assertThat(
-                        copy.id())
-                .isEqualTo("one"));
+        assertThat(desk.effects()).singleElement().matches(copy -> copy.argument(0, String.class)
+                .equals("one"));
     }
 
     @Test
@@ -223,7 +223,7 @@ class FileCommandsTest {
                 State.empty(80, 24, Marks.UNICODE, Desk.TODAY),
                 Optional.of(open.plan().withHymns(List.of())));
         offered.press("f");
-        assertThat(offered.effects()).containsExactly(new Effect.DropDraft());
+        assertThat(offered.effects()).containsExactly(Wanted.of("dropDraft"));
         assertThat(offered.plan()).isEqualTo(open.plan());
     }
 }

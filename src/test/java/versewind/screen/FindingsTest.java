@@ -46,7 +46,7 @@ class FindingsTest {
         desk.press("<Enter>");
 
         assertThat(desk.work().place()).isEqualTo(place);
-        assertThat(desk.state().top()).isInstanceOf(Panel.None.class);
+        assertThat(desk.state().top()).isInstanceOf(PlanScreen.class);
     }
 
     @Test
@@ -71,7 +71,7 @@ class FindingsTest {
 
         assertThat(desk.verse().silenced()).containsExactly(new Silenced("gap", "for the children"));
         assertThat(panel(desk).list().rows()).anyMatch(Finding::isSilenced);
-        assertThat(desk.effects()).anyMatch(Effect.KeepDraft.class::isInstance);
+        assertThat(desk.effects()).anyMatch(wanted -> wanted.is("keepDraft"));
         while (!marked(desk).isSilenced()) {
             desk.press("<Down>");
         }

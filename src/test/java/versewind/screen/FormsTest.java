@@ -266,6 +266,6 @@ class FormsTest {
                         wedding.instrument(),
                         Desk.organ(wedding.instrument()),
                         Optional.empty()));
-        assertThat(desk.state().top()).isEqualTo(new Panel.None());
+        assertThat(desk.state().top()).isEqualTo(new PlanScreen());
     }
 }

@@ -32,7 +32,7 @@ class HelpTest {
     void everything_is_read_to_its_end(int columns, int rows) {
         Set<String> words = new HashSet<>();
         read(Desk.with("harvest-festival", columns, rows)).forEach(row -> words.addAll(List.of(row.split(" +"))));
-        assertThat(HelpView.lines(Marks.UNICODE)).allSatisfy(line -> assertThat(words)
+        assertThat(HelpScreen.lines(Marks.UNICODE)).allSatisfy(line -> assertThat(words)
                 .contains((line.keys() + " " + line.does()).strip().split(" +")));
     }
 
@@ -40,7 +40,7 @@ class HelpTest {
     @CsvSource({"80, 24", "60, 18"})
     void every_command_stands_beside_its_keys(int columns, int rows) {
         Set<String> read = read(Desk.with("harvest-festival", columns, rows));
-        assertThat(HelpView.lines(Marks.UNICODE))
+        assertThat(HelpScreen.lines(Marks.UNICODE))
                 .filteredOn(line -> line.does().length() < columns - 26)
                 .allSatisfy(line ->
                         assertThat(read).anyMatch(row -> row.startsWith(line.keys()) && row.endsWith(line.does())));
@@ -49,7 +49,7 @@ class HelpTest {
     @Test
     void up_leads_back_to_the_first_line() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("?", " ", " ", " ", "<PageUp>", "<PageUp>", "<PageUp>");
-        assertThat(desk.state().top()).isEqualTo(new Panel.Help(0));
+        assertThat(desk.state().top()).isEqualTo(new HelpScreen(0));
     }
 
     @Test
@@ -64,7 +64,7 @@ class HelpTest {
     @Test
     void on_a_screen_high_enough_all_keys_are_seen_at_once() {
         Desk desk = Desk.with("harvest-festival", 80, 260).press("?");
-        int lines = HelpView.shown(desk.state()).size();
+        int lines = HelpScreen.shown(desk.state()).size();
         assertThat(desk.screen()).contains("lines 1 to " + lines + " of " + lines);
     }
 
@@ -81,7 +81,7 @@ class HelpTest {
     @CsvSource({"<Esc>", "?", "q", "<F1>"})
     void the_help_is_closed(String key) {
         assertThat(Desk.with("harvest-festival", 80, 24).press("?", key).state().top())
-                .isEqualTo(new Panel.None());
+                .isEqualTo(new PlanScreen());
     }
 
     @Test

@@ -34,14 +34,14 @@ class KeptWorkTest {
     @Test
     void a_dropped_line_with_nothing_unsaved_just_ends() {
         desk.answer(new Event.Hangup());
-        assertThat(desk.effects()).containsExactly(new Effect.Quit());
+        assertThat(desk.effects()).containsExactly(Wanted.of("quit"));
     }
 
     @Test
     void a_dropped_line_keeps_work_while_a_form_is_open() {
         desk.press(" ", "e").effects();
         desk.answer(new Event.Hangup());
-        assertThat(desk.effects()).containsExactly(new Effect.KeepDraft(desk.plan()), new Effect.Quit());
+        assertThat(desk.effects()).containsExactly(Wanted.of("keepDraft", desk.plan()), Wanted.of("quit"));
     }
 
     private static Plan withoutHymns(Plan plan) {
@@ -52,13 +52,13 @@ class KeptWorkTest {
     void a_dropped_line_leaves_work_that_was_offered_and_not_answered_for() {
         Desk offered = Desk.withDraft("harvest-festival", KeptWorkTest::withoutHymns);
         offered.answer(new Event.Hangup());
-        assertThat(offered.effects()).containsExactly(new Effect.Quit());
+        assertThat(offered.effects()).containsExactly(Wanted.of("quit"));
     }
 
     @Test
     void control_c_leaves_work_that_was_offered_and_not_answered_for() {
         Desk offered = Desk.withDraft("harvest-festival", KeptWorkTest::withoutHymns);
-        assertThat(offered.press("^C").effects()).containsExactly(new Effect.Quit());
+        assertThat(offered.press("^C").effects()).containsExactly(Wanted.of("quit"));
     }
 
     @ParameterizedTest
@@ -85,7 +85,7 @@ class KeptWorkTest {
     void work_without_a_file_is_still_kept_after_an_edit_that_is_undone() {
         Desk offered = Desk.withDraft("harvest-festival", plan -> plan);
         offered.press(" ").effects();
-        assertThat(offered.press("u").effects()).containsExactly(new Effect.KeepDraft(offered.plan()));
+        assertThat(offered.press("u").effects()).containsExactly(Wanted.of("keepDraft", offered.plan()));
     }
 
     @Test
@@ -108,7 +108,7 @@ class KeptWorkTest {
 
     @Test
     void who_leaves_work_for_another_organ_leaves_it_where_it_is() {
-        assertThat(forAnotherOrgan().press("q").effects()).containsExactly(new Effect.Quit());
+        assertThat(forAnotherOrgan().press("q").effects()).containsExactly(Wanted.of("quit"));
     }
 
     private static Desk forAnotherOrgan() {

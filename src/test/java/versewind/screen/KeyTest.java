@@ -2,7 +2,7 @@ package versewind.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Optional;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,22 +43,23 @@ class KeyTest {
     }
 
     @Test
-    void every_command_is_reached_by_one_of_its_keys() {
-        for (Command command : Command.values()) {
-            for (Command.Where where : Command.Where.values()) {
-                if (where.answersTo(command.where())) {
-                    assertThat(command.keys()).as("%s in %s", command, where).anyMatch(key -> KeyMap.meaning(where, key)
-                            .equals(Optional.of(command)));
-                }
+    void a_key_is_known_by_its_name() {
+        for (Key.Named named : Key.Named.values()) {
+            if (named != Key.Named.CHARACTER) {
+                assertThat(Key.all(Key.of(named).name())).containsExactly(Key.of(named));
             }
         }
+        assertThat(Key.all("u, Ctrl-Z, Space")).containsExactly(Key.of('u'), Key.control('z'), Key.of(' '));
+        assertThat(Key.all(",")).containsExactly(Key.of(','));
     }
 
     @Test
     void control_c_and_control_l_mean_the_same_everywhere() {
-        for (Command.Where where : Command.Where.values()) {
-            assertThat(KeyMap.meaning(where, Key.control('c'))).as("%s", where).contains(Command.INTERRUPT);
-            assertThat(KeyMap.meaning(where, Key.control('l'))).as("%s", where).contains(Command.REPAINT);
+        for (String screen : List.of("f", "e", "/", "?", "o", "K", "M")) {
+            Desk desk = Desk.with("harvest-festival", 80, 24).press(screen);
+            desk.effects();
+            assertThat(desk.press("^L").effects()).contains(Wanted.of("repaint"));
+            assertThat(desk.press("^C").effects()).contains(Wanted.of("quit"));
         }
     }
 }

@@ -6,14 +6,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
 import versewind.proposal.RegistrationProposer;
 import versewind.proposal.SearchProgress;
-import versewind.proposal.ServiceProposal;
 import versewind.rules.Assessment;
 
 /**
@@ -51,35 +52,34 @@ class KeystrokesTest {
     }
 
     private void serve() {
-        for (Effect effect : desk.effects()) {
-            outcome(effect).ifPresent(desk::answer);
+        for (Effect effect : desk.takeEffects()) {
+            effect.by(Wanted.doneBy(this::done)).forEach(desk::answer);
         }
     }
 
-    private Optional<Event> outcome(Effect effect) {
-        if (effect instanceof Effect.ListInstruments) {
-            return Optional.of(
-                    new Event.InstrumentsListed(List.of(new Event.Listed("st-tethwin", "St Tethwin", "Averstoke"))));
-        }
-        if (effect instanceof Effect.CreatePlan create) {
-            Plan plan = new Plan(create.heading(), create.instrument(), List.of());
-            return Optional.of(new Event.PlanOpened(
-                    "new",
-                    plan,
-                    Desk.instrument("st-tethwin"),
-                    Desk.organ(Desk.instrument("st-tethwin")),
-                    Optional.empty()));
-        }
-        if (effect instanceof Effect.Propose propose) {
-            ServiceProposal found = RegistrationProposer.of(Desk.sound(Desk.instrument("st-tethwin")))
-                    .forService(propose.plan(), SearchProgress.PATIENT);
-            return Optional.of(new Event.Proposed(propose.plan(), found));
-        }
-        if (effect instanceof Effect.Save save) {
-            written = Optional.of(save.plan());
-            return Optional.of(new Event.Saved(save.plan(), save.then()));
-        }
-        return Optional.empty();
+    private List<Event> done(String name, Object[] arguments) {
+        return switch (name) {
+            case "listInstruments" ->
+                List.of(new Event.InstrumentsListed(
+                        List.of(new Event.Listed("st-tethwin", "St Tethwin", "Averstoke"))));
+            case "createPlan" -> {
+                Instrument organ = Desk.instrument("st-tethwin");
+                Plan plan = new Plan((ServiceHeading) arguments[0], (String) arguments[1], List.of());
+                yield List.of(new Event.PlanOpened("new", plan, organ, Desk.organ(organ), Optional.empty()));
+            }
+            case "propose" -> {
+                Plan plan = (Plan) arguments[0];
+                yield List.of(new Event.Proposed(
+                        plan,
+                        RegistrationProposer.of(Desk.sound(Desk.instrument("st-tethwin")))
+                                .forService(plan, SearchProgress.PATIENT)));
+            }
+            case "save" -> {
+                written = Optional.of((Plan) arguments[0]);
+                yield List.of(new Event.Saved((Plan) arguments[0], List.of()));
+            }
+            default -> List.of();
+        };
     }
 
     private void hymn(String number, String title, String... verses) {

@@ -82,7 +82,7 @@ class MashingTest {
         assertThat(work.place().within(plan)).as(after).isEqualTo(work.place());
         assertThat(work.item())
                 .as(after)
-                .isBetween(0, Layout.jamb(desk.state(), work).items().size() - 1);
+                .isBetween(0, StopGridLayout.items(work.instrument()).size() - 1);
         History history = work.history();
         if (history.toUndo().isPresent()) {
             assertThat(history.undo().redo().plan()).as(after).isEqualTo(plan);

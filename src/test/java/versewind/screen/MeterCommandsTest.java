@@ -20,10 +20,11 @@ class MeterCommandsTest {
     private final OrganSound before = desk.work().sound();
 
     /** What is wanted done outside: the readings that the organ is to be fitted to. */
+    @SuppressWarnings("unchecked") // the readings are the only argument
     private List<MeterReading> wanted() {
         return desk.effects().stream()
-                .filter(Effect.Recalibrate.class::isInstance)
-                .map(effect -> ((Effect.Recalibrate) effect).readings())
+                .filter(wanted -> wanted.is("recalibrate"))
+                .map(wanted -> (List<MeterReading>) wanted.argument(0, List.class))
                 .reduce((first, last) -> last)
                 .orElseThrow();
     }

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import versewind.Golden;
+import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.organ.StopName;
 
@@ -39,7 +40,7 @@ class OrganEditTest {
         return desk.state().bench().orElseThrow();
     }
 
-    private static Effect last(List<Effect> effects) {
+    private static Wanted last(List<Wanted> effects) {
         return effects.get(effects.size() - 1);
     }
 
@@ -96,10 +97,12 @@ class OrganEditTest {
     void a_stop_is_renamed_and_what_became_of_it_goes_with_the_organ() {
         Desk desk = bench().press("<Down>", "<Down>", "<Down>", "<Enter>", "^U", "'Montre'", "<Enter>", "s");
 
-        Effect.SaveOrgan save = (Effect.SaveOrgan) last(desk.effects());
-        assertThat(save.next().stop(new StopName("Great", "Montre 8"))).isPresent();
-        assertThat(save.change().stops()).containsOnlyKeys(new StopName("Great", "Open Diapason 8"));
-        desk.answer(new Event.OrganSaved(save.next(), "Saved.", save.then()));
+        Wanted save = last(desk.effects());
+        Instrument next = save.argument(0, Instrument.class);
+        assertThat(next.stop(new StopName("Great", "Montre 8"))).isPresent();
+        assertThat(save.argument(1, FormerNames.class).stops())
+                .containsOnlyKeys(new StopName("Great", "Open Diapason 8"));
+        desk.answer(new Event.OrganSaved(next, "Saved.", List.of()));
         assertThat(on(desk).history().isUnsaved()).isFalse();
     }
 
@@ -112,16 +115,16 @@ class OrganEditTest {
         desk.effects();
         desk.press("s");
 
-        Effect.SaveOrgan save = (Effect.SaveOrgan) desk.effects().get(0);
-        assertThat(save.next()).isEqualTo(Desk.instrument("st-tethwin"));
-        assertThat(save.change().stops()).containsOnlyKeys(new StopName("Great", "Montre 8"));
+        Wanted save = desk.effects().get(0);
+        assertThat(save.argument(0, Instrument.class)).isEqualTo(Desk.instrument("st-tethwin"));
+        assertThat(save.argument(1, FormerNames.class).stops()).containsOnlyKeys(new StopName("Great", "Montre 8"));
     }
 
     @Test
     void what_is_broken_cannot_be_saved() {
         Desk desk = bench().press("<Down>", "x", "s");
 
-        assertThat(desk.effects()).hasOnlyElementsOfType(Effect.KeepOrganDraft.class);
+        assertThat(desk.effects()).allMatch(wanted -> wanted.is("keepOrganDraft"));
         assertThat(desk.said()).startsWith("Not saved. ");
         assertThat(sentences(desk)).isNotEmpty();
         desk.press("u");
@@ -164,7 +167,7 @@ class OrganEditTest {
 
         assertThat(desk.question()).isNotEmpty();
         desk.press("<Enter>");
-        assertThat(desk.state().top()).isEqualTo(new Panel.None());
+        assertThat(desk.state().top()).isEqualTo(new PlanScreen());
     }
 
     @Test
@@ -175,7 +178,7 @@ class OrganEditTest {
         assertThat(desk.question()).startsWith("This organ has changes that are not saved.");
         clerk.press("d");
         assertThat(desk.state().bench()).isEmpty();
-        assertThat(desk.state().top()).isInstanceOf(Panel.Library.class);
+        assertThat(desk.state().top()).isInstanceOf(LibraryScreen.class);
     }
 
     @Test
@@ -185,7 +188,7 @@ class OrganEditTest {
         clerk.press("o", "<Tab>", "^E", "<Down>", "<Down>", "<Enter>", "^U", "'Montre'", "<Enter>", "s");
         desk.effects();
         desk.press("q");
-        assertThat(desk.effects()).containsExactly(new Effect.OpenPlan("a-plan"));
+        assertThat(desk.effects()).containsExactly(Wanted.of("openPlan", "a-plan"));
     }
 
     @Test
@@ -216,15 +219,15 @@ class OrganEditTest {
         Desk forgotten = Desk.empty(80, 24).answer(opened).press("f");
         assertThat(on(forgotten).history().isUnsaved()).isFalse();
         assertThat(on(forgotten).history().undone()).isEmpty();
-        assertThat(forgotten.effects()).containsExactly(new Effect.DropOrganDraft());
+        assertThat(forgotten.effects()).containsExactly(Wanted.of("dropOrganDraft"));
     }
 
     @Test
     void every_change_is_kept_until_the_organ_is_saved_or_as_it_was() {
         Desk desk = bench().press("<Down>", "<Down>", "d");
-        assertThat(desk.effects()).containsExactly(new Effect.KeepOrganDraft(on(desk).draft()));
+        assertThat(desk.effects()).containsExactly(Wanted.of("keepOrganDraft", on(desk).draft()));
         desk.press("u");
-        assertThat(desk.effects()).containsExactly(new Effect.DropOrganDraft());
+        assertThat(desk.effects()).containsExactly(Wanted.of("dropOrganDraft"));
     }
 
     @Test

@@ -26,13 +26,13 @@ class ProposalCommandsTest {
     void a_proposal_that_is_taken_is_drawn_and_can_be_undone() {
         Plan before = desk.plan();
         desk.press("n", "P");
-        assertThat(desk.state().top()).isInstanceOf(Panel.Proposals.class);
-        Panel.Proposals panel = (Panel.Proposals) desk.state().top();
+        assertThat(desk.state().top()).isInstanceOf(ProposalsScreen.class);
+        ProposalsScreen panel = (ProposalsScreen) desk.state().top();
         desk.press("<Down>", "<Enter>");
 
         assertThat(desk.plan().hymns().get(0).verses().get(1).registration())
-                .isEqualTo(panel.rows().get(1).registration());
-        assertThat(desk.state().top()).isInstanceOf(Panel.None.class);
+                .isEqualTo(panel.list().rows().get(1).registration());
+        assertThat(desk.state().top()).isInstanceOf(PlanScreen.class);
         assertThat(desk.press("u").plan()).isEqualTo(before);
     }
 
@@ -40,9 +40,9 @@ class ProposalCommandsTest {
     void a_hymn_is_searched_outside_and_comes_back_as_one_edit() {
         Plan before = desk.plan();
         desk.press("n", "P", "h");
-        assertThat(desk.effects()).contains(new Effect.Propose(before, OptionalInt.of(0), Optional.empty()));
+        assertThat(desk.effects()).contains(Wanted.of("propose", before, OptionalInt.of(0), Optional.empty()));
         desk.answer(new Event.Searched(3, 5));
-        assertThat(desk.state().top()).isEqualTo(new Panel.Searching(3, 5));
+        assertThat(desk.state().top()).isEqualTo(new SearchScreen(3, 5));
         ServiceProposal found = found(OptionalInt.of(0));
         desk.answer(new Event.Proposed(before, found));
 
@@ -54,11 +54,11 @@ class ProposalCommandsTest {
     @Test
     void a_search_is_stopped_by_a_key_and_keeps_what_it_has() {
         desk.press("P", "s", "<Esc>");
-        assertThat(desk.effects()).contains(new Effect.StopProposing());
+        assertThat(desk.effects()).contains(Wanted.of("stopProposing"));
         desk.answer(new Event.Proposed(desk.plan(), ServiceProposal.NOTHING));
 
         assertThat(desk.state().notice().text()).contains("Nothing is proposed.");
-        assertThat(desk.state().top()).isInstanceOf(Panel.None.class);
+        assertThat(desk.state().top()).isInstanceOf(PlanScreen.class);
     }
 
     @Test

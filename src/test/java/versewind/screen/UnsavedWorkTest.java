@@ -176,14 +176,14 @@ class UnsavedWorkTest {
     void without_a_plan_the_form_for_a_new_one_leads_back_to_the_plans() {
         Desk empty = Desk.empty(80, 24);
         Clerk.at(empty).press("o", "^N", "<Enter>", "<Esc>");
-        assertThat(empty.state().top()).isInstanceOf(Panel.Library.class);
+        assertThat(empty.state().top()).isInstanceOf(LibraryScreen.class);
     }
 
     @Test
     void without_a_plan_the_organs_lead_back_to_the_plans() {
         Desk empty = Desk.empty(80, 24);
         Clerk.at(empty).press("o", "^N", "<Esc>");
-        assertThat(empty.state().top()).isInstanceOf(Panel.Library.class);
+        assertThat(empty.state().top()).isInstanceOf(LibraryScreen.class);
     }
 
     @Test

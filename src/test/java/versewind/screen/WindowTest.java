@@ -192,7 +192,7 @@ class WindowTest {
         Desk desk = Desk.with("harvest-festival", 80, 24);
         desk.library(Desk.listed("a", "One plan", ""), Desk.listed("b", "Another plan", ""));
         desk.press("'plan'", "<Down>", key).effects();
-        assertThat(desk.press("<Enter>").effects()).containsExactly(new Effect.OpenPlan("b"));
+        assertThat(desk.press("<Enter>").effects()).containsExactly(Wanted.of("openPlan", "b"));
     }
 
     @Test
@@ -200,7 +200,7 @@ class WindowTest {
         Desk desk = Desk.with("harvest-festival", 80, 24);
         desk.library(Desk.listed("a", "One plan", ""), Desk.listed("b", "Another plan", ""));
         desk.press("<Down>", "'one'").effects();
-        assertThat(desk.press("<Enter>").effects()).containsExactly(new Effect.OpenPlan("a"));
+        assertThat(desk.press("<Enter>").effects()).containsExactly(Wanted.of("openPlan", "a"));
     }
 
     @Test
@@ -208,7 +208,7 @@ class WindowTest {
         Desk desk = Desk.with("harvest-festival", 80, 24);
         desk.library(Desk.listed("a", "One plan", ""), Desk.listed("b", "Another plan", ""));
         desk.press("<Up>", "<Down>", "<Down>", "<Down>", "<Down>").effects();
-        assertThat(desk.press("<Enter>").effects()).containsExactly(new Effect.OpenPlan("b"));
+        assertThat(desk.press("<Enter>").effects()).containsExactly(Wanted.of("openPlan", "b"));
     }
 
     @Test
@@ -239,7 +239,7 @@ class WindowTest {
         assertThat(desk.press("<Esc>").screen()).contains("Versewind needs");
 
         Desk smaller = Desk.with("harvest-festival", 39, 10);
-        assertThat(smaller.press("K").state().top()).isInstanceOf(Panel.None.class);
+        assertThat(smaller.press("K").state().top()).isInstanceOf(PlanScreen.class);
         assertThat(smaller.screen()).doesNotContain("desk");
     }
 

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import versewind.screen.Effect;
 import versewind.screen.Event;
 import versewind.sheet.SheetHtml;
 import versewind.store.BadFile;
@@ -30,9 +29,9 @@ class EffectRunnerTest {
         try (AutosaveWriter drafting = new AutosaveWriter(library);
                 Browsing browsing = new Browsing(library, told -> {});
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
-            EffectRunner outside = new EffectRunner(library, drafting, browsing, proposing);
+            EffectRunner outside = new EffectRunner(library, drafting, browsing, proposing, () -> {});
             outside.opened(library.openPlan("wedding"));
-            return outside.perform(new Effect.WriteSheet(html));
+            return outside.writeSheet(html);
         }
     }
 
@@ -62,7 +61,7 @@ class EffectRunnerTest {
         try (AutosaveWriter drafting = new AutosaveWriter(library);
                 Browsing browsing = new Browsing(library, told -> {});
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
-            assertThat(new EffectRunner(library, drafting, browsing, proposing).perform(new Effect.WriteSheet(SHEET)))
+            assertThat(new EffectRunner(library, drafting, browsing, proposing, () -> {}).writeSheet(SHEET))
                     .containsExactly(new Event.Failed("No plan is open."));
         }
     }

@@ -3,15 +3,35 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import versewind.organ.RegistrationText;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.Plan;
 import versewind.proposal.Proposal;
 import versewind.proposal.ScorePart;
 import versewind.rules.StopChanges;
 
-/** What is proposed for a verse, over the plan: a list, and the one that is marked in full; and a search that goes on. */
-final class ProposalsView {
+/**
+ * What is proposed for the current verse, over the plan: a list, and the one that is marked in full.
+ *
+ * @param list the best first, one at least
+ */
+record ProposalsScreen(ListBox<Proposal> list) implements Screen {
+
+    static final KeyTable<ProposalsScreen> KEYS = KeyTable.<ProposalsScreen>under("Among the proposals")
+            .list("proposal", (screen, by) -> new ProposalsScreen(screen.list.move(by)))
+            .key("Enter", "draw it", ProposalsScreen::take)
+            .key(
+                    "h",
+                    "for the whole hymn",
+                    (screen, state) -> state.onWork(work ->
+                            search(state, work, OptionalInt.of(work.place().hymn()))))
+            .key(
+                    "s",
+                    "for the service",
+                    (screen, state) -> state.onWork(work -> search(state, work, OptionalInt.empty())))
+            .key("Esc, P, q", "close", (screen, state) -> state.close());
 
     private static final int WIDTH = 76;
     private static final int POINTS = 6;
@@ -25,53 +45,56 @@ final class ProposalsView {
 
     private static final int SHORT_WHY = 2;
 
-    /** With so many movements from the first a proposal is told by them, with more by its own sentence. */
+    /** Up to this many differences from the best proposal are listed; beyond that its own reason is shown. */
     private static final int MOST_DIFFERENCES = 4;
 
-    private ProposalsView() {}
+    /** Begins to search for the current verse. */
+    static State open(State state, PlanEdit work) {
+        return state.open(new SearchScreen(0, 1))
+                .wants(effects -> effects.proposeVerse(work.plan(), work.place(), work.heard()));
+    }
 
-    static void paint(Frame frame, State state, Panel.Proposals panel) {
-        if (state.work().isEmpty()) {
-            return;
-        }
-        PlanEdit work = state.work().get();
-        int width = Math.min(WIDTH, frame.width() - 4);
-        int list = panel.rows().size();
-        List<String> full = full(frame, state, work, panel.rows().get(panel.at()), width, list);
-        Box box = Box.open(frame, title(work), WIDTH, list + 1 + full.size() + 2);
-        for (int row = 0; row < list; row++) {
-            Proposal proposal = panel.rows().get(row);
-            frame.write(box.x(), box.y() + row, points(proposal.score().points()), Style.STRONG);
-            frame.write(
-                    box.x() + POINTS,
-                    box.y() + row,
-                    Text.fit(
-                            row(state, work, panel.rows(), row),
-                            box.width() - POINTS,
-                            state.marks().cut()),
-                    Style.TEXT);
-        }
-        frame.paint(box.x(), box.y() + panel.at(), box.width(), Style.CURSOR);
-        int last = box.y() + box.height() - 1;
-        int from = box.y() + list + 1;
-        for (int i = 0; i < full.size() && from + i < last; i++) {
-            frame.write(box.x(), from + i, full.get(i), Style.TEXT);
-        }
-        KeyRow.paint(
-                frame,
-                box.x(),
-                last,
-                box.end(),
-                Command.TAKE_PROPOSAL,
-                Command.PROPOSE_HYMN,
-                Command.PROPOSE_SERVICE,
-                Command.CLOSE_PROPOSALS);
+    private static State search(State state, PlanEdit work, OptionalInt hymn) {
+        Plan plan = work.plan();
+        int verses = hymn.isPresent()
+                ? plan.hymns().get(hymn.getAsInt()).verses().size()
+                : plan.hymns().stream().mapToInt(each -> each.verses().size()).sum();
+        return state.show(new SearchScreen(0, verses)).wants(effects -> effects.propose(plan, hymn, work.heard()));
+    }
+
+    private State take(State state) {
+        return state.onWork(work -> PlanChanges.change(
+                state.close(), work, list.current().orElseThrow().on(work.plan(), work.place(), work.instrument())));
+    }
+
+    @Override
+    public KeyTable<?> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        state.work().ifPresent(work -> paint(frame, state, work));
+    }
+
+    private void paint(Frame frame, State state, PlanEdit work) {
+        List<String> full = full(frame, work, Math.min(WIDTH, frame.width() - 4));
+        String title = "Proposed for " + work.verse().orElseThrow().label() + ", the lower the better";
+        Box box = Box.open(frame, title, WIDTH, list.size() + 1 + full.size() + 2);
+        list.paint(frame, box.rows(0, list.size()), (proposal, index, y) -> {
+            frame.write(box.x(), y, points(proposal.score().points()), Style.STRONG);
+            String row = frame.fit(row(state, work, index), box.width() - POINTS);
+            frame.write(box.x() + POINTS, y, row, Style.TEXT);
+        });
+        int room = Math.max(0, box.height() - 2 - list.size());
+        box.write(frame, box.y() + list.size() + 1, full.subList(0, Math.min(full.size(), room)), Style.TEXT);
+        KEYS.hints(frame, box, "Enter", "h", "s", "Esc");
     }
 
     /** Why the first is the best; of the others, where they are much like it, how they differ from it. */
-    private static String row(State state, PlanEdit work, List<Proposal> rows, int row) {
-        Proposal best = rows.get(0);
-        Proposal proposal = rows.get(row);
+    private String row(State state, PlanEdit work, int row) {
+        Proposal best = list.rows().get(0);
+        Proposal proposal = list.rows().get(row);
         StopChanges moves = StopChanges.between(best.registration(), proposal.registration());
         boolean isLike = row > 0 && proposal.hands().equals(best.hands()) && moves.count() <= MOST_DIFFERENCES;
         return isLike
@@ -80,17 +103,13 @@ final class ProposalsView {
                 : proposal.why();
     }
 
-    private static String title(PlanEdit work) {
-        return "Proposed for " + work.verse().orElseThrow().label() + ", the lower the better";
-    }
-
     private static String points(double points) {
         return String.format(Locale.ROOT, "%5.2f", points);
     }
 
     /** What to draw, why, and the score taken apart. */
-    private static List<String> full(
-            Frame frame, State state, PlanEdit work, Proposal proposal, int columns, int list) {
+    private List<String> full(Frame frame, PlanEdit work, int columns) {
+        Proposal proposal = list.current().orElseThrow();
         String hands = hands(work, proposal.hands());
         List<String> lines = new ArrayList<>(Text.wrapped(
                 new RegistrationText(work.instrument()).format(proposal.registration()) + "; " + hands, columns));
@@ -110,15 +129,12 @@ final class ProposalsView {
         }
         List<String> wrapped =
                 parts.stream().flatMap(part -> told(part, columns).stream()).toList();
-        boolean fits = list + lines.size() + wrapped.size() + FRAME_ROWS <= frame.height();
+        boolean fits = list.size() + lines.size() + wrapped.size() + FRAME_ROWS <= frame.height();
         lines.addAll(
                 fits
                         ? wrapped
                         : parts.stream()
-                                .map(part -> Text.fit(
-                                        head(part) + part.sentence(),
-                                        columns,
-                                        state.marks().cut()))
+                                .map(part -> frame.fit(head(part) + part.sentence(), columns))
                                 .toList());
         return lines;
     }
@@ -143,15 +159,5 @@ final class ProposalsView {
         String right = work.instrument().divisions().get(hands.right()).name();
         String left = work.instrument().divisions().get(hands.left()).name();
         return hands.layout().word() + (right.equals(left) ? " on " + right : ", right " + right + ", left " + left);
-    }
-
-    static void paint(Frame frame, State state, Panel.Searching panel) {
-        Box box = Box.open(frame, "Searching", WIDTH, 4);
-        frame.write(
-                box.x(),
-                box.y() + 1,
-                panel.verses() + " of " + panel.of() + (panel.of() == 1 ? " verse is" : " verses are") + " searched.",
-                Style.TEXT);
-        KeyRow.paint(frame, box.x(), box.y() + box.height() - 1, box.end(), Command.STOP_SEARCH);
     }
 }

@@ -3,72 +3,58 @@ package versewind.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class CommandTest {
-
-    @ParameterizedTest
-    @EnumSource(Command.Where.class)
-    void a_key_has_one_meaning_in_each_place(Command.Where where) {
-        Map<Key, List<Command>> meanings = new HashMap<>();
-        for (Command command : Command.values()) {
-            if (where.answersTo(command.where())) {
-                command.keys().forEach(key -> meanings.computeIfAbsent(key, k -> new ArrayList<>())
-                        .add(command));
-            }
-        }
-        assertThat(meanings.values())
-                .allSatisfy(commands -> assertThat(commands).hasSize(1));
-    }
+class KeyTableTest {
 
     static List<KeyTable<?>> tables() {
-        return HelpView.TABLES;
+        return HelpScreen.TABLES;
+    }
+
+    /** Two rows may have the same key only if each is for a mode of its own. */
+    @ParameterizedTest
+    @MethodSource("tables")
+    void a_key_has_one_meaning_in_each_mode_of_a_screen(KeyTable<?> table) {
+        Set<Key> everywhere = new HashSet<>();
+        Set<List<Object>> inModes = new HashSet<>();
+        for (KeyTable.Row<?> row : table.rows()) {
+            for (Key key : row.keys()) {
+                assertThat(row.mode().map(mode -> inModes.add(List.of(mode, key))).orElseGet(() -> everywhere.add(key)))
+                        .as(row.keyNames() + ": " + row.does())
+                        .isTrue();
+            }
+        }
+        inModes.forEach(each -> assertThat(everywhere).doesNotContain((Key) each.get(1)));
     }
 
     @ParameterizedTest
     @MethodSource("tables")
-    void a_key_stands_once_in_a_table(KeyTable<?> table) {
+    void keys_that_mean_the_same_everywhere_mean_nothing_else_anywhere(KeyTable<?> table) {
+        assertThat(table.rows())
+                .filteredOn(row -> row.keyNames().equals("Ctrl-C") || row.keyNames().equals("Ctrl-L"))
+                .hasSize(table == PlanScreen.KEYS ? 2 : 0);
+    }
+
+    static List<KeyTable<?>> tables_of_screens_into_which_text_is_typed() {
+        return List.of(FindScreen.KEYS, FormBox.KEYS, Chooser.KEYS, LibraryScreen.KEYS);
+    }
+
+    @ParameterizedTest
+    @MethodSource("tables_of_screens_into_which_text_is_typed")
+    void where_text_is_typed_no_character_is_a_command(KeyTable<?> table) {
         assertThat(table.rows().stream().flatMap(row -> row.keys().stream()))
-                .doesNotContainNull()
-                .doesNotHaveDuplicates();
-    }
-
-    @ParameterizedTest
-    @EnumSource(Command.class)
-    void every_command_has_something_to_do(Command command) {
-        assertThat(Update.table()).containsKey(command);
-        assertThat(command.keys()).isNotEmpty();
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"FIND", "LIBRARY", "STOP_TEXT"})
-    void where_text_is_typed_no_character_is_a_command(String where) {
-        Command.Where place = Command.Where.valueOf(where);
-        assertThat(Stream.of(Command.values())
-                        .filter(command -> place.answersTo(command.where()))
-                        .flatMap(command -> command.keys().stream()))
                 .noneMatch(key -> key.named() == Key.Named.CHARACTER && !key.control());
     }
 
     @Test
-    void the_help_lists_every_command() {
-        List<String> said =
-                HelpView.lines(Marks.UNICODE).stream().map(HelpView.Line::does).toList();
-        assertThat(Stream.of(Command.values()).map(Command::does))
-                .allSatisfy(does -> assertThat(said).contains(does));
-    }
-
-    @Test
     void the_names_of_keys_fit_into_their_column() {
-        assertThat(HelpView.lines(Marks.UNICODE))
+        assertThat(HelpScreen.lines(Marks.UNICODE))
                 .allSatisfy(line -> assertThat(line.keys().length()).isLessThan(24));
     }
 

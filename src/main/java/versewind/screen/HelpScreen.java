@@ -1,0 +1,144 @@
+package versewind.screen;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * All keys, made from the tables of all screens, over everything.
+ *
+ * @param top the first line shown
+ */
+record HelpScreen(int top) implements Screen {
+
+    static final KeyTable<HelpScreen> KEYS = KeyTable.<HelpScreen>under("Reading the help")
+            .key("Down", "a line down", (help, state) -> help.read(state, 1))
+            .key("Up", "a line up", (help, state) -> help.read(state, -1))
+            .key("Space, Page Down", "a page down", (help, state) -> help.read(state, room(state) - 1))
+            .key("Page Up", "a page up", (help, state) -> help.read(state, 1 - room(state)))
+            .key("Esc, ?, q, F1", "close the help", (help, state) -> state.close());
+
+    /** The tables of keys of all screens, in the order in which the help lists them. */
+    static final List<KeyTable<?>> TABLES = List.of(
+            PlanScreen.KEYS,
+            ReadingsScreen.KEYS,
+            FindScreen.KEYS,
+            FormBox.KEYS,
+            Chooser.KEYS,
+            LibraryScreen.KEYS,
+            FindingsScreen.KEYS,
+            ProposalsScreen.KEYS,
+            SearchScreen.KEYS,
+            DeskScreen.KEYS,
+            FeedbackScreen.KEYS,
+            KEYS);
+
+    private static final int KEY_COLUMNS = 24;
+    private static final int FEWER_KEY_COLUMNS = 18;
+    private static final int WIDE = 72;
+    private static final int EDGE_ROWS = 3;
+
+    /** A line of the help: a heading, or keys and what they do. */
+    record Line(String keys, String does) {
+        boolean isHeading() {
+            return does.isEmpty();
+        }
+    }
+
+    static List<Line> lines(Marks marks) {
+        List<Line> lines = new ArrayList<>(List.of(
+                new Line("Marks and words", ""),
+                new Line(marks.drawn() + " " + marks.in(), "drawn, and in"),
+                new Line(marks.right(), "the organ is right for those who sing"),
+                new Line(marks.nearlyWeak() + " " + marks.weak(), "only just strong enough, and too weak"),
+                new Line(marks.nearlyStrong() + " " + marks.strong(), "only just soft enough, and too strong"),
+                new Line(
+                        marks.bar(1) + marks.bar(1) + marks.singers(),
+                        "how loud the organ is, and where the singers are"),
+                new Line("dB after a verdict", "how much of it stands clear: 0 even, +15 wholly, -15 not"),
+                new Line("pp to fff", "from this organ's softest stop to its full organ"),
+                new Line("sone", "loudness as it is felt: twice as many, twice as loud"),
+                new Line("lag", "how late the sound reaches the farthest singers"),
+                new Line("caution, remark", "what is found; f shows all, and what mends it"),
+                new Line("coupled down", "the feet play a manual, no pedal stop is drawn")));
+        lines.addAll(keyLines());
+        return lines;
+    }
+
+    /** All keys under their headings, each heading after a blank line. */
+    static List<Line> keyLines() {
+        Map<String, List<Line>> lines = new LinkedHashMap<>();
+        for (KeyTable<?> table : TABLES) {
+            if (table == DeskScreen.KEYS) {
+                for (Command command : Command.values()) {
+                    lines.computeIfAbsent(command.group().title(), HelpScreen::under)
+                            .add(new Line(command.keyNames(), command.does()));
+                }
+            }
+            table.rows().stream().filter(row -> !row.does().isEmpty()).forEach(row -> lines.computeIfAbsent(
+                            row.heading(), HelpScreen::under)
+                    .add(new Line(row.keyNames(), row.does())));
+        }
+        return lines.values().stream().flatMap(List::stream).toList();
+    }
+
+    private static List<Line> under(String heading) {
+        return new ArrayList<>(List.of(new Line("", ""), new Line(heading, "")));
+    }
+
+    /** The lines as they are shown, long ones broken. */
+    static List<Line> shown(State state) {
+        int columns = state.columns() - keyColumns(state.columns()) - 2;
+        List<Line> shown = new ArrayList<>();
+        for (Line line : lines(state.marks())) {
+            String keys = line.keys();
+            for (String part : Text.wrapped(line.does(), columns)) {
+                shown.add(new Line(keys, part));
+                keys = "";
+            }
+        }
+        return shown;
+    }
+
+    private static int keyColumns(int columns) {
+        return columns < WIDE ? FEWER_KEY_COLUMNS : KEY_COLUMNS;
+    }
+
+    /** How many lines are shown at once. */
+    private static int room(State state) {
+        return Math.max(1, state.rows() - EDGE_ROWS);
+    }
+
+    private State read(State state, int further) {
+        int last = Math.max(0, shown(state).size() - room(state));
+        return state.show(new HelpScreen(Math.max(0, Math.min(top + further, last))));
+    }
+
+    @Override
+    public KeyTable<?> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public Layer layer() {
+        return Layer.SHEET;
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        List<Line> lines = shown(state);
+        int first = Math.max(0, Math.min(top, lines.size() - room(state)));
+        int last = Math.min(lines.size(), first + room(state));
+        frame.write(1, 0, "Keys", Style.HEADING);
+        String part = "lines " + (first + 1) + " to " + last + " of " + lines.size();
+        frame.write(frame.width() - part.length() - 1, 0, part, Style.FAINT);
+        for (int i = first; i < last; i++) {
+            Line line = lines.get(i);
+            int y = 1 + i - first;
+            int end = frame.write(1, y, line.keys(), line.isHeading() ? Style.HEADING : Style.KEY);
+            frame.write(Math.max(1 + keyColumns(frame.width()), end + 1), y, line.does(), Style.TEXT);
+        }
+        KEYS.hints(frame, 1, frame.height() - 1, frame.width(), "Down", "Space", "Page Up", "Esc");
+    }
+}

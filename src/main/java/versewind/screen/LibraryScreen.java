@@ -1,0 +1,370 @@
+package versewind.screen;
+
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Optional;
+import versewind.plan.BroughtHymn;
+import versewind.plan.Edit;
+
+/**
+ * The library, over everything: plans with their dates and states, or organs.
+ *
+ * @param library what is read of it, and what of that is looked at
+ */
+record LibraryScreen(LibraryState library) implements Screen {
+
+    static final KeyTable<LibraryScreen> KEYS = KeyTable.<LibraryScreen>under("The library")
+            .key("Down", "the row below", (screen, state) -> screen.move(state, 1))
+            .key("Up", "the row above", (screen, state) -> screen.move(state, -1))
+            .key("Page Down", "a page down", (screen, state) -> screen.move(state, page(state)))
+            .key("Page Up", "a page up", (screen, state) -> screen.move(state, -page(state)))
+            .key("Enter", "open", LibraryScreen::choose)
+            .key("Ctrl-N", "new", LibraryScreen::makeNew)
+            .key("Ctrl-D", "copy", plan((screen, state, plan) -> state.open(ServiceForm.ofPlanFrom(state, plan))))
+            .key("Ctrl-R", "rename", plan(LibraryScreen::rename))
+            .key("Ctrl-X", "to the bin", plan(LibraryScreen::bin))
+            .key("Ctrl-Z", "back from the bin what went there last", (screen, state) -> state.wants(Effects::bringBack))
+            .key("Tab, Shift-Tab", "from the plans to the organs and back", LibraryScreen::turn)
+            .key("Esc", "take away what was typed; back to the plan", LibraryScreen::leave)
+            .key("Ctrl-Q", "leave", (screen, state) -> FileCommands.afterAsking(state, Effects::quit))
+            .key("Ctrl-E", "change the marked organ", LibraryScreen::editOrgan);
+
+    private static final int TOP = 3;
+    private static final int FOOT = 3;
+    private static final int DATE = 15;
+    private static final int STATE = 16;
+    private static final int EDITED = 10;
+    private static final int GAP = 2;
+
+    /** From this width on it is also said when a plan was last edited. */
+    private static final int WIDE = 72;
+
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm");
+
+    /** What a key does with the marked plan. */
+    @FunctionalInterface
+    private interface OnPlan {
+        State on(LibraryScreen screen, State state, Event.ListedPlan plan);
+    }
+
+    private static KeyTable.Action<LibraryScreen> plan(OnPlan action) {
+        return (screen, state) -> screen.library
+                .markedPlan()
+                .map(plan -> action.on(screen, state, plan))
+                .orElseGet(() -> state.says("Mark a plan first."));
+    }
+
+    /** The library over the plan, or over nothing. */
+    static State open(State state) {
+        return state.closed().open(new LibraryScreen(LibraryState.UNREAD)).wants(Effects::listPlans);
+    }
+
+    /** The library to bring a hymn over from a plan in it. */
+    static State openToBring(State state) {
+        return state.closed()
+                .open(new LibraryScreen(LibraryState.UNREAD.aimedAt(LibraryState.Aim.BRING)))
+                .says("From which plan is a hymn to be brought over?")
+                .wants(Effects::listPlans);
+    }
+
+    /** The organs of the library. */
+    static State organs(State state) {
+        return state.closed()
+                .open(new LibraryScreen(LibraryState.UNREAD.on(LibraryState.Side.ORGANS)))
+                .wants(Effects::listPlans)
+                .wants(Effects::listInstruments);
+    }
+
+    /** Back to the plan from something that was opened in the library; where none is open, to the library. */
+    static State left(State state) {
+        return state.work().isPresent() || state.bench().isPresent() ? state.closed() : open(state);
+    }
+
+    /** Rows for files. */
+    static List<Chooser.Row> rows(List<Event.Listed> listed) {
+        return listed.stream()
+                .map(each -> new Chooser.Row(each.id(), each.title(), each.detail()))
+                .toList();
+    }
+
+    private static State show(State state, LibraryState library) {
+        return state.show(new LibraryScreen(library));
+    }
+
+    private static int room(State state) {
+        return Math.max(1, state.rows() - TOP - FOOT);
+    }
+
+    private static int page(State state) {
+        return Math.max(1, room(state) - 1);
+    }
+
+    private State move(State state, int further) {
+        return library.current()
+                .map(marked -> show(state, library.marking(library.list().move(further))))
+                .orElse(state);
+    }
+
+    private State choose(State state) {
+        if (library.current().isEmpty()) {
+            return state.says("Nothing in the list fits what was typed.");
+        }
+        String id = library.current().get();
+        return switch (library.side()) {
+            case PLANS ->
+                switch (library.aim()) {
+                    case OPEN -> FileCommands.afterAsking(state, effects -> effects.openPlan(id));
+                    case BRING -> state.wants(effects -> effects.readHymns(id));
+                };
+            case ORGANS -> state.open(ServiceForm.ofNewPlan(state, id));
+        };
+    }
+
+    private State makeNew(State state) {
+        return switch (library.side()) {
+            case PLANS -> show(state, library.on(LibraryState.Side.PLANS)).wants(Effects::listInstruments);
+            case ORGANS -> PasteCommands.open(state);
+        };
+    }
+
+    private State turn(State state) {
+        return switch (library.side()) {
+            case PLANS -> show(state, library.on(LibraryState.Side.ORGANS)).wants(Effects::listInstruments);
+            case ORGANS -> show(state, library.on(LibraryState.Side.PLANS));
+        };
+    }
+
+    private State editOrgan(State state) {
+        if (library.side() != LibraryState.Side.ORGANS || library.current().isEmpty()) {
+            return state.says("Mark an organ first: Tab leads to them.");
+        }
+        String id = library.current().get();
+        return FileCommands.afterAsking(state, effects -> effects.openOrgan(id));
+    }
+
+    private static boolean isOpen(State state, Event.ListedPlan plan) {
+        return state.work().filter(work -> work.id().equals(plan.id())).isPresent();
+    }
+
+    private State rename(State state, Event.ListedPlan plan) {
+        return isOpen(state, plan)
+                ? state.says("This plan is being worked on. Its title is changed there, with S.")
+                : state.open(ServiceForm.ofRename(plan));
+    }
+
+    private State bin(State state, Event.ListedPlan plan) {
+        if (isOpen(state, plan)) {
+            return state.says("This plan is being worked on. Open another one first.");
+        }
+        ListBox<String> list = library.list();
+        ListBox<String> next = list.move(list.marked() + 1 < list.size() ? 1 : -1);
+        return show(state, library.marking(next)).wants(effects -> effects.binPlan(plan.id()));
+    }
+
+    /** Takes away what was typed, then goes back to the plan; where none is open there is nothing to go back to. */
+    private State leave(State state) {
+        if (!library.filter().text().isEmpty()) {
+            return show(state, library.filtered(TextLine.EMPTY));
+        }
+        return state.work().isPresent() ? state.closed() : state.says("Choose a plan, or leave with Ctrl-Q.");
+    }
+
+    /** Some more plans have been read; of no interest any more if the library is closed. */
+    static State listed(State state, Event.PlansListed listed) {
+        return state.top() instanceof LibraryScreen screen ? show(state, screen.library.with(listed)) : state;
+    }
+
+    static State assessed(State state, Event.PlanAssessed assessed) {
+        return state.top() instanceof LibraryScreen screen ? show(state, screen.library.with(assessed)) : state;
+    }
+
+    /** The organs are shown where they are looked at, or else to choose one for a new plan. */
+    static State instrumentsListed(State state, Event.InstrumentsListed listed) {
+        if (state.top() instanceof LibraryScreen screen && screen.library.side() == LibraryState.Side.ORGANS) {
+            return show(state, screen.library.withOrgans(rows(listed.instruments())));
+        }
+        if (listed.instruments().isEmpty()) {
+            return state.closed().warns("There is no instrument yet in the folder instruments.");
+        }
+        return state.open(Chooser.of(
+                "For which organ?",
+                rows(listed.instruments()),
+                (id, choosing) -> choosing.show(ServiceForm.ofNewPlan(choosing, id)),
+                LibraryScreen::left));
+    }
+
+    /** Something in the library is no longer as it was read. */
+    static State changed(State state, Event.LibraryChanged changed) {
+        LibraryState library =
+                state.top() instanceof LibraryScreen screen ? screen.library : LibraryState.UNREAD;
+        return state.closed()
+                .open(new LibraryScreen(changed.marked().map(library::marking).orElse(library)))
+                .says(changed.sentence())
+                .wants(Effects::listPlans);
+    }
+
+    /** The hymns of the plan that was chosen. */
+    static State hymnsRead(State state, Event.HymnsRead read) {
+        return state.open(Chooser.of(
+                "Which hymn of \"" + read.title() + "\"?",
+                rows(read.hymns()),
+                (id, choosing) -> choosing.wants(effects -> effects.bringHymn(read.plan(), Integer.parseInt(id))),
+                LibraryScreen::left));
+    }
+
+    /** The hymn comes after the current one, and what of it is drawn otherwise on this organ is told. */
+    static State brought(State state, Event.HymnBrought brought) {
+        return state.work().map(work -> brought(state.closed(), work, brought)).orElse(state);
+    }
+
+    private static State brought(State closed, PlanEdit work, Event.HymnBrought brought) {
+        BroughtHymn here = BroughtHymn.of(brought.hymn(), brought.instrument(), work.instrument());
+        int at = work.hymn().isPresent() ? work.place().hymn() + 1 : 0;
+        Edit edit = new Edit.InsertHymn(at, here.hymn().locking(work.plan().locks()));
+        State after = PlanChanges.edit(closed.says("Brought over; u takes it out again."), work, edit);
+        List<Chooser.Row> replaced = here.replacements().stream()
+                .map(each ->
+                        new Chooser.Row(each.was(), each.was(), each.becomes().orElse("nothing here is like it")))
+                .toList();
+        return replaced.isEmpty() ? after : after.open(Chooser.read("Replaced on this organ", replaced));
+    }
+
+    @Override
+    public KeyTable<?> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public Layer layer() {
+        return Layer.SHEET;
+    }
+
+    @Override
+    public State typed(Key key, State state) {
+        return show(state, library.filtered(library.filter().after(key)));
+    }
+
+    @Override
+    public State pasted(String text, State state) {
+        return show(state, library.filtered(library.filter().typed(text)));
+    }
+
+    /** Asks about the plans that are seen and of which nothing is known yet. */
+    @Override
+    public State settled(State state) {
+        List<String> ids = library.toBeAsked(room(state));
+        return ids.isEmpty()
+                ? state
+                : show(state, library.asking(ids)).wants(effects -> effects.assessPlans(ids));
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        boolean plans = library.side() == LibraryState.Side.PLANS;
+        paintHead(frame, plans);
+        Box window = new Box(1, TOP, frame.width() - 2, room(state));
+        int marked = library.list().marked();
+        if (plans) {
+            new ListBox<>(library.fittingPlans(), marked)
+                    .paint(frame, window, (plan, index, y) -> paintPlan(frame, state, plan, y));
+        } else {
+            new ListBox<>(library.fittingOrgans(), marked)
+                    .paint(frame, window, (organ, index, y) -> organ.paint(frame, window, y));
+        }
+        String about = library.markedPlan()
+                .map(plan -> frame.fit(about(plan), frame.width() - 2))
+                .orElse("Enter makes a plan for it, Ctrl-E changes it, Ctrl-N makes a new one.");
+        if (library.current().isPresent()) {
+            frame.write(1, frame.height() - FOOT, about, Style.FAINT);
+        } else {
+            frame.write(1, TOP, library.none(), Style.FAINT);
+        }
+        state.notice().paint(frame, frame.height() - FOOT + 1);
+        String[] keys = plans
+                ? new String[] {"Enter", "Ctrl-N", "Ctrl-D", "Ctrl-R", "Ctrl-X"}
+                : new String[] {"Enter", "Ctrl-E", "Ctrl-N"};
+        KEYS.hints(frame, 1, frame.height() - 1, frame.width(), keys);
+    }
+
+    private void paintHead(Frame frame, boolean plans) {
+        String here = frame.marks().here();
+        int x = frame.write(1, 0, plans ? here + "Plans" : " Plans", plans ? Style.HEADING : Style.FAINT);
+        int end = frame.write(x + GAP, 0, plans ? " Organs" : here + "Organs", plans ? Style.FAINT : Style.HEADING);
+        frame.write(end + GAP, 0, "Tab", Style.KEY);
+        int field = frame.write(1, 1, "Only with: ", Style.TEXT);
+        library.filter().paint(frame, field, 1, frame.width() - field - 1, true);
+        if (plans) {
+            String count = library.count();
+            frame.write(frame.width() - Text.columns(count) - 1, 0, count, Style.FAINT);
+            frame.write(1, 2, "date", Style.FAINT);
+            frame.write(1 + DATE + GAP, 2, "service", Style.FAINT);
+            frame.write(stateX(frame), 2, "state", Style.FAINT);
+            if (isWide(frame)) {
+                frame.write(frame.width() - 1 - EDITED, 2, "    edited", Style.FAINT);
+            }
+        }
+    }
+
+    /** The file of a plan and its organ, or what is wrong with it. */
+    private String about(Event.ListedPlan plan) {
+        return library.assessed(plan)
+                .map(Event.PlanAssessed::trouble)
+                .filter(trouble -> !trouble.isEmpty())
+                .orElse(plan.id() + ", for " + plan.organ());
+    }
+
+    private void paintPlan(Frame frame, State state, Event.ListedPlan plan, int y) {
+        frame.write(1, y, plan.date().map(HeaderView::day).orElse("no date"), Style.TEXT);
+        int title = 1 + DATE + GAP;
+        frame.write(title, y, frame.fit(plan.title(), stateX(frame) - GAP - title), Style.TEXT);
+        paintState(frame, plan, y);
+        if (isWide(frame)) {
+            String edited = edited(state, plan.edited());
+            frame.write(frame.width() - 1 - edited.length(), y, edited, Style.FAINT);
+        }
+    }
+
+    private void paintState(Frame frame, Event.ListedPlan plan, int y) {
+        int x = stateX(frame);
+        Optional<Event.PlanAssessed> assessed = library.assessed(plan);
+        boolean isBroken = plan.condition() == Event.ListedPlan.Condition.UNREADABLE
+                || assessed.filter(each -> !each.trouble().isEmpty()).isPresent();
+        if (isBroken) {
+            frame.write(x, y, "cannot be read", Style.BAD);
+        } else if (plan.condition() == Event.ListedPlan.Condition.UNSAVED_WORK) {
+            frame.write(x, y, "unsaved work", Style.NEAR);
+        } else {
+            assessed.ifPresent(each -> paintState(frame, each, x, y));
+        }
+    }
+
+    private static void paintState(Frame frame, Event.PlanAssessed assessed, int x, int y) {
+        int wanting = assessed.wantingAttention();
+        int cautions = assessed.cautions();
+        if (assessed.verses() == 0) {
+            frame.write(x, y, "no verse yet", Style.FAINT);
+        } else if (wanting > 0) {
+            frame.write(x, y, wanting + (wanting == 1 ? " wants care" : " want care"), Style.NEAR);
+        } else if (cautions > 0) {
+            frame.write(x, y, cautions + (cautions == 1 ? " caution" : " cautions"), Style.NEAR);
+        } else {
+            frame.write(x, y, "all is well", Style.GOOD);
+        }
+    }
+
+    private static boolean isWide(Frame frame) {
+        return frame.width() >= WIDE;
+    }
+
+    private static int stateX(Frame frame) {
+        return frame.width() - 1 - STATE - (isWide(frame) ? EDITED + GAP : 0);
+    }
+
+    /** The time of today, else the date. */
+    private static String edited(State state, LocalDateTime edited) {
+        return edited.toLocalDate().equals(state.today())
+                ? TIME.format(edited)
+                : edited.toLocalDate().toString();
+    }
+}

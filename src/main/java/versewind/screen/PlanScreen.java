@@ -1,0 +1,237 @@
+package versewind.screen;
+
+import java.util.OptionalInt;
+import versewind.plan.Hymn;
+import versewind.plan.Mode;
+import versewind.plan.Verse;
+
+/** The plan: stops and verses beside each other, with the status bar under them. It lies under all other screens. */
+record PlanScreen() implements Screen {
+
+    private static final PlanEdit.Side STOPS = PlanEdit.Side.STOPS;
+    private static final PlanEdit.Side VERSES = PlanEdit.Side.VERSES;
+
+    /** The key that opens the desk, also where the terminal is too small for the plan. */
+    private static final String DESK = "K";
+
+    static final KeyTable<PlanScreen> KEYS = KeyTable.<PlanScreen>under("Moving about")
+            .key(STOPS, "Up", "in the stops: the knob above", plan((s, work) -> MoveCommands.toItem(s, work, -1)))
+            .key(STOPS, "Down", "in the stops: the knob below", plan((s, work) -> MoveCommands.toItem(s, work, 1)))
+            .key(STOPS, "Left", "in the stops: the column to the left", plan((s, w) -> MoveCommands.beside(s, w, -1)))
+            .key(STOPS, "Right", "in the stops: the column to the right", plan((s, w) -> MoveCommands.beside(s, w, 1)))
+            .key(STOPS, "Home", "in the stops: the first knob", plan(MoveCommands::toFirstItem))
+            .key(STOPS, "End", "in the stops: the last knob", plan(MoveCommands::toLastItem))
+            .key("/", "find a stop by part of its name", plan(FindScreen::open))
+            .key(
+                    VERSES,
+                    "Up",
+                    "in the verses: the verse above, also in the hymn before",
+                    plan((s, work) -> MoveCommands.toVerse(s, work, -1)))
+            .key(
+                    VERSES,
+                    "Down",
+                    "in the verses: the verse below, also in the next hymn",
+                    plan((s, work) -> MoveCommands.toVerse(s, work, 1)))
+            .key("n, Page Down", "the next verse of the hymn", plan((s, work) -> MoveCommands.withinHymn(s, work, 1)))
+            .key("p, Page Up", "the verse before in the hymn", plan((s, work) -> MoveCommands.withinHymn(s, work, -1)))
+            .key("]", "the next hymn", plan((s, work) -> MoveCommands.toHymn(s, work, 1)))
+            .key("[", "the hymn before", plan((s, work) -> MoveCommands.toHymn(s, work, -1)))
+            .key("Tab, Shift-Tab", "from the stops to the verses and back", plan(MoveCommands::toOtherSide))
+            .key(STOPS, "T", "what the stop is, in a sentence", plan(StopCommands::describe))
+            .heading("Stops and boxes")
+            .key(STOPS, "Space, Enter", "draw the stop, or put it in", verse(StopCommands::toggle))
+            .key("0", "put everything in", verse(StopCommands::putAllIn))
+            .key("<", "open the box a step", verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, 1)))
+            .key(">", "close the box a step", verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, -1)))
+            .key("c", "draw what the verse before has", verse(StopCommands::takeOver))
+            .key(STOPS, "v", "lock the stop for proposals: always, never, as it may be", verse(LockCommands::lock))
+            .key(STOPS, "V", "lock it so in every verse of the service", verse(LockCommands::lockThroughout))
+            .key("P", "what to draw: registrations proposed", verse((s, w, verse) -> ProposalsScreen.open(s, w)))
+            .key("C", "draw the same in the verses after that the same people sing", verse(StopCommands::carryOn))
+            .heading("Who sings")
+            .key("1", "the congregation sings", mode(Mode.CONGREGATION))
+            .key("2", "a small choir sings", mode(Mode.SMALL_CHOIR))
+            .key("3", "one voice sings", mode(Mode.SOLO_VOICE))
+            .key("4", "nobody sings, the melody is soloed", mode(Mode.MELODY_SOLOED))
+            .key("+, =", "they sing more strongly", verse((s, work, verse) -> PlayingCommands.sing(s, work, verse, 1)))
+            .key("-", "they sing more gently", verse((s, work, verse) -> PlayingCommands.sing(s, work, verse, -1)))
+            .key("g", "how it is to sound: plain, bright, festal, gentle", verse(PlayingCommands::nextMood))
+            .key(
+                    "#",
+                    "how many sing, or are present",
+                    verse((s, work, verse) -> s.open(VerseForm.of(work, verse, VerseForm.PEOPLE))))
+            .heading("Hands and feet")
+            .key("h", "hands and feet: the next way to play", verse(PlayingCommands::nextLayout))
+            .key("r", "the right hand to the next manual", verse(PlayingCommands::moveRightHand))
+            .key("l", "the left hand to the next manual", verse(PlayingCommands::moveLeftHand))
+            .heading("Verses")
+            .key("e", "label, piston and note of the verse", verse(PlanScreen::editVerse))
+            .key(VERSES, "Enter", "", verse(PlanScreen::editVerse))
+            .key(
+                    "k",
+                    "the next kind: verse, refrain, interlude, last, Amen, intro",
+                    verse(ArrangeCommands::nextKind))
+            .key("i", "a new verse after this one", hymn(ArrangeCommands::insertVerse))
+            .key("d", "this verse once more", verse(ArrangeCommands::duplicateVerse))
+            .key("x, Delete", "take the verse out", verse(ArrangeCommands::removeVerse))
+            .key(",", "move the verse up", verse((s, work, verse) -> ArrangeCommands.moveVerse(s, work, -1)))
+            .key(".", "move the verse down", verse((s, work, verse) -> ArrangeCommands.moveVerse(s, work, 1)))
+            .heading("Hymns and service")
+            .key(
+                    "E",
+                    "title, tune, key and tempo of the hymn",
+                    hymn((s, work, hymn) -> s.open(HymnForm.of(work, hymn))))
+            .key("I", "a new hymn after this one", plan((s, work) -> s.open(HymnForm.ofNew(work))))
+            .key("D", "this hymn once more", hymn(ArrangeCommands::duplicateHymn))
+            .key("X", "take the hymn out", hymn(ArrangeCommands::removeHymn))
+            .key("{", "move the hymn forward", hymn((s, work, hymn) -> ArrangeCommands.moveHymn(s, work, -1)))
+            .key("}", "move the hymn back", hymn((s, work, hymn) -> ArrangeCommands.moveHymn(s, work, 1)))
+            .key(
+                    "b",
+                    "bring a hymn over from another plan, with its stops",
+                    plan((s, work) -> LibraryScreen.openToBring(s)))
+            .key("S", "title, date and people of the service", plan((s, work) -> s.open(ServiceForm.of(work))))
+            .heading("Heard and metered")
+            .key("y", "how it was: too soft, right, too strong", verse(VerseFeedbackCommands::answer))
+            .key("Y", "take into account how the verses were, or not", plan(VerseFeedbackCommands::heed))
+            .key("m", "a meter's reading of this verse", verse(MeterForm::open))
+            .key(
+                    "M",
+                    "the readings taken, and what to read next",
+                    plan((s, work) -> s.open(ReadingsScreen.of(work))))
+            .heading("The plan")
+            .key("u, Ctrl-Z", "undo", plan(ArrangeCommands::undo))
+            .key("U, Ctrl-Y", "do again what was undone", plan(ArrangeCommands::redo))
+            .key("s, Ctrl-S", "save", plan(FileCommands::save))
+            .key("w", "save under another title, in a new file", plan((s, w) -> s.open(ServiceForm.ofSaveUnder(w))))
+            .key("o, Ctrl-O", "the library: open another plan, or make a new one", (screen, s) -> LibraryScreen.open(s))
+            .key("W", "write the sheet for the music desk", plan(FileCommands::writeSheet))
+            .key(
+                    "f",
+                    "what a colleague would say of the plan",
+                    plan((s, work) -> s.open(FindingsScreen.of(work, OptionalInt.empty()))))
+            .key(
+                    "a",
+                    "what a colleague would say if only so many come",
+                    plan((s, work) -> s.open(FindingsScreen.attendedForm(work))))
+            .key(DESK, "at the desk: the verse fills the screen", plan(DeskScreen::open))
+            .key("?, F1", "all the keys", (screen, state) -> state.open(new HelpScreen(0)))
+            .key(Update.REPAINT, "paint the screen afresh", (screen, state) -> Update.repaint(state))
+            .key("q, Ctrl-Q", "leave", (screen, state) -> FileCommands.afterAsking(state, Effects::quit))
+            .key(Update.INTERRUPT, "leave, from anywhere", (screen, state) -> Update.interrupt(state));
+
+    /** The keys most wanted in the stops, and fewer words for what they do. */
+    private static final String[] STOP_HINTS = {
+        "? keys", "Space draw", "/ find", "1 to 4 who", "+ - sing", "< > box", "h hands", "n next", "Tab verses", "s save",
+        "u undo", "q leave"
+    };
+
+    private static final String[] VERSE_HINTS = {
+        "? keys", "i new verse", "I new hymn", "e edit", "E edit hymn", "x out", "Tab stops", "s save", "q leave"
+    };
+
+    /** What a key does with the plan that is open. */
+    @FunctionalInterface
+    interface OnPlan {
+        State on(State state, PlanEdit work);
+    }
+
+    /** What a key does with the current verse. */
+    @FunctionalInterface
+    interface OnVerse {
+        State on(State state, PlanEdit work, Verse verse);
+    }
+
+    /** What a key does with the current hymn. */
+    @FunctionalInterface
+    interface OnHymn {
+        State on(State state, PlanEdit work, Hymn hymn);
+    }
+
+    private static KeyTable.Action<PlanScreen> plan(OnPlan action) {
+        return (screen, state) -> state.onWork(work -> action.on(state, work));
+    }
+
+    private static KeyTable.Action<PlanScreen> hymn(OnHymn action) {
+        return plan((state, work) -> work.hymn()
+                .map(hymn -> action.on(state, work, hymn))
+                .orElseGet(() -> state.says("This service has no hymn yet. Press I for one.")));
+    }
+
+    private static KeyTable.Action<PlanScreen> verse(OnVerse action) {
+        return plan((state, work) -> work.verse()
+                .map(verse -> action.on(state, work, verse))
+                .orElseGet(() -> state.says(
+                        work.hymn().isPresent()
+                                ? "This hymn has no verse yet. Press i for one."
+                                : "This service has no hymn yet. Press I for one.")));
+    }
+
+    private static KeyTable.Action<PlanScreen> mode(Mode mode) {
+        return verse((state, work, verse) -> PlayingCommands.sungBy(state, work, verse, mode));
+    }
+
+    private static State editVerse(State state, PlanEdit work, Verse verse) {
+        return state.open(VerseForm.of(work, verse, VerseForm.LABEL));
+    }
+
+    @Override
+    public KeyTable<?> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public Layer layer() {
+        return Layer.GROUND;
+    }
+
+    @Override
+    public State pressed(Key key, State state) {
+        return state.bench().isPresent() ? Update.pressedOrgan(key, state) : Screen.super.pressed(key, state);
+    }
+
+    @Override
+    public Object mode(State state) {
+        return state.work().map(PlanEdit::side).orElse(STOPS);
+    }
+
+    @Override
+    public boolean worksWhenSmall(Key key, State state) {
+        return !smallWords(state).isEmpty() && Key.all(DESK).contains(key);
+    }
+
+    @Override
+    public String smallWords(State state) {
+        boolean hasRoom = state.bench().isEmpty()
+                && state.columns() >= DeskScreen.LEAST.columns() && state.rows() >= DeskScreen.LEAST.rows();
+        return hasRoom && state.work().isPresent() ? " " + DESK + " opens the desk, which fits." : "";
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        if (state.bench().isPresent()) {
+            OrganEditView.paint(frame, state, state.bench().get());
+            return;
+        }
+        if (state.work().isPresent()) {
+            PlanEdit work = state.work().get();
+            StopGridLayout grid = Layout.grid(state, work);
+            HeaderView.paint(frame, state, work);
+            StopGridView.paint(frame, state, work, grid);
+            VerseListView.paint(frame, state, work);
+            StatusView.paint(frame, state, work, StopGridView.page(frame, work, grid));
+        } else {
+            frame.write(1, 0, "Versewind", Style.HEADING);
+            frame.write(1, 2, "No plan is open. Press o to open one, q to leave.", Style.TEXT);
+        }
+        if (state.top() instanceof FindScreen) {
+            return;
+        }
+        if (!state.notice().text().isBlank()) {
+            state.notice().paint(frame);
+        } else if (state.work().isPresent() && state.top() == this) {
+            String[] hints = mode(state) == VERSES ? VERSE_HINTS : STOP_HINTS;
+            KEYS.hints(frame, frame.height() - 1, Style.FAINT, hints);
+        }
+    }
+}
