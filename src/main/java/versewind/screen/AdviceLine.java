@@ -23,9 +23,9 @@ final class AdviceLine {
             return;
         }
         Finding first = findings.get(0);
-        String more = findings.size() == 1 ? "" : " " + state.marks().plus() + (findings.size() - 1);
+        String more = findings.size() == 1 ? "" : " " + Mark.PLUS.in(state.marks()) + (findings.size() - 1);
         int room = frame.width() - 2 - Text.columns(FindingsScreen.word(first) + ": " + first.sentence() + more);
-        String wall = " " + state.marks().wall() + " ";
+        String wall = " " + Mark.WALL.in(state.marks()) + " ";
         int x = 1;
         for (String before : List.of(held, manner)) {
             if (x == 1 && Text.columns(before + wall) <= room) {
@@ -35,7 +35,7 @@ final class AdviceLine {
         }
         x = frame.write(x, y, FindingsScreen.word(first) + ": ", FindingsScreen.style(first));
         int left = frame.width() - 1 - x - Text.columns(more);
-        x = frame.write(x, y, shortened(first.sentence(), left, state.marks().cut()), Style.TEXT);
+        x = frame.write(x, y, shortened(first.sentence(), left, Mark.CUT.in(state.marks())), Style.TEXT);
         frame.write(x, y, more, Style.FAINT);
     }
 

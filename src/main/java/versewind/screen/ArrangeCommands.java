@@ -1,9 +1,7 @@
 package versewind.screen;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import versewind.plan.Edit;
 import versewind.plan.History;
 import versewind.plan.Hymn;
@@ -15,7 +13,6 @@ import versewind.plan.Verses;
 /** Putting in, taking out and moving verses and hymns; undoing and doing again. */
 final class ArrangeCommands {
     private ArrangeCommands() {}
-
 
     static State nextKind(State state, PlanEdit work, Verse verse) {
         VerseKind[] kinds = VerseKind.values();
@@ -72,7 +69,8 @@ final class ArrangeCommands {
     }
 
     static State removeHymn(State state, PlanEdit work, Hymn hymn) {
-        State step = PlanChanges.edit(state, work, new Edit.RemoveHymn(work.place().hymn()));
+        State step =
+                PlanChanges.edit(state, work, new Edit.RemoveHymn(work.place().hymn()));
         return step.says("Took out the hymn \"" + hymn.title() + "\"; u brings it back.");
     }
 

@@ -19,7 +19,7 @@ record Box(int x, int y, int width, int height) {
         int left = (frame.width() - width) / 2 - 2;
         int top = (frame.height() - height) / 2 - 1;
         frame.clear(left, top, width + 4, height + 2);
-        String rule = frame.marks().rule().repeat(width + 4);
+        String rule = frame.mark(Mark.RULE).repeat(width + 4);
         frame.write(left, top, rule, Style.FAINT);
         frame.write(left + 2, top, " " + frame.fit(title, width - 2) + " ", Style.HEADING);
         frame.write(left, top + height + 1, rule, Style.FAINT);

@@ -1,6 +1,5 @@
 package versewind.screen;
 
-import static versewind.screen.Key.Named.BACKSPACE;
 import static versewind.screen.Key.Named.BACK_TAB;
 import static versewind.screen.Key.Named.DELETE;
 import static versewind.screen.Key.Named.DOWN;
@@ -9,15 +8,12 @@ import static versewind.screen.Key.Named.ENTER;
 import static versewind.screen.Key.Named.ESCAPE;
 import static versewind.screen.Key.Named.F1;
 import static versewind.screen.Key.Named.HOME;
-import static versewind.screen.Key.Named.LEFT;
 import static versewind.screen.Key.Named.PAGE_DOWN;
 import static versewind.screen.Key.Named.PAGE_UP;
-import static versewind.screen.Key.Named.RIGHT;
 import static versewind.screen.Key.Named.TAB;
 import static versewind.screen.Key.Named.UP;
 
 import java.util.List;
-import java.util.Set;
 
 /**
  * Everything that a key can do: the one table from which the keys, the help screen and the README's list come.

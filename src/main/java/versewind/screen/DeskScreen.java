@@ -207,12 +207,12 @@ record DeskScreen(DeskNotes notes) implements Screen {
         Marks marks = state.marks();
         DeskWords words = new DeskWords(marks, work, notes);
         int whole = frame.width() - 2;
-        paintHeader(frame, state, work);
+        paintHeader(frame, work);
         paintLetters(frame, marks, work, layout);
         words.who(whole).paint(frame, marks, 1, layout.who(), whole, 1);
         words.level(whole).paint(frame, marks, 1, layout.level(), whole, 1);
         if (layout.note() >= 0) {
-            frame.write(1, layout.note(), Text.fit(note(work), whole, marks.cut()), Style.MESSAGE);
+            frame.write(1, layout.note(), frame.fit(note(work), whole), Style.MESSAGE);
         }
         block(frame, marks, "Now", words.now(), layout.now(), layout.nowRows());
         Flow drawn = words.drawn(blockColumns(frame), layout.drawnRows());
@@ -255,7 +255,7 @@ record DeskScreen(DeskNotes notes) implements Screen {
     }
 
     /** The hymn, how many are present, and how far the service is. */
-    private void paintHeader(Frame frame, State state, PlanEdit work) {
+    private void paintHeader(Frame frame, PlanEdit work) {
         Hymn hymn = work.hymn().orElseThrow();
         int people = notes.people(work);
         int planned = work.plan().heading().people();
@@ -266,7 +266,7 @@ record DeskScreen(DeskNotes notes) implements Screen {
         int pageX = frame.width() - 1 - Text.columns(page);
         int presentX = pageX - 2 - Text.columns(present);
         String title = (hymn.number() + " " + hymn.title()).strip();
-        frame.write(1, 0, Text.fit(title, presentX - 3, state.marks().cut()), Style.HEADING);
+        frame.write(1, 0, frame.fit(title, presentX - 3), Style.HEADING);
         frame.write(presentX, 0, present, people == planned ? Style.TEXT : Style.NEAR);
         frame.write(pageX, 0, page, Style.TEXT);
     }

@@ -107,12 +107,12 @@ final class DeskWords {
     }
 
     private String plusMinus(OptionalDouble db) {
-        return db.isPresent() ? marks.plusMinus() + Math.round(db.getAsDouble()) : "";
+        return db.isPresent() ? Mark.PLUS_MINUS.in(marks) + Math.round(db.getAsDouble()) : "";
     }
 
     private String signed(double db) {
         long rounded = Math.round(db);
-        return (rounded > 0 ? marks.plus() : rounded < 0 ? marks.minus() : "") + Math.abs(rounded);
+        return (rounded > 0 ? Mark.PLUS.in(marks) : rounded < 0 ? Mark.MINUS.in(marks) : "") + Math.abs(rounded);
     }
 
     /** What is moved since the verse before; where a piston does it, by hand only if there is room. */
@@ -216,9 +216,10 @@ final class DeskWords {
         for (DivisionLine drawn : DivisionLine.of(organ, drawn(here))) {
             String box =
                     drawn.box().map(position -> ", " + ShortWords.box(position)).orElse("");
-            flow.paragraph().add(Abbreviation.of(drawn.where(), longestName, marks.cut()) + box + ":", Style.HEADING);
+            flow.paragraph()
+                    .add(Abbreviation.of(drawn.where(), longestName, Mark.CUT.in(marks)) + box + ":", Style.HEADING);
             List<String> names = drawn.knobs().stream()
-                    .map(name -> Abbreviation.of(name, longestName, marks.cut()))
+                    .map(name -> Abbreviation.of(name, longestName, Mark.CUT.in(marks)))
                     .toList();
             flow.addNames("", names, Style.TEXT);
         }
@@ -266,7 +267,7 @@ final class DeskWords {
         Flow flow = new Flow();
         Optional<DynamicSteps> found = notes.ladder(work, here);
         if (found.isEmpty()) {
-            return flow.add(marks.cut(), Style.TEXT);
+            return flow.add(Mark.CUT.in(marks), Style.TEXT);
         }
         DynamicSteps ladder = found.get();
         Verse planned = ServiceOrder.verse(work.plan(), here);
@@ -278,8 +279,8 @@ final class DeskWords {
             Registration to = DeskNotes.drawn(ladder, planned, at + way);
             for (StopChangesByDivision each : StopChangesByDivision.of(organ, StopChanges.between(from, to))) {
                 String place = place(each);
-                flow.addNames((marks.minus() + " " + place).strip(), each.putIn(), Style.TEXT);
-                flow.addNames((marks.plus() + " " + place).strip(), each.drawn(), Style.TEXT);
+                flow.addNames((Mark.MINUS.in(marks) + " " + place).strip(), each.putIn(), Style.TEXT);
+                flow.addNames((Mark.PLUS.in(marks) + " " + place).strip(), each.drawn(), Style.TEXT);
                 each.box().ifPresent(box -> flow.add(place + " " + ShortWords.box(box), Style.TEXT));
             }
             boolean isAway = Math.abs(at + way) > Math.abs(at);

@@ -137,20 +137,20 @@ record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements Scre
         Hymn hymn = work.plan().hymns().get(place.hymn());
         Marks marks = state.marks();
         boolean here = index == list.marked();
-        frame.write(0, y, here ? marks.here() : " ", Style.STRONG);
+        frame.write(0, y, here ? Mark.HERE.in(marks) : " ", Style.STRONG);
         boolean isFirst = index == 0 || list.rows().get(index - 1).hymn() != place.hymn();
         int number = numberColumns(work);
-        frame.write(1, y, Text.fit(isFirst ? hymn.number() : "", number, marks.cut()), Style.TEXT);
+        frame.write(1, y, frame.fit(isFirst ? hymn.number() : "", number), Style.TEXT);
         int x = number + 2;
-        frame.write(x, y, Text.fit(verse.label(), LABEL, marks.cut()), Style.STRONG);
+        frame.write(x, y, frame.fit(verse.label(), LABEL), Style.STRONG);
         x += LABEL + 1;
-        String answer = verse.answer().map(each -> each.heard().word()).orElse(marks.minus());
+        String answer = verse.answer().map(each -> each.heard().word()).orElse(Mark.MINUS.in(marks));
         frame.write(x, y, answer, verse.answer().isPresent() ? Style.STRONG : Style.TEXT);
         x += ANSWER + 1;
         int people = notes.people(work);
         String who = Wording.who(verse, people, work.sound().estimate(verse, people, hymn.tempo()));
         String otherwise = notes.steps(place) == 0 ? "" : "Answer for what was planned. ";
-        frame.write(x, y, Text.fit(otherwise + who, frame.width() - 1 - x, marks.cut()), Style.TEXT);
+        frame.write(x, y, frame.fit(otherwise + who, frame.width() - 1 - x), Style.TEXT);
         if (here) {
             frame.paint(1, y, frame.width() - 2, Style.CURSOR);
         }

@@ -1,7 +1,6 @@
 package versewind.screen;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import versewind.plan.Edit;
 import versewind.plan.History;
@@ -16,7 +15,6 @@ import versewind.sheet.SheetOptions;
 final class FileCommands {
 
     private FileCommands() {}
-
 
     static State save(State state, PlanEdit work) {
         if (!work.history().isUnsaved()) {
@@ -83,8 +81,7 @@ final class FileCommands {
         if (state.work().isPresent() || state.bench().isPresent() || state.top() instanceof LibraryScreen) {
             return state.warns(sentence);
         }
-        Question.Answer choose = new Question.Answer(
-                "Enter", "choose another plan", LibraryScreen::open);
+        Question.Answer choose = new Question.Answer("Enter", "choose another plan", LibraryScreen::open);
         return state.closed().open(new Question(sentence, List.of(choose)));
     }
 

@@ -15,12 +15,11 @@ record FindScreen(TextLine text, int from, PlanEdit.Side side) implements Screen
             .key("Tab, Down", "the next stop that fits", (find, state) -> find.further(state, 1))
             .key("Shift-Tab, Up", "the one before", (find, state) -> find.further(state, -1))
             .key("Enter", "stay at this stop", (find, state) -> state.close())
-            .key("Esc", "go back to where you were", (find, state) ->
-                    state.close().onWork(work -> state.close().with(work.at(find.from).on(find.side))));
+            .key("Esc", "go back to where you were", (find, state) -> state.close()
+                    .onWork(work -> state.close().with(work.at(find.from).on(find.side))));
 
     static State open(State state, PlanEdit work) {
-        return state.with(work.on(PlanEdit.Side.STOPS))
-                .open(new FindScreen(TextLine.EMPTY, work.item(), work.side()));
+        return state.with(work.on(PlanEdit.Side.STOPS)).open(new FindScreen(TextLine.EMPTY, work.item(), work.side()));
     }
 
     private List<Integer> fitting(PlanEdit work, TextLine line) {
@@ -32,8 +31,8 @@ record FindScreen(TextLine text, int from, PlanEdit.Side side) implements Screen
             List<Integer> fitting = fitting(work, text);
             return fitting.isEmpty()
                     ? state
-                    : state.with(work.at(fitting.get(
-                            Math.floorMod(fitting.indexOf(work.item()) + step, fitting.size()))));
+                    : state.with(
+                            work.at(fitting.get(Math.floorMod(fitting.indexOf(work.item()) + step, fitting.size()))));
         });
     }
 
@@ -42,8 +41,8 @@ record FindScreen(TextLine text, int from, PlanEdit.Side side) implements Screen
         State next = state.show(new FindScreen(line, from, side));
         return line.text().equals(text.text())
                 ? next
-                : next.onWork(work ->
-                        next.with(work.at(fitting(work, line).stream().findFirst().orElse(from))));
+                : next.onWork(work -> next.with(
+                        work.at(fitting(work, line).stream().findFirst().orElse(from))));
     }
 
     @Override

@@ -78,7 +78,7 @@ final class Flow {
         for (int i = 0; i < lines.size(); i++) {
             int at = x;
             for (Piece piece : lines.get(i)) {
-                at = frame.write(at, y + i, Text.fit(piece.text(), x + columns - at, marks.cut()), piece.style()) + 1;
+                at = frame.write(at, y + i, frame.fit(piece.text(), x + columns - at), piece.style()) + 1;
             }
         }
     }
@@ -123,7 +123,7 @@ final class Flow {
             last.set(
                     0,
                     new Piece(
-                            Text.fit(last.get(0).text(), room, marks.cut()),
+                            Text.fit(last.get(0).text(), room, Mark.CUT.in(marks)),
                             last.get(0).style()));
         }
         last.add(more);
@@ -134,6 +134,6 @@ final class Flow {
     private static Piece more(Marks marks, List<Piece> left) {
         long count =
                 left.stream().filter(piece -> piece.style() != Style.HEADING).count();
-        return new Piece(count == 0 ? marks.cut() : marks.cut() + count + " more", Style.NEAR);
+        return new Piece(count == 0 ? Mark.CUT.in(marks) : Mark.CUT.in(marks) + count + " more", Style.NEAR);
     }
 }

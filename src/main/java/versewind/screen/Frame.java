@@ -43,9 +43,14 @@ public final class Frame {
         return marks;
     }
 
+    /** A mark as it is drawn here. */
+    String mark(Mark mark) {
+        return mark.in(marks);
+    }
+
     /** A text cut to a number of columns, with a mark where something was cut. */
     String fit(String text, int columns) {
-        return Text.fit(text, columns, marks.cut());
+        return Text.fit(text, columns, mark(Mark.CUT));
     }
 
     /** Number of columns. */

@@ -20,7 +20,7 @@ final class HeaderView {
     static void paint(Frame frame, State state, PlanEdit work) {
         ServiceHeading heading = work.plan().heading();
         String unsaved = (work.isWithFeedback() ? "  as heard" : "")
-                + (state.isUnsaved() ? "  " + state.marks().unsaved() + " unsaved" : "");
+                + (state.isUnsaved() ? "  " + Mark.UNSAVED.in(state.marks()) + " unsaved" : "");
         String when = heading.date().map(date -> day(date) + "  ").orElse("") + people(heading.people());
         String all = work.instrument().name() + "  " + when;
         String allAndDay = heading.date()
@@ -33,8 +33,7 @@ final class HeaderView {
                 .findFirst()
                 .orElse(when);
         int endX = Math.max(0, frame.width() - Text.columns(end) - Text.columns(unsaved) - 1);
-        String title =
-                Text.fit(heading.title(), Math.max(0, endX - 3), state.marks().cut());
+        String title = frame.fit(heading.title(), Math.max(0, endX - 3));
         frame.write(1, 0, title, Style.HEADING);
         int after = frame.write(endX, 0, end, Style.TEXT);
         frame.write(after, 0, unsaved, Style.NEAR);
@@ -71,15 +70,13 @@ final class HeaderView {
         String end = end(state, hymn, List.of(hymn.key()));
         int room = Math.max(0, columns - Text.columns(start) - Text.columns(end));
         return Text.fit(
-                start + Text.fit(title, room, state.marks().cut()) + end,
-                columns,
-                state.marks().cut());
+                start + Text.fit(title, room, Mark.CUT.in(state.marks())) + end, columns, Mark.CUT.in(state.marks()));
     }
 
     private static String end(State state, Hymn hymn, List<String> more) {
         List<String> parts = new ArrayList<>(List.of(""));
         more.forEach(part -> addIfSaid(parts, part));
-        hymn.tempo().ifPresent(tempo -> parts.add(state.marks().beat() + tempo));
+        hymn.tempo().ifPresent(tempo -> parts.add(Mark.BEAT.in(state.marks()) + tempo));
         return String.join("  ", parts);
     }
 

@@ -49,12 +49,16 @@ record HelpScreen(int top) implements Screen {
     static List<Line> lines(Marks marks) {
         List<Line> lines = new ArrayList<>(List.of(
                 new Line("Marks and words", ""),
-                new Line(marks.drawn() + " " + marks.in(), "drawn, and in"),
-                new Line(marks.right(), "the organ is right for those who sing"),
-                new Line(marks.nearlyWeak() + " " + marks.weak(), "only just strong enough, and too weak"),
-                new Line(marks.nearlyStrong() + " " + marks.strong(), "only just soft enough, and too strong"),
+                new Line(Mark.DRAWN.in(marks) + " " + Mark.IN.in(marks), "drawn, and in"),
+                new Line(Mark.RIGHT.in(marks), "the organ is right for those who sing"),
                 new Line(
-                        marks.bar(1) + marks.bar(1) + marks.singers(),
+                        Mark.NEARLY_WEAK.in(marks) + " " + Mark.WEAK.in(marks),
+                        "only just strong enough, and too weak"),
+                new Line(
+                        Mark.NEARLY_STRONG.in(marks) + " " + Mark.STRONG.in(marks),
+                        "only just soft enough, and too strong"),
+                new Line(
+                        marks.bar(1) + marks.bar(1) + Mark.SINGERS.in(marks),
                         "how loud the organ is, and where the singers are"),
                 new Line("dB after a verdict", "how much of it stands clear: 0 even, +15 wholly, -15 not"),
                 new Line("pp to fff", "from this organ's softest stop to its full organ"),

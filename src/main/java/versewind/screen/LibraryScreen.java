@@ -196,8 +196,7 @@ record LibraryScreen(LibraryState library) implements Screen {
 
     /** Something in the library is no longer as it was read. */
     static State changed(State state, Event.LibraryChanged changed) {
-        LibraryState library =
-                state.top() instanceof LibraryScreen screen ? screen.library : LibraryState.UNREAD;
+        LibraryState library = state.top() instanceof LibraryScreen screen ? screen.library : LibraryState.UNREAD;
         return state.closed()
                 .open(new LibraryScreen(changed.marked().map(library::marking).orElse(library)))
                 .says(changed.sentence())
@@ -254,30 +253,14 @@ record LibraryScreen(LibraryState library) implements Screen {
     @Override
     public State settled(State state) {
         List<String> ids = library.toBeAsked(room(state));
-        return ids.isEmpty()
-                ? state
-                : show(state, library.asking(ids)).wants(effects -> effects.assessPlans(ids));
+        return ids.isEmpty() ? state : show(state, library.asking(ids)).wants(effects -> effects.assessPlans(ids));
     }
 
     @Override
     public void paint(Frame frame, State state) {
         boolean plans = library.side() == LibraryState.Side.PLANS;
-        paintHead(frame, plans);
-        Box window = new Box(1, TOP, frame.width() - 2, room(state));
-        int marked = library.list().marked();
-        if (plans) {
-            new ListBox<>(library.fittingPlans(), marked)
-                    .paint(frame, window, (plan, index, y) -> paintPlan(frame, state, plan, y));
-        } else {
-            new ListBox<>(library.fittingOrgans(), marked)
-                    .paint(frame, window, (organ, index, y) -> organ.paint(frame, window, y));
-        }
-        String about = library.markedPlan()
-                .map(plan -> frame.fit(about(plan), frame.width() - 2))
-                .orElse("Enter makes a plan for it, Ctrl-E changes it, Ctrl-N makes a new one.");
-        if (library.current().isPresent()) {
-            frame.write(1, frame.height() - FOOT, about, Style.FAINT);
-        } else {
+        int rows = plans ? paintPlans(frame, state) : paintOrgans(frame, state);
+        if (rows == 0) {
             frame.write(1, TOP, library.none(), Style.FAINT);
         }
         state.notice().paint(frame, frame.height() - FOOT + 1);
@@ -287,16 +270,44 @@ record LibraryScreen(LibraryState library) implements Screen {
         KEYS.hints(frame, 1, frame.height() - 1, frame.width(), keys);
     }
 
+    /** Draws the plans and returns how many there are. */
+    private int paintPlans(Frame frame, State state) {
+        ListBox<Event.ListedPlan> list = library.planList();
+        paintHead(frame, true);
+        String count = library.count(list.size());
+        frame.write(frame.width() - Text.columns(count) - 1, 0, count, Style.FAINT);
+        list.paint(frame, window(frame, state), (plan, index, y) -> paintPlan(frame, state, plan, y));
+        list.current()
+                .ifPresent(plan ->
+                        frame.write(1, frame.height() - FOOT, frame.fit(about(plan), frame.width() - 2), Style.FAINT));
+        return list.size();
+    }
+
+    /** Draws the organs and returns how many there are. */
+    private int paintOrgans(Frame frame, State state) {
+        ListBox<Chooser.Row> list =
+                new ListBox<>(library.fittingOrgans(), library.list().marked());
+        paintHead(frame, false);
+        list.paint(frame, window(frame, state), (organ, index, y) -> organ.paint(frame, window(frame, state), y));
+        if (!list.isEmpty()) {
+            String hint = "Enter makes a plan for it, Ctrl-E changes it, Ctrl-N makes a new one.";
+            frame.write(1, frame.height() - FOOT, hint, Style.FAINT);
+        }
+        return list.size();
+    }
+
+    private static Box window(Frame frame, State state) {
+        return new Box(1, TOP, frame.width() - 2, room(state));
+    }
+
     private void paintHead(Frame frame, boolean plans) {
-        String here = frame.marks().here();
+        String here = frame.mark(Mark.HERE);
         int x = frame.write(1, 0, plans ? here + "Plans" : " Plans", plans ? Style.HEADING : Style.FAINT);
         int end = frame.write(x + GAP, 0, plans ? " Organs" : here + "Organs", plans ? Style.FAINT : Style.HEADING);
         frame.write(end + GAP, 0, "Tab", Style.KEY);
         int field = frame.write(1, 1, "Only with: ", Style.TEXT);
         library.filter().paint(frame, field, 1, frame.width() - field - 1, true);
         if (plans) {
-            String count = library.count();
-            frame.write(frame.width() - Text.columns(count) - 1, 0, count, Style.FAINT);
             frame.write(1, 2, "date", Style.FAINT);
             frame.write(1 + DATE + GAP, 2, "service", Style.FAINT);
             frame.write(stateX(frame), 2, "state", Style.FAINT);

@@ -96,6 +96,16 @@ record LibraryState(
         return new ListBox<>(ids, ids.indexOf(marked));
     }
 
+    /** The plans that fit. */
+    ListBox<Event.ListedPlan> planList() {
+        List<Event.ListedPlan> fitting = fittingPlans();
+        int at = 0;
+        while (at < fitting.size() && !fitting.get(at).id().equals(marked)) {
+            at++;
+        }
+        return new ListBox<>(fitting, at < fitting.size() ? at : 0);
+    }
+
     /** Id of the marked row, if there are any. */
     Optional<String> current() {
         return list().current();
@@ -103,9 +113,7 @@ record LibraryState(
 
     /** The marked plan, if plans are looked at and there are any. */
     Optional<Event.ListedPlan> markedPlan() {
-        return side == Side.PLANS
-                ? new ListBox<>(fittingPlans(), list().marked()).current()
-                : Optional.empty();
+        return side == Side.PLANS ? planList().current() : Optional.empty();
     }
 
     /** What was found out about a plan, if it was. */
@@ -113,8 +121,8 @@ record LibraryState(
         return Optional.ofNullable(assessed.get(plan.id()));
     }
 
-    /** How many plans there are and fit. */
-    String count() {
+    /** How many plans there are, and how many of them fit. */
+    String count(int fitting) {
         if (files == NOT_COUNTED) {
             return "looking";
         }
@@ -122,7 +130,7 @@ record LibraryState(
         if (!isRead()) {
             return plans.size() + " of " + all + " read";
         }
-        return filter.text().isBlank() ? all : fittingPlans().size() + " of " + all;
+        return filter.text().isBlank() ? all : fitting + " of " + all;
     }
 
     /** Why there is no row. */

@@ -2,7 +2,6 @@ package versewind.screen;
 
 import java.util.List;
 import java.util.function.IntFunction;
-import java.util.Map;
 import java.util.function.UnaryOperator;
 import versewind.plan.Edit;
 import versewind.plan.Hymn;
@@ -13,7 +12,6 @@ import versewind.plan.Verse;
 /** Locking stops in and out: what a proposal has to draw and what it must not. */
 final class LockCommands {
     private LockCommands() {}
-
 
     /** What is done with the stop under the cursor, by its index in the instrument. */
     private static State onStop(State state, PlanEdit work, IntFunction<State> action) {

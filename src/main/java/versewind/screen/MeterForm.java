@@ -31,7 +31,7 @@ final class MeterForm {
         }
         String expected = "with " + people + " people "
                 + Math.round(estimate.organDba().getAsDouble())
-                + state.marks().plusMinus()
+                + Mark.PLUS_MINUS.in(state.marks())
                 + Math.round(estimate.plusMinus().organDb()) + " is expected";
         return state.open(FormBox.of(
                 "A meter's reading of " + verse.label(),

@@ -1,13 +1,10 @@
 package versewind.screen;
 
-import java.util.List;
-import java.util.Map;
 import versewind.plan.VersePlace;
 
 /** Moving about: knobs, verses and hymns. */
 final class MoveCommands {
     private MoveCommands() {}
-
 
     static State toItem(State state, PlanEdit work, int step) {
         int last = StopGridLayout.items(work.instrument()).size() - 1;
@@ -19,7 +16,8 @@ final class MoveCommands {
     }
 
     static State toLastItem(State state, PlanEdit work) {
-        return arrive(state, work, Math.max(0, StopGridLayout.items(work.instrument()).size() - 1));
+        return arrive(
+                state, work, Math.max(0, StopGridLayout.items(work.instrument()).size() - 1));
     }
 
     static State beside(State state, PlanEdit work, int step) {

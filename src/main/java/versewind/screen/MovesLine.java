@@ -41,7 +41,7 @@ final class MovesLine {
                 }
             }
         }
-        return List.of(Text.fit(from + ", " + count, columns, state.marks().cut()));
+        return List.of(Text.fit(from + ", " + count, columns, Mark.CUT.in(state.marks())));
     }
 
     private static String count(Instrument organ, String piston, StopChanges moves) {
@@ -114,8 +114,8 @@ final class MovesLine {
         for (StopChangesByDivision each : StopChangesByDivision.of(instrument, moves)) {
             String box = each.box().map(to -> " " + ShortWords.box(to)).orElse("");
             groups.add(detail.division(each.where())
-                    + detail.knobs(state.marks().plus(), each.drawn())
-                    + detail.knobs(state.marks().minus(), each.putIn())
+                    + detail.knobs(Mark.PLUS.in(state.marks()), each.drawn())
+                    + detail.knobs(Mark.MINUS.in(state.marks()), each.putIn())
                     + box);
         }
         return groups;

@@ -40,13 +40,13 @@ final class OrganEditView {
         long stops = bench.draft().lines().stream()
                 .filter(line -> line.part() == RowKind.STOP)
                 .count();
-        String right = (bench.history().isUnsaved() ? state.marks().unsaved() + " not saved  " : "")
+        String right = (bench.history().isUnsaved() ? Mark.UNSAVED.in(state.marks()) + " not saved  " : "")
                 + stops
                 + (stops == 1 ? " stop" : " stops");
         int room = frame.width() - Text.columns(right) - 3;
-        frame.write(1, 0, Text.fit(name, room, state.marks().cut()), Style.HEADING);
+        frame.write(1, 0, frame.fit(name, room), Style.HEADING);
         frame.write(frame.width() - Text.columns(right) - 1, 0, right, Style.FAINT);
-        frame.write(0, 1, state.marks().rule().repeat(frame.width()), Style.FAINT);
+        frame.write(0, 1, Mark.RULE.in(state.marks()).repeat(frame.width()), Style.FAINT);
         if (!problems.isEmpty()) {
             String wrong = " " + problems.size() + (problems.size() == 1 ? " thing is wrong " : " things are wrong ");
             frame.write(2, 1, wrong, Style.BAD);
@@ -65,10 +65,9 @@ final class OrganEditView {
             int x = line.part() == RowKind.STOP ? 3 : 1;
             String second = second(line);
             int limit = width - Math.min(Text.columns(second), width * 3 / 5) - 1;
-            String first = Text.fit(first(line), limit - x - 1, state.marks().cut());
+            String first = frame.fit(first(line), limit - x - 1);
             frame.write(x, y, first, line.part() == RowKind.DIVISION ? Style.HEADING : Style.TEXT);
-            frame.write(
-                    limit, y, Text.fit(second, width - limit - 1, state.marks().cut()), Style.FAINT);
+            frame.write(limit, y, frame.fit(second, width - limit - 1), Style.FAINT);
             if (wrong.contains(i)) {
                 frame.write(0, y, "!", Style.BAD);
             }
@@ -77,7 +76,7 @@ final class OrganEditView {
             }
         }
         for (int y = TOP; y < TOP + room; y++) {
-            frame.write(width, y, state.marks().wall(), Style.FAINT);
+            frame.write(width, y, Mark.WALL.in(state.marks()), Style.FAINT);
         }
     }
 
@@ -164,7 +163,7 @@ final class OrganEditView {
     /** What is wrong with the marked line, else anywhere; what was said; keys. */
     private static void paintFoot(Frame frame, State state, OrganEdit bench, List<Problem> problems) {
         int y = frame.height() - FOOT;
-        frame.write(0, y, state.marks().rule().repeat(frame.width()), Style.FAINT);
+        frame.write(0, y, Mark.RULE.in(state.marks()).repeat(frame.width()), Style.FAINT);
         List<String> said = problems.stream()
                 .filter(problem -> problem.line() == bench.at())
                 .findFirst()

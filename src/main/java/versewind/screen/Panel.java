@@ -1,6 +1,5 @@
 package versewind.screen;
 
-
 /** What lies over the plan and has the keys, if anything does. */
 sealed interface Panel extends Screen {
 

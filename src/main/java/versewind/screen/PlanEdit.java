@@ -2,6 +2,7 @@ package versewind.screen;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import versewind.calibration.CalibratedOrgan;
 import versewind.organ.Instrument;
 import versewind.plan.History;
@@ -9,6 +10,7 @@ import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
+import versewind.sound.Estimate;
 import versewind.sound.OrganSound;
 
 /**
@@ -51,6 +53,12 @@ record PlanEdit(
     enum Side {
         STOPS,
         VERSES
+    }
+
+    /** How a verse of the current hymn sounds. */
+    Estimate estimate(Verse verse) {
+        OptionalInt tempo = hymn().map(Hymn::tempo).orElse(OptionalInt.empty());
+        return sound().estimate(verse, plan().heading().people(), tempo);
     }
 
     /** The sound of the organ. */

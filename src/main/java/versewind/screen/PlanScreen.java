@@ -1,9 +1,11 @@
 package versewind.screen;
 
+import java.util.List;
 import java.util.OptionalInt;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
+import versewind.sound.Estimate;
 
 /** The plan: stops and verses beside each other, with the status bar under them. It lies under all other screens. */
 record PlanScreen() implements Screen {
@@ -67,10 +69,7 @@ record PlanScreen() implements Screen {
             .heading("Verses")
             .key("e", "label, piston and note of the verse", verse(PlanScreen::editVerse))
             .key(VERSES, "Enter", "", verse(PlanScreen::editVerse))
-            .key(
-                    "k",
-                    "the next kind: verse, refrain, interlude, last, Amen, intro",
-                    verse(ArrangeCommands::nextKind))
+            .key("k", "the next kind: verse, refrain, interlude, last, Amen, intro", verse(ArrangeCommands::nextKind))
             .key("i", "a new verse after this one", hymn(ArrangeCommands::insertVerse))
             .key("d", "this verse once more", verse(ArrangeCommands::duplicateVerse))
             .key("x, Delete", "take the verse out", verse(ArrangeCommands::removeVerse))
@@ -95,10 +94,7 @@ record PlanScreen() implements Screen {
             .key("y", "how it was: too soft, right, too strong", verse(VerseFeedbackCommands::answer))
             .key("Y", "take into account how the verses were, or not", plan(VerseFeedbackCommands::heed))
             .key("m", "a meter's reading of this verse", verse(MeterForm::open))
-            .key(
-                    "M",
-                    "the readings taken, and what to read next",
-                    plan((s, work) -> s.open(ReadingsScreen.of(work))))
+            .key("M", "the readings taken, and what to read next", plan((s, work) -> s.open(ReadingsScreen.of(work))))
             .heading("The plan")
             .key("u, Ctrl-Z", "undo", plan(ArrangeCommands::undo))
             .key("U, Ctrl-Y", "do again what was undone", plan(ArrangeCommands::redo))
@@ -122,8 +118,18 @@ record PlanScreen() implements Screen {
 
     /** The keys most wanted in the stops, and fewer words for what they do. */
     private static final String[] STOP_HINTS = {
-        "? keys", "Space draw", "/ find", "1 to 4 who", "+ - sing", "< > box", "h hands", "n next", "Tab verses", "s save",
-        "u undo", "q leave"
+        "? keys",
+        "Space draw",
+        "/ find",
+        "1 to 4 who",
+        "+ - sing",
+        "< > box",
+        "h hands",
+        "n next",
+        "Tab verses",
+        "s save",
+        "u undo",
+        "q leave"
     };
 
     private static final String[] VERSE_HINTS = {
@@ -203,7 +209,8 @@ record PlanScreen() implements Screen {
     @Override
     public String smallWords(State state) {
         boolean hasRoom = state.bench().isEmpty()
-                && state.columns() >= DeskScreen.LEAST.columns() && state.rows() >= DeskScreen.LEAST.rows();
+                && state.columns() >= DeskScreen.LEAST.columns()
+                && state.rows() >= DeskScreen.LEAST.rows();
         return hasRoom && state.work().isPresent() ? " " + DESK + " opens the desk, which fits." : "";
     }
 
@@ -218,8 +225,10 @@ record PlanScreen() implements Screen {
             StopGridLayout grid = Layout.grid(state, work);
             HeaderView.paint(frame, state, work);
             StopGridView.paint(frame, state, work, grid);
-            VerseListView.paint(frame, state, work);
-            StatusView.paint(frame, state, work, StopGridView.page(frame, work, grid));
+            List<Estimate> estimates =
+                    work.verses().stream().map(work::estimate).toList();
+            VerseListView.paint(frame, state, work, estimates);
+            StatusView.paint(frame, state, work, estimates, StopGridView.page(frame, work, grid));
         } else {
             frame.write(1, 0, "Versewind", Style.HEADING);
             frame.write(1, 2, "No plan is open. Press o to open one, q to leave.", Style.TEXT);

@@ -1,7 +1,6 @@
 package versewind.screen;
 
 import java.util.List;
-import java.util.Map;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mode;
@@ -14,7 +13,6 @@ final class PlayingCommands {
     private static final String NOBODY = "Nobody sings in this verse; the organ plays alone.";
 
     private PlayingCommands() {}
-
 
     /** Sets the mode; a soloed melody takes its way of playing with it, and leaves it with it. */
     static State sungBy(State state, PlanEdit work, Verse verse, Mode mode) {
@@ -77,7 +75,8 @@ final class PlayingCommands {
         HandsAndFeet hands = verse.hands().layout() == Layout.MELODY_SOLOED
                 ? HandsAndFeet.on(next, verse.hands().left())
                 : verse.hands().withLayout(next);
-        return PlanChanges.change(state, work, verse.withHands(next == Layout.MELODY_SOLOED ? apart(work, hands) : hands));
+        return PlanChanges.change(
+                state, work, verse.withHands(next == Layout.MELODY_SOLOED ? apart(work, hands) : hands));
     }
 
     static State moveRightHand(State state, PlanEdit work, Verse verse) {

@@ -135,7 +135,7 @@ record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Propose
         MeterReading reading = proposed.reading();
         long before = Math.round(proposed.beforeDb());
         long after = Math.round(proposed.afterDb());
-        String sign = frame.marks().plusMinus();
+        String sign = frame.mark(Mark.PLUS_MINUS);
         String gain = before == after
                 ? ". It adds little now."
                 : ". It takes the mean from " + sign + before + " to " + sign + after + " dB.";

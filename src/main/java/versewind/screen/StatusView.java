@@ -2,9 +2,7 @@ package versewind.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
-import versewind.plan.Hymn;
 import versewind.plan.Mood;
 import versewind.plan.Verse;
 import versewind.sheet.Wording;
@@ -17,19 +15,16 @@ final class StatusView {
 
     private StatusView() {}
 
-    /** How a verse of the hymn where we are sounds. */
-    static Estimate estimate(PlanEdit work, Verse verse) {
-        OptionalInt tempo = work.hymn().map(Hymn::tempo).orElse(OptionalInt.empty());
-        return work.sound().estimate(verse, work.plan().heading().people(), tempo);
-    }
-
     /** Draws it but for its last row. */
-    static void paint(Frame frame, State state, PlanEdit work, String page) {
+    static void paint(Frame frame, State state, PlanEdit work, List<Estimate> estimates, String page) {
         int y = Layout.of(state).statusTop();
-        paintRule(frame, state, work, y, page);
+        paintRule(frame, y, page);
         if (work.verse().isPresent()) {
             Verse verse = work.verse().get();
-            paintLevels(frame, state, verse, estimate(work, verse), y + 1);
+            Estimate estimate = estimates.get(work.place().verse());
+            int limit = frame.width() - (page.isEmpty() ? 1 : Text.columns(page) + 3);
+            paintPlaying(frame, work, verse, estimate, y, limit);
+            paintLevels(frame, state, verse, estimate, y + 1);
             int adviceRows = Layout.adviceRows(frame.height());
             if (adviceRows > 0) {
                 AdviceLine.paint(frame, state, work, y + 2);
@@ -38,19 +33,18 @@ final class StatusView {
         }
     }
 
-    private static void paintRule(Frame frame, State state, PlanEdit work, int y, String page) {
-        frame.write(0, y, state.marks().rule().repeat(frame.width()), Style.FAINT);
-        int limit = frame.width() - (page.isEmpty() ? 1 : Text.columns(page) + 3);
+    private static void paintRule(Frame frame, int y, String page) {
+        frame.write(0, y, frame.mark(Mark.RULE).repeat(frame.width()), Style.FAINT);
         if (!page.isEmpty()) {
             frame.write(frame.width() - Text.columns(page) - 2, y, " " + page + " ", Style.FAINT);
         }
-        if (work.verse().isEmpty()) {
-            return;
-        }
-        Verse verse = work.verse().get();
+    }
+
+    /** Who sings and how it is played, in the rule, before a column. */
+    private static void paintPlaying(Frame frame, PlanEdit work, Verse verse, Estimate estimate, int y, int limit) {
         List<String> parts = new ArrayList<>();
         parts.add(verse.label());
-        parts.add(singers(work, verse));
+        parts.add(Wording.who(verse, work.plan().heading().people(), estimate));
         parts.add(Wording.hands(work.instrument(), verse.hands()));
         if (!verse.piston().isBlank()) {
             parts.add("piston " + verse.piston());
@@ -65,14 +59,9 @@ final class StatusView {
             int room = limit - x;
             boolean isNeeded = i < 3 && room > 8;
             if (Text.columns(part) <= room || isNeeded) {
-                x = frame.write(x, y, Text.fit(part, room, state.marks().cut()), i == 0 ? Style.STRONG : Style.TEXT)
-                        + 1;
+                x = frame.write(x, y, frame.fit(part, room), i == 0 ? Style.STRONG : Style.TEXT) + 1;
             }
         }
-    }
-
-    private static String singers(PlanEdit work, Verse verse) {
-        return Wording.who(verse, work.plan().heading().people(), estimate(work, verse));
     }
 
     /** The levels in as many words as fit; the verdict always. */
@@ -87,7 +76,7 @@ final class StatusView {
         int x = 1;
         for (Piece piece : fitting) {
             if (x > 1) {
-                x = frame.write(x, y, " " + state.marks().wall() + " ", Style.FAINT);
+                x = frame.write(x, y, " " + Mark.WALL.in(state.marks()) + " ", Style.FAINT);
             }
             x = frame.write(x, y, piece.text(), piece.style());
         }
@@ -152,7 +141,7 @@ final class StatusView {
     }
 
     static String plusMinus(State state, double plusMinusDb) {
-        return state.marks().plusMinus() + whole(plusMinusDb);
+        return Mark.PLUS_MINUS.in(state.marks()) + whole(plusMinusDb);
     }
 
     private static String whole(double number) {
@@ -161,7 +150,8 @@ final class StatusView {
 
     static String signed(State state, double db) {
         long rounded = Math.round(db);
-        return (rounded > 0 ? state.marks().plus() : rounded < 0 ? state.marks().minus() : "") + Math.abs(rounded);
+        return (rounded > 0 ? Mark.PLUS.in(state.marks()) : rounded < 0 ? Mark.MINUS.in(state.marks()) : "")
+                + Math.abs(rounded);
     }
 
     private static void paintMoves(Frame frame, State state, PlanEdit work, int y) {

@@ -1,7 +1,6 @@
 package versewind.screen;
 
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import versewind.organ.BoxPosition;
 import versewind.organ.Division;
@@ -15,7 +14,6 @@ import versewind.plan.Verse;
 /** Registering and putting in: stops, couplers, tremulants, boxes, whole registrations. */
 final class StopCommands {
     private StopCommands() {}
-
 
     static State putAllIn(State state, PlanEdit work, Verse verse) {
         return PlanChanges.change(state, work, verse.withRegistration(allIn(verse)));
@@ -133,7 +131,8 @@ final class StopCommands {
         if (same == 0) {
             return state.says("Others sing or play the verses after; they are left alone.");
         }
-        State step = PlanChanges.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, carried));
+        State step =
+                PlanChanges.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, carried));
         return carried.equals(verses) ? step : step.says(carriedOn(same, after - same));
     }
 

@@ -30,7 +30,7 @@ final class StopGridView {
             x += column.width() + StopGridLayout.GAP;
         }
         for (int y = layout.top(); y < layout.statusTop(); y++) {
-            frame.write(layout.gridWidth(), y, state.marks().wall(), Style.FAINT);
+            frame.write(layout.gridWidth(), y, Mark.WALL.in(state.marks()), Style.FAINT);
         }
     }
 
@@ -72,7 +72,7 @@ final class StopGridView {
         frame.write(
                 cell.x(),
                 cell.y(),
-                Abbreviation.of(division.name(), room, state.marks().cut()),
+                Abbreviation.of(division.name(), room, Mark.CUT.in(state.marks())),
                 Style.HEADING,
                 cell.end());
         frame.write(cell.end() - Text.columns(box), cell.y(), box, Style.TEXT, cell.end());
@@ -81,7 +81,7 @@ final class StopGridView {
     private static void paintKnob(Frame frame, State state, PlanEdit work, Item item, Cell cell) {
         boolean drawn = isDrawn(work.verse(), item);
         Style style = drawn ? Style.DRAWN : Style.TEXT;
-        String mark = drawn ? state.marks().drawn() : state.marks().in();
+        String mark = drawn ? Mark.DRAWN.in(state.marks()) : Mark.IN.in(state.marks());
         frame.write(cell.x(), cell.y(), mark, drawn ? Style.DRAWN : Style.FAINT, cell.end());
         String pitch = "";
         String name = ShortWords.name(work.instrument(), item);
@@ -92,21 +92,16 @@ final class StopGridView {
             pitch = stop.pitch();
         }
         int room = cell.width() - 2 - (pitch.isEmpty() ? 0 : Text.columns(pitch) + 1);
-        frame.write(
-                cell.x() + 2,
-                cell.y(),
-                Abbreviation.of(name, room, state.marks().cut()),
-                style,
-                cell.end());
+        frame.write(cell.x() + 2, cell.y(), Abbreviation.of(name, room, Mark.CUT.in(state.marks())), style, cell.end());
         frame.write(cell.end() - Text.columns(pitch), cell.y(), pitch, style, cell.end());
     }
 
     private static String lock(State state, PlanEdit work, int stop) {
         Locks locks = work.verse().map(Verse::locks).orElse(Locks.NONE);
         if (locks.always().contains(stop)) {
-            return state.marks().always();
+            return Mark.ALWAYS.in(state.marks());
         }
-        return locks.never().contains(stop) ? state.marks().never() : " ";
+        return locks.never().contains(stop) ? Mark.NEVER.in(state.marks()) : " ";
     }
 
     private static boolean isDrawn(Optional<Verse> verse, Item item) {
@@ -130,8 +125,8 @@ final class StopGridView {
             return "";
         }
         int page = pages.indexOf(jamb.pageOf(jamb.spot(work.item()).column()));
-        String left = page > 0 ? frame.marks().moreLeft() : " ";
-        String right = page + 1 < pages.size() ? frame.marks().moreRight() : " ";
+        String left = page > 0 ? frame.mark(Mark.MORE_LEFT) : " ";
+        String right = page + 1 < pages.size() ? frame.mark(Mark.MORE_RIGHT) : " ";
         return left + " stops " + (page + 1) + "/" + pages.size() + " " + right;
     }
 }

@@ -19,11 +19,7 @@ final class StopTextView {
         int rows = lines.size() + (ends ? 1 : 0);
         int top = Math.max(0, rows - room);
         for (int i = top; i < lines.size(); i++) {
-            frame.write(
-                    1,
-                    TOP + i - top,
-                    Text.fit(lines.get(i), frame.width() - 2, state.marks().cut()),
-                    Style.TEXT);
+            frame.write(1, TOP + i - top, frame.fit(lines.get(i), frame.width() - 2), Style.TEXT);
         }
         int y = TOP + rows - 1 - top;
         int x = ends ? 0 : Text.columns(lines.get(lines.size() - 1));
@@ -32,10 +28,7 @@ final class StopTextView {
             frame.write(
                     3,
                     TOP,
-                    Text.fit(
-                            "Paste the list here as it is published; it is kept as it stands.",
-                            frame.width() - 4,
-                            state.marks().cut()),
+                    frame.fit("Paste the list here as it is published; it is kept as it stands.", frame.width() - 4),
                     Style.FAINT);
         }
         String count = lines.size() + (lines.size() == 1 ? " line" : " lines");

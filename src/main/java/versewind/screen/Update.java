@@ -73,8 +73,7 @@ public final class Update {
     /** Leaves from anywhere, after asking what is to become of unsaved work and of what was typed into a form. */
     static State interrupt(State state) {
         if (!state.isUnsaved() && state.top() instanceof FormBox form && form.isTyped()) {
-            Question.Answer leave =
-                    new Question.Answer("d", "leave without it", closed -> closed.wants(Effects::quit));
+            Question.Answer leave = new Question.Answer("d", "leave without it", closed -> closed.wants(Effects::quit));
             return state.open(
                     new Question("What was typed here is not kept yet.", List.of(leave, Question.Answer.STAY)));
         }

@@ -1,6 +1,5 @@
 package versewind.screen;
 
-import java.util.Map;
 import java.util.Optional;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
@@ -11,10 +10,9 @@ import versewind.sound.Margin;
 final class VerseFeedbackCommands {
     private VerseFeedbackCommands() {}
 
-
     /** From nothing said to too soft, right, too strong, nothing said. */
     static State answer(State state, PlanEdit work, Verse verse) {
-        if (StatusView.estimate(work, verse).margin().kind() == Margin.Kind.ORGAN_ALONE) {
+        if (work.estimate(verse).margin().kind() == Margin.Kind.ORGAN_ALONE) {
             return state.says("The organ plays alone here; there is nobody it could be too soft or too strong for.");
         }
         Optional<Feedback> next = next(verse, work.plan().heading().people());
@@ -34,7 +32,8 @@ final class VerseFeedbackCommands {
 
     static State heed(State state, PlanEdit work) {
         if (work.isWithFeedback()) {
-            return state.with(work.withoutFeedback()).says("What was said of the verses is not taken into account any more.");
+            return state.with(work.withoutFeedback())
+                    .says("What was said of the verses is not taken into account any more.");
         }
         int answered = work.plan().answered().size();
         if (answered == 0) {

@@ -49,21 +49,19 @@ final class VerseListView {
         }
     }
 
-    static void paint(Frame frame, State state, PlanEdit work) {
+    static void paint(Frame frame, State state, PlanEdit work, List<Estimate> estimates) {
         Layout layout = Layout.of(state);
         Columns columns = Columns.of(layout);
         frame.write(columns.x() + 1, layout.top(), "verse", Style.FAINT);
         frame.write(columns.whoX(), layout.top(), "who", Style.FAINT);
         List<Verse> verses = work.verses();
-        String unit = "dB" + widest(state, work, verses);
+        String unit = "dB" + widest(frame, estimates);
         int organX = frame.write(columns.levelX(), layout.top(), unit, Style.FAINT) + 1;
         frame.write(organX, layout.top(), "organ", Style.FAINT, columns.markX());
 
         int room = layout.height() - 1;
-        int top = Math.max(0, Math.min(work.place().verse() - room / 2, verses.size() - room));
-        for (int i = top; i < Math.min(verses.size(), top + room); i++) {
-            paintVerse(frame, state, work, i, columns, layout.top() + 1 + i - top);
-        }
+        new ListBox<>(estimates, work.place().verse())
+                .each(layout.top() + 1, room, (estimate, i, y) -> paintVerse(frame, work, estimate, i, columns, y));
         if (verses.isEmpty() && work.hymn().isPresent()) {
             frame.write(columns.x() + 1, layout.top() + 1, "no verse yet; i makes one", Style.FAINT);
         }
@@ -71,44 +69,38 @@ final class VerseListView {
         int left = room - used - 1;
         int noteRows = left - 2 - work.plan().hymns().size();
         if (noteRows > 0) {
-            paintNote(frame, state, work, layout, layout.statusTop() - noteRows);
+            paintNote(frame, work, layout, layout.statusTop() - noteRows);
         }
         if (left >= 2 && !work.plan().hymns().isEmpty()) {
-            paintHymns(frame, state, work, layout, layout.top() + 2 + used, left - 1);
+            paintHymns(frame, work, layout, layout.top() + 2 + used, left - 1);
         }
     }
 
     /** What the levels of the list may well be off, the widest of them: it hardly differs from verse to verse. */
-    private static String widest(State state, PlanEdit work, List<Verse> verses) {
-        return verses.stream()
-                .map(verse -> StatusView.estimate(work, verse))
+    private static String widest(Frame frame, List<Estimate> estimates) {
+        return estimates.stream()
                 .filter(estimate -> !estimate.isSilent())
                 .mapToDouble(estimate -> estimate.plusMinus().organDb())
                 .max()
                 .stream()
-                .mapToObj(widest -> state.marks().plusMinus() + Math.round(widest))
+                .mapToObj(widest -> frame.mark(Mark.PLUS_MINUS) + Math.round(widest))
                 .findFirst()
                 .orElse("");
     }
 
-    private static void paintVerse(Frame frame, State state, PlanEdit work, int index, Columns columns, int y) {
+    private static void paintVerse(Frame frame, PlanEdit work, Estimate estimate, int index, Columns columns, int y) {
         Verse verse = work.verses().get(index);
         boolean here = index == work.place().verse();
-        Estimate estimate = StatusView.estimate(work, verse);
-        frame.write(columns.x(), y, here ? state.marks().here() : " ", Style.STRONG);
-        frame.write(
-                columns.x() + 1,
-                y,
-                Text.fit(verse.label(), columns.label(), state.marks().cut()),
-                here ? Style.STRONG : Style.TEXT);
+        frame.write(columns.x(), y, here ? frame.mark(Mark.HERE) : " ", Style.STRONG);
+        frame.write(columns.x() + 1, y, frame.fit(verse.label(), columns.label()), here ? Style.STRONG : Style.TEXT);
         frame.write(columns.whoX(), y, ShortWords.who(verse), Style.TEXT);
         String level = estimate.organDba().isPresent()
                 ? Long.toString(Math.round(estimate.organDba().getAsDouble()))
-                : state.marks().minus();
+                : frame.mark(Mark.MINUS);
         frame.write(columns.levelX() + LEVEL - Text.columns(level), y, level, Style.TEXT);
-        paintBar(frame, state, estimate, columns, y);
+        paintBar(frame, estimate, columns, y);
         Verdict verdict = estimate.margin().verdict();
-        frame.write(columns.markX(), y, mark(state.marks(), verdict), style(verdict));
+        frame.write(columns.markX(), y, mark(frame.marks(), verdict), style(verdict));
         if (columns.word() > 0 && verdict != Verdict.ORGAN_ALONE) {
             String words = estimate.margin().words();
             frame.write(
@@ -124,15 +116,15 @@ final class VerseListView {
     }
 
     /** A bar as long as the organ is loud, with a mark where the singers are. */
-    private static void paintBar(Frame frame, State state, Estimate estimate, Columns columns, int y) {
+    private static void paintBar(Frame frame, Estimate estimate, Columns columns, int y) {
         double organ = cells(estimate.organDba(), columns.bar());
         for (int cell = 0; cell < columns.bar(); cell++) {
-            frame.write(columns.barX() + cell, y, state.marks().bar(organ - cell), Style.BAR);
+            frame.write(columns.barX() + cell, y, frame.marks().bar(organ - cell), Style.BAR);
         }
         if (estimate.singersDba().isPresent()) {
             int at = (int) Math.round(cells(estimate.singersDba(), columns.bar()));
             int cell = Math.max(0, Math.min(columns.bar() - 1, at));
-            frame.write(columns.barX() + cell, y, state.marks().singers(), Style.SINGERS);
+            frame.write(columns.barX() + cell, y, frame.mark(Mark.SINGERS), Style.SINGERS);
         }
     }
 
@@ -143,11 +135,11 @@ final class VerseListView {
     /** The shape of a verdict: where the organ stands to what it should be. */
     static String mark(Marks marks, Verdict verdict) {
         return switch (verdict) {
-            case LOST, NO_TUNE, BURIED -> marks.weak();
-            case LEAD_ONLY_JUST, SOLO_LINE_ONLY_JUST -> marks.nearlyWeak();
-            case VOICE_ONLY_JUST -> marks.nearlyStrong();
-            case LEADS, CLEAR, STANDS_OUT -> marks.right();
-            case TOO_STRONG, COVERED -> marks.strong();
+            case LOST, NO_TUNE, BURIED -> Mark.WEAK.in(marks);
+            case LEAD_ONLY_JUST, SOLO_LINE_ONLY_JUST -> Mark.NEARLY_WEAK.in(marks);
+            case VOICE_ONLY_JUST -> Mark.NEARLY_STRONG.in(marks);
+            case LEADS, CLEAR, STANDS_OUT -> Mark.RIGHT.in(marks);
+            case TOO_STRONG, COVERED -> Mark.STRONG.in(marks);
             case ORGAN_ALONE -> " ";
         };
     }
@@ -162,7 +154,7 @@ final class VerseListView {
     }
 
     /** The verse's note, or else the hymn's, in the rows that are left. */
-    private static void paintNote(Frame frame, State state, PlanEdit work, Layout layout, int y) {
+    private static void paintNote(Frame frame, PlanEdit work, Layout layout, int y) {
         String verseNote = work.verse().map(Verse::note).orElse("");
         String note = verseNote.isBlank() ? work.hymn().map(Hymn::notes).orElse("") : verseNote;
         int width = layout.listWidth() - 2;
@@ -170,31 +162,20 @@ final class VerseListView {
         List<String> lines = Text.wrapped(note, width);
         for (int i = 0; i < Math.min(lines.size(), rows); i++) {
             boolean isCut = i == rows - 1 && lines.size() > rows;
-            String line = isCut
-                    ? Text.fit(
-                            lines.get(i) + " " + lines.get(i + 1),
-                            width,
-                            state.marks().cut())
-                    : lines.get(i);
+            String line = isCut ? frame.fit(lines.get(i) + " " + lines.get(i + 1), width) : lines.get(i);
             frame.write(layout.listX() + 1, y + i, line, Style.MESSAGE);
         }
     }
 
-    private static void paintHymns(Frame frame, State state, PlanEdit work, Layout layout, int y, int room) {
+    private static void paintHymns(Frame frame, PlanEdit work, Layout layout, int y, int room) {
         frame.write(layout.listX() + 1, y, "Hymns", Style.HEADING);
         List<Hymn> hymns = work.plan().hymns();
-        int top = Math.max(0, Math.min(work.place().hymn() - room / 2, hymns.size() - room));
-        for (int i = top; i < Math.min(hymns.size(), top + room); i++) {
-            Hymn hymn = hymns.get(i);
+        new ListBox<>(hymns, work.place().hymn()).each(y + 1, room, (hymn, i, row) -> {
             boolean here = i == work.place().hymn();
-            int row = y + 1 + i - top;
-            frame.write(layout.listX(), row, here ? state.marks().here() : " ", Style.STRONG);
+            frame.write(layout.listX(), row, here ? frame.mark(Mark.HERE) : " ", Style.STRONG);
             String line = (hymn.number() + " " + hymn.title()).strip();
             frame.write(
-                    layout.listX() + 1,
-                    row,
-                    Text.fit(line, layout.listWidth() - 2, state.marks().cut()),
-                    here ? Style.STRONG : Style.TEXT);
-        }
+                    layout.listX() + 1, row, frame.fit(line, layout.listWidth() - 2), here ? Style.STRONG : Style.TEXT);
+        });
     }
 }

@@ -14,9 +14,9 @@ import versewind.plan.VersePlace;
 import versewind.proposal.RegistrationProposer;
 import versewind.proposal.SearchProgress;
 import versewind.proposal.ServiceProposal;
+import versewind.schema.KnownOrgan;
 import versewind.screen.Event;
 import versewind.sound.OrganSound;
-import versewind.store.KnownOrgan;
 
 /** Searches for registrations in a thread of its own, and tells how far it is and what it found as events. */
 final class BackgroundSearch implements AutoCloseable {
@@ -62,8 +62,9 @@ final class BackgroundSearch implements AutoCloseable {
         searcher.execute(() -> {
             try {
                 OrganSound own = organ.sound();
-                tell.accept(search.apply(
-                        RegistrationProposer.of(heard.map(plan -> FeedbackUpdate.withFeedback(own, plan)).orElse(own))));
+                tell.accept(
+                        search.apply(RegistrationProposer.of(heard.map(plan -> FeedbackUpdate.withFeedback(own, plan))
+                                .orElse(own))));
             } catch (RuntimeException mistake) {
                 tell.accept(nothing);
                 tell.accept(new Event.Failed("The search has failed: " + mistake));

@@ -71,8 +71,7 @@ class AtDeskTest {
         }
         desk.answer(new Event.Paste("xx"));
         assertThat(desk.plan()).isSameAs(before);
-        assertThat(desk.effects())
-                .noneMatch(effect -> effect.is("save") || effect.is("keepDraft"));
+        assertThat(desk.effects()).noneMatch(effect -> effect.is("save") || effect.is("keepDraft"));
     }
 
     /** Whether a key closes what is open, which would put the next one elsewhere, or answers. */

@@ -25,7 +25,9 @@ class KeyTableTest {
         Set<List<Object>> inModes = new HashSet<>();
         for (KeyTable.Row<?> row : table.rows()) {
             for (Key key : row.keys()) {
-                assertThat(row.mode().map(mode -> inModes.add(List.of(mode, key))).orElseGet(() -> everywhere.add(key)))
+                assertThat(row.mode()
+                                .map(mode -> inModes.add(List.of(mode, key)))
+                                .orElseGet(() -> everywhere.add(key)))
                         .as(row.keyNames() + ": " + row.does())
                         .isTrue();
             }
@@ -37,7 +39,8 @@ class KeyTableTest {
     @MethodSource("tables")
     void keys_that_mean_the_same_everywhere_mean_nothing_else_anywhere(KeyTable<?> table) {
         assertThat(table.rows())
-                .filteredOn(row -> row.keyNames().equals("Ctrl-C") || row.keyNames().equals("Ctrl-L"))
+                .filteredOn(
+                        row -> row.keyNames().equals("Ctrl-C") || row.keyNames().equals("Ctrl-L"))
                 .hasSize(table == PlanScreen.KEYS ? 2 : 0);
     }
 

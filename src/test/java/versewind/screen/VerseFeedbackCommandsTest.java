@@ -15,7 +15,7 @@ class VerseFeedbackCommandsTest {
 
     private Estimate estimate() {
         PlanEdit work = desk.state().work().orElseThrow();
-        return StatusView.estimate(work, work.verse().orElseThrow());
+        return work.estimate(work.verse().orElseThrow());
     }
 
     private double marginDb() {
