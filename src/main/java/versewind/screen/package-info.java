@@ -19,7 +19,7 @@
  *             .key("Esc, q", "close", (screen, state) -> state.close());
  *
  *     private State remove(State state) {
- *         return state.show(new ThingsScreen(...)).wants(new Effect...).says("Taken out.");
+ *         return state.show(new ThingsScreen(...)).wants(effects -> effects.save(...)).says("Taken out.");
  *     }
  *     public KeyTable<?> keys() { return KEYS; }
  *     public void paint(Frame frame, State state) {
@@ -47,7 +47,10 @@
  *   <li>{@code HelpScreen.TABLES} lists the tables: from it come the help, the README's keys and the test of clashes.
  * </ul>
  *
- * <p>{@code Command}, the {@code *Commands}, {@code Panel} and {@code Handler} are the mechanism before; a {@code Panel} is a
- * {@code Screen} until it has been taken over, and then goes together with its commands.
+ * <p>An {@code Effect} is a call of one method of {@code Effects}, and an {@code Event} says itself what comes of it, so that
+ * neither can go unanswered.
+ *
+ * <p>{@code Command}, {@code Handler}, {@code KeyMap}, {@code KeyRow} and {@code Panel} are the mechanism before, of which only
+ * the organ that is being changed and the box for a stop list are left.
  */
 package versewind.screen;
