@@ -60,8 +60,7 @@ final class AssessCommand {
 
     private static OrganSound withFeedback(OpenPlan open) throws UsageException {
         if (open.plan().answered().isEmpty()) {
-            throw new UsageException("No feedback is recorded in this plan, so there is nothing that " + HEARD
-                    + " could take into account.");
+            throw new UsageException("No feedback is recorded in this plan, so " + HEARD + " has nothing to use.");
         }
         return FeedbackUpdate.withFeedback(open.organ().sound(), open.plan());
     }

@@ -210,8 +210,9 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
     }
 
     /**
-     * The plan, and for every verse how it is played, how much louder it is than the verse before ("step"), what was said
-     * of it ("heard", "present"; null where nothing was), what the service means for the ears, and what was found.
+     * The plan, and for every verse how it is played, how much louder it is than the verse before ("step"), what was
+     * said of it ("heard", "present"; null where nothing was), what the service means for the ears, and what was
+     * found.
      */
     @Override
     public Json json() {

@@ -9,8 +9,8 @@ import java.util.stream.Collectors;
 import versewind.screen.Text;
 
 /**
- * Makes texts such that a terminal of some character set can show them: what would disturb it is marked, what it does
- * not have loses its accents or becomes what typewriters have for it.
+ * Converts texts to what a character set can show: control characters are marked, and missing characters lose their
+ * accents or become the nearest ASCII.
  */
 final class CharsetFallback {
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");

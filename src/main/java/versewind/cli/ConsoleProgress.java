@@ -6,8 +6,8 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 
 /**
- * Somebody who waits at the terminal: reads how far it is on one line of the standard error, and may press Ctrl-C. Then the
- * command ends with what it has, and the process goes only when that is written.
+ * Shows progress on one line of the standard error. After Ctrl-C the command ends with what it has found so far, and
+ * the process exits only when that is written.
  */
 public final class ConsoleProgress implements Progress {
 
@@ -21,17 +21,17 @@ public final class ConsoleProgress implements Progress {
     private boolean isBegun;
 
     /**
-     * Somebody who waits.
+     * Shows progress.
      *
-     * @param progressLine where progress is written, each time over what was there; nowhere, where no terminal shows it
-     * @param standardError where trouble is written
+     * @param progressLine writes progress, each time over the line before; does nothing where there is no terminal
+     * @param standardError writes errors
      */
     public ConsoleProgress(Consumer<String> progressLine, Consumer<String> standardError) {
         this.progressLine = progressLine;
         this.standardError = standardError;
     }
 
-    /** From the first word on Ctrl-C does not end the process any more, but what is done. */
+    /** From the first call on, Ctrl-C ends the command and not the process. */
     @Override
     public void tell(String progress) {
         if (!isBegun) {
@@ -64,7 +64,7 @@ public final class ConsoleProgress implements Progress {
         }
     }
 
-    /** Everything is written: the process may go. */
+    /** Lets the process exit, once everything is written. */
     public void end() {
         written.countDown();
     }

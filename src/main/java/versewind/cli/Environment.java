@@ -16,9 +16,9 @@ import java.util.OptionalInt;
  * @param environment the variables of the environment
  * @param standardInput what is read for the operand "-"
  * @param charset the terminal's character set
- * @param today the day
+ * @param today today's date
  * @param version the program's version
- * @param progress who waits for long commands
+ * @param progress shows the progress of long commands
  * @param columns width of the terminal that shows the results; empty where none does
  */
 public record Environment(
@@ -36,7 +36,7 @@ public record Environment(
         environment = Map.copyOf(environment);
     }
 
-    /** Where nobody waits. */
+    /** An environment without a terminal. */
     public Environment(
             Path workingFolder,
             Optional<Path> programFolder,

@@ -11,8 +11,8 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
- * An object of JSON, with its fields in the order in which they were put. Written indented and in printable ASCII, so that
- * neither a character set nor a terminal can be disturbed. Source: RFC 8259.
+ * An object of JSON, with its fields in the order in which they were put. Written indented and in printable ASCII, so
+ * that neither a character set nor a terminal can be disturbed. Source: RFC 8259.
  */
 final class Json {
 

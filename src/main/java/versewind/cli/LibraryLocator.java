@@ -11,12 +11,12 @@ import versewind.store.BadFile;
 import versewind.store.Library;
 
 /**
- * Where the library lies: in the folder of {@code --library}, else in that of the variable {@code VERSEWIND_LIBRARY}, else
- * in the working folder if that has {@code plans/} and {@code instruments/}, else in the user's data folder, where it is
- * made on first use with the instruments and plans that are shipped.
+ * Where the library lies: in the folder of {@code --library}, else in that of the variable {@code VERSEWIND_LIBRARY},
+ * else in the working folder if that has {@code plans/} and {@code instruments/}, else in the user's data folder,
+ * where it is made on first use with the instruments and plans that are shipped.
  *
- * <p>The user's data folder is {@code $XDG_DATA_HOME/versewind}, or {@code ~/.local/share/versewind} where that variable is
- * not set or no absolute path. Source: XDG Base Directory Specification, version 0.8.
+ * <p>The user's data folder is {@code $XDG_DATA_HOME/versewind}, or {@code ~/.local/share/versewind} where that
+ * variable is not set or no absolute path. Source: XDG Base Directory Specification, version 0.8.
  */
 final class LibraryLocator {
 

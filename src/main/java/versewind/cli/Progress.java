@@ -1,9 +1,9 @@
 package versewind.cli;
 
-/** What can be said, and heard, while a command is still at work. */
+/** The progress of a command that is still running. */
 public interface Progress {
 
-    /** Nobody listens, and nobody interrupts. */
+    /** Shows nothing and is never interrupted. */
     Progress QUIET = new Progress() {
         @Override
         public void tell(String progress) {}
@@ -14,9 +14,9 @@ public interface Progress {
         }
     };
 
-    /** Says how far it is; it takes the place of what was said before. */
+    /** Shows progress in place of what was shown before. */
     void tell(String progress);
 
-    /** Whether somebody wants it to end with what it has. */
+    /** Returns true after Ctrl-C: the command should end with what it has found so far. */
     boolean isInterrupted();
 }

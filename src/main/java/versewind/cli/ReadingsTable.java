@@ -32,8 +32,8 @@ import versewind.sound.Seat;
  * A table of readings as people type it or a spreadsheet saves it: commas, semicolons or tabs between the cells, a head
  * that names the columns in any order, a reading a line. Lines that begin with # are remarks.
  *
- * <p>Columns: draw and dBA must be there; box, hands, right, left, seat, people, singers, singing, date may be left out or
- * blank. What is drawn is written as for {@code --draw}.
+ * <p>Columns: draw and dBA must be there; box, hands, right, left, seat, people, singers, singing, date may be left
+ * out or blank. What is drawn is written as for {@code --draw}.
  */
 final class ReadingsTable {
 

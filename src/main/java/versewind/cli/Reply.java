@@ -54,7 +54,9 @@ public record Reply(int status, String results, String words, Letters letters) {
         return sentence.isEmpty() ? "" : "versewind: " + sentence + "\n";
     }
 
-    /** It could not be done, for several reasons; the first of them are named, each after the place where it was found. */
+    /**
+     * It could not be done, for several reasons; the first of them are named, each after the place where it was found.
+     */
     static Reply bad(String place, List<String> sentences, String end) {
         String some = sentences.stream()
                 .limit(MOST_SENTENCES)

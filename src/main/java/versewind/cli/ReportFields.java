@@ -31,7 +31,9 @@ final class ReportFields {
 
     private ReportFields() {}
 
-    /** A plan: its title, its date and what that is in the church's year, the id of its instrument, the people expected. */
+    /**
+     * A plan: its title, its date and what that is in the church's year, the id of its instrument, the people expected.
+     */
     static Json heading(Plan plan) {
         return new Json()
                 .put("plan", plan.heading().title())

@@ -9,9 +9,9 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
- * The organ and the singers, verse by verse, as an SVG picture with its text beside it: a bar for the organ, grey around it
- * for the doubt, a ring for the singers, behind them the field where the organ would be right, above them a mark where
- * something should be done.
+ * The organ and the singers, verse by verse, as an SVG picture with its text beside it: a bar for the organ, grey
+ * around it for the doubt, a ring for the singers, behind them the field where the organ would be right, above them a
+ * mark where something should be done.
  */
 final class Chart {
 

@@ -23,7 +23,9 @@ public record DivisionLine(String where, List<String> knobs, Optional<BoxPositio
         knobs = List.copyOf(knobs);
     }
 
-    /** The manuals in the order of the organ, then the pedal, then the couplers; without places where nothing is drawn. */
+    /**
+     * The manuals in the order of the organ, then the pedal, then the couplers; without places where nothing is drawn.
+     */
     public static List<DivisionLine> of(Instrument organ, Registration registration) {
         List<DivisionLine> all = new ArrayList<>();
         for (int division : organ.manualDivisions()) {

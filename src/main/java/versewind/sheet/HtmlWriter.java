@@ -6,8 +6,8 @@ import java.util.Locale;
 /**
  * Writes HTML in plain ASCII, so that it is the same whatever character set it is saved in.
  *
- * <p>Source: HTML Living Standard, 13.1.2 (elements and attributes), 13.1.4 (character references) and 3.2.5 (text holds no
- * controls but white space, no surrogates, no noncharacters).
+ * <p>Source: HTML Living Standard, 13.1.2 (elements and attributes), 13.1.4 (character references) and 3.2.5 (text
+ * holds no controls but white space, no surrogates, no noncharacters).
  */
 final class HtmlWriter {
 

@@ -15,8 +15,8 @@ import versewind.organ.Registration;
  * One piston on one memory level, to be set before the service.
  *
  * <p>A general is set on the memory level that its name says. One that the plan uses for several registrations without
- * saying so holds the first on memory level 1, the next on the next level that is free, and so on. Pistons do not set swell
- * boxes. A piston whose name begins as a division's does ("Sw 2") sets that division alone.
+ * saying so holds the first on memory level 1, the next on the next level that is free, and so on. Pistons do not set
+ * swell boxes. A piston whose name begins as a division's does ("Sw 2") sets that division alone.
  *
  * @param piston the piston, "G3"
  * @param level memory level, from 1

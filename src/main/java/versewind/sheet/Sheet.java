@@ -34,8 +34,7 @@ import versewind.sound.OrganSound;
  * @param organ the instrument
  * @param hymns in the order they are sung
  * @param pistons what is set before the service
- * @param turns what somebody who pulls stops has to do: boxes belong to the organist's foot, and what a piston sets, nobody
- *     pulls
+ * @param turns the registrant's stop changes; swell boxes are the organist's, and what a piston sets is left out
  * @param cautions sentences to end with
  * @param wishes what is wanted of it
  */
@@ -59,7 +58,7 @@ public record Sheet(
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH);
 
     /**
-     * What somebody who pulls stops does before a verse.
+     * What the registrant does before a verse.
      *
      * @param hymn what the hymn is called in short
      * @param verse the verse's label

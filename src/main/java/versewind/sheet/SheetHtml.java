@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 import versewind.plan.ChurchDay;
 
 /**
- * A sheet as one HTML file that needs nothing else: no network, no script, no font. For the screen, light and dark, and for
- * paper of any size; no verse is parted by the end of a page. Plain ASCII.
+ * A sheet as one HTML file that needs nothing else: no network, no script, no font. For the screen, light and dark,
+ * and for paper of any size; no verse is parted by the end of a page. Plain ASCII.
  */
 public final class SheetHtml {
 
