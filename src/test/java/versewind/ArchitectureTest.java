@@ -51,8 +51,7 @@ class ArchitectureTest {
         "versewind.proposal",
         "versewind.sheet",
         "versewind.screen",
-        "versewind.stoplist",
-        "versewind.workshop"
+        "versewind.stoplist"
     };
 
     @Test
@@ -71,12 +70,11 @@ class ArchitectureTest {
         "schema,   acoustics organ plan sound calibration rules",
         "proposal, acoustics organ plan sound rules",
         "sheet,    acoustics organ plan sound rules proposal",
-        "workshop, acoustics organ sound schema stoplist",
-        "screen,   acoustics organ plan sound calibration rules schema proposal sheet stoplist workshop",
-        "stoplist, organ",
-        "store,    acoustics organ plan sound calibration rules schema proposal sheet stoplist workshop",
-        "terminal, acoustics organ plan sound calibration rules schema proposal sheet screen stoplist workshop store",
-        "cli,      acoustics organ plan sound calibration rules schema proposal sheet screen stoplist workshop store"
+        "screen,   acoustics organ plan sound calibration rules schema proposal sheet stoplist",
+        "stoplist, organ schema",
+        "store,    acoustics organ plan sound calibration rules schema proposal sheet stoplist",
+        "terminal, acoustics organ plan sound calibration rules schema proposal sheet screen stoplist store",
+        "cli,      acoustics organ plan sound calibration rules schema proposal sheet screen stoplist store"
                 + " terminal",
     })
     void a_package_knows_only_those_below_it(String room, String below) {

@@ -5,9 +5,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import versewind.organ.NotationException;
 import versewind.stoplist.NewInstrument;
+import versewind.stoplist.ReadOrgan;
 import versewind.stoplist.StopList;
 import versewind.store.BadFile;
-import versewind.workshop.ReadOrgan;
 
 /** {@code versewind read-stops FILE}: reads a published stop list and makes an instrument of it. */
 final class ReadStopsCommand {

@@ -1,8 +1,8 @@
 package versewind.cli;
 
 import versewind.organ.NotationException;
+import versewind.stoplist.TradeList;
 import versewind.store.BadFile;
-import versewind.workshop.TradeList;
 
 /** {@code versewind show}: the stop list of an instrument, as the trade prints it. */
 final class ShowCommand {

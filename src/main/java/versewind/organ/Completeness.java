@@ -1,17 +1,81 @@
 package versewind.organ;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import versewind.organ.IncompleteInstrument.Part;
 
-/**
- * Checks that an instrument is complete: every name is unique where it must be, and every reference leads somewhere.
- */
-final class Completeness {
+/** Checks that the parts of an instrument fit together: every name is unique where it must be, and leads somewhere. */
+public final class Completeness {
 
-    private Completeness() {}
+    private final Parts parts;
+    private final Set<String> divisions = new HashSet<>();
+    private final Map<StopName, Optional<Stop>> stops = new HashMap<>();
+    private final List<Fault> faults = new ArrayList<>();
+
+    private Completeness(Parts parts) {
+        this.parts = parts;
+        parts.divisions().forEach(division -> divisions.add(division.name()));
+        parts.stops().forEach(stop -> stops.putIfAbsent(stop.name(), stop.part()));
+    }
+
+    /**
+     * A part of an instrument.
+     *
+     * @param name its name
+     * @param part what it is; empty as long as that is not known
+     */
+    public record Named<N, T>(N name, Optional<T> part) {}
+
+    /**
+     * The parts of an instrument as far as they are known, in the order of its file.
+     *
+     * @param divisionals names of the divisions that have divisional pistons
+     */
+    public record Parts(
+            List<Named<String, Division>> divisions,
+            List<Named<StopName, Stop>> stops,
+            List<Named<String, Coupler>> couplers,
+            List<Named<String, Tremulant>> tremulants,
+            Set<String> divisionals) {
+
+        static Parts of(Instrument organ) {
+            return new Parts(
+                    named(organ.divisions(), Division::name, each -> each),
+                    named(organ.stops(), Instrument.Knob::name, Instrument.Knob::stop),
+                    named(organ.couplers(), Coupler::name, each -> each),
+                    named(organ.tremulants(), Tremulant::name, each -> each),
+                    organ.pistons().divisionals().keySet());
+        }
+
+        private static <E, N, T> List<Named<N, T>> named(List<E> list, Function<E, N> name, Function<E, T> part) {
+            return list.stream()
+                    .map(each -> new Named<>(name.apply(each), Optional.of(part.apply(each))))
+                    .toList();
+        }
+    }
+
+    /**
+     * A part that does not fit to the others.
+     *
+     * @param part what is at fault
+     * @param index its index in the instrument, of a stop in {@link Instrument#stops()}; 0 for the instrument itself
+     * @param problem what is wrong, without a capital and a full stop
+     * @param remedy what to do, a sentence
+     */
+    public record Fault(Part part, int index, String problem, String remedy) {
+
+        /** What is wrong and what to do, in sentences. */
+        public String sentence() {
+            return problem.substring(0, 1).toUpperCase(Locale.ROOT) + problem.substring(1) + ". " + remedy;
+        }
+    }
 
     /** Refuses what does not hold, with a sentence. */
     static void require(boolean holds, String sentence) {
@@ -20,54 +84,66 @@ final class Completeness {
         }
     }
 
-    private static void require(boolean holds, Part part, int index, String problem, String remedy) {
-        if (!holds) {
-            throw new IncompleteInstrument(part, index, problem, remedy);
-        }
-    }
-
     /** Refuses an instrument whose parts do not fit together. */
     static void check(Instrument organ) {
         require(!organ.name().isBlank(), "an instrument needs a name");
         require(Math.abs(organ.trimDb()) <= Stop.WIDEST_TRIM_DB, "a trim lies between -20 and 20 dB");
-        checkDivisions(organ.divisions());
-        checkStops(organ.stops());
-        checkBorrowing(organ);
-        checkMechanisms(organ);
+        faults(Parts.of(organ)).stream().findFirst().ifPresent(fault -> {
+            throw new IncompleteInstrument(fault);
+        });
     }
 
-    private static void requireNew(Set<String> names, String name, Part part, int index, String things) {
-        require(
-                names.add(name),
-                part,
-                index,
-                "two " + things + " are called \"" + name + "\"",
-                "Give one of them another name.");
+    /** Everything that does not fit together. */
+    public static List<Fault> faults(Parts parts) {
+        Completeness completeness = new Completeness(parts);
+        completeness.checkDivisions();
+        completeness.checkStops();
+        completeness.checkMechanisms();
+        return List.copyOf(completeness.faults);
     }
 
-    private static void checkDivisions(List<Division> divisions) {
+    private void require(boolean holds, Part part, int index, String problem, String remedy) {
+        if (!holds) {
+            faults.add(new Fault(part, index, problem, remedy));
+        }
+    }
+
+    private <T> void requireOwnNames(List<Named<String, T>> named, Part part) {
         Set<String> names = new HashSet<>();
+        for (int i = 0; i < named.size(); i++) {
+            String name = named.get(i).name();
+            require(
+                    name.isBlank() || names.add(name),
+                    part,
+                    i,
+                    "two " + part.name().toLowerCase(Locale.ROOT) + "s are called \"" + name + "\"",
+                    "Give one of them another name.");
+        }
+    }
+
+    private void checkDivisions() {
+        requireOwnNames(parts.divisions(), Part.DIVISION);
         boolean anyManual = false;
         boolean anyPedal = false;
-        for (int i = 0; i < divisions.size(); i++) {
-            Division division = divisions.get(i);
-            requireNew(names, division.name(), Part.DIVISION, i, "divisions");
+        for (int i = 0; i < parts.divisions().size(); i++) {
+            boolean isPedal =
+                    parts.divisions().get(i).part().filter(Division::isPedal).isPresent();
             require(
-                    !division.isPedal() || !anyPedal,
+                    !isPedal || !anyPedal,
                     Part.DIVISION,
                     i,
                     "an instrument has one pedal at most",
                     "Put all its stops into one pedal division.");
-            anyPedal |= division.isPedal();
-            anyManual |= !division.isPedal();
+            anyPedal |= isPedal;
+            anyManual |= !isPedal;
         }
         require(anyManual, Part.INSTRUMENT, 0, "an instrument has one manual at least", "Add a manual division.");
     }
 
-    private static void checkStops(List<Instrument.Knob> stops) {
+    private void checkStops() {
         Set<StopName> names = new HashSet<>();
-        for (int i = 0; i < stops.size(); i++) {
-            StopName name = stops.get(i).name();
+        for (int i = 0; i < parts.stops().size(); i++) {
+            StopName name = parts.stops().get(i).name();
             require(
                     i < Instrument.MOST_STOPS,
                     Part.STOP,
@@ -81,77 +157,79 @@ final class Completeness {
                     name.division() + " has two stops called \"" + name.label() + "\"",
                     "Give one of them another name.");
         }
-    }
-
-    private static void checkBorrowing(Instrument organ) {
-        List<Instrument.Knob> stops = organ.stops();
-        for (int i = 0; i < stops.size(); i++) {
-            Set<Integer> seen = new HashSet<>();
-            int at = i;
-            while (stops.get(at).stop().borrowed().isPresent()) {
-                require(
-                        seen.add(at),
-                        Part.STOP,
-                        i,
-                        stops.get(i).name() + " borrows from itself",
-                        "Let one stop of the circle have pipes.");
-                at = lender(organ, at);
+        for (int i = 0; i < parts.stops().size(); i++) {
+            StopName name = parts.stops().get(i).name();
+            Optional<Stop> stop = parts.stops().get(i).part();
+            Optional<StopName> lender = stop.flatMap(Stop::borrowed);
+            if (lender.isPresent()) {
+                checkBorrowed(i, name, stop.get(), lender.get());
             }
         }
     }
 
-    private static int lender(Instrument organ, int at) {
-        Instrument.Knob borrower = organ.stops().get(at);
-        StopName name = borrower.stop().borrowed().orElseThrow();
-        OptionalInt lender = organ.stop(name);
-        if (lender.isEmpty()) {
-            throw new IncompleteInstrument(
+    private void checkBorrowed(int index, StopName name, Stop stop, StopName lender) {
+        if (!stops.containsKey(lender)) {
+            List<String> all =
+                    parts.stops().stream().map(each -> each.name().toString()).toList();
+            faults.add(new Fault(
                     Part.STOP,
-                    at,
-                    borrower.name() + " borrows from \"" + name + "\", which does not exist",
-                    Nearest.sentence(
-                            name.toString(),
-                            organ.stops().stream()
-                                    .map(stop -> stop.name().toString())
-                                    .toList(),
-                            "The stops are"));
+                    index,
+                    name + " borrows from \"" + lender + "\", which does not exist",
+                    Nearest.sentence(lender.toString(), all, "The stops are")));
+            return;
         }
+        boolean isAlike =
+                stops.get(lender).map(each -> each.ranks() == stop.ranks()).orElse(true);
         require(
-                organ.stops().get(lender.getAsInt()).stop().ranks()
-                        == borrower.stop().ranks(),
+                isAlike,
                 Part.STOP,
-                at,
-                borrower.name() + " and the stop it borrows from have different numbers of ranks",
+                index,
+                name + " and the stop it borrows from have different numbers of ranks",
                 "Give both the same number of ranks.");
-        return lender.getAsInt();
+        require(
+                !isAlike || !isCircle(name),
+                Part.STOP,
+                index,
+                name + " borrows from itself",
+                "Let one stop of the circle have pipes.");
     }
 
-    private static void checkMechanisms(Instrument organ) {
-        Set<String> names = new HashSet<>();
-        for (int i = 0; i < organ.couplers().size(); i++) {
-            Coupler coupler = organ.couplers().get(i);
-            requireNew(names, coupler.name(), Part.COUPLER, i, "couplers");
-            requireDivision(organ, coupler.source(), Part.COUPLER, i, coupler.name());
-            requireDivision(organ, coupler.keyboard(), Part.COUPLER, i, coupler.name());
+    private boolean isCircle(StopName start) {
+        Set<StopName> seen = new HashSet<>();
+        Optional<StopName> at = Optional.of(start);
+        while (at.isPresent() && seen.add(at.get())) {
+            at = stops.getOrDefault(at.get(), Optional.empty()).flatMap(Stop::borrowed);
         }
-        names.clear();
-        for (int i = 0; i < organ.tremulants().size(); i++) {
-            Tremulant tremulant = organ.tremulants().get(i);
-            requireNew(names, tremulant.name(), Part.TREMULANT, i, "tremulants");
-            requireDivision(organ, tremulant.division(), Part.TREMULANT, i, tremulant.name());
-        }
-        for (String division : organ.pistons().divisionals().keySet()) {
-            requireDivision(organ, division, Part.PISTONS, 0, "the divisional pistons");
-        }
+        return at.isPresent();
     }
 
-    private static void requireDivision(Instrument organ, String division, Part part, int index, String asker) {
-        if (organ.division(division).isEmpty()) {
-            throw new IncompleteInstrument(
+    private void checkMechanisms() {
+        requireOwnNames(parts.couplers(), Part.COUPLER);
+        for (int i = 0; i < parts.couplers().size(); i++) {
+            Named<String, Coupler> coupler = parts.couplers().get(i);
+            int index = i;
+            coupler.part().ifPresent(each -> {
+                requireDivision(each.source(), Part.COUPLER, index, each.name());
+                requireDivision(each.keyboard(), Part.COUPLER, index, each.name());
+            });
+        }
+        requireOwnNames(parts.tremulants(), Part.TREMULANT);
+        for (int i = 0; i < parts.tremulants().size(); i++) {
+            Named<String, Tremulant> tremulant = parts.tremulants().get(i);
+            int index = i;
+            tremulant.part().ifPresent(each -> requireDivision(each.division(), Part.TREMULANT, index, each.name()));
+        }
+        parts.divisionals().forEach(name -> requireDivision(name, Part.PISTONS, 0, "the divisional pistons"));
+    }
+
+    private void requireDivision(String division, Part part, int index, String asker) {
+        if (!divisions.contains(division)) {
+            List<String> all = parts.divisions().stream().map(Named::name).toList();
+            faults.add(new Fault(
                     part,
                     index,
                     asker + " names the division \"" + division + "\", which does not exist",
-                    Nearest.sentence(division, organ.divisionNames(), "The divisions are"));
+                    Nearest.sentence(division, all, "The divisions are")));
         }
     }
 }

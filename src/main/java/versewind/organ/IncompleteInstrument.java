@@ -1,12 +1,10 @@
 package versewind.organ;
 
-/** Parts of an instrument that do not fit together: what is wrong, which part is at fault, and what to do. */
+/** Parts of an instrument that do not fit together; the message says what is wrong, without a full stop. */
 public final class IncompleteInstrument extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
-    private final Part part;
-    private final int index;
-    private final String remedy;
+    private final transient Completeness.Fault fault;
 
     /** What can be at fault. */
     public enum Part {
@@ -18,25 +16,23 @@ public final class IncompleteInstrument extends IllegalArgumentException {
         PISTONS
     }
 
-    IncompleteInstrument(Part part, int index, String problem, String remedy) {
-        super(problem);
-        this.part = part;
-        this.index = index;
-        this.remedy = remedy;
+    IncompleteInstrument(Completeness.Fault fault) {
+        super(fault.problem());
+        this.fault = fault;
     }
 
     /** What is at fault. */
     public Part part() {
-        return part;
+        return fault.part();
     }
 
     /** Its index in the instrument, of a stop in {@link Instrument#stops()}; 0 where there is only one such part. */
     public int index() {
-        return index;
+        return fault.index();
     }
 
     /** What to do, a sentence. */
     public String remedy() {
-        return remedy;
+        return fault.remedy();
     }
 }

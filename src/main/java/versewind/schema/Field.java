@@ -30,6 +30,7 @@ public final class Field<T, V> {
     private final Kind<V> kind;
     private final Function<T, V> get;
     private final String about;
+    private String asked;
     private String label;
     private String column;
     private Layout layout = Layout.LINE;
@@ -49,6 +50,7 @@ public final class Field<T, V> {
         this.kind = kind;
         this.get = get;
         this.about = about;
+        this.asked = about;
         this.label = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
         this.column = name;
     }
@@ -56,6 +58,7 @@ public final class Field<T, V> {
     /** The same field of something that has a {@code T} in it. */
     <S> Field<S, V> of(Function<S, T> outer) {
         Field<S, V> field = new Field<>(name, kind, each -> get.apply(outer.apply(each)), about);
+        field.asked = asked;
         field.label = label;
         field.column = column;
         field.layout = layout;
@@ -73,6 +76,12 @@ public final class Field<T, V> {
     /** Always in files; typed as a blank where it is this value. */
     Field<T, V> blank(V value) {
         blank = Optional.of(value);
+        return this;
+    }
+
+    /** Asked for in other words in forms. */
+    Field<T, V> asked(String other) {
+        asked = other;
         return this;
     }
 
@@ -121,11 +130,12 @@ public final class Field<T, V> {
 
     /** A line for whoever fills it in: what it is, its limits, and what a blank means. */
     public String hint() {
-        String hint = about + (kind.limits().isEmpty() ? "" : ", " + kind.limits());
+        String hint = asked + kind.hint();
         if (blank.isEmpty()) {
             return hint + "; needed";
         }
-        return hint + (usual().isEmpty() ? "; may be blank" : "; blank for " + usual());
+        String usual = blank.get() instanceof Boolean ? kind.typed(blank.get(), OrganNames.NONE) : usual();
+        return hint + (usual.isEmpty() ? "; may be blank" : "; blank for " + usual);
     }
 
     /** The meaning of a blank, in a word; "" where it has none. */
@@ -174,9 +184,10 @@ public final class Field<T, V> {
         return isNothing && !needed ? Optional.empty() : Optional.of(plain);
     }
 
-    /** Its value as it is typed; blank where it is left out of files. */
+    /** Its value as it is typed; blank where a blank means it. */
     public String typed(T owner, OrganNames names) {
-        return written(owner, names).isEmpty() ? "" : kind.typed(get.apply(owner), names);
+        V value = get.apply(owner);
+        return blank.filter(value::equals).isPresent() ? "" : kind.typed(value, names);
     }
 
     /** As {@link #typed(Object, OrganNames)}, for a field that names no part of an organ. */
@@ -201,6 +212,12 @@ public final class Field<T, V> {
     /** As {@link #parse(String, OrganNames)}, for a field that names no part of an organ. */
     public V parse(String typed) throws Refused {
         return parse(typed, OrganNames.NONE);
+    }
+
+    /** Typed text without blanks around it, the beginning of a word made whole where there is only one such word. */
+    public String completed(String typed, OrganNames names) {
+        String plain = typed.strip();
+        return Kinds.Choice.of(plain, kind.words(names), word -> word).orElse(plain);
     }
 
     /** Typed text as its kind needs it; empty where it is blank and means no value. */

@@ -42,7 +42,7 @@ public final class InstrumentFields {
 
     public static final Field<Division, String> DIVISION_NAME = DIVISION.add(
             "name",
-            new Kinds.Parsed<>(
+            new Kinds.Name<>(
                     "a name",
                     "as Great or Hauptwerk, without a colon",
                     name -> name.isBlank() || name.contains(StopFields.SEPARATOR)
@@ -137,18 +137,43 @@ public final class InstrumentFields {
             .blank(0)
             .label("Levels");
 
-    // what a form asks where a file has an object or two fields
+    // a division in a form, which asks some of it otherwise than a file
+
+    /**
+     * A division without its stops, as a form asks for it.
+     *
+     * @param division the division
+     * @param divisionals number of its divisional pistons
+     */
+    record DivisionRow(Division division, int divisionals) {}
+
+    static final Table<DivisionRow> DIVISION_ROW =
+            Table.block("A division without its stops.", "", InstrumentFields::divisionRow);
+
+    static {
+        DIVISION_ROW.add(DIVISION_NAME.of(DivisionRow::division));
+    }
 
     /** A manual or the pedal. */
-    public static final Field<Division, OptionalInt> KEYBOARD =
-            new Field<>("manual", new Keyboard(), Division::manual, "its keyboard");
+    public static final Field<DivisionRow, OptionalInt> KEYBOARD =
+            DIVISION_ROW.add("manual", new Keyboard(), row -> row.division().manual(), "its keyboard");
 
-    public static final Field<Division, Boolean> IS_BOXED =
-            new Field<>("box", Kinds.FLAG, Division::isEnclosed, "whether it stands in a swell box").orElse(false);
+    static {
+        DIVISION_ROW.add(KEYS.of(DivisionRow::division));
+    }
+
+    public static final Field<DivisionRow, Boolean> IS_BOXED = DIVISION_ROW
+            .add("box", Kinds.FLAG, row -> row.division().isEnclosed(), "whether it stands in a swell box")
+            .orElse(false);
+
+    static {
+        DIVISION_ROW.add(BOX_TRIM.of(
+                row -> row.division().box().orElse(new SwellBox(BOX_TRIM.blank().orElseThrow()))));
+    }
 
     /** The divisional pistons of a division. */
-    public static final Field<Integer, Integer> DIVISIONAL_COUNT = new Field<Integer, Integer>(
-                    "divisionals", Kinds.whole(0, MOST), count -> count, "number of divisional pistons")
+    public static final Field<DivisionRow, Integer> DIVISIONAL_COUNT = DIVISION_ROW
+            .add("divisionals", Kinds.whole(0, MOST), DivisionRow::divisionals, "number of divisional pistons")
             .orElse(0)
             .label("Pistons");
 
@@ -226,6 +251,14 @@ public final class InstrumentFields {
                 values.get(KEYS),
                 values.get(SWELL_BOX),
                 values.get(STOPS));
+    }
+
+    private static DivisionRow divisionRow(Values values) throws Refused {
+        Optional<SwellBox> box =
+                values.get(IS_BOXED) ? Optional.of(new SwellBox(values.get(BOX_TRIM))) : Optional.empty();
+        return new DivisionRow(
+                new Division(values.get(DIVISION_NAME), values.get(KEYBOARD), values.get(KEYS), box, List.of()),
+                values.get(DIVISIONAL_COUNT));
     }
 
     /** The instrument; what does not fit together is refused at the part that is at fault. */

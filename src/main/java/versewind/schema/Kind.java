@@ -54,8 +54,8 @@ public abstract class Kind<V> {
     /** A value as it is typed; blank where it cannot be. */
     String typed(V value, OrganNames names) {
         Object plain = plain(value, names);
-        if (plain instanceof Boolean truth) {
-            return truth ? Kinds.YES : Kinds.NO;
+        if (plain instanceof Kinds.Measured measured) {
+            return Decimal.of(measured.value());
         }
         return plain instanceof Number number
                 ? Decimal.of(number.doubleValue())
@@ -70,5 +70,18 @@ public abstract class Kind<V> {
     /** The words to choose from, for kinds that have them. */
     public List<String> words() {
         return List.of();
+    }
+
+    /** The same, with the names of the organ's parts. */
+    List<String> words(OrganNames names) {
+        return words();
+    }
+
+    /** The limits as the end of a hint: ", 1 to 7" or ": yes or no". */
+    String hint() {
+        if (limits.isEmpty()) {
+            return "";
+        }
+        return (words().isEmpty() ? ", " : ": ") + limits;
     }
 }

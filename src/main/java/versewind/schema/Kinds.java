@@ -20,7 +20,7 @@ public final class Kinds {
     static final Kind<String> NAME = new Text("a name");
 
     /** True or false; typed as yes or no. */
-    static final Kind<Boolean> FLAG = new Flag();
+    static final Kind<Boolean> FLAG = new Flag(YES);
 
     /**
      * A number that was measured, written with one decimal at least: 3.0.
@@ -64,6 +64,11 @@ public final class Kinds {
         }
 
         @Override
+        String hint() {
+            return "";
+        }
+
+        @Override
         boolean takesBlank() {
             return remedy().isEmpty();
         }
@@ -98,6 +103,18 @@ public final class Kinds {
         }
     }
 
+    /** A name that stands for a value, with all blanks in it. */
+    static final class Name<V> extends Parsed<V> {
+        Name(String what, String limits, Function<String, Optional<V>> parse, Function<V, String> write) {
+            super(what, limits, parse, write);
+        }
+
+        @Override
+        Object shaped(String typed) {
+            return typed;
+        }
+    }
+
     /** One of the names of the organ's parts. */
     static class Known extends Kind<String> {
         private final String thing;
@@ -114,6 +131,21 @@ public final class Kinds {
             return require(found, found.text(), names);
         }
 
+        @Override
+        Object shaped(String typed) {
+            return typed;
+        }
+
+        @Override
+        String hint() {
+            return "";
+        }
+
+        @Override
+        List<String> words(OrganNames names) {
+            return known.apply(names);
+        }
+
         String require(Found found, String name, OrganNames names) throws Refused {
             List<String> all = known.apply(names);
             if (!all.contains(name)) {
@@ -125,10 +157,14 @@ public final class Kinds {
         }
     }
 
-    /** True or false. */
-    private static final class Flag extends Kind<Boolean> {
-        Flag() {
+    /** True or false; typed as yes or no. */
+    static final class Flag extends Kind<Boolean> {
+        private final String truth;
+
+        /** A kind; {@code truth} is the word that is typed for true: "no" where a form asks for the opposite. */
+        Flag(String truth) {
             super("Enter ", YES + " or " + NO);
+            this.truth = truth;
         }
 
         @Override
@@ -139,7 +175,12 @@ public final class Kinds {
         @Override
         Object shaped(String typed) {
             Optional<String> word = Choice.of(typed, words(), each -> each);
-            return word.isPresent() ? (Object) word.get().equals(YES) : typed;
+            return word.isPresent() ? (Object) word.get().equals(truth) : typed;
+        }
+
+        @Override
+        String typed(Boolean value, OrganNames names) {
+            return value == truth.equals(YES) ? YES : NO;
         }
 
         @Override
@@ -292,8 +333,18 @@ public final class Kinds {
         }
 
         @Override
+        String hint() {
+            return kind.hint();
+        }
+
+        @Override
         public List<String> words() {
             return kind.words();
+        }
+
+        @Override
+        List<String> words(OrganNames names) {
+            return kind.words(names);
         }
     }
 

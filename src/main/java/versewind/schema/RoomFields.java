@@ -20,7 +20,7 @@ public final class RoomFields {
 
     // reverberation times
 
-    private static final Table<SortedMap<Integer, Double>> TIMES = Table.line(
+    static final Table<SortedMap<Integer, Double>> TIMES = Table.line(
             "Reverberation times of the empty room in s, by the centre of the octave in Hz.", RoomFields::times);
 
     /** The time of each octave, 125 to 4000 Hz. */
@@ -28,19 +28,20 @@ public final class RoomFields {
 
     // surfaces
 
-    private static final Table<Surface> SURFACE = Table.line(
+    static final Table<Surface> SURFACE = Table.line(
             "One surface of the empty room.",
             values -> new Surface(values.get(RoomFields.MATERIAL), values.get(RoomFields.AREA)));
 
-    public static final Field<Surface, String> MATERIAL =
-            SURFACE.add("material", new Material(), Surface::material, "a material of the table of absorption");
+    public static final Field<Surface, String> MATERIAL = SURFACE.add(
+                    "material", new Material(), Surface::material, "a material of the table of absorption")
+            .label("What");
 
     public static final Field<Surface, Double> AREA =
             SURFACE.add("area", Kinds.decimal(0, 1_000_000), Surface::areaM2, "area in m2");
 
     // distances
 
-    private static final Table<Distances> DISTANCE = Table.line(
+    static final Table<Distances> DISTANCE = Table.line(
             "Who is how far from whom, in m.",
             values -> new Distances(
                     values.get(RoomFields.NAVE),

@@ -25,7 +25,7 @@ public final class StopFields {
     static final Kind<Double> TRIM_DB = Kinds.decimal(-Stop.WIDEST_TRIM_DB, Stop.WIDEST_TRIM_DB);
 
     /** A stop of the organ with its division. */
-    static final Kind<StopName> STOP_NAME = new Kinds.Parsed<>(
+    static final Kind<StopName> STOP_NAME = new Kinds.Name<>(
             "a stop", "with its division, as Pedal: Bourdon 16", StopFields::stopName, StopName::toString);
 
     private static final Kind<Footage> FOOTAGE = new Feet();
@@ -61,6 +61,16 @@ public final class StopFields {
                     "ranks", new Ranks(), Stop::ranks, "pipes a note; several for mixtures, cornets and celestes only")
             .orElse(1);
 
+    /** The same in a form, where a mixture or cornet always says it. */
+    static final Field<Stop, Optional<Integer>> RANKS_TYPED = new Field<Stop, Optional<Integer>>(
+                    RANKS.name(),
+                    new Kinds.IfAny<>(RANKS.kind()),
+                    stop -> stop.ranks() > 1 || stop.family().isCompound()
+                            ? Optional.of(stop.ranks())
+                            : Optional.empty(),
+                    RANKS.about())
+            .orElse(Optional.empty());
+
     public static final Field<Stop, Family> FAMILY =
             TABLE.add("family", Kinds.choice(Family.values(), Family::word), Stop::family, "its tonal family");
 
@@ -79,11 +89,12 @@ public final class StopFields {
 
     public static final Field<Stop, Boolean> OUTSIDE = TABLE.add(
                     "outside the box",
-                    Kinds.FLAG,
+                    new Kinds.Flag(Kinds.NO),
                     stop -> stop.enclosure() == Stop.Enclosure.OUTSIDE_THE_BOX,
                     "whether it stands outside its division's swell box")
             .orElse(false)
-            .label("No box");
+            .asked("whether it stands in its division's swell box")
+            .label("In box");
 
     public static final Field<Stop, List<MixtureBreak>> COMPOSITION = TABLE.add(
                     "composition",

@@ -131,6 +131,11 @@ public final class Table<T> {
         return new Values(object, names);
     }
 
+    /** The value of what was read. */
+    T make(Values values) throws Refused {
+        return maker.make(values);
+    }
+
     private boolean has(String name) {
         for (Field<T, ?> field : fields) {
             if (field.name().equals(name)) {

@@ -10,7 +10,7 @@ import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
 import versewind.plan.VersePlace;
-import versewind.workshop.OrganDraft;
+import versewind.schema.OrganDraft;
 
 /** All that the editor can have done outside. Everything returns the events that come of it at once. */
 public interface Effects {

@@ -12,7 +12,7 @@ import versewind.plan.Sought;
 import versewind.proposal.RegistrationProposer;
 import versewind.proposal.ServiceProposal;
 import versewind.rules.DynamicSteps;
-import versewind.workshop.OrganDraft;
+import versewind.schema.OrganDraft;
 
 /** Something that happened outside. */
 public interface Event {
@@ -240,7 +240,7 @@ public interface Event {
     record OrganOpened(String id, Instrument organ, String sentence, Optional<OrganDraft> draft) implements Event {
         @Override
         public State on(State state) {
-            return OrganEditSaving.opened(state, this);
+            return OrganScreen.opened(state, this);
         }
     }
 
@@ -282,7 +282,7 @@ public interface Event {
     record OrganClosed() implements Event {
         @Override
         public State on(State state) {
-            return OrganEditSaving.closed(state);
+            return OrganScreen.closed(state);
         }
     }
 
@@ -296,7 +296,7 @@ public interface Event {
     record OrganSaved(Instrument organ, String sentence, List<Effect> then) implements Event {
         @Override
         public State on(State state) {
-            return OrganEditSaving.saved(state, this);
+            return OrganScreen.saved(state, this);
         }
     }
 

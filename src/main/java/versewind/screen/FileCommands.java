@@ -39,8 +39,9 @@ final class FileCommands {
     /** Does something that closes the plan, after asking what is to become of unsaved work. */
     static State afterAsking(State state, Effect then) {
         State asking = state.top() instanceof Question ? state.close() : state;
-        if (state.bench().filter(bench -> bench.history().isUnsaved()).isPresent()) {
-            return OrganEditSaving.asked(asking, then);
+        Optional<OrganScreen> organ = state.find(OrganScreen.class);
+        if (organ.filter(screen -> screen.draft().isUnsaved()).isPresent()) {
+            return organ.get().asked(asking, then);
         }
         if (!state.isUnsaved() || state.work().isEmpty()) {
             return state.closed().wants(then);
@@ -78,7 +79,9 @@ final class FileCommands {
 
     /** What went wrong is said below the plan; where none is open, instead of it, with the way back to the list. */
     static State failed(State state, String sentence) {
-        if (state.work().isPresent() || state.bench().isPresent() || state.top() instanceof LibraryScreen) {
+        if (state.work().isPresent()
+                || state.find(OrganScreen.class).isPresent()
+                || state.top() instanceof LibraryScreen) {
             return state.warns(sentence);
         }
         Question.Answer choose = new Question.Answer("Enter", "choose another plan", LibraryScreen::open);

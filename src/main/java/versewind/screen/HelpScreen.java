@@ -30,6 +30,8 @@ record HelpScreen(int top) implements Screen {
             FindingsScreen.KEYS,
             ProposalsScreen.KEYS,
             SearchScreen.KEYS,
+            OrganScreen.KEYS,
+            PasteScreen.KEYS,
             DeskScreen.KEYS,
             FeedbackScreen.KEYS,
             KEYS);
@@ -74,12 +76,6 @@ record HelpScreen(int top) implements Screen {
     static List<Line> keyLines() {
         Map<String, List<Line>> lines = new LinkedHashMap<>();
         for (KeyTable<?> table : TABLES) {
-            if (table == DeskScreen.KEYS) {
-                for (Command command : Command.values()) {
-                    lines.computeIfAbsent(command.group().title(), HelpScreen::under)
-                            .add(new Line(command.keyNames(), command.does()));
-                }
-            }
             table.rows().stream().filter(row -> !row.does().isEmpty()).forEach(row -> lines.computeIfAbsent(
                             row.heading(), HelpScreen::under)
                     .add(new Line(row.keyNames(), row.does())));

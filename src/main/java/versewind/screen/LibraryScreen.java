@@ -78,7 +78,7 @@ record LibraryScreen(LibraryState library) implements Screen {
 
     /** Back to the plan from something that was opened in the library; where none is open, to the library. */
     static State left(State state) {
-        return state.work().isPresent() || state.bench().isPresent() ? state.closed() : open(state);
+        return state.work().isPresent() ? state.closed() : open(state);
     }
 
     /** Rows for files. */
@@ -124,7 +124,7 @@ record LibraryScreen(LibraryState library) implements Screen {
     private State makeNew(State state) {
         return switch (library.side()) {
             case PLANS -> show(state, library.on(LibraryState.Side.PLANS)).wants(Effects::listInstruments);
-            case ORGANS -> PasteCommands.open(state);
+            case ORGANS -> state.closed().open(PasteScreen.EMPTY);
         };
     }
 

@@ -192,11 +192,6 @@ record PlanScreen() implements Screen {
     }
 
     @Override
-    public State pressed(Key key, State state) {
-        return state.bench().isPresent() ? Update.pressedOrgan(key, state) : Screen.super.pressed(key, state);
-    }
-
-    @Override
     public Object mode(State state) {
         return state.work().map(PlanEdit::side).orElse(STOPS);
     }
@@ -208,18 +203,12 @@ record PlanScreen() implements Screen {
 
     @Override
     public String smallWords(State state) {
-        boolean hasRoom = state.bench().isEmpty()
-                && state.columns() >= DeskScreen.LEAST.columns()
-                && state.rows() >= DeskScreen.LEAST.rows();
+        boolean hasRoom = state.columns() >= DeskScreen.LEAST.columns() && state.rows() >= DeskScreen.LEAST.rows();
         return hasRoom && state.work().isPresent() ? " " + DESK + " opens the desk, which fits." : "";
     }
 
     @Override
     public void paint(Frame frame, State state) {
-        if (state.bench().isPresent()) {
-            OrganEditView.paint(frame, state, state.bench().get());
-            return;
-        }
         if (state.work().isPresent()) {
             PlanEdit work = state.work().get();
             StopGridLayout grid = Layout.grid(state, work);

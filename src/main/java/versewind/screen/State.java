@@ -15,7 +15,6 @@ import java.util.function.UnaryOperator;
  * @param marks the marks it is drawn with
  * @param today the day, for new plans
  * @param work the plan being worked on, if one is open
- * @param bench the organ being changed, over the plan, if one is
  * @param screens the plan, then what lies over it; the last has the keys
  * @param notice what was last said
  * @param wanted what is to be done outside, in this order
@@ -26,7 +25,6 @@ public record State(
         Marks marks,
         LocalDate today,
         Optional<PlanEdit> work,
-        Optional<OrganEdit> bench,
         List<Screen> screens,
         Notice notice,
         List<Effect> wanted) {
@@ -39,15 +37,7 @@ public record State(
     /** An editor with nothing open yet. */
     public static State empty(int columns, int rows, Marks marks, LocalDate today) {
         return new State(
-                columns,
-                rows,
-                marks,
-                today,
-                Optional.empty(),
-                Optional.empty(),
-                List.of(new PlanScreen()),
-                Notice.NONE,
-                List.of());
+                columns, rows, marks, today, Optional.empty(), List.of(new PlanScreen()), Notice.NONE, List.of());
     }
 
     /** The screen that has the keys. */
@@ -101,23 +91,19 @@ public record State(
     }
 
     private State with(List<? extends Screen> others) {
-        return new State(columns, rows, marks, today, work, bench, List.copyOf(others), notice, wanted);
+        return new State(columns, rows, marks, today, work, List.copyOf(others), notice, wanted);
     }
 
     State with(PlanEdit other) {
-        return new State(columns, rows, marks, today, Optional.of(other), bench, screens, notice, wanted);
-    }
-
-    State with(Optional<OrganEdit> other) {
-        return new State(columns, rows, marks, today, work, other, screens, notice, wanted);
+        return new State(columns, rows, marks, today, Optional.of(other), screens, notice, wanted);
     }
 
     State with(Notice other) {
-        return new State(columns, rows, marks, today, work, bench, screens, other, wanted);
+        return new State(columns, rows, marks, today, work, screens, other, wanted);
     }
 
     State sized(int otherColumns, int otherRows) {
-        return new State(otherColumns, otherRows, marks, today, work, bench, screens, notice, wanted);
+        return new State(otherColumns, otherRows, marks, today, work, screens, notice, wanted);
     }
 
     /** With a sentence said. */
@@ -139,11 +125,11 @@ public record State(
     State wants(List<Effect> effects) {
         List<Effect> more = new ArrayList<>(wanted);
         more.addAll(effects);
-        return new State(columns, rows, marks, today, work, bench, screens, notice, more);
+        return new State(columns, rows, marks, today, work, screens, notice, more);
     }
 
     State wantingNothing() {
-        return new State(columns, rows, marks, today, work, bench, screens, notice, List.of());
+        return new State(columns, rows, marks, today, work, screens, notice, List.of());
     }
 
     /** What is done with the plan that is open; a sentence where none is. */
@@ -154,11 +140,6 @@ public record State(
     /** Whether there is something that would be lost. */
     boolean isUnsaved() {
         return work.map(open -> open.history().isUnsaved()).orElse(false)
-                || bench.map(open -> open.history().isUnsaved()).orElse(false);
-    }
-
-    /** With nothing but a panel over the plan. */
-    State with(Panel other) {
-        return closed().open(other);
+                || find(OrganScreen.class).map(open -> open.draft().isUnsaved()).orElse(false);
     }
 }

@@ -44,7 +44,7 @@ final class StopCommands {
             return state.says("Mark a stop: what it is can be told of stops.");
         }
         var described = work.instrument().stops().get(stop.stop()).stop();
-        return OrganEditCommands.described(state, described.label(), described.name());
+        return OrganScreen.described(state, described.label(), described.name());
     }
 
     private static Registration toggled(Registration registration, Item item) {

@@ -1,14 +1,9 @@
 package versewind.screen;
 
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** What comes of an input: a pure function from a state and an input to a state and effects. */
 public final class Update {
-
-    private static final Map<Command, Handler> HANDLERS = handlers();
 
     /** Keys that mean the same on every screen. */
     static final String REPAINT = "Ctrl-L";
@@ -16,19 +11,6 @@ public final class Update {
     static final String INTERRUPT = "Ctrl-C";
 
     private Update() {}
-
-    private static Map<Command, Handler> handlers() {
-        Map<Command, Handler> handlers = new EnumMap<>(Command.class);
-        OrganEditCommands.into(handlers);
-        OrganEditSaving.into(handlers);
-        PasteCommands.into(handlers);
-        return handlers;
-    }
-
-    /** The commands that have something to do: all of them. */
-    static Map<Command, Handler> table() {
-        return HANDLERS;
-    }
 
     /** The state after an input, and what is to be done outside. */
     public static Transition step(State state, Event input) {
@@ -78,27 +60,6 @@ public final class Update {
                     new Question("What was typed here is not kept yet.", List.of(leave, Question.Answer.STAY)));
         }
         return FileCommands.afterAsking(state, Effects::quit);
-    }
-
-    /** After a key where an organ is changed. */
-    static State pressedOrgan(Key key, State state) {
-        return KeyMap.meaning(Command.Where.ORGAN, key)
-                .map(command -> HANDLERS.get(command).on(state))
-                .orElseGet(() -> state.says(key.name() + " means nothing here; ? shows all keys."));
-    }
-
-    /** After a key on what is not yet a screen of its own. */
-    static State pressed(Panel panel, Key key, State state) {
-        Optional<Command> command = KeyMap.meaning(Command.Where.STOP_TEXT, key);
-        if (command.isPresent()) {
-            return HANDLERS.get(command.get()).on(state);
-        }
-        return panel instanceof Panel.StopText box ? state.with(box.after(key)) : state;
-    }
-
-    /** After pasting into what is not yet a screen of its own. */
-    static State pasted(Panel panel, String text, State state) {
-        return panel instanceof Panel.StopText box ? PasteCommands.pasted(state, box, text) : state;
     }
 
     static State hangup(State state) {

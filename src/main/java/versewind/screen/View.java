@@ -31,11 +31,4 @@ public final class View {
             frame.write(0, i, lines.get(i), Style.TEXT);
         }
     }
-
-    /** Draws what is not yet a screen of its own. */
-    static void paint(Panel panel, Frame frame, State state) {
-        if (panel instanceof Panel.StopText box) {
-            StopTextView.paint(frame, state, box);
-        }
-    }
 }

@@ -49,8 +49,5 @@
  *
  * <p>An {@code Effect} is a call of one method of {@code Effects}, and an {@code Event} says itself what comes of it, so that
  * neither can go unanswered.
- *
- * <p>{@code Command}, {@code Handler}, {@code KeyMap}, {@code KeyRow} and {@code Panel} are the mechanism before, of which only
- * the organ that is being changed and the box for a stop list are left.
  */
 package versewind.screen;

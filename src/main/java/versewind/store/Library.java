@@ -10,7 +10,7 @@ import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.schema.KnownOrgan;
-import versewind.workshop.OrganDraft;
+import versewind.schema.OrganDraft;
 
 /**
  * A folder with instruments in {@code instruments/} and plans in {@code plans/}, one file each, named by its id.

@@ -3,7 +3,7 @@ package versewind.store;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import versewind.workshop.OrganDraft;
+import versewind.schema.OrganDraft;
 
 /** Unsaved work, kept beside the files of plans and instruments. */
 final class OrganAutosave {

@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.organ.Instrument;
 import versewind.organ.Quoted;
+import versewind.schema.DraftLine;
 import versewind.schema.FileFormat;
 import versewind.schema.Found;
+import versewind.schema.OrganDraft;
 import versewind.schema.Refused;
-import versewind.workshop.DraftLine;
-import versewind.workshop.OrganDraft;
-import versewind.workshop.RowKind;
+import versewind.schema.RowKind;
 
 /**
  * The file in which the draft of an instrument is kept until it is saved: its lines as they were typed, and of which

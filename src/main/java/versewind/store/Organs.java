@@ -17,7 +17,7 @@ import versewind.schema.FileFormat;
 import versewind.schema.Found;
 import versewind.schema.KnownOrgan;
 import versewind.schema.Refused;
-import versewind.workshop.ReadOrgan;
+import versewind.stoplist.ReadOrgan;
 
 /** The instruments of a library: listed, opened, found for a plan, saved. */
 final class Organs {

@@ -14,6 +14,7 @@ import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
 import versewind.plan.VersePlace;
+import versewind.schema.OrganDraft;
 import versewind.screen.Effect;
 import versewind.screen.Effects;
 import versewind.screen.Event;
@@ -24,7 +25,6 @@ import versewind.store.Library;
 import versewind.store.OpenPlan;
 import versewind.store.Renaming;
 import versewind.store.WhenChanged;
-import versewind.workshop.OrganDraft;
 
 /** Does with files and threads what the editor wants done, and says what came of it. */
 final class EffectRunner implements Effects {

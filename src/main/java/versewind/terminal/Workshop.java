@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
+import versewind.schema.OrganDraft;
 import versewind.screen.Effect;
 import versewind.screen.Event;
 import versewind.store.BadFile;
@@ -11,7 +12,6 @@ import versewind.store.Library;
 import versewind.store.OpenOrgan;
 import versewind.store.OrganOutcome;
 import versewind.store.SaveOutcome;
-import versewind.workshop.OrganDraft;
 
 /** Opens, writes and makes the organs that are changed in the editor. */
 final class Workshop {

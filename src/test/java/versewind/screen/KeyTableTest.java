@@ -45,7 +45,7 @@ class KeyTableTest {
     }
 
     static List<KeyTable<?>> tables_of_screens_into_which_text_is_typed() {
-        return List.of(FindScreen.KEYS, FormBox.KEYS, Chooser.KEYS, LibraryScreen.KEYS);
+        return List.of(FindScreen.KEYS, FormBox.KEYS, Chooser.KEYS, LibraryScreen.KEYS, PasteScreen.KEYS);
     }
 
     @ParameterizedTest

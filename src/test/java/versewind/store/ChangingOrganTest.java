@@ -17,14 +17,16 @@ import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.schema.DraftChange;
+import versewind.schema.Field;
+import versewind.schema.InstrumentFields;
 import versewind.schema.KnownOrgan;
+import versewind.schema.OrganDraft;
 import versewind.schema.RandomWorks;
+import versewind.schema.RowKind;
+import versewind.schema.StopFields;
 import versewind.sound.OrganSound;
 import versewind.sound.Seat;
-import versewind.workshop.Change;
-import versewind.workshop.DraftField;
-import versewind.workshop.OrganDraft;
-import versewind.workshop.RowKind;
 
 /** What becomes of plans and readings when an instrument changes under them. */
 class ChangingOrganTest {
@@ -46,11 +48,11 @@ class ChangingOrganTest {
         return files;
     }
 
-    private static OrganDraft set(OrganDraft draft, String name, DraftField slot, String text) {
+    private static OrganDraft set(OrganDraft draft, String name, Field<?, ?> field, String text) {
         for (int i = 0; i < draft.lines().size(); i++) {
-            if (draft.lines().get(i).part().slots().contains(DraftField.NAME)
+            if (draft.lines().get(i).has(InstrumentFields.NAME)
                     && draft.fullName(i).equals(name)) {
-                return draft.with(i, draft.lines().get(i).with(slot, text).values());
+                return draft.with(i, draft.lines().get(i).with(field, text).values());
             }
         }
         throw new AssertionError("there is no " + name);
@@ -58,7 +60,7 @@ class ChangingOrganTest {
 
     private static OrganDraft without(OrganDraft draft, String name) {
         for (int i = 0; i < draft.lines().size(); i++) {
-            if (draft.lines().get(i).part().slots().contains(DraftField.NAME)
+            if (draft.lines().get(i).has(InstrumentFields.NAME)
                     && draft.fullName(i).equals(name)) {
                 return draft.without(i);
             }
@@ -67,16 +69,16 @@ class ChangingOrganTest {
     }
 
     private static OrganDraft renamed(OrganDraft draft) {
-        OrganDraft next = set(draft, "Great: Open Diapason 8", DraftField.NAME, "Montre");
-        next = set(next, "Swell", DraftField.NAME, "Récit");
-        return set(next, "Great to Pedal", DraftField.NAME, "Tirasse");
+        OrganDraft next = set(draft, "Great: Open Diapason 8", InstrumentFields.NAME, "Montre");
+        next = set(next, "Swell", InstrumentFields.NAME, "Récit");
+        return set(next, "Great to Pedal", InstrumentFields.NAME, "Tirasse");
     }
 
     private static OrganOutcome change(Library library, UnaryOperator<OrganDraft> edit) throws BadFile {
         OpenOrgan open = library.openOrgan("nether-wick");
         Instrument before = open.organ().instrument();
         OrganDraft draft = edit.apply(OrganDraft.of(before));
-        Change change = Change.of(before, draft);
+        DraftChange change = DraftChange.of(before, draft);
         assertThat(draft.problems()).isEmpty();
         assertThat(change.problems()).isEmpty();
         return library.saveChangedOrgan(open, draft.instrument().orElseThrow(), change.names());
@@ -159,7 +161,9 @@ class ChangingOrganTest {
         library.saveChangedOrgan(
                 less,
                 whole,
-                Change.of(less.organ().instrument(), OrganDraft.of(less.organ().instrument()))
+                DraftChange.of(
+                                less.organ().instrument(),
+                                OrganDraft.of(less.organ().instrument()))
                         .names());
 
         assertThat(library.openPlan("lent").plan()).isEqualTo(before);
@@ -168,7 +172,7 @@ class ChangingOrganTest {
     @Test
     void when_a_division_its_box_or_a_coupler_goes_the_plan_still_opens() throws BadFile {
         Library library = new Library(FOLDER, PowerCutDisk.working(files()));
-        change(library, draft -> set(draft, "Swell", DraftField.BOX, ""));
+        change(library, draft -> set(draft, "Swell", InstrumentFields.IS_BOXED, ""));
         assertThat(library.openPlan("lent").plan().hymns()).isNotEmpty();
 
         change(library, draft -> {
@@ -189,8 +193,8 @@ class ChangingOrganTest {
         Library library = new Library(FOLDER, PowerCutDisk.working(files()));
         change(library, draft -> without(draft, "Great: Open Diapason 8"));
 
-        change(library, draft -> set(draft, "Great: Principal 4", DraftField.FEET, "8"));
-        change(library, draft -> set(draft, "Great: Principal 8", DraftField.NAME, "Open Diapason"));
+        change(library, draft -> set(draft, "Great: Principal 4", StopFields.FEET, "8"));
+        change(library, draft -> set(draft, "Great: Principal 8", InstrumentFields.NAME, "Open Diapason"));
 
         OpenPlan open = library.openPlan("lent");
         Verse verse = verses(open.plan()).stream()
@@ -246,12 +250,12 @@ class ChangingOrganTest {
     @Test
     void names_changed_about_between_two_stops_are_refused_until_one_is_saved() throws BadFile {
         Instrument organ = SmallOrgan.organ();
-        OrganDraft draft = set(OrganDraft.of(organ), "Great: Principal 4", DraftField.NAME, "Octave");
-        draft = set(draft, "Great: Fifteenth 2", DraftField.FEET, "4");
-        draft = set(draft, "Great: Fifteenth 4", DraftField.NAME, "Principal");
+        OrganDraft draft = set(OrganDraft.of(organ), "Great: Principal 4", InstrumentFields.NAME, "Octave");
+        draft = set(draft, "Great: Fifteenth 2", StopFields.FEET, "4");
+        draft = set(draft, "Great: Fifteenth 4", InstrumentFields.NAME, "Principal");
 
         assertThat(draft.problems()).isEmpty();
-        assertThat(Change.of(organ, draft).problems()).singleElement().satisfies(problem -> assertThat(
+        assertThat(DraftChange.of(organ, draft).problems()).singleElement().satisfies(problem -> assertThat(
                         problem.sentence())
                 .startsWith("Principal 4 was the name of another until now."));
     }
@@ -263,7 +267,7 @@ class ChangingOrganTest {
             OrganDraft draft = OrganDraft.of(organ);
             assertThat(draft.problems()).as("seed %d", seed).isEmpty();
             assertThat(draft.instrument()).as("seed %d", seed).contains(organ);
-            assertThat(Change.of(organ, draft).names().isNone())
+            assertThat(DraftChange.of(organ, draft).names().isNone())
                     .as("seed %d", seed)
                     .isTrue();
             assertThat(draft.lines().stream().filter(line -> line.part() == RowKind.STOP))
@@ -276,7 +280,7 @@ class ChangingOrganTest {
         Library library = new Library(FOLDER, PowerCutDisk.working(files()));
         OpenOrgan open = library.openOrgan("nether-wick");
         OrganDraft draft =
-                set(OrganDraft.of(open.organ().instrument()), "Great: Principal 4", DraftField.FEET, "four\n");
+                set(OrganDraft.of(open.organ().instrument()), "Great: Principal 4", StopFields.FEET, "four\n");
 
         library.keepOrganDraft(open, draft);
 

@@ -11,7 +11,7 @@ import versewind.Golden;
 import versewind.organ.Instrument;
 import versewind.schema.RandomWorks;
 import versewind.stoplist.StopList;
-import versewind.workshop.TradeList;
+import versewind.stoplist.TradeList;
 
 /** An instrument printed as a stop list, and read again. */
 class TradeListTest {

@@ -1,0 +1,423 @@
+package versewind.screen;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import versewind.organ.FormerNames;
+import versewind.organ.Instrument;
+import versewind.plan.Undo;
+import versewind.schema.DraftChange;
+import versewind.schema.DraftLine;
+import versewind.schema.Field;
+import versewind.schema.InstrumentFields;
+import versewind.schema.OrganDraft;
+import versewind.schema.Problem;
+import versewind.schema.RowKind;
+import versewind.stoplist.Autofill;
+import versewind.stoplist.Lexicon;
+
+/**
+ * An organ that is being changed: its rows to the left, the marked one in full to the right, below what is wrong.
+ *
+ * @param id name of its file without the ending
+ * @param organ as it lies saved
+ * @param draft its draft
+ * @param list the rows of the draft
+ * @param problems what is wrong with the draft, and what would have plans take one thing for another
+ * @param freshness whether its file is still the one that was opened
+ */
+record OrganScreen(
+        String id,
+        Instrument organ,
+        Undo<OrganDraft> draft,
+        ListBox<DraftLine> list,
+        List<Problem> problems,
+        Freshness freshness)
+        implements Screen {
+
+    static final KeyTable<OrganScreen> KEYS = KeyTable.<OrganScreen>under("Changing an organ")
+            .list("line", (screen, by) -> screen.mark(screen.at() + by))
+            .key("Page Down", "a page down", (screen, state) -> state.show(screen.mark(screen.at() + room(state))))
+            .key("Page Up", "a page up", (screen, state) -> state.show(screen.mark(screen.at() - room(state))))
+            .key("Home", "the first line", (screen, state) -> state.show(screen.mark(0)))
+            .key("End", "the last line", (screen, state) -> state.show(screen.mark(Integer.MAX_VALUE)))
+            .key("n", "to the next thing that is wrong", OrganScreen::nextProblem)
+            .key("T", "what the stop is, in a sentence", OrganScreen::describe)
+            .key("Enter, e", "change it", (screen, state) -> screen.edit(state, screen.draft.now(), screen.at()))
+            .key(
+                    "i",
+                    "a new one",
+                    (screen, state) -> screen.insert(state, alike(screen.line().part())))
+            .key("I", "a new division", (screen, state) -> screen.insert(state, RowKind.DIVISION))
+            .key("c", "a new coupler", (screen, state) -> screen.insert(state, RowKind.COUPLER))
+            .key("t", "a new tremulant", (screen, state) -> screen.insert(state, RowKind.TREMULANT))
+            .key("f", "a new surface of the room", (screen, state) -> screen.insert(state, RowKind.SURFACE))
+            .key("d", "this once more", OrganScreen::duplicate)
+            .key("x, Delete", "take it out", OrganScreen::remove)
+            .key(
+                    ",",
+                    "move it up",
+                    (screen, state) -> screen.moved(state, screen.draft.now().movedUp(screen.at())))
+            .key(
+                    ".",
+                    "move it down",
+                    (screen, state) -> screen.moved(state, screen.draft.now().movedDown(screen.at())))
+            .key("u, Ctrl-Z", "undo", (screen, state) -> screen.undone(state, Undo::undo, "There is nothing to undo."))
+            .key(
+                    "U, Ctrl-Y",
+                    "do again what was undone",
+                    (screen, state) -> screen.undone(state, Undo::redo, "There is nothing to do again."))
+            .key("s, Ctrl-S", "save", OrganScreen::save)
+            .key("?, F1", "all the keys", (screen, state) -> state.open(new HelpScreen(0)))
+            .key("Esc, q, Ctrl-Q", "back", OrganScreen::close);
+
+    private static final int TOP = 2;
+    private static final int FOOT = 5;
+    private static final int PROBLEM_ROWS = 2;
+    private static final int NAME = 8;
+
+    /** Keys of a new manual. */
+    private static final String USUAL_KEYS = "58";
+
+    /** Whether the organ was written since it was opened, so that a plan that is open has to be read again. */
+    enum Freshness {
+        AS_OPENED,
+        WRITTEN
+    }
+
+    static OrganScreen of(String id, Instrument organ) {
+        Undo<OrganDraft> draft = Undo.of(OrganDraft.of(organ));
+        return new OrganScreen(id, organ, draft, ListBox.of(draft.now().lines()), List.of(), Freshness.AS_OPENED);
+    }
+
+    private OrganScreen with(Undo<OrganDraft> other) {
+        ListBox<DraftLine> rows = new ListBox<>(other.now().lines(), at());
+        return new OrganScreen(id, organ, other, rows, problems(other.now()), freshness);
+    }
+
+    private List<Problem> problems(OrganDraft other) {
+        List<Problem> all = new ArrayList<>(other.problems());
+        all.addAll(DraftChange.of(organ, other).problems());
+        all.sort(Comparator.comparingInt(Problem::line));
+        return List.copyOf(all);
+    }
+
+    private OrganScreen mark(int row) {
+        return new OrganScreen(id, organ, draft, list.mark(row), problems, freshness);
+    }
+
+    private int at() {
+        return list.marked();
+    }
+
+    DraftLine line() {
+        return list.rows().get(at());
+    }
+
+    // Opening, saving, leaving
+
+    static State opened(State state, Event.OrganOpened opened) {
+        OrganScreen screen = of(opened.id(), opened.organ());
+        State next = state.closed().with(Notice.says(opened.sentence()));
+        // What is to become of work that was kept is asked; until then it stands as what could be done again.
+        return opened.draft()
+                .map(kept ->
+                        next.open(screen.with(screen.draft.to(kept).undo())).open(aboutDraft()))
+                .orElseGet(() -> next.open(screen));
+    }
+
+    private static Question aboutDraft() {
+        return new Question(
+                "Work on this organ was cut off before it was saved, and has been kept.",
+                List.of(
+                        new Question.Answer(
+                                "t",
+                                "take it up",
+                                closed -> closed.update(OrganScreen.class, screen -> screen.with(screen.draft.redo()))),
+                        new Question.Answer("f", "forget it", OrganScreen::dropped)));
+    }
+
+    /** With what was changed of the organ taken back. */
+    private static State dropped(State state) {
+        return state.update(
+                        OrganScreen.class,
+                        screen -> screen.with(Undo.of(screen.draft.saved().orElseThrow())))
+                .wants(Effects::dropOrganDraft);
+    }
+
+    private State save(State state) {
+        if (!problems.isEmpty()) {
+            String more = problems.size() == 1 ? "" : " (and " + (problems.size() - 1) + " more)";
+            return state.show(mark(problems.get(0).line()))
+                    .warns("Not saved. " + problems.get(0).sentence() + more);
+        }
+        return draft.isUnsaved() ? state.wants(saving(List.of())) : state.says("All is saved already.");
+    }
+
+    private Effect saving(List<Effect> then) {
+        Instrument next = draft.now().instrument().orElseThrow();
+        FormerNames names = DraftChange.of(organ, draft.now()).names();
+        return effects -> effects.saveOrgan(next, names, then);
+    }
+
+    static State saved(State state, Event.OrganSaved saved) {
+        return state.update(OrganScreen.class, screen -> screen.written(saved.organ()))
+                .says(saved.sentence())
+                .wants(saved.then());
+    }
+
+    private OrganScreen written(Instrument now) {
+        return new OrganScreen(id, now, draft, list, problems, Freshness.WRITTEN)
+                .with(draft.savedAs(OrganDraft.of(now), draft.now()::moved));
+    }
+
+    private State close(State state) {
+        return draft.isUnsaved() ? asked(state, effects -> List.of(new Event.OrganClosed())) : closed(state);
+    }
+
+    /** Back to the plan, read again if its organ was written; where none is open, to the organs. */
+    static State closed(State state) {
+        boolean isWritten = state.find(OrganScreen.class)
+                .filter(screen -> screen.freshness == Freshness.WRITTEN)
+                .isPresent();
+        State next = state.closed();
+        if (next.work().isEmpty()) {
+            return LibraryScreen.organs(next);
+        }
+        String plan = next.work().get().id();
+        return isWritten ? next.wants(effects -> effects.openPlan(plan)) : next;
+    }
+
+    /** Asks what is to become of what was changed, before something that leaves the organ. */
+    State asked(State state, Effect then) {
+        Question.Answer drop = new Question.Answer(
+                "d", "go on without saving", closed -> dropped(closed).wants(then));
+        if (!problems.isEmpty()) {
+            String why = " It cannot be saved as it is: " + problems.get(0).sentence();
+            return state.open(new Question(
+                    "This organ has changes that are not saved." + why, List.of(drop, Question.Answer.STAY)));
+        }
+        Question.Answer save =
+                new Question.Answer("s", "save, then go on", closed -> closed.wants(saving(List.of(then))));
+        return state.open(
+                new Question("This organ has changes that are not saved.", List.of(save, drop, Question.Answer.STAY)));
+    }
+
+    // Changing rows
+
+    /** The state with a changed draft, which is kept beside the file until it is saved. */
+    private State keeping(State state, Undo<OrganDraft> next, int row) {
+        return state.show(with(next).mark(row))
+                .wants(next.isUnsaved() ? effects -> effects.keepOrganDraft(next.now()) : Effects::dropOrganDraft);
+    }
+
+    private State undone(State state, Function<Undo<OrganDraft>, Undo<OrganDraft>> step, String nothing) {
+        Undo<OrganDraft> next = step.apply(draft);
+        return next.equals(draft) ? state.says(nothing) : keeping(state, next, at());
+    }
+
+    private State nextProblem(State state) {
+        return problems.stream()
+                .filter(problem -> problem.line() > at())
+                .findFirst()
+                .or(() -> problems.stream().findFirst())
+                .map(next -> state.show(mark(next.line())))
+                .orElseGet(() -> state.says("Nothing is wrong."));
+    }
+
+    private State describe(State state) {
+        return line().part() == RowKind.STOP
+                ? described(state, line().label(), line().name())
+                : state.says("Mark a stop: what it is can be told of stops.");
+    }
+
+    /** What a stop is, in a sentence. */
+    static State described(State state, String label, String name) {
+        String said = Lexicon.describe(name).orElse("Nothing is known of a stop of this name.");
+        return state.open(new Question(
+                label + ": " + said,
+                List.of(
+                        new Question.Answer("Enter", "good", closed -> closed),
+                        new Question.Answer("Esc", "back", closed -> closed))));
+    }
+
+    private static RowKind alike(RowKind part) {
+        return switch (part) {
+            case ORGAN -> RowKind.DIVISION;
+            case DIVISION, STOP -> RowKind.STOP;
+            case COUPLER, TREMULANT -> part;
+            case PISTONS, ROOM, TIMES, DISTANCES, SURFACE -> RowKind.SURFACE;
+        };
+    }
+
+    private State insert(State state, RowKind part) {
+        OrganDraft now = draft.now();
+        DraftLine blank = DraftLine.blank(part);
+        DraftLine row = part == RowKind.DIVISION
+                ? blank.with(
+                                InstrumentFields.KEYBOARD,
+                                Integer.toString(now.divisions().size()))
+                        .with(InstrumentFields.KEYS, USUAL_KEYS)
+                : blank;
+        int place = now.placeFor(part, at());
+        return edit(state, now.inserted(place, row), place);
+    }
+
+    /** Opens the form of a row, whose fields and hints are those of the schema. */
+    private State edit(State state, OrganDraft now, int row) {
+        DraftLine line = now.lines().get(row);
+        List<FormBox.Field> fields = line.part().fields().stream()
+                .map(field -> FormBox.Field.of(field.label(), line.at(field), field.hint()))
+                .toList();
+        String of = line.part() == RowKind.STOP
+                ? now.divisionOf(row).map(division -> " of " + division.name()).orElse("")
+                : "";
+        return state.open(FormBox.of(
+                        line.part().word() + of,
+                        fields,
+                        (form, closed) -> keeping(closed, draft.to(typed(form, now, row)), row))
+                .checkedBy(form -> problems(typed(form, now, row)).stream()
+                        .filter(problem -> problem.line() == row)
+                        .map(Problem::sentence)
+                        .findFirst()
+                        .orElse("")));
+    }
+
+    private static OrganDraft typed(FormBox form, OrganDraft now, int row) {
+        List<String> texts =
+                form.fields().stream().map(field -> field.line().text()).toList();
+        return now.with(row, Autofill.of(now, row, texts));
+    }
+
+    private State duplicate(State state) {
+        return line().part().isRepeated()
+                ? keeping(state, draft.to(draft.now().duplicated(at())), at() + 1)
+                : saysOnlyOne(state);
+    }
+
+    private State remove(State state) {
+        return line().part().isRepeated()
+                ? keeping(state, draft.to(draft.now().without(at())), at()).says("Taken out; u puts it in again.")
+                : saysOnlyOne(state);
+    }
+
+    private State saysOnlyOne(State state) {
+        return state.says(
+                "An organ has one line of this kind: " + line().part().word().toLowerCase(Locale.ROOT) + ".");
+    }
+
+    private State moved(State state, Optional<OrganDraft.Moved> moved) {
+        return moved.map(to -> keeping(state, draft.to(to.draft()), to.at()))
+                .orElseGet(() -> state.says("It cannot go further."));
+    }
+
+    // Painting
+
+    @Override
+    public KeyTable<?> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public Layer layer() {
+        return Layer.GROUND;
+    }
+
+    /** How many rows are shown at once. */
+    private static int room(State state) {
+        return Math.max(1, state.rows() - TOP - FOOT);
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        int width = frame.width() * 11 / 20;
+        paintHead(frame, state.marks());
+        paintRows(frame, room(state), width, state.marks());
+        paintRow(frame, TOP + room(state), width + 2);
+        paintFoot(frame, state);
+    }
+
+    private void paintHead(Frame frame, Marks marks) {
+        long stops = draft.now().rows(RowKind.STOP).count();
+        String right = (draft.isUnsaved() ? Mark.UNSAVED.in(marks) + " not saved  " : "")
+                + stops
+                + (stops == 1 ? " stop" : " stops");
+        int x = frame.width() - Text.columns(right) - 1;
+        frame.write(1, 0, frame.fit(list.rows().get(0).name(), x - 2), Style.HEADING);
+        frame.write(x, 0, right, Style.FAINT);
+        frame.write(0, 1, Mark.RULE.in(marks).repeat(frame.width()), Style.FAINT);
+        if (!problems.isEmpty()) {
+            String wrong = " " + problems.size() + (problems.size() == 1 ? " thing is wrong " : " things are wrong ");
+            frame.write(2, 1, wrong, Style.BAD);
+        }
+    }
+
+    private void paintRows(Frame frame, int room, int width, Marks marks) {
+        Set<Integer> wrong = new HashSet<>();
+        problems.forEach(problem -> wrong.add(problem.line()));
+        list.paint(frame, new Box(1, TOP, width - 1, room), (line, index, y) -> {
+            int x = line.part() == RowKind.STOP ? 3 : 1;
+            String second = DraftLineText.second(line);
+            int limit = width - Math.min(Text.columns(second), width * 3 / 5) - 1;
+            Style style = line.part() == RowKind.DIVISION ? Style.HEADING : Style.TEXT;
+            frame.write(x, y, frame.fit(DraftLineText.first(line), limit - x - 1), style);
+            frame.write(limit, y, frame.fit(second, width - limit - 1), Style.FAINT);
+            if (wrong.contains(index)) {
+                frame.write(0, y, "!", Style.BAD);
+            }
+        });
+        for (int y = TOP; y < TOP + room; y++) {
+            frame.write(width, y, Mark.WALL.in(marks), Style.FAINT);
+        }
+    }
+
+    /** The marked row field by field, and what a stop of its name is. */
+    private void paintRow(Frame frame, int end, int x) {
+        int width = frame.width() - x - 1;
+        int y = TOP;
+        frame.write(x, y++, line().part().word(), Style.STRONG);
+        for (Field<?, ?> field : line().part().fields()) {
+            List<String> text = Text.wrapped(line().at(field), Math.max(1, width - NAME));
+            frame.write(x, y, field.label(), Style.FAINT);
+            for (String part : text) {
+                if (y < end) {
+                    frame.write(x + NAME, y++, part, Style.TEXT);
+                }
+            }
+            y += text.isEmpty() ? 1 : 0;
+            if (y >= end) {
+                return;
+            }
+        }
+        if (line().part() == RowKind.STOP) {
+            List<String> about = Text.wrapped(Lexicon.describe(line().name()).orElse(""), width);
+            write(frame, x, y + 1, about.subList(0, Math.min(about.size(), Math.max(0, end - y - 1))), Style.FAINT);
+        }
+    }
+
+    /** What is wrong with the marked row, else anywhere; what was said; keys. */
+    private void paintFoot(Frame frame, State state) {
+        int y = frame.height() - FOOT;
+        frame.write(0, y, Mark.RULE.in(state.marks()).repeat(frame.width()), Style.FAINT);
+        problems.stream()
+                .filter(problem -> problem.line() == at())
+                .findFirst()
+                .or(() -> problems.stream().findFirst())
+                .map(problem -> Text.wrapped(draft.now().sentence(problem), frame.width() - 2))
+                .ifPresent(lines ->
+                        write(frame, 1, y + 1, lines.subList(0, Math.min(lines.size(), PROBLEM_ROWS)), Style.BAD));
+        state.notice().paint(frame, frame.height() - 2);
+        KEYS.hints(frame, 1, frame.height() - 1, frame.width(), "Enter", "i", "s", "Esc", "x", "u", "?");
+    }
+
+    private static void write(Frame frame, int x, int y, List<String> lines, Style style) {
+        for (int i = 0; i < lines.size(); i++) {
+            frame.write(x, y + i, lines.get(i), style);
+        }
+    }
+}

@@ -1,0 +1,201 @@
+package versewind.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import versewind.organ.FormerNames;
+import versewind.organ.Instrument;
+import versewind.organ.StopName;
+import versewind.schema.OrganDraft;
+
+/** An organ is changed by keys alone. */
+class OrganScreenTest {
+
+    private static Desk bench(String organ, int columns, int rows) {
+        return Desk.empty(columns, rows)
+                .answer(new Event.OrganOpened(organ, Desk.instrument(organ), "", Optional.empty()));
+    }
+
+    private static Desk bench() {
+        return bench("st-tethwin", 80, 24);
+    }
+
+    private static OrganScreen on(Desk desk) {
+        return desk.state().find(OrganScreen.class).orElseThrow();
+    }
+
+    private static OrganDraft draft(Desk desk) {
+        return on(desk).draft().now();
+    }
+
+    private static Wanted last(List<Wanted> effects) {
+        return effects.get(effects.size() - 1);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"st-tethwin, 80, 24", "ostmere-cathedral, 120, 40", "foundlings-chapel, 60, 18"})
+    void its_rows_are_to_the_left_and_the_marked_one_is_in_full_to_the_right(String organ, int columns, int rows) {
+        Desk desk = bench(organ, columns, rows).press("<Down>", "<Down>", "<Down>");
+
+        String label = on(desk).line().label();
+        assertThat(desk.screen().lines().limit(rows))
+                .anySatisfy(row -> assertThat(row).matches(".*Stop\\s*"))
+                .anySatisfy(row ->
+                        assertThat(row).contains("Name    " + on(desk).line().name()))
+                .anySatisfy(row -> assertThat(row).contains("Family"))
+                .anySatisfy(row -> assertThat(row).contains("Enter change it   i a new one   s save"));
+        assertThat(label).isNotBlank();
+    }
+
+    @Test
+    void what_is_wrong_is_counted_marked_and_told_and_n_goes_there() {
+        Desk desk = bench().press("<Down>", "<Down>", "<Down>", "d", "<Home>");
+
+        assertThat(desk.screen())
+                .contains(" 1 thing is wrong ", "Great has two stops called \"Open Diapason 8\"")
+                .containsPattern("\n! +Open Diapason");
+        assertThat(on(desk.press("n")).line().label()).isEqualTo("Open Diapason 8");
+        assertThat(on(desk).list().marked()).isEqualTo(4);
+    }
+
+    @Test
+    void what_is_wrong_is_told_while_a_row_is_typed() {
+        Desk desk = bench().press("<Down>", "i", "'Mixture'", "<Tab>", "<Tab>", "'mix'");
+        assertThat(desk.form().complaint()).isEqualTo("A mixture needs its number of ranks.");
+        assertThat(desk.screen()).contains("Stop of Great", "A mixture needs its number of ranks.");
+        desk.press("<Tab>", "<Tab>", "'iv'");
+        assertThat(desk.form().complaint()).isEmpty();
+        assertThat(desk.screen()).contains("Ranks: pipes a note; ");
+    }
+
+    @Test
+    void a_stop_is_renamed_and_what_became_of_it_goes_with_the_organ() {
+        Desk desk = bench().press("<Down>", "<Down>", "<Down>", "<Enter>", "^U", "'Montre'", "<Enter>", "s");
+
+        Wanted save = last(desk.effects());
+        Instrument next = save.argument(0, Instrument.class);
+        assertThat(next.stop(new StopName("Great", "Montre 8"))).isPresent();
+        assertThat(save.argument(1, FormerNames.class).stops())
+                .containsOnlyKeys(new StopName("Great", "Open Diapason 8"));
+        desk.answer(new Event.OrganSaved(next, "Saved.", List.of()));
+        assertThat(on(desk).draft().isUnsaved()).isFalse();
+    }
+
+    @Test
+    void after_saving_one_can_still_undo_and_save_again() {
+        Desk desk = bench();
+        Clerk clerk = Clerk.at(desk);
+        clerk.press("<Down>", "<Down>", "<Down>", "<Enter>", "^U", "'Montre'", "<Enter>", "s", "u");
+        assertThat(on(desk).draft().isUnsaved()).isTrue();
+        desk.effects();
+        desk.press("s");
+
+        Wanted save = desk.effects().get(0);
+        assertThat(save.argument(0, Instrument.class)).isEqualTo(Desk.instrument("st-tethwin"));
+        assertThat(save.argument(1, FormerNames.class).stops()).containsOnlyKeys(new StopName("Great", "Montre 8"));
+    }
+
+    @Test
+    void what_is_broken_cannot_be_saved() {
+        Desk desk = bench().press("<Down>", "x", "s");
+
+        assertThat(desk.effects()).allMatch(wanted -> wanted.is("keepOrganDraft"));
+        assertThat(desk.said()).startsWith("Not saved. ");
+        assertThat(on(desk).problems()).isNotEmpty();
+        desk.press("u");
+        assertThat(on(desk).problems()).isEmpty();
+        assertThat(draft(desk).instrument()).contains(Desk.instrument("st-tethwin"));
+    }
+
+    @Test
+    void every_change_is_undone_and_done_again() {
+        Desk desk = bench().press("<Down>", "<Down>");
+        var first = draft(desk);
+        desk.press("d", ".", ",", "x", "x", "<Down>", ",", "I", "'Echo'", "<Enter>", "c", "<Tab>", "'ec'", "<Tab>");
+        desk.press("'gr'", "<Enter>", "t", "<Tab>", "'ec'", "<Enter>");
+        var last = draft(desk);
+        assertThat(last.lines()).anySatisfy(line -> assertThat(line.values()).contains("Echo to Great"));
+        for (int i = 0; i < 12; i++) {
+            desk.press("u");
+        }
+        assertThat(draft(desk)).isEqualTo(first);
+        for (int i = 0; i < 12; i++) {
+            desk.press("U");
+        }
+        assertThat(draft(desk)).isEqualTo(last);
+    }
+
+    @Test
+    void the_name_of_a_stop_says_what_it_is() {
+        Desk desk = bench().press("<Down>", "i", "'Viole de gambe'", "<Enter>");
+
+        assertThat(on(desk).line().values()).startsWith("Viole de gambe", "8", "string");
+        desk.press("T");
+        assertThat(desk.question()).startsWith("Viole de gambe 8: ");
+        desk.press("<Esc>");
+        assertThat(desk.state().top()).isInstanceOf(OrganScreen.class);
+    }
+
+    @Test
+    void in_a_plan_too_the_stop_under_the_cursor_is_told() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("n", "T");
+
+        assertThat(desk.question()).isNotEmpty();
+        desk.press("<Enter>");
+        assertThat(desk.state().top()).isInstanceOf(PlanScreen.class);
+    }
+
+    @Test
+    void the_help_goes_back_to_the_organ() {
+        Desk desk = bench().press("d", "<Down>", "?", "<PageDown>", "<Esc>");
+        assertThat(on(desk).line().label()).isEqualTo("Great");
+        assertThat(desk.state().top()).isEqualTo(on(desk));
+    }
+
+    @Test
+    void leaving_with_changes_asks_and_goes_back_to_the_organs() {
+        Desk desk = bench();
+        Clerk clerk = Clerk.at(desk);
+        clerk.press("<Down>", "<Down>", "d", "x", "x", "q");
+        assertThat(desk.question()).startsWith("This organ has changes that are not saved.");
+        clerk.press("d");
+        assertThat(desk.state().find(OrganScreen.class)).isEmpty();
+        assertThat(desk.state().top()).isInstanceOf(LibraryScreen.class);
+    }
+
+    @Test
+    void an_organ_is_opened_from_the_library_over_a_plan_which_is_read_again_after_it_was_written() {
+        Desk desk = Desk.with("ash-wednesday", 80, 24);
+        Clerk clerk = Clerk.at(desk);
+        clerk.press("o", "<Tab>", "^E", "<Down>", "<Down>", "<Enter>", "^U", "'Montre'", "<Enter>", "s");
+        desk.effects();
+        desk.press("q");
+        assertThat(desk.effects()).containsExactly(Wanted.of("openPlan", "a-plan"));
+    }
+
+    @Test
+    void work_that_was_kept_is_taken_up_or_forgotten() {
+        OrganDraft changed = draft(bench().press("<Down>", "<Down>", "d"));
+        Event opened = new Event.OrganOpened("st-tethwin", Desk.instrument("st-tethwin"), "", Optional.of(changed));
+
+        Desk taken = Desk.empty(80, 24).answer(opened).press("t");
+        assertThat(draft(taken)).isEqualTo(changed);
+        assertThat(on(taken).draft().isUnsaved()).isTrue();
+        Desk forgotten = Desk.empty(80, 24).answer(opened).press("f");
+        assertThat(on(forgotten).draft().isUnsaved()).isFalse();
+        assertThat(on(forgotten).draft().future()).isEmpty();
+        assertThat(forgotten.effects()).containsExactly(Wanted.of("dropOrganDraft"));
+    }
+
+    @Test
+    void every_change_is_kept_until_the_organ_is_saved_or_as_it_was() {
+        Desk desk = bench().press("<Down>", "<Down>", "d");
+        assertThat(desk.effects()).containsExactly(Wanted.of("keepOrganDraft", draft(desk)));
+        desk.press("u");
+        assertThat(desk.effects()).containsExactly(Wanted.of("dropOrganDraft"));
+    }
+}

@@ -1,0 +1,78 @@
+package versewind.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import versewind.organ.Instrument;
+
+/** A stop list is pasted, and an organ made of it. */
+class PasteScreenTest {
+
+    private static final String LIST = """
+        GREAT
+        Open Diapason 8
+        Principal 4
+        Wibblophone of the nether regions
+        SWELL (enclosed)
+        Gedackt 8
+        PEDAL
+        Bourdon 16
+        Swell to Great
+        """;
+
+    private static Desk box(int columns, int rows) {
+        return Desk.empty(columns, rows).library().press("<Tab>", "^N");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"80, 24", "120, 40", "60, 18"})
+    void a_pasted_list_is_seen_and_what_was_understood_of_it(int columns, int rows) {
+        Desk desk = box(columns, rows);
+        assertThat(desk.screen()).contains("A new organ out of a stop list", "Paste the list here", "0 lines");
+        desk.answer(new Event.Paste(LIST));
+        assertThat(desk.screen())
+                .contains(" GREAT", " Swell to Great", "9 lines", "Ctrl-S read it   Esc back to the organs");
+        desk.press("^S", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>");
+        assertThat(desk.screen())
+                .contains("4 stops, 1 coupler; nothing is in doubt")
+                .containsPattern("Line 4: Wibblophone .* taken for a note")
+                .containsPattern("Swell +manual 2, in a box")
+                .containsPattern("  Gedackt 8 +flute, ");
+    }
+
+    @Test
+    void an_organ_is_made_of_a_pasted_list() {
+        Desk desk = Desk.empty(80, 24).library();
+        Clerk clerk = Clerk.at(desk).press("<Tab>", "^N");
+        desk.answer(new Event.Paste(LIST));
+        clerk.press("^S", "<Enter>", "<Enter>");
+        assertThat(desk.form().complaint()).isEqualTo("An organ needs a name.");
+        clerk.press("'Trial Chapel'", "<Enter>");
+
+        Instrument organ = desk.state().find(OrganScreen.class).orElseThrow().organ();
+        assertThat(organ.name()).isEqualTo("Trial Chapel");
+        assertThat(organ.divisions()).extracting(each -> each.name()).containsExactly("Great", "Swell", "Pedal");
+        assertThat(organ.couplers()).hasSize(1);
+    }
+
+    @Test
+    void what_was_pasted_is_there_again_after_it_was_read_and_typing_goes_on_at_its_end() {
+        Desk desk = box(80, 24);
+        desk.answer(new Event.Paste(LIST)).press("^S", "<Esc>");
+        assertThat(desk.state().top()).isEqualTo(new PasteScreen(LIST));
+        desk.press("'ab'", "<Backspace>", "<Enter>", "<Down>");
+        assertThat(desk.state().top()).isEqualTo(new PasteScreen(LIST + "a\n"));
+        desk.press("^U");
+        assertThat(desk.state().top()).isEqualTo(PasteScreen.EMPTY);
+    }
+
+    @Test
+    void more_than_the_box_takes_is_refused() {
+        Desk desk = box(80, 24);
+        desk.answer(new Event.Paste("x".repeat(100_001)));
+        assertThat(desk.said()).startsWith("That is too long");
+        assertThat(desk.state().top()).isEqualTo(PasteScreen.EMPTY);
+    }
+}
