@@ -171,10 +171,16 @@ public final class Lexicon {
             return Optional.empty();
         }
         int limit = typed.length() < LONG ? 1 : 2;
-        return bySpelling.keySet().stream()
-                .filter(each -> each.length() >= SHORTEST_NEAR - 1 && Spelling.distance(typed, each, limit) <= limit)
-                .min(Comparator.comparingInt((String each) -> Spelling.distance(typed, each, limit))
-                        .thenComparing(Comparator.naturalOrder()))
-                .flatMap(each -> best(bySpelling.get(each), setting));
+        String nearest = "";
+        int least = limit + 1;
+        for (String each : bySpelling.keySet()) {
+            int distance = each.length() < SHORTEST_NEAR - 1 ? least : Spelling.distance(typed, each, limit);
+            boolean first = distance == least && !nearest.isEmpty() && each.compareTo(nearest) < 0;
+            if (each.length() >= SHORTEST_NEAR - 1 && (distance < least || first)) {
+                nearest = each;
+                least = distance;
+            }
+        }
+        return best(bySpelling.get(nearest), setting);
     }
 }

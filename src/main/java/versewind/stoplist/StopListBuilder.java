@@ -161,18 +161,14 @@ final class StopListBuilder {
     /** Couplers of one text get names of their own. */
     private static List<ReadCoupler> named(List<ReadCoupler> couplers) {
         List<ReadCoupler> named = new ArrayList<>();
-        Set<String> taken = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        DistinctNames names = new DistinctNames();
         Map<String, Long> counts = couplers.stream()
                 .collect(Collectors.groupingBy(each -> each.name().toLowerCase(Locale.ROOT), Collectors.counting()));
         for (ReadCoupler coupler : couplers) {
             long alike = counts.get(coupler.name().toLowerCase(Locale.ROOT));
             boolean telling = Spelling.hasWord(coupler.name()) || joins(coupler.name());
             String name = alike == 1 && telling ? coupler.name() : composed(coupler);
-            String distinct = name;
-            for (int i = 2; !taken.add(distinct); i++) {
-                distinct = name + " (" + i + ")";
-            }
-            named.add(coupler.named(distinct));
+            named.add(coupler.named(names.add(name)));
         }
         return named;
     }
@@ -192,7 +188,7 @@ final class StopListBuilder {
 
     private List<ReadTremulant> tremulants() {
         List<ReadTremulant> tremulants = new ArrayList<>();
-        Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        DistinctNames names = new DistinctNames();
         for (ParsedLines.PlacedTremulant placed : gathered.tremulants()) {
             Optional<ParsedDivision> division = placed.division()
                     .flatMap(keyboards::meant)
@@ -207,10 +203,7 @@ final class StopListBuilder {
                 continue;
             }
             String of = division.get().name();
-            String name = placed.text();
-            for (int i = 1; !names.add(name); i++) {
-                name = placed.text() + " " + of + (i > 1 ? " (" + i + ")" : "");
-            }
+            String name = names.add(names.isTaken(placed.text()) ? placed.text() + " " + of : placed.text());
             tremulants.add(new ReadTremulant(name, of, placed.line()));
         }
         return tremulants;

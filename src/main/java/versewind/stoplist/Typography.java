@@ -34,7 +34,8 @@ final class Typography {
     private static final Pattern WIKI = Pattern.compile(
             "(?<!(?<!\\p{L})[a-h](?:is)?)'''+|^\\s*\\{\\|.*$|^\\s*\\|[-}].*$|\\b(?:colspan|rowspan|align|style|width)=\"?[^|\"]*\"?\\s*\\|");
     private static final Pattern LEADERS = Pattern.compile(
-            "\\s*(?:\\.\\s?){3,}|\\s*\\.\\.+\\s*|\\s*\u2026+\\s*|\\s*_{2,}|\\s*(?:\u00b7\\s?){3,}|\\s-(?:\\s?-){2,}");
+            "\\.\\s?\\.\\s?\\.[. ]*|\\.\\.+|\u2026+|_{2,}|\u00b7\\s?\u00b7\\s?\u00b7[\u00b7 ]*|(?<=\\s)-\\s?-\\s?-[-"
+                    + " ]*");
     private static final Pattern FOOT_WITHIN =
             Pattern.compile("(?<!\\d)(\\d{1,2})['\"]\\s?(\\d)\\s?/\\s?(\\d{1,2})(?!\\d)'?");
     private static final String BREAK = "\n";
@@ -61,7 +62,7 @@ final class Typography {
         text = Normalizer.normalize(text.replace("\u00ba", "\u00b0").replace("\u00aa", "\u00b0"), Normalizer.Form.NFKC);
         text = SLASHES.matcher(DASHES.matcher(text).replaceAll("-")).replaceAll("/");
         text = LEADERS.matcher(text)
-                .replaceAll(leader -> " ".repeat(Math.max(1, leader.group().length())));
+                .replaceAll(leader -> " ".repeat(leader.group().length()));
         text = FOOT_WITHIN.matcher(text).replaceAll("$1 $2/$3'");
         return text.stripTrailing();
     }

@@ -10,6 +10,7 @@ import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -302,8 +303,32 @@ class StopListTest {
                 text.append(pieces.get(random.nextInt(pieces.size())));
             }
             StopList list = StopList.read(text.toString());
+            everyTextIsTakenInOrLeftOut(text.toString());
             NewInstrument.of(list, "Any")
                     .ifPresent(made -> assertThat(made.instrument().stops()).isNotEmpty());
+        }
+    }
+
+    private static void everyTextIsTakenInOrLeftOut(String text) {
+        List<String> lines = text.lines().map(Typography::plain).toList();
+        LineReader.Readings readings = new LineReader.Readings(ListStyle.of(lines));
+        List<Grid.Row> rows = Grid.rows(lines, readings);
+        assertThat(LineReader.of(rows, readings).entries())
+                .isGreaterThanOrEqualTo(
+                        rows.stream().mapToInt(row -> row.groups().size()).sum());
+    }
+
+    @Test
+    @Timeout(60)
+    void long_lists_and_long_lines_are_read_in_time_that_grows_with_their_length() {
+        int many = 4000;
+        for (String line :
+                List.of("Flute 8\n", "Tremulant\n", "Swell to Great\n", "6 generals\n", "Great:\n", "Zorgel 8'\n")) {
+            StopList.read("Great\nOpen Diapason 8\nSwell\nOboe 8\n" + line.repeat(many));
+        }
+        for (String piece :
+                List.of(" ", "(", "( ", ". ", "_ ", "- ", "1", "a", "'", "<", "8' ", "Flute 8, ", "I/II ", "\t")) {
+            StopList.read("Great\nOpen Diapason 8\nFlute " + piece.repeat(many) + "x");
         }
     }
 
