@@ -10,9 +10,9 @@ import java.util.stream.IntStream;
 /**
  * Finds the stops whose pipes others use: "from Great", "ext. Trumpet", "Transmission aus HW", "emprunt du R\u00e9cit".
  *
- * <p>What is said may name a division, a stop, or both. A stop of the same name is meant where none is named, in the same
- * division where none is named. Stops of one family come before others, and those with pipes of their own before borrowed
- * ones. Where nothing fits, the stop is left with pipes of its own.
+ * <p>What is said may name a division, a stop, or both. Without a stop's name, a stop of the same name lends; in the
+ * same division where none is named. Stops of one family come before others, and those with pipes of their own before
+ * borrowed ones. Where nothing fits, the stop is left with pipes of its own.
  */
 final class BorrowedRanks {
 
@@ -33,7 +33,9 @@ final class BorrowedRanks {
         this.divisions = List.copyOf(divisions);
     }
 
-    /** What is said of where a stop is borrowed from: "Great", "Swell Rohrflute", ""; empty where nothing is said. */
+    /**
+     * The words that say where a stop is borrowed from: "Great", "Swell Rohrflute", ""; empty if it is not borrowed.
+     */
     static Optional<String> says(ReadStop stop) {
         for (String remark : stop.remarks()) {
             Line line = new Line(remark);

@@ -53,7 +53,7 @@ final class Columns {
         }
     }
 
-    /** Whether the row after this one goes on in a single column. */
+    /** True if the row after this one goes on in a single column. */
     private boolean isCentred(int index) {
         return index + 1 < rows.size() && rows.get(index + 1).groups().size() == 1;
     }
@@ -94,7 +94,7 @@ final class Columns {
         return columns.size() > 1 && columns.get(columns.size() - 1).x() < 4 * columns.size();
     }
 
-    /** Whether a row alone between blank line and stops gives a division a name of its own. */
+    /** True if a row alone between blank line and stops gives a division a name of its own. */
     private boolean isNamed(int index) {
         Grid.Row row = rows.get(index);
         boolean shape =
@@ -105,7 +105,9 @@ final class Columns {
                 && reading.isPitchedStop(rows.get(index + 1).groups().get(0).text());
     }
 
-    /** Where the columns under a row of headings begin: where the stops below them begin, if there are as many places. */
+    /**
+     * Where the columns under a row of headings begin: where the stops below them begin, if there are as many places.
+     */
     private List<Integer> places(int index) {
         List<Grid.Group> headings = rows.get(index).groups();
         TreeMap<Integer, Integer> counts = new TreeMap<>();

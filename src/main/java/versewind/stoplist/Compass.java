@@ -74,7 +74,7 @@ final class Compass {
         return possible ? OptionalInt.of(keys) : OptionalInt.empty();
     }
 
-    /** What a stop says of where it begins, "from tenor C", "C-f'": how many tokens it takes from a token on. */
+    /** Number of tokens of a compass at a token of a stop's text: "from tenor C", "C-f'"; 0 if there is none. */
     static int ofStop(Line line, int token) {
         if (GROOVED.at(line, token) > 0) {
             return line.size() - token;

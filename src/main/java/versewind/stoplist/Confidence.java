@@ -22,7 +22,7 @@ public enum Confidence {
         return word;
     }
 
-    /** Whether it needs no second look. */
+    /** True if it needs no second look. */
     public boolean isSure() {
         return this == NAME || this == PARTS;
     }

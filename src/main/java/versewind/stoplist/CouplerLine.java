@@ -20,7 +20,7 @@ import versewind.stoplist.UnresolvedCoupler.Named;
  */
 record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
 
-    /** Whether a line stands where couplers are listed. */
+    /** True if a line stands where couplers are listed. */
     enum Where {
         AMONG_COUPLERS,
         AMONG_ACCESSORIES,
@@ -84,7 +84,7 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                     .toList();
         }
 
-        /** Whether a token parts two couplers: a sign, or a point before a new sentence. */
+        /** True if a token parts two couplers: a sign, or a point before a new sentence. */
         private static boolean isBetween(Line line, int token) {
             boolean sentence = line.isSign(token, ".")
                     && line.is(token + 1, Token.Kind.WORD)
@@ -202,7 +202,7 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
             return line.without(outside, ' ');
         }
 
-        /** Whether pitches alone go on with the coupler before: figures do, and "unison off" on one keyboard. */
+        /** True if pitches alone go on with the coupler before: figures do, and "unison off" on one keyboard. */
         private boolean goesOn(String pitches) {
             List<String> words = Spelling.words(pitches);
             return words.stream().allMatch(word -> word.length() <= 3)
@@ -310,7 +310,7 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
             }
         }
 
-        /** Whether the keyboard is named first: the pedal always is one, and with - or + the main division too. */
+        /** True if the keyboard is named first: the pedal always is one, and with - or + the main division too. */
         private static boolean isTurned(DivisionWord first, DivisionWord second, String text) {
             if (first.isPedal() || second.isPedal()) {
                 return first.isPedal();

@@ -36,12 +36,12 @@ record CouplerWords(
         return says.contains("coupler");
     }
 
-    /** Whether it says that the pedal is the keyboard. */
+    /** True if it says that the pedal is the keyboard. */
     boolean isToPedal() {
         return says.contains("to pedal");
     }
 
-    /** Whether it says that manuals are joined. */
+    /** True if it says that manuals are joined. */
     boolean isOfManuals() {
         return says.contains("manual coupler");
     }
@@ -89,7 +89,7 @@ record CouplerWords(
             words.add(Spelling.spelled(token));
         }
 
-        /** Whether a hyphen joins the parts of one word: "Grand-Orgue", "Sub-Oktavkoppel". */
+        /** True if a hyphen joins the parts of one word: "Grand-Orgue", "Sub-Oktavkoppel". */
         private boolean isHyphen(Line line, int token) {
             boolean within = line.at(token).isSign("-")
                     && line.is(token - 1, Token.Kind.WORD)

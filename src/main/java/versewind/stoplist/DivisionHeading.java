@@ -122,7 +122,7 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
         return line.without(line.all(i -> COUNT.at(line, i)), ' ');
     }
 
-    /** What follows a heading, unless that is a note on the division, as in "GREAT: 61 notes". */
+    /** The text after a heading; "" if it is a note on the division, as in "GREAT: 61 notes". */
     private static String withoutNote(String inline) {
         List<String> words = Spelling.words(withoutCounts(Compass.without(new Line(inline).outside())));
         boolean named = !words.isEmpty() && DivisionWord.at(words, 0, "").isPresent();
@@ -181,7 +181,7 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
                 .collect(Collectors.joining(" "));
     }
 
-    /** What the words of a heading are. */
+    /** The words of a heading, sorted. */
     private record Parts(
             List<DivisionWord> divisions, OptionalInt number, boolean manual, int unknown, boolean beginsWithDivision) {
 

@@ -6,7 +6,9 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The lines of a page with what stands side by side on each: one division a column, or names and pitches in columns. */
+/**
+ * The lines of a page with what stands side by side on each: one division a column, or names and pitches in columns.
+ */
 final class Grid {
 
     private static final Pattern RUN = Pattern.compile("\\s{2,}");
@@ -16,7 +18,7 @@ final class Grid {
     private Grid() {}
 
     /**
-     * What stands together on a line and means one thing.
+     * Cells of a line that belong together, such as a name and its pitch.
      *
      * @param x where it begins: the cell in a table, else the column of characters
      * @param text what it says
@@ -94,14 +96,16 @@ final class Grid {
         return new Cell(x, text, extra ? Kind.EXTRA : Kind.WORDS);
     }
 
-    /** Whether a cell says something of the stop left of it: from where it borrows, of what it is made, how many pipes. */
+    /**
+     * True if a cell says something of the stop left of it: from where it borrows, of what it is made, how many pipes.
+     */
     private static boolean isExtra(String text) {
         Line line = new Line(text);
         boolean count = line.is(0, Token.Kind.NUMBER) && (line.isSign(1, "%") || line.is(1, "extra count"));
         return count || line.is(0, "extra column");
     }
 
-    /** Whether a cell holds figures, Roman numerals and halves of the keyboard alone. */
+    /** True if a cell holds figures, Roman numerals and halves of the keyboard alone. */
     private static boolean isPitch(String text) {
         Line line = new Line(new Line(text).outside());
         int figures = 0;
@@ -174,7 +178,7 @@ final class Grid {
         return new Group(cells.get(0).x(), text.toString());
     }
 
-    /** Whether words begin something of their own rather than go on with what stands left of them. */
+    /** True if words begin something of their own rather than go on with what stands left of them. */
     private static boolean starts(String text, LineReader.Readings readings) {
         if (LineReader.isHalf(text)
                 || readings.heading(text).isPresent()

@@ -117,7 +117,9 @@ final class Keyboards {
                         .findFirst());
     }
 
-    /** "OW" for an Oberwerk, "Pos" for a Positiv: the division that begins with the first letter, if it is the only one. */
+    /**
+     * "OW" for an Oberwerk, "Pos" for a Positiv: the division that begins with the first letter, if it is the only one.
+     */
     private Optional<ParsedDivision> initials(DivisionWord word) {
         if (word.words().length() > LONGEST_INITIALS) {
             return Optional.empty();

@@ -30,7 +30,7 @@ public final class Lexicon {
      *
      * @param kind what is known
      * @param names all ways to write it
-     * @param conditions what must hold for it to be meant
+     * @param conditions what must hold for the row to apply
      */
     record Row(StopKind kind, List<String> names, List<String> conditions) {}
 
@@ -108,19 +108,19 @@ public final class Lexicon {
         return get().find(name, NameContext.NONE).map(found -> found.kind().description());
     }
 
-    /** What is known of the stops of a name, if it is spelled in a known way or made of known parts. */
+    /** The kind of stop of a name, if it is spelled in a known way or made of known parts. */
     public static Optional<StopKind> kindOf(String name) {
         return name.isBlank()
                 ? Optional.empty()
                 : get().known(name, NameContext.NONE).map(Found::kind);
     }
 
-    /** What a name means where it stands. */
+    /** The entry for a name in its context, by spelling, parts or similar spelling. */
     Optional<Found> find(String name, NameContext setting) {
         return known(name, setting).or(() -> nearby(name, setting).map(kind -> new Found(kind, Confidence.SPELLING)));
     }
 
-    /** What a name means where it stands, if it is spelled in a known way or made of known parts. */
+    /** The entry for a name in its context, if it is spelled in a known way or made of known parts. */
     Optional<Found> known(String name, NameContext setting) {
         return exact(name, setting)
                 .or(() -> exact(parts.spelledOut(name), setting))
@@ -129,7 +129,7 @@ public final class Lexicon {
                         .map(kind -> new Found(kind, Confidence.PARTS)));
     }
 
-    /** What a name means that stands in the lexicon as it is, or as it sounds. */
+    /** The entry for a name that is in the lexicon as it is written, or as it sounds. */
     Optional<StopKind> exact(String name, NameContext setting) {
         Optional<StopKind> spelled = best(bySpelling.get(Spelling.spelled(name)), setting);
         return spelled.isPresent() ? spelled : best(bySound.get(Spelling.sounded(name)), setting);

@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 /** A text of one line, taken apart into tokens; time grows with its length. */
 final class Line {
 
-    /** What stands in a text where something was cut out. */
+    /** The sign that marks where something was cut out of a text. */
     static final char GAP = '\u0001';
 
     private static final int MOST_WORDS = 3;
@@ -59,12 +59,12 @@ final class Line {
         return tokens.get(token);
     }
 
-    /** Whether there is such a token. */
+    /** True if there is such a token. */
     boolean is(int token) {
         return token >= 0 && token < size();
     }
 
-    /** Whether there is such a token and it is of a kind. */
+    /** True if there is such a token and it is of a kind. */
     boolean is(int token, Token.Kind kind) {
         return is(token) && at(token).is(kind);
     }
@@ -107,7 +107,10 @@ final class Line {
         return from >= to ? "" : text.substring(at(from).start(), at(to - 1).end());
     }
 
-    /** The number of tokens of the longest phrase of a class that begins at a token; points and quotes in it do not count. */
+    /**
+     * The number of tokens of the longest phrase of a class that begins at a token; points and quotes in it do not
+     * count.
+     */
     int phrase(String kind, int token) {
         if (!is(token, Token.Kind.WORD)) {
             return 0;

@@ -3,11 +3,11 @@ package versewind.stoplist;
 import java.util.Optional;
 
 /**
- * What a text of a list can be. Each kind scores the text by what speaks for and against it; the kind with the highest score
- * takes it in. A text of another kind is one more constant here.
+ * The kinds of line in a stop list. Each kind scores the text by what speaks for and against it; the kind with the
+ * highest score takes it in. A text of another kind is one more constant here.
  *
- * <p>The scores are ranks of evidence, set by trying: a heading is surer than a coupler, which is surer than a stop; what
- * speaks against one lowers it below the next.
+ * <p>The scores are ranks of evidence, set by trying: a heading is surer than a coupler, which is surer than a stop;
+ * what speaks against one lowers it below the next.
  */
 enum LineKind {
     /** "Mano izquierda": the stops below play half of the keyboard. */
@@ -96,7 +96,7 @@ enum LineKind {
         }
     },
 
-    /** What stands under a heading of couplers, pistons or notes and is none of the above. */
+    /** A line under a heading of couplers, pistons or notes that is none of the above. */
     PLAYING_AID {
         @Override
         int score(Candidate text) {
@@ -170,7 +170,7 @@ enum LineKind {
             return reader.readings().mayBeStop(text);
         }
 
-        /** Whether it joins two divisions: "I/P", "Ped + I", and among couplers "II-Ped." too. */
+        /** True if it joins two divisions: "I/P", "Ped + I", and among couplers "II-Ped." too. */
         private boolean isPair() {
             boolean among = !section.isElsewhere();
             Line line = new Line(text);

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** Goes through a list from top to bottom, and tells of every text what it is. */
+/** Reads a list from top to bottom, and classifies every text in it. */
 final class LineReader {
 
     private final ListStyle style;
@@ -20,7 +20,7 @@ final class LineReader {
         this.aids = new PlayingAids(lines, style.language());
     }
 
-    /** What headings say, each text read once. */
+    /** Headings, each text read once. */
     static final class Readings {
         private final ListStyle style;
         private final Map<String, Optional<DivisionHeading>> headings = new HashMap<>();
@@ -42,7 +42,7 @@ final class LineReader {
             return headings.computeIfAbsent(text, each -> DivisionHeading.read(each, style.language()));
         }
 
-        /** Whether the heading of a division is the name of a stop too, in a list that writes no pitches. */
+        /** True if the heading of a division is the name of a stop too, in a list that writes no pitches. */
         boolean mayBeStop(String text) {
             return !style.pitched()
                     && heading(text)
@@ -54,7 +54,7 @@ final class LineReader {
                             .isPresent();
         }
 
-        /** Whether a text is the heading of a division or of another part. */
+        /** True if a text is the heading of a division or of another part. */
         boolean isHeading(String text) {
             return (heading(text).isPresent() && !mayBeStop(text))
                     || part(text)
@@ -64,14 +64,14 @@ final class LineReader {
         }
     }
 
-    /** What the rows of a list say. */
+    /** Reads the rows of a list. */
     static ParsedLines of(List<Grid.Row> rows, Readings readings) {
         LineReader reader = new LineReader(readings);
         new Columns(reader, rows).read();
         return reader.lines;
     }
 
-    /** Whether a text heads one half of a keyboard. */
+    /** True if a text heads one half of a keyboard. */
     static boolean isHalf(String text) {
         return WordList.of("half heading").isAll(Spelling.words(text));
     }
@@ -96,13 +96,16 @@ final class LineReader {
         return readings.isHeading(text);
     }
 
-    /** Reads a text, and says in which part of the list whatever follows stands; what nothing is made of is left out. */
+    /**
+     * Reads a text, and says in which part of the list whatever follows stands; a text that gives nothing is listed as
+     * left out.
+     */
     Section text(String text, int line, Section section) {
         LineKind.Candidate candidate = new LineKind.Candidate(this, text, line, section);
         int before = lines.entries();
         Section next = candidate.kind().take(candidate);
         if (lines.entries() == before) {
-            lines.leaveOut(line, text, "nothing here is a name", Unread.Weight.NOTE);
+            lines.leaveOut(line, text, "no name found", Unread.Weight.NOTE);
         }
         return next;
     }
@@ -114,12 +117,12 @@ final class LineReader {
                 new DivisionHeading(Spelling.unnumbered(name), word, Optional.empty(), OptionalInt.empty(), ""), line);
     }
 
-    /** Whether a text names a stop with its pitch. */
+    /** True if a text names a stop with its pitch. */
     boolean isPitchedStop(String text) {
         return StopLine.isPitchedStop(text, style);
     }
 
-    /** Whether a text may be the heading of a division with a name that nobody else gives one. */
+    /** True if a text may be the heading of a division with a name that nobody else gives one. */
     boolean mayNameDivision(String text) {
         StopLine stop = StopLine.of(text, style);
         return style.pitched()

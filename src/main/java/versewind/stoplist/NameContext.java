@@ -27,7 +27,10 @@ record NameContext(String language, Keyboard keyboard, Optional<Footage> footage
         return keyboard == Keyboard.PEDAL;
     }
 
-    /** Whether a condition of the lexicon holds: "lang:de,fr", "feet:2,4", "feet", "pedal", "manual", "ranks:3+", "noranks". */
+    /**
+     * True if a condition of the lexicon holds: "lang:de,fr", "feet:2,4", "feet", "pedal", "manual", "ranks:3+",
+     * "noranks".
+     */
     boolean holds(String condition) {
         int colon = condition.indexOf(':');
         String values = condition.substring(colon + 1);

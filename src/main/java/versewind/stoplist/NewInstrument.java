@@ -24,10 +24,10 @@ import versewind.organ.SwellBox;
 import versewind.organ.Tremulant;
 
 /**
- * An instrument made from a stop list, and what had to be supposed for it.
+ * An instrument made from a stop list, and what had to be assumed for it.
  *
- * @param instrument the organ, in a room that is supposed
- * @param remarks what was supposed or changed, a sentence each
+ * @param instrument the organ, in an assumed room
+ * @param remarks what was assumed or changed, a sentence each
  */
 public record NewInstrument(Instrument instrument, List<String> remarks) {
 
@@ -42,7 +42,7 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
     private static final int PEDAL_KEYS = 30;
     private static final double MOST_TRIM_DB = 8;
 
-    /** A stop of half a keyboard is reckoned as one of all of it with half its power. */
+    /** A stop of half a keyboard counts as a whole one with half its power. */
     private static final double HALF_TRIM_DB = -3;
 
     /**
@@ -74,9 +74,9 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
         }
 
         NewInstrument made(String name) {
-            remarks.add("The list says nothing of the room: a church of 4000 m3 with 300 seats and 2.2 s at 1000 Hz is"
-                    + " supposed. Set its own numbers in the file.");
-            remarks.add("The action is taken for electric: couplers carry nothing along.");
+            remarks.add(
+                    "Assumed, since the list does not say: electric action, and a church of 4000 m3 with 300 seats and"
+                            + " a reverberation time of 2.2 s at 1000 Hz. Enter the figures of your room.");
             Map<String, ReadDivision> divisions = new LinkedHashMap<>();
             for (ReadDivision division : list.divisions()) {
                 String into = into(division);
@@ -97,8 +97,8 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                     pistons(),
                     SUPPOSED_ROOM);
             if (!halves.isEmpty()) {
-                remarks.add("Half a keyboard each have " + String.join(", ", halves)
-                        + ": each is reckoned as going all through, 3 dB softer.");
+                remarks.add("Stops of half a keyboard: " + String.join(", ", halves)
+                        + ". Each counts as a whole stop, 3 dB softer.");
             }
             return new NewInstrument(instrument, remarks);
         }
@@ -111,7 +111,7 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
             if (pedal.isEmpty()) {
                 pedal = division.name();
             } else {
-                remarks.add(division.name() + " is put together with " + pedal + ".");
+                remarks.add(division.name() + " is joined to " + pedal + ".");
             }
             return pedal;
         }
@@ -168,8 +168,8 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                     if (lender.isEmpty()
                             && BorrowedRanks.says(read.get(d).stops().get(s)).isPresent()) {
                         remarks.add(made.get(d).name() + " " + stop.label()
-                                + " is said to be borrowed, and from what could not be found: it has pipes of"
-                                + " its own.");
+                                + " is borrowed, but the stop that lends its pipes was not found: it counts as"
+                                + " having pipes of its own.");
                     }
                     stops.add(lender.isPresent() ? stop.borrowing(lender.get()) : stop);
                 }

@@ -46,7 +46,7 @@ final class ParsedDivision {
         return line;
     }
 
-    /** Whether its heading says that it stands in a box. */
+    /** True if its heading says that it stands in a box. */
     boolean isEnclosed() {
         return enclosed.orElse(false);
     }

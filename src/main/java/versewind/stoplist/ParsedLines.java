@@ -7,7 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** What a list has said so far. Everything that is taken in or left out is counted, so that no text can be lost unnoticed. */
+/**
+ * The parts of an organ read so far. Everything that is taken in or left out is counted, so that no text can be lost
+ * unnoticed.
+ */
 final class ParsedLines {
 
     private final List<ParsedDivision> divisions = new ArrayList<>();
@@ -96,7 +99,7 @@ final class ParsedLines {
         return divisions.get(section.division());
     }
 
-    /** Whether a section belongs to the pedal. */
+    /** True if a section belongs to the pedal. */
     boolean isInPedal(Section section) {
         return !section.isBeforeDivisions() && division(section).isPedal();
     }

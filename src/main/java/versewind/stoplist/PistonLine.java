@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import versewind.stoplist.Token.Kind;
 
 /**
- * What a line says of pistons: "6 generals, Great 4, Swell 4", "Generals 1-8", "64 memory levels".
+ * The numbers of pistons in a line: "6 generals, Great 4, Swell 4", "Generals 1-8", "64 memory levels".
  *
  * @param generals number of general pistons; 0 where none is said
  * @param levels number of memory levels; 0 where none is said
@@ -30,12 +30,12 @@ record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Intege
         rest = List.copyOf(rest);
     }
 
-    /** Whether a text tells of pistons and the like. */
+    /** True if a text names pistons or other playing aids. */
     static boolean isOfPistons(String text) {
         return WordList.of("playing aid").in(text);
     }
 
-    /** Whether anything was understood. */
+    /** True if anything was understood. */
     boolean saysAnything() {
         return generals > 0 || levels > 0 || toEach > 0 || !divisionals.isEmpty();
     }

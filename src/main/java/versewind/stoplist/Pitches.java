@@ -38,7 +38,9 @@ final class Pitches {
         };
     }
 
-    /** Of "2 2", "2-2", "22" or "2" over "3" the last digit is the numerator; "16/19" and its like are no mixed numbers. */
+    /**
+     * Of "2 2", "2-2", "22" or "2" over "3" the last digit is the numerator; "16/19" and its like are no mixed numbers.
+     */
     private static Optional<Footage> fraction(String above, String below) {
         boolean plain = below.length() > 1 && above.chars().allMatch(Character::isDigit);
         int last = above.length() - 1;
@@ -58,7 +60,7 @@ final class Pitches {
                 .min(Comparator.comparingDouble(each -> Math.abs(each.feet() - feet)));
     }
 
-    /** Whether organs have stops of this pitch, so that a number without a unit can mean it. */
+    /** True if organs have stops of this pitch, so that a number without a unit can mean it. */
     static boolean isUsual(Footage feet) {
         return USUAL.contains(feet.toString());
     }
@@ -68,7 +70,7 @@ final class Pitches {
         return number.isPitch() ? read(number.text()).filter(Pitches::isUsual) : Optional.empty();
     }
 
-    /** Whether what stands before a token parts it from other figures. */
+    /** True if what stands before a token parts it from other figures. */
     static boolean isApart(Line line, int token, String signs) {
         char before = line.before(token);
         return !Character.isLetterOrDigit(before) && signs.indexOf(before) < 0;
@@ -82,7 +84,7 @@ final class Pitches {
         return ends ? length : 0;
     }
 
-    /** Whether a text has a pitch with its unit, so that nothing else can be meant. */
+    /** True if a text has a pitch with its unit. */
     static boolean isMarked(Line line) {
         return IntStream.range(0, line.size()).anyMatch(i -> marked(line, i) > 0);
     }
@@ -91,7 +93,7 @@ final class Pitches {
         return isMarked(new Line(text));
     }
 
-    /** Whether a token is a number that can be a pitch without a unit. */
+    /** True if a token is a number that can be a pitch without a unit. */
     static boolean isBare(Line line, int token) {
         char after = line.after(token);
         return line.at(token).isPitch()

@@ -7,7 +7,7 @@ import versewind.organ.Coupler;
 import versewind.stoplist.SectionWord.Kind;
 import versewind.stoplist.Unread.Weight;
 
-/** Gathers the couplers and tremulants of a list, and tells pistons and notes that stand among them from the rest. */
+/** Gathers the couplers and tremulants of a list, and separates pistons and notes from them. */
 final class PlayingAids {
 
     private static final TokenForm PEDAL_PITCH = TokenForm.of("=al =pedale|=pedaliera|=pedal");
@@ -37,9 +37,9 @@ final class PlayingAids {
             if (Tremulants.isOne(rest)) {
                 tremulant(Spelling.unnumbered(rest), rest, line, section);
             } else if (isAidOrNote(rest) || section.is(Kind.ACCESSORIES)) {
-                lines.leaveOut(line, rest, "a playing aid, no coupler", Weight.NOTE);
+                lines.leaveOut(line, rest, "a playing aid, not a coupler", Weight.NOTE);
             } else {
-                lines.leaveOut(line, rest, "no coupler that is known", Weight.DOUBT);
+                lines.leaveOut(line, rest, "not a known coupler", Weight.DOUBT);
             }
         }
     }
@@ -76,9 +76,9 @@ final class PlayingAids {
     /** Leaves out a line that stands among what is no stop. */
     void other(String text, int line, Kind kind) {
         if (kind == Kind.NOTES || kind == Kind.PISTONS || isAidOrNote(text)) {
-            lines.leaveOut(line, text, "a playing aid or a note, no stop", Weight.NOTE);
+            lines.leaveOut(line, text, "a playing aid or a note, not a stop", Weight.NOTE);
         } else {
-            String why = "it stands among couplers and playing aids, and is none that is known";
+            String why = "listed among couplers and playing aids, but not a known one";
             lines.leaveOut(line, text, why, Weight.DOUBT);
         }
     }
@@ -99,7 +99,7 @@ final class PlayingAids {
             Segments.split(word.inline(), (each, i) -> each.isSign(i, ",;"))
                     .forEach(each -> tremulant("Tremulant " + Spelling.unnumbered(each), each, line, section));
         } else if (part.isElsewhere()) {
-            lines.leaveOut(line, whole, "a playing aid or a note, no stop", Weight.NOTE);
+            lines.leaveOut(line, whole, "a playing aid or a note, not a stop", Weight.NOTE);
         } else {
             take(CouplerLine.read(whole, part.where(), hint, language), line, part);
         }
@@ -114,7 +114,7 @@ final class PlayingAids {
         } else if (Tremulants.isOne(segment)) {
             tremulant(Spelling.unnumbered(segment), Optional.empty(), line, section);
         } else if (PistonLine.isOfPistons(segment)) {
-            lines.leaveOut(line, segment, "a playing aid, no stop", Weight.NOTE);
+            lines.leaveOut(line, segment, "a playing aid, not a stop", Weight.NOTE);
         } else if (section.isBeforeDivisions()) {
             lines.leaveOut(line, segment, Unread.BEFORE, Weight.NOTE);
         } else {

@@ -4,8 +4,8 @@ import java.util.List;
 import versewind.stoplist.Token.Kind;
 
 /**
- * Ranks of a compound stop as people write them: III, III-V, 4f., 4 fach, 3-4 sterk, 3 rgs, 4 ranks, V file; and the scale
- * numbers of a mixture, 15.19.22.
+ * Ranks of a compound stop as people write them: III, III-V, 4f., 4 fach, 3-4 sterk, 3 rgs, 4 ranks, V file; and the
+ * scale numbers of a mixture, 15.19.22.
  *
  * @param length how many tokens they take; 0 where there are none
  * @param count how many ranks; of "III-V" the five

@@ -13,7 +13,7 @@ import versewind.organ.Coupler;
  */
 public record ReadCoupler(String name, String source, String keyboard, Coupler.Kind kind, int line) {
 
-    /** Whether both its divisions are in the list and it can work between them. */
+    /** True if both its divisions are in the list and it can work between them. */
     public boolean isWhole() {
         boolean known = !source.isEmpty() && !keyboard.isEmpty();
         return known

@@ -18,7 +18,7 @@ public record ReadDivision(String name, OptionalInt manual, boolean enclosed, Op
         stops = List.copyOf(stops);
     }
 
-    /** Whether it is played with the feet. */
+    /** True if it is played with the feet. */
     public boolean isPedal() {
         return manual.isEmpty();
     }

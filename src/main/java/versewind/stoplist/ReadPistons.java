@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * The pistons that a list tells of.
+ * The pistons of a list.
  *
  * @param generals number of general pistons
  * @param divisionals number of divisional pistons by the division's name
@@ -15,7 +15,7 @@ import java.util.Set;
  */
 public record ReadPistons(int generals, Map<String, Integer> divisionals, int levels, Set<Integer> lines) {
 
-    /** A list that tells of none. */
+    /** No pistons. */
     static final ReadPistons NONE = new ReadPistons(0, Map.of(), 0, Set.of());
 
     public ReadPistons {
@@ -23,7 +23,7 @@ public record ReadPistons(int generals, Map<String, Integer> divisionals, int le
         lines = Set.copyOf(lines);
     }
 
-    /** Whether there are any. */
+    /** True if there are any. */
     public boolean any() {
         return generals > 0 || !divisionals.isEmpty();
     }

@@ -12,13 +12,13 @@ import versewind.organ.Pipe;
  *
  * @param name its name as it is written
  * @param footage its pitch; a compound stop may be without
- * @param supposed whether the pitch is not written but the usual one of its name
+ * @param supposed true if the pitch is not given and the usual one of its name is assumed
  * @param ranks pipes a note
  * @param family its tonal family
  * @param pipe the kind of pipe it is made of
  * @param how how sure the family is
  * @param strengthDb how much stronger than is usual for its family the lexicon says it is, in dB; an estimate
- * @param remarks what else the list says of it, and what was supposed
+ * @param remarks what else the list says of it, and what was assumed
  * @param line where it stands, counted from 1
  */
 public record ReadStop(

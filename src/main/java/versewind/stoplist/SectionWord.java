@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  */
 record SectionWord(Kind kind, String head, String inline) {
 
-    /** What a part of a list holds. */
+    /** The kinds of part that hold no stops. */
     enum Kind {
         COUPLERS("part couplers"),
         ACCESSORIES("part accessories"),
@@ -34,7 +34,7 @@ record SectionWord(Kind kind, String head, String inline) {
             return WordList.of(words);
         }
 
-        /** Whether a word may stand in such a heading beside the words that make it one. */
+        /** True if a word may stand in such a heading beside the words that make it one. */
         private boolean isFiller(String word) {
             boolean other = WordList.of("part couplers").has(word)
                     || WordList.of("part accessories").has(word)

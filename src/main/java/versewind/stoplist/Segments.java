@@ -80,7 +80,10 @@ final class Segments {
         return Spelling.hasWord(text) && Pitches.isMarked(line);
     }
 
-    /** "Principal 8' Octave 4' Mixtur 4f." without anything between: parted behind the pitches, or before them if one leads. */
+    /**
+     * "Principal 8' Octave 4' Mixtur 4f." without anything between: parted behind the pitches, or before them if one
+     * leads.
+     */
     private static List<String> runOn(String part, ListStyle style) {
         Line line = new Line(part);
         List<Integer> starts = new ArrayList<>();

@@ -66,7 +66,7 @@ final class Spelling {
         return text.substring(from, to);
     }
 
-    /** Whether a text has three letters in a row. */
+    /** True if a text has three letters in a row. */
     static boolean hasWord(String text) {
         return LETTERS.matcher(text).find();
     }
@@ -92,7 +92,7 @@ final class Spelling {
         return NOT_IN_WORDS.matcher(plain(text)).replaceAll("");
     }
 
-    /** What is left when letters that languages write differently are made one: Oktave, Octave, Octav. */
+    /** One spelling for letters that languages write differently: Oktave, Octave, Octav. */
     static String sounded(String text) {
         String sound = spelled(text);
         if (NUMERAL.matcher(sound).matches()) {

@@ -13,10 +13,10 @@ import versewind.stoplist.StopLine.Mark;
 import versewind.stoplist.Token.Kind;
 import versewind.stoplist.Unread.Weight;
 
-/** Tells of the text of one stop whether it is one, and which. */
+/** Decides whether the text of one entry is a stop, and which. */
 final class StopClassifier {
 
-    /** What the text of one stop comes to. */
+    /** The outcome: a stop, an addition to the stop before, or no stop. */
     sealed interface Result permits OneStop, Further, None {}
 
     record OneStop(ReadStop stop) implements Result {}
@@ -62,12 +62,12 @@ final class StopClassifier {
         return new StopClassifier(text, line, style, keyboard).read();
     }
 
-    /** Whether a text says something of the organ or the page that is no part to play. */
+    /** True if a text says something of the organ or the page that is no part to play. */
     static boolean isNote(String text) {
         return isProse(text) || WordList.of("toy").in(text);
     }
 
-    /** Whether a text has words of sentences, signs of addresses or years. */
+    /** True if a text has words of sentences, signs of addresses or years. */
     private static boolean isProse(String text) {
         return WordList.of("prose").in(text)
                 || new Line(text).tokens().stream().anyMatch(token -> token.isSign("@\u00a9=") || isYear(token));
@@ -80,22 +80,21 @@ final class StopClassifier {
 
     private Result read() {
         if (WordList.of("prepared").in(text)) {
-            return new None("prepared for only; it has no pipes yet, so it is left out", Weight.NOTE);
+            return new None("prepared for only: no pipes yet, so it is left out", Weight.NOTE);
         }
         if (said.name().isEmpty()) {
             boolean figures =
                     new Line(text).tokens().stream().anyMatch(each -> each.is(Kind.NUMBER) || each.count() > 0);
             return figures && (!said.feet().isEmpty() || said.ranks() > 0)
                     ? new Further(said)
-                    : new None("nothing here is a name", Weight.NOTE);
+                    : new None("no name found", Weight.NOTE);
         }
         Optional<Lexicon.Found> whole = Lexicon.get().known(said.name(), setting);
         boolean pitched = said.mark() != Mark.NONE;
         boolean toy = WordList.of("toy").in(said.name())
                 && !(pitched && Lexicon.get().exact(said.name(), setting).isPresent());
         if (toy || isCarillonOfBells()) {
-            return new None(
-                    "a bell, bird, drum, valve or the like: no rank of pipes that a plan can draw", Weight.NOTE);
+            return new None("a bell, bird, drum, valve or the like: no rank of pipes to draw", Weight.NOTE);
         }
         if (isSentence()) {
             return note();
@@ -111,14 +110,13 @@ final class StopClassifier {
     }
 
     private static None note() {
-        return new None("it says something of the organ or the page, and is no stop", Weight.NOTE);
+        return new None("a remark on the organ or the page, not a stop", Weight.NOTE);
     }
 
     private None doubt() {
         boolean pitched = said.mark() != Mark.NONE || said.ranks() > 0;
         return new None(
-                pitched ? "it cannot be told whether this is a stop" : "no pitch, and the name is not in the lexicon",
-                Weight.DOUBT);
+                pitched ? "unclear whether this is a stop" : "no pitch, and not a known name of a stop", Weight.DOUBT);
     }
 
     private boolean isCarillonOfBells() {
@@ -225,7 +223,7 @@ final class StopClassifier {
         boolean supposed = feet.isEmpty() && !family.isCompound();
         if (supposed) {
             feet = Optional.of(kind.usualFootage(setting.inPedal()));
-            remarks.add("its pitch is not written; " + feet.get() + " ft is usual");
+            remarks.add("pitch not given; " + feet.get() + " ft assumed");
         }
         Pipe pipe = family != kind.family() && kind.pipe().isReed() ? family.usualPipe() : kind.pipe();
         String name = plain ? said.name() : said.name() + " " + said.numeral();
@@ -245,7 +243,7 @@ final class StopClassifier {
                 ? kind.footage().feet() != 8
                 : WordList.of("two ranks").has(Spelling.spelled(kind.name()));
         int usual = highRanks() > 1 ? (int) highRanks() : pair ? 2 : family == Family.CORNET ? 5 : 3;
-        remarks.add("its ranks are not written; " + usual + " are supposed");
+        remarks.add("ranks not given; " + usual + " assumed");
         return usual;
     }
 

@@ -6,7 +6,7 @@ import versewind.organ.Footage;
 import versewind.organ.Pipe;
 
 /**
- * What is known of the stops of one name.
+ * The usual family, pitch and pipes of the stops of one name.
  *
  * @param name the name as it is mostly written
  * @param language "en", "de", "fr", "nl", "it", "es", "nordic", or "la" for a name that is at home everywhere

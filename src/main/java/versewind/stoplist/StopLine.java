@@ -47,14 +47,14 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         return new Taker(unnumbered(text), style).taken();
     }
 
-    /** Whether a text names a known stop with its pitch. */
+    /** True if a text names a known stop with its pitch. */
     static boolean isPitchedStop(String text, ListStyle style) {
         StopLine stop = of(text, style);
         return stop.mark != Mark.NONE
                 && Lexicon.get().known(stop.name, style.setting()).isPresent();
     }
 
-    /** Whether a text names the bass or the treble half of a stop and nothing else. */
+    /** True if a text names the bass or the treble half of a stop and nothing else. */
     static boolean isHalf(String text) {
         List<String> words = Spelling.words(text);
         return !words.isEmpty() && WordList.of("half").without(words).isEmpty();
@@ -70,7 +70,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         return feet.stream().findFirst();
     }
 
-    /** Whether a family counts its numeral as ranks. */
+    /** True if a family counts its numeral as ranks. */
     static boolean countsRanks(Family family) {
         return family.isCompound() || family == Family.CELESTE;
     }
@@ -165,7 +165,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             cut(tokens);
         }
 
-        /** What stands in parentheses is a remark, unless it is nothing but a pitch or ranks. */
+        /** A text in parentheses is a remark, unless it is a pitch or ranks alone. */
         private void parentheses() {
             StringBuilder kept = new StringBuilder();
             BitSet brackets = line.bracketsToEnd();

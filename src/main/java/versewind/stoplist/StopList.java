@@ -9,7 +9,7 @@ import java.util.stream.Stream;
  * @param divisions in the order of the list, each with one stop at least
  * @param couplers each once, in the order of the list
  * @param tremulants in the order of the list
- * @param pistons that the list tells of
+ * @param pistons its pistons
  * @param title what the list calls the organ; "" where it does not
  * @param notUnderstood every line, or part of one, that nothing was made of
  */
@@ -56,7 +56,9 @@ public record StopList(
                 .toList();
     }
 
-    /** Whether anything wants a second look: a line in doubt, a family that is not sure, a coupler without divisions. */
+    /**
+     * True if anything wants a second look: a line in doubt, a family that is not sure, a coupler without divisions.
+     */
     public boolean wantsAttention() {
         return divisions.isEmpty()
                 || !doubts().isEmpty()

@@ -14,13 +14,13 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import versewind.organ.Coupler;
 
-/** What a whole list comes to: couplers and tremulants find their divisions, and what tells of pistons or a title is found. */
+/** Builds the result of a whole list: gives couplers and tremulants their divisions, finds pistons and the title. */
 final class StopListBuilder {
 
     private static final int LAST_TITLE_LINE = 5;
     private static final int LONGEST_TITLE = 60;
 
-    /** What a title tells besides the name: years, numbers of stops, who built it. */
+    /** Additions to the name in a title: years, numbers of stops, the builder. */
     private static final TokenForm MORE = TokenForm.of("[.] _number", "_[-] _word|number|roman|open", "_open");
 
     private final ParsedLines gathered;
@@ -63,7 +63,7 @@ final class StopListBuilder {
         return new StopList(read, couplers, tremulants, pistons, title, unread);
     }
 
-    /** What stands in the first line of all, where that is before the first division and short. */
+    /** The first line of all, if it is short and above the first division. */
     private String title() {
         int first = unread.stream()
                 .filter(each -> each.why().equals(Unread.BEFORE))
@@ -92,7 +92,7 @@ final class StopListBuilder {
         return title.substring(0, line.at(more - 1).end());
     }
 
-    /** Whether a number stands before the next comma. */
+    /** True if a number stands before the next comma. */
     private static boolean hasNumber(Line line, int from) {
         return line.tokens().subList(from, line.size()).stream()
                 .takeWhile(each -> !each.isSign(","))
@@ -152,7 +152,7 @@ final class StopListBuilder {
                 couplers.add(new ReadCoupler(rough.text().strip(), source, keyboard, rough.kind(), placed.line()));
             } else {
                 unread.add(new Unread(
-                        placed.line(), rough.text(), "the same coupler stands in the list before", Unread.Weight.NOTE));
+                        placed.line(), rough.text(), "the same coupler is listed above", Unread.Weight.NOTE));
             }
         }
         return named(couplers);

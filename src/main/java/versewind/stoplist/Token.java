@@ -13,7 +13,7 @@ import versewind.organ.Stop;
  */
 record Token(Kind kind, String text, String plain, int start) {
 
-    /** What a token is made of. */
+    /** The kinds of token. */
     enum Kind {
         /** Figures: "8", "2 2/3", "22/3", "2.66"; any number of digits. */
         NUMBER,
@@ -52,22 +52,22 @@ record Token(Kind kind, String text, String plain, int start) {
         return kind == Kind.WORD || kind == Kind.ROMAN;
     }
 
-    /** Whether it is one of these signs. */
+    /** True if it is one of these signs. */
     boolean isSign(String signs) {
         return (kind == Kind.SIGN || kind == Kind.QUOTE) && signs.contains(text);
     }
 
-    /** Whether it is a word of a kind. */
+    /** True if it is a word of a kind. */
     boolean is(String words) {
         return kind == Kind.WORD && WordList.of(words).has(plain);
     }
 
-    /** Whether it is a whole number of at most some digits. */
+    /** True if it is a whole number of at most some digits. */
     boolean isWhole(int digits) {
         return kind == Kind.NUMBER && text.length() <= digits && text.chars().allMatch(Character::isDigit);
     }
 
-    /** Whether it is a number that can be a pitch in feet. */
+    /** True if it is a number that can be a pitch in feet. */
     boolean isPitch() {
         return kind == Kind.NUMBER && (text.length() <= 2 || !isWhole(Integer.MAX_VALUE));
     }

@@ -9,11 +9,12 @@ import versewind.stoplist.Token.Kind;
 /**
  * A form in which tokens follow each other, such as "pitch [-]? &lt;feet&gt; ~[.]?".
  *
- * <p>Its elements are: the name of a kind of token in small letters; "pitch", a number that can be one; "#" with a digit, a
- * whole number of at most so many digits; "##", of just two; "count", a number to 99 or a Roman one; "letter", a word of one
- * letter; "octave", figures or signs behind the name of a key; "[...]" one of these signs; "&lt;...&gt;" a word or phrase of
- * a kind of {@code words.csv}; "=..." that word. "|" stands between alternatives, "~" before what touches the token before
- * it and "_" before what does not, "?" behind what may be missing and "*" behind what may occur any number of times.
+ * <p>Its elements are: the name of a kind of token in small letters; "pitch", a number that can be one; "#" with a
+ * digit, a whole number of at most so many digits; "##", of just two; "count", a number to 99 or a Roman one; "letter",
+ * a word of one letter; "octave", figures or signs behind the name of a key; "[...]" one of these signs; "&lt;...&gt;"
+ * a word or phrase of a kind of {@code words.csv}; "=..." that word. "|" stands between alternatives, "~" before what
+ * touches the token before it and "_" before what does not, "?" behind what may be missing and "*" behind what may
+ * occur any number of times.
  */
 final class TokenForm {
 
@@ -116,7 +117,7 @@ final class TokenForm {
         return -1;
     }
 
-    /** Whether it is the whole line. */
+    /** True if it is the whole line. */
     boolean is(Line line) {
         return line.size() > 0 && at(line, 0) == line.size();
     }

@@ -13,7 +13,7 @@ final class Tremulants {
 
     private Tremulants() {}
 
-    /** Whether a text names a tremulant. */
+    /** True if a text names a tremulant. */
     static boolean isOne(String text) {
         List<String> words = Spelling.words(text);
         return words.size() <= LONGEST && WordList.of("tremulant").in(words);

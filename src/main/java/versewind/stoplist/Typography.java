@@ -31,8 +31,9 @@ final class Typography {
     private static final Pattern MARKUP =
             Pattern.compile("</?(?:b|i|u|sup|sub|small|strong|em|span|p|li|ul|div|h\\d|a)\\b[^<>]*>");
     private static final Pattern BREAKS = Pattern.compile("<br ?/?>|</tr>|</h\\d>|</li>");
-    private static final Pattern WIKI = Pattern.compile(
-            "(?<!(?<!\\p{L})[a-h](?:is)?)'''+|^\\s*\\{\\|.*$|^\\s*\\|[-}].*$|\\b(?:colspan|rowspan|align|style|width)=\"?[^|\"]*\"?\\s*\\|");
+    private static final Pattern WIKI =
+            Pattern.compile("(?<!(?<!\\p{L})[a-h](?:is)?)'''+|^\\s*\\{\\|.*$|^\\s*\\|[-}].*$"
+                    + "|\\b(?:colspan|rowspan|align|style|width)=\"?[^|\"]*\"?\\s*\\|");
     private static final Pattern LEADERS = Pattern.compile(
             "\\.\\s?\\.\\s?\\.[. ]*|\\.\\.+|\u2026+|_{2,}|\u00b7\\s?\u00b7\\s?\u00b7[\u00b7 ]*|(?<=\\s)-\\s?-\\s?-[-"
                     + " ]*");

@@ -11,9 +11,9 @@ package versewind.stoplist;
 public record Unread(int line, String text, String why, Weight weight) {
 
     /** Why nothing was made of what precedes the organ itself. */
-    static final String BEFORE = "it stands before the first division";
+    static final String BEFORE = "above the first division";
 
-    /** Whether something may be missing from the organ because of it. */
+    /** True if something may be missing from the organ because of it. */
     public enum Weight {
         /** It says something of the organ or the page, and is no stop, coupler or tremulant. */
         NOTE,

@@ -22,7 +22,7 @@ record UnresolvedCoupler(String text, End source, End keyboard, Coupler.Kind kin
      */
     record Named(DivisionWord word) implements End {}
 
-    /** A division that is meant without being named. */
+    /** A division that is implied and not named. */
     enum Implied implements End {
         /** The main division. */
         MAIN,

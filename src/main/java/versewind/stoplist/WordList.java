@@ -9,8 +9,9 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * The words of one kind, of {@code words.csv}: neither names of stops nor of divisions, but units, prepositions, headings of
- * parts, words for couplers. All words that are asked for are spelled plainly, as {@link Spelling#words} gives them.
+ * The words of one kind, of {@code words.csv}: neither names of stops nor of divisions, but units, prepositions,
+ * headings of parts, words for couplers. All words that are asked for are spelled plainly, as {@link Spelling#words}
+ * gives them.
  *
  * @param whole words that stand as they are
  * @param starred words with a star at one end, or both, for any letters
@@ -77,22 +78,22 @@ record WordList(Set<String> whole, List<String> starred, Map<String, List<List<S
         return end ? word.startsWith(part) : word.equals(part);
     }
 
-    /** Whether one word is of this kind. */
+    /** True if one word is of this kind. */
     boolean has(String word) {
         return whole.contains(word) || starred.stream().anyMatch(each -> fits(each, word));
     }
 
-    /** Whether an entry of this kind begins at any of the words. */
+    /** True if an entry of this kind begins at any of the words. */
     boolean in(List<String> words) {
         return IntStream.range(0, words.size()).anyMatch(i -> at(words, i) > 0);
     }
 
-    /** Whether a text has an entry of this kind. */
+    /** True if a text has an entry of this kind. */
     boolean in(String text) {
         return in(Spelling.words(text));
     }
 
-    /** Whether the words are entries of this kind and nothing else. */
+    /** True if the words are entries of this kind and nothing else. */
     boolean isAll(List<String> words) {
         return !words.isEmpty() && without(words).isEmpty();
     }

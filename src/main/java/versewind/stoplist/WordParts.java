@@ -47,7 +47,7 @@ final class WordParts {
                 .collect(Collectors.joining(" "));
     }
 
-    /** What a name means by its parts. */
+    /** The kind of stop of a name, by its parts. */
     Optional<StopKind> find(String name, Function<String, Optional<StopKind>> exact) {
         List<String> words = Spelling.words(name);
         List<String> core = new ArrayList<>();

@@ -7,7 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The tables of words that lie beside this package: fields parted by |, sources in lines beginning with #, a line of heads. */
+/**
+ * The tables of words that lie beside this package: fields parted by |, sources in lines beginning with #, a line of
+ * heads.
+ */
 final class WordTable {
 
     private WordTable() {}

@@ -132,7 +132,7 @@ class ReadStopsCommandTest {
         Files.writeString(file, "Great\nOpen Diapason 8\nKettlewick\n");
         Reply reply = typed("read-stops", file.toString());
         assertThat(reply.status()).isEqualTo(Reply.WANTS_ATTENTION);
-        assertThat(reply.results()).contains("line 3: Kettlewick - no pitch, and the name is not in the lexicon");
+        assertThat(reply.results()).contains("line 3: Kettlewick - no pitch, and not a known name of a stop");
         assertThat(reply.words()).contains("1 line may describe part of the organ");
     }
 
