@@ -26,8 +26,10 @@ public final class CalibrationFields {
 
     // the trims before any reading
 
-    private static final Table<Trims> TRIMS =
-            Table.block("The trims before any reading; those of 0 are left out.", "", values -> {
+    private static final Table<Trims> TRIMS = Table.block(
+            "The trims before any reading; those of 0 are left out.",
+            "",
+            values -> {
                 Instrument organ = values.names().organ();
                 return new Trims(
                         values.get(CalibrationFields.ORGAN_TRIM),
@@ -37,75 +39,58 @@ public final class CalibrationFields {
                         orZeros(
                                 values.get(CalibrationFields.BOX_TRIMS),
                                 organ.divisions().size()));
-            });
+            },
+            CalibrationFields::of);
 
-    private static final Field<Trims, Double> ORGAN_TRIM = TRIMS.add(
-                    "trim", StopFields.TRIM_DB, Trims::organDb, "of the whole organ, in dB")
-            .orElse(0.0);
+    private static final Field<Trims, Double> ORGAN_TRIM =
+            TRIMS.add("trim", StopFields.TRIM_DB, "of the whole organ, in dB").orElse(0.0);
 
     private static final Field<Trims, List<Double>> STOP_TRIMS = TRIMS.add(
-                    "stops", new StopTrims(), Trims::stopsDb, "by division and stop, in dB")
+                    "stops", new StopTrims(), "by division and stop, in dB")
             .orElse(List.of())
             .laid(Layout.BLOCK);
 
-    private static final Field<Trims, List<Double>> BOX_TRIMS = TRIMS.add(
-                    "boxes", new BoxTrims(), Trims::boxesDb, "by division, in dB")
-            .orElse(List.of());
+    private static final Field<Trims, List<Double>> BOX_TRIMS =
+            TRIMS.add("boxes", new BoxTrims(), "by division, in dB").orElse(List.of());
 
     // a reading
 
     public static final Table<Kept> READING = Table.block(
             "A level that was read, and what was to be expected of it before any reading and since, in dB(A).",
             "dBA",
-            CalibrationFields::kept);
+            CalibrationFields::kept,
+            CalibrationFields::of);
 
-    public static final Field<Kept, String> DATE =
-            READING.text("date", kept -> kept.reading().date(), "the day, as 2026-10-04");
+    public static final Field<Kept, String> DATE = READING.text("date", "the day, as 2026-10-04");
 
     public static final Field<Kept, Seat> SEAT = READING.add(
-                    "seat",
-                    Kinds.choice(Seat.values(), Seat::word),
-                    kept -> kept.reading().seat(),
-                    "where the meter stood")
+                    "seat", Kinds.choice(Seat.values(), Seat::word), "where the meter stood")
             .laid(Layout.BESIDE);
 
     public static final Field<Kept, Integer> PEOPLE = READING.add(
-                    "people",
-                    Kinds.whole(0, MOST_SINGERS),
-                    kept -> kept.reading().present(),
-                    "people in the room")
+                    "people", Kinds.whole(0, MOST_SINGERS), "people in the room")
             .orElse(0)
             .laid(Layout.BESIDE);
 
     public static final Field<Kept, Optional<Integer>> SINGERS = READING.ifAny(
-                    "singers",
-                    Kinds.whole(2, MOST_SINGERS),
-                    kept -> kept.reading().sung().map(MeterReading.Sung::singers),
-                    "how many of them sang")
+                    "singers", Kinds.whole(2, MOST_SINGERS), "how many of them sang")
             .laid(Layout.BESIDE);
 
     public static final Field<Kept, Optional<Singing>> SINGING = READING.ifAny(
-                    "singing",
-                    VerseFields.SINGING.kind(),
-                    kept -> kept.reading().sung().map(MeterReading.Sung::strength),
-                    "how strongly they sang")
+                    "singing", VerseFields.SINGING.kind(), "how strongly they sang")
             .laid(Layout.BESIDE);
 
-    private static final PlayedFields<Kept> PLAYED = new PlayedFields<>(
-            READING, kept -> kept.reading().hands(), kept -> kept.reading().registration());
+    private static final PlayedFields<Kept> PLAYED = new PlayedFields<>(READING);
 
-    public static final Field<Kept, Double> DBA = READING.add(
-            "dBA",
-            Kinds.decimal(MeterReading.LOWEST_DBA, MeterReading.HIGHEST_DBA),
-            kept -> kept.reading().dba(),
-            "the level in dB(A)");
+    public static final Field<Kept, Double> DBA =
+            READING.add("dBA", Kinds.decimal(MeterReading.LOWEST_DBA, MeterReading.HIGHEST_DBA), "the level in dB(A)");
 
     private static final Field<Kept, Double> BEFORE_DBA = READING.add(
-                    "before", EXPECTED_DBA, Kept::beforeDba, "the level expected before any reading, in dB(A)")
+                    "before", EXPECTED_DBA, "the level expected before any reading, in dB(A)")
             .laid(Layout.BESIDE);
 
     private static final Field<Kept, Double> AFTER_DBA = READING.add(
-                    "after", EXPECTED_DBA, Kept::afterDba, "the level expected since, in dB(A)")
+                    "after", EXPECTED_DBA, "the level expected since, in dB(A)")
             .laid(Layout.BESIDE);
 
     // the calibration
@@ -113,36 +98,58 @@ public final class CalibrationFields {
     static final Table<Calibration> TABLE = Table.block(
             "What the trims rest on, where they were found by readings of a sound-level meter.",
             "readings",
-            CalibrationFields::calibration);
+            CalibrationFields::calibration,
+            CalibrationFields::of);
 
     private static final Field<Calibration, Double> SINGERS_OFFSET = TABLE.add(
-                    "singers",
-                    OFFSET_DB,
-                    calibration -> calibration.offsets().singersDb(),
-                    "dB that these people sing louder than estimated")
+                    "singers", OFFSET_DB, "dB that these people sing louder than estimated")
             .orElse(0.0);
 
     private static final Field<Calibration, Double> ROOM_OFFSET = TABLE.add(
-                    "room",
-                    OFFSET_DB,
-                    calibration -> calibration.offsets().roomDb(),
-                    "dB that this room is louder than estimated")
+                    "room", OFFSET_DB, "dB that this room is louder than estimated")
             .orElse(0.0);
 
-    private static final Field<Calibration, Trims> BEFORE = TABLE.add(
-            "before",
-            new Kinds.Nested<>(TRIMS),
-            calibration -> calibration.before().orElseThrow(),
-            "the trims before any reading");
+    private static final Field<Calibration, Trims> BEFORE =
+            TABLE.add("before", new Kinds.Nested<>(() -> TRIMS), "the trims before any reading");
 
     private static final Field<Calibration, List<Kept>> READINGS = TABLE.add(
-                    "readings",
-                    Kinds.Items.of(READING),
-                    Calibration::kept,
-                    "the readings, in the order they were taken")
+                    "readings", Kinds.Items.of(READING), "the readings, in the order they were taken")
             .laid(Layout.BLOCK);
 
     private CalibrationFields() {}
+
+    private static Object of(Trims trims, String field) {
+        return switch (field) {
+            case "trim" -> trims.organDb();
+            case "stops" -> trims.stopsDb();
+            case "boxes" -> trims.boxesDb();
+            default -> throw Table.without(field);
+        };
+    }
+
+    private static Object of(Kept kept, String field) {
+        return switch (field) {
+            case "date" -> kept.reading().date();
+            case "seat" -> kept.reading().seat();
+            case "people" -> kept.reading().present();
+            case "singers" -> kept.reading().sung().map(MeterReading.Sung::singers);
+            case "singing" -> kept.reading().sung().map(MeterReading.Sung::strength);
+            case "dBA" -> kept.reading().dba();
+            case "before" -> kept.beforeDba();
+            case "after" -> kept.afterDba();
+            default -> PlayedFields.of(kept.reading().hands(), kept.reading().registration(), field);
+        };
+    }
+
+    private static Object of(Calibration calibration, String field) {
+        return switch (field) {
+            case "singers" -> calibration.offsets().singersDb();
+            case "room" -> calibration.offsets().roomDb();
+            case "before" -> calibration.before().orElseThrow();
+            case "readings" -> calibration.kept();
+            default -> throw Table.without(field);
+        };
+    }
 
     private static List<Double> orZeros(List<Double> trimsDb, int size) {
         return trimsDb.isEmpty() ? Collections.nCopies(size, 0.0) : trimsDb;

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /**
@@ -28,7 +29,7 @@ public final class Field<T, V> {
 
     private final String name;
     private final Kind<V> kind;
-    private final Function<T, V> get;
+    private final BiFunction<T, String, Object> parts;
     private final String about;
     private String asked;
     private String label;
@@ -42,13 +43,13 @@ public final class Field<T, V> {
      *
      * @param name its name in files
      * @param kind what it holds
-     * @param get its value
      * @param about what it is, without a capital and a full stop
+     * @param parts the values of all fields of an owner, by their names
      */
-    Field(String name, Kind<V> kind, Function<T, V> get, String about) {
+    Field(String name, Kind<V> kind, String about, BiFunction<T, String, Object> parts) {
         this.name = name;
         this.kind = kind;
-        this.get = get;
+        this.parts = parts;
         this.about = about;
         this.asked = about;
         this.label = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
@@ -57,7 +58,12 @@ public final class Field<T, V> {
 
     /** The same field of something that has a {@code T} in it. */
     <S> Field<S, V> of(Function<S, T> outer) {
-        Field<S, V> field = new Field<>(name, kind, each -> get.apply(outer.apply(each)), about);
+        return from((owner, field) -> parts.apply(outer.apply(owner), field));
+    }
+
+    /** The same field of something that has the fields of a {@code T}. */
+    <S> Field<S, V> from(BiFunction<S, String, Object> otherParts) {
+        Field<S, V> field = new Field<>(name, kind, about, otherParts);
         field.asked = asked;
         field.label = label;
         field.column = column;
@@ -168,13 +174,15 @@ public final class Field<T, V> {
     }
 
     /** Its value. */
+    @SuppressWarnings(
+            "unchecked") // a table gives each field the value of its kind; every one is written and read in tests
     public V of(T owner) {
-        return get.apply(owner);
+        return (V) parts.apply(owner, name);
     }
 
     /** Its value in a file: text, number, true or false, lists, maps and rows of these; empty where it is left out. */
     public Optional<Object> written(T owner, OrganNames names) {
-        V value = get.apply(owner);
+        V value = of(owner);
         if (!needed && blank.get().equals(value)) {
             return Optional.empty();
         }
@@ -186,7 +194,7 @@ public final class Field<T, V> {
 
     /** Its value as it is typed; blank where a blank means it. */
     public String typed(T owner, OrganNames names) {
-        V value = get.apply(owner);
+        V value = of(owner);
         return blank.filter(value::equals).isPresent() ? "" : kind.typed(value, names);
     }
 

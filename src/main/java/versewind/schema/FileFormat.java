@@ -5,7 +5,9 @@ public final class FileFormat {
     /** The number of the format that is written, and the only one that is read. */
     public static final int NUMBER = 1;
 
-    private static final String FIELD = "format";
+    /** The name of the field of the number. */
+    static final String FIELD = "format";
+
     private static final int LONGEST_ID = 100;
     private static final String MARKS = " ._-";
 
@@ -13,10 +15,15 @@ public final class FileFormat {
 
     /** True if a text can be a file's name without its ending. It begins with a letter or digit: no hidden file. */
     public static boolean isId(String text) {
-        return !text.isEmpty()
-                && text.codePointCount(0, text.length()) <= LONGEST_ID
-                && isLetter(text.codePointAt(0))
-                && text.codePoints().allMatch(c -> isLetter(c) || MARKS.indexOf(c) >= 0);
+        if (text.isEmpty() || text.codePointCount(0, text.length()) > LONGEST_ID || !isLetter(text.codePointAt(0))) {
+            return false;
+        }
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            if (!isLetter(text.codePointAt(i)) && MARKS.indexOf(text.codePointAt(i)) < 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** A letter or a number in the sense of Unicode's categories L and N. */
@@ -30,7 +37,7 @@ public final class FileFormat {
 
     /** The field of the number. */
     static <T> Field<T, Integer> field() {
-        return new Field<>(FIELD, Kinds.whole(NUMBER, NUMBER), each -> NUMBER, "number of this format");
+        return new Field<>(FIELD, Kinds.whole(NUMBER, NUMBER), "number of this format", (owner, field) -> NUMBER);
     }
 
     /** Refuses a file of a later format before anything else in it can be misunderstood. */

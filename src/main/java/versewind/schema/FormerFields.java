@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiPredicate;
-import java.util.function.Function;
 import versewind.organ.FormerNames;
 import versewind.organ.FormerNames.Now;
 import versewind.organ.Instrument;
@@ -25,37 +24,45 @@ final class FormerFields {
                     values.get(FormerFields.STOPS),
                     values.get(FormerFields.COUPLERS),
                     values.get(FormerFields.TREMULANTS),
-                    values.get(FormerFields.BOXES)));
+                    values.get(FormerFields.BOXES)),
+            FormerFields::of);
 
     private static final Field<FormerNames, Map<String, Now<String>>> DIVISIONS =
-            names("divisions", FormerNames::divisions, (organ, name) -> organ.division(name)
-                    .isPresent());
+            names("divisions", (organ, name) -> organ.division(name).isPresent());
 
     private static final Field<FormerNames, Map<StopName, Now<StopName>>> STOPS = TABLE.add(
                     "stops",
                     new Stops(),
-                    FormerNames::stops,
                     "by their division; today's name is written with its division: \"Great: Principal 8\"")
             .orElse(Map.of())
             .laid(Layout.BLOCK);
 
     private static final Field<FormerNames, Map<String, Now<String>>> COUPLERS =
-            names("couplers", FormerNames::couplers, (organ, name) -> organ.coupler(name)
-                    .isPresent());
+            names("couplers", (organ, name) -> organ.coupler(name).isPresent());
 
     private static final Field<FormerNames, Map<String, Now<String>>> TREMULANTS =
-            names("tremulants", FormerNames::tremulants, (organ, name) -> organ.tremulant(name)
-                    .isPresent());
+            names("tremulants", (organ, name) -> organ.tremulant(name).isPresent());
 
     private static final Field<FormerNames, Set<String>> BOXES = TABLE.add(
-                    "boxes", new Boxes(), FormerNames::boxes, "divisions that stood in a swell box before")
+                    "boxes", new Boxes(), "divisions that stood in a swell box before")
             .orElse(Set.of());
 
     private FormerFields() {}
 
+    private static Object of(FormerNames former, String field) {
+        return switch (field) {
+            case "stops" -> former.stops();
+            case "boxes" -> former.boxes();
+            case "divisions" -> former.divisions();
+            case "couplers" -> former.couplers();
+            case "tremulants" -> former.tremulants();
+            default -> throw Table.without(field);
+        };
+    }
+
     private static Field<FormerNames, Map<String, Now<String>>> names(
-            String field, Function<FormerNames, Map<String, Now<String>>> get, BiPredicate<Instrument, String> exists) {
-        return TABLE.add(field, new Names(exists), get, "by each former name today's name; \"\" for what is gone")
+            String field, BiPredicate<Instrument, String> exists) {
+        return TABLE.add(field, new Names(exists), "by each former name today's name; \"\" for what is gone")
                 .orElse(Map.of());
     }
 

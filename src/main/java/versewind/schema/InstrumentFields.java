@@ -26,19 +26,19 @@ public final class InstrumentFields {
 
     // divisions
 
-    private static final Table<SwellBox> BOX =
-            Table.line("A swell box.", values -> new SwellBox(values.get(InstrumentFields.BOX_TRIM)));
+    private static final Table<SwellBox> BOX = Table.line(
+            "A swell box.", values -> new SwellBox(values.get(InstrumentFields.BOX_TRIM)), InstrumentFields::of);
 
     public static final Field<SwellBox, Double> BOX_TRIM = BOX.add(
-                    "trim",
-                    StopFields.TRIM_DB,
-                    SwellBox::trimDb,
-                    "dB less than usual that the closed swell box takes away")
+                    "trim", StopFields.TRIM_DB, "dB less than usual that the closed swell box takes away")
             .orElse(0.0)
             .label("Box dB");
 
     public static final Table<Division> DIVISION = Table.block(
-            "The stops played from one keyboard: a manual or the pedal.", "keys", InstrumentFields::division);
+            "The stops played from one keyboard: a manual or the pedal.",
+            "keys",
+            InstrumentFields::division,
+            InstrumentFields::of);
 
     public static final Field<Division, String> DIVISION_NAME = DIVISION.add(
             "name",
@@ -49,29 +49,25 @@ public final class InstrumentFields {
                             ? Optional.empty()
                             : Optional.of(name),
                     name -> name),
-            Division::name,
             "what it is called");
 
-    private static final Field<Division, Boolean> PEDAL = DIVISION.add(
-                    "pedal", Kinds.FLAG, Division::isPedal, "that it is played with the feet")
-            .orElse(false);
+    private static final Field<Division, Boolean> PEDAL =
+            DIVISION.add("pedal", Kinds.FLAG, "that it is played with the feet").orElse(false);
 
     private static final Field<Division, Optional<Integer>> MANUAL = DIVISION.ifAny(
             "manual",
             Kinds.whole(1, Division.MOST_MANUALS),
-            division -> VerseFields.boxed(division.manual()),
             "its keyboard, 1 for the lowest manual; divisions may share one");
 
-    public static final Field<Division, Integer> KEYS = DIVISION.add(
-            "keys", Kinds.whole(12, 73), Division::keys, "keys from the bottom C: a manual 24 to 73, a pedal 12 to 37");
+    public static final Field<Division, Integer> KEYS =
+            DIVISION.add("keys", Kinds.whole(12, 73), "keys from the bottom C: a manual 24 to 73, a pedal 12 to 37");
 
     private static final Field<Division, Optional<SwellBox>> SWELL_BOX =
-            DIVISION.ifAny("box", new Kinds.Nested<>(BOX), Division::box, "the swell box it stands in");
+            DIVISION.ifAny("box", new Kinds.Nested<>(() -> BOX), "the swell box it stands in");
 
     private static final Field<Division, List<Stop>> STOPS = DIVISION.add(
                     "stops",
                     Kinds.Items.of(StopFields.TABLE),
-                    Division::stops,
                     "its stops, in the order of their knobs; an organ has 300 at most")
             .laid(Layout.BLOCK);
 
@@ -83,34 +79,35 @@ public final class InstrumentFields {
                     values.get(InstrumentFields.COUPLER_NAME),
                     values.get(InstrumentFields.SOURCE),
                     values.get(InstrumentFields.PLAYED_FROM),
-                    values.get(InstrumentFields.PITCH)));
+                    values.get(InstrumentFields.PITCH)),
+            InstrumentFields::of);
 
     public static final Field<Coupler, String> COUPLER_NAME =
-            COUPLER.add("name", Kinds.NAME, Coupler::name, "what stands on the knob");
+            COUPLER.add("name", Kinds.NAME, "what stands on the knob");
 
     public static final Field<Coupler, String> SOURCE = COUPLER.add(
-                    "source", DIVISION_REF, Coupler::source, "the division whose stops sound")
+                    "source", DIVISION_REF, "the division whose stops sound")
             .label("Sounds");
 
     public static final Field<Coupler, String> PLAYED_FROM = COUPLER.add(
-                    "keyboard", DIVISION_REF, Coupler::keyboard, "the division from whose keys it is played")
+                    "keyboard", DIVISION_REF, "the division from whose keys it is played")
             .label("Played");
 
     public static final Field<Coupler, Coupler.Kind> PITCH = COUPLER.add(
-                    "kind", Kinds.choice(Coupler.Kind.values(), Coupler.Kind::word), Coupler::kind, "its pitch")
+                    "kind", Kinds.choice(Coupler.Kind.values(), Coupler.Kind::word), "its pitch")
             .orElse(Coupler.Kind.UNISON)
             .label("Pitch");
 
     public static final Table<Tremulant> TREMULANT = Table.line(
             "A tremulant.",
-            values ->
-                    new Tremulant(values.get(InstrumentFields.TREMULANT_NAME), values.get(InstrumentFields.AFFECTED)));
+            values -> new Tremulant(values.get(InstrumentFields.TREMULANT_NAME), values.get(InstrumentFields.AFFECTED)),
+            InstrumentFields::of);
 
     public static final Field<Tremulant, String> TREMULANT_NAME =
-            TREMULANT.add("name", Kinds.NAME, Tremulant::name, "what stands on the knob");
+            TREMULANT.add("name", Kinds.NAME, "what stands on the knob");
 
     public static final Field<Tremulant, String> AFFECTED = TREMULANT
-            .add("division", DIVISION_REF, Tremulant::division, "the division the tremulant acts on")
+            .add("division", DIVISION_REF, "the division the tremulant acts on")
             .label("Affects");
 
     public static final Table<Pistons> PISTONS = Table.line(
@@ -118,22 +115,20 @@ public final class InstrumentFields {
             values -> new Pistons(
                     values.get(InstrumentFields.GENERALS),
                     values.get(InstrumentFields.DIVISIONALS),
-                    values.get(InstrumentFields.MEMORY_LEVELS)));
+                    values.get(InstrumentFields.MEMORY_LEVELS)),
+            InstrumentFields::of);
 
     public static final Field<Pistons, Integer> GENERALS = PISTONS.add(
-                    "generals", Kinds.whole(0, MOST), Pistons::generals, "number of general pistons")
+                    "generals", Kinds.whole(0, MOST), "number of general pistons")
             .orElse(0)
             .label("General");
 
     private static final Field<Pistons, Map<String, Integer>> DIVISIONALS = PISTONS.add(
-                    "divisionals",
-                    new ByDivision(),
-                    Pistons::divisionals,
-                    "number of divisional pistons by the division's name")
+                    "divisionals", new ByDivision(), "number of divisional pistons by the division's name")
             .orElse(Map.of());
 
     public static final Field<Pistons, Integer> MEMORY_LEVELS = PISTONS.add(
-                    "memory levels", Kinds.whole(0, MOST), Pistons::memoryLevels, "sets that the pistons hold")
+                    "memory levels", Kinds.whole(0, MOST), "sets that the pistons hold")
             .blank(0)
             .label("Levels");
 
@@ -148,7 +143,7 @@ public final class InstrumentFields {
     record DivisionRow(Division division, int divisionals) {}
 
     static final Table<DivisionRow> DIVISION_ROW =
-            Table.block("A division without its stops.", "", InstrumentFields::divisionRow);
+            Table.block("A division without its stops.", "", InstrumentFields::divisionRow, InstrumentFields::of);
 
     static {
         DIVISION_ROW.add(DIVISION_NAME.of(DivisionRow::division));
@@ -156,14 +151,14 @@ public final class InstrumentFields {
 
     /** A manual or the pedal. */
     public static final Field<DivisionRow, OptionalInt> KEYBOARD =
-            DIVISION_ROW.add("manual", new Keyboard(), row -> row.division().manual(), "its keyboard");
+            DIVISION_ROW.add("manual", new Keyboard(), "its keyboard");
 
     static {
         DIVISION_ROW.add(KEYS.of(DivisionRow::division));
     }
 
     public static final Field<DivisionRow, Boolean> IS_BOXED = DIVISION_ROW
-            .add("box", Kinds.FLAG, row -> row.division().isEnclosed(), "whether it stands in a swell box")
+            .add("box", Kinds.FLAG, "whether it stands in a swell box")
             .orElse(false);
 
     static {
@@ -173,66 +168,126 @@ public final class InstrumentFields {
 
     /** The divisional pistons of a division. */
     public static final Field<DivisionRow, Integer> DIVISIONAL_COUNT = DIVISION_ROW
-            .add("divisionals", Kinds.whole(0, MOST), DivisionRow::divisionals, "number of divisional pistons")
+            .add("divisionals", Kinds.whole(0, MOST), "number of divisional pistons")
             .orElse(0)
             .label("Pistons");
 
     // the instrument
 
     static final Table<Instrument> TABLE =
-            Table.block("An organ in its room.", "divisions", InstrumentFields::instrument);
+            Table.block("An organ in its room.", "divisions", InstrumentFields::instrument, InstrumentFields::of);
 
-    public static final Field<Instrument, String> NAME =
-            TABLE.add("name", Kinds.NAME, Instrument::name, "what the organ is called");
+    public static final Field<Instrument, String> NAME = TABLE.add("name", Kinds.NAME, "what the organ is called");
 
     public static final Field<Instrument, String> PLACE =
-            TABLE.add("place", Kinds.TEXT, Instrument::place, "where it stands").blank("");
+            TABLE.add("place", Kinds.TEXT, "where it stands").blank("");
 
     public static final Field<Instrument, Action> ACTION = TABLE.add(
             "action",
             Kinds.choice(Action.values(), Action::word),
-            Instrument::action,
             "mechanical, if a coupler moves the coupled keys and what is coupled to them");
 
     public static final Field<Instrument, Double> TRIM = TABLE.add(
                     "trim",
                     StopFields.TRIM_DB,
-                    Instrument::trimDb,
                     "dB that the whole organ is louder than estimated, or softer with a minus")
             .orElse(0.0);
 
     private static final Field<Instrument, Room> ROOM =
-            TABLE.add("room", new Kinds.Nested<>(RoomFields.TABLE), Instrument::room, "the room the organ stands in");
+            TABLE.add("room", new Kinds.Nested<>(() -> RoomFields.TABLE), "the room the organ stands in");
 
     private static final Field<Instrument, List<Division>> DIVISIONS = TABLE.add(
                     "divisions",
                     Kinds.Items.of(DIVISION),
-                    Instrument::divisions,
                     "the divisions, at least one of them a manual and at most one the pedal, in the order of the"
                             + " screen")
             .laid(Layout.BLOCK);
 
     private static final Field<Instrument, List<Coupler>> COUPLERS = TABLE.add(
-                    "couplers",
-                    Kinds.Items.of(COUPLER),
-                    Instrument::couplers,
-                    "the couplers, in the order of their knobs")
+                    "couplers", Kinds.Items.of(COUPLER), "the couplers, in the order of their knobs")
             .orElse(List.of())
             .laid(Layout.BLOCK);
 
     private static final Field<Instrument, List<Tremulant>> TREMULANTS = TABLE.add(
-                    "tremulants",
-                    Kinds.Items.of(TREMULANT),
-                    Instrument::tremulants,
-                    "the tremulants, in the order of their knobs")
+                    "tremulants", Kinds.Items.of(TREMULANT), "the tremulants, in the order of their knobs")
             .orElse(List.of())
             .laid(Layout.BLOCK);
 
     private static final Field<Instrument, Pistons> PISTONS_FIELD = TABLE.add(
-                    "pistons", new Kinds.Nested<>(PISTONS), Instrument::pistons, "the pistons")
+                    "pistons", new Kinds.Nested<>(() -> PISTONS), "the pistons")
             .orElse(Pistons.NONE);
 
     private InstrumentFields() {}
+
+    private static Object of(DivisionRow row, String field) {
+        return switch (field) {
+            case "manual" -> row.division().manual();
+            case "box" -> row.division().isEnclosed();
+            case "divisionals" -> row.divisionals();
+            default -> throw Table.without(field);
+        };
+    }
+
+    private static Object of(SwellBox box, String field) {
+        return switch (field) {
+            case "trim" -> box.trimDb();
+            default -> throw Table.without(field);
+        };
+    }
+
+    private static Object of(Division division, String field) {
+        return switch (field) {
+            case "name" -> division.name();
+            case "pedal" -> division.isPedal();
+            case "manual" -> VerseFields.boxed(division.manual());
+            case "keys" -> division.keys();
+            case "box" -> division.box();
+            case "stops" -> division.stops();
+            default -> throw Table.without(field);
+        };
+    }
+
+    private static Object of(Coupler coupler, String field) {
+        return switch (field) {
+            case "name" -> coupler.name();
+            case "source" -> coupler.source();
+            case "keyboard" -> coupler.keyboard();
+            case "kind" -> coupler.kind();
+            default -> throw Table.without(field);
+        };
+    }
+
+    private static Object of(Tremulant tremulant, String field) {
+        return switch (field) {
+            case "name" -> tremulant.name();
+            case "division" -> tremulant.division();
+            default -> throw Table.without(field);
+        };
+    }
+
+    private static Object of(Pistons pistons, String field) {
+        return switch (field) {
+            case "generals" -> pistons.generals();
+            case "divisionals" -> pistons.divisionals();
+            case "memory levels" -> pistons.memoryLevels();
+            default -> throw Table.without(field);
+        };
+    }
+
+    static Object of(Instrument organ, String field) {
+        return switch (field) {
+            case "name" -> organ.name();
+            case "place" -> organ.place();
+            case "action" -> organ.action();
+            case "trim" -> organ.trimDb();
+            case "room" -> organ.room();
+            case "divisions" -> organ.divisions();
+            case "couplers" -> organ.couplers();
+            case "tremulants" -> organ.tremulants();
+            case "pistons" -> organ.pistons();
+            default -> throw Table.without(field);
+        };
+    }
 
     private static Division division(Values values) throws Refused {
         boolean isPedal = values.has(PEDAL);
@@ -263,32 +318,44 @@ public final class InstrumentFields {
 
     /** The instrument; what does not fit together is refused at the part that is at fault. */
     static Instrument instrument(Values values) throws Refused {
+        String name = values.get(NAME);
+        String place = values.get(PLACE);
+        Action action = values.get(ACTION);
+        double trimDb = values.get(TRIM);
+        Room room = values.get(ROOM);
+        List<Division> divisions = values.get(DIVISIONS);
+        OrganNames names =
+                OrganNames.ofDivisions(divisions.stream().map(Division::name).toList());
         try {
-            // Made without couplers first, since these name the divisions.
-            Instrument bare = new Instrument(
-                    values.get(NAME),
-                    values.get(PLACE),
-                    values.get(ACTION),
-                    values.get(TRIM),
-                    values.get(DIVISIONS),
-                    List.of(),
-                    List.of(),
-                    Pistons.NONE,
-                    values.get(ROOM));
-            OrganNames names = OrganNames.ofDivisions(bare.divisionNames());
             return new Instrument(
-                    bare.name(),
-                    bare.place(),
-                    bare.action(),
-                    bare.trimDb(),
-                    bare.divisions(),
+                    name,
+                    place,
+                    action,
+                    trimDb,
+                    divisions,
                     values.get(COUPLERS, names),
                     values.get(TREMULANTS, names),
                     values.get(PISTONS_FIELD, names),
-                    bare.room());
+                    room);
         } catch (IncompleteInstrument fault) {
-            throw place(fault, values).bad(Quoted.plain(fault.getMessage()), fault.remedy());
+            throw at(fault, values);
+        } catch (Refused wrong) {
+            throw faultOf(values, divisions, room).orElse(wrong);
         }
+    }
+
+    /** A fault of the divisions themselves, which comes before one of the couplers that name them. */
+    private static Optional<Refused> faultOf(Values values, List<Division> divisions, Room room) throws Refused {
+        try {
+            new Instrument("organ", "", Action.ELECTRIC, 0, divisions, List.of(), List.of(), Pistons.NONE, room);
+            return Optional.empty();
+        } catch (IncompleteInstrument fault) {
+            return Optional.of(at(fault, values));
+        }
+    }
+
+    private static Refused at(IncompleteInstrument fault, Values values) throws Refused {
+        return place(fault, values).bad(Quoted.plain(fault.getMessage()), fault.remedy());
     }
 
     private static Found place(IncompleteInstrument fault, Values values) throws Refused {

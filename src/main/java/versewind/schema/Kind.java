@@ -29,13 +29,13 @@ public abstract class Kind<V> {
     }
 
     /** The limits in a few words: "1 to 7"; blank where anything goes. */
-    public final String limits() {
+    public String limits() {
         return limits;
     }
 
     /** A sentence that asks for such a value: "Enter a whole number from 1 to 7."; blank where anything goes. */
     public final String remedy() {
-        return limits.isEmpty() ? "" : ask + limits + ".";
+        return limits().isEmpty() ? "" : ask + limits() + ".";
     }
 
     /** Reads a value. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import versewind.organ.Decimal;
 import versewind.organ.Nearest;
 import versewind.organ.Quoted;
@@ -195,9 +196,14 @@ public final class Kinds {
         final int most;
 
         Whole(int least, int most) {
-            super("Enter a whole number from ", least + " to " + most);
+            super("Enter a whole number from ", "");
             this.least = least;
             this.most = most;
+        }
+
+        @Override
+        public String limits() {
+            return least + " to " + most;
         }
 
         @Override
@@ -219,9 +225,14 @@ public final class Kinds {
         final double most;
 
         Decimals(double least, double most) {
-            super("Enter a number from ", Decimal.of(least) + " to " + Decimal.of(most));
+            super("Enter a number from ", "");
             this.least = least;
             this.most = most;
+        }
+
+        @Override
+        public String limits() {
+            return Decimal.of(least) + " to " + Decimal.of(most);
         }
 
         @Override
@@ -253,12 +264,14 @@ public final class Kinds {
         private final Function<E, String> word;
 
         Choice(List<E> values, Function<E, String> word) {
-            super("Use ", either(values.stream().map(word).toList()));
+            super("Use ", "");
             this.values = values;
             this.word = word;
         }
 
-        private static String either(List<String> words) {
+        @Override
+        public String limits() {
+            List<String> words = words();
             int last = words.size() - 1;
             return String.join(", ", words.subList(0, last)) + " or " + words.get(last);
         }
@@ -318,6 +331,11 @@ public final class Kinds {
         }
 
         @Override
+        public String limits() {
+            return kind.limits();
+        }
+
+        @Override
         Optional<V> read(Found found, OrganNames names) throws Refused {
             return Optional.of(kind.read(found, names));
         }
@@ -350,21 +368,26 @@ public final class Kinds {
 
     /** A value of a table, as an object. */
     static final class Nested<V> extends Kind<V> {
-        final Table<V> table;
+        private final Supplier<Table<V>> table;
 
-        Nested(Table<V> table) {
+        /** A kind; the table is asked for when it is needed first. */
+        Nested(Supplier<Table<V>> table) {
             super("", "");
             this.table = table;
         }
 
+        Table<V> table() {
+            return table.get();
+        }
+
         @Override
         V read(Found found, OrganNames names) throws Refused {
-            return table.read(found, names);
+            return table().read(found, names);
         }
 
         @Override
         Object plain(V value, OrganNames names) {
-            return new Table.Row<>(table, value);
+            return new Table.Row<>(table(), value);
         }
     }
 
@@ -379,7 +402,7 @@ public final class Kinds {
 
         /** Values of a table, as objects. */
         static <V> Kind<List<V>> of(Table<V> table) {
-            return new Items<>(new Nested<>(table), "");
+            return new Items<>(new Nested<>(() -> table), "");
         }
 
         @Override

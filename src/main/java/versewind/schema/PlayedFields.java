@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import versewind.organ.BoxPosition;
 import versewind.organ.Division;
 import versewind.organ.IndexSet;
@@ -40,44 +39,36 @@ public final class PlayedFields<T> {
     private final Field<T, IndexSet> tremulants;
 
     /** Adds the fields to the table of something that has hands and a registration. */
-    PlayedFields(Table<T> table, Function<T, HandsAndFeet> played, Function<T, Registration> registration) {
-        hands = table.add("hands", LAYOUT, each -> played.apply(each).layout(), "how hands and feet are laid out")
-                .blank(HandsAndFeet.Layout.FOUR_PARTS);
-        right = table.add(
-                        "right",
-                        MANUAL,
-                        each -> Optional.of(played.apply(each).right()),
-                        "the manual division that the right hand plays")
+    PlayedFields(Table<T> table) {
+        hands = table.add("hands", LAYOUT, "how hands and feet are laid out").blank(HandsAndFeet.Layout.FOUR_PARTS);
+        right = table.add("right", MANUAL, "the manual division that the right hand plays")
                 .blank(Optional.empty())
                 .laid(Layout.BESIDE);
-        left = table.add(
-                        "left",
-                        MANUAL,
-                        each -> Optional.of(played.apply(each).left()),
-                        "the manual division that the left hand plays")
+        left = table.add("left", MANUAL, "the manual division that the left hand plays")
                 .blank(Optional.empty())
                 .laid(Layout.BESIDE);
-        drawn = table.add("drawn", STOPS, each -> registration.apply(each).stops(), "the stops drawn, by division")
+        drawn = table.add("drawn", STOPS, "the stops drawn, by division")
                 .column("stops")
                 .laid(Layout.FIT);
-        couplers = table.add(
-                        "couplers",
-                        new Couplers(),
-                        each -> registration.apply(each).couplers(),
-                        "the couplers drawn")
-                .orElse(IndexSet.EMPTY);
-        boxes = table.add(
-                        "boxes",
-                        POSITIONS,
-                        each -> registration.apply(each).boxes(),
-                        "position of each division's swell box, open where left out")
+        couplers = table.add("couplers", new Couplers(), "the couplers drawn").orElse(IndexSet.EMPTY);
+        boxes = table.add("boxes", POSITIONS, "position of each division's swell box, open where left out")
                 .orElse(List.of());
-        tremulants = table.add(
-                        "tremulants",
-                        new Tremulants(),
-                        each -> registration.apply(each).tremulants(),
-                        "the tremulants drawn")
+        tremulants = table.add("tremulants", new Tremulants(), "the tremulants drawn")
                 .orElse(IndexSet.EMPTY);
+    }
+
+    /** The value of one of these fields. */
+    static Object of(HandsAndFeet played, Registration registration, String field) {
+        return switch (field) {
+            case "hands" -> played.layout();
+            case "right" -> Optional.of(played.right());
+            case "left" -> Optional.of(played.left());
+            case "drawn" -> registration.stops();
+            case "couplers" -> registration.couplers();
+            case "boxes" -> registration.boxes();
+            case "tremulants" -> registration.tremulants();
+            default -> throw Table.without(field);
+        };
     }
 
     /** Where hands and feet play; a left hand that is not given is on the manual of the right. */

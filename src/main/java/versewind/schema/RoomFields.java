@@ -21,7 +21,9 @@ public final class RoomFields {
     // reverberation times
 
     static final Table<SortedMap<Integer, Double>> TIMES = Table.line(
-            "Reverberation times of the empty room in s, by the centre of the octave in Hz.", RoomFields::times);
+            "Reverberation times of the empty room in s, by the centre of the octave in Hz.",
+            RoomFields::times,
+            (times, hz) -> Optional.ofNullable(times.get(Integer.valueOf(hz))));
 
     /** The time of each octave, 125 to 4000 Hz. */
     public static final List<Field<SortedMap<Integer, Double>, Optional<Double>>> OCTAVES = octaves();
@@ -30,14 +32,14 @@ public final class RoomFields {
 
     static final Table<Surface> SURFACE = Table.line(
             "One surface of the empty room.",
-            values -> new Surface(values.get(RoomFields.MATERIAL), values.get(RoomFields.AREA)));
+            values -> new Surface(values.get(RoomFields.MATERIAL), values.get(RoomFields.AREA)),
+            RoomFields::of);
 
     public static final Field<Surface, String> MATERIAL = SURFACE.add(
-                    "material", new Material(), Surface::material, "a material of the table of absorption")
+                    "material", new Material(), "a material of the table of absorption")
             .label("What");
 
-    public static final Field<Surface, Double> AREA =
-            SURFACE.add("area", Kinds.decimal(0, 1_000_000), Surface::areaM2, "area in m2");
+    public static final Field<Surface, Double> AREA = SURFACE.add("area", Kinds.decimal(0, 1_000_000), "area in m2");
 
     // distances
 
@@ -48,23 +50,24 @@ public final class RoomFields {
                     values.get(RoomFields.FAR),
                     values.get(RoomFields.CHOIR),
                     values.get(RoomFields.CHOIR_TO_NAVE),
-                    values.get(RoomFields.CONSOLE)));
+                    values.get(RoomFields.CONSOLE)),
+            RoomFields::of);
 
     public static final Field<Distances, Double> NAVE =
-            DISTANCE.add("nave", METRES, Distances::naveM, "m from the organ to the middle of the nave");
+            DISTANCE.add("nave", METRES, "m from the organ to the middle of the nave");
 
     public static final Field<Distances, Double> FAR =
-            DISTANCE.add("far", METRES, Distances::farM, "m from the organ to the singers farthest from it");
+            DISTANCE.add("far", METRES, "m from the organ to the singers farthest from it");
 
     public static final Field<Distances, Double> CHOIR =
-            DISTANCE.add("choir", METRES, Distances::choirM, "m from the organ to the place of a choir or soloist");
+            DISTANCE.add("choir", METRES, "m from the organ to the place of a choir or soloist");
 
     public static final Field<Distances, Double> CHOIR_TO_NAVE = DISTANCE.add(
-                    "choir to nave", METRES, Distances::choirToNaveM, "m from that choir to the middle of the nave")
+                    "choir to nave", METRES, "m from that choir to the middle of the nave")
             .label("To nave");
 
     public static final Field<Distances, Double> CONSOLE =
-            DISTANCE.add("console", METRES, Distances::consoleM, "m from the pipes to the organist");
+            DISTANCE.add("console", METRES, "m from the pipes to the organist");
 
     // the room
 
@@ -72,44 +75,66 @@ public final class RoomFields {
             "The room the organ stands in, with its measured reverberation or its surfaces; what was measured comes"
                     + " first.",
             "",
-            RoomFields::room);
+            RoomFields::room,
+            RoomFields::of);
 
-    public static final Field<Room, Double> VOLUME =
-            TABLE.add("volume", Kinds.decimal(50, 500_000), Room::volumeM3, "volume in m3");
+    public static final Field<Room, Double> VOLUME = TABLE.add("volume", Kinds.decimal(50, 500_000), "volume in m3");
 
-    public static final Field<Room, Integer> SEATS =
-            TABLE.add("seats", Kinds.whole(0, 50_000), Room::seats, "number of seats");
+    public static final Field<Room, Integer> SEATS = TABLE.add("seats", Kinds.whole(0, 50_000), "number of seats");
 
     private static final Field<Room, Optional<SortedMap<Integer, Double>>> REVERBERATION = TABLE.ifAny(
             "reverberation",
-            new Kinds.Nested<>(TIMES),
-            room -> room.reverberation() instanceof MeasuredTimes times
-                    ? Optional.of(times.octaveS())
-                    : Optional.empty(),
+            new Kinds.Nested<>(() -> TIMES),
             "reverberation times of the empty room in s, by octave; an octave left out is estimated");
 
     private static final Field<Room, List<Surface>> SURFACES = TABLE.add(
                     "surfaces",
                     Kinds.Items.of(SURFACE),
-                    room -> room.reverberation().known().map(Surfaces::list).orElse(List.of()),
                     "the surfaces of the empty room; people are added by their number")
             .orElse(List.of())
             .laid(Layout.BLOCK);
 
     private static final Field<Room, Distances> DISTANCES =
-            TABLE.add("distances", new Kinds.Nested<>(DISTANCE), Room::distances, "who is how far from whom, in m");
+            TABLE.add("distances", new Kinds.Nested<>(() -> DISTANCE), "who is how far from whom, in m");
 
     private RoomFields() {}
+
+    private static Object of(Surface surface, String field) {
+        return switch (field) {
+            case "material" -> surface.material();
+            case "area" -> surface.areaM2();
+            default -> throw Table.without(field);
+        };
+    }
+
+    private static Object of(Distances distances, String field) {
+        return switch (field) {
+            case "nave" -> distances.naveM();
+            case "far" -> distances.farM();
+            case "choir" -> distances.choirM();
+            case "choir to nave" -> distances.choirToNaveM();
+            case "console" -> distances.consoleM();
+            default -> throw Table.without(field);
+        };
+    }
+
+    private static Object of(Room room, String field) {
+        return switch (field) {
+            case "volume" -> room.volumeM3();
+            case "seats" -> room.seats();
+            case "reverberation" ->
+                room.reverberation() instanceof MeasuredTimes times ? Optional.of(times.octaveS()) : Optional.empty();
+            case "surfaces" -> room.reverberation().known().map(Surfaces::list).orElse(List.of());
+            case "distances" -> room.distances();
+            default -> throw Table.without(field);
+        };
+    }
 
     private static List<Field<SortedMap<Integer, Double>, Optional<Double>>> octaves() {
         List<Field<SortedMap<Integer, Double>, Optional<Double>>> octaves = new ArrayList<>();
         Kind<Double> seconds = new Seconds();
         for (int hz : Room.OCTAVES_HZ) {
-            octaves.add(TIMES.ifAny(
-                            Integer.toString(hz),
-                            seconds,
-                            times -> Optional.ofNullable(times.get(hz)),
-                            "reverberation time in seconds, empty church")
+            octaves.add(TIMES.ifAny(Integer.toString(hz), seconds, "reverberation time in seconds, empty church")
                     .label(hz < 1000 ? hz + " Hz" : hz / 1000 + " kHz"));
         }
         return List.copyOf(octaves);

@@ -32,7 +32,8 @@ public final class StopFields {
 
     private static final Table<MixtureBreak> BREAK = Table.line(
             "What a compound stop sounds from one key upward until the next break.",
-            values -> new MixtureBreak(values.get(StopFields.FROM_KEY), values.get(StopFields.PITCHES)));
+            values -> new MixtureBreak(values.get(StopFields.FROM_KEY), values.get(StopFields.PITCHES)),
+            StopFields::of);
 
     private static final Field<MixtureBreak, Integer> FROM_KEY = BREAK.add(
             "from",
@@ -41,71 +42,85 @@ public final class StopFields {
                     "C to B for the bottom octave, then c to b, c1 to b1 and so on, sharps as c#1",
                     KeyName::parse,
                     KeyName::of),
-            MixtureBreak::fromKey,
             "the lowest key");
 
     private static final Field<MixtureBreak, List<Footage>> PITCHES =
-            BREAK.add("feet", new Kinds.Items<>(FOOTAGE, ""), MixtureBreak::pitches, "the pitch of every rank");
+            BREAK.add("feet", new Kinds.Items<>(FOOTAGE, ""), "the pitch of every rank");
 
     public static final Table<Stop> TABLE = Table.line(
             "One drawable voice. Plans name it by name and pitch as on its knob: \"Open Diapason 8\", \"Mixture III\".",
-            StopFields::stop);
+            StopFields::stop,
+            StopFields::of);
 
     public static final Field<Stop, String> NAME =
-            TABLE.add("name", Kinds.NAME, Stop::name, "what stands on the knob, without the pitch");
+            TABLE.add("name", Kinds.NAME, "what stands on the knob, without the pitch");
 
     public static final Field<Stop, Optional<Footage>> FEET =
-            TABLE.ifAny("feet", FOOTAGE, Stop::footage, "its pitch; only a mixture or cornet may be without");
+            TABLE.ifAny("feet", FOOTAGE, "its pitch; only a mixture or cornet may be without");
 
     public static final Field<Stop, Integer> RANKS = TABLE.add(
-                    "ranks", new Ranks(), Stop::ranks, "pipes a note; several for mixtures, cornets and celestes only")
+                    "ranks", new Ranks(), "pipes a note; several for mixtures, cornets and celestes only")
             .orElse(1);
 
     /** The same in a form, where a mixture or cornet always says it. */
     static final Field<Stop, Optional<Integer>> RANKS_TYPED = new Field<Stop, Optional<Integer>>(
                     RANKS.name(),
                     new Kinds.IfAny<>(RANKS.kind()),
-                    stop -> stop.ranks() > 1 || stop.family().isCompound()
+                    RANKS.about(),
+                    (stop, field) -> stop.ranks() > 1 || stop.family().isCompound()
                             ? Optional.of(stop.ranks())
-                            : Optional.empty(),
-                    RANKS.about())
+                            : Optional.empty())
             .orElse(Optional.empty());
 
     public static final Field<Stop, Family> FAMILY =
-            TABLE.add("family", Kinds.choice(Family.values(), Family::word), Stop::family, "its tonal family");
+            TABLE.add("family", Kinds.choice(Family.values(), Family::word), "its tonal family");
 
-    public static final Field<Stop, Optional<Pipe>> PIPE = TABLE.ifAny(
-            "pipe",
-            Kinds.choice(Pipe.values(), Pipe::word),
-            stop -> stop.pipe() == stop.family().usualPipe() ? Optional.empty() : Optional.of(stop.pipe()),
-            "what its pipes are, if not as usual");
+    public static final Field<Stop, Optional<Pipe>> PIPE =
+            TABLE.ifAny("pipe", Kinds.choice(Pipe.values(), Pipe::word), "what its pipes are, if not as usual");
 
     public static final Field<Stop, Optional<StopName>> FROM =
-            TABLE.ifAny("from", STOP_NAME, Stop::borrowed, "the stop whose pipes it plays");
+            TABLE.ifAny("from", STOP_NAME, "the stop whose pipes it plays");
 
     public static final Field<Stop, Double> TRIM = TABLE.add(
-                    "trim", TRIM_DB, Stop::trimDb, "dB louder than its family usually is, or softer with a minus")
+                    "trim", TRIM_DB, "dB louder than its family usually is, or softer with a minus")
             .orElse(0.0);
 
     public static final Field<Stop, Boolean> OUTSIDE = TABLE.add(
-                    "outside the box",
-                    new Kinds.Flag(Kinds.NO),
-                    stop -> stop.enclosure() == Stop.Enclosure.OUTSIDE_THE_BOX,
-                    "whether it stands outside its division's swell box")
+                    "outside the box", new Kinds.Flag(Kinds.NO), "whether it stands outside its division's swell box")
             .orElse(false)
             .asked("whether it stands in its division's swell box")
             .label("In box");
 
     public static final Field<Stop, List<MixtureBreak>> COMPOSITION = TABLE.add(
-                    "composition",
-                    new Breaks(),
-                    Stop::composition,
-                    "pitches of a mixture or cornet from each key upward")
+                    "composition", new Breaks(), "pitches of a mixture or cornet from each key upward")
             .orElse(List.of())
             .label("Breaks")
             .laid(Layout.FIT);
 
     private StopFields() {}
+
+    private static Object of(MixtureBreak part, String field) {
+        return switch (field) {
+            case "from" -> part.fromKey();
+            case "feet" -> part.pitches();
+            default -> throw Table.without(field);
+        };
+    }
+
+    private static Object of(Stop stop, String field) {
+        return switch (field) {
+            case "name" -> stop.name();
+            case "feet" -> stop.footage();
+            case "ranks" -> stop.ranks();
+            case "family" -> stop.family();
+            case "pipe" -> stop.pipe() == stop.family().usualPipe() ? Optional.empty() : Optional.of(stop.pipe());
+            case "from" -> stop.borrowed();
+            case "trim" -> stop.trimDb();
+            case "outside the box" -> stop.enclosure() == Stop.Enclosure.OUTSIDE_THE_BOX;
+            case "composition" -> stop.composition();
+            default -> throw Table.without(field);
+        };
+    }
 
     private static Stop stop(Values values) throws Refused {
         Family family = values.get(FAMILY);
@@ -162,7 +177,7 @@ public final class StopFields {
     /** The breaks of a compound stop, typed as "C 1 1/3, 1; c1 2, 1 1/3". */
     private static final class Breaks extends Kinds.Items<MixtureBreak> {
         Breaks() {
-            super(new Kinds.Nested<>(BREAK), "a key, then its feet, as C 1 1/3, 1; c1 2, 1 1/3");
+            super(new Kinds.Nested<>(() -> BREAK), "a key, then its feet, as C 1 1/3, 1; c1 2, 1 1/3");
         }
 
         @Override

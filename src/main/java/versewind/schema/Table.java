@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import versewind.organ.Nearest;
 import versewind.organ.Quoted;
@@ -40,13 +41,15 @@ public final class Table<T> {
     private final boolean line;
     private final String blamed;
     private final Maker<T> maker;
+    private final BiFunction<T, String, Object> parts;
     private final List<Field<T, ?>> fields = new ArrayList<>();
 
-    private Table(String about, boolean line, String blamed, Maker<T> maker) {
+    private Table(String about, boolean line, String blamed, Maker<T> maker, BiFunction<T, String, Object> parts) {
         this.about = about;
         this.line = line;
         this.blamed = blamed;
         this.maker = maker;
+        this.parts = parts;
     }
 
     /**
@@ -54,29 +57,31 @@ public final class Table<T> {
      *
      * @param about what it is, a sentence
      * @param blamed the field at which it is said that values do not fit together; "" for the whole
+     * @param maker makes it of its fields
+     * @param parts the value of a field by its name
      */
-    static <T> Table<T> block(String about, String blamed, Maker<T> maker) {
-        return new Table<>(about, false, blamed, maker);
+    static <T> Table<T> block(String about, String blamed, Maker<T> maker, BiFunction<T, String, Object> parts) {
+        return new Table<>(about, false, blamed, maker, parts);
     }
 
     /** A table without fields yet, which are to stand on one line. */
-    static <T> Table<T> line(String about, Maker<T> maker) {
-        return new Table<>(about, true, "", maker);
+    static <T> Table<T> line(String about, Maker<T> maker, BiFunction<T, String, Object> parts) {
+        return new Table<>(about, true, "", maker, parts);
     }
 
     /** Adds a field, which must be there. */
-    <V> Field<T, V> add(String name, Kind<V> kind, Function<T, V> get, String fieldAbout) {
-        return add(new Field<>(name, kind, get, fieldAbout));
+    <V> Field<T, V> add(String name, Kind<V> kind, String fieldAbout) {
+        return add(new Field<>(name, kind, fieldAbout, parts));
     }
 
     /** Adds a value that may be left out. */
-    <V> Field<T, Optional<V>> ifAny(String name, Kind<V> kind, Function<T, Optional<V>> get, String fieldAbout) {
-        return add(name, new Kinds.IfAny<>(kind), get, fieldAbout).orElse(Optional.empty());
+    <V> Field<T, Optional<V>> ifAny(String name, Kind<V> kind, String fieldAbout) {
+        return add(name, new Kinds.IfAny<>(kind), fieldAbout).orElse(Optional.empty());
     }
 
     /** Adds a text that may be left out. */
-    Field<T, String> text(String name, Function<T, String> get, String fieldAbout) {
-        return add(name, Kinds.TEXT, get, fieldAbout).orElse("");
+    Field<T, String> text(String name, String fieldAbout) {
+        return add(name, Kinds.TEXT, fieldAbout).orElse("");
     }
 
     /** Adds a field. */
@@ -86,10 +91,15 @@ public final class Table<T> {
     }
 
     /** Adds all fields of something that a {@code T} has in it. */
-    <S> void addAll(Table<S> other, Function<T, S> part) {
-        for (Field<S, ?> field : other.fields) {
-            fields.add(field.of(part));
+    void addAll(Table<?> other) {
+        for (Field<?, ?> field : other.fields) {
+            fields.add(field.from(parts));
         }
+    }
+
+    /** For a name that is no field's. */
+    static IllegalArgumentException without(String field) {
+        return new IllegalArgumentException("there is no field " + field);
     }
 
     /** A description, a sentence. */

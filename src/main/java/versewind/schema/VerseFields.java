@@ -30,79 +30,87 @@ public final class VerseFields {
     static final Kind<Integer> PEOPLE_COUNT = Kinds.whole(1, Verse.MOST_PEOPLE);
 
     public static final Table<Verse> TABLE =
-            Table.block("One verse of a hymn and what is drawn for it.", "people", VerseFields::verse);
+            Table.block("One verse of a hymn and what is drawn for it.", "people", VerseFields::verse, VerseFields::of);
 
-    public static final Field<Verse, VerseKind> KIND = TABLE.add(
-            "kind", Kinds.choice(VerseKind.values(), VerseKind::word), Verse::kind, "what part of the hymn it is");
+    public static final Field<Verse, VerseKind> KIND =
+            TABLE.add("kind", Kinds.choice(VerseKind.values(), VerseKind::word), "what part of the hymn it is");
 
     public static final Field<Verse, String> LABEL = TABLE.add(
-                    "label", Kinds.TEXT, Verse::label, "what stands before the verse on the desk, as V2")
+                    "label", Kinds.TEXT, "what stands before the verse on the desk, as V2")
             .blank("")
             .laid(Layout.BESIDE);
 
     public static final Field<Verse, Mode> MODE = TABLE.add(
-                    "mode", Kinds.choice(Mode.values(), Mode::word), Verse::mode, "whom the organ accompanies")
+                    "mode", Kinds.choice(Mode.values(), Mode::word), "whom the organ accompanies")
             .laid(Layout.BESIDE);
 
     public static final Field<Verse, Singing> SINGING = TABLE.add(
-                    "singing", Kinds.choice(Singing.values(), Singing::word), Verse::singing, "how strongly they sing")
+                    "singing", Kinds.choice(Singing.values(), Singing::word), "how strongly they sing")
             .blank(Singing.ORDINARY)
             .laid(Layout.BESIDE);
 
     public static final Field<Verse, Optional<Integer>> PEOPLE = TABLE.ifAny(
                     "people",
                     PEOPLE_COUNT,
-                    verse -> boxed(verse.people()),
                     "people present in this verse, or singers of a small choir, if not as in the service")
             .column("singers")
             .laid(Layout.BESIDE);
 
-    private static final PlayedFields<Verse> PLAYED = new PlayedFields<>(TABLE, Verse::hands, Verse::registration);
+    private static final PlayedFields<Verse> PLAYED = new PlayedFields<>(TABLE);
 
     public static final Field<Verse, String> PISTON =
-            TABLE.text("piston", Verse::piston, "the piston that sets it, as G3, or 2/G3 on memory level 2");
+            TABLE.text("piston", "the piston that sets it, as G3, or 2/G3 on memory level 2");
 
-    public static final Field<Verse, String> NOTE = TABLE.text("note", Verse::note, "a note for the desk");
+    public static final Field<Verse, String> NOTE = TABLE.text("note", "a note for the desk");
 
     public static final Field<Verse, Mood> MOOD = TABLE.add(
-                    "mood", Kinds.choice(Mood.values(), Mood::word), Verse::mood, "how it is to sound")
+                    "mood", Kinds.choice(Mood.values(), Mood::word), "how it is to sound")
             .orElse(Mood.PLAIN);
 
     public static final Field<Verse, IndexSet> ALWAYS = TABLE.add(
-                    "always",
-                    PlayedFields.STOPS,
-                    verse -> verse.locks().always(),
-                    "stops that must be drawn, by division")
+                    "always", PlayedFields.STOPS, "stops that must be drawn, by division")
             .orElse(IndexSet.EMPTY)
             .laid(Layout.FIT);
 
     public static final Field<Verse, IndexSet> NEVER = TABLE.add(
-                    "never",
-                    PlayedFields.STOPS,
-                    verse -> verse.locks().never(),
-                    "stops that must not be drawn, by division")
+                    "never", PlayedFields.STOPS, "stops that must not be drawn, by division")
             .orElse(IndexSet.EMPTY)
             .laid(Layout.FIT);
 
     public static final Field<Verse, List<Silenced>> SILENCED = TABLE.add(
-                    "silenced", new Rules(), Verse::silenced, "findings that are ignored here: the rule, and why")
+                    "silenced", new Rules(), "findings that are ignored here: the rule, and why")
             .orElse(List.of())
             .laid(Layout.BLOCK);
 
     public static final Field<Verse, Optional<HeardAs>> HEARD = TABLE.ifAny(
             "heard",
             Kinds.choice(HeardAs.values(), HeardAs::word),
-            verse -> verse.answer().map(Feedback::heard),
             "how the organ was to the singers, as it was felt afterwards");
 
     public static final Field<Verse, Optional<Integer>> PRESENT = TABLE.ifAny(
-                    "present",
-                    PEOPLE_COUNT,
-                    verse -> verse.answer().map(Feedback::present),
-                    "number of people that were present then")
+                    "present", PEOPLE_COUNT, "number of people that were present then")
             .laid(Layout.BESIDE);
 
     private VerseFields() {}
+
+    private static Object of(Verse verse, String field) {
+        return switch (field) {
+            case "kind" -> verse.kind();
+            case "label" -> verse.label();
+            case "mode" -> verse.mode();
+            case "singing" -> verse.singing();
+            case "people" -> boxed(verse.people());
+            case "piston" -> verse.piston();
+            case "note" -> verse.note();
+            case "mood" -> verse.mood();
+            case "always" -> verse.locks().always();
+            case "never" -> verse.locks().never();
+            case "silenced" -> verse.silenced();
+            case "heard" -> verse.answer().map(Feedback::heard);
+            case "present" -> verse.answer().map(Feedback::present);
+            default -> PlayedFields.of(verse.hands(), verse.registration(), field);
+        };
+    }
 
     static Optional<Integer> boxed(OptionalInt number) {
         return number.isPresent() ? Optional.of(number.getAsInt()) : Optional.empty();

@@ -77,7 +77,7 @@ final class SchemaWriter {
             return value(ifAny.kind, path);
         }
         if (kind instanceof Kinds.Nested<?> nested) {
-            return object(nested.table, path);
+            return object(nested.table(), path);
         }
         String name = kind.getClass().getEnclosingClass().getSimpleName() + "."
                 + kind.getClass().getSimpleName();
