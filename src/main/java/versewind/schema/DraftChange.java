@@ -24,7 +24,7 @@ import versewind.organ.StopName;
 public record DraftChange(FormerNames names, List<Problem> problems) {
 
     private static final String SAVE_FIRST =
-            " was the name of another until now. Save once, then give the name, lest a plan takes one for the other.";
+            " was another part's name until now. Save first, then use it, so that plans do not confuse the two.";
 
     public DraftChange {
         problems = List.copyOf(problems);
@@ -55,8 +55,8 @@ public record DraftChange(FormerNames names, List<Problem> problems) {
                     boxes.add(line.name());
                 }
                 if (line.isPedal() && !division.isPedal()) {
-                    problems.add(new Problem(
-                            at, "Hands play on it in plans. Put in a pedal of its own, and take this out."));
+                    problems.add(
+                            new Problem(at, "In plans, hands play on it. Add a pedal division and delete this one."));
                 }
             });
         }

@@ -59,8 +59,9 @@ public final class InstrumentFields {
             Kinds.whole(1, Division.MOST_MANUALS),
             "its keyboard, 1 for the lowest manual; divisions may share one");
 
-    public static final Field<Division, Integer> KEYS =
-            DIVISION.add("keys", Kinds.whole(12, 73), "keys from the bottom C: a manual 24 to 73, a pedal 12 to 37");
+    public static final Field<Division, Integer> KEYS = DIVISION.add(
+                    "keys", Kinds.whole(12, 73), "keys from the bottom C: a manual 24 to 73, a pedal 12 to 37")
+            .asked("number of keys from the bottom C; a manual has 24 or more, a pedal 37 or fewer");
 
     private static final Field<Division, Optional<SwellBox>> SWELL_BOX =
             DIVISION.ifAny("box", new Kinds.Nested<>(() -> BOX), "the swell box it stands in");
@@ -183,9 +184,10 @@ public final class InstrumentFields {
             TABLE.add("place", Kinds.TEXT, "where it stands").blank("");
 
     public static final Field<Instrument, Action> ACTION = TABLE.add(
-            "action",
-            Kinds.choice(Action.values(), Action::word),
-            "mechanical, if a coupler moves the coupled keys and what is coupled to them");
+                    "action",
+                    Kinds.choice(Action.values(), Action::word),
+                    "mechanical, if a coupler moves the coupled keys and what is coupled to them")
+            .asked("mechanical if couplers act through each other");
 
     public static final Field<Instrument, Double> TRIM = TABLE.add(
                     "trim",

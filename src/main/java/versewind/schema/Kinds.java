@@ -192,6 +192,9 @@ public final class Kinds {
 
     /** A whole number. */
     static class Whole extends Kind<Integer> {
+        /** From here on a limit is not worth telling. */
+        private static final int MANY = 1_000_000;
+
         final int least;
         final int most;
 
@@ -204,6 +207,11 @@ public final class Kinds {
         @Override
         public String limits() {
             return least + " to " + most;
+        }
+
+        @Override
+        String hint() {
+            return most < MANY ? super.hint() : ", " + least + " or more";
         }
 
         @Override

@@ -54,20 +54,20 @@ public final class RoomFields {
             RoomFields::of);
 
     public static final Field<Distances, Double> NAVE =
-            DISTANCE.add("nave", METRES, "m from the organ to the middle of the nave");
+            DISTANCE.add("nave", METRES, "metres from the organ to the middle of the nave");
 
     public static final Field<Distances, Double> FAR =
-            DISTANCE.add("far", METRES, "m from the organ to the singers farthest from it");
+            DISTANCE.add("far", METRES, "metres from the organ to the singers farthest from it");
 
     public static final Field<Distances, Double> CHOIR =
-            DISTANCE.add("choir", METRES, "m from the organ to the place of a choir or soloist");
+            DISTANCE.add("choir", METRES, "metres from the organ to the place of a choir or soloist");
 
     public static final Field<Distances, Double> CHOIR_TO_NAVE = DISTANCE.add(
-                    "choir to nave", METRES, "m from that choir to the middle of the nave")
+                    "choir to nave", METRES, "metres from that choir to the middle of the nave")
             .label("To nave");
 
     public static final Field<Distances, Double> CONSOLE =
-            DISTANCE.add("console", METRES, "m from the pipes to the organist");
+            DISTANCE.add("console", METRES, "metres from the pipes to the organist");
 
     // the room
 

@@ -55,8 +55,9 @@ public final class StopFields {
     public static final Field<Stop, String> NAME =
             TABLE.add("name", Kinds.NAME, "what stands on the knob, without the pitch");
 
-    public static final Field<Stop, Optional<Footage>> FEET =
-            TABLE.ifAny("feet", FOOTAGE, "its pitch; only a mixture or cornet may be without");
+    public static final Field<Stop, Optional<Footage>> FEET = TABLE.ifAny(
+                    "feet", FOOTAGE, "its pitch; only a mixture or cornet may be without")
+            .asked("pitch (a mixture or cornet may have none)");
 
     public static final Field<Stop, Integer> RANKS = TABLE.add(
                     "ranks", new Ranks(), "pipes a note; several for mixtures, cornets and celestes only")
@@ -70,7 +71,8 @@ public final class StopFields {
                     (stop, field) -> stop.ranks() > 1 || stop.family().isCompound()
                             ? Optional.of(stop.ranks())
                             : Optional.empty())
-            .orElse(Optional.empty());
+            .orElse(Optional.empty())
+            .asked("pipes a note; a mixture or cornet needs it");
 
     public static final Field<Stop, Family> FAMILY =
             TABLE.add("family", Kinds.choice(Family.values(), Family::word), "its tonal family");

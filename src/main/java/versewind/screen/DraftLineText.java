@@ -1,5 +1,6 @@
 package versewind.screen;
 
+import java.util.Locale;
 import java.util.stream.Collectors;
 import versewind.schema.DraftLine;
 import versewind.schema.InstrumentFields;
@@ -15,7 +16,7 @@ final class DraftLineText {
     static String first(DraftLine line) {
         return switch (line.part()) {
             case STOP, DIVISION, COUPLER, TREMULANT ->
-                line.name().isBlank() ? "(" + line.part().word() + " without a name)" : line.name();
+                line.name().isBlank() ? "(unnamed " + line.part().word().toLowerCase(Locale.ROOT) + ")" : line.name();
             case ORGAN, PISTONS, ROOM, TIMES, DISTANCES -> line.label();
             case SURFACE -> {
                 String material = line.at(RoomFields.MATERIAL);
@@ -31,7 +32,7 @@ final class DraftLineText {
             case DIVISION ->
                 (line.isPedal() ? "pedal" : "manual " + line.at(InstrumentFields.KEYBOARD)) + ", "
                         + line.at(InstrumentFields.KEYS) + " keys"
-                        + (line.read(InstrumentFields.IS_BOXED).orElse(false) ? ", box" : "");
+                        + (line.read(InstrumentFields.IS_BOXED).orElse(false) ? ", swell box" : "");
             case STOP -> pitch(line.pitch(), line.at(StopFields.FEET));
             case COUPLER -> {
                 String kind = line.at(InstrumentFields.PITCH);

@@ -46,35 +46,32 @@ record OrganScreen(
             .key("Page Up", "a page up", (screen, state) -> state.show(screen.mark(screen.at() - room(state))))
             .key("Home", "the first line", (screen, state) -> state.show(screen.mark(0)))
             .key("End", "the last line", (screen, state) -> state.show(screen.mark(Integer.MAX_VALUE)))
-            .key("n", "to the next thing that is wrong", OrganScreen::nextProblem)
-            .key("T", "what the stop is, in a sentence", OrganScreen::describe)
-            .key("Enter, e", "change it", (screen, state) -> screen.edit(state, screen.draft.now(), screen.at()))
+            .key("n", "the next problem", OrganScreen::nextProblem)
+            .key("T", "describe the stop", OrganScreen::describe)
+            .key("Enter, e", "edit", (screen, state) -> screen.edit(state, screen.draft.now(), screen.at()))
             .key(
                     "i",
-                    "a new one",
+                    "add",
                     (screen, state) -> screen.insert(state, alike(screen.line().part())))
-            .key("I", "a new division", (screen, state) -> screen.insert(state, RowKind.DIVISION))
-            .key("c", "a new coupler", (screen, state) -> screen.insert(state, RowKind.COUPLER))
-            .key("t", "a new tremulant", (screen, state) -> screen.insert(state, RowKind.TREMULANT))
-            .key("f", "a new surface of the room", (screen, state) -> screen.insert(state, RowKind.SURFACE))
-            .key("d", "this once more", OrganScreen::duplicate)
-            .key("x, Delete", "take it out", OrganScreen::remove)
+            .key("I", "add a division", (screen, state) -> screen.insert(state, RowKind.DIVISION))
+            .key("c", "add a coupler", (screen, state) -> screen.insert(state, RowKind.COUPLER))
+            .key("t", "add a tremulant", (screen, state) -> screen.insert(state, RowKind.TREMULANT))
+            .key("f", "add a surface of the room", (screen, state) -> screen.insert(state, RowKind.SURFACE))
+            .key("d", "duplicate", OrganScreen::duplicate)
+            .key("x, Delete", "delete", OrganScreen::remove)
             .key(
                     ",",
-                    "move it up",
+                    "move up",
                     (screen, state) -> screen.moved(state, screen.draft.now().movedUp(screen.at())))
             .key(
                     ".",
-                    "move it down",
+                    "move down",
                     (screen, state) -> screen.moved(state, screen.draft.now().movedDown(screen.at())))
             .key("u, Ctrl-Z", "undo", (screen, state) -> screen.undone(state, Undo::undo, "There is nothing to undo."))
-            .key(
-                    "U, Ctrl-Y",
-                    "do again what was undone",
-                    (screen, state) -> screen.undone(state, Undo::redo, "There is nothing to do again."))
+            .key("U, Ctrl-Y", "redo", (screen, state) -> screen.undone(state, Undo::redo, "There is nothing to redo."))
             .key("s, Ctrl-S", "save", OrganScreen::save)
             .key("?, F1", "all the keys", (screen, state) -> state.open(new HelpScreen(0)))
-            .key("Esc, q, Ctrl-Q", "back", OrganScreen::close);
+            .key("Esc, q, Ctrl-Q", "close", OrganScreen::close);
 
     private static final int TOP = 2;
     private static final int FOOT = 5;
@@ -133,13 +130,13 @@ record OrganScreen(
 
     private static Question aboutDraft() {
         return new Question(
-                "Work on this organ was cut off before it was saved, and has been kept.",
+                "This organ has unsaved work from last time.",
                 List.of(
                         new Question.Answer(
                                 "t",
                                 "take it up",
                                 closed -> closed.update(OrganScreen.class, screen -> screen.with(screen.draft.redo()))),
-                        new Question.Answer("f", "forget it", OrganScreen::dropped)));
+                        new Question.Answer("f", "discard", OrganScreen::dropped)));
     }
 
     /** With what was changed of the organ taken back. */
@@ -156,7 +153,7 @@ record OrganScreen(
             return state.show(mark(problems.get(0).line()))
                     .warns("Not saved. " + problems.get(0).sentence() + more);
         }
-        return draft.isUnsaved() ? state.wants(saving(List.of())) : state.says("All is saved already.");
+        return draft.isUnsaved() ? state.wants(saving(List.of())) : state.says("Already saved.");
     }
 
     private Effect saving(List<Effect> then) {
@@ -196,16 +193,15 @@ record OrganScreen(
     /** Asks what is to become of what was changed, before something that leaves the organ. */
     State asked(State state, Effect then) {
         Question.Answer drop = new Question.Answer(
-                "d", "go on without saving", closed -> dropped(closed).wants(then));
+                "d", "discard the changes", closed -> dropped(closed).wants(then));
         if (!problems.isEmpty()) {
-            String why = " It cannot be saved as it is: " + problems.get(0).sentence();
-            return state.open(new Question(
-                    "This organ has changes that are not saved." + why, List.of(drop, Question.Answer.STAY)));
+            String why = " They cannot be saved yet: " + problems.get(0).sentence();
+            return state.open(
+                    new Question("This organ has unsaved changes." + why, List.of(drop, Question.Answer.STAY)));
         }
         Question.Answer save =
-                new Question.Answer("s", "save, then go on", closed -> closed.wants(saving(List.of(then))));
-        return state.open(
-                new Question("This organ has changes that are not saved.", List.of(save, drop, Question.Answer.STAY)));
+                new Question.Answer("s", "save and continue", closed -> closed.wants(saving(List.of(then))));
+        return state.open(new Question("This organ has unsaved changes.", List.of(save, drop, Question.Answer.STAY)));
     }
 
     // Changing rows
@@ -227,23 +223,23 @@ record OrganScreen(
                 .findFirst()
                 .or(() -> problems.stream().findFirst())
                 .map(next -> state.show(mark(next.line())))
-                .orElseGet(() -> state.says("Nothing is wrong."));
+                .orElseGet(() -> state.says("No problems."));
     }
 
     private State describe(State state) {
         return line().part() == RowKind.STOP
                 ? described(state, line().label(), line().name())
-                : state.says("Mark a stop: what it is can be told of stops.");
+                : state.says("Select a stop to see what it is.");
     }
 
     /** What a stop is, in a sentence. */
     static State described(State state, String label, String name) {
-        String said = Lexicon.describe(name).orElse("Nothing is known of a stop of this name.");
+        String said = Lexicon.describe(name).orElse("No description of this name.");
         return state.open(new Question(
                 label + ": " + said,
                 List.of(
-                        new Question.Answer("Enter", "good", closed -> closed),
-                        new Question.Answer("Esc", "back", closed -> closed))));
+                        new Question.Answer("Enter", "OK", closed -> closed),
+                        new Question.Answer("Esc", "close", closed -> closed))));
     }
 
     private static RowKind alike(RowKind part) {
@@ -302,18 +298,19 @@ record OrganScreen(
 
     private State remove(State state) {
         return line().part().isRepeated()
-                ? keeping(state, draft.to(draft.now().without(at())), at()).says("Taken out; u puts it in again.")
+                ? keeping(state, draft.to(draft.now().without(at())), at())
+                        .says("Deleted " + line().label() + " (u to undo).")
                 : saysOnlyOne(state);
     }
 
     private State saysOnlyOne(State state) {
-        return state.says(
-                "An organ has one line of this kind: " + line().part().word().toLowerCase(Locale.ROOT) + ".");
+        return state.says("An organ has exactly one of these rows: "
+                + line().part().word().toLowerCase(Locale.ROOT) + ".");
     }
 
     private State moved(State state, Optional<OrganDraft.Moved> moved) {
         return moved.map(to -> keeping(state, draft.to(to.draft()), to.at()))
-                .orElseGet(() -> state.says("It cannot go further."));
+                .orElseGet(() -> state.says("It cannot move further."));
     }
 
     // Painting
@@ -344,7 +341,7 @@ record OrganScreen(
 
     private void paintHead(Frame frame, Marks marks) {
         long stops = draft.now().rows(RowKind.STOP).count();
-        String right = (draft.isUnsaved() ? Mark.UNSAVED.in(marks) + " not saved  " : "")
+        String right = (draft.isUnsaved() ? Mark.UNSAVED.in(marks) + " unsaved  " : "")
                 + stops
                 + (stops == 1 ? " stop" : " stops");
         int x = frame.width() - Text.columns(right) - 1;
@@ -352,7 +349,7 @@ record OrganScreen(
         frame.write(x, 0, right, Style.FAINT);
         frame.write(0, 1, Mark.RULE.in(marks).repeat(frame.width()), Style.FAINT);
         if (!problems.isEmpty()) {
-            String wrong = " " + problems.size() + (problems.size() == 1 ? " thing is wrong " : " things are wrong ");
+            String wrong = " " + problems.size() + (problems.size() == 1 ? " problem " : " problems ");
             frame.write(2, 1, wrong, Style.BAD);
         }
     }

@@ -17,9 +17,9 @@ import versewind.stoplist.Unread;
 record PasteScreen(String text) implements Screen {
 
     static final KeyTable<PasteScreen> KEYS = KeyTable.<PasteScreen>under("Pasting a stop list")
-            .key("Ctrl-S, Ctrl-R", "read it", PasteScreen::read)
-            .key("Ctrl-U", "empty the box", (screen, state) -> state.show(new PasteScreen("")))
-            .key("Esc", "back to the organs", (screen, state) -> LibraryScreen.organs(state));
+            .key("Ctrl-S, Ctrl-R", "read the list", PasteScreen::read)
+            .key("Ctrl-U", "clear", (screen, state) -> state.show(new PasteScreen("")))
+            .key("Esc", "close", (screen, state) -> LibraryScreen.organs(state));
 
     static final PasteScreen EMPTY = new PasteScreen("");
 
@@ -67,7 +67,7 @@ record PasteScreen(String text) implements Screen {
     public State pasted(String more, State state) {
         return text.length() + more.length() <= LONGEST
                 ? with(more, state)
-                : state.says("That is too long: the box takes " + LONGEST + " characters.");
+                : state.says("Too long: the limit is " + LONGEST + " characters.");
     }
 
     /** Shows what was understood, and what was not and why. */
@@ -79,7 +79,7 @@ record PasteScreen(String text) implements Screen {
         int doubts = list.doubts().size();
         String title = counted(list.stops().count(), "stop") + ", "
                 + counted(list.couplers().size(), "coupler") + "; "
-                + (doubts == 0 ? "nothing is in doubt" : counted(doubts, "line") + " not understood");
+                + (doubts == 0 ? "every line understood" : counted(doubts, "line") + " not understood");
         return state.open(Chooser.of(title, rows(list), (id, choosing) -> named(choosing), UnaryOperator.identity()));
     }
 
@@ -93,7 +93,7 @@ record PasteScreen(String text) implements Screen {
         for (ReadDivision division : list.divisions()) {
             String manual =
                     division.isPedal() ? "pedal" : "manual " + division.manual().getAsInt();
-            add(rows, division.name(), manual + (division.enclosed() ? ", in a box" : ""));
+            add(rows, division.name(), manual + (division.enclosed() ? ", in a swell box" : ""));
             division.stops()
                     .forEach(stop -> add(
                             rows,
@@ -102,12 +102,12 @@ record PasteScreen(String text) implements Screen {
         }
         list.couplers().forEach(coupler -> {
             String joins = coupler.source() + " on " + coupler.keyboard();
-            add(rows, coupler.name(), coupler.isWhole() ? joins : "its divisions are not here");
+            add(rows, coupler.name(), coupler.isWhole() ? joins : "divisions not found");
         });
         list.tremulants().forEach(tremulant -> add(rows, tremulant.name(), tremulant.division()));
         list.notUnderstood().stream()
                 .filter(unread -> unread.weight() == Unread.Weight.NOTE)
-                .forEach(unread -> addUnread(rows, unread, "taken for a note"));
+                .forEach(unread -> addUnread(rows, unread, "note"));
         return rows;
     }
 
@@ -132,18 +132,18 @@ record PasteScreen(String text) implements Screen {
             return state.close()
                     .warns(read.objections().stream()
                             .findFirst()
-                            .orElse("The list has no manual with a stop, so no organ can be made of it."));
+                            .orElse("The list has no manual with a stop, so it cannot become an organ."));
         }
-        String hint = "what the organ is called, after which its file is named; needed";
+        String hint = "name of the organ, also used for its file; needed";
         return state.show(FormBox.of(
-                "A new organ",
+                "New organ",
                 List.of(FormBox.Field.of("Name", read.heading(), hint)),
                 (form, closed) -> made(form, closed, read)));
     }
 
     private static State made(FormBox form, State closed, ReadOrgan read) {
         if (form.isBlank(0)) {
-            throw new FormBox.Wrong(0, "An organ needs a name.");
+            throw new FormBox.Wrong(0, "Enter a name.");
         }
         return read.made(form.text(0))
                 .map(organ ->
@@ -156,7 +156,7 @@ record PasteScreen(String text) implements Screen {
         frame.clear(0, 0, frame.width(), frame.height());
         List<String> lines = new ArrayList<>(text.lines().toList());
         String count = lines.size() + (lines.size() == 1 ? " line" : " lines");
-        frame.write(1, 0, "A new organ out of a stop list", Style.HEADING);
+        frame.write(1, 0, "New organ from a stop list", Style.HEADING);
         frame.write(frame.width() - count.length() - 1, 0, count, Style.FAINT);
         if (text.isEmpty() || text.endsWith("\n")) {
             lines.add("");
@@ -167,7 +167,7 @@ record PasteScreen(String text) implements Screen {
         int x = 1 + Text.columns(list.current().orElseThrow());
         frame.caret(Math.min(frame.width() - 1, x), TOP + Math.min(lines.size(), room) - 1);
         if (text.isEmpty()) {
-            String hint = "Paste the list here as it is published; it is kept as it stands.";
+            String hint = "Paste the stop list here as it was published.";
             frame.write(3, TOP, frame.fit(hint, frame.width() - 4), Style.FAINT);
         }
         state.notice().paint(frame, frame.height() - 2);

@@ -41,7 +41,7 @@ final class StopCommands {
     static State describe(State state, PlanEdit work) {
         List<Item> items = StopGridLayout.items(work.instrument());
         if (work.item() >= items.size() || !(items.get(work.item()) instanceof Item.StopItem stop)) {
-            return state.says("Mark a stop: what it is can be told of stops.");
+            return state.says("Select a stop to see what it is.");
         }
         var described = work.instrument().stops().get(stop.stop()).stop();
         return OrganScreen.described(state, described.label(), described.name());

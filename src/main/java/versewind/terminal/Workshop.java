@@ -85,6 +85,6 @@ final class Workshop {
         }
         return open(
                 id,
-                "Written to " + id + ".json. What the list does not tell is supposed: look at the room, at the end.");
+                "Saved as " + id + ".json. The room is assumed, since the list does not say: check it, at the end.");
     }
 }

@@ -47,7 +47,7 @@ class OrganScreenTest {
                 .anySatisfy(row ->
                         assertThat(row).contains("Name    " + on(desk).line().name()))
                 .anySatisfy(row -> assertThat(row).contains("Family"))
-                .anySatisfy(row -> assertThat(row).contains("Enter change it   i a new one   s save"));
+                .anySatisfy(row -> assertThat(row).contains("Enter edit   i add   s save"));
         assertThat(label).isNotBlank();
     }
 
@@ -56,7 +56,7 @@ class OrganScreenTest {
         Desk desk = bench().press("<Down>", "<Down>", "<Down>", "d", "<Home>");
 
         assertThat(desk.screen())
-                .contains(" 1 thing is wrong ", "Great has two stops called \"Open Diapason 8\"")
+                .contains(" 1 problem ", "Great has two stops called \"Open Diapason 8\"")
                 .containsPattern("\n! +Open Diapason");
         assertThat(on(desk.press("n")).line().label()).isEqualTo("Open Diapason 8");
         assertThat(on(desk).list().marked()).isEqualTo(4);
@@ -161,7 +161,7 @@ class OrganScreenTest {
         Desk desk = bench();
         Clerk clerk = Clerk.at(desk);
         clerk.press("<Down>", "<Down>", "d", "x", "x", "q");
-        assertThat(desk.question()).startsWith("This organ has changes that are not saved.");
+        assertThat(desk.question()).startsWith("This organ has unsaved changes.");
         clerk.press("d");
         assertThat(desk.state().find(OrganScreen.class)).isEmpty();
         assertThat(desk.state().top()).isInstanceOf(LibraryScreen.class);

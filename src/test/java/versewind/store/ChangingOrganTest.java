@@ -257,7 +257,7 @@ class ChangingOrganTest {
         assertThat(draft.problems()).isEmpty();
         assertThat(DraftChange.of(organ, draft).problems()).singleElement().satisfies(problem -> assertThat(
                         problem.sentence())
-                .startsWith("Principal 4 was the name of another until now."));
+                .startsWith("Principal 4 was another part's name until now."));
     }
 
     @Test
