@@ -46,7 +46,7 @@ public class ProposalBenchmark {
     private static final int HYMNS = 10;
     private static final int VERSES = 5;
 
-    private Registrant registrant;
+    private RegistrationProposer proposer;
     private Plan service;
     private List<VersePlace> places;
     private int next;
@@ -54,7 +54,7 @@ public class ProposalBenchmark {
     @Setup(Level.Trial)
     public void open() throws BadFile {
         Instrument organ = new Library(Path.of("")).openInstrument("ostmere-cathedral");
-        registrant = Registrant.of(OrganSound.open(organ));
+        proposer = RegistrationProposer.of(OrganSound.open(organ));
         Random random = new Random(3);
         List<Hymn> hymns = new ArrayList<>();
         places = new ArrayList<>();
@@ -75,12 +75,12 @@ public class ProposalBenchmark {
     @Benchmark
     public Object a_verse() {
         next = (next + 1) % places.size();
-        return registrant.forVerse(service, places.get(next));
+        return proposer.forVerse(service, places.get(next));
     }
 
     /** The whole service. */
     @Benchmark
     public Object a_service_of_60_verses() {
-        return registrant.forService(service, Watcher.PATIENT);
+        return proposer.forService(service, SearchProgress.PATIENT);
     }
 }

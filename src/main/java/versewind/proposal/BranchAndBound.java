@@ -22,7 +22,7 @@ final class BranchAndBound {
 
     private final OrganFacts organ;
     private final SearchSpace space;
-    private final ScoreFunction judge;
+    private final ScoreFunction scoring;
     private final DraftAnalysis sounding;
     private final List<Draft> unlike;
     private final int distance;
@@ -34,14 +34,14 @@ final class BranchAndBound {
     private BranchAndBound(
             OrganFacts organ,
             SearchSpace space,
-            ScoreFunction judge,
+            ScoreFunction scoring,
             DraftAnalysis sounding,
             List<Draft> unlike,
             int distance,
             BooleanSupplier goOn) {
         this.organ = organ;
         this.space = space;
-        this.judge = judge;
+        this.scoring = scoring;
         this.sounding = sounding;
         this.unlike = unlike;
         this.distance = distance;
@@ -59,16 +59,17 @@ final class BranchAndBound {
     static Optional<Draft> best(
             OrganFacts organ,
             SearchSpace space,
-            ScoreFunction judge,
+            ScoreFunction scoring,
             DraftAnalysis sounding,
             List<Draft> unlike,
             int distance,
             double within,
             BooleanSupplier goOn) {
-        BranchAndBound search = new BranchAndBound(organ, space, judge, sounding, unlike, distance, goOn);
+        BranchAndBound search = new BranchAndBound(organ, space, scoring, sounding, unlike, distance, goOn);
         search.bestPoints = within;
         space.hands()
-                .forEach(hands -> search.couplers(space.least(hands), space.couplers(hands), 0, judge.leastOf(hands)));
+                .forEach(
+                        hands -> search.couplers(space.least(hands), space.couplers(hands), 0, scoring.leastOf(hands)));
         return search.best;
     }
 
@@ -82,7 +83,7 @@ final class BranchAndBound {
                     draft.toggleCoupler(couplers[next]),
                     couplers,
                     next + 1,
-                    least + judge.leastOfCoupler(couplers[next]));
+                    least + scoring.leastOfCoupler(couplers[next]));
             return;
         }
         sounding.look(draft);
@@ -100,7 +101,7 @@ final class BranchAndBound {
 
     private void stops(Draft draft, int[] free, int next) {
         IndexSet undecided = IndexSet.of(Arrays.stream(free, next, free.length));
-        if (!goOn.getAsBoolean() || judge.least(draft, undecided, bestPoints + ROUNDING) > bestPoints + ROUNDING) {
+        if (!goOn.getAsBoolean() || scoring.least(draft, undecided, bestPoints + ROUNDING) > bestPoints + ROUNDING) {
             return;
         }
         if (next < free.length) {
@@ -120,7 +121,7 @@ final class BranchAndBound {
         if (unlike.stream().anyMatch(other -> other.knobsFrom(draft) < distance)) {
             return;
         }
-        double points = judge.points(draft, bestPoints + ROUNDING);
+        double points = scoring.points(draft, bestPoints + ROUNDING);
         boolean isBetter = points < bestPoints
                 || (points == bestPoints && (best.isEmpty() || Draft.ORDER.compare(draft, best.get()) < 0));
         if (isBetter) {

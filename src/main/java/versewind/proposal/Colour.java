@@ -10,9 +10,6 @@ import versewind.plan.Mood;
  */
 final class Colour {
 
-    private static final double SECOND_COLOUR = 1.2;
-    private static final double SECOND_BENEATH = 0.3;
-    private static final double ALL_TOGETHER = 5;
     private static final double HELD_BACK = 0.5;
 
     private final OrganFacts organ;
@@ -25,20 +22,20 @@ final class Colour {
     private final String inHandsWords;
     private final double[] inSoloLine;
 
-    Colour(OrganFacts organ, Requirement wish) {
+    Colour(OrganFacts organ, Requirement requirement) {
         this.organ = organ;
-        mood = wish.layers();
-        role = wish.role();
-        wants = StopPreferences.wants(role, wish.mood());
+        mood = requirement.layers();
+        role = requirement.role();
+        wants = StopPreferences.wants(role, requirement.mood());
         isWantableIn = new boolean[organ.organ().divisions().size()][StopClass.COUNT];
         inHands = new double[organ.stops()];
-        inHandsWords = words(wish.mood());
+        inHandsWords = words(requirement.mood());
         inSoloLine = new double[organ.stops()];
         for (int stop = 0; stop < organ.stops(); stop++) {
             StopClass layer = organ.layer(stop);
             inHands[stop] = StopPreferences.cost(role, mood, layer) * (isHeldBack(stop) ? HELD_BACK : 1);
             inSoloLine[stop] = StopPreferences.cost(Role.SOLO_LINE, mood, layer);
-            if (!wish.locks().never().contains(stop)) {
+            if (!requirement.locks().never().contains(stop)) {
                 isWantable[layer.ordinal()] = true;
                 isWantableIn[organ.divisionOf(stop)][layer.ordinal()] = true;
             }
@@ -56,7 +53,7 @@ final class Colour {
             }
             addMissed(sounding, tally);
         }
-        tally.add(ALL_TOGETHER * drawn.tremulants().size(), "a tremulant is drawn");
+        tally.add(drawn.tremulants().size(), Cost.TREMULANT);
     }
 
     /** Whether it is a chorus reed in a box, which is milder and can be held back. */
@@ -123,13 +120,13 @@ final class Colour {
                 tally.add(inHands[stop], inHandsWords, stop);
             }
             if (sounding.isInRight(home) && sounding.isInLeft(home)) {
-                tally.add(ALL_TOGETHER, "what sings the melody also sounds beneath it: %s", stop);
+                tally.add(Cost.MELODY_ALSO_BENEATH, stop);
             }
         }
-        tally.add(SECOND_COLOUR * (colours(sounding.drawn()) - 1), "the melody mixes colours");
-        tally.add(SECOND_BENEATH * (sounding.drawn().eightsInLeft() - 1), "one 8 ft would do beneath the melody");
+        tally.add(colours(sounding.drawn()) - 1, Cost.MELODY_MIXES_COLOURS);
+        tally.add(sounding.drawn().eightsInLeft() - 1, Cost.SECOND_BENEATH_MELODY);
         if (sounding.drawn().inRight() > 0 && isOnlyMutations(sounding.most())) {
-            tally.add(ALL_TOGETHER, "the melody has no 8 ft");
+            tally.add(Cost.MELODY_WITHOUT_EIGHT);
         }
         addMissed(sounding, tally);
     }

@@ -9,32 +9,22 @@ import versewind.plan.Mood;
  */
 final class CoupledChorus {
 
-    private static final double NO_EIGHT = 0.5;
-    private static final double BARE_MIXTURE = 0.8;
-    private static final double MIXTURE_BEFORE_TWO = 1;
-    private static final double BARE_REED = 0.8;
-    private static final double NO_SECOND = 0.25;
-    private static final double NO_SECOND_IN_FULL = 0.6;
-
-    private static final double RANK_PASSED_OVER = 0.4;
-    private static final double ONLY_AN_OCTAVE_OFF = 2;
-
     private final OrganFacts organ;
-    private final Requirement wish;
+    private final Requirement requirement;
     private final boolean[] isForSolos;
     private final boolean[] hasTwo;
     private final Reeds reeds;
 
-    CoupledChorus(OrganFacts organ, Requirement wish) {
+    CoupledChorus(OrganFacts organ, Requirement requirement) {
         this.organ = organ;
-        this.wish = wish;
-        reeds = new Reeds(organ, wish);
+        this.requirement = requirement;
+        reeds = new Reeds(organ, requirement);
         isForSolos = new boolean[organ.organ().divisions().size()];
         hasTwo = new boolean[isForSolos.length];
         for (int division = 0; division < isForSolos.length; division++) {
             isForSolos[division] = organ.isForSolos(division);
             hasTwo[division] = organ.stopsOf(division).stream()
-                    .filter(stop -> !wish.locks().never().contains(stop))
+                    .filter(stop -> !requirement.locks().never().contains(stop))
                     .anyMatch(stop ->
                             organ.layer(stop) == StopClass.PRINCIPAL_2 || organ.layer(stop) == StopClass.FLUTE_2);
         }
@@ -55,7 +45,7 @@ final class CoupledChorus {
 
     /** The people are led by two choruses coupled, where there are two. */
     private void addSecond(DraftAnalysis sounding, Tally tally) {
-        if (!wish.isPeople() || wish.mood() == Mood.GENTLE) {
+        if (!requirement.isPeople() || requirement.mood() == Mood.GENTLE) {
             return;
         }
         IndexSet couplers = sounding.draft().couplers();
@@ -71,7 +61,7 @@ final class CoupledChorus {
             }
         }
         if (isPossible) {
-            tally.add(wish.mood() == Mood.PLAIN ? NO_SECOND : NO_SECOND_IN_FULL, "a second chorus could be coupled");
+            tally.add(Cost.NO_SECOND_CHORUS, requirement.mood());
         }
     }
 
@@ -81,32 +71,32 @@ final class CoupledChorus {
 
     private void add(int division, DraftAnalysis sounding, Tally tally) {
         if (!sounding.isAtPitch(division)) {
-            tally.add(ONLY_AN_OCTAVE_OFF, "a division sounds only an octave off");
+            tally.add(Cost.OCTAVE_OFF);
         }
         addRanks(division, sounding, tally);
         reeds.add(division, sounding, tally);
         int drawnReeds = Reeds.in(division, sounding.drawn());
         boolean isReedAlone = drawnReeds == sounding.drawn().drawnIn(division);
-        if (isForSolos[division] && isReedAlone && wish.mood() == Mood.FESTAL) {
+        if (isForSolos[division] && isReedAlone && requirement.mood() == Mood.FESTAL) {
             return;
         }
         int eights = eights(sounding.most(), division);
         int fours = fours(sounding.most(), division);
         if (eights == 0) {
-            tally.add(NO_EIGHT, "a division that is coupled has no 8 ft of its own");
+            tally.add(Cost.COUPLED_WITHOUT_EIGHT);
         }
         if (fours == 0 && sounding.drawn().in(division, StopClass.MIXTURE) > 0) {
-            tally.add(BARE_MIXTURE, "a mixture stands without a 4 ft of its division");
+            tally.add(Cost.MIXTURE_WITHOUT_FOUR);
         }
         boolean isTwoMissed = hasTwo[division]
                 && sounding.most().in(division, StopClass.PRINCIPAL_2)
                                 + sounding.most().in(division, StopClass.FLUTE_2)
                         == 0;
         if (isTwoMissed && sounding.drawn().in(division, StopClass.MIXTURE) > 0) {
-            tally.add(MIXTURE_BEFORE_TWO, "a mixture sounds before the 2 ft of its division");
+            tally.add(Cost.MIXTURE_BEFORE_TWO);
         }
         if (eights + fours < 2 && drawnReeds > 0) {
-            tally.add(BARE_REED, "reeds stand without flues of their division");
+            tally.add(Cost.REEDS_WITHOUT_FLUES);
         }
     }
 
@@ -123,7 +113,7 @@ final class CoupledChorus {
                 pending++;
             }
         }
-        tally.add(RANK_PASSED_OVER * passedOver, "a lower rank is passed over");
+        tally.add(passedOver, Cost.RANK_PASSED_OVER);
     }
 
     private static int eights(Counts counts, int division) {

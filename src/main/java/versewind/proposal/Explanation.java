@@ -14,12 +14,12 @@ final class Explanation {
     private static final double WORTH_A_WORD_DB = 1;
 
     private final OrganFacts organ;
-    private final Requirement wish;
+    private final Requirement requirement;
     private final DraftAnalysis sounding;
 
-    Explanation(OrganFacts organ, Requirement wish) {
+    Explanation(OrganFacts organ, Requirement requirement) {
         this.organ = organ;
-        this.wish = wish;
+        this.requirement = requirement;
         sounding = new DraftAnalysis(organ);
     }
 
@@ -27,7 +27,8 @@ final class Explanation {
         sounding.look(draft);
         String sound = sounding.isSoloed() ? soloed(draft) : chorus(draft) + coupled(draft) + feet(draft);
         String sentence = sound + ": " + balance(marginDb);
-        boolean isWeak = wish.isPeople() && marginDb < wish.target().lowDb() - WORTH_A_WORD_DB;
+        boolean isWeak =
+                requirement.isPeople() && marginDb < requirement.target().lowDb() - WORTH_A_WORD_DB;
         return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1) + reservation(score, isWeak) + ".";
     }
 
@@ -155,10 +156,10 @@ final class Explanation {
     }
 
     private String balance(double marginDb) {
-        Target target = wish.target();
+        Target target = requirement.target();
         boolean isLess = marginDb < target.lowDb() - WORTH_A_WORD_DB;
         boolean isMore = marginDb > target.highDb() + WORTH_A_WORD_DB;
-        return switch (wish.role()) {
+        return switch (requirement.role()) {
             case PEOPLE -> people(isLess, isMore);
             case CHOIR, SOLOIST, SOLO_LINE -> voice(isLess, isMore);
             case UNDER_SOLO -> melody(isLess, isMore);
@@ -166,23 +167,23 @@ final class Explanation {
     }
 
     private String people(boolean isLess, boolean isMore) {
-        String whom = wish.company().isSung() ? "leads" : "is there for the people to follow";
+        String whom = requirement.company().isSung() ? "leads" : "is there for the people to follow";
         if (isLess) {
-            return wish.company().isSung() ? "it leads less firmly than wanted" : "it is softer than wanted";
+            return requirement.company().isSung() ? "it leads less firmly than wanted" : "it is softer than wanted";
         }
         return isMore
                 ? "it leads more strongly than wanted"
-                : "it " + whom + " as a " + wish.mood().word() + " verse wants";
+                : "it " + whom + " as a " + requirement.mood().word() + " verse wants";
     }
 
     private String voice(boolean isLess, boolean isMore) {
-        String voices = wish.role() == Role.SOLOIST ? "voice" : "voices";
+        String voices = requirement.role() == Role.SOLOIST ? "voice" : "voices";
         if (isLess) {
             return "it comes near to covering the words";
         }
         return isMore
                 ? "it stays far beneath the " + voices
-                : wish.company().isSung()
+                : requirement.company().isSung()
                         ? "it carries the " + voices + " and lets the words through"
                         : "it is as soft as the " + voices + " will want it";
     }

@@ -40,9 +40,9 @@ final class HillClimb {
 
     private final OrganFacts organ;
     private final SearchSpace space;
-    private final ScoreFunction judge;
+    private final ScoreFunction scoring;
     private final DraftAnalysis sounding;
-    private final SeedRegistrations ladders;
+    private final SeedRegistrations seeds;
     private final BooleanSupplier goOn;
     private final Map<Draft, Double> scored = new HashMap<>();
 
@@ -54,13 +54,14 @@ final class HillClimb {
 
     private double atPoints;
 
-    HillClimb(OrganFacts organ, SearchSpace space, ScoreFunction judge, DraftAnalysis sounding, BooleanSupplier goOn) {
+    HillClimb(
+            OrganFacts organ, SearchSpace space, ScoreFunction scoring, DraftAnalysis sounding, BooleanSupplier goOn) {
         this.organ = organ;
         this.space = space;
-        this.judge = judge;
+        this.scoring = scoring;
         this.sounding = sounding;
         this.goOn = goOn;
-        ladders = new SeedRegistrations(organ, space);
+        seeds = new SeedRegistrations(organ, space);
     }
 
     /** A draft and its points. */
@@ -100,7 +101,7 @@ final class HillClimb {
 
     private List<Draft> starts(int count) {
         double best = Double.POSITIVE_INFINITY;
-        for (Draft draft : ladders.all()) {
+        for (Draft draft : seeds.all()) {
             best = Math.min(best, points(space.tidied(draft, sounding), best + WITHIN));
         }
         List<Draft> starts = new ArrayList<>();
@@ -122,7 +123,7 @@ final class HillClimb {
         if (atLeast != null && atLeast > limit) {
             return atLeast;
         }
-        double points = judge.points(draft, limit);
+        double points = scoring.points(draft, limit);
         (points <= limit ? scored : rejected).put(draft, points);
         return points;
     }
@@ -182,7 +183,7 @@ final class HillClimb {
 
     /** A box and a stop of its division together: one makes good for the other. */
     private void moveBoxesWithStops() {
-        if (judge.wish().isPeople()) {
+        if (scoring.requirement().isPeople()) {
             return;
         }
         int[] free = free();
@@ -209,7 +210,7 @@ final class HillClimb {
             int source = organ.sourceOf(coupler);
             for (int step = 0; step < SeedRegistrations.steps() && !isPlayed[source]; step++) {
                 if (!at.couplers().contains(coupler)) {
-                    IndexSet chorus = ladders.step(source, step);
+                    IndexSet chorus = seeds.step(source, step);
                     consider(tidied(
                             at.toggleCoupler(coupler).withStops(at.stops().plus(chorus))));
                 }
@@ -235,7 +236,7 @@ final class HillClimb {
 
     private void moveHands() {
         for (HandsAndFeet other : space.hands()) {
-            if (!other.equals(at.hands()) && judge.leastOf(other) < atPoints) {
+            if (!other.equals(at.hands()) && scoring.leastOf(other) < atPoints) {
                 Draft moved = at.withHands(other);
                 IndexSet kept = space.inPlay(at.couplers(), other);
                 consider(tidied(moved.with(moved.registration().withCouplers(kept))));

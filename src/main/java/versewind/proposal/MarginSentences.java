@@ -10,9 +10,9 @@ final class MarginSentences {
     private MarginSentences() {}
 
     /** Where the margin lies, and where it should. */
-    static String balance(Requirement wish, double marginDb) {
-        Target target = wish.target();
-        String lies = subject(wish) + " " + signed(marginDb) + "±" + Math.round(wish.sdDb()) + " dB; ";
+    static String balance(Requirement requirement, double marginDb) {
+        Target target = requirement.target();
+        String lies = subject(requirement) + " " + signed(marginDb) + "±" + Math.round(requirement.sdDb()) + " dB; ";
         String wanted = "wanted are " + signed(target.lowDb()) + " to " + signed(target.highDb()) + ".";
         if (marginDb < target.lowDb() - WORTH_A_WORD_DB) {
             return lies + "that is less than wanted: " + wanted;
@@ -23,12 +23,12 @@ final class MarginSentences {
         return lies + wanted;
     }
 
-    private static String subject(Requirement wish) {
-        if (wish.mode() == Mode.MELODY_SOLOED) {
+    private static String subject(Requirement requirement) {
+        if (requirement.mode() == Mode.MELODY_SOLOED) {
             return "The melody stands above its accompaniment by";
         }
-        boolean isPeople = wish.isPeople();
-        if (wish.company().isSung()) {
+        boolean isPeople = requirement.isPeople();
+        if (requirement.company().isSung()) {
             return isPeople ? "The organ's margin over the singing is" : "The words' margin over the organ is";
         }
         return isPeople ? "The organ would stand above the singing by" : "The voice would stand above the organ by";

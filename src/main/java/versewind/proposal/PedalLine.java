@@ -11,16 +11,6 @@ import versewind.plan.Mood;
  */
 final class PedalLine {
 
-    private static final double NO_COUPLER = 0.3;
-    private static final double NO_REED = 0.6;
-    private static final double NO_EIGHT = 0.25;
-    private static final double NO_EIGHT_IN_FULL = 0.5;
-    private static final double NO_HIGHER = 0.15;
-    private static final double REED_ALONE = 2.5;
-    private static final double MIXTURE_ALONE = 1.5;
-    private static final double ALIEN_COUPLER = 1.5;
-    private static final double SECOND = 0.7;
-    private static final double TOO_FIRM = 0.4;
     private static final double LOUDNESS = 1.6;
     private static final double TOO_LOUD = 2;
 
@@ -36,15 +26,15 @@ final class PedalLine {
     private static final double ABOUT_AS_LOUD_OF_EIGHT = 0.65;
 
     private final OrganFacts organ;
-    private final Requirement wish;
+    private final Requirement requirement;
     private final boolean hasSixteen;
     private final boolean hasReed;
     private final boolean hasEight;
     private final boolean hasFour;
 
-    PedalLine(OrganFacts organ, Requirement wish) {
+    PedalLine(OrganFacts organ, Requirement requirement) {
         this.organ = organ;
-        this.wish = wish;
+        this.requirement = requirement;
         hasSixteen = has(StopClass.PEDAL_16);
         hasReed = has(StopClass.PEDAL_REED_16);
         hasEight = has(StopClass.PEDAL_8);
@@ -53,7 +43,7 @@ final class PedalLine {
 
     private boolean has(StopClass layer) {
         for (int stop = 0; stop < organ.stops(); stop++) {
-            if (organ.layer(stop) == layer && !wish.locks().never().contains(stop)) {
+            if (organ.layer(stop) == layer && !requirement.locks().never().contains(stop)) {
                 return true;
             }
         }
@@ -72,12 +62,12 @@ final class PedalLine {
                 int source = organ.sourceOf(coupler);
                 boolean isOfHands = sounding.isSoloed() ? sounding.isInLeft(source) : sounding.isInRight(source);
                 if (!isOfHands) {
-                    tally.add(ALIEN_COUPLER, "the pedal is coupled to what the hands do not play");
+                    tally.add(Cost.ALIEN_COUPLER);
                 }
             }
         }
-        if (wish.isPeople() && wish.mood() != Mood.GENTLE && !isCoupled && organ.couplers() > 0) {
-            tally.add(NO_COUPLER, "a coupler would make the pedal clearer");
+        if (requirement.isPeople() && requirement.mood() != Mood.GENTLE && !isCoupled && organ.couplers() > 0) {
+            tally.add(Cost.PEDAL_NOT_COUPLED);
         }
         if (sounding.draft().hands().layout() != Layout.COUPLED_DOWN) {
             addOwn(sounding, tally);
@@ -88,47 +78,44 @@ final class PedalLine {
         if (sounding.most().inFeet(StopClass.PEDAL_16) == 0 && hasSixteen) {
             tally.add(missing16(), "the pedal has no 16 ft");
         }
-        if (wish.isPeople()
-                && wish.mood() != Mood.GENTLE
+        if (requirement.isPeople()
+                && requirement.mood() != Mood.GENTLE
                 && hasEight
                 && sounding.most().inFeet(StopClass.PEDAL_8) == 0) {
-            tally.add(wish.layers() == Mood.PLAIN ? NO_EIGHT : NO_EIGHT_IN_FULL, "the pedal has no 8 ft of its own");
+            tally.add(Cost.PEDAL_WITHOUT_EIGHT, requirement.layers());
         }
-        if (wish.isPeople()
-                && wish.mood() == Mood.FESTAL
+        if (requirement.isPeople()
+                && requirement.mood() == Mood.FESTAL
                 && hasFour
                 && sounding.most().inFeet(StopClass.PEDAL_4) == 0) {
-            tally.add(NO_HIGHER, "the pedal has no 4 ft");
+            tally.add(Cost.PEDAL_WITHOUT_FOUR);
         }
-        tally.add(
-                SECOND * (sounding.drawn().inFeet(StopClass.PEDAL_16) - enough()),
-                "one 16 ft more than the pedal needs");
-        tally.add(
-                SECOND * (sounding.drawn().inFeet(StopClass.PEDAL_8) - enough()), "one 8 ft more than the pedal needs");
-        if (!wish.isPeople() || isGentle()) {
+        tally.add(sounding.drawn().inFeet(StopClass.PEDAL_16) - enough(), Cost.SECOND_PEDAL_SIXTEEN);
+        tally.add(sounding.drawn().inFeet(StopClass.PEDAL_8) - enough(), Cost.SECOND_PEDAL_EIGHT);
+        if (!requirement.isPeople() || isGentle()) {
             for (int place = 0; place < sounding.count(); place++) {
                 int stop = sounding.stop(place);
                 if (organ.divisionOf(stop) == organ.pedal() && organ.stop(stop).family() == Family.PRINCIPAL) {
-                    tally.add(TOO_FIRM, "too firm beneath soft stops: %s", stop);
+                    tally.add(Cost.PEDAL_TOO_FIRM, stop);
                 }
             }
         }
         addLoudness(sounding, StopClass.PEDAL_16, LOUDNESS, isGentle() ? NEARLY_AS_LOUD : ABOUT_AS_LOUD, tally);
         addLoudness(sounding, StopClass.PEDAL_8, LOUDNESS_OF_EIGHT, ABOUT_AS_LOUD_OF_EIGHT, tally);
         if (hasPedalReeds(sounding.drawn()) && !hasReeds(sounding.most())) {
-            tally.add(REED_ALONE, "the pedal has a reed before the manuals have one");
+            tally.add(Cost.PEDAL_REED_ALONE);
         }
-        if (hasReeds(sounding.drawn()) && hasReed && !hasPedalReeds(sounding.most()) && wish.isPeople()) {
-            tally.add(NO_REED, "the pedal's reed would answer those of the manuals");
+        if (hasReeds(sounding.drawn()) && hasReed && !hasPedalReeds(sounding.most()) && requirement.isPeople()) {
+            tally.add(Cost.PEDAL_REED_MISSING);
         }
         if (sounding.drawn().inFeet(StopClass.PEDAL_MIXTURE) > 0
                 && sounding.most().inRight(StopClass.MIXTURE) == 0) {
-            tally.add(MIXTURE_ALONE, "the pedal has a mixture before the manuals have one");
+            tally.add(Cost.PEDAL_MIXTURE_ALONE);
         }
     }
 
     private boolean isGentle() {
-        return wish.mood() == Mood.GENTLE;
+        return requirement.mood() == Mood.GENTLE;
     }
 
     private static boolean hasReeds(Counts counts) {
@@ -140,8 +127,8 @@ final class PedalLine {
     }
 
     private double missing16() {
-        return switch (wish.role()) {
-            case PEOPLE -> wish.mood() == Mood.GENTLE ? 0.8 : 2;
+        return switch (requirement.role()) {
+            case PEOPLE -> requirement.mood() == Mood.GENTLE ? 0.8 : 2;
             case CHOIR -> 0.6;
             case SOLOIST, SOLO_LINE, UNDER_SOLO -> 0.5;
         };
@@ -149,10 +136,10 @@ final class PedalLine {
 
     /** How many stops of one pitch are enough. */
     private int enough() {
-        if (!wish.isPeople()) {
+        if (!requirement.isPeople()) {
             return 1;
         }
-        return switch (wish.layers()) {
+        return switch (requirement.layers()) {
             case GENTLE, PLAIN -> 1;
             case BRIGHT -> 2;
             case FESTAL -> 3;
@@ -188,14 +175,14 @@ final class PedalLine {
 
     private double wantedLoudness(DraftAnalysis sounding) {
         double wanted = wantedLoudness();
-        return wish.isPeople() && isFull(sounding.drawn()) ? Math.max(wanted, LOUDNESS_UNDER_FULL) : wanted;
+        return requirement.isPeople() && isFull(sounding.drawn()) ? Math.max(wanted, LOUDNESS_UNDER_FULL) : wanted;
     }
 
     private double wantedLoudness() {
-        if (!wish.isPeople()) {
+        if (!requirement.isPeople()) {
             return 0;
         }
-        return switch (wish.layers()) {
+        return switch (requirement.layers()) {
             case GENTLE -> 0.1;
             case PLAIN -> 0.4;
             case BRIGHT -> 0.7;

@@ -8,30 +8,17 @@ import versewind.plan.Mood;
  */
 final class Reeds {
 
-    private static final double REED_WITHOUT_EIGHT = 2;
-    private static final double REED_BEFORE_FLUE = 2.2;
-    private static final double SOLO_REED_BEFORE_FULL = 2;
-    private static final double OPEN_REEDS_FIRST = 1.4;
-    private static final double OPEN_16_FIRST = 0.6;
-    private static final double REED_BEFORE_ITS_EIGHT = 0.6;
-    private static final double REEDS_WITHOUT_UPPERWORK = 0.3;
-
-    /** For every reed of a division that is meant for solos, by mood: gentle, plain, bright, festal. */
-    private static final double[] SOLO_REED = {6, 5, 4, 1.2};
-
-    private static final String UPPERWORK = "reeds in a box stand without the upperwork of their division";
-
     private final OrganFacts organ;
-    private final Requirement wish;
+    private final Requirement requirement;
     private final boolean[] isForSolos;
     private final boolean[] hasReeds;
     private final boolean[] hasTwo;
     private final boolean[] hasMixture;
     private final boolean hasBoxed16;
 
-    Reeds(OrganFacts organ, Requirement wish) {
+    Reeds(OrganFacts organ, Requirement requirement) {
         this.organ = organ;
-        this.wish = wish;
+        this.requirement = requirement;
         isForSolos = new boolean[organ.organ().divisions().size()];
         hasReeds = new boolean[isForSolos.length];
         hasTwo = new boolean[isForSolos.length];
@@ -40,7 +27,7 @@ final class Reeds {
         for (int division = 0; division < isForSolos.length; division++) {
             isForSolos[division] = organ.isForSolos(division);
             for (int stop : organ.stopsOf(division)) {
-                if (!wish.locks().never().contains(stop)) {
+                if (!requirement.locks().never().contains(stop)) {
                     StopClass layer = organ.layer(stop);
                     hasReeds[division] |= layer == StopClass.REED_8;
                     hasTwo[division] |= layer == StopClass.PRINCIPAL_2 || layer == StopClass.FLUTE_2;
@@ -66,13 +53,11 @@ final class Reeds {
         }
         boolean isEightMissed = hasReeds[division] && sounding.most().in(division, StopClass.REED_8) == 0;
         boolean isReedAlone = drawn == sounding.drawn().drawnIn(division);
-        if (isForSolos[division] && isReedAlone && wish.mood() == Mood.FESTAL) {
+        if (isForSolos[division] && isReedAlone && requirement.mood() == Mood.FESTAL) {
             return;
         }
-        tally.add(
-                drawn > 0 && isEightMissed ? REED_BEFORE_ITS_EIGHT : 0,
-                "a reed stands without the 8 ft of its division");
-        if (organ.isEnclosed(division) && drawn > 0 && wish.isPeople()) {
+        tally.addIf(drawn > 0 && isEightMissed, Cost.REED_WITHOUT_ITS_EIGHT);
+        if (organ.isEnclosed(division) && drawn > 0 && requirement.isPeople()) {
             addUpperwork(division, sounding.most(), tally);
         }
     }
@@ -93,7 +78,7 @@ final class Reeds {
             return;
         }
         if (sounding.most().inRight(StopClass.REED_8) == 0) {
-            tally.add(REED_WITHOUT_EIGHT, "a reed sounds before one of 8 ft");
+            tally.add(Cost.REED_BEFORE_EIGHT);
         }
         int leading = sounding.draft().hands().right();
         Counts most = sounding.most();
@@ -101,18 +86,18 @@ final class Reeds {
                 ? most.underRight(StopClass.PRINCIPAL_2) + most.underRight(StopClass.FLUTE_2) > 0
                 : most.inRight(StopClass.PRINCIPAL_2) + most.inRight(StopClass.FLUTE_2) > 0;
         if (!isTwo && organ.has(StopClass.PRINCIPAL_2)) {
-            tally.add(REED_BEFORE_FLUE, "a reed sounds before the 2 ft");
+            tally.add(Cost.REED_BEFORE_TWO);
         }
         boolean isMixture =
                 hasMixture[leading] ? most.underRight(StopClass.MIXTURE) > 0 : most.inRight(StopClass.MIXTURE) > 0;
         if (!isMixture && organ.has(StopClass.MIXTURE)) {
-            tally.add(REED_BEFORE_FLUE, "a reed sounds before the mixture");
+            tally.add(Cost.REED_BEFORE_MIXTURE);
         }
     }
 
     /** The reeds of a box, which can be held back, come before those that stand in the open. */
     private void addOpenReeds(DraftAnalysis sounding, Tally tally) {
-        if (!wish.isPeople() || !isBoxReachable(sounding)) {
+        if (!requirement.isPeople() || !isBoxReachable(sounding)) {
             return;
         }
         int open = 0;
@@ -128,10 +113,8 @@ final class Reeds {
                 open16 += sounding.drawn().in(division, StopClass.REED_16);
             }
         }
-        tally.add(open > 0 && inBox == 0 ? OPEN_REEDS_FIRST : 0, "the reeds of a box would come first");
-        tally.add(
-                open16 > 0 && inBox16 == 0 && hasBoxed16 ? OPEN_16_FIRST : 0,
-                "the 16 ft reed of a box would come first");
+        tally.addIf(open > 0 && inBox == 0, Cost.OPEN_REEDS_FIRST);
+        tally.addIf(open16 > 0 && inBox16 == 0 && hasBoxed16, Cost.OPEN_SIXTEEN_FIRST);
     }
 
     private boolean isBoxReachable(DraftAnalysis sounding) {
@@ -148,23 +131,23 @@ final class Reeds {
 
     /** Reeds meant for solos join the people's chorus last of all, when everything else is there. */
     private void addSoloReeds(int drawn, DraftAnalysis sounding, Tally tally) {
-        if (drawn == 0 || !wish.isPeople()) {
+        if (drawn == 0 || !requirement.isPeople()) {
             return;
         }
-        tally.add(drawn * SOLO_REED[wish.layers().ordinal()], "reeds meant for solos join the chorus");
+        tally.add(drawn * Cost.SOLO_REED.points(requirement.layers()), Cost.SOLO_REED.words());
         boolean isFull = true;
         for (int division : organ.manuals()) {
             boolean isWanted = hasReeds[division] && !isForSolos[division] && sounding.isInRight(division);
             isFull &= !isWanted || in(division, sounding.most()) > 0;
         }
-        tally.add(isFull ? 0 : SOLO_REED_BEFORE_FULL, "reeds meant for solos come before those of the chorus");
+        tally.addIf(!isFull, Cost.SOLO_REED_BEFORE_FULL);
     }
 
     /** The reeds of a box crown its own upperwork. */
     private void addUpperwork(int division, Counts most, Tally tally) {
         boolean isTwoMissed = most.in(division, StopClass.PRINCIPAL_2) + most.in(division, StopClass.FLUTE_2) == 0;
         boolean isMixtureMissed = most.in(division, StopClass.MIXTURE) == 0;
-        tally.add(isTwoMissed && hasTwo[division] ? REEDS_WITHOUT_UPPERWORK : 0, UPPERWORK);
-        tally.add(isMixtureMissed && hasMixture[division] ? REEDS_WITHOUT_UPPERWORK : 0, UPPERWORK);
+        tally.addIf(isTwoMissed && hasTwo[division], Cost.REEDS_WITHOUT_UPPERWORK);
+        tally.addIf(isMixtureMissed && hasMixture[division], Cost.REEDS_WITHOUT_UPPERWORK);
     }
 }

@@ -23,13 +23,13 @@ public final class RegistrationProposer {
     private final OrganSound sound;
     private final OrganFacts organ;
     private final ChorusFaults faults;
-    private final Requirements wishes;
+    private final Requirements requirements;
 
     private RegistrationProposer(OrganSound sound) {
         this.sound = sound;
         organ = new OrganFacts(sound.organ(), levelsDb(sound));
         faults = ChorusFaults.on(sound.organ());
-        wishes = new Requirements(sound, organ);
+        requirements = new Requirements(sound, organ);
     }
 
     /** Somebody who knows an instrument. */
@@ -65,12 +65,12 @@ public final class RegistrationProposer {
 
     /** The same, as long as it may go on; then with the best that was found. */
     public OfVerse forVerse(Plan plan, VersePlace place, BooleanSupplier goOn) {
-        Requirement wish = wishes.wish(plan, place).with(wishes.neighbours(plan, place));
-        VerseSearch search = search(plan, place, wish);
-        Explanation why = new Explanation(organ, wish);
+        Requirement requirement = requirements.requirement(plan, place).with(requirements.neighbours(plan, place));
+        VerseSearch search = search(plan, place, requirement);
+        Explanation why = new Explanation(organ, requirement);
         List<Proposal> proposals = search.best(goOn).stream()
                 .filter(draft -> !draft.stops().isEmpty())
-                .map(draft -> proposal(draft, search.judge(), why, settled(draft, Requirements.before(plan, place))))
+                .map(draft -> proposal(draft, search.scoring(), why, settled(draft, Requirements.before(plan, place))))
                 .toList();
         return new OfVerse(place, proposals);
     }
@@ -112,9 +112,11 @@ public final class RegistrationProposer {
             Optional<Draft> before,
             String piston,
             VerseCandidates.Likeness likeness) {
-        ChangeTime breath = wishes.breath(plan, plan.hymns().get(place.hymn()))
+        ChangeTime breath = requirements
+                .breath(plan, plan.hymns().get(place.hymn()))
                 .with(piston.isBlank() ? ChangeTime.Piston.NONE : ChangeTime.Piston.SET);
-        Requirement wish = wishes.wish(plan, place)
+        Requirement requirement = requirements
+                .requirement(plan, place)
                 .with(new Requirement.Neighbours(
                         before,
                         likeness == VerseCandidates.Likeness.COUNTS
@@ -122,9 +124,13 @@ public final class RegistrationProposer {
                                 : List.of(),
                         breath,
                         likeness == VerseCandidates.Likeness.COUNTS
-                                ? wishes.rise(plan, place, before)
+                                ? requirements.rise(plan, place, before)
                                 : Optional.empty()));
-        return proposal(draft, search(plan, place, wish).judge(), new Explanation(organ, wish), settled(draft, before));
+        return proposal(
+                draft,
+                search(plan, place, requirement).scoring(),
+                new Explanation(organ, requirement),
+                settled(draft, before));
     }
 
     /**
@@ -151,23 +157,22 @@ public final class RegistrationProposer {
         return organ;
     }
 
-    Requirements wishes() {
-        return wishes;
+    Requirements requirements() {
+        return requirements;
     }
 
-    VerseSearch search(Plan plan, VersePlace place, Requirement wish) {
-        ScoreFunction judge = new ScoreFunction(
+    VerseSearch search(Plan plan, VersePlace place, Requirement requirement) {
+        ScoreFunction scoring = new ScoreFunction(
                 organ,
-                wish,
+                requirement,
                 faults,
-                sound.marginEvaluator(
-                        wishes.weighed(plan, place), plan.heading().people()));
-        return new VerseSearch(organ, judge);
+                sound.marginEvaluator(requirements.weighed(plan, place), plan.heading().people()));
+        return new VerseSearch(organ, scoring);
     }
 
-    private Proposal proposal(Draft draft, ScoreFunction judge, Explanation why, Registration settled) {
-        Score score = judge.score(draft);
-        return new Proposal(settled, draft.hands(), score, why.of(draft, score, judge.marginDb(draft)));
+    private Proposal proposal(Draft draft, ScoreFunction scoring, Explanation why, Registration settled) {
+        Score score = scoring.score(draft);
+        return new Proposal(settled, draft.hands(), score, why.of(draft, score, scoring.marginDb(draft)));
     }
 
     /** Boxes that nobody hears stay where they were. */

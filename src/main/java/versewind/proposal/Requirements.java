@@ -36,12 +36,12 @@ final class Requirements {
     }
 
     /** What a verse wants, whatever stands beside it. */
-    Requirement wish(Plan plan, VersePlace place) {
+    Requirement requirement(Plan plan, VersePlace place) {
         Hymn hymn = plan.hymns().get(place.hymn());
         Verse verse = hymn.verses().get(place.verse());
         Verse weighed = weighed(plan, place);
         Mood mood = weighed.mode() == Mode.MELODY_SOLOED ? ofMelody(plan, place) : Shape.mood(plan, place);
-        Requirement wish = new Requirement(
+        Requirement requirement = new Requirement(
                 weighed.mode(),
                 Company.of(verse),
                 mood,
@@ -50,7 +50,7 @@ final class Requirements {
                 target(plan, place),
                 USUAL_SD_DB,
                 Requirement.Neighbours.NONE);
-        return wish.with(sdDb(weighed, wish, plan.heading().people()));
+        return requirement.with(sdDb(weighed, requirement, plan.heading().people()));
     }
 
     /** The verse as it is weighed: what the organ plays alone as if those sang to it whom it introduces. */
@@ -117,15 +117,15 @@ final class Requirements {
     }
 
     /** How far the margin may be off where it lies nearest to the target, of the registrations with which a search starts. */
-    private double sdDb(Verse weighed, Requirement wish, int people) {
+    private double sdDb(Verse weighed, Requirement requirement, int people) {
         MarginEvaluator evaluator = sound.marginEvaluator(weighed, people);
-        Optional<Draft> nearest = new SeedRegistrations(organ, new SearchSpace(organ, wish))
+        Optional<Draft> nearest = new SeedRegistrations(organ, new SearchSpace(organ, requirement))
                 .all().stream()
                         .filter(draft -> draft.couplers().size() <= 1)
                         .limit(SAMPLES)
                         .min(Comparator.comparingDouble(
                                 draft -> Math.abs(evaluator.marginDb(draft.registration(), draft.hands())
-                                        - wish.target().centreDb())));
+                                        - requirement.target().centreDb())));
         OptionalDouble plusMinusDb = nearest.isEmpty()
                 ? OptionalDouble.empty()
                 : sound.estimate(
@@ -161,8 +161,8 @@ final class Requirements {
         if (before.isEmpty() || risesDb.isEmpty()) {
             return Optional.empty();
         }
-        MarginEvaluator evaluator = sound.marginEvaluator(
-                weighed(plan, beforeIt(place)), plan.heading().people());
+        MarginEvaluator evaluator =
+                sound.marginEvaluator(weighed(plan, beforeIt(place)), plan.heading().people());
         double beforeDb =
                 evaluator.marginDb(before.get().registration(), before.get().hands());
         return Optional.of(new GrowthTarget(beforeDb, risesDb.getAsDouble()));

@@ -33,13 +33,13 @@ final class SearchSpace {
     static final List<BoxPosition> POSITIONS = List.of(BoxPosition.values());
 
     private final OrganFacts organ;
-    private final Requirement wish;
+    private final Requirement requirement;
     private final List<HandsAndFeet> hands;
     private final Map<HandsAndFeet, int[]> couplers = new HashMap<>();
 
-    SearchSpace(OrganFacts organ, Requirement wish) {
+    SearchSpace(OrganFacts organ, Requirement requirement) {
         this.organ = organ;
-        this.wish = wish;
+        this.requirement = requirement;
         hands = hands(organ);
     }
 
@@ -63,7 +63,7 @@ final class SearchSpace {
     }
 
     Locks locks() {
-        return wish.locks();
+        return requirement.locks();
     }
 
     /**
@@ -72,11 +72,11 @@ final class SearchSpace {
      */
     boolean isUnusual(HandsAndFeet layout) {
         boolean isSoloWanted =
-                wish.role() == Role.UNDER_SOLO && organ.keyboards().size() > 1;
+                requirement.role() == Role.UNDER_SOLO && organ.keyboards().size() > 1;
         if (isSoloWanted != (layout.layout() == Layout.MELODY_SOLOED)) {
             return true;
         }
-        boolean isLed = wish.isPeople() && wish.mood() != Mood.GENTLE;
+        boolean isLed = requirement.isPeople() && requirement.mood() != Mood.GENTLE;
         return isLed
                 && (layout.layout() != Layout.FOUR_PARTS
                         || layout.right() != organ.keyboards().get(0));

@@ -32,7 +32,7 @@ final class ServiceSearch {
     /** Choices of pistons that are enough to see where a change does not fit. */
     private static final int FEW_BRANCHES = 40;
 
-    private final RegistrationProposer registrant;
+    private final RegistrationProposer proposer;
     private final Plan plan;
     private final List<Integer> hymns;
     private final SearchProgress watcher;
@@ -40,7 +40,7 @@ final class ServiceSearch {
     private final List<Searched> searched = new ArrayList<>();
 
     /** Verses of the same conditions have the same candidates. */
-    private record Conditions(Requirement wish, Singing singing, OptionalInt people) {}
+    private record Conditions(Requirement requirement, Singing singing, OptionalInt people) {}
 
     /** A verse whose candidates are known: its own, and those found near to what its neighbours draw. */
     private record Searched(
@@ -56,8 +56,8 @@ final class ServiceSearch {
         }
     }
 
-    ServiceSearch(RegistrationProposer registrant, Plan plan, List<Integer> hymns, SearchProgress watcher) {
-        this.registrant = registrant;
+    ServiceSearch(RegistrationProposer proposer, Plan plan, List<Integer> hymns, SearchProgress watcher) {
+        this.proposer = proposer;
         this.plan = plan;
         this.hymns = hymns;
         this.watcher = watcher;
@@ -80,10 +80,10 @@ final class ServiceSearch {
     }
 
     private void search(VersePlace place) {
-        Requirement wish = registrant.wishes().wish(plan, place);
-        VerseSearch search = registrant.search(plan, place, wish);
-        Verse weighed = registrant.wishes().weighed(plan, place);
-        Conditions conditions = new Conditions(wish, weighed.singing(), weighed.people());
+        Requirement requirement = proposer.requirements().requirement(plan, place);
+        VerseSearch search = proposer.search(plan, place, requirement);
+        Verse weighed = proposer.requirements().weighed(plan, place);
+        Conditions conditions = new Conditions(requirement, weighed.singing(), weighed.people());
         List<HillClimb.Scored> ranked = known.computeIfAbsent(
                 conditions,
                 key -> VerseSearch.distinct(search.climbed(HillClimb.Effort.OF_MANY, watcher::goesOn), OWN_CANDIDATES));
@@ -96,7 +96,7 @@ final class ServiceSearch {
         if (searched.isEmpty()) {
             return new ServiceProposal(List.of(), 0, 0, 0, unsearched);
         }
-        FreeGenerals generals = FreeGenerals.of(registrant.organ().organ(), plan, hymns);
+        FreeGenerals generals = FreeGenerals.of(proposer.organ().organ(), plan, hymns);
         List<VerseCandidates> stages = stages();
         ServiceOptimizer chain = new ServiceOptimizer(
                 stages, generals.free().size(), generals.owned().keySet());
@@ -137,14 +137,14 @@ final class ServiceSearch {
     /** Adds candidates for a verse that a hand can reach in the breath from what is drawn beside it. */
     private void searchNear(int index, Draft beside) {
         Searched here = searched.get(index);
-        ChangeTime breath =
-                registrant.wishes().breath(plan, plan.hymns().get(here.place().hymn()));
-        Requirement wish = here.search()
-                .judge()
-                .wish()
+        ChangeTime breath = proposer.requirements()
+                .breath(plan, plan.hymns().get(here.place().hymn()));
+        Requirement requirement = here.search()
+                .scoring()
+                .requirement()
                 .with(new Requirement.Neighbours(Optional.of(beside), List.of(), breath, Optional.empty()));
         List<HillClimb.Scored> climbed =
-                registrant.search(plan, here.place(), wish).climbed(HillClimb.Effort.OF_MANY, watcher::goesOn);
+                proposer.search(plan, here.place(), requirement).climbed(HillClimb.Effort.OF_MANY, watcher::goesOn);
         VerseSearch.distinct(climbed, NEAR_CANDIDATES)
                 .forEach(each -> here.near().add(each.draft()));
     }
@@ -160,9 +160,9 @@ final class ServiceSearch {
                 && Requirements.isText(hymn, here.place().verse() - 1);
         return new VerseCandidates(
                 candidates(here),
-                follows ? Optional.of(registrant.wishes().breath(plan, hymn)) : Optional.empty(),
+                follows ? Optional.of(proposer.requirements().breath(plan, hymn)) : Optional.empty(),
                 isText ? VerseCandidates.Likeness.COUNTS : VerseCandidates.Likeness.IS_WELCOME,
-                isText ? registrant.wishes().risesDb(plan, here.place()) : OptionalDouble.empty());
+                isText ? proposer.requirements().risesDb(plan, here.place()) : OptionalDouble.empty());
     }
 
     /** Its own, and the best of the hymn's other verses, as this verse judges them; and those near to its neighbours. */
@@ -205,7 +205,7 @@ final class ServiceSearch {
             }
             boolean follows = stages.get(i).breath().isPresent();
             String piston = names.getOrDefault(GeneralSetting.of(draft.registration()), "");
-            Proposal proposal = registrant.proposal(
+            Proposal proposal = proposer.proposal(
                     plan,
                     here.place(),
                     draft,

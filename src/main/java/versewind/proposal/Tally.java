@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import versewind.organ.Instrument;
+import versewind.plan.Mood;
 
 /** Points that add up, and, where somebody wants to know, what each is for. */
 final class Tally {
@@ -32,6 +33,28 @@ final class Tally {
     /** One that can tell. */
     static Tally telling() {
         return new Tally(true);
+    }
+
+    void add(Cost cost) {
+        add(cost.points(), cost.words());
+    }
+
+    void addIf(boolean isBroken, Cost cost) {
+        if (isBroken) {
+            add(cost);
+        }
+    }
+
+    void add(double times, Cost cost) {
+        add(cost.points() * times, cost.words());
+    }
+
+    void add(Cost cost, Mood mood) {
+        add(cost.points(mood), cost.words());
+    }
+
+    void add(Cost cost, int stop) {
+        add(cost.points(), cost.words(), stop);
     }
 
     /** Adds points for what is not one stop's fault. */

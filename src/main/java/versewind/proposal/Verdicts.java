@@ -10,14 +10,14 @@ final class Verdicts {
     private Verdicts() {}
 
     /** The rule that a margin breaks; none where the organ plays alone, for then nobody judges by it. */
-    static Optional<BalanceRule> broken(Requirement wish, double marginDb) {
-        boolean isJudged = wish.company().isSung() || wish.role() == Role.UNDER_SOLO;
-        return isJudged ? BalanceRule.brokenBy(Thresholds.of(wish.mode()).verdict(marginDb)) : Optional.empty();
+    static Optional<BalanceRule> broken(Requirement requirement, double marginDb) {
+        boolean isJudged = requirement.company().isSung() || requirement.role() == Role.UNDER_SOLO;
+        return isJudged ? BalanceRule.brokenBy(Thresholds.of(requirement.mode()).verdict(marginDb)) : Optional.empty();
     }
 
     /** Cost of that. */
-    static double weight(Requirement wish, double marginDb) {
-        Optional<BalanceRule> rule = broken(wish, marginDb);
+    static double weight(Requirement requirement, double marginDb) {
+        Optional<BalanceRule> rule = broken(requirement, marginDb);
         return rule.isPresent() ? rule.get().points() : 0;
     }
 

@@ -16,13 +16,13 @@ final class VerseSearch {
 
     private final OrganFacts organ;
     private final SearchSpace space;
-    private final ScoreFunction judge;
+    private final ScoreFunction scoring;
     private final DraftAnalysis sounding;
 
-    VerseSearch(OrganFacts organ, ScoreFunction judge) {
+    VerseSearch(OrganFacts organ, ScoreFunction scoring) {
         this.organ = organ;
-        this.judge = judge;
-        space = new SearchSpace(organ, judge.wish());
+        this.scoring = scoring;
+        space = new SearchSpace(organ, scoring.requirement());
         sounding = new DraftAnalysis(organ);
     }
 
@@ -33,14 +33,14 @@ final class VerseSearch {
         return space;
     }
 
-    ScoreFunction judge() {
-        return judge;
+    ScoreFunction scoring() {
+        return scoring;
     }
 
     /** A draft as a candidate of a chain. */
     VerseCandidates.Candidate candidate(Draft draft) {
-        double points = judge.points(draft, Double.POSITIVE_INFINITY);
-        double marginDb = judge.marginDb(draft);
+        double points = scoring.points(draft, Double.POSITIVE_INFINITY);
+        double marginDb = scoring.marginDb(draft);
         sounding.look(draft);
         long heard = 0;
         for (int division = 0; division < draft.registration().boxes().size(); division++) {
@@ -52,7 +52,7 @@ final class VerseSearch {
 
     /** Everything that a climb scores, the best first. */
     List<HillClimb.Scored> climbed(HillClimb.Effort effort, BooleanSupplier goOn) {
-        return new HillClimb(organ, space, judge, sounding, goOn).search(effort);
+        return new HillClimb(organ, space, scoring, sounding, goOn).search(effort);
     }
 
     /** The best, then the best of those that are unlike it, and so on. */
@@ -82,12 +82,12 @@ final class VerseSearch {
                     .findFirst()
                     .orElse(Double.POSITIVE_INFINITY);
             Optional<Draft> next =
-                    BranchAndBound.best(organ, space, judge, sounding, chosen, UNLIKE, Math.min(within, worst), goOn);
+                    BranchAndBound.best(organ, space, scoring, sounding, chosen, UNLIKE, Math.min(within, worst), goOn);
             if (next.isEmpty()) {
                 break;
             }
             if (chosen.isEmpty()) {
-                worst = judge.points(next.get(), Double.POSITIVE_INFINITY) + WITHIN;
+                worst = scoring.points(next.get(), Double.POSITIVE_INFINITY) + WITHIN;
             }
             chosen.add(next.get());
         }

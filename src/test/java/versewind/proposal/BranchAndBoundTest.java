@@ -27,15 +27,15 @@ class BranchAndBoundTest {
     /** Everything that may be proposed, written down without a thought. */
     private static final class Everything {
         private final ProposalTrial console;
-        private final ScoreFunction judge;
-        private final Requirement wish;
+        private final ScoreFunction scoring;
+        private final Requirement requirement;
         private final List<HillClimb.Scored> scored = new ArrayList<>();
 
         Everything(ProposalTrial console, Plan plan, VersePlace place) {
             this.console = console;
-            wish = console.registrant().wishes().wish(plan, place);
-            judge = console.registrant().search(plan, place, wish).judge();
-            SearchSpace space = new SearchSpace(console.registrant().organ(), wish);
+            requirement = console.proposer().requirements().requirement(plan, place);
+            scoring = console.proposer().search(plan, place, requirement).scoring();
+            SearchSpace space = new SearchSpace(console.proposer().organ(), requirement);
             for (HandsAndFeet hands : space.hands()) {
                 couplers(space.least(hands), space.couplers(hands), 0);
             }
@@ -57,18 +57,19 @@ class BranchAndBoundTest {
                 return;
             }
             stops(draft, next + 1);
-            if (!wish.locks().never().contains(next) && !wish.locks().always().contains(next)) {
+            if (!requirement.locks().never().contains(next)
+                    && !requirement.locks().always().contains(next)) {
                 stops(draft.withStop(next), next + 1);
             }
         }
 
         private void boxes(Draft draft, int next) {
             if (next == console.organ().divisions().size()) {
-                DraftAnalysis sounding = new DraftAnalysis(console.registrant().organ());
-                if (new SearchSpace(console.registrant().organ(), wish)
+                DraftAnalysis sounding = new DraftAnalysis(console.proposer().organ());
+                if (new SearchSpace(console.proposer().organ(), requirement)
                         .tidied(draft, sounding)
                         .equals(draft)) {
-                    scored.add(new HillClimb.Scored(draft, judge.points(draft, Double.POSITIVE_INFINITY)));
+                    scored.add(new HillClimb.Scored(draft, scoring.points(draft, Double.POSITIVE_INFINITY)));
                 }
                 return;
             }
@@ -95,8 +96,8 @@ class BranchAndBoundTest {
     private static void assertExact(ProposalTrial console, int people, Verse verse) {
         Plan plan = ProposalTrial.plan(people, verse);
         VersePlace place = new VersePlace(0, 0);
-        List<Draft> found = console.registrant()
-                .search(plan, place, console.registrant().wishes().wish(plan, place))
+        List<Draft> found = console.proposer()
+                .search(plan, place, console.proposer().requirements().requirement(plan, place))
                 .best(() -> true);
 
         assertThat(found).isEqualTo(new Everything(console, plan, place).best());
@@ -153,8 +154,8 @@ class BranchAndBoundTest {
         ProposalTrial console = ProposalTrial.of(new SmallOrgans(10).ofTwoManuals(8, 5, 3));
         Plan plan = ProposalTrial.plan(150, console.verse(Mode.CONGREGATION, Mood.PLAIN));
         VersePlace place = new VersePlace(0, 0);
-        VerseSearch search = console.registrant()
-                .search(plan, place, console.registrant().wishes().wish(plan, place));
+        VerseSearch search = console.proposer()
+                .search(plan, place, console.proposer().requirements().requirement(plan, place));
 
         assertThat(search.best(() -> false)).isNotEmpty();
     }

@@ -53,8 +53,8 @@ class GapTest {
 
     private static double best(ProposalTrial console, Plan plan, HillClimb.Effort effort) {
         VersePlace place = new VersePlace(0, 0);
-        VerseSearch search = console.registrant()
-                .search(plan, place, console.registrant().wishes().wish(plan, place));
+        VerseSearch search = console.proposer()
+                .search(plan, place, console.proposer().requirements().requirement(plan, place));
         return search.climbed(effort, () -> true).get(0).points();
     }
 }

@@ -37,12 +37,12 @@ final class ProposalTrial {
 
     private final Instrument organ;
     private final OrganSound sound;
-    private final RegistrationProposer registrant;
+    private final RegistrationProposer proposer;
 
     private ProposalTrial(Instrument organ) {
         this.organ = organ;
         sound = OrganSound.open(organ);
-        registrant = RegistrationProposer.of(sound);
+        proposer = RegistrationProposer.of(sound);
     }
 
     static ProposalTrial of(Instrument organ) {
@@ -65,8 +65,8 @@ final class ProposalTrial {
         return sound;
     }
 
-    RegistrationProposer registrant() {
-        return registrant;
+    RegistrationProposer proposer() {
+        return proposer;
     }
 
     /** A verse of a mood, sung as such a verse usually is. */
@@ -91,7 +91,7 @@ final class ProposalTrial {
     }
 
     List<Proposal> proposals(int people, Verse verse) {
-        return registrant.forVerse(plan(people, verse), new VersePlace(0, 0)).proposals();
+        return proposer.forVerse(plan(people, verse), new VersePlace(0, 0)).proposals();
     }
 
     Proposal best(int people, Verse verse) {

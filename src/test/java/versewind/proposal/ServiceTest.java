@@ -118,7 +118,7 @@ class ServiceTest {
                 new Locks(IndexSet.EMPTY, IndexSet.range(console.organ().stops().size()));
         Plan plan = ProposalTrial.plan(
                 40, console.verse(Mode.CONGREGATION, Mood.PLAIN).withLocks(locks));
-        RegistrationProposer.OfVerse found = console.registrant().forVerse(plan, new VersePlace(0, 0));
+        RegistrationProposer.OfVerse found = console.proposer().forVerse(plan, new VersePlace(0, 0));
 
         assertThat(found.proposals()).isEmpty();
         assertThat(found.none()).hasValue("Nothing can be drawn: the locks leave no stop that could sound.");
@@ -130,7 +130,7 @@ class ServiceTest {
         Verse verse = console.verse(Mode.CONGREGATION, Mood.PLAIN);
         Plan plan = ProposalTrial.plan(150, verse, verse, verse, verse);
         List<Integer> told = new ArrayList<>();
-        ServiceProposal proposal = console.registrant().forService(plan, new SearchProgress() {
+        ServiceProposal proposal = console.proposer().forService(plan, new SearchProgress() {
             @Override
             public boolean goesOn() {
                 return told.size() < 3;
