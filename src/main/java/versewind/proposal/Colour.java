@@ -15,8 +15,7 @@ final class Colour {
     private final OrganFacts organ;
     private final Mood mood;
     private final Role role;
-    private final boolean[] isWantable = new boolean[StopClass.COUNT];
-    private final boolean[][] isWantableIn;
+    private final OpenClasses open;
     private final List<StopPreferences.Want> wants;
     private final double[] inHands;
     private final String inHandsWords;
@@ -27,7 +26,7 @@ final class Colour {
         mood = requirement.layers();
         role = requirement.role();
         wants = StopPreferences.wants(role, requirement.mood());
-        isWantableIn = new boolean[organ.organ().divisions().size()][StopClass.COUNT];
+        open = new OpenClasses(organ, requirement.locks().never());
         inHands = new double[organ.stops()];
         inHandsWords = words(requirement.mood());
         inSoloLine = new double[organ.stops()];
@@ -35,10 +34,6 @@ final class Colour {
             StopClass layer = organ.layer(stop);
             inHands[stop] = StopPreferences.cost(role, mood, layer) * (isHeldBack(stop) ? HELD_BACK : 1);
             inSoloLine[stop] = StopPreferences.cost(Role.SOLO_LINE, mood, layer);
-            if (!requirement.locks().never().contains(stop)) {
-                isWantable[layer.ordinal()] = true;
-                isWantableIn[organ.divisionOf(stop)][layer.ordinal()] = true;
-            }
         }
     }
 
@@ -91,7 +86,7 @@ final class Colour {
             int sounds =
                     switch (want.where()) {
                         case UNDER_THE_HAND ->
-                            isWantableIn[sounding.draft().hands().right()][layer.ordinal()]
+                            open.has(sounding.draft().hands().right(), layer)
                                     ? sounding.most().underRight(layer)
                                     : sounding.most().inRight(layer);
                         case IN_THE_HAND ->
@@ -102,7 +97,7 @@ final class Colour {
             if (sounds > 0) {
                 return;
             }
-            isMissed |= isWantable[layer.ordinal()];
+            isMissed |= open.has(layer);
         }
         if (isMissed) {
             tally.add(want.points(), want.words());

@@ -11,23 +11,14 @@ final class CoupledChorus {
 
     private final OrganFacts organ;
     private final Requirement requirement;
-    private final boolean[] isForSolos;
-    private final boolean[] hasTwo;
+    private final OpenClasses open;
     private final Reeds reeds;
 
     CoupledChorus(OrganFacts organ, Requirement requirement) {
         this.organ = organ;
         this.requirement = requirement;
         reeds = new Reeds(organ, requirement);
-        isForSolos = new boolean[organ.organ().divisions().size()];
-        hasTwo = new boolean[isForSolos.length];
-        for (int division = 0; division < isForSolos.length; division++) {
-            isForSolos[division] = organ.isForSolos(division);
-            hasTwo[division] = organ.stopsOf(division).stream()
-                    .filter(stop -> !requirement.locks().never().contains(stop))
-                    .anyMatch(stop ->
-                            organ.layer(stop) == StopClass.PRINCIPAL_2 || organ.layer(stop) == StopClass.FLUTE_2);
-        }
+        open = new OpenClasses(organ, requirement.locks().never());
     }
 
     void add(DraftAnalysis sounding, Tally tally) {
@@ -54,7 +45,7 @@ final class CoupledChorus {
             boolean isToHand =
                     organ.keyboardOf(coupler) == sounding.draft().hands().right()
                             && organ.sourceOf(coupler) != organ.keyboardOf(coupler)
-                            && !isForSolos[organ.sourceOf(coupler)];
+                            && !organ.isForSolos(organ.sourceOf(coupler));
             isPossible |= isToHand;
             if (isToHand && couplers.contains(coupler) && isChorus(organ.sourceOf(coupler), sounding)) {
                 return;
@@ -77,7 +68,7 @@ final class CoupledChorus {
         reeds.add(division, sounding, tally);
         int drawnReeds = Reeds.in(division, sounding.drawn());
         boolean isReedAlone = drawnReeds == sounding.drawn().drawnIn(division);
-        if (isForSolos[division] && isReedAlone && requirement.mood() == Mood.FESTAL) {
+        if (organ.isForSolos(division) && isReedAlone && requirement.mood() == Mood.FESTAL) {
             return;
         }
         int eights = eights(sounding.most(), division);
@@ -88,7 +79,7 @@ final class CoupledChorus {
         if (fours == 0 && sounding.drawn().in(division, StopClass.MIXTURE) > 0) {
             tally.add(Cost.MIXTURE_WITHOUT_FOUR);
         }
-        boolean isTwoMissed = hasTwo[division]
+        boolean isTwoMissed = open.hasTwo(division)
                 && sounding.most().in(division, StopClass.PRINCIPAL_2)
                                 + sounding.most().in(division, StopClass.FLUTE_2)
                         == 0;

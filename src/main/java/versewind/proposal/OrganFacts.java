@@ -13,8 +13,9 @@ import versewind.organ.Footage;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Stop;
+import versewind.rules.StopFacts;
 
-/** What a search wants to know of an instrument's stops, worked out once. */
+/** The facts of an instrument that a search asks for again and again, worked out once. */
 final class OrganFacts {
 
     /** Harmonic of the 2 ft; what stands above it is higher. */
@@ -27,7 +28,7 @@ final class OrganFacts {
     static final int NO_PEDAL = -1;
 
     private final Instrument organ;
-    private final int[] division;
+    private final StopFacts facts;
     private final StopClass[] layer;
     private final int[] rank;
     private final Map<Integer, List<Integer>> ripieno = new HashMap<>();
@@ -38,10 +39,10 @@ final class OrganFacts {
     private final int[] peers = new int[StopClass.COUNT];
     private final List<List<Integer>> stopsOf;
     private final List<IndexSet> allOf;
+    private final boolean[] forSolos;
     private final int[] source;
     private final int[] keyboard;
     private final int pedal;
-    private final int[] manual;
     private final List<Integer> keyboards;
     private final List<Integer> manuals;
 
@@ -53,16 +54,14 @@ final class OrganFacts {
      */
     OrganFacts(Instrument organ, double[] levelDb) {
         this.organ = organ;
+        facts = new StopFacts(organ);
         int stops = organ.stops().size();
-        division = new int[stops];
         layer = new StopClass[stops];
         rank = new int[stops];
         for (int i = 0; i < stops; i++) {
-            Instrument.Knob knob = organ.stops().get(i);
-            division[i] = knob.division();
-            layer[i] = organ.divisions().get(division[i]).isPedal()
-                    ? StopClass.onPedal(knob.stop())
-                    : StopClass.onManual(knob.stop());
+            layer[i] = organ.divisions().get(divisionOf(i)).isPedal()
+                    ? StopClass.onPedal(stop(i))
+                    : StopClass.onManual(stop(i));
             rank[i] = organ.rankOf(i);
         }
         shared = new boolean[stops];
@@ -77,7 +76,7 @@ final class OrganFacts {
         }
         stopsOf = IntStream.range(0, organ.divisions().size())
                 .mapToObj(home -> IntStream.range(0, stops)
-                        .filter(stop -> division[stop] == home)
+                        .filter(stop -> divisionOf(stop) == home)
                         .boxed()
                         .toList())
                 .toList();
@@ -86,6 +85,10 @@ final class OrganFacts {
                 .map(here -> IndexSet.of(here.stream().mapToInt(stop -> stop)))
                 .toList();
         loudness = among(levelDb);
+        forSolos = new boolean[stopsOf.size()];
+        for (int home = 0; home < forSolos.length; home++) {
+            forSolos[home] = stopsOf.get(home).stream().noneMatch(this::isOfChorus);
+        }
         source = organ.couplers().stream()
                 .mapToInt(coupler -> organ.division(coupler.source()).orElseThrow())
                 .toArray();
@@ -94,11 +97,8 @@ final class OrganFacts {
                 .toArray();
         OptionalInt feet = organ.pedalDivision();
         pedal = feet.isPresent() ? feet.getAsInt() : NO_PEDAL;
-        manual = organ.divisions().stream()
-                .mapToInt(each -> each.manual().orElse(NO_PEDAL))
-                .toArray();
         manuals = List.copyOf(organ.manualDivisions());
-        keyboards = keyboards(organ);
+        keyboards = onePerManual();
     }
 
     /**
@@ -108,7 +108,7 @@ final class OrganFacts {
     private void readRipieno() {
         for (int manual : organ.manualDivisions()) {
             List<Integer> here = IntStream.range(0, stops())
-                    .filter(stop -> division[stop] == manual)
+                    .filter(stop -> divisionOf(stop) == manual)
                     .boxed()
                     .toList();
             if (here.stream().noneMatch(stop -> layer[stop] == StopClass.MIXTURE)) {
@@ -147,12 +147,10 @@ final class OrganFacts {
     }
 
     /** One division for every manual, the one on which hymns are led first. */
-    private static List<Integer> keyboards(Instrument organ) {
+    private List<Integer> onePerManual() {
         List<Integer> found = new ArrayList<>(List.of(organ.mainDivision()));
         for (int manual : organ.manualDivisions()) {
-            OptionalInt number = organ.divisions().get(manual).manual();
-            if (found.stream()
-                    .noneMatch(other -> organ.divisions().get(other).manual().equals(number))) {
+            if (found.stream().noneMatch(other -> facts.isOneKeyboard(other, manual))) {
                 found.add(manual);
             }
         }
@@ -168,11 +166,11 @@ final class OrganFacts {
     }
 
     Stop stop(int stop) {
-        return organ.stops().get(stop).stop();
+        return facts.stop(stop);
     }
 
     int divisionOf(int stop) {
-        return division[stop];
+        return facts.divisionOf(stop);
     }
 
     StopClass layer(int stop) {
@@ -246,7 +244,7 @@ final class OrganFacts {
 
     /** Whether two divisions are played from one keyboard. */
     boolean isOneKeyboard(int one, int other) {
-        return manual[one] == manual[other];
+        return facts.isOneKeyboard(one, other);
     }
 
     boolean isEnclosed(int division) {
@@ -268,12 +266,15 @@ final class OrganFacts {
         return allOf.get(home);
     }
 
-    /** Whether a manual division has neither principals nor a mixture: its reeds are meant to stand on other manuals. */
+    /** True for a manual division with neither principals nor a mixture: its reeds are meant to stand on other manuals. */
     boolean isForSolos(int home) {
-        return stopsOf.get(home).stream()
-                .noneMatch(stop -> layer[stop] == StopClass.PRINCIPAL_8
-                        || layer[stop] == StopClass.PRINCIPAL_4
-                        || layer[stop] == StopClass.MIXTURE);
+        return forSolos[home];
+    }
+
+    private boolean isOfChorus(int stop) {
+        return layer[stop] == StopClass.PRINCIPAL_8
+                || layer[stop] == StopClass.PRINCIPAL_4
+                || layer[stop] == StopClass.MIXTURE;
     }
 
     /** Whether the organ has a stop of a layer. */

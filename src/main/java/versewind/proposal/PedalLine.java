@@ -27,27 +27,12 @@ final class PedalLine {
 
     private final OrganFacts organ;
     private final Requirement requirement;
-    private final boolean hasSixteen;
-    private final boolean hasReed;
-    private final boolean hasEight;
-    private final boolean hasFour;
+    private final OpenClasses open;
 
     PedalLine(OrganFacts organ, Requirement requirement) {
         this.organ = organ;
         this.requirement = requirement;
-        hasSixteen = has(StopClass.PEDAL_16);
-        hasReed = has(StopClass.PEDAL_REED_16);
-        hasEight = has(StopClass.PEDAL_8);
-        hasFour = has(StopClass.PEDAL_4);
-    }
-
-    private boolean has(StopClass layer) {
-        for (int stop = 0; stop < organ.stops(); stop++) {
-            if (organ.layer(stop) == layer && !requirement.locks().never().contains(stop)) {
-                return true;
-            }
-        }
-        return false;
+        open = new OpenClasses(organ, requirement.locks().never());
     }
 
     void add(DraftAnalysis sounding, Tally tally) {
@@ -75,18 +60,18 @@ final class PedalLine {
     }
 
     private void addOwn(DraftAnalysis sounding, Tally tally) {
-        if (sounding.most().inFeet(StopClass.PEDAL_16) == 0 && hasSixteen) {
+        if (sounding.most().inFeet(StopClass.PEDAL_16) == 0 && open.has(StopClass.PEDAL_16)) {
             tally.add(missing16(), "the pedal has no 16 ft");
         }
         if (requirement.isPeople()
                 && requirement.mood() != Mood.GENTLE
-                && hasEight
+                && open.has(StopClass.PEDAL_8)
                 && sounding.most().inFeet(StopClass.PEDAL_8) == 0) {
             tally.add(Cost.PEDAL_WITHOUT_EIGHT, requirement.layers());
         }
         if (requirement.isPeople()
                 && requirement.mood() == Mood.FESTAL
-                && hasFour
+                && open.has(StopClass.PEDAL_4)
                 && sounding.most().inFeet(StopClass.PEDAL_4) == 0) {
             tally.add(Cost.PEDAL_WITHOUT_FOUR);
         }
@@ -105,7 +90,10 @@ final class PedalLine {
         if (hasPedalReeds(sounding.drawn()) && !hasReeds(sounding.most())) {
             tally.add(Cost.PEDAL_REED_ALONE);
         }
-        if (hasReeds(sounding.drawn()) && hasReed && !hasPedalReeds(sounding.most()) && requirement.isPeople()) {
+        if (hasReeds(sounding.drawn())
+                && open.has(StopClass.PEDAL_REED_16)
+                && !hasPedalReeds(sounding.most())
+                && requirement.isPeople()) {
             tally.add(Cost.PEDAL_REED_MISSING);
         }
         if (sounding.drawn().inFeet(StopClass.PEDAL_MIXTURE) > 0

@@ -1,5 +1,6 @@
 package versewind.proposal;
 
+import java.util.stream.IntStream;
 import versewind.plan.Mood;
 
 /**
@@ -10,33 +11,15 @@ final class Reeds {
 
     private final OrganFacts organ;
     private final Requirement requirement;
-    private final boolean[] isForSolos;
-    private final boolean[] hasReeds;
-    private final boolean[] hasTwo;
-    private final boolean[] hasMixture;
+    private final OpenClasses open;
     private final boolean hasBoxed16;
 
     Reeds(OrganFacts organ, Requirement requirement) {
         this.organ = organ;
         this.requirement = requirement;
-        isForSolos = new boolean[organ.organ().divisions().size()];
-        hasReeds = new boolean[isForSolos.length];
-        hasTwo = new boolean[isForSolos.length];
-        hasMixture = new boolean[isForSolos.length];
-        boolean boxed16 = false;
-        for (int division = 0; division < isForSolos.length; division++) {
-            isForSolos[division] = organ.isForSolos(division);
-            for (int stop : organ.stopsOf(division)) {
-                if (!requirement.locks().never().contains(stop)) {
-                    StopClass layer = organ.layer(stop);
-                    hasReeds[division] |= layer == StopClass.REED_8;
-                    hasTwo[division] |= layer == StopClass.PRINCIPAL_2 || layer == StopClass.FLUTE_2;
-                    hasMixture[division] |= layer == StopClass.MIXTURE;
-                    boxed16 |= layer == StopClass.REED_16 && organ.isEnclosed(division);
-                }
-            }
-        }
-        hasBoxed16 = boxed16;
+        open = new OpenClasses(organ, requirement.locks().never());
+        hasBoxed16 = IntStream.range(0, organ.organ().divisions().size())
+                .anyMatch(division -> organ.isEnclosed(division) && open.has(division, StopClass.REED_16));
     }
 
     /** What concerns all that the right hand sounds. */
@@ -48,12 +31,13 @@ final class Reeds {
     /** What concerns one division that is heard. */
     void add(int division, DraftAnalysis sounding, Tally tally) {
         int drawn = in(division, sounding.drawn());
-        if (isForSolos[division]) {
+        if (organ.isForSolos(division)) {
             addSoloReeds(drawn, sounding, tally);
         }
-        boolean isEightMissed = hasReeds[division] && sounding.most().in(division, StopClass.REED_8) == 0;
+        boolean isEightMissed =
+                open.has(division, StopClass.REED_8) && sounding.most().in(division, StopClass.REED_8) == 0;
         boolean isReedAlone = drawn == sounding.drawn().drawnIn(division);
-        if (isForSolos[division] && isReedAlone && requirement.mood() == Mood.FESTAL) {
+        if (organ.isForSolos(division) && isReedAlone && requirement.mood() == Mood.FESTAL) {
             return;
         }
         tally.addIf(drawn > 0 && isEightMissed, Cost.REED_WITHOUT_ITS_EIGHT);
@@ -82,14 +66,15 @@ final class Reeds {
         }
         int leading = sounding.draft().hands().right();
         Counts most = sounding.most();
-        boolean isTwo = hasTwo[leading]
+        boolean isTwo = open.hasTwo(leading)
                 ? most.underRight(StopClass.PRINCIPAL_2) + most.underRight(StopClass.FLUTE_2) > 0
                 : most.inRight(StopClass.PRINCIPAL_2) + most.inRight(StopClass.FLUTE_2) > 0;
         if (!isTwo && organ.has(StopClass.PRINCIPAL_2)) {
             tally.add(Cost.REED_BEFORE_TWO);
         }
-        boolean isMixture =
-                hasMixture[leading] ? most.underRight(StopClass.MIXTURE) > 0 : most.inRight(StopClass.MIXTURE) > 0;
+        boolean isMixture = open.has(leading, StopClass.MIXTURE)
+                ? most.underRight(StopClass.MIXTURE) > 0
+                : most.inRight(StopClass.MIXTURE) > 0;
         if (!isMixture && organ.has(StopClass.MIXTURE)) {
             tally.add(Cost.REED_BEFORE_MIXTURE);
         }
@@ -100,8 +85,8 @@ final class Reeds {
         if (!requirement.isPeople() || !isBoxReachable(sounding)) {
             return;
         }
-        int open = 0;
-        int open16 = 0;
+        int unboxed = 0;
+        int unboxed16 = 0;
         int inBox = 0;
         int inBox16 = 0;
         for (int division : organ.manuals()) {
@@ -109,12 +94,12 @@ final class Reeds {
                 inBox += in(division, sounding.most());
                 inBox16 += sounding.most().in(division, StopClass.REED_16);
             } else if (sounding.isInRight(division)) {
-                open += in(division, sounding.drawn());
-                open16 += sounding.drawn().in(division, StopClass.REED_16);
+                unboxed += in(division, sounding.drawn());
+                unboxed16 += sounding.drawn().in(division, StopClass.REED_16);
             }
         }
-        tally.addIf(open > 0 && inBox == 0, Cost.OPEN_REEDS_FIRST);
-        tally.addIf(open16 > 0 && inBox16 == 0 && hasBoxed16, Cost.OPEN_SIXTEEN_FIRST);
+        tally.addIf(unboxed > 0 && inBox == 0, Cost.OPEN_REEDS_FIRST);
+        tally.addIf(unboxed16 > 0 && inBox16 == 0 && hasBoxed16, Cost.OPEN_SIXTEEN_FIRST);
     }
 
     private boolean isBoxReachable(DraftAnalysis sounding) {
@@ -122,7 +107,10 @@ final class Reeds {
             int source = organ.sourceOf(coupler);
             boolean isToHand =
                     organ.keyboardOf(coupler) == sounding.draft().hands().right();
-            if (isToHand && organ.isEnclosed(source) && hasReeds[source] && !isForSolos[source]) {
+            if (isToHand
+                    && organ.isEnclosed(source)
+                    && open.has(source, StopClass.REED_8)
+                    && !organ.isForSolos(source)) {
                 return true;
             }
         }
@@ -137,7 +125,8 @@ final class Reeds {
         tally.add(drawn * Cost.SOLO_REED.points(requirement.layers()), Cost.SOLO_REED.words());
         boolean isFull = true;
         for (int division : organ.manuals()) {
-            boolean isWanted = hasReeds[division] && !isForSolos[division] && sounding.isInRight(division);
+            boolean isWanted =
+                    open.has(division, StopClass.REED_8) && !organ.isForSolos(division) && sounding.isInRight(division);
             isFull &= !isWanted || in(division, sounding.most()) > 0;
         }
         tally.addIf(!isFull, Cost.SOLO_REED_BEFORE_FULL);
@@ -147,7 +136,7 @@ final class Reeds {
     private void addUpperwork(int division, Counts most, Tally tally) {
         boolean isTwoMissed = most.in(division, StopClass.PRINCIPAL_2) + most.in(division, StopClass.FLUTE_2) == 0;
         boolean isMixtureMissed = most.in(division, StopClass.MIXTURE) == 0;
-        tally.addIf(isTwoMissed && hasTwo[division], Cost.REEDS_WITHOUT_UPPERWORK);
-        tally.addIf(isMixtureMissed && hasMixture[division], Cost.REEDS_WITHOUT_UPPERWORK);
+        tally.addIf(isTwoMissed && open.hasTwo(division), Cost.REEDS_WITHOUT_UPPERWORK);
+        tally.addIf(isMixtureMissed && open.has(division, StopClass.MIXTURE), Cost.REEDS_WITHOUT_UPPERWORK);
     }
 }

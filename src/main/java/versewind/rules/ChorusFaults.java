@@ -76,7 +76,7 @@ public final class ChorusFaults {
         int[] received = routing.received(hands, drawn.couplers());
         PlayedRegistration all = new PlayedRegistration(specification, drawn, hands, company);
         List<Chorus> choruses = new ArrayList<>();
-        if (specification.isOneKeyboard(hands)) {
+        if (specification.isOneKeyboard(hands.right(), hands.left())) {
             choruses.add(new Chorus(all, Hand.BOTH_HANDS, VoicePart.SOPRANO, hands.right(), received));
         } else {
             choruses.add(new Chorus(all, Hand.RIGHT_HAND, VoicePart.SOPRANO, hands.right(), received));

@@ -11,6 +11,8 @@ import static versewind.rules.Severity.REMARK;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import versewind.organ.BoxPosition;
 import versewind.organ.Family;
@@ -22,32 +24,24 @@ import versewind.organ.Stop;
 
 /**
  * The rules on how the stops that a hand or the feet play are put together. They look at what is drawn and never at levels,
- * so that a search can ask them for every candidate.
+ * so that a search can ask them for every candidate. A row has its word, weight and severity; the stops that break it; its
+ * sentence; and the registration after the smallest change that mends it.
  *
  * <p>Source: common practice, no source.
  */
 public enum ChorusRule implements Rule {
 
     /** Hands that play chords want 8 ft: everything is built on it. */
-    NO_EIGHT_FOOT("no 8 ft", 8, CAUTION) {
-        @Override
-        Optional<IndexSet> offenders(Chorus chorus) {
-            return brokenIf(chorus.isAccompaniment() && !chorus.isSilent() && !chorus.has(FEET_8));
-        }
-
+    NO_EIGHT_FOOT(
+            "no 8 ft",
+            8,
+            CAUTION,
+            chorus -> brokenIf(chorus.isAccompaniment() && !chorus.isSilent() && !chorus.has(FEET_8)),
+            (chorus, stops) -> chorus.hand().has() + " no 8 ft.",
+            drawing(FEET_8)) {
         @Override
         Severity severity(Chorus chorus) {
             return chorus.company().isSung() ? CAUTION : REMARK;
-        }
-
-        @Override
-        String sentence(Chorus chorus, IndexSet stops) {
-            return chorus.hand().has() + " no 8 ft.";
-        }
-
-        @Override
-        Optional<Registration> mended(Chorus chorus, IndexSet stops) {
-            return chorus.withOne(FEET_8);
         }
     },
 
@@ -55,310 +49,181 @@ public enum ChorusRule implements Rule {
      * A chorus has no gap: 2 ft over 8 ft wants 4 ft between them. For a choir or a soloist, and where the organ plays alone,
      * the gap may be intended for its colour.
      */
-    GAP("gap", 5, CAUTION) {
-        @Override
-        Optional<IndexSet> offenders(Chorus chorus) {
-            return brokenIf(chorus.isAccompaniment() && gap(chorus).isPresent());
-        }
-
+    GAP(
+            "gap",
+            5,
+            CAUTION,
+            chorus -> brokenIf(chorus.isAccompaniment() && gap(chorus).isPresent()),
+            ChorusRule::gapInWords,
+            (chorus, stops) -> chorus.withOne(gap(chorus).orElseThrow())) {
         @Override
         Severity severity(Chorus chorus) {
             return chorus.company().isCongregation() ? CAUTION : REMARK;
         }
-
-        @Override
-        String sentence(Chorus chorus, IndexSet stops) {
-            Pitch missing = gap(chorus).orElseThrow();
-            Pitch above = missing == FEET_4 && chorus.has(FEET_2) ? FEET_2 : FEET_1;
-            Pitch below = missing == FEET_4 ? FEET_8 : FEET_4;
-            return chorus.hand().has() + " " + above.feet() + " ft over " + below.feet() + " ft without "
-                    + missing.feet() + " ft between them.";
-        }
-
-        @Override
-        Optional<Registration> mended(Chorus chorus, IndexSet stops) {
-            return chorus.withOne(gap(chorus).orElseThrow());
-        }
     },
 
     /** A mixture crowns a chorus and wants 8 and 4 ft flues beneath it. */
-    BARE_MIXTURE("bare mixture", 6, CAUTION) {
-        @Override
-        Optional<IndexSet> offenders(Chorus chorus) {
-            boolean isCarried = chorus.hasFlue(FEET_8) && chorus.hasFlue(FEET_4);
-            return chorus.isAccompaniment() && !isCarried
+    BARE_MIXTURE(
+            "bare mixture",
+            6,
+            CAUTION,
+            chorus -> chorus.isAccompaniment() && !(chorus.hasFlue(FEET_8) && chorus.hasFlue(FEET_4))
                     ? brokenBy(chorus.sounding(Family.MIXTURE))
-                    : Optional.empty();
-        }
-
-        @Override
-        String sentence(Chorus chorus, IndexSet stops) {
-            String missing = chorus.hasFlue(FEET_8) ? "4 ft" : chorus.hasFlue(FEET_4) ? "8 ft" : "8 and 4 ft";
-            return chorus.say(stops, "wants", "want") + " " + missing + " flues beneath in "
-                    + chorus.hand().word() + ".";
-        }
-
-        @Override
-        Optional<Registration> mended(Chorus chorus, IndexSet stops) {
-            Optional<Registration> without = Optional.of(chorus.without(stops));
-            return chorus.hasFlue(FEET_8) || chorus.hasFlue(FEET_4)
-                    ? chorus.withOne(chorus.hasFlue(FEET_8) ? FEET_4 : FEET_8).or(() -> without)
-                    : without;
-        }
-    },
+                    : Optional.empty(),
+            (chorus, stops) -> chorus.say(stops, "wants ", "want ")
+                    + (chorus.hasFlue(FEET_8) ? "4 ft" : chorus.hasFlue(FEET_4) ? "8 ft" : "8 and 4 ft")
+                    + " flues beneath in " + chorus.hand().word() + ".",
+            (chorus, stops) -> (chorus.hasFlue(FEET_8) || chorus.hasFlue(FEET_4)
+                            ? chorus.withOne(chorus.hasFlue(FEET_8) ? FEET_4 : FEET_8)
+                            : Optional.<Registration>empty())
+                    .or(() -> Optional.of(chorus.without(stops)))),
 
     /**
      * Manual 16 ft under singing thickens unless 4 ft and upperwork stand above it. What the organ plays alone may want the
      * gravity.
      */
-    BARE_DOUBLE("bare 16 ft", 4, CAUTION) {
-        @Override
-        Optional<IndexSet> offenders(Chorus chorus) {
-            boolean isThick = chorus.isAccompaniment()
-                    && chorus.company().isSung()
-                    && chorus.has(FEET_16)
-                    && chorus.has(FEET_8)
-                    && !(chorus.has(FEET_4) && chorus.hasUpperwork());
-            return isThick ? Optional.of(doubles(chorus)) : Optional.empty();
-        }
-
-        /** The stops of 16 ft; none where a sub-octave coupler makes the 16 ft. */
-        private static IndexSet doubles(Chorus chorus) {
-            return chorus.sounding(stop -> Pitch.bitOf(chorus.specification().semitones(stop)) == FEET_16.bit());
-        }
-
-        @Override
-        String sentence(Chorus chorus, IndexSet stops) {
-            String missing = chorus.has(FEET_4) ? "2 ft or a mixture" : "4 and 2 ft";
-            String thickens = stops.isEmpty()
-                    ? "16 ft by a coupler only thickens "
-                    : chorus.say(stops, "only thickens ", "only thicken ");
-            return thickens + chorus.hand().word() + " without " + missing + " above.";
-        }
-
-        @Override
-        Optional<Registration> mended(Chorus chorus, IndexSet stops) {
-            return stops.isEmpty() ? Optional.empty() : Optional.of(chorus.without(stops));
-        }
-    },
+    BARE_DOUBLE(
+            "bare 16 ft",
+            4,
+            CAUTION,
+            chorus -> isThick(chorus) ? Optional.of(doubles(chorus)) : Optional.empty(),
+            (chorus, stops) -> (stops.isEmpty()
+                            ? "16 ft by a coupler only thickens "
+                            : chorus.say(stops, "only thickens ", "only thicken "))
+                    + chorus.hand().word() + " without " + (chorus.has(FEET_4) ? "2 ft or a mixture" : "4 and 2 ft")
+                    + " above.",
+            (chorus, stops) -> stops.isEmpty() ? Optional.empty() : Optional.of(chorus.without(stops))),
 
     /** A mutation, or a compound stop of mutations, colours an 8 ft flue and wants one beneath it. */
-    BARE_MUTATION("bare mutation", 6, CAUTION) {
-        @Override
-        Optional<IndexSet> offenders(Chorus chorus) {
-            return chorus.hand() == Hand.FEET || chorus.hasFlue(FEET_8)
+    BARE_MUTATION(
+            "bare mutation",
+            6,
+            CAUTION,
+            chorus -> chorus.hand() == Hand.FEET || chorus.hasFlue(FEET_8)
                     ? Optional.empty()
-                    : brokenBy(chorus.sounding(Family.MUTATION).plus(chorus.sounding(Family.CORNET)));
-        }
-
-        @Override
-        String sentence(Chorus chorus, IndexSet stops) {
-            return chorus.say(stops, "wants", "want") + " an 8 ft flue beneath in "
-                    + chorus.hand().word() + ".";
-        }
-
-        @Override
-        Optional<Registration> mended(Chorus chorus, IndexSet stops) {
-            return chorus.withOne(FEET_8);
-        }
-    },
+                    : brokenBy(chorus.sounding(Family.MUTATION).plus(chorus.sounding(Family.CORNET))),
+            (chorus, stops) -> chorus.say(stops, "wants", "want") + " an 8 ft flue beneath in "
+                    + chorus.hand().word() + ".",
+            drawing(FEET_8)),
 
     /** A celeste wavers: it has no place in a chorus or under a congregation. */
-    CELESTE("celeste in chorus", 6, CAUTION) {
-        @Override
-        Optional<IndexSet> offenders(Chorus chorus) {
-            return chorus.isNoPlaceForColour() ? brokenBy(chorus.sounding(Family.CELESTE)) : Optional.empty();
-        }
-
-        @Override
-        String sentence(Chorus chorus, IndexSet stops) {
-            return chorus.say(stops, "wavers ", "waver ") + chorus.place() + ".";
-        }
-    },
+    CELESTE(
+            "celeste in chorus",
+            6,
+            CAUTION,
+            chorus -> chorus.isNoPlaceForColour() ? brokenBy(chorus.sounding(Family.CELESTE)) : Optional.empty(),
+            (chorus, stops) -> chorus.say(stops, "wavers ", "waver ") + chorus.place() + ".",
+            pushingIn()),
 
     /** A tremulant shakes what should be firm: not in a chorus, not under a congregation. */
-    TREMULANT("tremulant in chorus", 6, CAUTION) {
-        @Override
-        Optional<IndexSet> offenders(Chorus chorus) {
-            return brokenIf(chorus.isNoPlaceForColour() && shaking(chorus).isPresent());
-        }
-
-        /** The first tremulant drawn that shakes a stop of the chorus. */
-        private static OptionalInt shaking(Chorus chorus) {
-            Instrument organ = chorus.organ();
-            return chorus.registration().tremulants().stream()
-                    .filter(tremulant -> {
-                        String home = organ.tremulants().get(tremulant).division();
-                        return chorus.sounding().stream().anyMatch(stop -> organ.stops()
-                                .get(stop)
-                                .name()
-                                .division()
-                                .equals(home));
-                    })
-                    .findFirst();
-        }
-
-        @Override
-        String sentence(Chorus chorus, IndexSet stops) {
-            int tremulant = shaking(chorus).orElseThrow();
-            return "The tremulant shakes the "
-                    + chorus.organ().tremulants().get(tremulant).division() + " " + chorus.place() + ".";
-        }
-
-        @Override
-        Optional<Registration> mended(Chorus chorus, IndexSet stops) {
-            return Optional.of(
-                    chorus.registration().toggleTremulant(shaking(chorus).orElseThrow()));
-        }
-    },
+    TREMULANT(
+            "tremulant in chorus",
+            6,
+            CAUTION,
+            chorus -> brokenIf(chorus.isNoPlaceForColour() && shaking(chorus).isPresent()),
+            (chorus, stops) -> "The tremulant shakes the "
+                    + chorus.organ()
+                            .tremulants()
+                            .get(shaking(chorus).orElseThrow())
+                            .division()
+                    + " " + chorus.place() + ".",
+            (chorus, stops) -> Optional.of(
+                    chorus.registration().toggleTremulant(shaking(chorus).orElseThrow()))),
 
     /** A vox humana sings by itself: it has no place in a chorus or under a congregation. */
-    VOX_HUMANA("vox humana in chorus", 6, CAUTION) {
-        @Override
-        Optional<IndexSet> offenders(Chorus chorus) {
-            return chorus.has(Family.SOLO_REED) && chorus.isNoPlaceForColour()
+    VOX_HUMANA(
+            "vox humana in chorus",
+            6,
+            CAUTION,
+            chorus -> chorus.has(Family.SOLO_REED) && chorus.isNoPlaceForColour()
                     ? brokenBy(chorus.sounding(chorus.specification()::isVoxHumana))
-                    : Optional.empty();
-        }
-
-        @Override
-        String sentence(Chorus chorus, IndexSet stops) {
-            return chorus.say(stops, "has", "have") + " no place " + chorus.place() + ".";
-        }
-    },
+                    : Optional.empty(),
+            (chorus, stops) -> chorus.say(stops, "has", "have") + " no place " + chorus.place() + ".",
+            pushingIn()),
 
     /**
      * Solo reeds are for solos, and stand out of a chorus. Nobody minds one behind closed shutters, nor an oboe that supports
      * a chorus reed of its own division.
      */
-    SOLO_REED("solo reed in chorus", 3, REMARK) {
-        @Override
-        Optional<IndexSet> offenders(Chorus chorus) {
-            return chorus.has(Family.SOLO_REED) && chorus.isAccompaniment() && chorus.isPrincipalChorus()
+    SOLO_REED(
+            "solo reed in chorus",
+            3,
+            REMARK,
+            chorus -> chorus.has(Family.SOLO_REED) && chorus.isAccompaniment() && chorus.isPrincipalChorus()
                     ? brokenBy(chorus.sounding(stop -> standsOut(chorus, stop)))
-                    : Optional.empty();
-        }
-
-        private static boolean standsOut(Chorus chorus, int index) {
-            StopFacts specification = chorus.specification();
-            Stop stop = specification.stop(index);
-            if (stop.family() != Family.SOLO_REED || specification.isVoxHumana(index)) {
-                return false;
-            }
-            int home = specification.divisionOf(index);
-            boolean isBehindShutters = chorus.organ().divisions().get(home).encloses(stop)
-                    && chorus.registration().boxes().get(home).compareTo(BoxPosition.QUARTER) <= 0;
-            boolean isSupporting = stop.pipe() == Pipe.CONICAL_REED
-                    && chorus.sounding(Family.CHORUS_REED).stream()
-                            .anyMatch(reed -> specification.divisionOf(reed) == home);
-            return !isBehindShutters && !isSupporting;
-        }
-
-        @Override
-        String sentence(Chorus chorus, IndexSet stops) {
-            return chorus.say(stops, "is for solos and stands", "are for solos and stand") + " out of the chorus.";
-        }
-    },
+                    : Optional.empty(),
+            (chorus, stops) ->
+                    chorus.say(stops, "is for solos and stands", "are for solos and stand") + " out of the chorus.",
+            pushingIn()),
 
     /**
      * Chorus reeds come last, over a flue chorus: under singing the hands want 8 and 4 ft flues and no fewer flues than reeds,
      * the feet one flue at least. A fanfare or a solo is free.
      */
-    REED_OVER_LITTLE("reed over little flue", 5, CAUTION) {
-        @Override
-        Optional<IndexSet> offenders(Chorus chorus) {
-            boolean isFree = chorus.isSoloLine() || !chorus.company().isSung();
-            return isFree || isCarried(chorus) ? Optional.empty() : brokenBy(chorus.sounding(Family.CHORUS_REED));
-        }
-
-        private static boolean isCarried(Chorus chorus) {
-            return chorus.hand() == Hand.FEET
-                    ? chorus.flues() > 0
-                    : chorus.hasFlue(FEET_8) && chorus.hasFlue(FEET_4) && chorus.flues() >= chorus.chorusReeds();
-        }
-
-        @Override
-        String sentence(Chorus chorus, IndexSet stops) {
-            return chorus.say(stops, "stands", "stand") + " over too little flue in "
-                    + chorus.hand().word() + ".";
-        }
-
-        @Override
-        Optional<Registration> mended(Chorus chorus, IndexSet stops) {
-            return chorus.hand() != Hand.FEET && chorus.hasFlue(FEET_8) && !chorus.hasFlue(FEET_4)
+    REED_OVER_LITTLE(
+            "reed over little flue",
+            5,
+            CAUTION,
+            chorus -> chorus.isSoloLine() || !chorus.company().isSung() || isCarried(chorus)
+                    ? Optional.empty()
+                    : brokenBy(chorus.sounding(Family.CHORUS_REED)),
+            (chorus, stops) -> chorus.say(stops, "stands", "stand") + " over too little flue in "
+                    + chorus.hand().word() + ".",
+            (chorus, stops) -> chorus.hand() != Hand.FEET && chorus.hasFlue(FEET_8) && !chorus.hasFlue(FEET_4)
                     ? chorus.withOne(FEET_4)
-                    : Optional.of(chorus.without(stops));
-        }
-    },
+                    : Optional.of(chorus.without(stops))),
 
     /** Feet that play should be heard: a stop, or a manual coupled down. */
-    PEDAL_SILENT("pedal missing", 8, CAUTION) {
-        @Override
-        Optional<IndexSet> offenders(Chorus chorus) {
-            return brokenIf(chorus.hand() == Hand.FEET
+    PEDAL_SILENT(
+            "pedal missing",
+            8,
+            CAUTION,
+            chorus -> brokenIf(chorus.hand() == Hand.FEET
                     && chorus.isSilent()
-                    && !chorus.registration().stops().isEmpty());
-        }
-
-        @Override
-        String sentence(Chorus chorus, IndexSet stops) {
-            return "The feet play, but nothing sounds on the pedal: the bass is missing.";
-        }
-
-        /** The coupler from the hand's manual; else the first stop of 16 ft, or of any pitch. */
-        @Override
-        Optional<Registration> mended(Chorus chorus, IndexSet stops) {
-            return chorus.withPedalCoupler().or(() -> chorus.withOne(FEET_16)).or(() -> IntStream.range(
-                            0, chorus.specification().stops())
-                    .filter(stop -> chorus.specification().divisionOf(stop) == chorus.division())
-                    .mapToObj(chorus.registration()::toggleStop)
-                    .findFirst());
-        }
-    },
+                    && !chorus.registration().stops().isEmpty()),
+            (chorus, stops) -> "The feet play, but nothing sounds on the pedal: the bass is missing.",
+            (chorus, stops) ->
+                    chorus.withPedalCoupler().or(() -> chorus.withOne(FEET_16)).or(() -> withAny(chorus))),
 
     /** A pedal of 16 ft alone wants the coupler that makes its line clear, where there is one. */
-    PEDAL_COUPLER("pedal coupler missing", 3, CAUTION) {
-        @Override
-        Optional<IndexSet> offenders(Chorus chorus) {
-            return brokenIf(isPedalUnclear(chorus) && chorus.withPedalCoupler().isPresent());
-        }
-
-        @Override
-        String sentence(Chorus chorus, IndexSet stops) {
-            return "The pedal has no 8 ft, and the coupler that would make its line clear is not drawn.";
-        }
-
-        @Override
-        Optional<Registration> mended(Chorus chorus, IndexSet stops) {
-            return chorus.withPedalCoupler();
-        }
-    },
+    PEDAL_COUPLER(
+            "pedal coupler missing",
+            3,
+            CAUTION,
+            chorus ->
+                    brokenIf(isPedalUnclear(chorus) && chorus.withPedalCoupler().isPresent()),
+            (chorus, stops) -> "The pedal has no 8 ft, and the coupler that would make its line clear is not drawn.",
+            (chorus, stops) -> chorus.withPedalCoupler()),
 
     /** A bass wants 8 ft, of its own or coupled down, to be followed. */
-    PEDAL_WITHOUT_EIGHT("pedal without 8 ft", 3, REMARK) {
-        @Override
-        Optional<IndexSet> offenders(Chorus chorus) {
-            return brokenIf(isPedalUnclear(chorus) && chorus.withPedalCoupler().isEmpty());
-        }
-
-        @Override
-        String sentence(Chorus chorus, IndexSet stops) {
-            return "The pedal has no 8 ft: its line is felt more than followed.";
-        }
-
-        @Override
-        Optional<Registration> mended(Chorus chorus, IndexSet stops) {
-            return chorus.withOne(FEET_8);
-        }
-    };
+    PEDAL_WITHOUT_EIGHT(
+            "pedal without 8 ft",
+            3,
+            REMARK,
+            chorus ->
+                    brokenIf(isPedalUnclear(chorus) && chorus.withPedalCoupler().isEmpty()),
+            (chorus, stops) -> "The pedal has no 8 ft: its line is felt more than followed.",
+            drawing(FEET_8));
 
     private static final Optional<IndexSet> BROKEN = Optional.of(IndexSet.EMPTY);
 
     @SuppressWarnings("ImmutableEnumChecker") // a value, which never changes
     private final RuleHead head;
+    private final Function<Chorus, Optional<IndexSet>> offenders;
+    private final BiFunction<Chorus, IndexSet, String> sentence;
+    private final BiFunction<Chorus, IndexSet, Optional<Registration>> mended;
 
-    ChorusRule(String word, int weight, Severity severity) {
+    ChorusRule(
+            String word,
+            int weight,
+            Severity severity,
+            Function<Chorus, Optional<IndexSet>> offenders,
+            BiFunction<Chorus, IndexSet, String> sentence,
+            BiFunction<Chorus, IndexSet, Optional<Registration>> mended) {
         head = new RuleHead(word, weight, severity);
+        this.offenders = offenders;
+        this.sentence = sentence;
+        this.mended = mended;
     }
 
     @Override
@@ -367,7 +232,9 @@ public enum ChorusRule implements Rule {
     }
 
     /** The stops that break the rule: none where something is missing; empty where the rule is kept. */
-    abstract Optional<IndexSet> offenders(Chorus chorus);
+    Optional<IndexSet> offenders(Chorus chorus) {
+        return offenders.apply(chorus);
+    }
 
     /** How much a breach of the rule matters in a chorus. */
     Severity severity(Chorus chorus) {
@@ -375,11 +242,13 @@ public enum ChorusRule implements Rule {
     }
 
     /** The fault in one sentence. */
-    abstract String sentence(Chorus chorus, IndexSet stops);
+    String sentence(Chorus chorus, IndexSet stops) {
+        return sentence.apply(chorus, stops);
+    }
 
     /** The registration after the smallest change that mends the fault, if there is one. */
     Optional<Registration> mended(Chorus chorus, IndexSet stops) {
-        return Optional.of(chorus.without(stops));
+        return mended.apply(chorus, stops);
     }
 
     private static Optional<IndexSet> brokenIf(boolean isBroken) {
@@ -388,6 +257,22 @@ public enum ChorusRule implements Rule {
 
     private static Optional<IndexSet> brokenBy(IndexSet stops) {
         return stops.isEmpty() ? Optional.empty() : Optional.of(stops);
+    }
+
+    private static BiFunction<Chorus, IndexSet, Optional<Registration>> drawing(Pitch pitch) {
+        return (chorus, stops) -> chorus.withOne(pitch);
+    }
+
+    private static BiFunction<Chorus, IndexSet, Optional<Registration>> pushingIn() {
+        return (chorus, stops) -> Optional.of(chorus.without(stops));
+    }
+
+    /** With the first stop of the division, of any pitch. */
+    private static Optional<Registration> withAny(Chorus chorus) {
+        return IntStream.range(0, chorus.specification().stops())
+                .filter(stop -> chorus.specification().divisionOf(stop) == chorus.division())
+                .mapToObj(chorus.registration()::toggleStop)
+                .findFirst();
     }
 
     /** The lowest pitch above 8 ft that is missing below one that sounds. */
@@ -399,6 +284,61 @@ public enum ChorusRule implements Rule {
             return chorus.has(FEET_2) || chorus.has(FEET_1) ? Optional.of(FEET_4) : Optional.empty();
         }
         return chorus.has(FEET_1) && !chorus.has(FEET_2) ? Optional.of(FEET_2) : Optional.empty();
+    }
+
+    private static String gapInWords(Chorus chorus, IndexSet stops) {
+        Pitch missing = gap(chorus).orElseThrow();
+        Pitch above = missing == FEET_4 && chorus.has(FEET_2) ? FEET_2 : FEET_1;
+        Pitch below = missing == FEET_4 ? FEET_8 : FEET_4;
+        return chorus.hand().has() + " " + above.feet() + " ft over " + below.feet() + " ft without " + missing.feet()
+                + " ft between them.";
+    }
+
+    private static boolean isThick(Chorus chorus) {
+        return chorus.isAccompaniment()
+                && chorus.company().isSung()
+                && chorus.has(FEET_16)
+                && chorus.has(FEET_8)
+                && !(chorus.has(FEET_4) && chorus.hasUpperwork());
+    }
+
+    /** The stops of 16 ft; none where a sub-octave coupler makes the 16 ft. */
+    private static IndexSet doubles(Chorus chorus) {
+        return chorus.sounding(stop -> Pitch.bitOf(chorus.specification().semitones(stop)) == FEET_16.bit());
+    }
+
+    /** The first tremulant drawn that shakes a stop of the chorus. */
+    private static OptionalInt shaking(Chorus chorus) {
+        Instrument organ = chorus.organ();
+        return chorus.registration().tremulants().stream()
+                .filter(tremulant -> {
+                    String home = organ.tremulants().get(tremulant).division();
+                    return chorus.sounding().stream()
+                            .anyMatch(stop ->
+                                    organ.stops().get(stop).name().division().equals(home));
+                })
+                .findFirst();
+    }
+
+    private static boolean standsOut(Chorus chorus, int index) {
+        StopFacts specification = chorus.specification();
+        Stop stop = specification.stop(index);
+        if (stop.family() != Family.SOLO_REED || specification.isVoxHumana(index)) {
+            return false;
+        }
+        int home = specification.divisionOf(index);
+        boolean isBehindShutters = chorus.organ().divisions().get(home).encloses(stop)
+                && chorus.registration().boxes().get(home).compareTo(BoxPosition.QUARTER) <= 0;
+        boolean isSupporting = stop.pipe() == Pipe.CONICAL_REED
+                && chorus.sounding(Family.CHORUS_REED).stream()
+                        .anyMatch(reed -> specification.divisionOf(reed) == home);
+        return !isBehindShutters && !isSupporting;
+    }
+
+    private static boolean isCarried(Chorus chorus) {
+        return chorus.hand() == Hand.FEET
+                ? chorus.flues() > 0
+                : chorus.hasFlue(FEET_8) && chorus.hasFlue(FEET_4) && chorus.flues() >= chorus.chorusReeds();
     }
 
     /** True for feet that sound 16 ft or lower and no 8 ft. */

@@ -18,20 +18,20 @@ import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
 
 /**
- * What to reach for when a verse turns out too weak or too strong: steps of about 3 dB up and down from what is drawn, each
- * with as few movements as may be, in the order in which the trade builds up.
+ * Steps for a verse that turns out too weak or too strong: about 3 dB each, up and down from the registration, with as few
+ * changes as possible, in the order in which a registration is built up.
  *
- * <p>A step is sought one movement at a time: a box, a stop that leaves no gap, a coupler. Of the movements that bring the
- * organ's level in the nave to 2 to 4 dB from where the step began, the first in the order is taken; while there is none,
- * the one that comes nearest without passing 4 dB. A step may fall short of 2 dB where the organ has no more to give, but
- * not of 1 dB. Levels are estimates.
+ * <p>A step is searched one change at a time: a box, a stop that leaves no gap, a coupler. Of the changes that bring the organ's
+ * level in the nave to 2 to 4 dB from where the step began, the first in the order is taken; while there is none, the one that
+ * comes nearest without passing 4 dB. A step may be less than 2 dB where the organ has no more to give, but not less than 1 dB.
+ * Levels are estimates.
  *
- * <p>Checked against: {@code LadderTest}.
+ * <p>Checked against: {@code DynamicStepsTest}.
  *
  * @param stronger steps up, each from the one before; two at most
  * @param softer steps down, likewise
  */
-public record DynamicSteps(List<Rung> stronger, List<Rung> softer) {
+public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer) {
 
     /** What a step aims at, in dB. */
     public static final double STEP_DB = 3;
@@ -40,22 +40,12 @@ public record DynamicSteps(List<Rung> stronger, List<Rung> softer) {
     private static final double LEAST_STEP_DB = 1;
     private static final double LEAST_MOVEMENT_DB = 0.2;
     private static final int MOST_MOVEMENTS = 4;
-    private static final int RUNGS = 2;
+    private static final int MOST_STEPS = 2;
 
     public DynamicSteps {
         stronger = List.copyOf(stronger);
         softer = List.copyOf(softer);
     }
-
-    /**
-     * One step.
-     *
-     * @param moves what is moved since the step before
-     * @param registration what is drawn then
-     * @param estimate how the verse sounds then, an estimate
-     * @param changeDb by how much the organ's level in the nave changes, in dB; negative downward
-     */
-    public record Rung(StopChanges moves, Registration registration, Estimate estimate, double changeDb) {}
 
     private enum Way {
         UP(1),
@@ -69,7 +59,7 @@ public record DynamicSteps(List<Rung> stronger, List<Rung> softer) {
     }
 
     /**
-     * The ladder of a verse.
+     * The steps of a verse.
      *
      * @param sound the instrument
      * @param verse a verse that can be played on it
@@ -78,7 +68,7 @@ public record DynamicSteps(List<Rung> stronger, List<Rung> softer) {
      */
     public static DynamicSteps of(OrganSound sound, Verse verse, int people, OptionalInt tempo) {
         Climb climb = Climb.of(sound, verse, people, tempo);
-        return new DynamicSteps(climb.rungs(Way.UP, RUNGS), climb.rungs(Way.DOWN, RUNGS));
+        return new DynamicSteps(climb.steps(Way.UP, MOST_STEPS), climb.steps(Way.DOWN, MOST_STEPS));
     }
 
     /**
@@ -87,11 +77,12 @@ public record DynamicSteps(List<Rung> stronger, List<Rung> softer) {
      * @param way which; none where it is neither stronger nor softer
      * @param most how many steps at most
      */
-    static List<Rung> steps(OrganSound sound, Verse verse, int people, OptionalInt tempo, Verdict.Way way, int most) {
+    static List<DynamicStep> steps(
+            OrganSound sound, Verse verse, int people, OptionalInt tempo, Verdict.Way way, int most) {
         Climb climb = Climb.of(sound, verse, people, tempo);
         return switch (way) {
-            case STRONGER -> climb.rungs(Way.UP, most);
-            case SOFTER -> climb.rungs(Way.DOWN, most);
+            case STRONGER -> climb.steps(Way.UP, most);
+            case SOFTER -> climb.steps(Way.DOWN, most);
             case NONE -> List.of();
         };
     }
@@ -116,22 +107,22 @@ public record DynamicSteps(List<Rung> stronger, List<Rung> softer) {
             return new Climb(sound, order, upward, verse, people, tempo);
         }
 
-        List<Rung> rungs(Way way, int most) {
-            List<Rung> rungs = new ArrayList<>();
+        List<DynamicStep> steps(Way way, int most) {
+            List<DynamicStep> steps = new ArrayList<>();
             Registration from = verse.registration();
             Estimate before = estimate(from);
-            while (rungs.size() < most && !before.isSilent()) {
+            while (steps.size() < most && !before.isSilent()) {
                 Optional<Trial> found = step(from, before, way);
                 if (found.isEmpty()) {
                     break;
                 }
                 Trial trial = found.get();
                 StopChanges moves = StopChanges.between(from, trial.registration());
-                rungs.add(new Rung(moves, trial.registration(), trial.estimate(), way.sign * trial.towardDb()));
+                steps.add(new DynamicStep(moves, trial.registration(), trial.estimate(), way.sign * trial.towardDb()));
                 from = trial.registration();
                 before = trial.estimate();
             }
-            return rungs;
+            return steps;
         }
 
         /** By what builds a chorus; where that is not enough also by what only thickens it. */

@@ -34,7 +34,7 @@ final class Remedy {
         Verse verse = hymn.verse(index);
         boolean isOnlyJust = !hymn.estimate(index).margin().verdict().wantsAttention();
         List<Registration> drawn = new ArrayList<>(List.of(verse.registration()));
-        for (DynamicSteps.Rung rung : DynamicSteps.steps(
+        for (DynamicStep rung : DynamicSteps.steps(
                 hymn.sound(), verse, hymn.plan().heading().people(), hymn.hymn().tempo(), way, MOST_STEPS)) {
             drawn.add(rung.registration());
             Verdict verdict = rung.estimate().margin().verdict();

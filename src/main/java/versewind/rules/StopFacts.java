@@ -3,18 +3,18 @@ package versewind.rules;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import versewind.organ.Division;
 import versewind.organ.Family;
 import versewind.organ.Footage;
 import versewind.organ.Instrument;
 import versewind.organ.Stop;
-import versewind.plan.HandsAndFeet;
 
-/** What the rules want to know of an instrument's stops, worked out once. */
-final class StopFacts {
+/** The facts of an instrument's stops that the rules and a search ask for again and again, worked out once. */
+public final class StopFacts {
 
     /** Stands for a stop without a pitch of its own. */
     static final int NO_PITCH = Integer.MIN_VALUE;
+
+    private static final int NO_MANUAL = -1;
 
     /** Common practice, no source: the stop is called so in most languages. */
     private static final Pattern VOX_HUMANA = Pattern.compile("(vox|voix|voz|voce) ?hum.*");
@@ -24,12 +24,17 @@ final class StopFacts {
     private final Instrument organ;
     private final int[] semitones;
     private final boolean[] voxHumana;
+    private final int[] manual;
 
-    StopFacts(Instrument organ) {
+    /** Reads an instrument. */
+    public StopFacts(Instrument organ) {
         this.organ = organ;
         int stops = organ.stops().size();
         semitones = new int[stops];
         voxHumana = new boolean[stops];
+        manual = organ.divisions().stream()
+                .mapToInt(division -> division.manual().orElse(NO_MANUAL))
+                .toArray();
         for (int i = 0; i < stops; i++) {
             Stop stop = organ.stops().get(i).stop();
             semitones[i] = semitones(stop);
@@ -58,20 +63,23 @@ final class StopFacts {
         return VOX_HUMANA.matcher(plain).matches();
     }
 
-    Instrument organ() {
+    /** The instrument. */
+    public Instrument organ() {
         return organ;
     }
 
     /** Number of stops. */
-    int stops() {
+    public int stops() {
         return semitones.length;
     }
 
-    Stop stop(int stop) {
+    /** A stop by its index. */
+    public Stop stop(int stop) {
         return organ.stops().get(stop).stop();
     }
 
-    int divisionOf(int stop) {
+    /** Index of the division of a stop. */
+    public int divisionOf(int stop) {
         return organ.stops().get(stop).division();
     }
 
@@ -84,10 +92,8 @@ final class StopFacts {
         return voxHumana[stop];
     }
 
-    /** Whether both hands play one keyboard. */
-    boolean isOneKeyboard(HandsAndFeet hands) {
-        Division right = organ.divisions().get(hands.right());
-        Division left = organ.divisions().get(hands.left());
-        return right.manual().equals(left.manual());
+    /** True for two divisions that are played from one keyboard. */
+    public boolean isOneKeyboard(int one, int other) {
+        return manual[one] == manual[other];
     }
 }

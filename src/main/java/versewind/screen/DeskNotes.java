@@ -10,6 +10,7 @@ import versewind.plan.Edit;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
+import versewind.rules.DynamicStep;
 import versewind.rules.DynamicSteps;
 
 /**
@@ -147,13 +148,13 @@ record DeskNotes(
         if (steps == 0) {
             return verse.registration();
         }
-        List<DynamicSteps.Rung> rungs = steps > 0 ? ladder.stronger() : ladder.softer();
+        List<DynamicStep> rungs = steps > 0 ? ladder.stronger() : ladder.softer();
         return rungs.get(Math.abs(steps) - 1).registration();
     }
 
     /** How much louder a step to so many steps is than the one nearer to the plan, in dB. */
     static double changeDb(DynamicSteps ladder, int steps) {
-        List<DynamicSteps.Rung> rungs = steps > 0 ? ladder.stronger() : ladder.softer();
+        List<DynamicStep> rungs = steps > 0 ? ladder.stronger() : ladder.softer();
         return rungs.get(Math.abs(steps) - 1).changeDb();
     }
 

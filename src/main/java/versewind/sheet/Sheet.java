@@ -18,6 +18,7 @@ import versewind.plan.VersePlace;
 import versewind.rules.Advice;
 import versewind.rules.Assessment;
 import versewind.rules.Caution;
+import versewind.rules.DynamicStep;
 import versewind.rules.DynamicSteps;
 import versewind.rules.NoiseExposure;
 import versewind.rules.StopChanges;
@@ -182,7 +183,7 @@ public record Sheet(
                 steps(organ, ladder.softer()));
     }
 
-    private static List<VerseSheet.Step> steps(Instrument organ, List<DynamicSteps.Rung> rungs) {
+    private static List<VerseSheet.Step> steps(Instrument organ, List<DynamicStep> rungs) {
         return rungs.stream()
                 .map(rung -> new VerseSheet.Step(ChangeRow.of(StopChangesByDivision.of(organ, rung.moves())), rung))
                 .toList();

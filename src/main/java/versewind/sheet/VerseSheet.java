@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import versewind.plan.Verse;
-import versewind.rules.DynamicSteps;
+import versewind.rules.DynamicStep;
 import versewind.rules.TargetBand;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
@@ -51,7 +51,7 @@ public record VerseSheet(
      * @param changes what is moved
      * @param rung what comes of it
      */
-    public record Step(List<ChangeRow> changes, DynamicSteps.Rung rung) {
+    public record Step(List<ChangeRow> changes, DynamicStep rung) {
 
         public Step {
             changes = List.copyOf(changes);

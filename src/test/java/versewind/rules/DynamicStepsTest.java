@@ -125,7 +125,7 @@ class DynamicStepsTest {
                 assertThat(ladder).isEqualTo(DynamicSteps.of(of, verse, people, hymn.tempo()));
                 check(ladder.stronger(), verse, of, open.plan(), 1);
                 check(ladder.softer(), verse, of, open.plan(), -1);
-                for (DynamicSteps.Rung rung : ladder.stronger()) {
+                for (DynamicStep rung : ladder.stronger()) {
                     IndexSet after = rung.registration().stops();
                     rung.moves().stopsDrawn().forEach(stop -> assertThat(order.mayThicken(after.without(stop), stop))
                             .isTrue());
@@ -136,9 +136,9 @@ class DynamicStepsTest {
         assertThat(steps).isPositive();
     }
 
-    private static void check(List<DynamicSteps.Rung> rungs, Verse verse, OrganSound sound, Plan plan, int sign) {
+    private static void check(List<DynamicStep> rungs, Verse verse, OrganSound sound, Plan plan, int sign) {
         Registration from = verse.registration();
-        for (DynamicSteps.Rung rung : rungs) {
+        for (DynamicStep rung : rungs) {
             double change = level(sound, verse, rung.registration(), plan) - level(sound, verse, from, plan);
             assertThat(rung.changeDb()).isEqualTo(change);
             assertThat(sign * change).isBetween(1.0, 4.0);
