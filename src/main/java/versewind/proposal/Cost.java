@@ -74,7 +74,10 @@ enum Cost {
     PEDAL_REED_MISSING(0.6, "the pedal's reed would answer those of the manuals"),
     PEDAL_MIXTURE_ALONE(1.5, "the pedal has a mixture before the manuals have one");
 
-    private final double[] points;
+    private final double gentle;
+    private final double plain;
+    private final double bright;
+    private final double festal;
     private final String words;
 
     Cost(double points, String words) {
@@ -82,18 +85,26 @@ enum Cost {
     }
 
     Cost(double gentle, double plain, double bright, double festal, String words) {
-        points = new double[] {gentle, plain, bright, festal};
+        this.gentle = gentle;
+        this.plain = plain;
+        this.bright = bright;
+        this.festal = festal;
         this.words = words;
     }
 
     /** Points, where they are the same in every mood. */
     double points() {
-        return points[0];
+        return gentle;
     }
 
     /** Points in a mood. */
     double points(Mood mood) {
-        return points[mood.ordinal()];
+        return switch (mood) {
+            case GENTLE -> gentle;
+            case PLAIN -> plain;
+            case BRIGHT -> bright;
+            case FESTAL -> festal;
+        };
     }
 
     /** The fault in words; "%s" stands for names of stops. */

@@ -29,6 +29,7 @@ import versewind.organ.Stop;
  *
  * <p>Source: common practice, no source.
  */
+@SuppressWarnings("ImmutableEnumChecker") // values and pure functions
 public enum ChorusRule implements Rule {
 
     /** Hands that play chords want 8 ft: everything is built on it. */
