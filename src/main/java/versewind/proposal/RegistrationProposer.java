@@ -166,7 +166,8 @@ public final class RegistrationProposer {
                 organ,
                 requirement,
                 faults,
-                sound.marginEvaluator(requirements.weighed(plan, place), plan.heading().people()));
+                sound.marginEvaluator(
+                        requirements.weighed(plan, place), plan.heading().people()));
         return new VerseSearch(organ, scoring);
     }
 

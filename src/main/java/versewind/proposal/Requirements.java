@@ -161,8 +161,8 @@ final class Requirements {
         if (before.isEmpty() || risesDb.isEmpty()) {
             return Optional.empty();
         }
-        MarginEvaluator evaluator =
-                sound.marginEvaluator(weighed(plan, beforeIt(place)), plan.heading().people());
+        MarginEvaluator evaluator = sound.marginEvaluator(
+                weighed(plan, beforeIt(place)), plan.heading().people());
         double beforeDb =
                 evaluator.marginDb(before.get().registration(), before.get().hands());
         return Optional.of(new GrowthTarget(beforeDb, risesDb.getAsDouble()));

@@ -115,6 +115,7 @@ public final class Advice {
         return Touch.of(hymn(plan, place.hymn()), place.verse());
     }
 
+    /** For findings without their mends, which may need many estimates. */
     private static Optional<Mend> notMended(Breach breach) {
         return Optional.empty();
     }

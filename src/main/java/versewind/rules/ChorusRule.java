@@ -77,7 +77,7 @@ public enum ChorusRule implements Rule {
             (chorus, stops) -> (chorus.hasFlue(FEET_8) || chorus.hasFlue(FEET_4)
                             ? chorus.withOne(chorus.hasFlue(FEET_8) ? FEET_4 : FEET_8)
                             : Optional.<Registration>empty())
-                    .or(() -> Optional.of(chorus.without(stops)))),
+                    .or(() -> pushedIn(chorus, stops))),
 
     /**
      * Manual 16 ft under singing thickens unless 4 ft and upperwork stand above it. What the organ plays alone may want the
@@ -93,7 +93,7 @@ public enum ChorusRule implements Rule {
                             : chorus.say(stops, "only thickens ", "only thicken "))
                     + chorus.hand().word() + " without " + (chorus.has(FEET_4) ? "2 ft or a mixture" : "4 and 2 ft")
                     + " above.",
-            (chorus, stops) -> stops.isEmpty() ? Optional.empty() : Optional.of(chorus.without(stops))),
+            (chorus, stops) -> stops.isEmpty() ? Optional.empty() : pushedIn(chorus, stops)),
 
     /** A mutation, or a compound stop of mutations, colours an 8 ft flue and wants one beneath it. */
     BARE_MUTATION(
@@ -114,7 +114,7 @@ public enum ChorusRule implements Rule {
             CAUTION,
             chorus -> chorus.isNoPlaceForColour() ? brokenBy(chorus.sounding(Family.CELESTE)) : Optional.empty(),
             (chorus, stops) -> chorus.say(stops, "wavers ", "waver ") + chorus.place() + ".",
-            pushingIn()),
+            ChorusRule::pushedIn),
 
     /** A tremulant shakes what should be firm: not in a chorus, not under a congregation. */
     TREMULANT(
@@ -140,7 +140,7 @@ public enum ChorusRule implements Rule {
                     ? brokenBy(chorus.sounding(chorus.specification()::isVoxHumana))
                     : Optional.empty(),
             (chorus, stops) -> chorus.say(stops, "has", "have") + " no place " + chorus.place() + ".",
-            pushingIn()),
+            ChorusRule::pushedIn),
 
     /**
      * Solo reeds are for solos, and stand out of a chorus. Nobody minds one behind closed shutters, nor an oboe that supports
@@ -155,7 +155,7 @@ public enum ChorusRule implements Rule {
                     : Optional.empty(),
             (chorus, stops) ->
                     chorus.say(stops, "is for solos and stands", "are for solos and stand") + " out of the chorus.",
-            pushingIn()),
+            ChorusRule::pushedIn),
 
     /**
      * Chorus reeds come last, over a flue chorus: under singing the hands want 8 and 4 ft flues and no fewer flues than reeds,
@@ -172,7 +172,7 @@ public enum ChorusRule implements Rule {
                     + chorus.hand().word() + ".",
             (chorus, stops) -> chorus.hand() != Hand.FEET && chorus.hasFlue(FEET_8) && !chorus.hasFlue(FEET_4)
                     ? chorus.withOne(FEET_4)
-                    : Optional.of(chorus.without(stops))),
+                    : pushedIn(chorus, stops)),
 
     /** Feet that play should be heard: a stop, or a manual coupled down. */
     PEDAL_SILENT(
@@ -264,8 +264,8 @@ public enum ChorusRule implements Rule {
         return (chorus, stops) -> chorus.withOne(pitch);
     }
 
-    private static BiFunction<Chorus, IndexSet, Optional<Registration>> pushingIn() {
-        return (chorus, stops) -> Optional.of(chorus.without(stops));
+    private static Optional<Registration> pushedIn(Chorus chorus, IndexSet stops) {
+        return Optional.of(chorus.without(stops));
     }
 
     /** With the first stop of the division, of any pitch. */
