@@ -208,7 +208,6 @@ public enum ChorusRule implements Rule {
 
     private static final Optional<IndexSet> BROKEN = Optional.of(IndexSet.EMPTY);
 
-    @SuppressWarnings("ImmutableEnumChecker") // a value, which never changes
     private final RuleHead head;
     private final Function<Chorus, Optional<IndexSet>> offenders;
     private final BiFunction<Chorus, IndexSet, String> sentence;
