@@ -12,8 +12,8 @@ import versewind.organ.Stop;
  * A row of a draft: what it describes, and what is typed in each of its fields, right or wrong.
  *
  * @param part what it describes
- * @param origin the index that it had in the instrument that the draft was made of; empty for a row added since, and for
- *     what has no index
+ * @param origin its index in the instrument that the draft was made of; empty for a row added since, and for what has
+ *     no index
  * @param values the text of every field of the part, in their order
  */
 public record DraftLine(RowKind part, OptionalInt origin, List<String> values) {

@@ -36,10 +36,15 @@ record Box(int x, int y, int width, int height) {
         return new Box(x, y + under, width, rows);
     }
 
+    /** Writes the first of some lines, so many at most, one under the other. */
+    static void write(Frame frame, int x, int y, List<String> lines, int most, Style style) {
+        for (int i = 0; i < Math.min(most, lines.size()); i++) {
+            frame.write(x, y + i, lines.get(i), style);
+        }
+    }
+
     /** Writes lines one under the other. */
     void write(Frame frame, int firstY, List<String> lines, Style style) {
-        for (int i = 0; i < lines.size(); i++) {
-            frame.write(x, firstY + i, lines.get(i), style);
-        }
+        write(frame, x, firstY, lines, lines.size(), style);
     }
 }

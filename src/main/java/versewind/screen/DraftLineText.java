@@ -1,14 +1,21 @@
 package versewind.screen;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import versewind.schema.DraftLine;
+import versewind.schema.Field;
 import versewind.schema.InstrumentFields;
 import versewind.schema.RoomFields;
+import versewind.schema.RowKind;
 import versewind.schema.StopFields;
+import versewind.stoplist.Lexicon;
 
-/** A row of an organ's draft in one line: its name, and in less weight what else is typed in it. */
+/** A row of an organ's draft, in one line (its name and, in less weight, what else is typed in it) and in full. */
 final class DraftLineText {
+
+    /** Columns of the names of fields. */
+    private static final int NAME = 8;
 
     private DraftLineText() {}
 
@@ -57,5 +64,25 @@ final class DraftLineText {
 
     private static String joined(DraftLine line) {
         return line.values().stream().filter(text -> !text.isBlank()).collect(Collectors.joining(" "));
+    }
+
+    /** Draws a row field by field, and what a stop of its name is. */
+    static void paint(Frame frame, DraftLine line, Box window) {
+        int end = window.y() + window.height();
+        int y = window.y();
+        frame.write(window.x(), y++, line.part().word(), Style.STRONG);
+        for (Field<?, ?> field : line.part().fields()) {
+            List<String> text = Text.wrapped(line.at(field), Math.max(1, window.width() - NAME));
+            frame.write(window.x(), y, field.label(), Style.FAINT);
+            Box.write(frame, window.x() + NAME, y, text, end - y, Style.TEXT);
+            y += Math.max(1, text.size());
+            if (y >= end) {
+                return;
+            }
+        }
+        if (line.part() == RowKind.STOP) {
+            List<String> about = Text.wrapped(Lexicon.describe(line.name()).orElse(""), window.width());
+            Box.write(frame, window.x(), y + 1, about, end - y - 1, Style.FAINT);
+        }
     }
 }

@@ -13,7 +13,6 @@ import versewind.organ.Instrument;
 import versewind.plan.Undo;
 import versewind.schema.DraftChange;
 import versewind.schema.DraftLine;
-import versewind.schema.Field;
 import versewind.schema.InstrumentFields;
 import versewind.schema.OrganDraft;
 import versewind.schema.Problem;
@@ -76,7 +75,6 @@ record OrganScreen(
     private static final int TOP = 2;
     private static final int FOOT = 5;
     private static final int PROBLEM_ROWS = 2;
-    private static final int NAME = 8;
 
     /** Keys of a new manual. */
     private static final String USUAL_KEYS = "58";
@@ -335,7 +333,7 @@ record OrganScreen(
         int width = frame.width() * 11 / 20;
         paintHead(frame, state.marks());
         paintRows(frame, room(state), width, state.marks());
-        paintRow(frame, TOP + room(state), width + 2);
+        DraftLineText.paint(frame, line(), new Box(width + 2, TOP, frame.width() - width - 3, room(state)));
         paintFoot(frame, state);
     }
 
@@ -373,30 +371,6 @@ record OrganScreen(
         }
     }
 
-    /** The marked row field by field, and what a stop of its name is. */
-    private void paintRow(Frame frame, int end, int x) {
-        int width = frame.width() - x - 1;
-        int y = TOP;
-        frame.write(x, y++, line().part().word(), Style.STRONG);
-        for (Field<?, ?> field : line().part().fields()) {
-            List<String> text = Text.wrapped(line().at(field), Math.max(1, width - NAME));
-            frame.write(x, y, field.label(), Style.FAINT);
-            for (String part : text) {
-                if (y < end) {
-                    frame.write(x + NAME, y++, part, Style.TEXT);
-                }
-            }
-            y += text.isEmpty() ? 1 : 0;
-            if (y >= end) {
-                return;
-            }
-        }
-        if (line().part() == RowKind.STOP) {
-            List<String> about = Text.wrapped(Lexicon.describe(line().name()).orElse(""), width);
-            write(frame, x, y + 1, about.subList(0, Math.min(about.size(), Math.max(0, end - y - 1))), Style.FAINT);
-        }
-    }
-
     /** What is wrong with the marked row, else anywhere; what was said; keys. */
     private void paintFoot(Frame frame, State state) {
         int y = frame.height() - FOOT;
@@ -406,15 +380,8 @@ record OrganScreen(
                 .findFirst()
                 .or(() -> problems.stream().findFirst())
                 .map(problem -> Text.wrapped(draft.now().sentence(problem), frame.width() - 2))
-                .ifPresent(lines ->
-                        write(frame, 1, y + 1, lines.subList(0, Math.min(lines.size(), PROBLEM_ROWS)), Style.BAD));
+                .ifPresent(lines -> Box.write(frame, 1, y + 1, lines, PROBLEM_ROWS, Style.BAD));
         state.notice().paint(frame, frame.height() - 2);
         KEYS.hints(frame, 1, frame.height() - 1, frame.width(), "Enter", "i", "s", "Esc", "x", "u", "?");
-    }
-
-    private static void write(Frame frame, int x, int y, List<String> lines, Style style) {
-        for (int i = 0; i < lines.size(); i++) {
-            frame.write(x, y + i, lines.get(i), style);
-        }
     }
 }
