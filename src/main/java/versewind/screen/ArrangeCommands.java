@@ -22,7 +22,7 @@ final class ArrangeCommands {
                 state,
                 work,
                 new Edit.SetVerses(place.hymn(), place.verse(), Verses.withKind(work.verses(), place.verse(), next)));
-        return step.says("Its kind is now: " + next.word() + ".");
+        return step.says("Now: " + next.word() + ".");
     }
 
     /** A new verse is sung and played as the one where we are, with nothing drawn; what is locked throughout is in it. */
@@ -51,14 +51,15 @@ final class ArrangeCommands {
         VersePlace place = work.place();
         List<Verse> verses = Verses.removed(work.verses(), place.verse());
         State step = PlanChanges.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse(), verses));
-        return step.says("Took out " + verse.label() + "; u brings it back.");
+        return step.says("Deleted " + verse.label() + "; u to undo.");
     }
 
     static State moveVerse(State state, PlanEdit work, int step) {
         VersePlace place = work.place();
         int to = place.verse() + step;
         if (to < 0 || to >= work.verses().size()) {
-            return state.says(step < 0 ? "It is the hymn's first already." : "It is the hymn's last already.");
+            return state.says(
+                    step < 0 ? "This is the first verse of the hymn." : "This is the last verse of the hymn.");
         }
         List<Verse> verses = Verses.swapped(work.verses(), Math.min(to, place.verse()));
         return PlanChanges.edit(state, work, new Edit.SetVerses(place.hymn(), to, verses));
@@ -71,14 +72,14 @@ final class ArrangeCommands {
     static State removeHymn(State state, PlanEdit work, Hymn hymn) {
         State step =
                 PlanChanges.edit(state, work, new Edit.RemoveHymn(work.place().hymn()));
-        return step.says("Took out the hymn \"" + hymn.title() + "\"; u brings it back.");
+        return step.says("Deleted the hymn \"" + hymn.title() + "\"; u to undo.");
     }
 
     static State moveHymn(State state, PlanEdit work, int step) {
         int from = work.place().hymn();
         int to = from + step;
         if (to < 0 || to >= work.plan().hymns().size()) {
-            return state.says(step < 0 ? "It is the first hymn already." : "It is the last hymn already.");
+            return state.says(step < 0 ? "This is the first hymn." : "This is the last hymn.");
         }
         return PlanChanges.edit(
                 state,
@@ -90,15 +91,15 @@ final class ArrangeCommands {
     static State undo(State state, PlanEdit work) {
         return work.history()
                 .toUndo()
-                .map(edit -> restored(state, work, work.history().undo(), edit, "Undone"))
-                .orElseGet(() -> state.says("There is nothing to undo."));
+                .map(edit -> restored(state, work, work.history().undo(), edit, "Undid"))
+                .orElseGet(() -> state.says("Nothing to undo."));
     }
 
     static State redo(State state, PlanEdit work) {
         return work.history()
                 .toRedo()
-                .map(edit -> restored(state, work, work.history().redo(), edit, "Done again"))
-                .orElseGet(() -> state.says("There is nothing to do again."));
+                .map(edit -> restored(state, work, work.history().redo(), edit, "Redid"))
+                .orElseGet(() -> state.says("Nothing to redo."));
     }
 
     private static State restored(State state, PlanEdit work, History history, Edit edit, String sentence) {

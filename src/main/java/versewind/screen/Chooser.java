@@ -26,7 +26,7 @@ record Chooser(
 
     static final KeyTable<Chooser> KEYS = KeyTable.<Chooser>under("Choosing from a list")
             .list("row", (chooser, by) -> chooser.with(chooser.list.move(by)))
-            .key("Enter", "choose it", Chooser::choose)
+            .key("Enter", "choose", Chooser::choose)
             .key("Esc", "close the list", (chooser, state) -> chooser.left.apply(state.close()));
 
     private static final int WIDTH = 76;
@@ -91,7 +91,7 @@ record Chooser(
 
     private State choose(State state) {
         if (list.isEmpty()) {
-            return state.says("Nothing in the list fits what was typed.");
+            return state.says("Nothing in the list matches the filter.");
         }
         String id = list.current().orElseThrow().id();
         return chosen.map(choice -> choice.on(id, state)).orElseGet(state::close);
@@ -116,12 +116,12 @@ record Chooser(
     public void paint(Frame frame, State state) {
         int wanted = Math.max(list.size(), Math.min(rows.size(), USUAL_ROWS)) + 4;
         Box box = Box.open(frame, title, WIDTH, wanted);
-        int x = frame.write(box.x(), box.y(), "Only with: ", Style.TEXT);
+        int x = frame.write(box.x(), box.y(), "Filter: ", Style.TEXT);
         filter.paint(frame, x, box.y(), box.end() - x, true);
         Box window = box.rows(1, box.height() - 3);
         list.paint(frame, window, (row, index, y) -> row.paint(frame, window, y));
         if (list.isEmpty()) {
-            String none = rows.isEmpty() ? "There is none yet." : "Nothing fits what was typed.";
+            String none = rows.isEmpty() ? "None yet." : "Nothing matches the filter.";
             frame.write(box.x(), box.y() + 1, none, Style.FAINT);
         }
         if (chosen.isEmpty()) {

@@ -18,27 +18,24 @@ record DeskScreen(DeskNotes notes) implements Screen {
                     on((desk, state, work) -> desk.turn(state, work, 1)))
             .key(
                     "Down, Right",
-                    "the same, as pedals that turn pages send it",
+                    "the same, for page-turning pedals",
                     on((desk, state, work) -> desk.turn(state, work, 1)))
             .key(
                     "Backspace, Page Up",
-                    "back to the verse before",
+                    "back to the previous verse",
                     on((desk, state, work) -> desk.turn(state, work, -1)))
             .key("Up, Left", "the same", on((desk, state, work) -> desk.turn(state, work, -1)))
-            .key(
-                    "l",
-                    "a step of the ladder stronger than planned",
-                    on((desk, state, work) -> desk.step(state, work, 1)))
-            .key("s", "a step softer", on((desk, state, work) -> desk.step(state, work, -1)))
+            .key("l", "one step stronger than planned", on((desk, state, work) -> desk.step(state, work, 1)))
+            .key("s", "one step softer", on((desk, state, work) -> desk.step(state, work, -1)))
             .key("+, =", "more people are present", on((desk, state, work) -> desk.count(state, work, 1)))
             .key("-", "fewer people are present", on((desk, state, work) -> desk.count(state, work, -1)))
             .key(
                     "a",
-                    "how the organ was in every verse",
+                    "feedback: how the organ was in every verse",
                     on((desk, state, work) -> FeedbackScreen.open(state, work, desk.notes)))
             .key(
                     "Esc, q, K",
-                    "back to the plan; from versewind desk, pressed twice, leave",
+                    "back to the plan; after versewind desk, press twice to leave",
                     on((desk, state, work) -> desk.leave(state)));
 
     /** The smallest terminal that can be played from. */
@@ -109,7 +106,7 @@ record DeskScreen(DeskNotes notes) implements Screen {
         }
         return step > 0 && work.verse().isPresent()
                 ? FeedbackScreen.open(state, work, notes)
-                : state.says("This is where the service begins.");
+                : state.says("This is the start of the service.");
     }
 
     private State count(State state, PlanEdit work, int way) {
@@ -125,11 +122,11 @@ record DeskScreen(DeskNotes notes) implements Screen {
         }
         Optional<DynamicSteps> ladder = notes.ladder(work, work.place());
         if (ladder.isEmpty()) {
-            return staying().at(state, work).says("What to draw is still being found. Press again.");
+            return staying().at(state, work).says("Still working out what to draw. Press again.");
         }
         int steps = notes.steps(work.place()) + step;
         if (!DeskNotes.reaches(ladder.get(), steps)) {
-            return state.says(step > 0 ? "The ladder goes no higher." : "The ladder goes no lower.");
+            return state.says(step > 0 ? "There is no stronger step." : "There is no softer step.");
         }
         return new DeskScreen(staying().notes.stepping(work.place(), steps, ladder.get())).at(state, work);
     }
@@ -144,7 +141,7 @@ record DeskScreen(DeskNotes notes) implements Screen {
             return left.wanted().isEmpty() ? left : state.wants(Effects::quit);
         }
         return state.show(new DeskScreen(notes.with(DeskNotes.Leaving.ASKED)))
-                .says("Once more leaves; any other key stays.");
+                .says("Press again to leave; any other key stays.");
     }
 
     /** A ladder has been found; it is kept for as long as the desk is open. */
@@ -197,7 +194,7 @@ record DeskScreen(DeskNotes notes) implements Screen {
                     "Space on",
                     "Backspace back",
                     "+ - present",
-                    "a how it was",
+                    "a feedback",
                     "Esc leave");
         }
     }

@@ -120,7 +120,7 @@ final class DeskWords {
         Flow flow = new Flow();
         Optional<VersePlace> before = ServiceOrder.further(plan, here, -1);
         if (before.isEmpty()) {
-            flow.add("Set what is drawn before the service.", Style.STRONG);
+            flow.add("Set this before the service.", Style.STRONG);
             if (hasPiston(here)) {
                 flow.add(pistonWords(here), Style.DRAWN);
             }
@@ -151,7 +151,7 @@ final class DeskWords {
     private void moves(Flow flow, VersePlace before, VersePlace place) {
         StopChanges moves = StopChanges.between(drawn(before), drawn(place));
         if (moves.count() == 0) {
-            flow.add("Nothing moves.", Style.STRONG);
+            flow.add("No changes.", Style.STRONG);
             return;
         }
         if (hasPiston(place)) {
@@ -176,7 +176,7 @@ final class DeskWords {
     }
 
     private static void knobs(Flow flow, List<StopChangesByDivision> movements, Style style) {
-        knobs(flow, movements, "put in", StopChangesByDivision::putIn, Style.TEXT);
+        knobs(flow, movements, "push in", StopChangesByDivision::putIn, Style.TEXT);
         knobs(flow, movements, "draw", StopChangesByDivision::drawn, style);
     }
 
@@ -259,7 +259,7 @@ final class DeskWords {
             return "";
         }
         long db = Math.round(there.organDba().getAsDouble() - now.organDba().getAsDouble());
-        return db == 0 ? "as strong" : Math.abs(db) + " dB " + (db > 0 ? "stronger" : "softer");
+        return db == 0 ? "same level" : Math.abs(db) + " dB " + (db > 0 ? "stronger" : "softer");
     }
 
     /** What makes the verse stronger, or softer, as far as the ladder goes. */
@@ -287,6 +287,6 @@ final class DeskWords {
             double db = isAway ? DeskNotes.changeDb(ladder, at + way) : -DeskNotes.changeDb(ladder, at);
             flow.add("(" + signed(db) + " dB)", Style.TEXT);
         }
-        return flow.isEmpty() ? flow.add("nothing more that would help", Style.TEXT) : flow;
+        return flow.isEmpty() ? flow.add("nothing further", Style.TEXT) : flow;
     }
 }

@@ -345,7 +345,7 @@ public interface Event {
         /** What is known of a plan without reading it whole. */
         public enum Condition {
             SAVED(""),
-            UNSAVED_WORK("unsaved work"),
+            UNSAVED_WORK("unsaved changes"),
             UNREADABLE("cannot be read");
 
             private final String words;

@@ -25,7 +25,7 @@ record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements Scre
             .key("3, l", "too strong", heard(HeardAs.TOO_STRONG))
             .key(
                     "x, Delete",
-                    "no answer",
+                    "no feedback",
                     (screen, state) -> state.onWork(work -> screen.answer(state, work, Optional.empty())))
             .key("Down, Space", "the verse below", (screen, state) -> screen.move(state, 1))
             .key("Page Down, Enter", "the same", (screen, state) -> screen.move(state, 1))
@@ -47,7 +47,7 @@ record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements Scre
     static State open(State state, PlanEdit work, DeskNotes notes) {
         List<VersePlace> places = asked(work);
         if (places.isEmpty()) {
-            return state.says("There is no verse to ask about.");
+            return state.says("There is no sung verse.");
         }
         int at = 0;
         while (at < places.size() - 1
@@ -90,7 +90,7 @@ record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements Scre
         return switch (notes.opened()) {
             case ALONE, FROM_SAVED -> next.wants(effects -> effects.save(after.plan(), List.of()));
             case FROM_UNSAVED ->
-                next.says("Kept with the plan's other changes; there, s saves them all.")
+                next.says("Kept with the plan's other unsaved changes; press s in the plan to save.")
                         .wants(effects -> effects.keepDraft(after.plan()));
         };
     }
@@ -123,7 +123,7 @@ record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements Scre
     @Override
     public void paint(Frame frame, State state) {
         PlanEdit work = state.work().orElseThrow();
-        frame.write(1, 0, "How was the organ to those who sang?", Style.HEADING);
+        frame.write(1, 0, "How was the organ for the singers?", Style.HEADING);
         list.each(2, frame.height() - EDGE_ROWS, (place, index, y) -> paintRow(frame, state, work, index, y));
         KEYS.hints(frame, 1, frame.height() - 2, frame.width(), "1", "2", "3", "x", "Esc");
         if (!state.notice().text().isBlank()) {
@@ -149,7 +149,7 @@ record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements Scre
         x += ANSWER + 1;
         int people = notes.people(work);
         String who = Wording.who(verse, people, work.sound().estimate(verse, people, hymn.tempo()));
-        String otherwise = notes.steps(place) == 0 ? "" : "Answer for what was planned. ";
+        String otherwise = notes.steps(place) == 0 ? "" : "Give feedback on what was planned. ";
         frame.write(x, y, frame.fit(otherwise + who, frame.width() - 1 - x), Style.TEXT);
         if (here) {
             frame.paint(1, y, frame.width() - 2, Style.CURSOR);

@@ -18,7 +18,7 @@ final class FileCommands {
 
     static State save(State state, PlanEdit work) {
         if (!work.history().isUnsaved()) {
-            return state.says("All is saved already.");
+            return state.says("Nothing to save.");
         }
         return state.wants(effects -> effects.save(work.plan(), List.of()));
     }
@@ -48,13 +48,13 @@ final class FileCommands {
         }
         Plan plan = state.work().get().plan();
         return asking.open(new Question(
-                "This plan has changes that are not saved.",
+                "This plan has unsaved changes.",
                 List.of(
                         new Question.Answer(
                                 "s",
-                                "save, then go on",
+                                "save and continue",
                                 closed -> closed.wants(effects -> effects.save(plan, List.of(then)))),
-                        new Question.Answer("d", "go on without saving", closed -> closed.wants(Effects::dropDraft)
+                        new Question.Answer("d", "continue without saving", closed -> closed.wants(Effects::dropDraft)
                                 .wants(then)),
                         Question.Answer.STAY)));
     }
@@ -70,11 +70,10 @@ final class FileCommands {
     static State saveRefused(State state, Event.SaveRefused refused) {
         Question.Answer over = new Question.Answer(
                 "w",
-                "write ours over it",
+                "overwrite with this version",
                 closed -> closed.wants(effects -> effects.saveOver(refused.plan(), refused.then())));
         return state.open(new Question(
-                "The plan's file was changed by somebody else since it was opened here.",
-                List.of(over, Question.Answer.STAY)));
+                "Somebody else changed this plan's file after you opened it.", List.of(over, Question.Answer.STAY)));
     }
 
     /** What went wrong is said below the plan; where none is open, instead of it, with the way back to the list. */
@@ -93,7 +92,7 @@ final class FileCommands {
         return state.work()
                 .map(work -> state.with(work.under(saved.id(), work.history().savedAs(saved.plan()))))
                 .orElse(state)
-                .with(Notice.says("Saved as " + saved.id() + ".json, which is now worked on."));
+                .with(Notice.says("Saved as " + saved.id() + ".json, which is now open."));
     }
 
     static State planOpened(State state, Event.PlanOpened opened) {
@@ -109,25 +108,24 @@ final class FileCommands {
                 wasNeverSaved ? Optional.empty() : opened.draft());
         State next = state.closed().with(work).with(Notice.NONE);
         if (wasNeverSaved) {
-            return next.says("This plan has no file; only unsaved work on it was kept.");
+            return next.says("This plan has no file, only unsaved work.");
         }
         return work.draft().map(draft -> next.open(aboutDraft(opened, draft))).orElse(next);
     }
 
     /** What is to become of work that was kept; it can be taken up if it is for the organ that is open. */
     private static Question aboutDraft(Event.PlanOpened opened, Plan draft) {
-        Question.Answer takeUp = new Question.Answer("t", "take it up", FileCommands::takenUp);
+        Question.Answer takeUp = new Question.Answer("t", "restore", FileCommands::takenUp);
         Question.Answer forget =
-                new Question.Answer("f", "forget it", closed -> closed.onWork(work -> closed.with(work.withoutDraft()))
+                new Question.Answer("f", "discard", closed -> closed.onWork(work -> closed.with(work.withoutDraft()))
                         .wants(Effects::dropDraft));
         Question.Answer leave = new Question.Answer("q", "leave", closed -> closed.wants(Effects::quit));
         boolean fits = draft.instrument().equals(opened.plan().instrument()) && draft.fits(opened.instrument());
         return fits
                 ? new Question(
-                        "Work on this plan was cut off before it was saved, and has been kept.",
-                        List.of(takeUp, forget))
+                        "Unsaved work on this plan was kept when the program was cut off.", List.of(takeUp, forget))
                 : new Question(
-                        "Unsaved work on this plan was kept, but it is for another organ: " + draft.instrument() + ".",
+                        "Unsaved work on this plan was kept, but for another organ: " + draft.instrument() + ".",
                         List.of(forget, leave));
     }
 
@@ -140,7 +138,7 @@ final class FileCommands {
                                         work.history().done(),
                                         work.history().undone()))
                                 .withoutDraft())
-                        .says("Taken up; it is not saved yet."))
+                        .says("Restored; not saved yet."))
                 .orElse(state));
     }
 }

@@ -12,10 +12,10 @@ import java.util.List;
 record FindScreen(TextLine text, int from, PlanEdit.Side side) implements Screen {
 
     static final KeyTable<FindScreen> KEYS = KeyTable.<FindScreen>under("Finding a stop")
-            .key("Tab, Down", "the next stop that fits", (find, state) -> find.further(state, 1))
-            .key("Shift-Tab, Up", "the one before", (find, state) -> find.further(state, -1))
+            .key("Tab, Down", "the next match", (find, state) -> find.further(state, 1))
+            .key("Shift-Tab, Up", "the previous match", (find, state) -> find.further(state, -1))
             .key("Enter", "stay at this stop", (find, state) -> state.close())
-            .key("Esc", "go back to where you were", (find, state) -> state.close()
+            .key("Esc", "back to where you were", (find, state) -> state.close()
                     .onWork(work -> state.close().with(work.at(find.from).on(find.side))));
 
     static State open(State state, PlanEdit work) {

@@ -26,8 +26,8 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
     static final KeyTable<FindingsScreen> KEYS = KeyTable.<FindingsScreen>under("Among the findings")
             .list("finding", (screen, by) -> new FindingsScreen(screen.list.move(by), screen.people))
             .key("Enter", "go there", marked(FindingsScreen::goThere))
-            .key("m", "mend it", marked(FindingsScreen::mend))
-            .key("s", "silence it", marked(FindingsScreen::silence))
+            .key("m", "fix", marked(FindingsScreen::mend))
+            .key("s", "ignore", marked(FindingsScreen::silence))
             .key("Esc, f, q", "close", (screen, state) -> state.close());
 
     private static final int WIDTH = 76;
@@ -56,7 +56,7 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
         return (screen, state) -> state.onWork(work -> screen.list
                 .current()
                 .map(finding -> action.on(screen, state, work, finding))
-                .orElseGet(() -> state.says("There is nothing to say.")));
+                .orElseGet(() -> state.says("No remarks.")));
     }
 
     /** The list at the first finding of the current verse, or after it. */
@@ -83,7 +83,7 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
         String hint = "how many, 1 to " + Verse.MOST_PEOPLE + "; "
                 + work.plan().heading().people() + " are expected";
         return FormBox.of(
-                "If only so many come",
+                "If this many people come",
                 List.of(FormBox.Field.of("People", "", hint)),
                 (form, closed) -> closed.open(of(work, OptionalInt.of(form.number(0, 1, Verse.MOST_PEOPLE)))));
     }
@@ -94,15 +94,11 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
 
     private State mend(State state, PlanEdit work, Finding finding) {
         if (finding.mend().isEmpty()) {
-            return state.says("There is no single change that mends it.");
+            return state.says("There is no single change that fixes it.");
         }
         Mend mend = finding.mend().get();
         return edited(
-                state,
-                work,
-                mend.edit(),
-                finding.place(),
-                "Done: " + mend.words() + " After closing, u takes it back.");
+                state, work, mend.edit(), finding.place(), "Done: " + mend.words() + " After closing, u to undo.");
     }
 
     private State silence(State state, PlanEdit work, Finding finding) {
@@ -114,18 +110,18 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
                     place,
                     ServiceOrder.verse(work.plan(), place)
                             .hearing(finding.rule().word()),
-                    "It is heard again.");
+                    "No longer ignored.");
         }
         return state.open(FormBox.of(
-                        "Say no more of: " + finding.rule().word(),
-                        List.of(FormBox.Field.of("Note", "", "why it is meant so; the plan keeps it; may be blank")),
+                        "Ignore: " + finding.rule().word(),
+                        List.of(FormBox.Field.of("Note", "", "the reason, kept in the plan; may be blank")),
                         (form, closed) -> change(
                                 closed,
                                 work,
                                 place,
                                 ServiceOrder.verse(work.plan(), place)
                                         .silencing(new Silenced(finding.rule().word(), form.text(0))),
-                                "Silenced for this verse; the plan keeps it. On it, s lets it be heard again."))
+                                "Ignored in this verse. Press s on it to see it again."))
                 .leaving((form, closed) -> closed.show(of(work, people))));
     }
 
@@ -164,7 +160,7 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
             box.write(frame, y + 1, playing, Style.TEXT);
         }
         if (list.isEmpty()) {
-            frame.write(box.x(), box.y(), "There is nothing to say.", Style.GOOD);
+            frame.write(box.x(), box.y(), "No remarks.", Style.GOOD);
             KEYS.hints(frame, box, "Esc");
             return;
         }
@@ -207,7 +203,7 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
 
     /** The severity, or that it is silenced. */
     static String word(Finding finding) {
-        return finding.isSilenced() ? "silenced" : finding.severity().word();
+        return finding.isSilenced() ? "ignored" : finding.severity().word();
     }
 
     static Style style(Finding finding) {
@@ -222,10 +218,10 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
         List<String> found = new ArrayList<>(Text.wrapped(finding.sentence(), columns));
         finding.silence()
                 .filter(note -> !note.isBlank())
-                .ifPresent(note -> found.addAll(Text.wrapped("Silenced: " + note, columns)));
+                .ifPresent(note -> found.addAll(Text.wrapped("Ignored: " + note, columns)));
         List<String> mend = finding.mend()
                 .map(Mend::words)
-                .map(words -> Text.wrapped("Mend: " + words, columns))
+                .map(words -> Text.wrapped("Fix: " + words, columns))
                 .orElse(List.of());
         int mendRows = Math.min(mend.size(), Math.max(MEND_ROWS, rows - found.size()));
         List<String> lines = new ArrayList<>(first(frame, found, rows - mendRows, columns));

@@ -17,10 +17,10 @@ record FormBox(String title, List<Field> fields, int at, String complaint, Actio
 
     static final KeyTable<FormBox> KEYS = KeyTable.<FormBox>under("Filling in a form")
             .key("Tab, Down", "the next field", (form, state) -> state.show(form.at(form.at + 1)))
-            .key("Shift-Tab, Up", "the field before", (form, state) -> state.show(form.at(form.at - 1)))
+            .key("Shift-Tab, Up", "the previous field", (form, state) -> state.show(form.at(form.at - 1)))
             .key("Ctrl-U", "empty the field", (form, state) -> state.show(form.with(TextLine.EMPTY)))
-            .key("Enter, Ctrl-S", "keep what was typed", FormBox::keep)
-            .key("Esc", "leave it as it was", (form, state) -> form.actions.left.on(form, state.close()));
+            .key("Enter, Ctrl-S", "OK", FormBox::keep)
+            .key("Esc", "Cancel", (form, state) -> form.actions.left.on(form, state.close()));
 
     private static final int NAME = 8;
     private static final int WIDTH = 76;
@@ -149,7 +149,7 @@ record FormBox(String title, List<Field> fields, int at, String complaint, Actio
         } catch (NumberFormatException notANumber) {
             // Said below, with what would be right.
         }
-        throw new Wrong(field, fields.get(field).name() + " is a whole number from " + least + " to " + most + ".");
+        throw new Wrong(field, fields.get(field).name() + ": enter a whole number from " + least + " to " + most + ".");
     }
 
     /** A whole number within limits, unless the field is blank. */
@@ -180,7 +180,7 @@ record FormBox(String title, List<Field> fields, int at, String complaint, Actio
         TextLine line = fields.get(at).line();
         return line.hasRoomFor(text)
                 ? state.show(with(line.typed(text)).checked())
-                : state.says("That is too long: a field takes " + TextLine.LONGEST + " characters.");
+                : state.says("Too long: a field holds at most " + TextLine.LONGEST + " characters.");
     }
 
     @Override

@@ -52,7 +52,7 @@ final class HeaderView {
     /** All that is said of the hymn, or without its metre, or without its tune too, as fits. */
     private static String hymn(State state, PlanEdit work, int columns) {
         if (work.hymn().isEmpty()) {
-            return "No hymn yet; I makes one.";
+            return "No hymns yet. Press I to add one.";
         }
         Hymn hymn = work.hymn().get();
         String start = "Hymn " + (work.place().hymn() + 1) + " of "

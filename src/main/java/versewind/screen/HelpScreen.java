@@ -51,8 +51,8 @@ record HelpScreen(int top) implements Screen {
     static List<Line> lines(Marks marks) {
         List<Line> lines = new ArrayList<>(List.of(
                 new Line("Marks and words", ""),
-                new Line(Mark.DRAWN.in(marks) + " " + Mark.IN.in(marks), "drawn, and in"),
-                new Line(Mark.RIGHT.in(marks), "the organ is right for those who sing"),
+                new Line(Mark.DRAWN.in(marks) + " " + Mark.IN.in(marks), "drawn, and not drawn"),
+                new Line(Mark.RIGHT.in(marks), "the organ is right for the singers"),
                 new Line(
                         Mark.NEARLY_WEAK.in(marks) + " " + Mark.WEAK.in(marks),
                         "only just strong enough, and too weak"),
@@ -62,12 +62,12 @@ record HelpScreen(int top) implements Screen {
                 new Line(
                         marks.bar(1) + marks.bar(1) + Mark.SINGERS.in(marks),
                         "how loud the organ is, and where the singers are"),
-                new Line("dB after a verdict", "how much of it stands clear: 0 even, +15 wholly, -15 not"),
+                new Line("dB after a verdict", "how much of it stands clear: 0 even, +15 all, -15 nothing"),
                 new Line("pp to fff", "from this organ's softest stop to its full organ"),
-                new Line("sone", "loudness as it is felt: twice as many, twice as loud"),
+                new Line("sone", "perceived loudness: twice as many, twice as loud"),
                 new Line("lag", "how late the sound reaches the farthest singers"),
-                new Line("caution, remark", "what is found; f shows all, and what mends it"),
-                new Line("coupled down", "the feet play a manual, no pedal stop is drawn")));
+                new Line("caution, remark", "a finding; f shows all, with their fixes"),
+                new Line("coupled down", "the feet play a manual through its coupler; no pedal stop is drawn")));
         lines.addAll(keyLines());
         return lines;
     }

@@ -38,7 +38,7 @@ final class HymnForm {
         Hymn blank = new Hymn("", "", "", "", "", OptionalInt.empty(), "", List.of());
         List<FormBox.Field> fields = new ArrayList<>(fields(blank));
         fields.add(FormBox.Field.of(
-                "Verses", Integer.toString(USUAL_VERSES), "how many are sung; an introduction comes before them"));
+                "Verses", Integer.toString(USUAL_VERSES), "number of verses; an introduction is added"));
         return FormBox.of("New hymn", fields, (form, closed) -> {
             int sung = form.number(SUNG, 0, Verses.MOST_NEW);
             Hymn made = hymn(form, Verses.ofNewHymn(work.instrument(), sung))

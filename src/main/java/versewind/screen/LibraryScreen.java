@@ -23,17 +23,17 @@ record LibraryScreen(LibraryState library) implements Screen {
             .key("Ctrl-N", "new", LibraryScreen::makeNew)
             .key("Ctrl-D", "copy", plan((screen, state, plan) -> state.open(ServiceForm.ofPlanFrom(state, plan))))
             .key("Ctrl-R", "rename", plan(LibraryScreen::rename))
-            .key("Ctrl-X", "to the bin", plan(LibraryScreen::bin))
-            .key("Ctrl-Z", "back from the bin what went there last", (screen, state) -> state.wants(Effects::bringBack))
-            .key("Tab, Shift-Tab", "from the plans to the organs and back", LibraryScreen::turn)
-            .key("Esc", "take away what was typed; back to the plan", LibraryScreen::leave)
+            .key("Ctrl-X", "move to the bin", plan(LibraryScreen::bin))
+            .key("Ctrl-Z", "restore the last plan from the bin", (screen, state) -> state.wants(Effects::bringBack))
+            .key("Tab, Shift-Tab", "switch between plans and organs", LibraryScreen::turn)
+            .key("Esc", "clear the filter; back to the plan", LibraryScreen::leave)
             .key("Ctrl-Q", "leave", (screen, state) -> FileCommands.afterAsking(state, Effects::quit))
-            .key("Ctrl-E", "change the marked organ", LibraryScreen::editOrgan);
+            .key("Ctrl-E", "edit the marked organ", LibraryScreen::editOrgan);
 
     private static final int TOP = 3;
     private static final int FOOT = 3;
     private static final int DATE = 15;
-    private static final int STATE = 16;
+    private static final int STATE = 24;
     private static final int EDITED = 10;
     private static final int GAP = 2;
 
@@ -64,7 +64,7 @@ record LibraryScreen(LibraryState library) implements Screen {
     static State openToBring(State state) {
         return state.closed()
                 .open(new LibraryScreen(LibraryState.UNREAD.aimedAt(LibraryState.Aim.BRING)))
-                .says("From which plan is a hymn to be brought over?")
+                .says("Copy a hymn from which plan?")
                 .wants(Effects::listPlans);
     }
 
@@ -108,7 +108,7 @@ record LibraryScreen(LibraryState library) implements Screen {
 
     private State choose(State state) {
         if (library.current().isEmpty()) {
-            return state.says("Nothing in the list fits what was typed.");
+            return state.says("Nothing in the list matches the filter.");
         }
         String id = library.current().get();
         return switch (library.side()) {
@@ -137,7 +137,7 @@ record LibraryScreen(LibraryState library) implements Screen {
 
     private State editOrgan(State state) {
         if (library.side() != LibraryState.Side.ORGANS || library.current().isEmpty()) {
-            return state.says("Mark an organ first: Tab leads to them.");
+            return state.says("Mark an organ first. Tab shows the organs.");
         }
         String id = library.current().get();
         return FileCommands.afterAsking(state, effects -> effects.openOrgan(id));
@@ -149,13 +149,13 @@ record LibraryScreen(LibraryState library) implements Screen {
 
     private State rename(State state, Event.ListedPlan plan) {
         return isOpen(state, plan)
-                ? state.says("This plan is being worked on. Its title is changed there, with S.")
+                ? state.says("This plan is open. Change its title there, with S.")
                 : state.open(ServiceForm.ofRename(plan));
     }
 
     private State bin(State state, Event.ListedPlan plan) {
         if (isOpen(state, plan)) {
-            return state.says("This plan is being worked on. Open another one first.");
+            return state.says("This plan is open. Open another one first.");
         }
         ListBox<String> list = library.list();
         ListBox<String> next = list.move(list.marked() + 1 < list.size() ? 1 : -1);
@@ -185,7 +185,7 @@ record LibraryScreen(LibraryState library) implements Screen {
             return show(state, screen.library.withOrgans(rows(listed.instruments())));
         }
         if (listed.instruments().isEmpty()) {
-            return state.closed().warns("There is no instrument yet in the folder instruments.");
+            return state.closed().warns("There is no organ in the folder instruments yet.");
         }
         return state.open(Chooser.of(
                 "For which organ?",
@@ -221,10 +221,10 @@ record LibraryScreen(LibraryState library) implements Screen {
         BroughtHymn here = BroughtHymn.of(brought.hymn(), brought.instrument(), work.instrument());
         int at = work.hymn().isPresent() ? work.place().hymn() + 1 : 0;
         Edit edit = new Edit.InsertHymn(at, here.hymn().locking(work.plan().locks()));
-        State after = PlanChanges.edit(closed.says("Brought over; u takes it out again."), work, edit);
+        State after = PlanChanges.edit(closed.says("Copied; u to undo."), work, edit);
         List<Chooser.Row> replaced = here.replacements().stream()
                 .map(each ->
-                        new Chooser.Row(each.was(), each.was(), each.becomes().orElse("nothing here is like it")))
+                        new Chooser.Row(each.was(), each.was(), each.becomes().orElse("no equivalent on this organ")))
                 .toList();
         return replaced.isEmpty() ? after : after.open(Chooser.read("Replaced on this organ", replaced));
     }
@@ -290,7 +290,7 @@ record LibraryScreen(LibraryState library) implements Screen {
         paintHead(frame, false);
         list.paint(frame, window(frame, state), (organ, index, y) -> organ.paint(frame, window(frame, state), y));
         if (!list.isEmpty()) {
-            String hint = "Enter makes a plan for it, Ctrl-E changes it, Ctrl-N makes a new one.";
+            String hint = "Enter: new plan for it. Ctrl-E: edit it. Ctrl-N: new organ.";
             frame.write(1, frame.height() - FOOT, hint, Style.FAINT);
         }
         return list.size();
@@ -305,7 +305,7 @@ record LibraryScreen(LibraryState library) implements Screen {
         int x = frame.write(1, 0, plans ? here + "Plans" : " Plans", plans ? Style.HEADING : Style.FAINT);
         int end = frame.write(x + GAP, 0, plans ? " Organs" : here + "Organs", plans ? Style.FAINT : Style.HEADING);
         frame.write(end + GAP, 0, "Tab", Style.KEY);
-        int field = frame.write(1, 1, "Only with: ", Style.TEXT);
+        int field = frame.write(1, 1, "Filter: ", Style.TEXT);
         library.filter().paint(frame, field, 1, frame.width() - field - 1, true);
         if (plans) {
             frame.write(1, 2, "date", Style.FAINT);
@@ -344,7 +344,7 @@ record LibraryScreen(LibraryState library) implements Screen {
         if (isBroken) {
             frame.write(x, y, "cannot be read", Style.BAD);
         } else if (plan.condition() == Event.ListedPlan.Condition.UNSAVED_WORK) {
-            frame.write(x, y, "unsaved work", Style.NEAR);
+            frame.write(x, y, "unsaved changes", Style.NEAR);
         } else {
             assessed.ifPresent(each -> paintState(frame, each, x, y));
         }
@@ -356,11 +356,12 @@ record LibraryScreen(LibraryState library) implements Screen {
         if (assessed.verses() == 0) {
             frame.write(x, y, "no verse yet", Style.FAINT);
         } else if (wanting > 0) {
-            frame.write(x, y, wanting + (wanting == 1 ? " wants care" : " want care"), Style.NEAR);
+            frame.write(
+                    x, y, wanting + (wanting == 1 ? " verse needs attention" : " verses need attention"), Style.NEAR);
         } else if (cautions > 0) {
             frame.write(x, y, cautions + (cautions == 1 ? " caution" : " cautions"), Style.NEAR);
         } else {
-            frame.write(x, y, "all is well", Style.GOOD);
+            frame.write(x, y, "ready", Style.GOOD);
         }
     }
 

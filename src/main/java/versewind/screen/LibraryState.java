@@ -137,9 +137,9 @@ record LibraryState(
     String none() {
         boolean isEmpty = side == Side.PLANS ? plans.isEmpty() : organs.isEmpty();
         if (side == Side.PLANS && !isRead()) {
-            return isEmpty ? "The plans are being read." : "Nothing read so far fits what was typed.";
+            return isEmpty ? "Reading the plans." : "Nothing read so far matches the filter.";
         }
-        return isEmpty ? "There is none yet." : "Nothing fits what was typed.";
+        return isEmpty ? "None yet." : "Nothing matches the filter.";
     }
 
     /** With plans that were read, put to the others or, if they are the first of a new reading, in their place. */

@@ -55,7 +55,8 @@ final class LockCommands {
                         .toList()))
                 .toList();
         if (hymns.equals(plan.hymns())) {
-            return state.says("It is so in every verse already. v locks it here first, then V does throughout.");
+            return state.says(
+                    "It is the same in every verse already. Lock it here with v first, then everywhere with V.");
         }
         return PlanChanges.edit(state, work, new Edit.SetHymns(hymns, work.place()))
                 .says(words(work, here, stop) + ", in every verse of the service.");
@@ -64,10 +65,8 @@ final class LockCommands {
     private static String words(PlanEdit work, Locks locks, int stop) {
         String name = ShortWords.fullName(work.instrument(), new Item.StopItem(stop));
         if (locks.always().contains(stop)) {
-            return "A proposal has to draw " + name;
+            return "Proposals always draw " + name;
         }
-        return locks.never().contains(stop)
-                ? "A proposal must not draw " + name
-                : "A proposal may draw " + name + " or not";
+        return locks.never().contains(stop) ? "Proposals never draw " + name : "Proposals may draw " + name + " or not";
     }
 }

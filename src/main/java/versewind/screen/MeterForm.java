@@ -19,7 +19,7 @@ final class MeterForm {
     private static final int PEOPLE = 2;
     private static final int SINGERS = 3;
 
-    private static final String SILENT = "Nothing drawn sounds here; draw what the meter is to read.";
+    private static final String SILENT = "Nothing sounds here. Draw a registration first.";
 
     private MeterForm() {}
 
@@ -36,11 +36,12 @@ final class MeterForm {
         return state.open(FormBox.of(
                 "A meter's reading of " + verse.label(),
                 List.of(
-                        FormBox.Field.of("Level", "", "mean level in dB(A) while it is played, as 78.5; " + expected),
+                        FormBox.Field.of(
+                                "Level", "", "mean level in dB(A) while it is played, such as 78.5; " + expected),
                         FormBox.Field.of(
                                 "Seat", Seat.NAVE.word(), "where the meter stands: nave, far, choir or console"),
                         FormBox.Field.of("People", "0", "in the room"),
-                        FormBox.Field.of("Singers", "", "how many of them sing with the organ; blank for nobody")),
+                        FormBox.Field.of("Singers", "", "number of them who sing with the organ; blank for none")),
                 (form, closed) -> taken(closed, work, reading(form, verse, closed))));
     }
 
@@ -58,7 +59,8 @@ final class MeterForm {
         Seat seat = Stream.of(Seat.values())
                 .filter(each -> each.word().equalsIgnoreCase(form.text(SEAT)))
                 .findFirst()
-                .orElseThrow(() -> new FormBox.Wrong(SEAT, "The meter stands in the nave, far, choir or console."));
+                .orElseThrow(
+                        () -> new FormBox.Wrong(SEAT, "Enter where the meter stands: nave, far, choir or console."));
         int people = form.numberIfAny(PEOPLE, 0, Verse.MOST_PEOPLE).orElse(0);
         OptionalInt singers = form.numberIfAny(SINGERS, 2, Verse.MOST_PEOPLE);
         Optional<MeterReading.Sung> sung = singers.isPresent()
@@ -77,7 +79,7 @@ final class MeterForm {
         try {
             return Double.parseDouble(form.text(LEVEL).replace(',', '.'));
         } catch (NumberFormatException noNumber) {
-            throw new FormBox.Wrong(LEVEL, "The level is a number of dB(A), as 78.5.");
+            throw new FormBox.Wrong(LEVEL, "Enter a level in dB(A), such as 78.5.");
         }
     }
 

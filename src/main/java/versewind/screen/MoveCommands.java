@@ -25,7 +25,7 @@ final class MoveCommands {
     }
 
     private static State arrive(State state, PlanEdit work, int item) {
-        return item == work.item() ? state.says("There is no knob further that way.") : state.with(work.at(item));
+        return item == work.item() ? state.says("There is nothing further that way.") : state.with(work.at(item));
     }
 
     /** The verse so many further on, as long as it is one of this hymn. */
@@ -39,8 +39,8 @@ final class MoveCommands {
         }
         return state.says(
                 step < 0
-                        ? "This is where the hymn begins; [ goes to the hymn before."
-                        : "This is where the hymn ends; ] goes to the next hymn.");
+                        ? "This is the start of the hymn; [ for the previous hymn."
+                        : "This is the end of the hymn; ] for the next hymn.");
     }
 
     /** The verse so many further on; past the end of a hymn, in the next hymn. */
@@ -51,7 +51,7 @@ final class MoveCommands {
             return state.with(work.at(new VersePlace(place.hymn() - 1, Integer.MAX_VALUE)));
         }
         if (verse < 0) {
-            return state.says("This is where the service begins.");
+            return state.says("This is the start of the service.");
         }
         if (verse < work.verses().size()) {
             return state.with(work.at(new VersePlace(place.hymn(), verse)));
@@ -59,7 +59,7 @@ final class MoveCommands {
         if (place.hymn() + 1 < work.plan().hymns().size()) {
             return state.with(work.at(new VersePlace(place.hymn() + 1, 0)));
         }
-        return state.says("This is where the service ends.");
+        return state.says("This is the end of the service.");
     }
 
     static State toHymn(State state, PlanEdit work, int step) {

@@ -46,11 +46,11 @@ final class MovesLine {
 
     private static String count(Instrument organ, String piston, StopChanges moves) {
         if (moves.count() == 0) {
-            return "nothing moves.";
+            return "no changes.";
         }
         return organ.pistons().set(piston)
                 ? "piston " + piston + ", or " + moves.count() + " by hand"
-                : moves.count() + (moves.count() == 1 ? " movement" : " movements");
+                : moves.count() + (moves.count() == 1 ? " change" : " changes");
     }
 
     /** How much louder the organ becomes. */

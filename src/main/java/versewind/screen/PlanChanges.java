@@ -18,7 +18,7 @@ final class PlanChanges {
     static State edit(State state, PlanEdit work, Edit edit, VersePlace seenAt) {
         PlanEdit after = work.with(work.history().after(edit)).at(seenAt);
         if (after.plan().equals(work.plan())) {
-            return state.says("Nothing changes: it is so already.");
+            return state.says("No change: it is the same already.");
         }
         return keepingDraft(state, work, after);
     }

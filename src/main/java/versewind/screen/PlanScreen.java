@@ -17,12 +17,12 @@ record PlanScreen() implements Screen {
     private static final String DESK = "K";
 
     static final KeyTable<PlanScreen> KEYS = KeyTable.<PlanScreen>under("Moving about")
-            .key(STOPS, "Up", "in the stops: the knob above", plan((s, work) -> MoveCommands.toItem(s, work, -1)))
-            .key(STOPS, "Down", "in the stops: the knob below", plan((s, work) -> MoveCommands.toItem(s, work, 1)))
+            .key(STOPS, "Up", "in the stops: the stop above", plan((s, work) -> MoveCommands.toItem(s, work, -1)))
+            .key(STOPS, "Down", "in the stops: the stop below", plan((s, work) -> MoveCommands.toItem(s, work, 1)))
             .key(STOPS, "Left", "in the stops: the column to the left", plan((s, w) -> MoveCommands.beside(s, w, -1)))
             .key(STOPS, "Right", "in the stops: the column to the right", plan((s, w) -> MoveCommands.beside(s, w, 1)))
-            .key(STOPS, "Home", "in the stops: the first knob", plan(MoveCommands::toFirstItem))
-            .key(STOPS, "End", "in the stops: the last knob", plan(MoveCommands::toLastItem))
+            .key(STOPS, "Home", "in the stops: the first stop", plan(MoveCommands::toFirstItem))
+            .key(STOPS, "End", "in the stops: the last stop", plan(MoveCommands::toLastItem))
             .key("/", "find a stop by part of its name", plan(FindScreen::open))
             .key(
                     VERSES,
@@ -35,84 +35,87 @@ record PlanScreen() implements Screen {
                     "in the verses: the verse below, also in the next hymn",
                     plan((s, work) -> MoveCommands.toVerse(s, work, 1)))
             .key("n, Page Down", "the next verse of the hymn", plan((s, work) -> MoveCommands.withinHymn(s, work, 1)))
-            .key("p, Page Up", "the verse before in the hymn", plan((s, work) -> MoveCommands.withinHymn(s, work, -1)))
+            .key(
+                    "p, Page Up",
+                    "the previous verse of the hymn",
+                    plan((s, work) -> MoveCommands.withinHymn(s, work, -1)))
             .key("]", "the next hymn", plan((s, work) -> MoveCommands.toHymn(s, work, 1)))
-            .key("[", "the hymn before", plan((s, work) -> MoveCommands.toHymn(s, work, -1)))
-            .key("Tab, Shift-Tab", "from the stops to the verses and back", plan(MoveCommands::toOtherSide))
-            .key(STOPS, "T", "what the stop is, in a sentence", plan(StopCommands::describe))
-            .heading("Stops and boxes")
-            .key(STOPS, "Space, Enter", "draw the stop, or put it in", verse(StopCommands::toggle))
-            .key("0", "put everything in", verse(StopCommands::putAllIn))
-            .key("<", "open the box a step", verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, 1)))
-            .key(">", "close the box a step", verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, -1)))
-            .key("c", "draw what the verse before has", verse(StopCommands::takeOver))
-            .key(STOPS, "v", "lock the stop for proposals: always, never, as it may be", verse(LockCommands::lock))
-            .key(STOPS, "V", "lock it so in every verse of the service", verse(LockCommands::lockThroughout))
-            .key("P", "what to draw: registrations proposed", verse((s, w, verse) -> ProposalsScreen.open(s, w)))
-            .key("C", "draw the same in the verses after that the same people sing", verse(StopCommands::carryOn))
+            .key("[", "the previous hymn", plan((s, work) -> MoveCommands.toHymn(s, work, -1)))
+            .key("Tab, Shift-Tab", "switch between stops and verses", plan(MoveCommands::toOtherSide))
+            .key(STOPS, "T", "about the stop, in a sentence", plan(StopCommands::describe))
+            .heading("Stops and swell boxes")
+            .key(STOPS, "Space, Enter", "draw the stop, or push it in", verse(StopCommands::toggle))
+            .key("0", "push everything in", verse(StopCommands::putAllIn))
+            .key("<", "open the swell box a step", verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, 1)))
+            .key(">", "close the swell box a step", verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, -1)))
+            .key("c", "draw what the previous verse has", verse(StopCommands::takeOver))
+            .key(STOPS, "v", "lock the stop for proposals: always drawn, never drawn, free", verse(LockCommands::lock))
+            .key(STOPS, "V", "lock it the same way in every verse of the service", verse(LockCommands::lockThroughout))
+            .key("P", "proposals: what to draw", verse((s, w, verse) -> ProposalsScreen.open(s, w)))
+            .key("C", "draw the same in the following verses with the same singers", verse(StopCommands::carryOn))
             .heading("Who sings")
             .key("1", "the congregation sings", mode(Mode.CONGREGATION))
             .key("2", "a small choir sings", mode(Mode.SMALL_CHOIR))
-            .key("3", "one voice sings", mode(Mode.SOLO_VOICE))
-            .key("4", "nobody sings, the melody is soloed", mode(Mode.MELODY_SOLOED))
+            .key("3", "a soloist sings", mode(Mode.SOLO_VOICE))
+            .key("4", "nobody sings: the melody is soloed", mode(Mode.MELODY_SOLOED))
             .key("+, =", "they sing more strongly", verse((s, work, verse) -> PlayingCommands.sing(s, work, verse, 1)))
             .key("-", "they sing more gently", verse((s, work, verse) -> PlayingCommands.sing(s, work, verse, -1)))
-            .key("g", "how it is to sound: plain, bright, festal, gentle", verse(PlayingCommands::nextMood))
+            .key("g", "character of the verse: plain, bright, festal, gentle", verse(PlayingCommands::nextMood))
             .key(
                     "#",
-                    "how many sing, or are present",
+                    "number of singers, or of people present",
                     verse((s, work, verse) -> s.open(VerseForm.of(work, verse, VerseForm.PEOPLE))))
             .heading("Hands and feet")
-            .key("h", "hands and feet: the next way to play", verse(PlayingCommands::nextLayout))
-            .key("r", "the right hand to the next manual", verse(PlayingCommands::moveRightHand))
-            .key("l", "the left hand to the next manual", verse(PlayingCommands::moveLeftHand))
+            .key("h", "next layout of hands and feet", verse(PlayingCommands::nextLayout))
+            .key("r", "move the right hand to the next manual", verse(PlayingCommands::moveRightHand))
+            .key("l", "move the left hand to the next manual", verse(PlayingCommands::moveLeftHand))
             .heading("Verses")
-            .key("e", "label, piston and note of the verse", verse(PlanScreen::editVerse))
+            .key("e", "edit label, piston and note of the verse", verse(PlanScreen::editVerse))
             .key(VERSES, "Enter", "", verse(PlanScreen::editVerse))
-            .key("k", "the next kind: verse, refrain, interlude, last, Amen, intro", verse(ArrangeCommands::nextKind))
-            .key("i", "a new verse after this one", hymn(ArrangeCommands::insertVerse))
-            .key("d", "this verse once more", verse(ArrangeCommands::duplicateVerse))
-            .key("x, Delete", "take the verse out", verse(ArrangeCommands::removeVerse))
+            .key("k", "next kind: verse, refrain, interlude, last verse, Amen, intro", verse(ArrangeCommands::nextKind))
+            .key("i", "add a verse after this one", hymn(ArrangeCommands::insertVerse))
+            .key("d", "duplicate the verse", verse(ArrangeCommands::duplicateVerse))
+            .key("x, Delete", "delete the verse", verse(ArrangeCommands::removeVerse))
             .key(",", "move the verse up", verse((s, work, verse) -> ArrangeCommands.moveVerse(s, work, -1)))
             .key(".", "move the verse down", verse((s, work, verse) -> ArrangeCommands.moveVerse(s, work, 1)))
             .heading("Hymns and service")
             .key(
                     "E",
-                    "title, tune, key and tempo of the hymn",
+                    "edit title, tune, key and tempo of the hymn",
                     hymn((s, work, hymn) -> s.open(HymnForm.of(work, hymn))))
-            .key("I", "a new hymn after this one", plan((s, work) -> s.open(HymnForm.ofNew(work))))
-            .key("D", "this hymn once more", hymn(ArrangeCommands::duplicateHymn))
-            .key("X", "take the hymn out", hymn(ArrangeCommands::removeHymn))
+            .key("I", "add a hymn after this one", plan((s, work) -> s.open(HymnForm.ofNew(work))))
+            .key("D", "duplicate the hymn", hymn(ArrangeCommands::duplicateHymn))
+            .key("X", "delete the hymn", hymn(ArrangeCommands::removeHymn))
             .key("{", "move the hymn forward", hymn((s, work, hymn) -> ArrangeCommands.moveHymn(s, work, -1)))
             .key("}", "move the hymn back", hymn((s, work, hymn) -> ArrangeCommands.moveHymn(s, work, 1)))
             .key(
                     "b",
-                    "bring a hymn over from another plan, with its stops",
+                    "copy a hymn from another plan, with its registrations",
                     plan((s, work) -> LibraryScreen.openToBring(s)))
-            .key("S", "title, date and people of the service", plan((s, work) -> s.open(ServiceForm.of(work))))
-            .heading("Heard and metered")
-            .key("y", "how it was: too soft, right, too strong", verse(VerseFeedbackCommands::answer))
-            .key("Y", "take into account how the verses were, or not", plan(VerseFeedbackCommands::heed))
-            .key("m", "a meter's reading of this verse", verse(MeterForm::open))
-            .key("M", "the readings taken, and what to read next", plan((s, work) -> s.open(ReadingsScreen.of(work))))
+            .key("S", "edit title, date and people of the service", plan((s, work) -> s.open(ServiceForm.of(work))))
+            .heading("Feedback and readings")
+            .key("y", "feedback: too soft, right, too strong", verse(VerseFeedbackCommands::answer))
+            .key("Y", "use the feedback in the estimates, or not", plan(VerseFeedbackCommands::heed))
+            .key("m", "record a meter reading of this verse", verse(MeterForm::open))
+            .key("M", "all readings, and what to measure next", plan((s, work) -> s.open(ReadingsScreen.of(work))))
             .heading("The plan")
             .key("u, Ctrl-Z", "undo", plan(ArrangeCommands::undo))
-            .key("U, Ctrl-Y", "do again what was undone", plan(ArrangeCommands::redo))
+            .key("U, Ctrl-Y", "redo", plan(ArrangeCommands::redo))
             .key("s, Ctrl-S", "save", plan(FileCommands::save))
             .key("w", "save under another title, in a new file", plan((s, w) -> s.open(ServiceForm.ofSaveUnder(w))))
-            .key("o, Ctrl-O", "the library: open another plan, or make a new one", (screen, s) -> LibraryScreen.open(s))
+            .key("o, Ctrl-O", "library: open another plan, or make a new one", (screen, s) -> LibraryScreen.open(s))
             .key("W", "write the sheet for the music desk", plan(FileCommands::writeSheet))
             .key(
                     "f",
-                    "what a colleague would say of the plan",
+                    "findings: what a colleague would say",
                     plan((s, work) -> s.open(FindingsScreen.of(work, OptionalInt.empty()))))
             .key(
                     "a",
-                    "what a colleague would say if only so many come",
+                    "findings if fewer or more people come",
                     plan((s, work) -> s.open(FindingsScreen.attendedForm(work))))
-            .key(DESK, "at the desk: the verse fills the screen", plan(DeskScreen::open))
-            .key("?, F1", "all the keys", (screen, state) -> state.open(new HelpScreen(0)))
-            .key(Update.REPAINT, "paint the screen afresh", (screen, state) -> Update.repaint(state))
+            .key(DESK, "desk: the verse fills the screen, to play from", plan(DeskScreen::open))
+            .key("?, F1", "all keys", (screen, state) -> state.open(new HelpScreen(0)))
+            .key(Update.REPAINT, "repaint the screen", (screen, state) -> Update.repaint(state))
             .key("q, Ctrl-Q", "leave", (screen, state) -> FileCommands.afterAsking(state, Effects::quit))
             .key(Update.INTERRUPT, "leave, from anywhere", (screen, state) -> Update.interrupt(state));
 
@@ -123,7 +126,7 @@ record PlanScreen() implements Screen {
         "/ find",
         "1 to 4 who",
         "+ - sing",
-        "< > box",
+        "< > swell box",
         "h hands",
         "n next",
         "Tab verses",
@@ -161,7 +164,7 @@ record PlanScreen() implements Screen {
     private static KeyTable.Action<PlanScreen> hymn(OnHymn action) {
         return plan((state, work) -> work.hymn()
                 .map(hymn -> action.on(state, work, hymn))
-                .orElseGet(() -> state.says("This service has no hymn yet. Press I for one.")));
+                .orElseGet(() -> state.says("No hymns yet. Press I to add one.")));
     }
 
     private static KeyTable.Action<PlanScreen> verse(OnVerse action) {
@@ -169,8 +172,8 @@ record PlanScreen() implements Screen {
                 .map(verse -> action.on(state, work, verse))
                 .orElseGet(() -> state.says(
                         work.hymn().isPresent()
-                                ? "This hymn has no verse yet. Press i for one."
-                                : "This service has no hymn yet. Press I for one.")));
+                                ? "No verses yet. Press i to add one."
+                                : "No hymns yet. Press I to add one.")));
     }
 
     private static KeyTable.Action<PlanScreen> mode(Mode mode) {

@@ -10,7 +10,7 @@ import versewind.plan.Verse;
 
 /** Who sings, and how hands and feet are laid out. */
 final class PlayingCommands {
-    private static final String NOBODY = "Nobody sings in this verse; the organ plays alone.";
+    private static final String NOBODY = "The organ plays alone in this verse.";
 
     private PlayingCommands() {}
 
@@ -45,7 +45,7 @@ final class PlayingCommands {
         Singing[] strengths = Singing.values();
         int at = verse.singing().ordinal() + step;
         if (at < 0 || at >= strengths.length) {
-            return state.says(step > 0 ? "They sing at full voice already." : "They sing as gently as can be already.");
+            return state.says(step > 0 ? "Stronger singing is not possible." : "Gentler singing is not possible.");
         }
         return PlanChanges.change(state, work, verse.withSinging(strengths[at]));
     }
@@ -93,7 +93,7 @@ final class PlayingCommands {
 
     private static State toManual(State state, PlanEdit work, Verse verse, HandsAndFeet hands) {
         if (hands.equals(verse.hands())) {
-            return state.says("This organ has one manual only.");
+            return state.says("This organ has only one manual.");
         }
         return PlanChanges.change(state, work, verse.withHands(hands));
     }

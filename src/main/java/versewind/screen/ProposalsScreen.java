@@ -21,7 +21,7 @@ record ProposalsScreen(ListBox<Proposal> list) implements Screen {
 
     static final KeyTable<ProposalsScreen> KEYS = KeyTable.<ProposalsScreen>under("Among the proposals")
             .list("proposal", (screen, by) -> new ProposalsScreen(screen.list.move(by)))
-            .key("Enter", "draw it", ProposalsScreen::take)
+            .key("Enter", "draw", ProposalsScreen::take)
             .key(
                     "h",
                     "for the whole hymn",
@@ -79,7 +79,7 @@ record ProposalsScreen(ListBox<Proposal> list) implements Screen {
 
     private void paint(Frame frame, State state, PlanEdit work) {
         List<String> full = full(frame, work, Math.min(WIDTH, frame.width() - 4));
-        String title = "Proposed for " + work.verse().orElseThrow().label() + ", the lower the better";
+        String title = "Proposed for " + work.verse().orElseThrow().label() + ", lower is better";
         Box box = Box.open(frame, title, WIDTH, list.size() + 1 + full.size() + 2);
         list.paint(frame, box.rows(0, list.size()), (proposal, index, y) -> {
             frame.write(box.x(), y, points(proposal.score().points()), Style.STRONG);
@@ -98,7 +98,7 @@ record ProposalsScreen(ListBox<Proposal> list) implements Screen {
         StopChanges moves = StopChanges.between(best.registration(), proposal.registration());
         boolean isLike = row > 0 && proposal.hands().equals(best.hands()) && moves.count() <= MOST_DIFFERENCES;
         return isLike
-                ? "the first, but "
+                ? "as no. 1, but "
                         + MovesLine.between(state, work.instrument(), best.registration(), proposal.registration())
                 : proposal.why();
     }

@@ -16,7 +16,7 @@ import versewind.organ.RegistrationText;
  */
 record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Proposed> next) implements Screen {
 
-    static final KeyTable<ReadingsScreen> KEYS = KeyTable.<ReadingsScreen>under("Heard and metered")
+    static final KeyTable<ReadingsScreen> KEYS = KeyTable.<ReadingsScreen>under("Feedback and readings")
             .list("reading", (screen, by) -> new ReadingsScreen(screen.list.move(by), screen.next))
             .key("x, Delete", "leave the reading out", ReadingsScreen::drop)
             .key("Esc, M, q", "close", (screen, state) -> state.close());
@@ -66,7 +66,9 @@ record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Propose
         String told = "Read " + Math.round(last.reading().dba()) + " dB(A), expected " + Math.round(expectedDba)
                 + "; now " + Math.round(last.afterDba()) + ". The organ's file is written.";
         boolean fitsNothing = recalibrated.outliers().contains(now.size() - 1);
-        return fitsNothing ? next.warns(told + " It fits nothing else: M, then x, leaves it out.") : next.says(told);
+        return fitsNothing
+                ? next.warns(told + " It does not fit the others: M, then x, leaves it out.")
+                : next.says(told);
     }
 
     @Override
@@ -90,7 +92,7 @@ record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Propose
                 box.rows(1, room),
                 (kept, index, y) -> frame.write(box.x(), y, row(frame, work, kept, index, box.width()), Style.TEXT));
         if (list.isEmpty()) {
-            frame.write(box.x(), box.y() + 1, "None yet: every level is an estimate from the stop list.", Style.TEXT);
+            frame.write(box.x(), box.y() + 1, "None yet: all levels are estimates from the stop list.", Style.TEXT);
         }
         int rows = list.isEmpty() ? 1 : Math.min(list.size(), room);
         box.write(frame, box.y() + 1 + rows, below.subList(0, Math.min(below.size(), space - rows)), Style.TEXT);
@@ -122,7 +124,7 @@ record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Propose
             lines.add("");
             lines.addAll(Text.wrapped((marked.date() + "  " + drawn).strip() + sung, width));
         });
-        String head = "To read next: ";
+        String head = "Measure next: ";
         for (ReadingDesign.Proposed each : next) {
             lines.add("");
             lines.addAll(Text.wrapped(head + proposed(frame, work, each), width));
@@ -137,8 +139,8 @@ record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Propose
         long after = Math.round(proposed.afterDb());
         String sign = frame.mark(Mark.PLUS_MINUS);
         String gain = before == after
-                ? ". It adds little now."
-                : ". It takes the mean from " + sign + before + " to " + sign + after + " dB.";
+                ? ". It would add little now."
+                : ". It would narrow the uncertainty from " + sign + before + " to " + sign + after + " dB.";
         return new RegistrationText(work.instrument()).format(reading.registration()) + "; "
                 + reading.hands().layout().word() + " on "
                 + work.instrument().divisions().get(reading.hands().right()).name() + gain;

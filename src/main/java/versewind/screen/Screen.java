@@ -61,7 +61,7 @@ interface Screen {
 
     /** After a key that the table does not have. */
     default State typed(Key key, State state) {
-        return state.says(key.name() + " means nothing here; ? shows all keys.");
+        return state.says(key.name() + " has no meaning here; ? shows all keys.");
     }
 
     /** After text was pasted as one piece, which is never taken for keys. */

@@ -13,7 +13,7 @@ import versewind.proposal.ServiceProposal;
 record SearchScreen(int verses, int of) implements Screen {
 
     static final KeyTable<SearchScreen> KEYS = KeyTable.<SearchScreen>under("Among the proposals")
-            .key("Esc, q", "stop, and take what is found", (screen, state) -> state.wants(Effects::stopProposing));
+            .key("Esc, q", "stop, and keep the best so far", (screen, state) -> state.wants(Effects::stopProposing));
 
     private static final int WIDTH = 76;
 
@@ -55,8 +55,7 @@ record SearchScreen(int verses, int of) implements Screen {
         int verses = found.verses().size();
         String pistons = found.pistons() == 0 ? "" : ", " + found.pistons() + " on pistons";
         String left = found.unsearched() == 0 ? "" : "; " + found.unsearched() + " were not reached";
-        return verses + (verses == 1 ? " verse is" : " verses are") + " drawn anew" + pistons + left
-                + ". u takes it back.";
+        return verses + (verses == 1 ? " verse is" : " verses are") + " changed" + pistons + left + ". u to undo.";
     }
 
     @Override

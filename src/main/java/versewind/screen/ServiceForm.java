@@ -23,8 +23,8 @@ final class ServiceForm {
 
     private static final String USUAL_PEOPLE = "100";
 
-    private static final String DATE_HINT = "year-month-day, as 2026-10-04; may be blank";
-    private static final String PEOPLE_HINT = "how many are expected, 1 to " + Verse.MOST_PEOPLE;
+    private static final String DATE_HINT = "such as 2026-10-04; may be blank";
+    private static final String PEOPLE_HINT = "number of people expected, 1 to " + Verse.MOST_PEOPLE;
 
     private ServiceForm() {}
 
@@ -38,10 +38,9 @@ final class ServiceForm {
                 PEOPLE_HINT,
                 was.notes()));
         fields.add(FormBox.Field.of(
-                "Moving",
+                "Seconds",
                 Double.toString(was.moveS()),
-                "seconds that a hand needs for one stop or coupler; an estimate, usually "
-                        + ServiceHeading.USUAL_MOVE_S));
+                "for one stop change by hand; an estimate, usually " + ServiceHeading.USUAL_MOVE_S));
         return FormBox.of("Service", fields, (form, closed) -> {
             ServiceHeading heading = heading(form);
             Edit edit = new Edit.SetHeading(new ServiceHeading(
@@ -122,7 +121,7 @@ final class ServiceForm {
     }
 
     private static FormBox ofTitle(String title, String was, FormBox.Action kept) {
-        String hint = "the name of the service, after which the file is named";
+        String hint = "the name of the service, and of its file";
         return FormBox.of(title, List.of(FormBox.Field.of("Title", was, hint)), kept);
     }
 
@@ -144,7 +143,8 @@ final class ServiceForm {
         try {
             return Optional.of(LocalDate.parse(form.text(DATE)));
         } catch (DateTimeParseException notADate) {
-            throw new FormBox.Wrong(DATE, "\"" + form.text(DATE) + "\" is no date; write it as 2026-10-04.");
+            throw new FormBox.Wrong(
+                    DATE, "\"" + form.text(DATE) + "\" is not a date. Enter a date such as 2026-10-04.");
         }
     }
 
@@ -157,6 +157,6 @@ final class ServiceForm {
         } catch (NumberFormatException notANumber) {
             // Said below, with what would be right.
         }
-        throw new FormBox.Wrong(MOVING, "A movement takes 0.1 to 5 seconds.");
+        throw new FormBox.Wrong(MOVING, "Enter the seconds for one change, 0.1 to 5.");
     }
 }

@@ -128,7 +128,7 @@ final class StatusView {
     private static Piece organ(State state, Estimate estimate, Length length) {
         if (estimate.isSilent()) {
             return new Piece(
-                    length.compareTo(Length.SHORT) >= 0 ? "Organ silent" : "Organ silent: nothing drawn sounds",
+                    length.compareTo(Length.SHORT) >= 0 ? "Organ silent" : "Organ silent: nothing that is drawn sounds",
                     Style.TEXT);
         }
         String level = "Organ " + whole(estimate.organDba().getAsDouble())

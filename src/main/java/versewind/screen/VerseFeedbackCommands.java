@@ -13,14 +13,14 @@ final class VerseFeedbackCommands {
     /** From nothing said to too soft, right, too strong, nothing said. */
     static State answer(State state, PlanEdit work, Verse verse) {
         if (work.estimate(verse).margin().kind() == Margin.Kind.ORGAN_ALONE) {
-            return state.says("The organ plays alone here; there is nobody it could be too soft or too strong for.");
+            return state.says("The organ plays alone here; nobody sings.");
         }
         Optional<Feedback> next = next(verse, work.plan().heading().people());
         State step = PlanChanges.change(state, work, verse.withAnswer(next));
         String said = next.map(
                         answer -> verse.label() + " was " + answer.heard().word() + ", with " + answer.present()
-                                + " present." + (work.isWithFeedback() ? "" : " Y takes it into account."))
-                .orElse("Nothing is said of " + verse.label() + ".");
+                                + " present." + (work.isWithFeedback() ? "" : " Press Y to use it in the estimates."))
+                .orElse("No feedback on " + verse.label() + ".");
         return step.says(said);
     }
 
@@ -32,15 +32,14 @@ final class VerseFeedbackCommands {
 
     static State heed(State state, PlanEdit work) {
         if (work.isWithFeedback()) {
-            return state.with(work.withoutFeedback())
-                    .says("What was said of the verses is not taken into account any more.");
+            return state.with(work.withoutFeedback()).says("Feedback is no longer used.");
         }
         int answered = work.plan().answered().size();
         if (answered == 0) {
-            return state.says("Of no verse is it said yet how it was. y says it of this one.");
+            return state.says("No feedback recorded yet. Press y to record it for this verse.");
         }
         return state.with(work.withFeedback())
-                .says("What was said of " + (answered == 1 ? "one verse" : answered + " verses")
-                        + " is taken into account: levels move to it and are surer.");
+                .says("Feedback on " + (answered == 1 ? "one verse" : answered + " verses")
+                        + " is used: estimates are updated and more certain.");
     }
 }

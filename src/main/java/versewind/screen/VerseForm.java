@@ -20,19 +20,13 @@ final class VerseForm {
         return FormBox.of(
                         "Verse",
                         List.of(
-                                FormBox.Field.of(
-                                        "Label",
-                                        verse.label(),
-                                        "what stands before the verse on the desk, as V2; if blank, as usual"),
+                                FormBox.Field.of("Label", verse.label(), "such as V2; blank for the usual label"),
                                 FormBox.Field.of(
                                         "People",
                                         people,
-                                        "present in this verse, or voices of a small choir; if blank, the service's "
+                                        "present in this verse, or singers of a small choir; blank for the service's "
                                                 + work.plan().heading().people()),
-                                FormBox.Field.of(
-                                        "Piston",
-                                        verse.piston(),
-                                        "the piston that sets it, as G3; on memory level 2, 2/G3"),
+                                FormBox.Field.of("Piston", verse.piston(), "such as G3, or 2/G3 on memory level 2"),
                                 FormBox.Field.of("Note", verse.note(), "what you want to read on the desk")),
                         (form, closed) -> PlanChanges.change(closed, work, verse(form, work, verse)))
                 .at(at);

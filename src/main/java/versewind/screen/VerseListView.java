@@ -63,7 +63,7 @@ final class VerseListView {
         new ListBox<>(estimates, work.place().verse())
                 .each(layout.top() + 1, room, (estimate, i, y) -> paintVerse(frame, work, estimate, i, columns, y));
         if (verses.isEmpty() && work.hymn().isPresent()) {
-            frame.write(columns.x() + 1, layout.top() + 1, "no verse yet; i makes one", Style.FAINT);
+            frame.write(columns.x() + 1, layout.top() + 1, "no verse yet; i to add one", Style.FAINT);
         }
         int used = Math.max(1, verses.size());
         int left = room - used - 1;

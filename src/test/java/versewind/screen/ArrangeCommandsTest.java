@@ -71,14 +71,15 @@ class ArrangeCommandsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"p, ',', It is the hymn's first already.", "], '.', ''"})
+    @CsvSource({"p, ',', This is the first verse of the hymn.", "], '.', ''"})
     void the_first_verse_cannot_be_moved_up(String to, String key, String said) {
         assertThat(desk.press(to, key).said()).isEqualTo(said);
     }
 
     @Test
     void the_last_verse_cannot_be_moved_down() {
-        assertThat(desk.press("]", "<Tab>", "<Up>", "<Tab>", ".").said()).isEqualTo("It is the hymn's last already.");
+        assertThat(desk.press("]", "<Tab>", "<Up>", "<Tab>", ".").said())
+                .isEqualTo("This is the last verse of the hymn.");
     }
 
     @Test
@@ -118,8 +119,7 @@ class ArrangeCommandsTest {
 
     @Test
     void a_hymn_taken_out_is_told_by_its_title() {
-        assertThat(desk.press("X").said())
-                .isEqualTo("Took out the hymn \"Come, carry in the harvest\"; u brings it back.");
+        assertThat(desk.press("X").said()).isEqualTo("Deleted the hymn \"Come, carry in the harvest\"; u to undo.");
     }
 
     @Test
@@ -153,12 +153,12 @@ class ArrangeCommandsTest {
 
     @Test
     void the_first_hymn_cannot_be_moved_forward() {
-        assertThat(desk.press("{").said()).isEqualTo("It is the first hymn already.");
+        assertThat(desk.press("{").said()).isEqualTo("This is the first hymn.");
     }
 
     @Test
     void the_last_hymn_cannot_be_moved_back() {
-        assertThat(desk.press("]", "]", "]", "}").said()).isEqualTo("It is the last hymn already.");
+        assertThat(desk.press("]", "]", "]", "}").said()).isEqualTo("This is the last hymn.");
     }
 
     @Test
@@ -173,23 +173,23 @@ class ArrangeCommandsTest {
 
     @Test
     void there_is_no_verse_before_the_first() {
-        assertThat(desk.press("p", "p").said()).isEqualTo("This is where the service begins.");
+        assertThat(desk.press("p", "p").said()).isEqualTo("This is the start of the service.");
     }
 
     @Test
     void there_is_no_verse_after_the_last() {
         assertThat(desk.press("]", "]", "]", "n", "n", "n", "n", "n", "n", "n").said())
-                .isEqualTo("This is where the service ends.");
+                .isEqualTo("This is the end of the service.");
     }
 
     @Test
     void undoing_says_where() {
-        assertThat(desk.press(" ", "u").said()).isEqualTo("Undone: hymn 1, V1.");
+        assertThat(desk.press(" ", "u").said()).isEqualTo("Undid: hymn 1, V1.");
     }
 
     @Test
     void doing_again_says_where() {
-        assertThat(desk.press(" ", "u", "U").said()).isEqualTo("Done again: hymn 1, V1.");
+        assertThat(desk.press(" ", "u", "U").said()).isEqualTo("Redid: hymn 1, V1.");
     }
 
     @Test
@@ -200,7 +200,7 @@ class ArrangeCommandsTest {
 
     @Test
     void undoing_another_heading_says_that_it_was_the_service() {
-        assertThat(desk.press("S", "^U", "'Lammas'", "<Enter>", "u").said()).isEqualTo("Undone: the service.");
+        assertThat(desk.press("S", "^U", "'Lammas'", "<Enter>", "u").said()).isEqualTo("Undid: the service.");
     }
 
     @Test

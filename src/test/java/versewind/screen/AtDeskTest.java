@@ -46,7 +46,7 @@ class AtDeskTest {
 
         desk = harvest().press("K", "<Backspace>");
         assertThat(place(desk)).isEqualTo(VersePlace.START);
-        assertThat(desk.said()).isEqualTo("This is where the service begins.");
+        assertThat(desk.said()).isEqualTo("This is the start of the service.");
     }
 
     @Test
@@ -93,7 +93,7 @@ class AtDeskTest {
     void from_its_own_command_it_is_left_by_the_same_key_twice() {
         Desk desk = harvest().alone().press("q");
         assertThat(desk.effects()).noneMatch(wanted -> wanted.is("quit"));
-        assertThat(desk.said()).isEqualTo("Once more leaves; any other key stays.");
+        assertThat(desk.said()).isEqualTo("Press again to leave; any other key stays.");
         desk.press(" ", "q");
         assertThat(desk.effects()).noneMatch(wanted -> wanted.is("quit"));
         desk.press("<Esc>");
@@ -114,7 +114,7 @@ class AtDeskTest {
     void the_ladder_is_asked_for_here_and_for_the_next_verse_and_shown_once_it_is_found() {
         Desk desk = harvest().press("n", "n", "K");
         assertThat(screen(desk)).contains("l stronger \u2026", "s softer   \u2026");
-        assertThat(desk.press("l").said()).isEqualTo("What to draw is still being found. Press again.");
+        assertThat(desk.press("l").said()).isEqualTo("Still working out what to draw. Press again.");
         desk.climb();
         assertThat(screen(desk.press(" ", "<Backspace>")))
                 .contains("l stronger + Great Trumpet 8", "s softer   \u2212 Swell to Great");
@@ -143,17 +143,17 @@ class AtDeskTest {
     @Test
     void the_moves_to_the_next_verse_start_from_what_is_drawn_now() {
         Desk desk = Desk.with("advent-candlelight", 80, 24).press("K").climb();
-        while (!screen(desk).contains("Now        Nothing moves.")) {
+        while (!screen(desk).contains("Now        No changes.")) {
             desk.press(" ").climb();
         }
         desk.press("<Backspace>").climb().press("l", " ");
-        assertThat(screen(desk)).containsPattern("Now        put in [A-Z]");
+        assertThat(screen(desk)).containsPattern("Now        push in [A-Z]");
     }
 
     @Test
     void the_ladder_ends() {
         Desk desk = harvest().press("n", "n", "K").climb().press("s", "s", "s");
-        assertThat(desk.said()).isEqualTo("The ladder goes no lower.");
+        assertThat(desk.said()).isEqualTo("There is no softer step.");
         assertThat(screen(desk)).contains("2 steps softer");
     }
 
@@ -184,7 +184,7 @@ class AtDeskTest {
         Clerk clerk = Clerk.at(desk).press(" ", "K", "a", "2");
         assertThat(clerk.written()).isEmpty();
         assertThat(clerk.kept()).contains(desk.plan());
-        assertThat(desk.said()).isEqualTo("Kept with the plan's other changes; there, s saves them all.");
+        assertThat(desk.said()).isEqualTo("Kept with the plan's other unsaved changes; press s in the plan to save.");
     }
 
     @Test
@@ -194,7 +194,7 @@ class AtDeskTest {
                 Clerk.at(desk).serve().press("a").saving(Clerk.Saving.DISK_FULL).press("1");
         assertThat(desk.said()).contains("The disk is full");
         clerk.press("<Esc>", "q");
-        assertThat(desk.question()).isEqualTo("This plan has changes that are not saved.");
+        assertThat(desk.question()).isEqualTo("This plan has unsaved changes.");
         clerk.saving(Clerk.Saving.WRITTEN).press("s");
         assertThat(clerk.written()).contains(desk.plan());
         assertThat(clerk.hasLeft()).isTrue();

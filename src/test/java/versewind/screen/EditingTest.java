@@ -77,7 +77,7 @@ class EditingTest {
     void they_sing_as_strongly_as_can_be_and_no_more() {
         desk.press("+", "+", "+", "+");
         assertThat(desk.verse().singing()).isEqualTo(Singing.FULL_VOICE);
-        assertThat(desk.said()).isEqualTo("They sing at full voice already.");
+        assertThat(desk.said()).isEqualTo("Stronger singing is not possible.");
         desk.press("-", "-", "-", "-");
         assertThat(desk.verse().singing()).isEqualTo(Singing.GENTLE);
     }
@@ -141,14 +141,14 @@ class EditingTest {
         desk.press("0", "<Home>", " ", "C");
         assertThat(desk.said()).isEqualTo("Carried on to the 5 verses after.");
         assertThat(desk.press("n", "n", "n", "n", "n").drawn()).containsExactly("Great: Bourdon 16");
-        assertThat(desk.press("C").said()).isEqualTo("This is the hymn's last verse; there is none after it.");
+        assertThat(desk.press("C").said()).isEqualTo("This is the last verse of the hymn.");
     }
 
     @Test
     void a_registration_is_not_carried_on_to_a_verse_that_others_sing() {
         desk.press("n", "2", "p", "0", "<Home>", " ", "C");
         assertThat(desk.said())
-                .isEqualTo("Carried on to the 4 verses after; 1 that others sing or play is left alone.");
+                .isEqualTo("Carried on to the 4 verses after; 1 with other singers or hands is unchanged.");
         assertThat(desk.press("n").drawn()).doesNotContain("Great: Bourdon 16");
         assertThat(desk.press("n").drawn()).containsExactly("Great: Bourdon 16");
     }
@@ -157,7 +157,7 @@ class EditingTest {
     void where_only_others_sing_after_nothing_is_carried_on() {
         var before = desk.press("n", "n", "n", "n", "3").plan();
         assertThat(desk.press("C").plan()).isEqualTo(before);
-        assertThat(desk.said()).isEqualTo("Others sing or play the verses after; they are left alone.");
+        assertThat(desk.said()).isEqualTo("The following verses have other singers or hands; they are unchanged.");
     }
 
     @Test
@@ -177,7 +177,7 @@ class EditingTest {
     @Test
     void a_verse_taken_out_leaves_the_labels_of_the_others() {
         assertThat(desk.press("x").labels()).containsExactly("Intro", "V2", "V3", "Inter", "V4", "Last");
-        assertThat(desk.said()).isEqualTo("Took out V1; u brings it back.");
+        assertThat(desk.said()).isEqualTo("Deleted V1; u to undo.");
     }
 
     @Test
@@ -207,13 +207,13 @@ class EditingTest {
 
     @ParameterizedTest
     @CsvSource({
-        "E, <Tab> <Tab> <Tab> <Tab> ^U '7', Tempo is a whole number from 20 to 300.",
+        "E, <Tab> <Tab> <Tab> <Tab> ^U '7', Tempo: enter a whole number from 20 to 300.",
         "E, ^U, A hymn needs a title.",
-        "S, <Tab> ^U '4.10.26', \"\"\"4.10.26\"\" is no date; write it as 2026-10-04.\"",
-        "S, <Tab> <Tab> ^U 'many', People is a whole number from 1 to 50000.",
-        "S, <Tab> <Tab> ^U '0', People is a whole number from 1 to 50000.",
+        "S, <Tab> ^U '4.10.26', \"\"\"4.10.26\"\" is not a date. Enter a date such as 2026-10-04.\"",
+        "S, <Tab> <Tab> ^U 'many', People: enter a whole number from 1 to 50000.",
+        "S, <Tab> <Tab> ^U '0', People: enter a whole number from 1 to 50000.",
         "S, ^U, A service needs a title.",
-        "e, <Tab> ^U '-3', People is a whole number from 1 to 50000."
+        "e, <Tab> ^U '-3', People: enter a whole number from 1 to 50000."
     })
     void what_cannot_be_kept_is_said_and_the_form_stays(String form, String keys, String sentence) {
         desk.press(form).press(keys.split(" ", -1)).press("<Enter>");
@@ -248,11 +248,11 @@ class EditingTest {
     void the_next_verse_and_the_one_before_are_of_the_same_hymn() {
         desk.press("]", "p");
         assertThat(desk.work().place()).isEqualTo(new VersePlace(1, 0));
-        assertThat(desk.said()).isEqualTo("This is where the hymn begins; [ goes to the hymn before.");
+        assertThat(desk.said()).isEqualTo("This is the start of the hymn; [ for the previous hymn.");
         desk.press("[", "n", "n", "n", "n", "n", "n", "n");
         assertThat(desk.work().place()).isEqualTo(new VersePlace(0, 6));
-        assertThat(desk.said()).isEqualTo("This is where the hymn ends; ] goes to the next hymn.");
-        assertThat(desk.press("p", "p", "p", "p", "p", "p", "p").said()).isEqualTo("This is where the service begins.");
+        assertThat(desk.said()).isEqualTo("This is the end of the hymn; ] for the next hymn.");
+        assertThat(desk.press("p", "p", "p", "p", "p", "p", "p").said()).isEqualTo("This is the start of the service.");
     }
 
     @Test

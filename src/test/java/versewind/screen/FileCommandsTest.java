@@ -41,7 +41,7 @@ class FileCommandsTest {
         desk.answer(new Event.Saved(desk.plan(), List.of()));
         assertThat(desk.said()).isEqualTo("Saved.");
         assertThat(desk.state().isUnsaved()).isFalse();
-        assertThat(desk.press("s").said()).isEqualTo("All is saved already.");
+        assertThat(desk.press("s").said()).isEqualTo("Nothing to save.");
     }
 
     @Test
@@ -69,7 +69,7 @@ class FileCommandsTest {
     void a_file_changed_by_somebody_else_is_written_over_only_when_that_is_asked_for() {
         desk.press(" ", "s").effects();
         desk.answer(new Event.SaveRefused(desk.plan(), List.of()));
-        assertThat(question()).contains("changed by somebody else");
+        assertThat(question()).contains("Somebody else changed");
         desk.press("x", " ");
         assertThat(desk.effects()).isEmpty();
         desk.press("w");
@@ -94,7 +94,7 @@ class FileCommandsTest {
         desk.press(" ").effects();
         desk.press("q");
         assertThat(desk.effects()).isEmpty();
-        assertThat(question()).isEqualTo("This plan has changes that are not saved.");
+        assertThat(question()).isEqualTo("This plan has unsaved changes.");
         assertThat(desk.press("<Esc>").state().top()).isEqualTo(new PlanScreen());
         desk.press("^C", "d");
         assertThat(desk.effects()).containsExactly(Wanted.of("dropDraft"), Wanted.of("quit"));
@@ -114,7 +114,7 @@ class FileCommandsTest {
         desk.press(" ", "e", "'abc'").effects();
         desk.press("^C");
         assertThat(desk.effects()).isEmpty();
-        assertThat(question()).isEqualTo("This plan has changes that are not saved.");
+        assertThat(question()).isEqualTo("This plan has unsaved changes.");
         assertThat(desk.press("<Esc>").state().top()).isInstanceOf(FormBox.class);
     }
 
@@ -123,7 +123,7 @@ class FileCommandsTest {
         desk.press("e", "'abc'").effects();
         desk.press("^C");
         assertThat(desk.effects()).isEmpty();
-        assertThat(question()).isEqualTo("What was typed here is not kept yet.");
+        assertThat(question()).isEqualTo("What you typed is not saved yet.");
     }
 
     @Test
@@ -131,7 +131,7 @@ class FileCommandsTest {
         desk.press(" ", "q").effects();
         desk.press("^C", "^C");
         assertThat(desk.effects()).isEmpty();
-        assertThat(question()).isEqualTo("This plan has changes that are not saved.");
+        assertThat(question()).isEqualTo("This plan has unsaved changes.");
     }
 
     @Test
@@ -198,7 +198,7 @@ class FileCommandsTest {
         desk.answer(new Event.InstrumentsListed(List.of(new Event.Listed("village", "All Hallows", "Corvening"))));
         desk.press("<Enter>", "'Evensong'", "<Enter>");
         assertThat(desk.effects()).isEmpty();
-        assertThat(question()).isEqualTo("This plan has changes that are not saved.");
+        assertThat(question()).isEqualTo("This plan has unsaved changes.");
     }
 
     @Test

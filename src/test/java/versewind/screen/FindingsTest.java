@@ -57,7 +57,7 @@ class FindingsTest {
         assertThat(marked(desk).sentence()).isEqualTo("The hands have 2 ft over 8 ft without 4 ft between them.");
         desk.press("m");
 
-        assertThat(desk.said()).isEqualTo("Done: Draw Manual: Principal 4. After closing, u takes it back.");
+        assertThat(desk.said()).isEqualTo("Done: Draw Manual: Principal 4. After closing, u to undo.");
         assertThat(desk.drawn()).contains("Manual: Principal 4");
         assertThat(panel(desk).list().rows())
                 .noneMatch(finding -> finding.sentence().contains("without 4 ft"));
@@ -119,7 +119,7 @@ class FindingsTest {
             Frame frame = View.paint(open.sized(80, rows).open(panel));
             assertThat(IntStream.range(0, rows).mapToObj(frame::row))
                     .anyMatch(row -> row.contains(
-                            "Mend: " + mended.mend().orElseThrow().words().substring(0, 20)));
+                            "Fix: " + mended.mend().orElseThrow().words().substring(0, 20)));
         }
     }
 
@@ -127,8 +127,8 @@ class FindingsTest {
     void where_nothing_is_found_there_is_nothing_to_say() {
         Desk desk = Desk.with("ash-wednesday", 80, 24).press("f", "m");
 
-        assertThat(desk.said()).isEqualTo("There is nothing to say.");
-        assertThat(desk.screen()).contains("There is nothing to say.");
+        assertThat(desk.said()).isEqualTo("No remarks.");
+        assertThat(desk.screen()).contains("No remarks.");
     }
 
     @Test
@@ -139,7 +139,7 @@ class FindingsTest {
         }
         desk.press("m");
 
-        assertThat(desk.said()).isEqualTo("There is no single change that mends it.");
+        assertThat(desk.said()).isEqualTo("There is no single change that fixes it.");
     }
 
     @Test

@@ -12,7 +12,7 @@ class FlowTest {
 
     private static Flow moves() {
         return new Flow()
-                .add("put in", Style.HEADING)
+                .add("push in", Style.HEADING)
                 .addNames("Great", STOPS.subList(0, 2), Style.TEXT)
                 .paragraph()
                 .add("draw", Style.HEADING)

@@ -29,7 +29,7 @@ class FormsTest {
     @ParameterizedTest
     @CsvSource({"E, 4", "e, 1", "S, 2"})
     void a_number_that_is_too_long_for_a_number_is_told_like_any_other(String form, int down) {
-        assertThat(fill(form, down, "99999999999999999999").form().complaint()).contains("is a whole number from");
+        assertThat(fill(form, down, "99999999999999999999").form().complaint()).contains("enter a whole number from");
     }
 
     @Test
@@ -52,7 +52,7 @@ class FormsTest {
     @ValueSource(strings = {"2026-02-30", "2026-2-3", "26-10-04", "4 Oct 2026", "2026-10-04T10:00", "tomorrow"})
     void what_is_no_date_is_told_with_how_to_write_one(String typed) {
         assertThat(fill("S", 1, typed).form().complaint())
-                .isEqualTo("\"" + typed + "\" is no date; write it as 2026-10-04.");
+                .isEqualTo("\"" + typed + "\" is not a date. Enter a date such as 2026-10-04.");
     }
 
     @Test
@@ -74,7 +74,7 @@ class FormsTest {
     @ParameterizedTest
     @ValueSource(strings = {"19", "301", "fast", "96.5", "-96", "1e2", "9 6"})
     void another_tempo_is_told_its_limits(String typed) {
-        assertThat(fill("E", 4, typed).form().complaint()).isEqualTo("Tempo is a whole number from 20 to 300.");
+        assertThat(fill("E", 4, typed).form().complaint()).isEqualTo("Tempo: enter a whole number from 20 to 300.");
     }
 
     @Test
@@ -148,7 +148,7 @@ class FormsTest {
     @Test
     void a_paste_too_long_for_a_field_is_told() {
         desk.press("e").answer(new Event.Paste("x".repeat(3000)));
-        assertThat(desk.said()).isEqualTo("That is too long: a field takes 2000 characters.");
+        assertThat(desk.said()).isEqualTo("Too long: a field holds at most 2000 characters.");
     }
 
     @Test
@@ -173,7 +173,7 @@ class FormsTest {
     @ValueSource(strings = {"61", "-1", "", "four"})
     void a_new_hymn_of_another_number_of_verses_is_told_the_limits(String typed) {
         desk.press("I", "<Tab>", "'A tune'", "<Up>", "<Up>", "^U", "'" + typed + "'", "<Enter>");
-        assertThat(desk.form().complaint()).isEqualTo("Verses is a whole number from 0 to 60.");
+        assertThat(desk.form().complaint()).isEqualTo("Verses: enter a whole number from 0 to 60.");
     }
 
     @Test
@@ -221,7 +221,7 @@ class FormsTest {
     void a_date_is_told_with_its_day_in_the_churchs_year_as_soon_as_it_can_be_read() {
         Desk service = Desk.with("harvest-festival", 80, 24).press("S", "<Tab>");
         assertThat(unbroken(service)).contains("Date: Eighteenth Sunday after Trinity (Proper 22): plain");
-        assertThat(unbroken(service.press("^U", "'2027-03-2'"))).contains("Date: year-month-day");
+        assertThat(unbroken(service.press("^U", "'2027-03-2'"))).contains("Date: such as 2026-10-04");
         assertThat(unbroken(service.press("'8'"))).contains("Date: Easter Day: festal");
     }
 

@@ -97,13 +97,13 @@ class KeptWorkTest {
     void work_for_another_organ_is_not_taken_up_even_if_that_has_as_many_stops() {
         Desk offered =
                 Desk.withDraft("harvest-festival", plan -> new Plan(plan.heading(), "st-elsewhere", plan.hymns()));
-        assertThat(offered.question()).endsWith("it is for another organ: st-elsewhere.");
+        assertThat(offered.question()).endsWith("but for another organ: st-elsewhere.");
     }
 
     @Test
     void work_for_another_organ_is_told_of() {
         assertThat(forAnotherOrgan().question())
-                .isEqualTo("Unsaved work on this plan was kept, but it is for another organ: ambrelow.");
+                .isEqualTo("Unsaved work on this plan was kept, but for another organ: ambrelow.");
     }
 
     @Test

@@ -90,6 +90,6 @@ class KeyTableTest {
     @Test
     void an_unknown_key_is_answered_with_a_sentence() {
         assertThat(Desk.with("harvest-festival", 80, 24).press("j").said())
-                .isEqualTo("j means nothing here; ? shows all keys.");
+                .isEqualTo("j has no meaning here; ? shows all keys.");
     }
 }

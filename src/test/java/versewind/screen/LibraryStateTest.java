@@ -46,11 +46,11 @@ class LibraryStateTest {
 
     @Test
     void while_plans_are_read_it_is_said_how_many_there_are() {
-        assertThat(desk.press("o").screen()).contains("The plans are being read.");
+        assertThat(desk.press("o").screen()).contains("Reading the plans.");
         desk.answer(new Event.PlansListed(List.of(ADVENT), 3, Event.PlansListed.Part.FIRST));
 
         assertThat(desk.frame().row(0)).endsWith("1 of 3 plans read");
-        assertThat(desk.press("'x'").screen()).contains("Nothing read so far fits what was typed.");
+        assertThat(desk.press("'x'").screen()).contains("Nothing read so far matches the filter.");
     }
 
     @Test
@@ -81,8 +81,8 @@ class LibraryStateTest {
                 .answer(new Event.PlanAssessed("advent", 9, 2, 1, ""))
                 .answer(new Event.PlanAssessed("undated", 0, 0, 0, "plans/undated.json, line 3: it ends. Mend it."));
 
-        assertThat(desk.frame().row(3)).contains("all is well");
-        assertThat(desk.frame().row(4)).contains("2 want care");
+        assertThat(desk.frame().row(3)).contains("ready");
+        assertThat(desk.frame().row(4)).contains("2 verses need attention");
         assertThat(desk.frame().row(5)).contains("cannot be read");
         assertThat(desk.press("<Down>", "<Down>").frame().row(21)).contains("line 3: it ends. Mend it.");
     }
@@ -122,8 +122,8 @@ class LibraryStateTest {
         Desk open = Desk.with("harvest-festival", 80, 24).library(Desk.listed("a-plan", "Harvest", "2026-10-04"));
         open.effects();
 
-        assertThat(open.press("^X").said()).startsWith("This plan is being worked on.");
-        assertThat(open.press("^R").said()).startsWith("This plan is being worked on.");
+        assertThat(open.press("^X").said()).startsWith("This plan is open.");
+        assertThat(open.press("^R").said()).startsWith("This plan is open.");
         assertThat(open.effects()).isEmpty();
     }
 
@@ -192,7 +192,7 @@ class LibraryStateTest {
         assertThat(open.plan().hymns()).hasSize(hymns + 1);
         assertThat(open.plan().fits(open.work().instrument())).isTrue();
         assertThat(open.hymn().title()).isEqualTo(easter.plan().hymns().get(0).title());
-        assertThat(open.screen()).contains("Replaced on this organ", "nothing here is like it");
+        assertThat(open.screen()).contains("Replaced on this organ", "no equivalent on this organ");
         assertThat(open.press("<Esc>", "u").plan().hymns()).hasSize(hymns);
     }
 

@@ -15,9 +15,9 @@ class LockCommandsTest {
     @Test
     void one_key_locks_a_stop_in_then_out_then_sets_it_free() {
         assertThat(desk.press("v").verse().locks()).isEqualTo(new Locks(IndexSet.of(0), IndexSet.EMPTY));
-        assertThat(desk.said()).isEqualTo("A proposal has to draw Great: Bourdon 16.");
+        assertThat(desk.said()).isEqualTo("Proposals always draw Great: Bourdon 16.");
         assertThat(desk.press("v").verse().locks()).isEqualTo(new Locks(IndexSet.EMPTY, IndexSet.of(0)));
-        assertThat(desk.said()).isEqualTo("A proposal must not draw Great: Bourdon 16.");
+        assertThat(desk.said()).isEqualTo("Proposals never draw Great: Bourdon 16.");
         assertThat(desk.press("v").verse().locks()).isEqualTo(Locks.NONE);
     }
 

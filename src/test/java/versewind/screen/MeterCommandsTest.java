@@ -81,7 +81,7 @@ class MeterCommandsTest {
         fitted();
         desk.press("m", "'60'", "<Enter>");
         fitted();
-        assertThat(desk.said()).contains("It fits nothing else");
+        assertThat(desk.said()).contains("It does not fit the others");
     }
 
     @Test
@@ -98,9 +98,7 @@ class MeterCommandsTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
-            value = {
-                "'loud' | The level is a number of dB(A), as 78.5.",
-                "'12' | A reading lies between 20 and 130 dB(A)."
+            value = {"'loud' | Enter a level in dB(A), such as 78.5.", "'12' | A reading lies between 20 and 130 dB(A)."
             },
             quoteCharacter = '"')
     void what_is_no_level_is_told(String typed, String complaint) {
@@ -113,7 +111,7 @@ class MeterCommandsTest {
     @Test
     void silence_cannot_be_read() {
         desk.press("0", "m");
-        assertThat(desk.said()).isEqualTo("Nothing drawn sounds here; draw what the meter is to read.");
+        assertThat(desk.said()).isEqualTo("Nothing sounds here. Draw a registration first.");
     }
 
     @Test

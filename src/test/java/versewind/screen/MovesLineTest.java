@@ -39,35 +39,35 @@ class MovesLineTest {
 
     @Test
     void where_nothing_changes_nothing_moves() {
-        assertThat(line(atVerse())).isEqualTo("From Intro, nothing moves.");
+        assertThat(line(atVerse())).isEqualTo("From Intro, no changes.");
     }
 
     @Test
     void one_stop_is_one_movement() {
-        assertThat(line(atVerse().press("<Home>", " "))).isEqualTo("From Intro, 1 movement:  Great + Bourdon 16");
+        assertThat(line(atVerse().press("<Home>", " "))).isEqualTo("From Intro, 1 change:  Great + Bourdon 16");
     }
 
     @Test
     void a_stop_put_in_has_the_other_sign() {
         assertThat(line(atVerse().press("p", "<Home>", " ", "n")))
-                .isEqualTo("From Intro, 1 movement:  Great − Bourdon 16");
+                .isEqualTo("From Intro, 1 change:  Great − Bourdon 16");
     }
 
     @Test
     void a_tremulant_is_told_with_its_division() {
         assertThat(line(atVerse().press("/", "'trem'", "<Enter>", " ")))
-                .isEqualTo("From Intro, 1 movement:  Swell + Tremulant");
+                .isEqualTo("From Intro, 1 change:  Swell + Tremulant");
     }
 
     @Test
     void couplers_are_told_together() {
         assertThat(line(atVerse().press("/", "'swell to g'", "<Enter>", " ", "<Down>", " ")))
-                .isEqualTo("From Intro, 2 movements:  Couplers + Swell to Great, Swell to Pedal");
+                .isEqualTo("From Intro, 2 changes:  Couplers + Swell to Great, Swell to Pedal");
     }
 
     @Test
     void a_box_is_told_by_where_it_goes() {
-        assertThat(line(atVerse().press(">"))).isEqualTo("From Intro, 1 movement:  Swell box 3/4");
+        assertThat(line(atVerse().press(">"))).isEqualTo("From Intro, 1 change:  Swell box 3/4");
     }
 
     @Test
@@ -111,7 +111,7 @@ class MovesLineTest {
             })
     void the_movements_never_take_more_room_than_there_is(String plan) {
         Desk desk = Desk.with(plan, 80, 24).press("<Tab>");
-        while (!desk.said().equals("This is where the service ends.")) {
+        while (!desk.said().equals("This is the end of the service.")) {
             for (int columns = 58; columns < 200; columns += 4) {
                 int most = columns;
                 assertThat(lines(desk, columns, 2))

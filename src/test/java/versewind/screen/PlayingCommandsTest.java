@@ -16,7 +16,7 @@ import versewind.plan.Verse;
 /** Who sings, with which strength, and how hands and feet follow. */
 class PlayingCommandsTest {
 
-    private static final String NOBODY = "Nobody sings in this verse; the organ plays alone.";
+    private static final String NOBODY = "The organ plays alone in this verse.";
 
     private final Desk desk = Desk.with("harvest-festival", 80, 24).press("n");
 
@@ -44,12 +44,12 @@ class PlayingCommandsTest {
 
     @Test
     void singing_as_they_do_already_is_said_to_be_so() {
-        assertThat(desk.press("1").said()).isEqualTo("Nothing changes: it is so already.");
+        assertThat(desk.press("1").said()).isEqualTo("No change: it is the same already.");
     }
 
     @Test
     void they_sing_as_gently_as_can_be_and_no_less() {
-        assertThat(desk.press("-", "-", "-", "-").said()).isEqualTo("They sing as gently as can be already.");
+        assertThat(desk.press("-", "-", "-", "-").said()).isEqualTo("Gentler singing is not possible.");
     }
 
     @Test
@@ -96,7 +96,7 @@ class PlayingCommandsTest {
     @ParameterizedTest
     @CsvSource({"r", "l"})
     void on_one_manual_the_hands_have_nowhere_to_go(String key) {
-        assertThat(Desk.with("ash-wednesday", 80, 24).press(key).said()).isEqualTo("This organ has one manual only.");
+        assertThat(Desk.with("ash-wednesday", 80, 24).press(key).said()).isEqualTo("This organ has only one manual.");
     }
 
     @Test
@@ -123,8 +123,7 @@ class PlayingCommandsTest {
 
     @Test
     void the_first_verse_of_a_service_has_none_before_it_to_copy() {
-        assertThat(desk.press("p", "c").said())
-                .isEqualTo("This is where the service begins; there is no verse before it.");
+        assertThat(desk.press("p", "c").said()).isEqualTo("This is the first verse of the service.");
     }
 
     @Test
@@ -215,19 +214,19 @@ class PlayingCommandsTest {
     @ParameterizedTest
     @ValueSource(strings = {" ", "0", "<", ">", "c", "C", "1", "2", "3", "4", "+", "-", "#", "h", "r", "l", "k", "x"})
     void in_an_empty_service_what_needs_a_verse_says_so(String key) {
-        assertThat(Desk.blank().press(key).said()).isEqualTo("This service has no hymn yet. Press I for one.");
+        assertThat(Desk.blank().press(key).said()).isEqualTo("No hymns yet. Press I to add one.");
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"i", "E", "D", "X", "{", "}"})
     void in_an_empty_service_what_needs_a_hymn_says_so(String key) {
-        assertThat(Desk.blank().press(key).said()).isEqualTo("This service has no hymn yet. Press I for one.");
+        assertThat(Desk.blank().press(key).said()).isEqualTo("No hymns yet. Press I to add one.");
     }
 
     @ParameterizedTest
     @ValueSource(strings = {" ", "1", "h", "k", "d", "x", ",", "."})
     void in_a_hymn_without_verses_what_needs_one_says_so(String key) {
         Desk empty = Desk.blank().press("I", "<Tab>", "'A tune'", "<Up>", "<Up>", "^U", "'0'", "<Enter>", "x");
-        assertThat(empty.press(key).said()).isEqualTo("This hymn has no verse yet. Press i for one.");
+        assertThat(empty.press(key).said()).isEqualTo("No verses yet. Press i to add one.");
     }
 }

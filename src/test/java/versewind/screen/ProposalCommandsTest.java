@@ -47,7 +47,7 @@ class ProposalCommandsTest {
         desk.answer(new Event.Proposed(before, found));
 
         assertThat(desk.plan()).isEqualTo(found.on(before));
-        assertThat(desk.state().notice().text()).contains("5 verses are drawn anew");
+        assertThat(desk.state().notice().text()).contains("5 verses are changed");
         assertThat(desk.press("u").plan()).isEqualTo(before);
     }
 

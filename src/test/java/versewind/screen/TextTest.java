@@ -102,7 +102,7 @@ class TextTest {
 
     @Test
     void a_line_that_fits_stays_one() {
-        assertThat(Text.wrapped("All is saved already.", 21)).containsExactly("All is saved already.");
+        assertThat(Text.wrapped("Nothing to save.", 21)).containsExactly("Nothing to save.");
     }
 
     @Test

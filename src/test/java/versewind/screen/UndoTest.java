@@ -57,19 +57,19 @@ class UndoTest {
         }
         assertThat(desk.plan()).isEqualTo(start);
         assertThat(desk.state().isUnsaved()).isFalse();
-        assertThat(desk.press("u").said()).isEqualTo("There is nothing to undo.");
+        assertThat(desk.press("u").said()).isEqualTo("Nothing to undo.");
 
         for (int i = 0; i < 200; i++) {
             desk.press("U");
         }
         assertThat(desk.plan()).isEqualTo(end);
-        assertThat(desk.press("U").said()).isEqualTo("There is nothing to do again.");
+        assertThat(desk.press("U").said()).isEqualTo("Nothing to redo.");
     }
 
     @Test
     void an_edit_after_an_undo_forgets_what_was_undone() {
         Desk desk = Desk.with("ordinary-sunday", 80, 24).press(" ", "u", "<Down>", " ");
-        assertThat(desk.press("U").said()).isEqualTo("There is nothing to do again.");
+        assertThat(desk.press("U").said()).isEqualTo("Nothing to redo.");
     }
 
     @Test

@@ -11,7 +11,7 @@ import versewind.screen.Clerk.Saving;
 /** Work that is not saved is asked about, and never lost by a key. */
 class UnsavedWorkTest {
 
-    private static final String UNSAVED = "This plan has changes that are not saved.";
+    private static final String UNSAVED = "This plan has unsaved changes.";
 
     private final Desk desk = Desk.with("harvest-festival", 80, 24);
     private final Clerk clerk = Clerk.at(desk);
@@ -201,6 +201,6 @@ class UnsavedWorkTest {
     @Test
     void without_any_organ_no_plan_can_be_made() {
         desk.answer(new Event.InstrumentsListed(List.of()));
-        assertThat(desk.said()).isEqualTo("There is no instrument yet in the folder instruments.");
+        assertThat(desk.said()).isEqualTo("There is no organ in the folder instruments yet.");
     }
 }

@@ -60,7 +60,7 @@ class VerseFeedbackCommandsTest {
     @Test
     void without_an_answer_there_is_nothing_to_heed() {
         desk.press("Y");
-        assertThat(desk.said()).isEqualTo("Of no verse is it said yet how it was. y says it of this one.");
+        assertThat(desk.said()).isEqualTo("No feedback recorded yet. Press y to record it for this verse.");
         assertThat(desk.state().work().map(PlanEdit::isWithFeedback)).isEqualTo(Optional.of(false));
     }
 }

@@ -53,7 +53,7 @@ class WindowTest {
     @Test
     void another_size_leaves_what_was_said() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("p").answer(new Event.Resize(100, 30));
-        assertThat(desk.said()).isEqualTo("This is where the service begins.");
+        assertThat(desk.said()).isEqualTo("This is the start of the service.");
     }
 
     @Test
@@ -74,7 +74,7 @@ class WindowTest {
     void a_long_question_is_read_to_its_end() {
         Desk desk = Desk.with("harvest-festival", 60, 18);
         desk.answer(new Event.SaveRefused(desk.plan(), List.of()));
-        assertThat(desk.screen()).containsPattern("opened here\\.|(?m)^  here\\.$");
+        assertThat(desk.screen()).containsPattern("opened it\\.|(?m)^  it\\.$");
     }
 
     @ParameterizedTest
@@ -215,7 +215,7 @@ class WindowTest {
     void where_nothing_fits_nothing_is_chosen() {
         Desk desk = Desk.with("harvest-festival", 80, 24);
         desk.library(Desk.listed("a", "One plan", ""));
-        assertThat(desk.press("'zzz'", "<Enter>").said()).isEqualTo("Nothing in the list fits what was typed.");
+        assertThat(desk.press("'zzz'", "<Enter>").said()).isEqualTo("Nothing in the list matches the filter.");
     }
 
     @Test

@@ -115,7 +115,7 @@ class EditorTest {
         }
         pane = new Pane(folder);
         start("plans/ordinary-sunday.json");
-        pane.await("take it up");
+        pane.await("restore");
         pane.type("t");
         pane.await("Taken up");
         pane.type("n");
