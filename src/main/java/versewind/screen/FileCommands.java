@@ -115,9 +115,9 @@ final class FileCommands {
 
     /** What is to become of work that was kept; it can be taken up if it is for the organ that is open. */
     private static Question aboutDraft(Event.PlanOpened opened, Plan draft) {
-        Question.Answer takeUp = new Question.Answer("t", "restore", FileCommands::takenUp);
+        Question.Answer takeUp = new Question.Answer("r", "restore", FileCommands::takenUp);
         Question.Answer forget =
-                new Question.Answer("f", "discard", closed -> closed.onWork(work -> closed.with(work.withoutDraft()))
+                new Question.Answer("d", "discard", closed -> closed.onWork(work -> closed.with(work.withoutDraft()))
                         .wants(Effects::dropDraft));
         Question.Answer leave = new Question.Answer("q", "leave", closed -> closed.wants(Effects::quit));
         boolean fits = draft.instrument().equals(opened.plan().instrument()) && draft.fits(opened.instrument());

@@ -57,7 +57,7 @@ public final class Update {
         if (!state.isUnsaved() && state.top() instanceof FormBox form && form.isTyped()) {
             Question.Answer leave = new Question.Answer("d", "leave without it", closed -> closed.wants(Effects::quit));
             return state.open(
-                    new Question("What was typed here is not kept yet.", List.of(leave, Question.Answer.STAY)));
+                    new Question("What you typed is not saved yet.", List.of(leave, Question.Answer.STAY)));
         }
         return FileCommands.afterAsking(state, Effects::quit);
     }

@@ -15,7 +15,7 @@
  * record ThingsScreen(ListBox<Thing> list) implements Screen {
  *     static final KeyTable<ThingsScreen> KEYS = KeyTable.<ThingsScreen>under("Among the things")   // heading in the help
  *             .list("thing", (screen, by) -> new ThingsScreen(screen.list.move(by)))               // Down, Tab, Up, Shift-Tab
- *             .key("x, Delete", "take it out", ThingsScreen::remove)       // keys as Key.name writes them, words, action
+ *             .key("x, Delete", "delete", ThingsScreen::remove)       // keys as Key.name writes them, words, action
  *             .key("Esc, q", "close", (screen, state) -> state.close());
  *
  *     private State remove(State state) {

@@ -217,7 +217,7 @@ class AtDeskTest {
                         "harvest-festival", plan -> plan.withHymns(plan.hymns().subList(1, 2)))
                 .alone();
         assertThat(desk.question()).isNotEmpty();
-        desk.press(" ", "t");
+        desk.press(" ", "r");
         assertThat(desk.state().top()).isInstanceOf(DeskScreen.class);
         assertThat(screen(desk)).contains("1 of 5");
     }

@@ -209,7 +209,7 @@ class FileCommandsTest {
                 open.plan(), open.instrument(), State.empty(80, 24, Marks.UNICODE, Desk.TODAY), Optional.of(draft));
         assertThat(offered.state().top()).isInstanceOf(Question.class);
         assertThat(offered.plan()).isEqualTo(open.plan());
-        offered.press("t");
+        offered.press("r");
         assertThat(offered.plan()).isEqualTo(draft);
         assertThat(offered.state().isUnsaved()).isTrue();
     }

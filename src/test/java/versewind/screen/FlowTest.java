@@ -31,20 +31,20 @@ class FlowTest {
     @Test
     void paragraphs_have_lines_of_their_own_where_there_are_enough() {
         assertThat(painted(moves(), 60, 3))
-                .containsExactly("put in Great Principal 4, Twelfth 2 2/3", "draw Great Fifteenth 2, Mixture III", "");
+                .containsExactly("push in Great Principal 4, Twelfth 2 2/3", "draw Great Fifteenth 2, Mixture III", "");
     }
 
     @Test
     void else_they_follow_one_another_and_no_name_is_broken() {
         assertThat(painted(moves(), 50, 2))
-                .containsExactly("put in Great Principal 4, Twelfth 2 2/3", "draw Great Fifteenth 2, Mixture III");
+                .containsExactly("push in Great Principal 4, Twelfth 2 2/3", "draw Great Fifteenth 2, Mixture III");
         assertThat(painted(moves(), 72, 1))
-                .containsExactly("put in Great Principal 4, Twelfth 2 2/3 draw Great Fifteenth 2, ~1 more");
+                .containsExactly("push in Great Principal 4, Twelfth 2 2/3 draw Great Fifteenth 2, ~1 more");
     }
 
     @Test
     void how_many_knobs_are_left_out_is_told() {
-        assertThat(painted(moves(), 34, 1)).containsExactly("put in Great Principal 4, ~3 more");
+        assertThat(painted(moves(), 34, 1)).containsExactly("push in Great Principal 4, ~3 more");
         assertThat(painted(moves(), 12, 1)).containsExactly("put~ ~4 more");
     }
 
@@ -53,7 +53,7 @@ class FlowTest {
         Flow flow = moves().ifRoom().add("or by hand", Style.TEXT);
         assertThat(painted(flow, 60, 3))
                 .containsExactlyElementsOf(List.of(
-                        "put in Great Principal 4, Twelfth 2 2/3",
+                        "push in Great Principal 4, Twelfth 2 2/3",
                         "draw Great Fifteenth 2, Mixture III",
                         "or by hand"));
         assertThat(painted(flow, 40, 2)).noneMatch(line -> line.contains("hand"));

@@ -71,7 +71,7 @@ class KeptWorkTest {
     @Test
     void work_taken_up_is_written_when_it_is_saved() {
         Desk offered = Desk.withDraft("harvest-festival", KeptWorkTest::withoutHymns);
-        assertThat(Clerk.at(offered).press("t", "s").written())
+        assertThat(Clerk.at(offered).press("r", "s").written())
                 .contains(withoutHymns(Desk.shipped("harvest-festival").plan()));
     }
 
@@ -90,7 +90,7 @@ class KeptWorkTest {
 
     @Test
     void work_for_another_organ_is_not_taken_up() {
-        assertThat(forAnotherOrgan().press("t").plan().instrument()).isEqualTo("st-tethwin");
+        assertThat(forAnotherOrgan().press("r").plan().instrument()).isEqualTo("st-tethwin");
     }
 
     @Test

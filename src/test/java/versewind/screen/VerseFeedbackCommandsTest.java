@@ -25,7 +25,7 @@ class VerseFeedbackCommandsTest {
     @Test
     void one_key_goes_through_the_answers() {
         assertThat(desk.press("y").verse().answer()).contains(new Feedback(HeardAs.TOO_SOFT, 480));
-        assertThat(desk.said()).isEqualTo("V1 was too soft, with 480 present. Y takes it into account.");
+        assertThat(desk.said()).isEqualTo("V1 was too soft, with 480 present. Press Y to use it in the estimates.");
         assertThat(desk.press("y").verse().answer().map(Feedback::heard)).contains(HeardAs.RIGHT);
         assertThat(desk.press("y").verse().answer().map(Feedback::heard)).contains(HeardAs.TOO_STRONG);
         assertThat(desk.press("y").verse().answer()).isEmpty();

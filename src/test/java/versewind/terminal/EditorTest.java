@@ -116,8 +116,8 @@ class EditorTest {
         pane = new Pane(folder);
         start("plans/ordinary-sunday.json");
         pane.await("restore");
-        pane.type("t");
-        pane.await("Taken up");
+        pane.type("r");
+        pane.await("Restored");
         pane.type("n");
         pane.await("Organ silent");
         pane.type("s");
