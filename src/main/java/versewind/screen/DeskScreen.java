@@ -31,7 +31,7 @@ record DeskScreen(DeskNotes notes) implements Screen {
             .key("-", "fewer people are present", on((desk, state, work) -> desk.count(state, work, -1)))
             .key(
                     "a",
-                    "feedback: feedback: how the organ was in every verse",
+                    "feedback: feedback: feedback: how the organ was in every verse",
                     on((desk, state, work) -> FeedbackScreen.open(state, work, desk.notes)))
             .key(
                     "Esc, q, K",

@@ -66,10 +66,10 @@ record OrganScreen(
                     ".",
                     "move down",
                     (screen, state) -> screen.moved(state, screen.draft.now().movedDown(screen.at())))
-            .key("u, Ctrl-Z", "undo", (screen, state) -> screen.undone(state, Undo::undo, "There is nothing to undo."))
+            .key("u, Ctrl-Z", "undo", (screen, state) -> screen.undone(state, Undo::undo, "Nothing to undo."))
             .key("U, Ctrl-Y", "redo", (screen, state) -> screen.undone(state, Undo::redo, "There is nothing to redo."))
             .key("s, Ctrl-S", "save", OrganScreen::save)
-            .key("?, F1", "all the keys", (screen, state) -> state.open(new HelpScreen(0)))
+            .key("?, F1", "all keys", (screen, state) -> state.open(new HelpScreen(0)))
             .key("Esc, q, Ctrl-Q", "close", OrganScreen::close);
 
     private static final int TOP = 2;
@@ -131,10 +131,10 @@ record OrganScreen(
                 "This organ has unsaved work from last time.",
                 List.of(
                         new Question.Answer(
-                                "t",
-                                "take it up",
+                                "r",
+                                "restore",
                                 closed -> closed.update(OrganScreen.class, screen -> screen.with(screen.draft.redo()))),
-                        new Question.Answer("f", "discard", OrganScreen::dropped)));
+                        new Question.Answer("d", "discard", OrganScreen::dropped)));
     }
 
     /** With what was changed of the organ taken back. */

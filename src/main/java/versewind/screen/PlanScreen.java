@@ -67,8 +67,8 @@ record PlanScreen() implements Screen {
                     verse((s, work, verse) -> s.open(VerseForm.of(work, verse, VerseForm.PEOPLE))))
             .heading("Hands and feet")
             .key("h", "next layout of hands and feet", verse(PlayingCommands::nextLayout))
-            .key("r", "move move the right hand to the next manual", verse(PlayingCommands::moveRightHand))
-            .key("l", "move move the left hand to the next manual", verse(PlayingCommands::moveLeftHand))
+            .key("r", "move move move the right hand to the next manual", verse(PlayingCommands::moveRightHand))
+            .key("l", "move move move the left hand to the next manual", verse(PlayingCommands::moveLeftHand))
             .heading("Verses")
             .key("e", "edit label, piston and note of the verse", verse(PlanScreen::editVerse))
             .key(VERSES, "Enter", "", verse(PlanScreen::editVerse))
@@ -126,7 +126,7 @@ record PlanScreen() implements Screen {
         "/ find",
         "1 to 4 who",
         "+ - sing",
-        "< > swell box",
+        "< > box",
         "h hands",
         "n next",
         "Tab verses",

@@ -107,14 +107,14 @@ final class StopCommands {
                         state,
                         work,
                         verse.withRegistration(before.registration()).withHands(handsFor(verse, before))))
-                .orElseGet(() -> state.says("This is where the service begins; there is no verse before it."));
+                .orElseGet(() -> state.says("This is the first verse of the service."));
     }
 
     static State carryOn(State state, PlanEdit work, Verse verse) {
         int at = work.place().verse();
         List<Verse> verses = work.verses();
         if (at + 1 >= verses.size()) {
-            return state.says("This is the hymn's last verse; there is none after it.");
+            return state.says("This is the last verse of the hymn.");
         }
         List<Verse> carried = IntStream.range(0, verses.size())
                 .mapToObj(i -> i <= at || verses.get(i).mode() != verse.mode()
@@ -129,7 +129,7 @@ final class StopCommands {
                 .filter(each -> each.mode() == verse.mode())
                 .count();
         if (same == 0) {
-            return state.says("Others sing or play the verses after; they are left alone.");
+            return state.says("The following verses have other singers or hands; they are unchanged.");
         }
         State step =
                 PlanChanges.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, carried));
@@ -140,7 +140,7 @@ final class StopCommands {
         return "Carried on to the " + (verses == 1 ? "verse" : verses + " verses") + " after"
                 + switch (leftAlone) {
                     case 0 -> ".";
-                    case 1 -> "; 1 that others sing or play is left alone.";
+                    case 1 -> "; 1 with other singers or hands is unchanged.";
                     default -> "; " + leftAlone + " that others sing or play are left alone.";
                 };
     }

@@ -222,7 +222,7 @@ class FileCommandsTest {
                 open.instrument(),
                 State.empty(80, 24, Marks.UNICODE, Desk.TODAY),
                 Optional.of(open.plan().withHymns(List.of())));
-        offered.press("f");
+        offered.press("d");
         assertThat(offered.effects()).containsExactly(Wanted.of("dropDraft"));
         assertThat(offered.plan()).isEqualTo(open.plan());
     }

@@ -45,7 +45,7 @@ class FlowTest {
     @Test
     void how_many_knobs_are_left_out_is_told() {
         assertThat(painted(moves(), 34, 1)).containsExactly("push in Great Principal 4, ~3 more");
-        assertThat(painted(moves(), 12, 1)).containsExactly("put~ ~4 more");
+        assertThat(painted(moves(), 12, 1)).containsExactly("pus~ ~4 more");
     }
 
     @Test

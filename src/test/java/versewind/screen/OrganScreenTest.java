@@ -182,10 +182,10 @@ class OrganScreenTest {
         OrganDraft changed = draft(bench().press("<Down>", "<Down>", "d"));
         Event opened = new Event.OrganOpened("st-tethwin", Desk.instrument("st-tethwin"), "", Optional.of(changed));
 
-        Desk taken = Desk.empty(80, 24).answer(opened).press("t");
+        Desk taken = Desk.empty(80, 24).answer(opened).press("r");
         assertThat(draft(taken)).isEqualTo(changed);
         assertThat(on(taken).draft().isUnsaved()).isTrue();
-        Desk forgotten = Desk.empty(80, 24).answer(opened).press("f");
+        Desk forgotten = Desk.empty(80, 24).answer(opened).press("d");
         assertThat(on(forgotten).draft().isUnsaved()).isFalse();
         assertThat(on(forgotten).draft().future()).isEmpty();
         assertThat(forgotten.effects()).containsExactly(Wanted.of("dropOrganDraft"));
