@@ -37,12 +37,12 @@ class MainTest {
 
     @Test
     void results_go_to_the_standard_output_and_the_exit_status_says_how_it_went() throws Exception {
-        Process process = started("assess", "wedding");
+        Process process = started("assess", "harvest-festival");
         String results = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
 
         assertThat(words(process)).isEmpty();
         assertThat(process.waitFor()).isZero();
-        Golden.check("assess/wedding.txt", results);
+        Golden.check("assess/harvest-festival.txt", results);
     }
 
     @Test

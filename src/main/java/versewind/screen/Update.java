@@ -56,8 +56,7 @@ public final class Update {
     static State interrupt(State state) {
         if (!state.isUnsaved() && state.top() instanceof FormBox form && form.isTyped()) {
             Question.Answer leave = new Question.Answer("d", "leave without it", closed -> closed.wants(Effects::quit));
-            return state.open(
-                    new Question("What you typed is not saved yet.", List.of(leave, Question.Answer.STAY)));
+            return state.open(new Question("What you typed is not saved yet.", List.of(leave, Question.Answer.STAY)));
         }
         return FileCommands.afterAsking(state, Effects::quit);
     }

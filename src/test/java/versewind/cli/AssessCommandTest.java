@@ -59,7 +59,12 @@ class AssessCommandTest {
             for (Hymn hymn : read.hymns()) {
                 assertThat(reply.results())
                         .containsSubsequence(hymn.verses().stream()
-                                .map(verse -> "\n" + verse.label().substring(0, Math.min(4, verse.label().length())))
+                                .map(verse -> "\n"
+                                        + verse.label()
+                                                .substring(
+                                                        0,
+                                                        Math.min(
+                                                                4, verse.label().length())))
                                 .toList());
             }
         }

@@ -22,10 +22,10 @@ import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
 import versewind.rules.Attendance;
+import versewind.schema.KnownOrgan;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
 import versewind.store.Fingerprint;
-import versewind.schema.KnownOrgan;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
 

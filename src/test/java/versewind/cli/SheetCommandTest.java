@@ -141,8 +141,8 @@ class SheetCommandTest {
             Reply reply =
                     typedIn(folder, StandardCharsets.UTF_8, "sheet", "odd", "--format", format, "-o", "plans/odd.json");
             assertThat(reply)
-                    .isEqualTo(Reply.bad("The sheet was not written to plans/odd.json: There is a file of another kind"
-                            + " under this name. Choose another."));
+                    .isEqualTo(Reply.bad("The sheet was not written to plans/odd.json: A file of another kind has this"
+                            + " name. Choose another name."));
         }
         assertThat(Files.readString(folder.resolve("plans/odd.json"))).isEqualTo(ODD);
     }

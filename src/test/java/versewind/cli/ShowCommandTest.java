@@ -46,7 +46,7 @@ class ShowCommandTest {
                 "read-stops", list.toString(), "-o", folder.resolve("made.json").toString());
 
         assertThat(reply.status()).isEqualTo(Reply.BAD);
-        assertThat(reply.words()).contains("Volume: not \"much\"; it is a number, as 12 or 2.5.");
+        assertThat(reply.words()).contains("Volume: \"much\" is not a number. Enter a number from 50 to 500000.");
         assertThat(folder.resolve("made.json")).doesNotExist();
     }
 

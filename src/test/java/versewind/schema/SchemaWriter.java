@@ -67,7 +67,8 @@ final class SchemaWriter {
     }
 
     private static String description(Field<?, ?> field) {
-        String about = field.about().substring(0, 1).toUpperCase(Locale.ROOT) + field.about().substring(1) + ".";
+        String about = field.about().substring(0, 1).toUpperCase(Locale.ROOT)
+                + field.about().substring(1) + ".";
         String usual = field.isNeeded() ? "" : field.usual();
         return usual.isEmpty() ? about : about + " " + usual + " where left out.";
     }

@@ -75,7 +75,7 @@ class BinTest {
     void a_plan_with_unsaved_work_keeps_its_name() throws BadFile, IOException {
         Files.writeString(plans.resolve(".lent.unsaved.json"), "work");
 
-        assertThat(library.renamePlan("lent", "Other").trouble()).startsWith("There is unsaved work on it.");
+        assertThat(library.renamePlan("lent", "Other").trouble()).startsWith("It has unsaved changes.");
         assertThat(plans.resolve("lent.json")).exists();
     }
 }

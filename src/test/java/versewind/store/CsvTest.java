@@ -71,8 +71,8 @@ class CsvTest {
 
     @Test
     void quotation_marks_that_do_not_close_are_told_with_their_line() {
-        String quotes =
-                "a cell begins with a quotation mark and does not end with one." + " Close it, or double those within.";
+        String quotes = "a cell begins with a quotation mark but does not end with one."
+                + " Close it, and double the marks inside.";
         assertThatThrownBy(() -> Csv.read("a\nb,\"c\nd\n")).hasMessage("line 2: " + quotes);
         assertThatThrownBy(() -> Csv.read("a\n\"b\"c")).hasMessage("line 2: " + quotes);
     }

@@ -3,7 +3,6 @@ package versewind.store;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import versewind.organ.Instrument;
-import versewind.organ.Tremulant;
 import versewind.schema.KnownOrgan;
 
 /** An organ of two manuals and pedal, and a plan for it, as they stand in their files. */
@@ -111,7 +110,8 @@ final class SmallOrgan {
     }
 
     static Instrument read(String file) throws BadFile {
-        return InstrumentJson.read(Path.of("instruments/nether-wick.json"), bytes(file)).instrument();
+        return InstrumentJson.read(Path.of("instruments/nether-wick.json"), bytes(file))
+                .instrument();
     }
 
     static Instrument organ() {
