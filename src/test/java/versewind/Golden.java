@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * Texts that were looked at once and found good. A missing one fails; {@code -Dgolden.update=true} writes them anew, but
- * not where CI=true.
+ * Texts that were looked at once and found good. A missing one fails; {@code -Dgolden.update=true} writes them anew,
+ * but not where CI=true.
  *
  * <p>Every file has a test that names it: either it is named in a literal, or its folder is asked for by {@link
  * #names} and compared with the cases that there are.

@@ -19,8 +19,10 @@ public record Registration(IndexSet stops, IndexSet couplers, IndexSet tremulant
         boxes = List.copyOf(boxes);
     }
 
-    /** Written out, like {@link #equals}, because the search calls it constantly and a record's own methods are slow until
-     * compiled. */
+    /**
+     * Written out, like {@link #equals}, because the search calls it constantly and a record's own methods are slow until
+     * compiled.
+     */
     @Override
     public int hashCode() {
         return 31 * (31 * (31 * stops.hashCode() + couplers.hashCode()) + tremulants.hashCode()) + boxes.hashCode();

@@ -13,8 +13,8 @@ import java.util.stream.Stream;
  * but Trombone 16; couplers: Great to Pedal; Tremulant drawn; Swell closed}. {@link #parse} reads whatever {@link
  * #format} or {@link #parts} writes.
  *
- * <p>Line ends may replace semicolons. Names may be shortened as {@link Names} allows; a comma, semicolon or colon in a name
- * has a backslash before it, see {@link NameList}. Also read: {@code tremulants: Tremulant}, {@code boxes: Swell
+ * <p>Line ends may replace semicolons. Names may be shortened as {@link Names} allows; a comma, semicolon or colon in a
+ * name has a backslash before it, see {@link NameList}. Also read: {@code tremulants: Tremulant}, {@code boxes: Swell
  * closed} and {@code Swell=closed}. Swell boxes that are not mentioned are open.
  */
 public final class RegistrationText {

@@ -8,8 +8,8 @@ import java.util.function.BooleanSupplier;
 import versewind.organ.IndexSet;
 
 /**
- * The best of a whole {@link SearchSpace}, by depth first and bounds: with some stops decided, {@link ScoreFunction#least} says what any
- * draft costs at least, and a branch that costs more than the best so far is cut.
+ * The best of a whole {@link SearchSpace}, by depth first and bounds: with some stops decided, {@link
+ * ScoreFunction#least} says what any draft costs at least, and a branch that costs more than the best so far is cut.
  *
  * <p>Checked against: {@code ExactTest}, every draft of the space one by one.
  */

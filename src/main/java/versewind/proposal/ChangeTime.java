@@ -40,8 +40,8 @@ record ChangeTime(double seconds, double moveS, Piston piston) {
     }
 
     /**
-     * What a change costs: a little for every knob, and much where it does not fit into the breath. What is not heard in the
-     * verse before can be drawn there already, and what is not heard in the verse after can be put in there.
+     * What a change costs: a little for every knob, and much where it does not fit into the breath. What is not heard
+     * in the verse before can be drawn there already, and what is not heard in the verse after can be put in there.
      *
      * @param change what is moved
      * @param unheard how many of its knobs that are

@@ -3,8 +3,8 @@ package versewind.proposal;
 import versewind.plan.Mood;
 
 /**
- * The price list of a registration: the points that each fault costs, and the words in which it is told. 1 point is about what
- * a teacher would mention, 5 and more nobody does. Common practice, no source; the points are estimates.
+ * The price list of a registration: the points that each fault costs, and the words in which it is told. 1 point is
+ * about what a teacher would mention, 5 and more nobody does. Common practice, no source; the points are estimates.
  */
 enum Cost {
     // Colour

@@ -4,8 +4,8 @@ import versewind.organ.IndexSet;
 import versewind.plan.Mood;
 
 /**
- * What is coupled to the hands is a chorus of its own: it stands on 8 ft, its mixture on 4 ft, its reeds on flues. Common
- * practice, no source.
+ * What is coupled to the hands is a chorus of its own: it stands on 8 ft, its mixture on 4 ft, its reeds on flues.
+ * Common practice, no source.
  */
 final class CoupledChorus {
 

@@ -133,9 +133,9 @@ final class DraftAnalysis {
     }
 
     /**
-     * A number that two drafts have in common where hands and feet sound as many stops of every kind, and one cannot be told
-     * from the other but by comparing: it does not matter which of two trumpets is drawn, nor a flute under a principal of its
-     * pitch, nor what is coupled to the feet.
+     * A number that two drafts have in common where hands and feet sound as many stops of every kind, and one cannot be
+     * told from the other but by comparing: it does not matter which of two trumpets is drawn, nor a flute under a
+     * principal of its pitch, nor what is coupled to the feet.
      */
     long shade() {
         long shade = draft.hands().layout().ordinal();

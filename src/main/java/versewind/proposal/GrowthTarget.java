@@ -1,9 +1,9 @@
 package versewind.proposal;
 
 /**
- * How a verse of the people stands to the one before: where the hymn is to grow by something that one hears its margin over
- * the singing grows by a step, where it is to sink it sinks; and it never goes the other way. Common practice, no source; the
- * points are estimates.
+ * How a verse of the people stands to the one before: where the hymn is to grow by something that one hears its margin
+ * over the singing grows by a step, where it is to sink it sinks; and it never goes the other way. Common practice, no
+ * source; the points are estimates.
  *
  * @param beforeDb margin of the verse before
  * @param wantedDb by how much this one's target lies higher

@@ -11,8 +11,9 @@ import versewind.organ.IndexSet;
 import versewind.plan.HandsAndFeet;
 
 /**
- * A search that climbs: from the best of the {@link SeedRegistrations}, one movement after another as long as one makes it better.
- * Every draft that was scored is kept. It is deterministic, and its effort is counted in climbs, not in time.
+ * A search that climbs: from the best of the {@link SeedRegistrations}, one movement after another as long as one makes
+ * it better. Every draft that was scored is kept. It is deterministic, and its effort is counted in climbs, not in
+ * time.
  */
 final class HillClimb {
 

@@ -266,7 +266,9 @@ final class OrganFacts {
         return allOf.get(home);
     }
 
-    /** True for a manual division with neither principals nor a mixture: its reeds are meant to stand on other manuals. */
+    /**
+     * True for a manual division with neither principals nor a mixture: its reeds are meant to stand on other manuals.
+     */
     boolean isForSolos(int home) {
         return forSolos[home];
     }

@@ -6,8 +6,8 @@ import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mood;
 
 /**
- * A pedal that suits the manuals: 16 and 8 ft, clear by a coupler, growing alongside them and not before. Common practice,
- * no source.
+ * A pedal that suits the manuals: 16 and 8 ft, clear by a coupler, growing alongside them and not before. Common
+ * practice, no source.
  */
 final class PedalLine {
 

@@ -4,8 +4,8 @@ import java.util.stream.IntStream;
 import versewind.plan.Mood;
 
 /**
- * In what order reeds join the people's chorus: after its flues, those of a box before those that stand in the open, those of
- * 8 ft before deeper and higher ones, and those meant for solos last of all. Common practice, no source.
+ * In what order reeds join the people's chorus: after its flues, those of a box before those that stand in the open,
+ * those of 8 ft before deeper and higher ones, and those meant for solos last of all. Common practice, no source.
  */
 final class Reeds {
 

@@ -15,8 +15,8 @@ import versewind.rules.ChorusFaults;
 import versewind.sound.OrganSound;
 
 /**
- * Somebody who knows an instrument and proposes what to draw. Belongs to one thread, as its {@link OrganSound} does. The
- * same plan has always the same proposals.
+ * Somebody who knows an instrument and proposes what to draw. Belongs to one thread, as its {@link OrganSound} does.
+ * The same plan has always the same proposals.
  */
 public final class RegistrationProposer {
 

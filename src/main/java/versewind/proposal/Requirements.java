@@ -73,8 +73,8 @@ final class Requirements {
     }
 
     /**
-     * The mood by which layers are too much: people who sing strongly bear more, in a gentle verse no more than a plain one
-     * has, and a last verse that is not gentle may be bright.
+     * The mood by which layers are too much: people who sing strongly bear more, in a gentle verse no more than a plain
+     * one has, and a last verse that is not gentle may be bright.
      */
     private static Mood layers(Verse verse, Mode mode, Mood mood) {
         if (mode != Mode.CONGREGATION) {
@@ -116,7 +116,10 @@ final class Requirements {
         return isGentle ? verse.withSinging(Singing.GENTLE) : verse;
     }
 
-    /** How far the margin may be off where it lies nearest to the target, of the registrations with which a search starts. */
+    /**
+     * How far the margin may be off where it lies nearest to the target, of the registrations with which a search
+     * starts.
+     */
     private double sdDb(Verse weighed, Requirement requirement, int people) {
         MarginEvaluator evaluator = sound.marginEvaluator(weighed, people);
         Optional<Draft> nearest = new SeedRegistrations(organ, new SearchSpace(organ, requirement))

@@ -17,8 +17,8 @@ import versewind.rules.StopChanges;
 import versewind.sound.MarginEvaluator;
 
 /**
- * Scores drafts for one verse, in penalty points; 0 is perfect. The points, the score with its reasons and the lower bound for
- * branch and bound are sums over one list of criteria. Deterministic. Not thread-safe: buffers are reused.
+ * Scores drafts for one verse, in penalty points; 0 is perfect. The points, the score with its reasons and the lower
+ * bound for branch and bound are sums over one list of criteria. Deterministic. Not thread-safe: buffers are reused.
  */
 final class ScoreFunction {
 

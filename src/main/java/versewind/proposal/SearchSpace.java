@@ -18,13 +18,10 @@ import versewind.plan.Mood;
 /**
  * Everything that is looked at for a verse.
  *
- * <ul>
- *   <li>Hands and feet: both hands on any manual with the bass on the pedal, with the hands only, or coupled down; and the
- *       melody on any manual over any other.
- *   <li>Stops: any that sound from there; those locked in always, those locked out never.
- *   <li>Couplers: all that a key which is played, or moved by another, can reach, of every kind.
- *   <li>Boxes: all their positions where something is drawn that is heard; else open.
- *   <li>Tremulants: none.
+ * <ul> <li>Hands and feet: both hands on any manual with the bass on the pedal, with the hands only, or coupled down;
+ * and the melody on any manual over any other. <li>Stops: any that sound from there; those locked in always, those
+ * locked out never. <li>Couplers: all that a key which is played, or moved by another, can reach, of every kind.
+ * <li>Boxes: all their positions where something is drawn that is heard; else open. <li>Tremulants: none.
  * </ul>
  */
 final class SearchSpace {
@@ -67,8 +64,8 @@ final class SearchSpace {
     }
 
     /**
-     * Whether nobody would begin with it: the melody is soloed where that is wanted and not elsewhere, and the people are led
-     * on the main manual with the feet, but for a gentle verse.
+     * Whether nobody would begin with it: the melody is soloed where that is wanted and not elsewhere, and the people
+     * are led on the main manual with the feet, but for a gentle verse.
      */
     boolean isUnusual(HandsAndFeet layout) {
         boolean isSoloWanted =

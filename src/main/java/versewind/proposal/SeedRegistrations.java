@@ -9,8 +9,8 @@ import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
 
 /**
- * Registrations from which a search starts: the steps in which the trade builds up, on every manual, alone and with others
- * coupled to it; for a soloed melody every voice over soft stops of another manual. Common practice, no source.
+ * Registrations from which a search starts: the steps in which the trade builds up, on every manual, alone and with
+ * others coupled to it; for a soloed melody every voice over soft stops of another manual. Common practice, no source.
  */
 final class SeedRegistrations {
 

@@ -12,13 +12,13 @@ import java.util.function.BooleanSupplier;
 import versewind.rules.StopChanges;
 
 /**
- * Of the candidates of every verse those that together cost least: their points, what has to be moved from one to the next,
- * and sameness, with as many general pistons as there are.
+ * Of the candidates of every verse those that together cost least: their points, what has to be moved from one to the
+ * next, and sameness, with as many general pistons as there are.
  *
- * <p>For given pistons the best chain is found by dynamic programming over the candidates. Which registrations have a piston
- * is decided by branch and bound: where more have one in the best chain than there are, one of them is given a piston for
- * good, or none. As long as no more than {@link #MOST_BRANCHES} are looked at the result is the optimum of its candidates;
- * else {@link Best#bound} says how far below it may lie.
+ * <p>For given pistons the best chain is found by dynamic programming over the candidates. Which registrations have a
+ * piston is decided by branch and bound: where more have one in the best chain than there are, one of them is given a
+ * piston for good, or none. As long as no more than {@link #MOST_BRANCHES} are looked at the result is the optimum of
+ * its candidates; else {@link Best#bound} says how far below it may lie.
  *
  * <p>Checked against: {@code ChainTest}, every chain with every choice of pistons.
  */
@@ -277,7 +277,10 @@ final class ServiceOptimizer {
         return Arrays.stream(path).boxed().toList();
     }
 
-    /** What somebody would do who thinks of one verse after another and sets a piston where it helps, while there are any. */
+    /**
+     * What somebody would do who thinks of one verse after another and sets a piston where it helps, while there are
+     * any.
+     */
     Best greedy() {
         Arrays.fill(may, false);
         Set<Integer> given = new HashSet<>();

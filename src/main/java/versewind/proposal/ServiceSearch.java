@@ -165,7 +165,9 @@ final class ServiceSearch {
                 isText ? proposer.requirements().risesDb(plan, here.place()) : OptionalDouble.empty());
     }
 
-    /** Its own, and the best of the hymn's other verses, as this verse judges them; and those near to its neighbours. */
+    /**
+     * Its own, and the best of the hymn's other verses, as this verse judges them; and those near to its neighbours.
+     */
     private List<VerseCandidates.Candidate> candidates(Searched here) {
         Set<Draft> own = new LinkedHashSet<>();
         here.ranked().forEach(each -> own.add(each.draft()));

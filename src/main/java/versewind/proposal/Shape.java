@@ -14,10 +14,10 @@ import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
 
 /**
- * The shape of a hymn and of the service: by how many dB the margin of a verse is lifted over what its mood wants. A hymn
- * rises evenly from its first verse to its last, more on a festal day and not at all on a solemn one; a last verse that is
- * not gentle is lifted besides; what only introduces stands a little lower; and the last hymn of the service a little higher.
- * An estimate; common practice, no source.
+ * The shape of a hymn and of the service: by how many dB the margin of a verse is lifted over what its mood wants. A
+ * hymn rises evenly from its first verse to its last, more on a festal day and not at all on a solemn one; a last verse
+ * that is not gentle is lifted besides; what only introduces stands a little lower; and the last hymn of the service a
+ * little higher. An estimate; common practice, no source.
  */
 final class Shape {
 
@@ -50,8 +50,8 @@ final class Shape {
     }
 
     /**
-     * The mood of a verse: what the plan says; where it says plain, gentle for people who sing gently, and on a day of penance
-     * or mourning.
+     * The mood of a verse: what the plan says; where it says plain, gentle for people who sing gently, and on a day of
+     * penance or mourning.
      */
     static Mood mood(Plan plan, VersePlace place) {
         Verse verse = plan.hymns().get(place.hymn()).verses().get(place.verse());

@@ -7,8 +7,8 @@ import versewind.acoustics.TableResource;
 import versewind.plan.Mood;
 
 /**
- * The classes of stops that suit a role and a mood: points for one stop of a class (the table {@code stop_costs.csv}), and for a
- * class that is missed. Points are estimates; common practice, no source.
+ * The classes of stops that suit a role and a mood: points for one stop of a class (the table {@code stop_costs.csv}),
+ * and for a class that is missed. Points are estimates; common practice, no source.
  */
 final class StopPreferences {
 

@@ -8,8 +8,8 @@ import versewind.sound.Thresholds;
 /**
  * Where the margin of a verse should lie, in dB.
  *
- * <p>Between the thresholds of the verdicts, nearer to this or that one by the mood; an estimate. A playover is weighed as
- * if the people sang to it, and aims a little lower.
+ * <p>Between the thresholds of the verdicts, nearer to this or that one by the mood; an estimate. A playover is weighed
+ * as if the people sang to it, and aims a little lower.
  *
  * @param centreDb where it should lie
  * @param halfWidthDb how far on either side it is as good
@@ -62,9 +62,9 @@ record Target(double centreDb, double halfWidthDb) {
     }
 
     /**
-     * How far outside the target a margin may be expected to lie, in dB, over what is unavoidable: the mean distance of a
-     * normal distribution from the interval, less the same for one whose mean is the centre. 0 at the centre, and more the
-     * farther away, but the less steeply the less is known.
+     * How far outside the target a margin may be expected to lie, in dB, over what is unavoidable: the mean distance of
+     * a normal distribution from the interval, less the same for one whose mean is the centre. 0 at the centre, and
+     * more the farther away, but the less steeply the less is known.
      *
      * <p>Formula: E max(0, low - X, X - high) for X normal with mean m and standard deviation s is s (g((m - low)/s) +
      * g((high - m)/s)) with g(z) = phi(z) - z (1 - Phi(z)).

@@ -45,7 +45,9 @@ public final class Advice {
                 .count();
     }
 
-    /** The findings of one verse without silenced ones and without mends: quick enough for every key that is pressed. */
+    /**
+     * The findings of one verse without silenced ones and without mends: quick enough for every key that is pressed.
+     */
     public List<Finding> mentions(Plan plan, VersePlace place) {
         return findings(hymn(plan, place.hymn()), place.verse(), Advice::notMended).stream()
                 .filter(finding -> !finding.isSilenced())

@@ -43,8 +43,8 @@ public record Assessment(List<OfHymn> hymns) {
      *
      * @param verse the verse
      * @param estimate its sound, an estimate
-     * @param step how much louder the organ is than in the hymn's verse before; empty for its first verse, and where one
-     *     of the two is silent
+     * @param step how much louder the organ is than in the hymn's verse before; empty for its first verse, and where
+     *     one of the two is silent
      */
     public record OfVerse(Verse verse, Estimate estimate, Optional<LevelStep> step) {
 

@@ -12,7 +12,8 @@ import versewind.plan.VersePlace;
 import versewind.sound.OrganSound;
 
 /**
- * One plan before different numbers of people: as they come in the room swallows more of the organ and the singing grows.
+ * One plan before different numbers of people: as they come in the room swallows more of the organ and the singing
+ * grows.
  *
  * @param people numbers of people, ascending
  * @param assessments the plan's assessment for each of them

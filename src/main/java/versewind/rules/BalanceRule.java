@@ -11,8 +11,8 @@ import versewind.sound.Margin;
 import versewind.sound.Verdict;
 
 /**
- * The rules on the balance of a verse: the people hear their leader and are not driven, a soloist and a choir are carried and
- * never covered, a soloed melody stands out from its accompaniment. Each is broken by one verdict.
+ * The rules on the balance of a verse: the people hear their leader and are not driven, a soloist and a choir are
+ * carried and never covered, a soloed melody stands out from its accompaniment. Each is broken by one verdict.
  *
  * <p>Source of the thresholds: {@link versewind.sound.Thresholds}.
  */

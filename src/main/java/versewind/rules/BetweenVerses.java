@@ -4,8 +4,8 @@ import versewind.plan.Hymn;
 import versewind.sound.OrganSound;
 
 /**
- * The breath between verses, and what can be moved in it: each hand one knob after another, the boxes by foot at the same
- * time. Common practice, no source.
+ * The breath between verses, and what can be moved in it: each hand one knob after another, the boxes by foot at the
+ * same time. Common practice, no source.
  */
 public final class BetweenVerses {
     private BetweenVerses() {}

@@ -13,10 +13,11 @@ import versewind.organ.Stop;
 /**
  * The order in which the trade builds up a registration, and the one in which it writes it down.
  *
- * <p>On a manual 8 ft comes first, then 4, 2, the twelfth, 16 ft, mixtures, and the chorus reeds last; on the pedal 16, 8,
- * 4, mixture, reeds, 32. A chorus has no gap: 4 ft stands on 8, 2 on 4, a twelfth on 2, a mixture on 8, 4 and 2, a manual
- * 16 ft on 4 and 2, chorus reeds on the flue chorus; the pedal grows alongside the manuals and not before them. Celestes, solo reeds, cornets and the higher mutations are colours and
- * belong to no chorus. Common practice, no source.
+ * <p>On a manual 8 ft comes first, then 4, 2, the twelfth, 16 ft, mixtures, and the chorus reeds last; on the pedal 16,
+ * 8, 4, mixture, reeds, 32. A chorus has no gap: 4 ft stands on 8, 2 on 4, a twelfth on 2, a mixture on 8, 4 and 2, a
+ * manual 16 ft on 4 and 2, chorus reeds on the flue chorus; the pedal grows alongside the manuals and not before them.
+ * Celestes, solo reeds, cornets and the higher mutations are colours and belong to no chorus. Common practice, no
+ * source.
  */
 public final class BuildingOrder {
 
@@ -70,8 +71,8 @@ public final class BuildingOrder {
     }
 
     /**
-     * Whether a stop can join those that are drawn, leaves no gap beneath it, and adds something: a flute under a principal of
-     * its pitch hardly does.
+     * Whether a stop can join those that are drawn, leaves no gap beneath it, and adds something: a flute under a
+     * principal of its pitch hardly does.
      */
     boolean mayDraw(IndexSet drawn, int stop) {
         return mayThicken(drawn, stop) && !isUnderPrincipal(drawn, stop);
@@ -93,8 +94,8 @@ public final class BuildingOrder {
     }
 
     /**
-     * Whether a stop can be put in: nothing that rested on it hangs in the air, and no division loses its last stop, nor a
-     * manual its last of 8 ft.
+     * Whether a stop can be put in: nothing that rested on it hangs in the air, and no division loses its last stop,
+     * nor a manual its last of 8 ft.
      */
     boolean mayPutIn(IndexSet drawn, int stop) {
         IndexSet rest = drawn.without(stop);

@@ -99,8 +99,8 @@ public enum ChangeRule implements PlanRule {
     },
 
     /**
-     * The change from the verse before fits into the breath: each hand one change after another, the boxes by foot at the same
-     * time. A piston sets everything but the boxes.
+     * The change from the verse before fits into the breath: each hand one change after another, the boxes by foot at
+     * the same time. A piston sets everything but the boxes.
      */
     TOO_MANY_MOVES("too many movements", 7, CAUTION) {
         @Override

@@ -256,8 +256,8 @@ final class Chorus {
     }
 
     /**
-     * For the feet: what is drawn with one coupler more that brings them what the hands play, from a division with an 8 ft
-     * drawn, the left hand's before the right hand's.
+     * For the feet: what is drawn with one coupler more that brings them what the hands play, from a division with an 8
+     * ft drawn, the left hand's before the right hand's.
      */
     Optional<Registration> withPedalCoupler() {
         boolean isSoloed = hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED;

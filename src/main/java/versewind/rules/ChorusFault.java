@@ -5,8 +5,8 @@ import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 
 /**
- * A rule broken by how the stops that a hand or the feet play are put together. Its sentence and its mend are made when they
- * are asked for.
+ * A rule broken by how the stops that a hand or the feet play are put together. Its sentence and its mend are made when
+ * they are asked for.
  */
 public final class ChorusFault {
 

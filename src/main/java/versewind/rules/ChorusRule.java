@@ -23,9 +23,9 @@ import versewind.organ.Registration;
 import versewind.organ.Stop;
 
 /**
- * The rules on how the stops that a hand or the feet play are put together. They look at what is drawn and never at levels,
- * so that a search can ask them for every candidate. A row has its word, weight and severity; the stops that break it; its
- * sentence; and the registration after the smallest change that mends it.
+ * The rules on how the stops that a hand or the feet play are put together. They look at what is drawn and never at
+ * levels, so that a search can ask them for every candidate. A row has its word, weight and severity; the stops that
+ * break it; its sentence; and the registration after the smallest change that mends it.
  *
  * <p>Source: common practice, no source.
  */
@@ -47,8 +47,8 @@ public enum ChorusRule implements Rule {
     },
 
     /**
-     * A chorus has no gap: 2 ft over 8 ft wants 4 ft between them. For a choir or a soloist, and where the organ plays alone,
-     * the gap may be intended for its colour.
+     * A chorus has no gap: 2 ft over 8 ft wants 4 ft between them. For a choir or a soloist, and where the organ plays
+     * alone, the gap may be intended for its colour.
      */
     GAP(
             "gap",
@@ -80,8 +80,8 @@ public enum ChorusRule implements Rule {
                     .or(() -> pushedIn(chorus, stops))),
 
     /**
-     * Manual 16 ft under singing thickens unless 4 ft and upperwork stand above it. What the organ plays alone may want the
-     * gravity.
+     * Manual 16 ft under singing thickens unless 4 ft and upperwork stand above it. What the organ plays alone may want
+     * the gravity.
      */
     BARE_DOUBLE(
             "bare 16 ft",
@@ -143,8 +143,8 @@ public enum ChorusRule implements Rule {
             ChorusRule::pushedIn),
 
     /**
-     * Solo reeds are for solos, and stand out of a chorus. Nobody minds one behind closed shutters, nor an oboe that supports
-     * a chorus reed of its own division.
+     * Solo reeds are for solos, and stand out of a chorus. Nobody minds one behind closed shutters, nor an oboe that
+     * supports a chorus reed of its own division.
      */
     SOLO_REED(
             "solo reed in chorus",
@@ -158,8 +158,8 @@ public enum ChorusRule implements Rule {
             ChorusRule::pushedIn),
 
     /**
-     * Chorus reeds come last, over a flue chorus: under singing the hands want 8 and 4 ft flues and no fewer flues than reeds,
-     * the feet one flue at least. A fanfare or a solo is free.
+     * Chorus reeds come last, over a flue chorus: under singing the hands want 8 and 4 ft flues and no fewer flues than
+     * reeds, the feet one flue at least. A fanfare or a solo is free.
      */
     REED_OVER_LITTLE(
             "reed over little flue",

@@ -18,13 +18,13 @@ import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
 
 /**
- * Steps for a verse that turns out too weak or too strong: about 3 dB each, up and down from the registration, with as few
- * changes as possible, in the order in which a registration is built up.
+ * Steps for a verse that turns out too weak or too strong: about 3 dB each, up and down from the registration, with as
+ * few changes as possible, in the order in which a registration is built up.
  *
- * <p>A step is searched one change at a time: a box, a stop that leaves no gap, a coupler. Of the changes that bring the organ's
- * level in the nave to 2 to 4 dB from where the step began, the first in the order is taken; while there is none, the one that
- * comes nearest without passing 4 dB. A step may be less than 2 dB where the organ has no more to give, but not less than 1 dB.
- * Levels are estimates.
+ * <p>A step is searched one change at a time: a box, a stop that leaves no gap, a coupler. Of the changes that bring
+ * the organ's level in the nave to 2 to 4 dB from where the step began, the first in the order is taken; while there is
+ * none, the one that comes nearest without passing 4 dB. A step may be less than 2 dB where the organ has no more to
+ * give, but not less than 1 dB. Levels are estimates.
  *
  * <p>Checked against: {@code DynamicStepsTest}.
  *

@@ -132,7 +132,8 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
     }
 
     /**
-     * The breath between verses in beats: what people need to breathe, and a beat more in a very live room; a bar at most.
+     * The breath between verses in beats: what people need to breathe, and a beat more in a very live room; a bar at
+     * most.
      */
     int breathBeats() {
         return BetweenVerses.breathBeats(beatS(), isLiveRoom());

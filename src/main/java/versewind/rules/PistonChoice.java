@@ -12,16 +12,16 @@ import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 
 /**
- * The general pistons of a plan: each distinct registration has one, in the order of need, and a verse that is drawn otherwise
- * than others on its piston goes on a piston of its own. Common practice, no source.
+ * The general pistons of a plan: each distinct registration has one, in the order of need, and a verse that is drawn
+ * otherwise than others on its piston goes on a piston of its own. Common practice, no source.
  */
 public final class PistonChoice {
 
     private PistonChoice() {}
 
     /**
-     * A verse that is drawn otherwise than the plan has it, on a piston that may set it: its own where no other verse has it,
-     * else one that sets just this, or the first that is free. A verse that was set by hand stays so.
+     * A verse that is drawn otherwise than the plan has it, on a piston that may set it: its own where no other verse
+     * has it, else one that sets just this, or the first that is free. A verse that was set by hand stays so.
      *
      * @param plan with the verse as it was
      * @param place of the verse
@@ -70,8 +70,8 @@ public final class PistonChoice {
     }
 
     /**
-     * The general that sets just what a verse has, or else the first that the plan leaves free, on the lowest memory level; if
-     * there is one.
+     * The general that sets just what a verse has, or else the first that the plan leaves free, on the lowest memory
+     * level; if there is one.
      */
     static Optional<String> forVerse(Plan plan, Instrument organ, Verse verse) {
         List<Verse> all = verses(plan).toList();

@@ -3,8 +3,8 @@ package versewind.rules;
 /**
  * The numbers on which advice rests, all in one place. Levels are in dB as at a seat in the nave.
  *
- * <p>Source: common practice, no source; where that knows no number, an estimate. What the model cannot tell apart, less
- * than 3 dB, is given no word.
+ * <p>Source: common practice, no source; where that knows no number, an estimate. What the model cannot tell apart,
+ * less than 3 dB, is given no word.
  */
 final class Practice {
 

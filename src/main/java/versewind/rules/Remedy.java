@@ -9,8 +9,8 @@ import versewind.sound.Margin;
 import versewind.sound.Verdict;
 
 /**
- * The change that makes a verse that fails hold again: the {@link SmallestChange} where one movement is enough; else steps of the
- * {@link DynamicSteps}, in their order, until it holds.
+ * The change that makes a verse that fails hold again: the {@link SmallestChange} where one movement is enough; else
+ * steps of the {@link DynamicSteps}, in their order, until it holds.
  */
 final class Remedy {
 
@@ -19,8 +19,8 @@ final class Remedy {
     private Remedy() {}
 
     /**
-     * The change in the way that a verdict asks for; for a soloed melody a softer accompaniment if that helps, else a stronger
-     * melody. Empty where no change within the steps is enough.
+     * The change in the way that a verdict asks for; for a soloed melody a softer accompaniment if that helps, else a
+     * stronger melody. Empty where no change within the steps is enough.
      */
     static Optional<Mend> of(InHymn hymn, int index, Verdict verdict) {
         if (verdict.kind() == Margin.Kind.SOLO_LINE) {

@@ -19,8 +19,8 @@ import versewind.sound.Verdict;
 
 /**
  * The single movement that brings a verse to the balance it wants: a box, else a stop, else a coupler; of these the one
- * that changes the loudness least. It breaks no rule of choruses that was kept, draws nothing before what it stands on, and
- * neither mixtures nor reeds in a gentle verse.
+ * that changes the loudness least. It breaks no rule of choruses that was kept, draws nothing before what it stands on,
+ * and neither mixtures nor reeds in a gentle verse.
  */
 final class SmallestChange {
 
@@ -121,7 +121,9 @@ final class SmallestChange {
                 .toList();
     }
 
-    /** Whether a stop leads: of a manual, 8 ft or higher, and of the chorus; a flute among principals adds too little. */
+    /**
+     * Whether a stop leads: of a manual, 8 ft or higher, and of the chorus; a flute among principals adds too little.
+     */
     private boolean leads(int stop) {
         Instrument organ = hymn.organ();
         Stop voice = organ.stops().get(stop).stop();

@@ -42,7 +42,9 @@ public final class StopFacts {
         }
     }
 
-    /** A cornet that begins with 8 ft has the pitch of that; other compound stops stand on what is drawn beneath them. */
+    /**
+     * A cornet that begins with 8 ft has the pitch of that; other compound stops stand on what is drawn beneath them.
+     */
     private static int semitones(Stop stop) {
         if (stop.family() == Family.CORNET) {
             boolean hasUnison = !stop.composition().isEmpty()

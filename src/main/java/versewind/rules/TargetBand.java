@@ -8,11 +8,12 @@ import versewind.sound.Margin;
 import versewind.sound.Thresholds;
 
 /**
- * Between which levels a verse's organ would be right for its singers, with the sound it has now and only louder or softer.
+ * Between which levels a verse's organ would be right for its singers, with the sound it has now and only louder or
+ * softer.
  *
- * <p>Where all bands of a sound rise by 1 dB, its margin rises by 1 dB (ANSI S3.5-1997: the audible share grows by 1/30 for
- * each dB), so that level + (threshold - margin) is where the verdict would change. Bands that are heard wholly or not at
- * all do not take part: an estimate, and rougher the farther away the threshold is.
+ * <p>Where all bands of a sound rise by 1 dB, its margin rises by 1 dB (ANSI S3.5-1997: the audible share grows by 1/30
+ * for each dB), so that level + (threshold - margin) is where the verdict would change. Bands that are heard wholly or
+ * not at all do not take part: an estimate, and rougher the farther away the threshold is.
  *
  * <p>Checked against: {@code TargetBandTest}, by organs that are made so much louder or softer.
  *

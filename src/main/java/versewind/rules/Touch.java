@@ -18,8 +18,8 @@ import versewind.sound.Verdict;
  * <p>The thicker the sound, the longer the room rings against the beat, and the weaker the lead, the more detached the
  * touch. Each of the three counts 0, 1 or 2: the dynamic (up to mp, mf and f, above), the beats that the room rings
  * ({@link Practice#RINGS_BEATS}, {@link Practice#RINGS_LONG_BEATS}), the lead (leads, only just, lost). Up to 1 in all
- * is legato, 2 lightly detached, 3 and 4 detached, above well detached. One is added where more lead is wanted and no more
- * organ is left to draw. A gentle verse that is led is never more than lightly detached.
+ * is legato, 2 lightly detached, 3 and 4 detached, above well detached. One is added where more lead is wanted and no
+ * more organ is left to draw. A gentle verse that is led is never more than lightly detached.
  *
  * <p>Source: common practice, no source; the numbers are estimates.
  *

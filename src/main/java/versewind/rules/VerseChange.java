@@ -76,7 +76,9 @@ final class VerseChange {
                 early.isEmpty() ? "" : "; " + early);
     }
 
-    /** The changes that can be made before the breath, since they are not heard there yet; empty where there are none. */
+    /**
+     * The changes that can be made before the breath, since they are not heard there yet; empty where there are none.
+     */
     private String early() {
         List<StopChangesByDivision> moved =
                 StopChangesByDivision.of(hymn.organ(), StopChanges.between(before.registration(), prepared()));

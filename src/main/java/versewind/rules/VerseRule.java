@@ -69,8 +69,8 @@ public enum VerseRule implements PlanRule {
     },
 
     /**
-     * An introduction is of the world of its verse: not so soft that the verse comes as a shock. A melody soloed out may be
-     * softer than a playover.
+     * An introduction is of the world of its verse: not so soft that the verse comes as a shock. A melody soloed out
+     * may be softer than a playover.
      */
     INTRODUCTION_ELSEWHERE("introduction in another world", 3, REMARK) {
         @Override
@@ -98,10 +98,10 @@ public enum VerseRule implements PlanRule {
     },
 
     /**
-     * The softest stops add nothing audible to a big chorus: all that can be pushed in together without a difference of {@link
-     * Practice#INAUDIBLE_DB} and {@link Practice#INAUDIBLE_SONE}. Only flutes, strings and solo reeds of the manuals are
-     * looked at, and only where the hymn first has them: that is said once, a pedal 16 ft is felt, and the stops of a chorus
-     * have their colour.
+     * The softest stops add nothing audible to a big chorus: all that can be pushed in together without a difference of
+     * {@link Practice#INAUDIBLE_DB} and {@link Practice#INAUDIBLE_SONE}. Only flutes, strings and solo reeds of the
+     * manuals are looked at, and only where the hymn first has them: that is said once, a pedal 16 ft is felt, and the
+     * stops of a chorus have their colour.
      */
     INAUDIBLE("inaudible stop", 1, REMARK) {
         @Override

@@ -1,7 +1,6 @@
 package versewind.schema;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,8 +20,8 @@ import versewind.schema.Field.Layout;
 
 /** The fields of an instrument and of its parts, but for those of a stop and of the room. */
 public final class InstrumentFields {
-    private static final int MOST = 1_000_000;
-    private static final Kinds.Known DIVISION_REF = new Kinds.Known("division", OrganNames::divisions);
+    static final int MOST = 1_000_000;
+    static final Kinds.Known DIVISION_REF = new Kinds.Known("division", OrganNames::divisions);
 
     // divisions
 
@@ -125,7 +124,7 @@ public final class InstrumentFields {
             .label("General");
 
     private static final Field<Pistons, Map<String, Integer>> DIVISIONALS = PISTONS.add(
-                    "divisionals", new ByDivision(), "number of divisional pistons by the division's name")
+                    "divisionals", new ByDivisionKind(), "number of divisional pistons by the division's name")
             .orElse(Map.of());
 
     public static final Field<Pistons, Integer> MEMORY_LEVELS = PISTONS.add(
@@ -152,7 +151,7 @@ public final class InstrumentFields {
 
     /** A manual or the pedal. */
     public static final Field<DivisionRow, OptionalInt> KEYBOARD =
-            DIVISION_ROW.add("manual", new Keyboard(), "its keyboard");
+            DIVISION_ROW.add("manual", new KeyboardKind(), "its keyboard");
 
     static {
         DIVISION_ROW.add(KEYS.of(DivisionRow::division));
@@ -377,63 +376,5 @@ public final class InstrumentFields {
             stops.addAll(division.near(STOPS.name()).items(""));
         }
         return stops.get(index);
-    }
-
-    /** The number of a manual, or the word pedal. */
-    private static final class Keyboard extends Kinds.Parsed<OptionalInt> {
-        private static final String PEDAL_WORD = "pedal";
-
-        Keyboard() {
-            super(
-                    "a keyboard",
-                    "1 for the lowest manual to " + Division.MOST_MANUALS + ", or pedal",
-                    Keyboard::parsed,
-                    manual -> manual.isPresent() ? Integer.toString(manual.getAsInt()) : PEDAL_WORD);
-        }
-
-        private static Optional<OptionalInt> parsed(String text) {
-            if (text.equals(PEDAL_WORD)) {
-                return Optional.of(OptionalInt.empty());
-            }
-            boolean isManual =
-                    text.length() == 1 && text.charAt(0) >= '1' && text.charAt(0) - '0' <= Division.MOST_MANUALS;
-            return isManual ? Optional.of(OptionalInt.of(text.charAt(0) - '0')) : Optional.empty();
-        }
-
-        @Override
-        Object shaped(String typed) {
-            return Kinds.Choice.of(typed, words(), word -> word).orElse(typed.strip());
-        }
-
-        @Override
-        public List<String> words() {
-            return List.of(PEDAL_WORD);
-        }
-    }
-
-    /** Numbers of divisional pistons by division. */
-    private static final class ByDivision extends Kind<Map<String, Integer>> {
-        ByDivision() {
-            super("Enter ", "a whole number from 1");
-        }
-
-        @Override
-        Map<String, Integer> read(Found found, OrganNames names) throws Refused {
-            Map<String, Integer> counts = new LinkedHashMap<>();
-            for (Map.Entry<String, Found> each : found.entries("").entrySet()) {
-                DIVISION_REF.require(each.getValue(), each.getKey(), names);
-                counts.put(each.getKey(), each.getValue().whole(1, MOST, remedy()));
-            }
-            return counts;
-        }
-
-        @Override
-        Object plain(Map<String, Integer> counts, OrganNames names) {
-            Map<String, Integer> ordered = new LinkedHashMap<>();
-            names.divisions().stream()
-                    .filter(counts::containsKey)
-                    .forEach(division -> ordered.put(division, counts.get(division)));
-            return ordered;
-        }
     }
 }

@@ -41,7 +41,7 @@ public final class Kinds {
     }
 
     static <E> Kind<E> choice(E[] values, Function<E, String> word) {
-        return new Choice<>(List.of(values), word);
+        return new ChoiceKind<>(List.of(values), word);
     }
 
     /** A text. */
@@ -175,7 +175,7 @@ public final class Kinds {
 
         @Override
         Object shaped(String typed) {
-            Optional<String> word = Choice.of(typed, words(), each -> each);
+            Optional<String> word = ChoiceKind.of(typed, words(), each -> each);
             return word.isPresent() ? (Object) word.get().equals(truth) : typed;
         }
 
@@ -263,69 +263,6 @@ public final class Kinds {
             } catch (NumberFormatException strayMark) {
                 return plain;
             }
-        }
-    }
-
-    /** One of some words. */
-    static final class Choice<E> extends Kind<E> {
-        private final List<E> values;
-        private final Function<E, String> word;
-
-        Choice(List<E> values, Function<E, String> word) {
-            super("Use ", "");
-            this.values = values;
-            this.word = word;
-        }
-
-        @Override
-        public String limits() {
-            List<String> words = words();
-            int last = words.size() - 1;
-            return String.join(", ", words.subList(0, last)) + " or " + words.get(last);
-        }
-
-        @Override
-        E read(Found found, OrganNames names) throws Refused {
-            String written = found.text();
-            for (E value : values) {
-                if (word.apply(value).equals(written)) {
-                    return value;
-                }
-            }
-            Optional<String> near = Nearest.to(written, words());
-            throw found.bad(
-                    "unknown value " + Quoted.text(written),
-                    near.isPresent() ? "Did you mean " + Quoted.text(near.get()) + "?" : remedy());
-        }
-
-        @Override
-        Object plain(E value, OrganNames names) {
-            return word.apply(value);
-        }
-
-        @Override
-        Object shaped(String typed) {
-            return of(typed, values, word).map(word).orElse(typed.strip());
-        }
-
-        @Override
-        public List<String> words() {
-            return values.stream().map(word).toList();
-        }
-
-        /** The value of a word, or of the only word that begins as it was typed. */
-        static <E> Optional<E> of(String typed, List<E> values, Function<E, String> word) {
-            String plain = typed.strip();
-            List<E> begun = new ArrayList<>();
-            for (E value : values) {
-                if (word.apply(value).equalsIgnoreCase(plain)) {
-                    return Optional.of(value);
-                }
-                if (!plain.isEmpty() && word.apply(value).regionMatches(true, 0, plain, 0, plain.length())) {
-                    begun.add(value);
-                }
-            }
-            return begun.size() == 1 ? Optional.of(begun.get(0)) : Optional.empty();
         }
     }
 

@@ -178,7 +178,9 @@ public record OrganDraft(List<DraftLine> lines) {
         return new OrganDraft(others);
     }
 
-    /** Where a new row of a kind goes, if one is wanted at a row: behind what it resembles, else where the kind begins. */
+    /**
+     * Where a new row of a kind goes, if one is wanted at a row: behind what it resembles, else where the kind begins.
+     */
     public int placeFor(RowKind part, int at) {
         RowKind here = lines.get(at).part();
         if (part == RowKind.DIVISION && (here == RowKind.DIVISION || here == RowKind.STOP)) {
@@ -223,7 +225,9 @@ public record OrganDraft(List<DraftLine> lines) {
     /** A draft and where in it the row is now. */
     public record Moved(OrganDraft draft, int at) {}
 
-    /** With a row one place further up; a division goes with its stops, and a stop may go over into another division. */
+    /**
+     * With a row one place further up; a division goes with its stops, and a stop may go over into another division.
+     */
     public Optional<Moved> movedUp(int at) {
         int above = at - 1;
         while (lines.get(at).part() == RowKind.DIVISION && lines.get(above).part() == RowKind.STOP) {
@@ -237,7 +241,9 @@ public record OrganDraft(List<DraftLine> lines) {
         return swapped(at, end(at), at);
     }
 
-    /** With the row at {@code at}, the first or the second of two that stand one behind the other, moved past the other. */
+    /**
+     * With the row at {@code at}, the first or the second of two that stand one behind the other, moved past the other.
+     */
     private Optional<Moved> swapped(int first, int second, int at) {
         if (first < 0 || second >= lines.size()) {
             return Optional.empty();

@@ -12,7 +12,8 @@ final class Abbreviation {
     private Abbreviation() {}
 
     /**
-     * The name in so many columns: whole if it fits, else with its longest words shortened; if even that is too long, cut.
+     * The name in so many columns: whole if it fits, else with its longest words shortened; if even that is too long,
+     * cut.
      *
      * @param cutMark what stands where a name was cut after all
      */

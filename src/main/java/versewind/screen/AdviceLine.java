@@ -6,8 +6,8 @@ import versewind.rules.Finding;
 import versewind.rules.Touch;
 
 /**
- * The touch of the verse where we are, and the weightiest finding in it, in a row. Where the finding is long, less is said
- * of the touch, or nothing.
+ * The touch of the verse where we are, and the weightiest finding in it, in a row. Where the finding is long, less is
+ * said of the touch, or nothing.
  */
 final class AdviceLine {
     private AdviceLine() {}

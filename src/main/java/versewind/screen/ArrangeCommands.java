@@ -25,7 +25,9 @@ final class ArrangeCommands {
         return step.says("Now: " + next.word() + ".");
     }
 
-    /** A new verse is sung and played as the one where we are, with nothing drawn; what is locked throughout is in it. */
+    /**
+     * A new verse is sung and played as the one where we are, with nothing drawn; what is locked throughout is in it.
+     */
     static State insertVerse(State state, PlanEdit work, Hymn hymn) {
         Verse blank = Verses.blank(work.instrument(), VerseKind.VERSE)
                 .withLocks(work.plan().locks());

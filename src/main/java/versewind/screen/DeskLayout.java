@@ -3,8 +3,8 @@ package versewind.screen;
 import java.util.List;
 
 /**
- * Where everything lies on the desk, from the size of the screen alone, so that the eye finds it in the same place for every
- * verse.
+ * Where everything lies on the desk, from the size of the screen alone, so that the eye finds it in the same place for
+ * every verse.
  *
  * @param dots sizes of the big letters, the largest first; none where there is no room for any
  * @param lettersRows rows of the big letters

@@ -213,7 +213,9 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
         return finding.severity() == Severity.CAUTION ? Style.BAD : Style.NEAR;
     }
 
-    /** The finding and its mend in so many rows at most; where they are longer, both are shortened, the finding first. */
+    /**
+     * The finding and its mend in so many rows at most; where they are longer, both are shortened, the finding first.
+     */
     private static List<String> full(Frame frame, Finding finding, int columns, int rows) {
         List<String> found = new ArrayList<>(Text.wrapped(finding.sentence(), columns));
         finding.silence()

@@ -61,7 +61,10 @@ final class Flow {
         return lines(joined(needed).get(0), columns).size() <= rows;
     }
 
-    /** Fills a rectangle: with a line or more a paragraph, or all in one, or as much as fits and how many pieces are left. */
+    /**
+     * Fills a rectangle: with a line or more a paragraph, or all in one, or as much as fits and how many pieces are
+     * left.
+     */
     void paint(Frame frame, Marks marks, int x, int y, int columns, int rows) {
         if (rows <= 0) {
             return;

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The keys of a screen: which key does what, in which words. The help, the row of hints, the README's table and the test
- * that no key means two things are made from it. Filled once, where the screen's constant is made.
+ * The keys of a screen: which key does what, in which words. The help, the row of hints, the README's table and the
+ * test that no key means two things are made from it. Filled once, where the screen's constant is made.
  */
 final class KeyTable<S extends Screen> {
 

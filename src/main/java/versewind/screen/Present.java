@@ -3,8 +3,8 @@ package versewind.screen;
 import versewind.plan.Verse;
 
 /**
- * How many are present, as one sees it from the bench: round numbers a tenth to a quarter apart, which is less than 1 dB of
- * singing, and the number planned among them.
+ * How many are present, as one sees it from the bench: round numbers a tenth to a quarter apart, which is less than 1
+ * dB of singing, and the number planned among them.
  */
 final class Present {
 
@@ -30,7 +30,10 @@ final class Present {
         return (now / step + 1) * step;
     }
 
-    /** 1 below 10; then in every decade 2, 5 and 10 tenths of its power of ten: 10, 12 ... 20, 25 ... 50, 60 ... 100, 120. */
+    /**
+     * 1 below 10; then in every decade 2, 5 and 10 tenths of its power of ten: 10, 12 ... 20, 25 ... 50, 60 ... 100,
+     * 120.
+     */
     private static int step(int now) {
         int ten = 1;
         while (now >= ten * 10) {

@@ -1,8 +1,8 @@
 package versewind.screen;
 
 /**
- * A screen: its state as a value, its keys, what is done with text, and its picture. Screens lie on each other on a stack
- * in {@link State}; the top one has the keys.
+ * A screen: its state as a value, its keys, what is done with text, and its picture. Screens lie on each other on a
+ * stack in {@link State}; the top one has the keys.
  */
 interface Screen {
 

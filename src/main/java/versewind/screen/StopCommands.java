@@ -74,8 +74,8 @@ final class StopCommands {
     }
 
     /**
-     * The division whose box a key means: that of the knob where we are, else one that a hand plays, else the first that
-     * has a box; -1 where there is none.
+     * The division whose box a key means: that of the knob where we are, else one that a hand plays, else the first
+     * that has a box; -1 where there is none.
      */
     private static int boxToMove(PlanEdit work, Verse verse) {
         Instrument instrument = work.instrument();

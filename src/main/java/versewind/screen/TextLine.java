@@ -64,7 +64,9 @@ record TextLine(String text, int caret) {
         };
     }
 
-    /** Draws the field that holds it; a long text is moved so that the caret of the field that is typed into is seen. */
+    /**
+     * Draws the field that holds it; a long text is moved so that the caret of the field that is typed into is seen.
+     */
     void paint(Frame frame, int x, int y, int width, boolean here) {
         frame.write(x, y, " ".repeat(width), Style.FIELD);
         int before = Text.columns(text.substring(0, caret));

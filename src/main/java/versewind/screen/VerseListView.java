@@ -7,7 +7,9 @@ import versewind.plan.Verse;
 import versewind.sound.Estimate;
 import versewind.sound.Verdict;
 
-/** The verses of the hymn where we are, each with its level against the singers; below them the hymns of the service. */
+/**
+ * The verses of the hymn where we are, each with its level against the singers; below them the hymns of the service.
+ */
 final class VerseListView {
 
     /** The levels between which a bar is empty and full, in dB(A). */

@@ -21,8 +21,8 @@ public final class Autofill {
     private Autofill() {}
 
     /**
-     * A row with its blanks taken away, the beginnings of words made whole, and what was left blank filled in where it is
-     * known.
+     * A row with its blanks taken away, the beginnings of words made whole, and what was left blank filled in where it
+     * is known.
      *
      * @param draft the draft
      * @param at where in it the row stands

@@ -14,7 +14,9 @@ import versewind.schema.InstrumentFields;
 import versewind.schema.OrganDraft;
 import versewind.schema.RowKind;
 
-/** Reads the particulars below a stop list: a line of the draft by its name, and what is written in some of its slots. */
+/**
+ * Reads the particulars below a stop list: a line of the draft by its name, and what is written in some of its slots.
+ */
 final class Particulars {
     private static final Pattern LINE =
             Pattern.compile("\\s*(\\p{L}+)(?: " + Quotation.QUOTED.pattern() + ")?: (.*)", Pattern.DOTALL);

@@ -7,8 +7,8 @@ import versewind.schema.InstrumentFields;
 import versewind.schema.OrganDraft;
 
 /**
- * A text that holds a stop list, as anybody published it or as {@link TradeList} prints it, and the instrument that can be
- * made of it.
+ * A text that holds a stop list, as anybody published it or as {@link TradeList} prints it, and the instrument that can
+ * be made of it.
  *
  * @param list what was read
  * @param printed what it says besides, if it is one that was printed here

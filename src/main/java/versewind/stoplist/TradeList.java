@@ -11,8 +11,8 @@ import versewind.schema.RowKind;
 
 /**
  * The stop list of an instrument as the trade prints it: its name, divisions with their stops, couplers, tremulants,
- * pistons; and below, under "Particulars", what such a list cannot tell and what its names alone would not. Read again, it
- * is the same instrument.
+ * pistons; and below, under "Particulars", what such a list cannot tell and what its names alone would not. Read again,
+ * it is the same instrument.
  *
  * <p>Checked against: {@code TradeListTest}, every shipped instrument and some drawn by lot.
  */

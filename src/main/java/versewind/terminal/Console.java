@@ -22,11 +22,11 @@ import versewind.screen.Frame;
 /**
  * The terminal that the program was started in: full screen while this is open, restored by {@link #close()}.
  *
- * <p>Keys, pastes, resizes and hangups come through one queue in the order in which they happened, beginning with what was
- * typed before the first frame.
+ * <p>Keys, pastes, resizes and hangups come through one queue in the order in which they happened, beginning with what
+ * was typed before the first frame.
  *
- * <p>On TERM, HUP or INT the terminal is restored at once, the queue gives a {@link Event.Hangup}, and the JVM waits up to
- * five seconds for {@link #close()}, so that unsaved work can be written.
+ * <p>On TERM, HUP or INT the terminal is restored at once, the queue gives a {@link Event.Hangup}, and the JVM waits up
+ * to five seconds for {@link #close()}, so that unsaved work can be written.
  */
 public final class Console implements AutoCloseable {
 

@@ -15,8 +15,8 @@ import versewind.screen.Text;
 /**
  * Writes the difference between two frames to the terminal, in few bytes and one write.
  *
- * <p>A cell is an int: the code point and, in the low byte, the index of its attributes. The terminal's cells, cursor and
- * attributes are remembered; -1 stands for unknown. Not thread-safe.
+ * <p>A cell is an int: the code point and, in the low byte, the index of its attributes. The terminal's cells, cursor
+ * and attributes are remembered; -1 stands for unknown. Not thread-safe.
  */
 final class Emitter {
 

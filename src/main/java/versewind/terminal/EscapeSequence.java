@@ -7,13 +7,14 @@ import java.util.List;
 
 /**
  * Lanterna's pattern of the sequences that begin with ESC, extended so that it takes each of them whole: those of keys
- * that it knows, pastes, and those that mean nothing here, which else would arrive as the letters they are written with.
+ * that it knows, pastes, and those that mean nothing here, which else would arrive as the letters they are written
+ * with.
  *
  * <p>The decoder shows a pattern one character more at each call, beginning with one; so each is looked at once. A
  * letter after ESC begins no sequence: these are two keys, however close they come.
  *
- * <p>Source: ECMA-48, 5th edition, 5.4 (CSI), 5.6 (control strings) and 8.3.143 (SS3); key capabilities of VT100, VT220,
- * xterm, rxvt, screen, tmux and the Linux console in ncurses 6.4; xterm's control sequences, patch 379.
+ * <p>Source: ECMA-48, 5th edition, 5.4 (CSI), 5.6 (control strings) and 8.3.143 (SS3); key capabilities of VT100,
+ * VT220, xterm, rxvt, screen, tmux and the Linux console in ncurses 6.4; xterm's control sequences, patch 379.
  */
 final class EscapeSequence extends EscapeSequenceCharacterPattern {
 
@@ -169,8 +170,9 @@ final class EscapeSequence extends EscapeSequenceCharacterPattern {
     }
 
     /**
-     * The key of a sequence: ESC [ A, ESC O A, ESC [ 5 ~, or with Shift and Control ESC [ 1 ; 5 A. With Alt it is another
-     * key, and none of ours. Lanterna itself would hear Control in ESC O A, which only means that the keypad is on.
+     * The key of a sequence: ESC [ A, ESC O A, ESC [ 5 ~, or with Shift and Control ESC [ 1 ; 5 A. With Alt it is
+     * another key, and none of ours. Lanterna itself would hear Control in ESC O A, which only means that the keypad is
+     * on.
      */
     @Override
     protected KeyStroke getKeyStrokeRaw(char introducer, int number, int modifier, char last, boolean escEsc) {

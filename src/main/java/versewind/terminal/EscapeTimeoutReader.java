@@ -9,9 +9,9 @@ import java.util.concurrent.locks.LockSupport;
 /**
  * Delays {@code ready()} = false while an escape sequence is incomplete.
  *
- * <p>An arrow key sends ESC [ A, and the Escape key sends ESC. On a line that delivers one byte at a time the two can be
- * told apart only by waiting a little for the next byte. A paste is waited for without end: a decoder that once gave up
- * on one would take the rest of its text for keys.
+ * <p>An arrow key sends ESC [ A, and the Escape key sends ESC. On a line that delivers one byte at a time the two can
+ * be told apart only by waiting a little for the next byte. A paste is waited for without end: a decoder that once gave
+ * up on one would take the rest of its text for keys.
  */
 final class EscapeTimeoutReader extends Reader {
 

@@ -11,8 +11,8 @@ import versewind.screen.Style;
 /**
  * The attributes and colours of each style.
  *
- * <p>Text has the terminal's own colours, so that it can be read on white as well as on black. Of the eight colours only
- * magenta and bold green are legible on both; the pale ones, cyan and yellow, serve as backgrounds of black text.
+ * <p>Text has the terminal's own colours, so that it can be read on white as well as on black. Of the eight colours
+ * only magenta and bold green are legible on both; the pale ones, cyan and yellow, serve as backgrounds of black text.
  */
 enum Palette {
     /** The eight ANSI colours. */

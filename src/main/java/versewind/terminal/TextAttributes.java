@@ -37,8 +37,8 @@ record TextAttributes(int attributes, int foreground, int background) {
     }
 
     /**
-     * The control sequence from one set of attributes to another. It resets before it removes any, since terminals older
-     * than the VT220 cannot switch off a single attribute.
+     * The control sequence from one set of attributes to another. It resets before it removes any, since terminals
+     * older than the VT220 cannot switch off a single attribute.
      *
      * <p>Source: ECMA-48, 5th edition, 8.3.117 SGR.
      */

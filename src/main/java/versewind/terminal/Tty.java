@@ -12,8 +12,8 @@ import versewind.screen.Event;
 /**
  * Modes and size of the terminal device, by {@code stty}.
  *
- * <p>The launcher sets the modes before Java starts, since a shell starts {@code stty} ten times as fast and can restore
- * them even if Java is killed. Without the launcher it is done here.
+ * <p>The launcher sets the modes before Java starts, since a shell starts {@code stty} ten times as fast and can
+ * restore them even if Java is killed. Without the launcher it is done here.
  */
 final class Tty {
 

@@ -19,8 +19,8 @@ import versewind.organ.Stop;
 import versewind.organ.SwellBox;
 
 /**
- * Ordinary organs of two manuals and pedal in churches of every size, drawn at random, the same for the same seed. What such
- * an organ has and what it may have: common practice, no source.
+ * Ordinary organs of two manuals and pedal in churches of every size, drawn at random, the same for the same seed. What
+ * such an organ has and what it may have: common practice, no source.
  */
 final class OrdinaryOrgans {
 

@@ -16,8 +16,8 @@ import versewind.plan.Mode;
 import versewind.plan.Mood;
 
 /**
- * What is proposed for about 150 people on ordinary organs of two manuals, in rooms of 1500 to 9000 m3. All of it common
- * practice, no source.
+ * What is proposed for about 150 people on ordinary organs of two manuals, in rooms of 1500 to 9000 m3. All of it
+ * common practice, no source.
  */
 class OrdinaryOrgansTest {
 

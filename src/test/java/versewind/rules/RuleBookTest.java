@@ -13,7 +13,10 @@ import versewind.plan.Mode;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 
-/** For every rule of the book a case that breaks it, with the exact sentence and mend, and a near miss. Common practice, no source. */
+/**
+ * For every rule of the book a case that breaks it, with the exact sentence and mend, and a near miss. Common practice,
+ * no source.
+ */
 class RuleBookTest {
 
     private static Stream<Rule> rules() {

@@ -91,7 +91,7 @@ final class SchemaWriter {
             schema.put("type", "integer").put("minimum", whole.least).put("maximum", whole.most);
         } else if (kind instanceof Kinds.Decimals number) {
             schema.put("type", "number").put("minimum", number.least).put("maximum", number.most);
-        } else if (kind instanceof Kinds.Choice<?>) {
+        } else if (kind instanceof ChoiceKind<?>) {
             schema.set("enum", words(kind.words()));
         } else {
             schema.put("type", "string");

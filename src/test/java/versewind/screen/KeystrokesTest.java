@@ -21,9 +21,10 @@ import versewind.rules.Assessment;
  * How many keys it takes to plan a new service with proposals: four hymns and 18 verses, from the library to the saved
  * plan. What is typed into the fields for title, number and date is left out.
  *
- * <p>Time by the keystroke-level model: 0.28 s a key for an average non-secretary typist, 1.35 s to get ready for each step
- * of the work; nothing for the program, which answers sooner. Source: S. Card, T. Moran, A. Newell, The keystroke-level
- * model for user performance time with interactive systems, Communications of the ACM 23 (1980); values from memory.
+ * <p>Time by the keystroke-level model: 0.28 s a key for an average non-secretary typist, 1.35 s to get ready for each
+ * step of the work; nothing for the program, which answers sooner. Source: S. Card, T. Moran, A. Newell, The
+ * keystroke-level model for user performance time with interactive systems, Communications of the ACM 23 (1980); values
+ * from memory.
  */
 class KeystrokesTest {
 

@@ -5,105 +5,108 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Couplers in the styles of several countries: each read once, with its divisions and pitch. Common practice, no source. */
+/**
+ * Couplers in the styles of several countries: each read once, with its divisions and pitch. Common practice, no
+ * source.
+ */
 class CouplerStylesTest {
 
     private static final String ENGLISH = """
-            GREAT
-            Open Diapason 8
-            Principal 4
-            SWELL
-            Gedackt 8
-            Oboe 8
-            CHOIR
-            Dulciana 8
-            Flute 4
-            PEDAL
-            Bourdon 16
-            """;
+        GREAT
+        Open Diapason 8
+        Principal 4
+        SWELL
+        Gedackt 8
+        Oboe 8
+        CHOIR
+        Dulciana 8
+        Flute 4
+        PEDAL
+        Bourdon 16
+        """;
 
     private static final String GERMAN = """
-            I. Hauptwerk C-g3
-            Prinzipal 8'
-            Oktave 4'
-            II. Oberwerk C-g3
-            Gedackt 8'
-            Rohrflöte 4'
-            III. Schwellwerk C-g3
-            Salicional 8'
-            Oboe 8'
-            Pedal C-f1
-            Subbaß 16'
-            """;
+        I. Hauptwerk C-g3
+        Prinzipal 8'
+        Oktave 4'
+        II. Oberwerk C-g3
+        Gedackt 8'
+        Rohrflöte 4'
+        III. Schwellwerk C-g3
+        Salicional 8'
+        Oboe 8'
+        Pedal C-f1
+        Subbaß 16'
+        """;
 
     private static final String FRENCH = """
-            I. Grand-Orgue
-            Montre 8
-            Prestant 4
-            II. Positif
-            Bourdon 8
-            Nazard 2 2/3
-            III. Récit expressif
-            Flûte harmonique 8
-            Hautbois 8
-            Pédale
-            Soubasse 16
-            """;
+        I. Grand-Orgue
+        Montre 8
+        Prestant 4
+        II. Positif
+        Bourdon 8
+        Nazard 2 2/3
+        III. Récit expressif
+        Flûte harmonique 8
+        Hautbois 8
+        Pédale
+        Soubasse 16
+        """;
 
     private static final String DUTCH = """
-            Hoofdwerk
-            Prestant 8'
-            Octaaf 4'
-            Bovenwerk
-            Roerfluit 8'
-            Nasard 2 2/3'
-            Pedaal
-            Subbas 16'
-            """;
+        Hoofdwerk
+        Prestant 8'
+        Octaaf 4'
+        Bovenwerk
+        Roerfluit 8'
+        Nasard 2 2/3'
+        Pedaal
+        Subbas 16'
+        """;
 
     private static final String ITALIAN = """
-            I Manuale - Grand'Organo
-            Principale 8'
-            Ottava 4'
-            II Manuale - Espressivo
-            Bordone 8'
-            Viola 8'
-            Pedale
-            Subbasso 16'
-            """;
+        I Manuale - Grand'Organo
+        Principale 8'
+        Ottava 4'
+        II Manuale - Espressivo
+        Bordone 8'
+        Viola 8'
+        Pedale
+        Subbasso 16'
+        """;
 
     private static final String SPANISH = """
-            I. Gran Órgano
-            Flautado 8'
-            Octava 4'
-            II. Recitativo
-            Violón 8'
-            Oboe 8'
-            Pedal
-            Contras 16'
-            """;
+        I. Gran Órgano
+        Flautado 8'
+        Octava 4'
+        II. Recitativo
+        Violón 8'
+        Oboe 8'
+        Pedal
+        Contras 16'
+        """;
 
     private static final String DANISH = """
-            Hovedværk
-            Principal 8'
-            Oktav 4'
-            Svelleværk
-            Gedakt 8'
-            Salicional 8'
-            Pedal
-            Subbas 16'
-            """;
+        Hovedværk
+        Principal 8'
+        Oktav 4'
+        Svelleværk
+        Gedakt 8'
+        Salicional 8'
+        Pedal
+        Subbas 16'
+        """;
 
     private static final String SWEDISH = """
-            Huvudverk
-            Principal 8'
-            Oktava 4'
-            Svällverk
-            Gedackt 8'
-            Salicional 8'
-            Pedal
-            Subbas 16'
-            """;
+        Huvudverk
+        Principal 8'
+        Oktava 4'
+        Svällverk
+        Gedackt 8'
+        Salicional 8'
+        Pedal
+        Subbas 16'
+        """;
 
     /** The couplers of a list with this under its stops, "Swell>Great", with the pitch behind where it is no unison. */
     private static List<String> couplers(String organ, String heading, String... lines) {

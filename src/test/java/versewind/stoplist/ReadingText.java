@@ -2,7 +2,10 @@ package versewind.stoplist;
 
 import java.util.stream.Collectors;
 
-/** What was read, as plain lines to be compared: every stop with its reading, couplers, tremulants, lines not understood. */
+/**
+ * What was read, as plain lines to be compared: every stop with its reading, couplers, tremulants, lines not
+ * understood.
+ */
 final class ReadingText {
 
     private ReadingText() {}

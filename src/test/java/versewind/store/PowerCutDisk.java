@@ -22,8 +22,8 @@ import versewind.organ.Stop;
  * A disk in memory that stops at a given step, and tells everything that may be on the medium then.
  *
  * <p>What is written is on the medium for sure only after it was forced: a file's contents after {@link #force}, a name
- * after {@link #forceFolder}. Names reach it in the order they were changed. What was not forced may be there, be empty,
- * or be half there.
+ * after {@link #forceFolder}. Names reach it in the order they were changed. What was not forced may be there, be
+ * empty, or be half there.
  */
 final class PowerCutDisk implements Disk {
 

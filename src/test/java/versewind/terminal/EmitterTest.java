@@ -322,7 +322,9 @@ class EmitterTest {
         return row.toString();
     }
 
-    /** A screen as full as the editor's: three divisions of stops with their marks, some drawn, and a few lines below. */
+    /**
+     * A screen as full as the editor's: three divisions of stops with their marks, some drawn, and a few lines below.
+     */
     private static Frame organ() {
         Frame frame = new Frame(WIDTH, HEIGHT);
         String[] names = {"Principal", "Gedackt", "Octave", "Flute", "Twelfth", "Fifteenth", "Mixture IV", "Trumpet"};

@@ -217,7 +217,9 @@ class LauncherTest {
                                 + " `versewind assess PLAN` works without one.\n"));
     }
 
-    /** A Java of a version that prints the words it is called with, makes the archive it is told to, and ends with 7. */
+    /**
+     * A Java of a version that prints the words it is called with, makes the archive it is told to, and ends with 7.
+     */
     private Path javaOf(String version) throws IOException {
         Path home = parent.resolve("java " + version);
         Path java = Files.createDirectories(home.resolve("bin")).resolve("java");

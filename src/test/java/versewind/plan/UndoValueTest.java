@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-class UndoTest {
+class UndoValueTest {
 
     @Test
     void any_changes_are_undone_to_the_first_and_redone_to_the_last() {
