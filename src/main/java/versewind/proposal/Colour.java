@@ -69,7 +69,7 @@ final class Colour {
                     case FESTAL -> "even a festal verse would do without %s";
                 };
             case CHOIR -> "a choir is better carried without %s";
-            case SOLOIST -> "one voice is better carried without %s";
+            case SOLOIST -> "a soloist is better carried without %s";
             case SOLO_LINE, UNDER_SOLO -> "a melody is better without %s beneath it";
         };
     }

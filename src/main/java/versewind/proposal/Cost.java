@@ -60,7 +60,7 @@ enum Cost {
     COUPLED_SOLO(0.4, "manuals are coupled where one by itself would do"),
     SOLOED(6, "the melody is soloed"),
     NOT_SOLOED(6, "the melody has no manual of its own"),
-    BETWEEN_POSITIONS(0.05, "a foot finds closed, half and open more surely"),
+    BETWEEN_POSITIONS(0.05, "a foot finds closed, half open and open more easily"),
 
     // Pedal
     ALIEN_COUPLER(1.5, "the pedal is coupled to what the hands do not play"),

@@ -169,10 +169,12 @@ final class Explanation {
     private String people(boolean isLess, boolean isMore) {
         String whom = requirement.company().isSung() ? "leads" : "is there for the people to follow";
         if (isLess) {
-            return requirement.company().isSung() ? "it leads less firmly than wanted" : "it is softer than wanted";
+            return requirement.company().isSung()
+                    ? "it leads less firmly than it should"
+                    : "it is softer than it should be";
         }
         return isMore
-                ? "it leads more strongly than wanted"
+                ? "it leads more strongly than it should"
                 : "it " + whom + " as a " + requirement.mood().word() + " verse wants";
     }
 

@@ -13,12 +13,12 @@ final class MarginSentences {
     static String balance(Requirement requirement, double marginDb) {
         Target target = requirement.target();
         String lies = subject(requirement) + " " + signed(marginDb) + "±" + Math.round(requirement.sdDb()) + " dB; ";
-        String wanted = "wanted are " + signed(target.lowDb()) + " to " + signed(target.highDb()) + ".";
+        String wanted = "target: " + signed(target.lowDb()) + " to " + signed(target.highDb()) + ".";
         if (marginDb < target.lowDb() - WORTH_A_WORD_DB) {
-            return lies + "that is less than wanted: " + wanted;
+            return lies + "that is below the target: " + wanted;
         }
         if (marginDb > target.highDb() + WORTH_A_WORD_DB) {
-            return lies + "that is more than wanted: " + wanted;
+            return lies + "that is above the target: " + wanted;
         }
         return lies + wanted;
     }

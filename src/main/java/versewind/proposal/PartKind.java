@@ -15,13 +15,13 @@ public enum PartKind {
     /** Stops, and the doubling of what sounds already. */
     SPARING("few stops"),
     /** Where the hands play, and with or without the feet; the boxes. */
-    PLAYING("it lies well for hands and feet"),
+    PLAYING("it is easy to play"),
     /** What has to be moved from the verse before, and for the verse after. */
-    MOVEMENTS("nothing has to be moved"),
+    MOVEMENTS("there is nothing to change"),
     /** Sameness with the neighbours. */
     VARIETY("it is not the same as its neighbours"),
     /** How it grows or sinks from the verse before. */
-    SHAPE("it takes its place in the hymn");
+    SHAPE("it fits its place in the hymn");
 
     private final String otherwise;
 

@@ -114,10 +114,10 @@ final class PlayingCost {
     private void addBox(BoxPosition position, Tally tally) {
         double shut = 1 - position.opening();
         switch (requirement.role()) {
-            case PEOPLE -> tally.add(shut * forPeople(), "a box could stand wider open");
-            case CHOIR -> tally.add(0.7 * Math.abs(shut - 0.5), "the box would be better half open");
-            case SOLOIST -> tally.add(0.5 * position.opening(), "the box could be closed for one voice");
-            case SOLO_LINE, UNDER_SOLO -> tally.add(0.05 * shut, "a box is not quite open");
+            case PEOPLE -> tally.add(shut * forPeople(), "a swell box could be opened wider");
+            case CHOIR -> tally.add(0.7 * Math.abs(shut - 0.5), "the swell box would be better half open");
+            case SOLOIST -> tally.add(0.5 * position.opening(), "the swell box could be closed for a soloist");
+            case SOLO_LINE, UNDER_SOLO -> tally.add(0.05 * shut, "a swell box is not quite open");
         }
         boolean isBetween = position == BoxPosition.QUARTER || position == BoxPosition.THREE_QUARTERS;
         tally.addIf(isBetween, Cost.BETWEEN_POSITIONS);

@@ -24,7 +24,7 @@ public enum BalanceRule implements PlanRule {
             Verdict.NO_TUNE,
             "Nothing sounds in the right hand: the people have no tune to follow."),
     LEAD_LOST("lead lost", 10, CAUTION, Verdict.LOST, "The lead is {probably}lost: {who} cover the organ."),
-    LEAD_TOO_STRONG("lead too strong", 8, CAUTION, Verdict.TOO_STRONG, "The organ {probably}overbears {who}."),
+    LEAD_TOO_STRONG("lead too strong", 8, CAUTION, Verdict.TOO_STRONG, "The organ {probably}overpowers {who}."),
     LEAD_ONLY_JUST(
             "lead only just held",
             3,

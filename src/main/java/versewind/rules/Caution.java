@@ -13,7 +13,7 @@ public final class Caution {
     public static final String ESTIMATE = "All levels are estimates; none is a measurement.";
 
     /** Who comes first where ears are concerned. */
-    public static final String DEFERENCE = "No measurement; local rules and licensed practice come first.";
+    public static final String DEFERENCE = "Not a measurement; follow local rules and qualified advice.";
 
     private Caution() {}
 
@@ -27,8 +27,8 @@ public final class Caution {
             return times.isComplete() ? Optional.empty() : Optional.of(timed(times));
         }
         return Optional.of(
-                "Reverberation: reckoned from the surfaces, which may put levels out by 1 to 2 dB. A clap timed in"
-                        + " a few octaves is surer.");
+                "Reverberation: calculated from the surfaces, so levels may be out by 1 to 2 dB. A clap timed in"
+                        + " a few octaves is more certain.");
     }
 
     private static String timed(Room.MeasuredTimes times) {

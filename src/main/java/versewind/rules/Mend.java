@@ -29,13 +29,13 @@ public record Mend(String words, Edit edit) {
         return hymn.mend(sentence(steps), index, hymn.verse(index).withRegistration(after));
     }
 
-    /** The changes in words: "draw Great: Principal 4; put in Swell: Oboe 8". */
+    /** The changes in words: "draw Great: Principal 4; push in Swell: Oboe 8". */
     static String words(Instrument organ, Registration before, Registration after) {
         List<String> parts = new ArrayList<>();
         for (StopChangesByDivision movements : StopChangesByDivision.of(organ, StopChanges.between(before, after))) {
             String where = movements.where().equals(StopChangesByDivision.COUPLERS) ? "" : movements.where() + ": ";
             add(parts, "draw " + where, movements.drawn());
-            add(parts, "put in " + where, movements.putIn());
+            add(parts, "push in " + where, movements.putIn());
             movements.box().ifPresent(to -> parts.add("set the box of the " + movements.where() + " to " + to.word()));
         }
         return String.join("; ", parts);

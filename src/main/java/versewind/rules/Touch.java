@@ -154,7 +154,7 @@ public record Touch(
                     case 1 -> "the sound is full";
                     default -> "the sound is thick";
                 });
-        reasons.add("the church rings " + ringsBeats + (ringsBeats == 1 ? " beat" : " beats"));
+        reasons.add("the sound lasts about " + ringsBeats + (ringsBeats == 1 ? " beat" : " beats") + " in the church");
         if (weak > 0) {
             reasons.add(weak == 1 ? "the lead only just holds" : "the lead is lost");
         }
@@ -201,7 +201,7 @@ public record Touch(
         String share = String.format(Locale.ROOT, ", %.2f of a beat", lagBeats.getAsDouble());
         String todo = lagBeats.getAsDouble() < Practice.LAG_BEATS
                 ? ": too little to mind."
-                : ": do not wait for them, keep the beat.";
+                : ": do not wait for them; keep the beat.";
         return Optional.of(late + share + todo);
     }
 }

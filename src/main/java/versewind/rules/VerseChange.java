@@ -68,7 +68,7 @@ final class VerseChange {
         String early = early();
         return String.format(
                 Locale.ROOT,
-                "%d movements from %s need %.1f s, and the breath is %.1f s%s.",
+                "%d changes from %s need %.1f s; the breath is %.1f s%s.",
                 count,
                 before.label(),
                 neededS,
@@ -84,7 +84,7 @@ final class VerseChange {
                 StopChangesByDivision.of(hymn.organ(), StopChanges.between(before.registration(), prepared()));
         return Stream.of(
                         early("draw", moved, StopChangesByDivision::drawn),
-                        early("put in", moved, StopChangesByDivision::putIn))
+                        early("push in", moved, StopChangesByDivision::putIn))
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining("; "));
     }
@@ -99,8 +99,8 @@ final class VerseChange {
                 .filter(each -> !knobs.apply(each).isEmpty())
                 .map(each -> each.where() + " " + String.join(", ", knobs.apply(each)))
                 .collect(Collectors.joining("; "));
-        return verb + (count == 1 ? " this" : " these") + " already during " + before.label() + ", where nobody hears "
-                + (count == 1 ? "it: " : "them: ") + names;
+        return verb + (count == 1 ? " this" : " these") + " during " + before.label() + ", where "
+                + (count == 1 ? "it" : "they") + " will not sound: " + names;
     }
 
     /** The registration of the verse before with all that can be changed without a difference there. */

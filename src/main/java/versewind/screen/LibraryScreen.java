@@ -37,8 +37,8 @@ record LibraryScreen(LibraryState library) implements Screen {
     private static final int EDITED = 10;
     private static final int GAP = 2;
 
-    /** From this width on it is also said when a plan was last edited. */
-    private static final int WIDE = 72;
+    /** The width in columns from which the list also shows when a plan was last edited. */
+    private static final int WIDE = 92;
 
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm");
 

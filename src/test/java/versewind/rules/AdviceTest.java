@@ -129,7 +129,7 @@ class AdviceTest {
                 .found(ChangeRule.TOO_MANY_MOVES, FEW, FLUTE, WITH_REEDS)
                 .get(0);
 
-        assertThat(finding.sentence()).isEqualTo("9 movements from V1 need 3.0 s, and the breath is 2.0 s.");
+        assertThat(finding.sentence()).isEqualTo("9 changes from V1 need 3.0 s; the breath is 2.0 s.");
         assertThat(finding.mend().orElseThrow().words()).isEqualTo("Set it on piston G1.");
         assertThat(finding.numbers())
                 .containsExactly(
@@ -182,8 +182,8 @@ class AdviceTest {
 
         assertThat(finding.sentence())
                 .isEqualTo(
-                        "6 movements from V1 need 1.8 s, and the breath is 1.3 s; draw these already during V1, where"
-                                + " nobody hears them: Hauptwerk Prinzipal 8, Oktave 4, Quinte 2 2/3, Oktave 2, Mixtur"
+                        "6 changes from V1 need 1.8 s; the breath is 1.3 s; draw these during V1, where they"
+                                + " will not sound: Hauptwerk Prinzipal 8, Oktave 4, Quinte 2 2/3, Oktave 2, Mixtur"
                                 + " IV.");
         assertThat(finding.mend().orElseThrow().words())
                 .isEqualTo(

@@ -11,7 +11,7 @@ class CautionTest {
     void at_85_dB_ears_are_mentioned() {
         assertThat(Caution.hearing(OptionalDouble.of(85)))
                 .contains("Hearing: up to 85 dB(A). NIOSH: 85 dB(A) over 8 hours; EU action values: 80 and 85 dB(A)."
-                        + " No measurement; local rules and licensed practice come first.");
+                        + " Not a measurement; follow local rules and qualified advice.");
     }
 
     @Test

@@ -65,7 +65,7 @@ final class ChorusCases {
                 breaks(
                         ChorusRule.BARE_DOUBLE,
                         "Great: Bourdon 16 only thickens the hands without 2 ft or a mixture above.",
-                        "Put in Great: Bourdon 16.",
+                        "Push in Great: Bourdon 16.",
                         great("Great: Bourdon 16", EIGHT, FOUR)),
                 breaks(
                         ChorusRule.BARE_MUTATION,
@@ -88,28 +88,28 @@ final class ChorusCases {
                 breaks(
                         ChorusRule.CELESTE,
                         "Swell: Voix Celeste 8 wavers under a congregation.",
-                        "Put in Swell: Voix Celeste 8.",
+                        "Push in Swell: Voix Celeste 8.",
                         swell("Swell: Salicional 8", "Swell: Voix Celeste 8")),
                 breaks(
                         ChorusRule.CELESTE,
                         "Swell: Voix Celeste 8 wavers in a chorus.",
-                        "Put in Swell: Voix Celeste 8.",
+                        "Push in Swell: Voix Celeste 8.",
                         swell("Swell: Open Diapason 8", "Swell: Principal 4", "Swell: Voix Celeste 8")
                                 .withMode(Mode.SMALL_CHOIR)),
                 breaks(
                         ChorusRule.TREMULANT,
                         "The tremulant shakes the Swell under a congregation.",
-                        "Put in Swell: Swell Tremulant.",
+                        "Push in Swell: Swell Tremulant.",
                         swell(SWELL_FLUTES[0], SWELL_FLUTES[1], "Swell Tremulant")),
                 breaks(
                         ChorusRule.VOX_HUMANA,
                         "Swell: Vox Humana 8 has no place under a congregation.",
-                        "Put in Swell: Vox Humana 8.",
+                        "Push in Swell: Vox Humana 8.",
                         swell("Swell: Stopped Diap 8", "Swell: Vox Humana 8")),
                 breaks(
                         ChorusRule.SOLO_REED,
                         "Choir: Clarinet 8 is for solos and stands out of the chorus.",
-                        "Put in Choir: Clarinet 8.",
+                        "Push in Choir: Clarinet 8.",
                         great(EIGHT, FOUR, TWO, "Choir: Clarinet 8", "Choir to Great")),
                 breaks(
                         ChorusRule.REED_OVER_LITTLE,
@@ -119,7 +119,7 @@ final class ChorusCases {
                 breaks(
                         ChorusRule.REED_OVER_LITTLE,
                         "Pedal: Trombone 16 and Pedal: Posaune 8 stand over too little flue in the pedal.",
-                        "Put in Pedal: Trombone 16, Posaune 8.",
+                        "Push in Pedal: Trombone 16, Posaune 8.",
                         pedal(EIGHT, FOUR, TWO, "Pedal: Trombone 16", "Pedal: Posaune 8")),
                 breaks(
                         ChorusRule.PEDAL_SILENT,

@@ -71,7 +71,7 @@ final class PlanCases {
                         BalanceRule.LEAD_TOO_STRONG,
                         CATHEDRAL,
                         12,
-                        "The organ overbears people who sing gently.",
+                        "The organ overpowers people who sing gently.",
                         "",
                         WITH_REEDS.withSinging(Singing.GENTLE)),
                 breaks(
@@ -132,12 +132,12 @@ final class PlanCases {
                 breaks(
                         VerseRule.INAUDIBLE,
                         "Nobody hears whether Choir: Dulciana 8 is drawn.",
-                        "Put in Choir: Dulciana 8.",
+                        "Push in Choir: Dulciana 8.",
                         withDulciana()),
                 breaks(
                         VerseRule.PEDAL_BOOMS,
                         "The pedal booms: its stops make N % of the loudness.",
-                        "Put in Pedal: Open Wood 16.",
+                        "Push in Pedal: Open Wood 16.",
                         CATHEDRAL.withPedal("Swell", soft)),
                 breaks(
                         ChangeRule.STEP,
@@ -171,7 +171,7 @@ final class PlanCases {
                         CHORUS.withPiston("G1")),
                 breaks(
                         ChangeRule.TOO_MANY_MOVES,
-                        "9 movements from V1 need 3.0 s, and the breath is 2.0 s.",
+                        "9 changes from V1 need 3.0 s; the breath is 2.0 s.",
                         "Set it on piston G1.",
                         FLUTE,
                         WITH_REEDS));

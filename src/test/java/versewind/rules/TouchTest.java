@@ -30,7 +30,7 @@ class TouchTest {
     @Test
     void soft_stops_in_a_dry_church_are_played_legato() {
         assertThat(touch(VILLAGE, 12, 66, SOFT.withSinging(Singing.GENTLE)).sentence())
-                .isEqualTo("Legato, each note held the whole beat: the sound is thin and the church rings 2 beats.");
+                .isEqualTo("Legato, each note held the whole beat: the sound is thin and the sound lasts about 2 beats in the church.");
     }
 
     @Test
@@ -47,7 +47,7 @@ class TouchTest {
 
         assertThat(touch.isLastMeans()).isTrue();
         assertThat(touch.sentence())
-                .isEqualTo("Well detached, each note held 5/8 of the beat: the sound is thick, the church rings 4 beats"
+                .isEqualTo("Well detached, each note held 5/8 of the beat: the sound is thick, the sound lasts about 4 beats in the church"
                         + " and the lead only just holds. No more organ is left: touch and a steady beat are the lead"
                         + " that remains.");
     }
@@ -77,7 +77,7 @@ class TouchTest {
     void the_farthest_singers_are_not_waited_for() {
         assertThat(touch(CATHEDRAL, 60, 90, FULL).lag())
                 .contains(
-                        "The farthest singers hear 198 ms late, 0.30 of a beat: do not wait for them, keep the beat.");
+                        "The farthest singers hear 198 ms late, 0.30 of a beat: do not wait for them; keep the beat.");
         assertThat(touch(VILLAGE, 30, 66, SOFT).lag())
                 .contains("The farthest singers hear 44 ms late, 0.05 of a beat: too little to mind.");
     }

@@ -166,8 +166,8 @@ class FindingsTest {
     void what_fails_if_fewer_come_is_found_and_mended_before_them() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("a", "'40'", "<Enter>");
 
-        assertThat(desk.screen()).contains("Findings, if 40 come", "overbears people who sing gently");
-        while (!marked(desk).sentence().contains("overbears")) {
+        assertThat(desk.screen()).contains("Findings, if 40 come", "overpowers people who sing gently");
+        while (!marked(desk).sentence().contains("overpowers")) {
             desk.press("<Down>");
         }
         assertThat(marked(desk).mend().orElseThrow().words()).isEqualTo("Set the box of the Swell to three quarters.");
