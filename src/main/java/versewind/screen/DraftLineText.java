@@ -39,7 +39,7 @@ final class DraftLineText {
             case DIVISION ->
                 (line.isPedal() ? "pedal" : "manual " + line.at(InstrumentFields.KEYBOARD)) + ", "
                         + line.at(InstrumentFields.KEYS) + " keys"
-                        + (line.read(InstrumentFields.IS_BOXED).orElse(false) ? ", swell box" : "");
+                        + (line.read(InstrumentFields.IS_BOXED).orElse(false) ? ", in box" : "");
             case STOP -> pitch(line.pitch(), line.at(StopFields.FEET));
             case COUPLER -> {
                 String kind = line.at(InstrumentFields.PITCH);

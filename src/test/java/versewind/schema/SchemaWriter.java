@@ -80,8 +80,7 @@ final class SchemaWriter {
         if (kind instanceof Kinds.Nested<?> nested) {
             return object(nested.table(), path);
         }
-        String name = kind.getClass().getEnclosingClass().getSimpleName() + "."
-                + kind.getClass().getSimpleName();
+        String name = kind.getClass().getName().replace("versewind.schema.", "").replace('$', '.');
         ObjectNode schema = JSON.createObjectNode();
         if (CONDITIONS.get("kinds").has(name)) {
             schema.setAll((ObjectNode) CONDITIONS.get("kinds").get(name).deepCopy());
