@@ -181,10 +181,9 @@ class AdviceTest {
                 CHAPEL.found(ChangeRule.TOO_MANY_MOVES, FEW, soft, loud).get(0);
 
         assertThat(finding.sentence())
-                .isEqualTo(
-                        "6 changes from V1 need 1.8 s; the breath is 1.3 s; draw these during V1, where they"
-                                + " will not sound: Hauptwerk Prinzipal 8, Oktave 4, Quinte 2 2/3, Oktave 2, Mixtur"
-                                + " IV.");
+                .isEqualTo("6 changes from V1 need 1.8 s; the breath is 1.3 s; draw these during V1, where they"
+                        + " will not sound: Hauptwerk Prinzipal 8, Oktave 4, Quinte 2 2/3, Oktave 2, Mixtur"
+                        + " IV.");
         assertThat(finding.mend().orElseThrow().words())
                 .isEqualTo(
                         "Already during V1, draw Hauptwerk: Prinzipal 8, Oktave 4, Quinte 2 2/3, Oktave 2, Mixtur IV.");
