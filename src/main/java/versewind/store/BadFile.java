@@ -30,17 +30,17 @@ public final class BadFile extends Exception {
 
     /** A value in a file that cannot be used. */
     static BadFile of(Path file, Refused wrong) {
-        return new BadFile(file.normalize().toString(), wrong.line(), wrong.place(), wrong.problem(), wrong.remedy());
+        return new BadFile(name(file), wrong.line(), wrong.place(), wrong.problem(), wrong.remedy());
     }
 
     /** A line that cannot be read. */
     static BadFile at(Path file, int line, String problem, String remedy) {
-        return new BadFile(file.normalize().toString(), line, "", problem, remedy);
+        return new BadFile(name(file), line, "", problem, remedy);
     }
 
     /** The file as a whole: not there, not readable, a folder. */
     static BadFile whole(Path file, String problem, String remedy) {
-        return whole(file.normalize().toString(), problem, remedy);
+        return whole(name(file), problem, remedy);
     }
 
     /** A file as a whole, under the name that was given. */
@@ -71,6 +71,12 @@ public final class BadFile extends Exception {
     /** The problem, without a full stop. */
     public String problem() {
         return problem;
+    }
+
+    /** The path as it is shown; the working folder has a name, too. */
+    private static String name(Path file) {
+        String name = file.normalize().toString();
+        return name.isEmpty() ? "." : name;
     }
 
     /** The remedy, a sentence; may be blank. */

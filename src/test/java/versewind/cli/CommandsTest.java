@@ -69,6 +69,7 @@ class CommandsTest {
                 "assess plans | plans: there is no \"plans\" here. There are \"advent-candlelight\", \"ash-wednesday\","
                         + " \"easter-cathedral\", \"harvest-festival\", \"ordinary-sunday\", \"wedding\".",
                 "assess ./plans | plans: this is a folder. Name a file in it.",
+                "assess ./ | .: this is a folder. Name a file in it.",
                 "assess nowhere/x.json | nowhere/x.json: there is no such file."
                         + " Look for it in another folder, or restore it from a copy.",
                 "estimate st-tethwyn --draw x | instruments: there is no \"st-tethwyn\" here."
