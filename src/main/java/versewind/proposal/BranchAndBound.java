@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import versewind.organ.IndexSet;
+import versewind.rules.OrganFacts;
 
 /**
  * The best of a whole {@link SearchSpace}, by depth first and bounds: with some stops decided, {@link

@@ -3,6 +3,8 @@ package versewind.proposal;
 import java.util.List;
 import versewind.organ.Registration;
 import versewind.plan.Mood;
+import versewind.rules.OrganFacts;
+import versewind.rules.StopClass;
 
 /**
  * Colour that fits the mood: layers that are more than the verse asks, and layers that are missed. Common practice, no

@@ -1,6 +1,7 @@
 package versewind.proposal;
 
 import java.util.Arrays;
+import versewind.rules.StopClass;
 
 /** How many stops of every layer sound from each hand and from the feet. To be used again and again by one thread. */
 final class Counts {

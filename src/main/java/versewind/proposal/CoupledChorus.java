@@ -2,6 +2,8 @@ package versewind.proposal;
 
 import versewind.organ.IndexSet;
 import versewind.plan.Mood;
+import versewind.rules.OrganFacts;
+import versewind.rules.StopClass;
 
 /**
  * What is coupled to the hands is a chorus of its own: it stands on 8 ft, its mixture on 4 ft, its reeds on flues.

@@ -2,6 +2,8 @@ package versewind.proposal;
 
 import versewind.organ.IndexSet;
 import versewind.plan.HandsAndFeet.Layout;
+import versewind.rules.OrganFacts;
+import versewind.rules.StopClass;
 import versewind.sound.KeyRouting;
 import versewind.sound.VoicePart;
 

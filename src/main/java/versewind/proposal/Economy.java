@@ -6,6 +6,8 @@ import java.util.Set;
 import versewind.organ.Coupler;
 import versewind.organ.IndexSet;
 import versewind.plan.Mood;
+import versewind.rules.OrganFacts;
+import versewind.rules.StopClass;
 
 /** Few stops, and none that only doubles what sounds already. Common practice, no source. */
 final class Economy {

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import versewind.organ.IndexSet;
 import versewind.plan.HandsAndFeet.Layout;
+import versewind.rules.OrganFacts;
+import versewind.rules.StopClass;
 
 /** What speaks for a registration, in one sentence. */
 final class Explanation {

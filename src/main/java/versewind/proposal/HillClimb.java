@@ -9,6 +9,7 @@ import java.util.function.BooleanSupplier;
 import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.plan.HandsAndFeet;
+import versewind.rules.OrganFacts;
 
 /**
  * A search that climbs: from the best of the {@link SeedRegistrations}, one movement after another as long as one makes

@@ -1,6 +1,8 @@
 package versewind.proposal;
 
 import versewind.organ.IndexSet;
+import versewind.rules.OrganFacts;
+import versewind.rules.StopClass;
 
 /** The classes of stops that may be drawn for a verse: those of the organ that are not locked out. */
 final class OpenClasses {

@@ -4,6 +4,8 @@ import versewind.organ.Family;
 import versewind.organ.IndexSet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mood;
+import versewind.rules.OrganFacts;
+import versewind.rules.StopClass;
 
 /**
  * A pedal that suits the manuals: 16 and 8 ft, clear by a coupler, growing alongside them and not before. Common

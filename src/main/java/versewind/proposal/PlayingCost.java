@@ -5,6 +5,8 @@ import versewind.organ.IndexSet;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mood;
+import versewind.rules.OrganFacts;
+import versewind.rules.StopClass;
 
 /** Where the hands play, with or without the feet, and how the boxes stand. Common practice, no source. */
 final class PlayingCost {

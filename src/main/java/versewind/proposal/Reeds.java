@@ -2,6 +2,8 @@ package versewind.proposal;
 
 import java.util.stream.IntStream;
 import versewind.plan.Mood;
+import versewind.rules.OrganFacts;
+import versewind.rules.StopClass;
 
 /**
  * In what order reeds join the people's chorus: after its flues, those of a box before those that stand in the open,

@@ -5,13 +5,11 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import versewind.organ.BoxPosition;
-import versewind.organ.IndexSet;
-import versewind.organ.Instrument;
 import versewind.organ.Registration;
-import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
 import versewind.plan.VersePlace;
 import versewind.rules.ChorusFaults;
+import versewind.rules.OrganFacts;
 import versewind.sound.OrganSound;
 
 /**
@@ -27,7 +25,7 @@ public final class RegistrationProposer {
 
     private RegistrationProposer(OrganSound sound) {
         this.sound = sound;
-        organ = new OrganFacts(sound.organ(), levelsDb(sound));
+        organ = OrganFacts.of(sound);
         faults = ChorusFaults.on(sound.organ());
         requirements = new Requirements(sound, organ);
     }
@@ -35,22 +33,6 @@ public final class RegistrationProposer {
     /** Somebody who knows an instrument. */
     public static RegistrationProposer of(OrganSound sound) {
         return new RegistrationProposer(sound);
-    }
-
-    /** How loud every stop is by itself. */
-    private static double[] levelsDb(OrganSound sound) {
-        Instrument instrument = sound.organ();
-        double[] levels = new double[instrument.stops().size()];
-        for (int stop = 0; stop < levels.length; stop++) {
-            int home = instrument.stops().get(stop).division();
-            boolean isPedal = instrument.divisions().get(home).isPedal();
-            HandsAndFeet hands = isPedal
-                    ? HandsAndFeet.on(HandsAndFeet.Layout.FOUR_PARTS, instrument.mainDivision())
-                    : HandsAndFeet.on(HandsAndFeet.Layout.MANUALS_ONLY, home);
-            Registration alone = Registration.silent(instrument).withStops(IndexSet.of(stop));
-            levels[stop] = sound.levelDba(alone, hands);
-        }
-        return levels;
     }
 
     /**

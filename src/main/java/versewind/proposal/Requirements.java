@@ -17,6 +17,7 @@ import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
 import versewind.rules.BetweenVerses;
 import versewind.rules.Company;
+import versewind.rules.OrganFacts;
 import versewind.sound.MarginEvaluator;
 import versewind.sound.OrganSound;
 

@@ -13,6 +13,7 @@ import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.rules.ChorusFault;
 import versewind.rules.ChorusFaults;
+import versewind.rules.OrganFacts;
 import versewind.rules.StopChanges;
 import versewind.sound.MarginEvaluator;
 

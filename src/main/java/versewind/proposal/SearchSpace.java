@@ -14,6 +14,7 @@ import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Locks;
 import versewind.plan.Mood;
+import versewind.rules.OrganFacts;
 
 /**
  * Everything that is looked at for a verse.

@@ -7,6 +7,8 @@ import versewind.organ.Coupler;
 import versewind.organ.IndexSet;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
+import versewind.rules.OrganFacts;
+import versewind.rules.StopClass;
 
 /**
  * Registrations from which a search starts: the steps in which the trade builds up, on every manual, alone and with

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import versewind.acoustics.TableResource;
 import versewind.plan.Mood;
+import versewind.rules.StopClass;
 
 /**
  * The classes of stops that suit a role and a mood: points for one stop of a class (the table {@code stop_costs.csv}),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import versewind.rules.OrganFacts;
 
 /** The search for one verse: exact on small organs if it may go on to the end, climbing on others. */
 final class VerseSearch {

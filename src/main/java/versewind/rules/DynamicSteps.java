@@ -1,30 +1,30 @@
 package versewind.rules;
 
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.BoxPosition;
-import versewind.organ.Coupler;
 import versewind.organ.IndexSet;
-import versewind.organ.Instrument;
 import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
+import versewind.rules.BuildingLine.Addition;
 import versewind.sound.Estimate;
 import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
 
 /**
- * Steps for a verse that turns out too weak or too strong: about 3 dB each, up and down from the registration, with as
- * few changes as possible, in the order in which a registration is built up.
+ * Steps for a verse that turns out too weak or too strong, along the order of building up: swell boxes first, then the
+ * next addition of the {@link BuildingLine}, or the last one taken back. A step that changes the organ's level in the
+ * nave by less than {@link #LEAST_STEP_DB} is joined to the next. Nothing is passed over for being louder, and no step
+ * breaks a rule of choruses that was kept. Levels are estimates.
  *
- * <p>A step is searched one change at a time: a box, a stop that leaves no gap, a coupler. Of the changes that bring
- * the organ's level in the nave to 2 to 4 dB from where the step began, the first in the order is taken; while there is
- * none, the one that comes nearest without passing 4 dB. A step may be less than 2 dB where the organ has no more to
- * give, but not less than 1 dB. Levels are estimates.
+ * <p>A soloed melody is made stronger by the box or by the next louder solo stop, and its accompaniment softer.
  *
  * <p>Checked against: {@code DynamicStepsTest}.
  *
@@ -33,29 +33,14 @@ import versewind.sound.Verdict;
  */
 public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer) {
 
-    /** What a step aims at, in dB. */
-    public static final double STEP_DB = 3;
+    /** The least change of a step, in dB. */
+    public static final double LEAST_STEP_DB = 0.5;
 
-    private static final double NEAR_DB = 1;
-    private static final double LEAST_STEP_DB = 1;
-    private static final double LEAST_MOVEMENT_DB = 0.2;
-    private static final int MOST_MOVEMENTS = 4;
     private static final int MOST_STEPS = 2;
 
     public DynamicSteps {
         stronger = List.copyOf(stronger);
         softer = List.copyOf(softer);
-    }
-
-    private enum Way {
-        UP(1),
-        DOWN(-1);
-
-        private final int sign;
-
-        Way(int sign) {
-            this.sign = sign;
-        }
     }
 
     /**
@@ -67,8 +52,10 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
      * @param tempo beats a minute, if known
      */
     public static DynamicSteps of(OrganSound sound, Verse verse, int people, OptionalInt tempo) {
-        Climb climb = Climb.of(sound, verse, people, tempo);
-        return new DynamicSteps(climb.steps(Way.UP, MOST_STEPS), climb.steps(Way.DOWN, MOST_STEPS));
+        OrganFacts organ = OrganFacts.of(sound);
+        return new DynamicSteps(
+                new Walk(sound, organ, verse, people, tempo, true).steps(MOST_STEPS),
+                new Walk(sound, organ, verse, people, tempo, false).steps(MOST_STEPS));
     }
 
     /**
@@ -79,92 +66,83 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
      */
     static List<DynamicStep> steps(
             OrganSound sound, Verse verse, int people, OptionalInt tempo, Verdict.Way way, int most) {
-        Climb climb = Climb.of(sound, verse, people, tempo);
-        return switch (way) {
-            case STRONGER -> climb.steps(Way.UP, most);
-            case SOFTER -> climb.steps(Way.DOWN, most);
-            case NONE -> List.of();
-        };
+        return way == Verdict.Way.NONE
+                ? List.of()
+                : new Walk(sound, OrganFacts.of(sound), verse, people, tempo, way == Verdict.Way.STRONGER).steps(most);
     }
 
-    /** Whether a stop may join what is drawn. */
-    @FunctionalInterface
-    private interface Joining {
-        boolean may(IndexSet drawn, int stop);
-    }
+    /** A walk along the line, one way. */
+    private static final class Walk {
 
-    /** A movement that is tried, and how far it leads from where the step began; positive the way that is wanted. */
-    private record Trial(Registration registration, Estimate estimate, double towardDb) {}
+        private final OrganSound sound;
+        private final OrganFacts organ;
+        private final Verse verse;
+        private final int people;
+        private final OptionalInt tempo;
+        private final boolean isUp;
+        private final BuildingLine line;
+        private final ChorusFaults faults;
 
-    /** The search on one verse. */
-    private record Climb(
-            OrganSound sound, BuildingOrder order, List<Integer> upward, Verse verse, int people, OptionalInt tempo) {
-
-        static Climb of(OrganSound sound, Verse verse, int people, OptionalInt tempo) {
-            BuildingOrder order = new BuildingOrder(sound.organ());
-            List<Integer> upward =
-                    order.upward(List.of(verse.hands().right(), verse.hands().left()));
-            return new Climb(sound, order, upward, verse, people, tempo);
+        Walk(OrganSound sound, OrganFacts organ, Verse verse, int people, OptionalInt tempo, boolean isUp) {
+            this.sound = sound;
+            this.organ = organ;
+            this.verse = verse;
+            this.people = people;
+            this.tempo = tempo;
+            this.isUp = isUp;
+            line = new BuildingLine(organ, verse.hands(), verse.locks().never());
+            faults = ChorusFaults.on(sound.organ());
         }
 
-        List<DynamicStep> steps(Way way, int most) {
+        List<DynamicStep> steps(int most) {
             List<DynamicStep> steps = new ArrayList<>();
             Registration from = verse.registration();
             Estimate before = estimate(from);
             while (steps.size() < most && !before.isSilent()) {
-                Optional<Trial> found = step(from, before, way);
-                if (found.isEmpty()) {
+                Optional<DynamicStep> step = step(from, before);
+                if (step.isEmpty()) {
                     break;
                 }
-                Trial trial = found.get();
-                StopChanges moves = StopChanges.between(from, trial.registration());
-                steps.add(new DynamicStep(moves, trial.registration(), trial.estimate(), way.sign * trial.towardDb()));
-                from = trial.registration();
-                before = trial.estimate();
+                steps.add(step.get());
+                from = step.get().registration();
+                before = step.get().estimate();
             }
             return steps;
         }
 
-        /** By what builds a chorus; where that is not enough also by what only thickens it. */
-        private Optional<Trial> step(Registration from, Estimate before, Way way) {
-            return step(from, before, way, order::mayDraw).or(() -> step(from, before, way, order::mayThicken));
-        }
-
-        private Optional<Trial> step(Registration from, Estimate before, Way way, Joining joining) {
-            Trial at = new Trial(from, before, 0);
-            for (int movement = 0; movement < MOST_MOVEMENTS && at.towardDb() < STEP_DB - NEAR_DB; movement++) {
-                Optional<Trial> next = next(at, before, way, joining);
-                if (next.isEmpty()) {
-                    break;
-                }
-                at = next.get();
-            }
-            return at.towardDb() >= LEAST_STEP_DB ? Optional.of(at) : Optional.empty();
-        }
-
-        private Trial trial(Registration tried, Estimate before, Way way) {
-            Estimate estimate = estimate(tried);
-            double towardDb = estimate.isSilent() ? 0 : way.sign * (levelDb(estimate) - levelDb(before));
-            return new Trial(tried, estimate, towardDb);
-        }
-
-        private Optional<Trial> next(Trial at, Estimate before, Way way, Joining joining) {
-            Optional<Trial> nearest = Optional.empty();
-            for (Registration tried : movements(at.registration(), way, joining)) {
-                Trial trial = trial(tried, before, way);
-                boolean isTooFar = trial.towardDb() > STEP_DB + NEAR_DB;
-                boolean isTooLittle = trial.towardDb() < at.towardDb() + LEAST_MOVEMENT_DB;
-                if (trial.estimate().isSilent() || isTooFar || isTooLittle) {
-                    continue;
-                }
-                if (trial.towardDb() >= STEP_DB - NEAR_DB) {
-                    return Optional.of(trial);
-                }
-                if (nearest.isEmpty() || trial.towardDb() > nearest.get().towardDb()) {
-                    nearest = Optional.of(trial);
+        /** The boxes, else what comes next in the order, joined until it is heard and breaks nothing. */
+        private Optional<DynamicStep> step(Registration from, Estimate before) {
+            Registration at = from;
+            for (Optional<Registration> moved = box(at); moved.isPresent(); moved = box(at)) {
+                at = moved.get();
+                Estimate after = estimate(at);
+                if (isHeard(before, after)) {
+                    return Optional.of(step(from, before, at, after));
                 }
             }
-            return nearest;
+            int faultsBefore = cautions(from);
+            for (Optional<Registration> moved = next(at); moved.isPresent(); moved = next(at)) {
+                at = moved.get();
+                Estimate after = estimate(at);
+                if (isHeard(before, after) && cautions(at) <= faultsBefore) {
+                    return Optional.of(step(from, before, at, after));
+                }
+            }
+            return Optional.empty();
+        }
+
+        private DynamicStep step(Registration from, Estimate before, Registration to, Estimate after) {
+            return new DynamicStep(
+                    StopChanges.between(from, to),
+                    to,
+                    after,
+                    levelDb(after) - levelDb(before),
+                    line.reachedInWords(to));
+        }
+
+        private boolean isHeard(Estimate before, Estimate after) {
+            double changeDb = after.isSilent() ? 0 : levelDb(after) - levelDb(before);
+            return (isUp ? changeDb : -changeDb) >= LEAST_STEP_DB;
         }
 
         private static double levelDb(Estimate estimate) {
@@ -175,81 +153,112 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
             return sound.estimate(verse.withRegistration(drawn), people, tempo);
         }
 
-        /** Everything that one movement can make of a registration, in the order in which it is tried. */
-        private List<Registration> movements(Registration drawn, Way way, Joining joining) {
-            List<Registration> movements = new ArrayList<>(boxes(drawn, way));
-            movements.addAll(stops(drawn, way, joining));
-            movements.addAll(couplers(drawn, way));
-            return movements;
+        private int cautions(Registration drawn) {
+            return (int) faults.in(verse.withRegistration(drawn)).stream()
+                    .filter(fault -> fault.severity() == Severity.CAUTION)
+                    .count();
         }
 
-        private List<Registration> boxes(Registration drawn, Way way) {
-            Instrument organ = sound.organ();
-            return IntStream.range(0, organ.divisions().size())
-                    .filter(division -> organ.divisions().get(division).isEnclosed())
-                    .filter(division -> mayMove(division, way))
-                    .mapToObj(division -> {
-                        BoxPosition position = drawn.boxes().get(division);
-                        return drawn.withBox(division, way == Way.UP ? position.wider() : position.narrower());
-                    })
-                    .filter(moved -> !moved.equals(drawn))
-                    .toList();
-        }
-
-        private List<Registration> stops(Registration drawn, Way way, Joining joining) {
-            List<Integer> stops = new ArrayList<>(upward);
-            if (way == Way.DOWN) {
-                Collections.reverse(stops);
-            }
-            List<Registration> movements = new ArrayList<>();
-            for (int stop : stops) {
-                if (isLocked(stop, way)
-                        || !mayMove(sound.organ().stops().get(stop).division(), way)) {
-                    continue;
-                }
-                boolean isOpen = way == Way.UP
-                        ? joining.may(drawn.stops(), stop)
-                        : drawn.stops().contains(stop) && order.mayPutIn(drawn.stops(), stop);
-                if (isOpen) {
-                    movements.add(drawn.toggleStop(stop));
-                }
-            }
-            return movements;
-        }
-
-        private boolean isLocked(int stop, Way way) {
-            return way == Way.UP
-                    ? verse.locks().never().contains(stop)
-                    : verse.locks().always().contains(stop);
+        private boolean isSoloed() {
+            return verse.mode() == Mode.MELODY_SOLOED
+                    && verse.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED
+                    && verse.hands().right() != verse.hands().left();
         }
 
         /** A soloed melody is made stronger, and what lies beneath it softer. */
-        private boolean mayMove(int division, Way way) {
-            boolean isOfTheMelody = division == verse.hands().right();
-            return verse.mode() != Mode.MELODY_SOLOED || isOfTheMelody == (way == Way.UP);
+        private boolean mayMove(int division) {
+            return !isSoloed() || (division == verse.hands().right()) == isUp;
         }
 
-        private List<Registration> couplers(Registration drawn, Way way) {
-            if (verse.mode() == Mode.MELODY_SOLOED) {
-                return List.of();
+        /** One box of a division that sounds moved by one position. */
+        private Optional<Registration> box(Registration drawn) {
+            return IntStream.range(0, drawn.boxes().size())
+                    .filter(division -> organ.isEnclosed(division) && mayMove(division) && isHeard(drawn, division))
+                    .filter(division -> mayTurn(drawn, division))
+                    .mapToObj(division -> {
+                        BoxPosition position = drawn.boxes().get(division);
+                        return drawn.withBox(division, isUp ? position.wider() : position.narrower());
+                    })
+                    .findFirst();
+        }
+
+        /** A box over reeds, or over pipes that sound from elsewhere, is not shut altogether. */
+        private boolean mayTurn(Registration drawn, int division) {
+            BoxPosition position = drawn.boxes().get(division);
+            if (isUp) {
+                return position != BoxPosition.OPEN;
             }
-            List<Coupler> couplers = sound.organ().couplers();
-            return IntStream.range(0, couplers.size())
-                    .filter(coupler -> drawn.couplers().contains(coupler) == (way == Way.DOWN))
-                    .filter(coupler -> buildsUp(couplers.get(coupler)))
-                    .mapToObj(drawn::toggleCoupler)
-                    .toList();
+            boolean isAsunder = drawn.stops().stream()
+                    .anyMatch(stop -> isOfReeds(stop, division)
+                            || (organ.isBorrowedFromManual(stop) && organ.homeOfPipes(stop) == division));
+            return position.compareTo(isAsunder ? BoxPosition.QUARTER : BoxPosition.CLOSED) > 0;
         }
 
-        /** Couplers to the pedal are left alone: they give the bass its clearness, or all that it has. */
-        private boolean buildsUp(Coupler coupler) {
-            Instrument organ = sound.organ();
-            int keyboard = organ.division(coupler.keyboard()).orElseThrow();
-            return !organ.divisions().get(keyboard).isPedal()
-                    && switch (coupler.kind()) {
-                        case UNISON, OCTAVE -> true;
-                        case SUB_OCTAVE, UNISON_OFF -> false;
-                    };
+        private boolean isOfReeds(int stop, int division) {
+            return organ.divisionOf(stop) == division && organ.layer(stop).isChorusReed();
+        }
+
+        private boolean isHeard(Registration drawn, int division) {
+            return sounding(drawn).meets(organ.allOf(division));
+        }
+
+        private Optional<Registration> next(Registration drawn) {
+            if (isUp) {
+                return isSoloed()
+                        ? louderSolo(drawn)
+                        : line.next(drawn).map(addition -> BuildingLine.with(drawn, addition));
+            }
+            return withoutStranger(drawn).or(() -> line.begun(drawn).stream()
+                    .map(addition -> without(drawn, addition))
+                    .filter(rest -> !rest.equals(drawn))
+                    .findFirst());
+        }
+
+        private Registration without(Registration drawn, Addition addition) {
+            Registration rest = BuildingLine.without(drawn, addition);
+            IndexSet always = verse.locks().always();
+            return rest.withStops(
+                    rest.stops().plus(drawn.stops().minus(drawn.stops().minus(always))));
+        }
+
+        /** Without a coupler, or the loudest stop, that sounds, is no part of the order and carries nothing. */
+        private Optional<Registration> withoutStranger(Registration drawn) {
+            int faultsBefore = cautions(drawn);
+            Stream<Registration> couplers = drawn.couplers().stream()
+                    .filter(coupler -> organ.keyboardOf(coupler) != organ.pedal()
+                            && !line.couplers().contains(coupler))
+                    .mapToObj(drawn::toggleCoupler);
+            Stream<Registration> stops = sounding(drawn)
+                    .minus(line.stops())
+                    .minus(verse.locks().always())
+                    .stream()
+                    .filter(stop -> mayMove(organ.divisionOf(stop)))
+                    .boxed()
+                    .sorted(Comparator.comparingDouble((Integer stop) -> -organ.levelDb(stop)))
+                    .map(drawn::toggleStop);
+            return Stream.concat(couplers, stops)
+                    .filter(rest -> !sounding(rest).isEmpty() && cautions(rest) <= faultsBefore)
+                    .findFirst();
+        }
+
+        private IndexSet sounding(Registration drawn) {
+            IndexSet all = IndexSet.EMPTY;
+            for (Chorus chorus : faults.choruses(verse.withRegistration(drawn))) {
+                all = all.plus(chorus.sounding());
+            }
+            return all;
+        }
+
+        /** The melody on the next louder single stop of its manual. */
+        private Optional<Registration> louderSolo(Registration drawn) {
+            int manual = verse.hands().right();
+            IndexSet own = drawn.stops().minus(drawn.stops().minus(organ.allOf(manual)));
+            double nowDb = own.stream().mapToDouble(organ::levelDb).max().orElse(Double.POSITIVE_INFINITY);
+            return organ.stopsOf(manual).stream()
+                    .filter(stop -> organ.layer(stop).isMelody() && organ.levelDb(stop) > nowDb)
+                    .filter(stop -> !verse.locks().never().contains(stop))
+                    .min(Comparator.comparingDouble(organ::levelDb))
+                    .map(stop -> drawn.withStops(drawn.stops().minus(own).with(stop)));
         }
     }
 }

@@ -3,10 +3,8 @@ package versewind.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,6 +16,7 @@ import versewind.organ.Registration;
 import versewind.organ.StopName;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Hymn;
+import versewind.plan.Mode;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
@@ -65,16 +64,17 @@ class DynamicStepsTest {
     }
 
     @Test
-    void from_eight_and_four_foot_one_climbs_by_the_fifteenth_and_the_mixture_together() {
+    void from_eight_and_four_foot_the_fifteenth_comes_next_and_then_the_twelfth() {
         DynamicSteps ladder = ladder(
                 drawn("Great: Open Diapason 8", "Great: Principal 4", "Pedal: Bourdon 16", "Pedal: Principal 8"));
+        Registration coupled = ladder.stronger().get(0).registration();
+        assertThat(names(coupled.stops())).contains("Great: Open Diapason 8", "Great: Principal 4");
         assertThat(ladder.stronger()).hasSize(2);
-        assertThat(names(ladder.stronger().get(0).moves().stopsDrawn()))
-                .containsExactly("Great: Fifteenth 2", "Great: Mixture III");
+        assertThat(names(ladder.stronger().get(1).registration().stops())).contains("Great: Fifteenth 2");
     }
 
     @Test
-    void one_comes_down_by_what_was_built_last() {
+    void one_comes_down_by_what_was_built_last_and_never_takes_the_foundation() {
         DynamicSteps ladder = ladder(drawn(
                 "Great: Open Diapason 8",
                 "Great: Principal 4",
@@ -82,9 +82,21 @@ class DynamicStepsTest {
                 "Great: Mixture III",
                 "Pedal: Bourdon 16",
                 "Pedal: Principal 8"));
-        assertThat(names(ladder.softer().get(0).moves().stopsPutIn()))
-                .containsExactly("Great: Fifteenth 2", "Great: Mixture III");
-        assertThat(names(ladder.softer().get(1).moves().stopsPutIn())).containsExactly("Great: Principal 4");
+        assertThat(names(ladder.softer().get(0).moves().stopsPutIn())).containsExactly("Great: Mixture III");
+        assertThat(names(ladder.softer().get(1).moves().stopsPutIn())).containsExactly("Great: Fifteenth 2");
+    }
+
+    @Test
+    void a_soloed_melody_is_made_stronger_by_the_next_louder_solo_stop() {
+        int swell = organ.division("Swell").orElseThrow();
+        Verse soloed = verse(drawn("Swell: Gedackt 8", "Great: Stopped Flute 8"))
+                .withMode(Mode.MELODY_SOLOED)
+                .withHands(new HandsAndFeet(HandsAndFeet.Layout.MELODY_SOLOED, swell, organ.mainDivision()));
+        DynamicStep louder = DynamicSteps.of(sound, soloed, PEOPLE, OptionalInt.empty())
+                .stronger()
+                .get(0);
+        assertThat(names(louder.moves().stopsPutIn())).containsExactly("Swell: Gedackt 8");
+        assertThat(louder.moves().stopsDrawn().size()).isEqualTo(1);
     }
 
     @Test
@@ -111,12 +123,12 @@ class DynamicStepsTest {
         assertThat(ladder.stronger().get(0).moves().stopsDrawn().isEmpty()).isTrue();
     }
 
+    /** A line is short of a step only at its ends. */
     @ParameterizedTest
     @ValueSource(strings = {"harvest-festival", "ash-wednesday", "wedding"})
-    void every_step_of_the_shipped_plans_is_one_to_four_decibels_and_leaves_no_new_gap(String name) throws BadFile {
+    void every_step_of_the_shipped_plans_is_heard_and_breaks_no_rule(String name) throws BadFile {
         OpenPlan open = new Library(Path.of("")).openPlan(name);
         OrganSound of = OrganSound.open(open.instrument());
-        BuildingOrder order = new BuildingOrder(open.instrument());
         int steps = 0;
         for (Hymn hymn : open.plan().hymns()) {
             for (Verse verse : hymn.verses()) {
@@ -125,11 +137,6 @@ class DynamicStepsTest {
                 assertThat(ladder).isEqualTo(DynamicSteps.of(of, verse, people, hymn.tempo()));
                 check(ladder.stronger(), verse, of, open.plan(), 1);
                 check(ladder.softer(), verse, of, open.plan(), -1);
-                for (DynamicStep rung : ladder.stronger()) {
-                    IndexSet after = rung.registration().stops();
-                    rung.moves().stopsDrawn().forEach(stop -> assertThat(order.mayThicken(after.without(stop), stop))
-                            .isTrue());
-                }
                 steps += ladder.stronger().size() + ladder.softer().size();
             }
         }
@@ -138,45 +145,27 @@ class DynamicStepsTest {
 
     private static void check(List<DynamicStep> rungs, Verse verse, OrganSound sound, Plan plan, int sign) {
         Registration from = verse.registration();
+        ChorusFaults faults = ChorusFaults.on(sound.organ());
         for (DynamicStep rung : rungs) {
             double change = level(sound, verse, rung.registration(), plan) - level(sound, verse, from, plan);
             assertThat(rung.changeDb()).isEqualTo(change);
-            assertThat(sign * change).isBetween(1.0, 4.0);
+            assertThat(sign * change).isGreaterThanOrEqualTo(DynamicSteps.LEAST_STEP_DB);
             assertThat(rung.moves()).isEqualTo(StopChanges.between(from, rung.registration()));
-            assertThat(rung.moves().count()).isBetween(1, 4);
+            assertThat(cautions(faults, verse.withRegistration(rung.registration())))
+                    .isLessThanOrEqualTo(cautions(faults, verse.withRegistration(from)));
             from = rung.registration();
         }
+    }
+
+    private static long cautions(ChorusFaults faults, Verse verse) {
+        return faults.in(verse).stream()
+                .filter(fault -> fault.severity() == Severity.CAUTION)
+                .count();
     }
 
     private static double level(OrganSound sound, Verse verse, Registration drawn, Plan plan) {
         return sound.estimate(verse.withRegistration(drawn), plan.heading().people(), OptionalInt.empty())
                 .organDba()
                 .orElseThrow();
-    }
-
-    /** Every single stop that may be drawn is tried here by hand. */
-    @Test
-    void no_step_takes_two_movements_where_one_would_do() {
-        for (Registration start : List.of(
-                drawn("Great: Open Diapason 8", "Pedal: Bourdon 16"),
-                drawn("Great: Stopped Flute 8", "Great: Open Flute 4"),
-                drawn("Great: Open Diapason 8", "Great: Principal 4", "Great: Fifteenth 2", "Pedal: Bourdon 16"))) {
-            double before = sound.estimate(verse(start), PEOPLE, OptionalInt.empty())
-                    .organDba()
-                    .orElseThrow();
-            BuildingOrder order = new BuildingOrder(organ);
-            List<Double> changes = new ArrayList<>();
-            Stream.iterate(0, stop -> stop + 1).limit(organ.stops().size()).forEach(stop -> {
-                if (order.mayDraw(start.stops(), stop)) {
-                    changes.add(sound.estimate(verse(start.toggleStop(stop)), PEOPLE, OptionalInt.empty())
-                                    .organDba()
-                                    .orElseThrow()
-                            - before);
-                }
-            });
-            boolean oneWouldDo = changes.stream().anyMatch(change -> change >= 2 && change <= 4);
-            int movements = ladder(start).stronger().get(0).moves().count();
-            assertThat(movements == 1).isEqualTo(oneWouldDo);
-        }
     }
 }

@@ -1,11 +1,11 @@
-package versewind.proposal;
+package versewind.rules;
 
 import java.util.regex.Pattern;
 import versewind.organ.Footage;
 import versewind.organ.Stop;
 
 /** What a stop is in a registration: the layers of which the trade builds. Common practice, no source. */
-enum StopClass {
+public enum StopClass {
     DOUBLE,
     PRINCIPAL_8,
     FLUTE_8,
@@ -36,14 +36,14 @@ enum StopClass {
     PEDAL_REED_8,
     PEDAL_COLOUR;
 
-    static final int COUNT = values().length;
+    public static final int COUNT = values().length;
 
     private static final double TWELFTH_FEET = 8.0 / 3;
     private static final Pattern OF_FLUTES = Pattern.compile("(?iu)\\bna[sz]|fl[auûöo]+t|fluit|fleut");
     private static final Pattern QUINTADENA = Pattern.compile("(?i)quintad|quintat");
 
     /** The layer of a stop of a manual. */
-    static StopClass onManual(Stop stop) {
+    public static StopClass onManual(Stop stop) {
         double feet = stop.footage().map(Footage::feet).orElse(2.0);
         return switch (stop.family()) {
             case PRINCIPAL -> flue(feet, PRINCIPAL_8, PRINCIPAL_4, PRINCIPAL_2);
@@ -89,7 +89,7 @@ enum StopClass {
     }
 
     /** The layer of a stop of the pedal. */
-    static StopClass onPedal(Stop stop) {
+    public static StopClass onPedal(Stop stop) {
         double feet = stop.footage().map(Footage::feet).orElse(4.0);
         return switch (stop.family()) {
             case PRINCIPAL, FLUTE, STRING -> pedalFlue(feet);
@@ -117,13 +117,23 @@ enum StopClass {
         return feet > 8 ? PEDAL_REED_16 : PEDAL_REED_8;
     }
 
+    /** True for a chorus reed of a manual. */
+    public boolean isChorusReed() {
+        return this == REED_16 || this == REED_8 || this == REED_4;
+    }
+
+    /** True for a stop that can sing a melody by itself. */
+    public boolean isMelody() {
+        return isEightFootFlue() || this == SOLO_REED || this == CORNET || this == REED_8;
+    }
+
     /** Whether it is one of the 8 ft flues of a manual. */
-    boolean isEightFootFlue() {
+    public boolean isEightFootFlue() {
         return this == PRINCIPAL_8 || this == FLUTE_8 || this == STRING_8;
     }
 
     /** The principals under which it is hardly heard; itself where there are none. */
-    StopClass cover() {
+    public StopClass cover() {
         if (this == FLUTE_4 || this == FLUTE_2) {
             return this == FLUTE_4 ? PRINCIPAL_4 : PRINCIPAL_2;
         }
@@ -131,7 +141,7 @@ enum StopClass {
     }
 
     /** Whether one may stand for the other: they have about the same pitch, or are reeds both. */
-    boolean isKinOf(StopClass other) {
+    public boolean isKinOf(StopClass other) {
         return kin() == other.kin();
     }
 

@@ -1,0 +1,145 @@
+package versewind.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import versewind.organ.IndexSet;
+import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.HandsAndFeet.Layout;
+import versewind.rules.BuildingLine.Addition;
+import versewind.rules.BuildingLine.Rung;
+import versewind.sound.OrganSound;
+import versewind.store.BadFile;
+import versewind.store.Library;
+
+/** Common practice, no source: the order in which a registration is built up. */
+class BuildingLineTest {
+
+    private static OrganFacts organ(String name) throws BadFile {
+        return OrganFacts.of(OrganSound.open(new Library(Path.of("")).openInstrument(name)));
+    }
+
+    private static BuildingLine line(OrganFacts organ, Layout layout, int lead) {
+        return new BuildingLine(organ, HandsAndFeet.on(layout, lead), IndexSet.EMPTY);
+    }
+
+    private static BuildingLine main(OrganFacts organ) {
+        return line(organ, Layout.FOUR_PARTS, organ.organ().mainDivision());
+    }
+
+    private static Registration on(OrganFacts organ, Rung rung) {
+        return Registration.silent(organ.organ()).withStops(rung.stops()).withCouplers(rung.couplers());
+    }
+
+    private static List<String> words(BuildingLine line) {
+        return line.rungs().stream()
+                .map(rung -> rung.number() + " " + rung.words())
+                .toList();
+    }
+
+    private static List<String> names(OrganFacts organ, IndexSet stops) {
+        return stops.stream()
+                .mapToObj(stop -> organ.organ().stops().get(stop).name().toString())
+                .toList();
+    }
+
+    @Test
+    void an_english_parish_organ_goes_from_a_flute_to_full_organ() throws BadFile {
+        assertThat(words(main(organ("st-tethwin"))))
+                .containsExactly(
+                        "1 flute 8",
+                        "2 flutes 8 4",
+                        "3 principal 8 with flute 4",
+                        "4 principals 8 4",
+                        "5 principals 8 4 2",
+                        "5 principals 8 4 2 with the twelfth",
+                        "6 Swell 8 4 coupled",
+                        "6 Swell 8 4 2 coupled",
+                        "7 Great mixture",
+                        "7 mixtures and the pedal’s 4 ft",
+                        "7 Swell mixture",
+                        "8 Swell oboe",
+                        "8 Swell reed 8",
+                        "8 full Swell",
+                        "9 Great reed 8",
+                        "10 Great 16 ft",
+                        "10 doubles and the pedal’s heavy 16 ft");
+    }
+
+    @Test
+    void a_village_organ_has_five_steps_and_a_ripieno_is_drawn_strictly_in_order() throws BadFile {
+        assertThat(main(organ("little-corvening")).steps()).isEqualTo(5);
+        assertThat(words(main(organ("montefalda"))))
+                .endsWith("4 ripieno to XIX", "4 ripieno to XXII", "4 ripieno to XXVI", "4 ripieno to XXIX");
+    }
+
+    @Test
+    void a_french_organ_draws_its_fonds_together_and_keeps_them() throws BadFile {
+        OrganFacts organ = organ("ambrelow");
+        List<Rung> rungs = main(organ).rungs();
+        assertThat(rungs.get(2).words()).isEqualTo("fonds 8");
+        assertThat(names(organ, rungs.get(4).stops()))
+                .contains("Grand-Orgue: Montre 8", "Grand-Orgue: Bourdon 8", "Grand-Orgue: Gambe 8");
+    }
+
+    @Test
+    void without_the_pedal_nothing_of_it_is_drawn() throws BadFile {
+        OrganFacts organ = organ("st-tethwin");
+        int great = organ.organ().mainDivision();
+        for (Layout layout : List.of(Layout.MANUALS_ONLY, Layout.COUPLED_DOWN)) {
+            List<Rung> rungs = line(organ, layout, great).rungs();
+            IndexSet drawn = rungs.get(rungs.size() - 1).stops();
+            assertThat(drawn.meets(organ.allOf(organ.pedal()))).isFalse();
+        }
+    }
+
+    @Test
+    void a_stop_that_is_never_drawn_is_as_if_the_organ_had_it_not() throws BadFile {
+        OrganFacts organ = organ("st-tethwin");
+        IndexSet never = organ.allOf(1);
+        BuildingLine line = new BuildingLine(
+                organ, HandsAndFeet.on(Layout.FOUR_PARTS, organ.organ().mainDivision()), never);
+        assertThat(line.stops().meets(never)).isFalse();
+        assertThat(line.rungs()).extracting(Rung::step).doesNotContain(BuildingStep.SECOND_CHORUS);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "st-tethwin",
+                "ambrelow",
+                "foundlings-chapel",
+                "harlan-falls",
+                "little-corvening",
+                "montefalda",
+                "ostmere-cathedral",
+                "oudervaart"
+            })
+    void every_rung_breaks_no_rule_of_choruses_and_is_known_again(String name) throws BadFile {
+        OrganFacts organ = organ(name);
+        ChorusFaults faults = ChorusFaults.on(organ.organ());
+        HandsAndFeet hands = HandsAndFeet.on(Layout.FOUR_PARTS, organ.organ().mainDivision());
+        BuildingLine line = main(organ);
+        Company people = new Company(Company.Who.CONGREGATION, versewind.plan.Singing.STRONG);
+        for (int i = 0; i < line.rungs().size(); i++) {
+            Rung rung = line.rungs().get(i);
+            Registration drawn = on(organ, rung);
+            assertThat(faults.in(drawn, hands, people))
+                    .as(rung.words())
+                    .noneMatch(fault -> fault.severity() == Severity.CAUTION);
+            assertThat(line.reached(drawn)).contains(rung);
+            if (i > 0) {
+                Registration below = on(organ, line.rungs().get(i - 1));
+                Addition addition = line.additions().get(i);
+                assertThat(line.next(below)).contains(addition);
+                assertThat(BuildingLine.with(below, addition)).isEqualTo(drawn);
+                assertThat(line.begun(drawn).get(0)).isEqualTo(addition);
+            }
+        }
+    }
+}
