@@ -132,12 +132,9 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
         }
 
         private DynamicStep step(Registration from, Estimate before, Registration to, Estimate after) {
-            return new DynamicStep(
-                    StopChanges.between(from, to),
-                    to,
-                    after,
-                    levelDb(after) - levelDb(before),
-                    line.reachedInWords(to));
+            Optional<String> reached = line.reachedInWords(to)
+                    .filter(words -> !words.equals(line.reachedInWords(from).orElse("")));
+            return new DynamicStep(StopChanges.between(from, to), to, after, levelDb(after) - levelDb(before), reached);
         }
 
         private boolean isHeard(Estimate before, Estimate after) {

@@ -158,6 +158,12 @@ record DeskNotes(
         return rungs.get(Math.abs(steps) - 1).changeDb();
     }
 
+    /** The step of the order of building up that is reached with some steps; empty as planned, and off the order. */
+    static Optional<String> reached(DynamicSteps ladder, int steps) {
+        List<DynamicStep> rungs = steps > 0 ? ladder.stronger() : ladder.softer();
+        return steps == 0 ? Optional.empty() : rungs.get(Math.abs(steps) - 1).reached();
+    }
+
     /** Whether there is a step of a ladder so many above what is planned. */
     static boolean reaches(DynamicSteps ladder, int steps) {
         return steps >= -ladder.softer().size() && steps <= ladder.stronger().size();

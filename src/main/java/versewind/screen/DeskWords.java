@@ -285,7 +285,9 @@ final class DeskWords {
             }
             boolean isAway = Math.abs(at + way) > Math.abs(at);
             double db = isAway ? DeskNotes.changeDb(ladder, at + way) : -DeskNotes.changeDb(ladder, at);
-            flow.add("(" + signed(db) + " dB)", Style.TEXT);
+            String reached =
+                    DeskNotes.reached(ladder, at + way).map(step -> step + ", ").orElse("");
+            flow.add("(" + reached + signed(db) + " dB)", Style.TEXT);
         }
         return flow.isEmpty() ? flow.add("nothing further", Style.TEXT) : flow;
     }

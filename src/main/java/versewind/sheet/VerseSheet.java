@@ -57,9 +57,10 @@ public record VerseSheet(
             changes = List.copyOf(changes);
         }
 
-        /** By how much the level changes: "+3 dB". */
+        /** The step of the order that is reached, and by how much the level changes: "step 7 of 8: mixtures, +2 dB". */
         public String changeWords() {
-            return printed(LevelText.signed(OptionalDouble.of(rung.changeDb()))) + " dB";
+            String change = printed(LevelText.signed(OptionalDouble.of(rung.changeDb()))) + " dB";
+            return rung.reached().map(step -> step + ", " + change).orElse(change);
         }
     }
 

@@ -117,7 +117,9 @@ class AtDeskTest {
         assertThat(desk.press("l").said()).isEqualTo("Still working out what to draw. Press again.");
         desk.climb();
         assertThat(screen(desk.press(" ", "<Backspace>")))
-                .contains("l stronger + Great Trumpet 8", "s softer   \u2212 Swell to Great");
+                .containsPattern("l stronger \\+ [A-Z].*")
+                .containsPattern("s softer   [A-Z].*")
+                .contains("of 10: ");
         assertThat(screen(desk.press(" "))).doesNotContain("l stronger \u2026");
     }
 
@@ -133,9 +135,7 @@ class AtDeskTest {
         Desk desk = harvest().press("n", "n", "K").climb();
         String before = screen(desk);
         desk.press("l");
-        assertThat(screen(desk))
-                .contains("1 step stronger")
-                .contains("draw Great Trumpet 8; Swell Fagotto 16; Pedal Trombone 16;");
+        assertThat(screen(desk)).contains("1 step stronger").contains("draw Swell Fagotto 16");
         assertThat(desk.verse()).isEqualTo(harvest().press("n", "n").verse());
         assertThat(screen(desk.press("s"))).isEqualTo(before);
     }
