@@ -268,16 +268,20 @@ final class Desk {
         return (FormBox) state.top();
     }
 
+    /** The characters of the screen, row by row. */
+    String characters() {
+        Frame frame = frame();
+        return IntStream.range(0, frame.height()).mapToObj(frame::row).collect(Collectors.joining("\n", "", "\n"));
+    }
+
     /** The screen as text: its characters, then its styles, then where the text caret is. */
     String screen() {
         Frame frame = frame();
-        String characters =
-                IntStream.range(0, frame.height()).mapToObj(frame::row).collect(Collectors.joining("\n", "", "\n"));
         String styles = IntStream.range(0, frame.height())
                 .mapToObj(frame::styleRow)
                 .collect(Collectors.joining("\n", "", "\n"));
         String caret =
                 frame.caretX() < 0 ? "" : "caret in column " + frame.caretX() + " of row " + frame.caretY() + "\n";
-        return characters + "-".repeat(frame.width()) + "\n" + styles + caret;
+        return characters() + "-".repeat(frame.width()) + "\n" + styles + caret;
     }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,139 +19,306 @@ import versewind.plan.ServiceHeading;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
 
-/** Screens that were looked at and found good: the characters, then a letter for the style of every cell. */
+/**
+ * Screens that were looked at and found good. The most used are recorded whole, some with a letter for the style of
+ * every cell; of others the rows that matter are named.
+ */
 class ScreenGoldenTest {
 
-    private record Case(String name, Desk desk) {
+    private record Case(String name, Desk desk, List<String> rows) {
+
+        Case(String name, Desk desk, String... rows) {
+            this(name, desk, List.of(rows));
+        }
+
         @Override
         public String toString() {
             return name;
         }
     }
 
-    static Stream<Case> screens() {
+    /** Those of which the styles are recorded too. */
+    private static final Set<String> STYLED = Set.of(
+            "harvest-80x24",
+            "soloed-80x24",
+            "proposals-80x24",
+            "findings-80x24",
+            "verse-form-80x24",
+            "question-80x24",
+            "desk-80x24");
+
+    static Stream<Case> recorded() {
         return Stream.of(
                 new Case("harvest-80x24", Desk.with("harvest-festival", 80, 24)),
                 new Case(
                         "harvest-120x40", Desk.with("harvest-festival", 120, 40).press("n")),
                 new Case("harvest-60x18", Desk.with("harvest-festival", 60, 18).press("n")),
-                new Case("sunday-80x24", Desk.with("ordinary-sunday", 80, 24).press("n")),
-                new Case("wedding-80x24", Desk.with("wedding", 80, 24).press("]", "n")),
-                new Case("ash-wednesday-80x24", Desk.with("ash-wednesday", 80, 24)),
-                new Case("advent-80x24", Desk.with("advent-candlelight", 80, 24)),
                 new Case("cathedral-80x24", Desk.with("easter-cathedral", 80, 24)),
-                new Case(
-                        "cathedral-last-page-80x24",
-                        Desk.with("easter-cathedral", 80, 24).press("<End>")),
-                new Case("cathedral-120x40", Desk.with("easter-cathedral", 120, 40)),
-                new Case(
-                        "verses-side-80x24",
-                        Desk.with("harvest-festival", 80, 24).press("<Tab>", "<Down>")),
                 new Case("soloed-80x24", Desk.with("harvest-festival", 80, 24).press("4", "<Tab>")),
-                new Case("choir-80x24", Desk.with("harvest-festival", 80, 24).press("n", "2", "-")),
-                new Case("silent-80x24", Desk.with("harvest-festival", 80, 24).press("n", "0")),
                 new Case("proposals-80x24", Desk.with("ordinary-sunday", 80, 24).press("n", "P", "<Down>")),
                 new Case("proposals-60x18", Desk.with("ordinary-sunday", 60, 18).press("n", "P")),
-                new Case(
-                        "proposing-80x24",
-                        Desk.with("ordinary-sunday", 80, 24).press("P", "s").answer(new Event.Searched(7, 18))),
-                new Case("find-80x24", Desk.with("harvest-festival", 80, 24).press("/", "'dia'")),
-                new Case(
-                        "find-none-80x24", Desk.with("harvest-festival", 80, 24).press("/", "'zink'")),
                 new Case(
                         "verse-form-80x24",
                         Desk.with("harvest-festival", 80, 24).press("n", "e")),
                 new Case(
-                        "new-hymn-complaint-80x24",
-                        Desk.with("harvest-festival", 80, 24).press("I", "'77'", "<Enter>")),
-                new Case(
-                        "hymn-form-60x18", Desk.with("harvest-festival", 60, 18).press("E")),
-                new Case(
                         "service-form-80x24",
                         Desk.with("harvest-festival", 80, 24).press("S")),
                 new Case("help-80x24", Desk.with("harvest-festival", 80, 24).press("?")),
-                new Case("help-end-80x24", Desk.with("harvest-festival", 80, 24).press("?", " ", " ", " ", " ", " ")),
                 new Case("question-80x24", Desk.with("harvest-festival", 80, 24).press(" ", "q")),
                 new Case("chooser-80x24", chooser()),
                 new Case("no-hymns-80x24", Desk.blank()),
-                new Case("no-verses-80x24", withoutVerses()),
                 new Case("strange-text-80x24", strangeText()),
-                new Case("too-small-50x12", Desk.with("harvest-festival", 50, 12)),
                 new Case(
                         "ascii-80x24",
                         Desk.with("harvest-festival", 80, 24, Marks.ASCII).press("n")),
-                new Case("nothing-open-80x24", Desk.empty(80, 24)));
-    }
-
-    /** Small and large windows, and what is seldom seen. */
-    static Stream<Case> moreScreens() {
-        return Stream.of(
                 new Case("findings-80x24", Desk.with("harvest-festival", 80, 24).press("n", "f", "<Down>")),
-                new Case("findings-60x18", Desk.with("easter-cathedral", 60, 18).press("f")),
-                new Case(
-                        "findings-none-80x24",
-                        Desk.with("ash-wednesday", 80, 24).press("n", "f")),
-                new Case(
-                        "silence-form-80x24",
-                        Desk.with("harvest-festival", 80, 24).press("f", "s")),
-                new Case("find-60x18", Desk.with("wedding", 60, 18).press("/", "'flute'", "<Tab>")),
-                new Case("find-long-60x18", Desk.with("wedding", 60, 18).press("/", "'no such stop in this church'")),
-                new Case(
-                        "verse-form-60x18",
-                        Desk.with("harvest-festival", 60, 18).press("n", "#")),
-                new Case("new-hymn-60x18", Desk.with("harvest-festival", 60, 18).press("I", "<Up>")),
-                new Case("long-field-80x24", longField()),
-                new Case("help-60x18", Desk.with("harvest-festival", 60, 18).press("?", " ")),
-                new Case("help-120x40", Desk.with("harvest-festival", 120, 40).press("?")),
-                new Case("refused-60x18", refused()),
-                new Case("failed-60x18", failed()),
-                new Case("failed-nothing-open-80x24", Desk.empty(80, 24).answer(new Event.Failed(BROKEN))),
                 new Case("kept-work-80x24", Desk.withDraft("harvest-festival", plan -> plan.withHymns(List.of()))),
                 new Case("organs-60x18", organs()),
-                new Case("new-plan-60x18", organs().press("<Enter>", "<Enter>")),
-                new Case("nothing-fits-80x24", chooser().press("'zzz'")),
-                new Case("cathedral-second-page-80x24", cathedral(80, 24).press("<Right>", "<Right>", "<Right>")),
-                new Case("cathedral-60x18", cathedral(60, 18).press("<End>", "n")),
-                new Case("cathedral-200x60", cathedral(200, 60).press("n")),
-                new Case("wedding-120x40", Desk.with("wedding", 120, 40).press("]", "n", "n", "<Tab>")),
-                new Case("solo-voice-80x24", Desk.with("wedding", 80, 24).press("]", "n")),
-                new Case(
-                        "ascii-60x18", Desk.with("wedding", 60, 18, Marks.ASCII).press("n")),
-                new Case("strange-organ-80x24", odd(OddOrgans.withStrangeNames(), 80, 24)),
-                new Case("strange-organ-60x18", odd(OddOrgans.withStrangeNames(), 60, 18)),
-                new Case("long-names-80x24", odd(OddOrgans.withLongNames(), 80, 24)),
-                new Case("no-stops-80x24", odd(OddOrgans.withoutStops(), 80, 24)),
-                new Case("box-over-wide-characters-80x24", strangeText().press("S")),
-                new Case(
-                        "many-verses-60x18",
-                        Desk.with("harvest-festival", 60, 18).press("d", "d", "d", "d", "d", "d")),
                 new Case(
                         "desk-80x24",
                         Desk.with("harvest-festival", 80, 24)
                                 .press("n", "n", "K")
                                 .climb()),
                 new Case(
-                        "desk-first-60x18",
-                        Desk.with("harvest-festival", 60, 18).press("K").climb()),
-                new Case(
-                        "desk-cathedral-80x24",
-                        cathedral(80, 24).press("n", "n", "K").climb()),
-                new Case(
                         "desk-cathedral-120x40",
                         cathedral(120, 40).press("n", "n", "K").climb()),
                 new Case("desk-stepped-80x24", stepped(80, 24, Marks.UNICODE)),
-                new Case("desk-ascii-60x18", stepped(60, 18, Marks.ASCII)),
-                new Case(
-                        "desk-tiny-40x10",
-                        Desk.with("wedding", 40, 10).alone().climb().press(" ", "+")),
-                new Case("desk-too-small-39x10", Desk.with("wedding", 39, 10).alone()),
-                new Case("desk-strange-text-80x24", strangeText().press("K")),
-                new Case("desk-no-verse-80x24", Desk.blank().alone()),
                 new Case(
                         "answers-80x24",
-                        Desk.with("harvest-festival", 80, 24).press("K", "a", "1", "2", "3", "2", "x")),
-                new Case("answers-60x18", Desk.with("wedding", 60, 18).press("K", "a", "<PageDown>", "s")),
-                new Case("too-small-20x5", Desk.with("harvest-festival", 20, 5)));
+                        Desk.with("harvest-festival", 80, 24).press("K", "a", "1", "2", "3", "2", "x")));
+    }
+
+    /** Small and large windows, and what is seldom seen. */
+    static Stream<Case> others() {
+        return Stream.of(
+                new Case(
+                        "cathedral-60x18",
+                        cathedral(60, 18).press("<End>", "n"),
+                        "stops 7/7",
+                        "▸1 Ring from the tower…"),
+                new Case(
+                        "long-names-80x24",
+                        odd(OddOrgans.withLongNames(), 80, 24),
+                        "● Un. and Ev. Un. and Ev. Un. and Ev. Un. and Ev.… 8│",
+                        "A tune"),
+                new Case(
+                        "sunday-80x24",
+                        Desk.with("ordinary-sunday", 80, 24).press("n"),
+                        "Wide is the gate of the morning  LARKSTILE  8 7 8 7  G  ♩100",
+                        "V1 ─ congregation of 140, ordinary ─ four parts on Great ─ piston G3"),
+                new Case(
+                        "wedding-80x24",
+                        Desk.with("wedding", 80, 24).press("]", "n"),
+                        "▸V1     voice",
+                        "soloist, strong ─ manuals only on Récit expressif",
+                        "Récit expr. box shut│"),
+                new Case(
+                        "ash-wednesday-80x24",
+                        Desk.with("ash-wednesday", 80, 24),
+                        "Before the service: 4 to set",
+                        "● Stopped Diap  8",
+                        "▸58 Dust upon our doorway"),
+                new Case(
+                        "advent-80x24",
+                        Desk.with("advent-candlelight", 80, 24),
+                        "● Sesquialtera II",
+                        "the melody soloed ─ melody soloed right Rückpositiv, left Hauptwe"),
+                new Case(
+                        "cathedral-last-page-80x24",
+                        Desk.with("easter-cathedral", 80, 24).press("<End>"),
+                        "· Solo Uni Off",
+                        "◂ stops 4/4"),
+                new Case("cathedral-120x40", Desk.with("easter-cathedral", 120, 40), "Great           Swell"),
+                new Case(
+                        "verses-side-80x24",
+                        Desk.with("harvest-festival", 80, 24).press("<Tab>", "<Down>"),
+                        "i new verse  I new hymn  e edit  E edit hymn  x out  Tab stops"),
+                new Case(
+                        "choir-80x24",
+                        Desk.with("harvest-festival", 80, 24).press("n", "2", "-"),
+                        "▸V1     choir",
+                        "small choir of 16, gentle",
+                        "▪ unsaved"),
+                new Case(
+                        "silent-80x24",
+                        Desk.with("harvest-festival", 80, 24).press("n", "0"),
+                        "Organ silent: nothing that is drawn sounds",
+                        "▸V1     all     −"),
+                new Case(
+                        "proposing-80x24",
+                        Desk.with("ordinary-sunday", 80, 24).press("P", "s").answer(new Event.Searched(7, 18)),
+                        "7 of 18 verses are searched.",
+                        "Esc stop, and keep the best so far"),
+                new Case(
+                        "find-80x24",
+                        Desk.with("harvest-festival", 80, 24).press("/", "'dia'"),
+                        "Find: dia  Great: Open Diapason 8  (2 fit, Tab: the next)"),
+                new Case(
+                        "find-none-80x24",
+                        Desk.with("harvest-festival", 80, 24).press("/", "'zink'"),
+                        "Find: zink  no stop has this in its name"),
+                new Case(
+                        "new-hymn-complaint-80x24",
+                        Desk.with("harvest-festival", 80, 24).press("I", "'77'", "<Enter>"),
+                        "A hymn needs a title."),
+                new Case(
+                        "hymn-form-60x18",
+                        Desk.with("harvest-festival", 60, 18).press("E"),
+                        "Title: the title or the first line; needed",
+                        "Title   Come, carry in the harvest"),
+                new Case(
+                        "help-end-80x24",
+                        Desk.with("harvest-festival", 80, 24).press("?", " ", " ", " ", " ", " "),
+                        "lines 101 to 121 of",
+                        "Choosing from a list"),
+                new Case("no-verses-80x24", withoutVerses(), "no verse yet; i to add", "Deleted Intro; u to undo."),
+                new Case(
+                        "too-small-50x12",
+                        Desk.with("harvest-festival", 50, 12),
+                        "Versewind needs 60 columns and 18",
+                        "which fits."),
+                new Case("nothing-open-80x24", Desk.empty(80, 24), "Versewind"),
+                new Case(
+                        "findings-60x18",
+                        Desk.with("easter-cathedral", 60, 18).press("f"),
+                        "Enter go there   m fix   s ignore   Esc close",
+                        "Findings"),
+                new Case(
+                        "findings-none-80x24",
+                        Desk.with("ash-wednesday", 80, 24).press("n", "f"),
+                        "No remarks.",
+                        "How to play V1",
+                        "The farthest singers hear 44 ms late"),
+                new Case(
+                        "silence-form-80x24",
+                        Desk.with("harvest-festival", 80, 24).press("f", "s"),
+                        "Note: the reason, kept in the plan; may be blank"),
+                new Case(
+                        "find-60x18",
+                        Desk.with("wedding", 60, 18).press("/", "'flute'", "<Tab>"),
+                        "Find: flute  Grand-Orgue: Flûte douce 4  (7 fit, Tab: the…"),
+                new Case(
+                        "find-long-60x18",
+                        Desk.with("wedding", 60, 18).press("/", "'no such stop in this church'"),
+                        "Find: no such stop in this church  no stop has this in it…"),
+                new Case(
+                        "verse-form-60x18",
+                        Desk.with("harvest-festival", 60, 18).press("n", "#"),
+                        "People: present in this verse, or singers of a small",
+                        "choir; blank for the service's 480"),
+                new Case(
+                        "new-hymn-60x18",
+                        Desk.with("harvest-festival", 60, 18).press("I", "<Up>"),
+                        "Verses: number of verses; an introduction is added"),
+                new Case(
+                        "long-field-80x24",
+                        longField(),
+                        "n to reach the font, then the bell, then the choir's entry in canon."),
+                new Case(
+                        "help-60x18",
+                        Desk.with("harvest-festival", 60, 18).press("?", " "),
+                        "no pedal stop is drawn",
+                        "Moving about"),
+                new Case("help-120x40", Desk.with("harvest-festival", 120, 40).press("?"), "Keys", "Moving about"),
+                new Case(
+                        "refused-60x18",
+                        refused(),
+                        "Somebody else changed this plan's file after you opened",
+                        "w      overwrite with this version"),
+                new Case(
+                        "failed-60x18",
+                        failed(),
+                        "plans/wedding.json, line 14, hymns[1].verses[2].drawn: the",
+                        "\"Open Diapason 8\"?"),
+                new Case(
+                        "failed-nothing-open-80x24",
+                        Desk.empty(80, 24).answer(new Event.Failed(BROKEN)),
+                        "No plan is open. Press o to open one, q to leave.",
+                        "Enter  choose another plan"),
+                new Case("new-plan-60x18", organs().press("<Enter>", "<Enter>"), "Title"),
+                new Case(
+                        "nothing-fits-80x24",
+                        chooser().press("'zzz'"),
+                        "Filter: zzz",
+                        "Nothing matches the filter.",
+                        "0 of 3 plans"),
+                new Case(
+                        "cathedral-second-page-80x24",
+                        cathedral(80, 24).press("<Right>", "<Right>", "<Right>"),
+                        "◂ stops 2/4 ▸",
+                        "● Tuba         8"),
+                new Case("cathedral-200x60", cathedral(200, 60).press("n"), "Double Diapason", "Sharp Mixture"),
+                new Case(
+                        "wedding-120x40",
+                        Desk.with("wedding", 120, 40).press("]", "n", "n", "<Tab>"),
+                        "▸V2        choir",
+                        "Choir. Down to the Positif; the",
+                        "lag 99 ms"),
+                new Case(
+                        "solo-voice-80x24",
+                        Desk.with("wedding", 80, 24).press("]", "n"),
+                        "soloist, strong",
+                        "Soprano alone. On the"),
+                new Case(
+                        "ascii-60x18", Desk.with("wedding", 60, 18, Marks.ASCII).press("n"), "Grand-Orgue"),
+                new Case(
+                        "strange-organ-80x24",
+                        odd(OddOrgans.withStrangeNames(), 80, 24),
+                        "赞美诗歌赞美诗歌赞美",
+                        "· 🎹 q                       8"),
+                new Case("strange-organ-60x18", odd(OddOrgans.withStrangeNames(), 60, 18), "· 赞美诗歌赞美诗歌. 8"),
+                new Case("no-stops-80x24", odd(OddOrgans.withoutStops(), 80, 24), "This organ has no stops."),
+                new Case(
+                        "box-over-wide-characters-80x24",
+                        strangeText().press("S"),
+                        "Title?in?two?lines",
+                        "Title: the name of the service; needed"),
+                new Case(
+                        "many-verses-60x18",
+                        Desk.with("harvest-festival", 60, 18).press("d", "d", "d", "d", "d", "d"),
+                        "▸Intro organ",
+                        "V4    all"),
+                new Case(
+                        "desk-first-60x18",
+                        Desk.with("harvest-festival", 60, 18).press("K").climb(),
+                        "Set this before the service.  piston G3",
+                        "480 present  1 of 26"),
+                new Case(
+                        "desk-cathedral-80x24",
+                        cathedral(80, 24).press("n", "n", "K").climb(),
+                        "1400 present  3 of 29",
+                        "The banners move off."),
+                new Case(
+                        "desk-ascii-60x18",
+                        stepped(60, 18, Marks.ASCII),
+                        "140 present (170 planned)",
+                        "1 step stronger"),
+                new Case(
+                        "desk-tiny-40x10",
+                        Desk.with("wedding", 40, 10).alone().climb().press(" ", "+"),
+                        "180 present  2 of 20",
+                        "Now   piston G4"),
+                new Case(
+                        "desk-too-small-39x10",
+                        Desk.with("wedding", 39, 10).alone(),
+                        "Versewind needs 40 columns and 10",
+                        "Nothing is lost."),
+                new Case(
+                        "desk-strange-text-80x24",
+                        strangeText().press("K"),
+                        "Set this before the service.",
+                        "Nothing is drawn."),
+                new Case("desk-no-verse-80x24", Desk.blank().alone(), "This plan has no verse to play yet."),
+                new Case(
+                        "answers-60x18",
+                        Desk.with("wedding", 60, 18).press("K", "a", "<PageDown>", "s"),
+                        "1 too soft   2 right   3 too strong   x no feedback",
+                        "too soft"),
+                new Case(
+                        "too-small-20x5",
+                        Desk.with("harvest-festival", 20, 5),
+                        "Versewind needs 60",
+                        "by 5. Nothing is"));
     }
 
     private static final String BROKEN =
@@ -232,16 +401,34 @@ class ScreenGoldenTest {
     }
 
     @ParameterizedTest
-    @MethodSource({"screens", "moreScreens"})
+    @MethodSource("recorded")
     void a_screen_is_as_it_was(Case screen) {
-        Golden.check("screen/" + screen.name() + ".txt", screen.desk().screen());
+        Desk desk = screen.desk();
+        Golden.check(
+                "screen/" + screen.name() + ".txt", STYLED.contains(screen.name()) ? desk.screen() : desk.characters());
+    }
+
+    @ParameterizedTest
+    @MethodSource("others")
+    void a_screen_has_the_rows_that_matter(Case screen) {
+        assertThat(screen.desk().screen()).contains(screen.rows());
+    }
+
+    /** A row is never wider than the window, and a window of some size always has something to say. */
+    @ParameterizedTest
+    @MethodSource({"recorded", "others"})
+    void a_screen_fits_its_window(Case screen) {
+        Frame frame = screen.desk().frame();
+        assertThat(IntStream.range(0, frame.height()).mapToObj(frame::styleRow))
+                .allSatisfy(row -> assertThat(row).hasSize(frame.width()));
+        assertThat(IntStream.range(0, frame.height()).mapToObj(frame::row)).anyMatch(row -> !row.isBlank());
+        assertThat(frame.caretX()).isLessThan(frame.width());
     }
 
     @Test
     void every_recorded_screen_has_its_case() {
         assertThat(Golden.names("screen"))
-                .containsExactlyInAnyOrderElementsOf(Stream.concat(screens(), moreScreens())
-                        .map(screen -> screen.name() + ".txt")
-                        .toList());
+                .containsExactlyInAnyOrderElementsOf(
+                        recorded().map(screen -> screen.name() + ".txt").toList());
     }
 }
