@@ -110,6 +110,15 @@ public final class IndexSet {
         return new IndexSet(rest);
     }
 
+    /** The indices that are in both sets. */
+    public IndexSet and(IndexSet other) {
+        long[] both = Arrays.copyOf(words, Math.min(words.length, other.words.length));
+        for (int i = 0; i < both.length; i++) {
+            both[i] &= other.words[i];
+        }
+        return new IndexSet(both);
+    }
+
     /** The indices of either set. */
     public IndexSet plus(IndexSet other) {
         if (other.isEmpty()) {

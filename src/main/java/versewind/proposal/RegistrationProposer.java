@@ -26,7 +26,7 @@ public final class RegistrationProposer {
     private RegistrationProposer(OrganSound sound) {
         this.sound = sound;
         organ = OrganFacts.of(sound);
-        faults = ChorusFaults.on(sound.organ());
+        faults = ChorusFaults.on(organ);
         requirements = new Requirements(sound, organ);
     }
 

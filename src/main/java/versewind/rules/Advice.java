@@ -19,7 +19,7 @@ public final class Advice {
 
     private Advice(OrganSound sound) {
         this.sound = sound;
-        faults = ChorusFaults.on(sound.organ());
+        faults = ChorusFaults.on(OrganFacts.of(sound));
     }
 
     /** The rule book for one instrument. */

@@ -14,72 +14,98 @@ import versewind.sound.KeyRouting;
 import versewind.sound.VoicePart;
 
 /** Everything that sounds from one keyboard: the stops of its divisions and of what is coupled to them. */
-final class Chorus {
+public final class Chorus {
 
     private static final int OCTAVE_SEMITONES = 12;
     private static final int OCTAVES = 3;
     private static final int EVERY_OCTAVE = (1 << OCTAVES) - 1;
+    private static final int UNISON = 1 << 1;
+    private static final int FLUES = StopClass.bits(
+            StopClass.DOUBLE,
+            StopClass.PRINCIPAL_8,
+            StopClass.FLUTE_8,
+            StopClass.STRING_8,
+            StopClass.PRINCIPAL_4,
+            StopClass.FLUTE_4,
+            StopClass.PRINCIPAL_2,
+            StopClass.FLUTE_2,
+            StopClass.HIGH,
+            StopClass.MIXTURE,
+            StopClass.PEDAL_32,
+            StopClass.PEDAL_16,
+            StopClass.PEDAL_8,
+            StopClass.PEDAL_4,
+            StopClass.PEDAL_MIXTURE);
+    private static final int MIXTURES = StopClass.bits(StopClass.MIXTURE, StopClass.PEDAL_MIXTURE);
 
-    private final PlayedRegistration drawn;
+    private final PlayedRegistration played;
     private final Hand hand;
     private final int division;
 
     /** For every division, which octaves of the part reach it; bit 1 is the unison. */
     private final int[] octavesOf;
 
-    private boolean silent = true;
+    private final int[] count = new int[StopClass.COUNT];
+    private final IndexSet sounding;
+    private int classes;
+    private int unisonClasses;
     private int families;
     private int octaves;
     private int flueOctaves;
     private int flues;
-    private int chorusReeds;
     private boolean upperwork;
     private boolean principalsAbove;
 
     /**
-     * What sounds.
+     * Looks at what sounds.
      *
-     * @param drawn what is drawn, and how it is played
+     * @param played what is drawn, and how it is played
      * @param hand who plays it
      * @param part a part that is played so
      * @param division index of the division under the hand or the feet
      * @param received what reaches every division, in the bits of {@link KeyRouting}
      */
-    Chorus(PlayedRegistration drawn, Hand hand, VoicePart part, int division, int[] received) {
-        this.drawn = drawn;
+    Chorus(PlayedRegistration played, Hand hand, VoicePart part, int division, int[] received) {
+        this.played = played;
         this.hand = hand;
         this.division = division;
         octavesOf = new int[received.length];
+        IndexSet stops = played.registration().stops();
         for (int home = 0; home < received.length; home++) {
             octavesOf[home] = received[home] >> KeyRouting.bit(part, -1) & EVERY_OCTAVE;
+            stops = octavesOf[home] == 0 ? stops.minus(organ().allOf(home)) : stops;
         }
-        IndexSet stops = drawn.registration().stops();
+        sounding = stops;
         for (int stop = stops.next(0); stop != IndexSet.NONE; stop = stops.next(stop + 1)) {
             add(stop);
         }
     }
 
     private void add(int stop) {
-        int heard = octavesOf[specification().divisionOf(stop)];
-        if (heard == 0) {
-            return;
-        }
-        silent = false;
-        count(specification().stop(stop).family());
+        int heard = octavesOf[organ().divisionOf(stop)];
+        StopClass layer = organ().layer(stop);
+        Family family = organ().stop(stop).family();
+        count[layer.ordinal()]++;
+        classes |= layer.bit();
+        unisonClasses |= (heard & UNISON) == 0 ? 0 : layer.bit();
+        families |= 1 << family.ordinal();
+        flues += (FLUES & layer.bit()) == 0 ? 0 : 1;
+        boolean isMixture = (MIXTURES & layer.bit()) != 0;
+        upperwork |= isMixture;
+        principalsAbove |= isMixture;
         for (int octave = 0; octave < OCTAVES; octave++) {
             if ((heard & 1 << octave) != 0) {
-                addPitch(stop, octave - 1);
+                addPitch(stop, family, octave - 1);
             }
         }
     }
 
-    private void addPitch(int stop, int octave) {
-        int semitones = specification().semitones(stop);
-        if (semitones == StopFacts.NO_PITCH) {
+    private void addPitch(int stop, Family family, int octave) {
+        int semitones = organ().semitones(stop);
+        if (semitones == OrganFacts.NO_PITCH) {
             return;
         }
         int pitch = semitones + octave * OCTAVE_SEMITONES;
-        Family family = specification().stop(stop).family();
         octaves |= Pitch.bitOf(pitch);
         if (family != Family.MUTATION && !family.isReed()) {
             flueOctaves |= Pitch.bitOf(pitch);
@@ -88,52 +114,64 @@ final class Chorus {
         principalsAbove |= family == Family.PRINCIPAL && pitch >= OCTAVE_SEMITONES;
     }
 
-    private void count(Family family) {
-        families |= 1 << family.ordinal();
-        switch (family) {
-            case PRINCIPAL, FLUTE, STRING -> flues++;
-            case CHORUS_REED -> chorusReeds++;
-            case MIXTURE -> {
-                flues++;
-                upperwork = true;
-                principalsAbove = true;
-            }
-            case CELESTE, MUTATION, CORNET, SOLO_REED -> {}
-        }
+    /** What is drawn, and how it is played. */
+    public PlayedRegistration played() {
+        return played;
     }
 
-    Hand hand() {
+    /** How many stops of a class sound. */
+    public int count(StopClass wanted) {
+        return count[wanted.ordinal()];
+    }
+
+    /** True where a stop of a class sounds. */
+    public boolean has(StopClass wanted) {
+        return count[wanted.ordinal()] > 0;
+    }
+
+    /** True where a stop of any class of a set sounds. */
+    boolean hasAny(int wanted) {
+        return (classes & wanted) != 0;
+    }
+
+    /** True where a stop of a class sounds at the pitch at which it is played. */
+    public boolean hasAtUnison(StopClass wanted) {
+        return (unisonClasses & wanted.bit()) != 0;
+    }
+
+    /** Who plays it. */
+    public Hand hand() {
         return hand;
     }
 
     Company company() {
-        return drawn.company();
+        return played.company();
     }
 
     Registration registration() {
-        return drawn.registration();
+        return played.registration();
     }
 
     HandsAndFeet hands() {
-        return drawn.hands();
+        return played.hands();
     }
 
-    StopFacts specification() {
-        return drawn.specification();
+    OrganFacts organ() {
+        return played.organ();
     }
 
-    Instrument organ() {
-        return specification().organ();
+    Instrument instrument() {
+        return organ().organ();
     }
 
     /** Index of the division under the hand or the feet. */
-    int division() {
+    public int division() {
         return division;
     }
 
     /** Whether it is a melody alone, played on stops of its own. */
     boolean isSoloLine() {
-        return hand == Hand.RIGHT_HAND && drawn.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED;
+        return hand == Hand.RIGHT_HAND && played.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED;
     }
 
     /** Whether hands play chords on it, or the one that has not the melody. */
@@ -141,32 +179,31 @@ final class Chorus {
         return hand != Hand.FEET && !isSoloLine();
     }
 
-    boolean isSilent() {
-        return silent;
+    /** True where nothing sounds. */
+    public boolean isSilent() {
+        return sounding.isEmpty();
     }
 
     /** Indices of the stops that sound. */
-    IndexSet sounding() {
-        return sounding(stop -> true);
+    public IndexSet sounding() {
+        return sounding;
     }
 
     /** Indices of the stops that sound and are such. */
     IndexSet sounding(IntPredicate such) {
-        return IndexSet.of(registration().stops().stream()
-                .filter(stop -> octavesOf[specification().divisionOf(stop)] != 0)
-                .filter(such));
+        return IndexSet.of(sounding.stream().filter(such));
     }
 
     /** Indices of the stops of its own division that sound. */
     IndexSet own() {
-        return sounding(stop -> specification().divisionOf(stop) == division);
+        return sounding.and(organ().allOf(division));
     }
 
     /** Indices of the stops of a family that sound. */
     IndexSet sounding(Family family) {
         return !has(family)
                 ? IndexSet.EMPTY
-                : sounding(stop -> specification().stop(stop).family() == family);
+                : sounding(stop -> organ().stop(stop).family() == family);
     }
 
     /** Whether a stop of a family sounds. */
@@ -189,8 +226,14 @@ final class Chorus {
         return flues;
     }
 
+    /** Number of chorus reeds of the manuals that sound. */
     int chorusReeds() {
-        return chorusReeds;
+        return count(StopClass.REED_16) + count(StopClass.REED_8) + count(StopClass.REED_4);
+    }
+
+    /** True for a division that sounds from here. */
+    public boolean sounds(int home) {
+        return octavesOf[home] != 0;
     }
 
     /** Whether 2 ft or higher, or a mixture, sounds. */
@@ -216,7 +259,7 @@ final class Chorus {
     /** What some stops do: "Great: Trumpet 8 stands", "Great: Trumpet 8 and Great: Clarion 4 stand". */
     String say(IndexSet stops, String oneDoes, String moreDo) {
         String names = stops.stream()
-                .mapToObj(stop -> organ().stops().get(stop).name().toString())
+                .mapToObj(stop -> instrument().stops().get(stop).name().toString())
                 .collect(Collectors.joining(" and "));
         return names + " " + (stops.size() == 1 ? oneDoes : moreDo);
     }
@@ -237,9 +280,9 @@ final class Chorus {
     }
 
     private Optional<Registration> withOne(Family family, IntPredicate such) {
-        return IntStream.range(0, specification().stops())
-                .filter(stop -> specification().divisionOf(stop) == division)
-                .filter(stop -> specification().stop(stop).family() == family)
+        return IntStream.range(0, organ().stops())
+                .filter(stop -> organ().divisionOf(stop) == division)
+                .filter(stop -> organ().stop(stop).family() == family)
                 .filter(stop -> !registration().stops().contains(stop))
                 .filter(such)
                 .mapToObj(
@@ -250,8 +293,8 @@ final class Chorus {
     /** What is drawn with one stop of a pitch more. */
     Optional<Registration> withOne(Pitch pitch) {
         return withOne(stop -> {
-            int semitones = specification().semitones(stop);
-            return semitones != StopFacts.NO_PITCH && Pitch.bitOf(semitones) == pitch.bit();
+            int semitones = organ().semitones(stop);
+            return semitones != OrganFacts.NO_PITCH && Pitch.bitOf(semitones) == pitch.bit();
         });
     }
 
@@ -266,16 +309,16 @@ final class Chorus {
 
     private Optional<Registration> withCouplerFrom(int home) {
         boolean hasEight = registration().stops().stream()
-                .anyMatch(stop -> specification().divisionOf(stop) == home
-                        && Pitch.bitOf(specification().semitones(stop)) == Pitch.FEET_8.bit());
+                .anyMatch(stop ->
+                        organ().divisionOf(stop) == home && Pitch.bitOf(organ().semitones(stop)) == Pitch.FEET_8.bit());
         if (!hasEight) {
             return Optional.empty();
         }
-        String source = organ().divisions().get(home).name();
-        String keyboard = organ().divisions().get(division).name();
-        return IntStream.range(0, organ().couplers().size())
+        String source = instrument().divisions().get(home).name();
+        String keyboard = instrument().divisions().get(division).name();
+        return IntStream.range(0, instrument().couplers().size())
                 .filter(i -> {
-                    Coupler coupler = organ().couplers().get(i);
+                    Coupler coupler = instrument().couplers().get(i);
                     return coupler.kind() == Coupler.Kind.UNISON
                             && coupler.source().equals(source)
                             && coupler.keyboard().equals(keyboard)

@@ -123,7 +123,7 @@ public enum ChorusRule implements Rule {
             CAUTION,
             chorus -> brokenIf(chorus.isNoPlaceForColour() && shaking(chorus).isPresent()),
             (chorus, stops) -> "The tremulant shakes the "
-                    + chorus.organ()
+                    + chorus.instrument()
                             .tremulants()
                             .get(shaking(chorus).orElseThrow())
                             .division()
@@ -137,7 +137,8 @@ public enum ChorusRule implements Rule {
             6,
             CAUTION,
             chorus -> chorus.has(Family.SOLO_REED) && chorus.isNoPlaceForColour()
-                    ? brokenBy(chorus.sounding(chorus.specification()::isVoxHumana))
+                    ? brokenBy(chorus.sounding(
+                            stop -> StopClass.isVoxHumana(chorus.organ().stop(stop))))
                     : Optional.empty(),
             (chorus, stops) -> chorus.say(stops, "has", "have") + " no place " + chorus.place() + ".",
             ChorusRule::pushedIn),
@@ -269,8 +270,8 @@ public enum ChorusRule implements Rule {
 
     /** With the first stop of the division, of any pitch. */
     private static Optional<Registration> withAny(Chorus chorus) {
-        return IntStream.range(0, chorus.specification().stops())
-                .filter(stop -> chorus.specification().divisionOf(stop) == chorus.division())
+        return IntStream.range(0, chorus.organ().stops())
+                .filter(stop -> chorus.organ().divisionOf(stop) == chorus.division())
                 .mapToObj(chorus.registration()::toggleStop)
                 .findFirst();
     }
@@ -304,12 +305,12 @@ public enum ChorusRule implements Rule {
 
     /** The stops of 16 ft; none where a sub-octave coupler makes the 16 ft. */
     private static IndexSet doubles(Chorus chorus) {
-        return chorus.sounding(stop -> Pitch.bitOf(chorus.specification().semitones(stop)) == FEET_16.bit());
+        return chorus.sounding(stop -> Pitch.bitOf(chorus.organ().semitones(stop)) == FEET_16.bit());
     }
 
     /** The first tremulant drawn that shakes a stop of the chorus. */
     private static OptionalInt shaking(Chorus chorus) {
-        Instrument organ = chorus.organ();
+        Instrument organ = chorus.instrument();
         return chorus.registration().tremulants().stream()
                 .filter(tremulant -> {
                     String home = organ.tremulants().get(tremulant).division();
@@ -321,17 +322,16 @@ public enum ChorusRule implements Rule {
     }
 
     private static boolean standsOut(Chorus chorus, int index) {
-        StopFacts specification = chorus.specification();
-        Stop stop = specification.stop(index);
-        if (stop.family() != Family.SOLO_REED || specification.isVoxHumana(index)) {
+        OrganFacts organ = chorus.organ();
+        Stop stop = organ.stop(index);
+        if (stop.family() != Family.SOLO_REED || StopClass.isVoxHumana(stop)) {
             return false;
         }
-        int home = specification.divisionOf(index);
-        boolean isBehindShutters = chorus.organ().divisions().get(home).encloses(stop)
+        int home = organ.divisionOf(index);
+        boolean isBehindShutters = chorus.instrument().divisions().get(home).encloses(stop)
                 && chorus.registration().boxes().get(home).compareTo(BoxPosition.QUARTER) <= 0;
         boolean isSupporting = stop.pipe() == Pipe.CONICAL_REED
-                && chorus.sounding(Family.CHORUS_REED).stream()
-                        .anyMatch(reed -> specification.divisionOf(reed) == home);
+                && chorus.sounding(Family.CHORUS_REED).stream().anyMatch(reed -> organ.divisionOf(reed) == home);
         return !isBehindShutters && !isSupporting;
     }
 

@@ -91,7 +91,7 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
             this.tempo = tempo;
             this.isUp = isUp;
             line = new BuildingLine(organ, verse.hands(), verse.locks().never());
-            faults = ChorusFaults.on(sound.organ());
+            faults = ChorusFaults.on(organ);
         }
 
         List<DynamicStep> steps(int most) {
@@ -239,11 +239,7 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
         }
 
         private IndexSet sounding(Registration drawn) {
-            IndexSet all = IndexSet.EMPTY;
-            for (Chorus chorus : faults.choruses(verse.withRegistration(drawn))) {
-                all = all.plus(chorus.sounding());
-            }
-            return all;
+            return faults.played(verse.withRegistration(drawn)).sounding();
         }
 
         /** The melody on the next louder single stop of its manual. */

@@ -116,9 +116,7 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
 
     /** What the feet sound in a verse, if they play. */
     Optional<Chorus> pedal(int verse) {
-        return faults.choruses(verse(verse)).stream()
-                .filter(chorus -> chorus.hand() == Hand.FEET)
-                .findFirst();
+        return faults.played(verse(verse)).feet();
     }
 
     /** Seconds of a beat. */

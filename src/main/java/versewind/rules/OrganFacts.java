@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.function.IntPredicate;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import versewind.organ.Coupler;
 import versewind.organ.Family;
@@ -20,8 +22,14 @@ import versewind.organ.Stop;
 import versewind.plan.HandsAndFeet;
 import versewind.sound.OrganSound;
 
-/** The facts of an instrument that a search asks for again and again, worked out once. */
+/** The facts of an instrument that the rules and a search ask for again and again, worked out once. */
 public final class OrganFacts {
+
+    /** Stands for an organ without a pedal. */
+    public static final int NO_PEDAL = -1;
+
+    /** Stands for a stop without a pitch of its own. */
+    static final int NO_PITCH = Integer.MIN_VALUE;
 
     /** Harmonic of the 2 ft; what stands above it is higher. */
     private static final int TWO_FEET = 4;
@@ -29,43 +37,40 @@ public final class OrganFacts {
     /** Harmonics of thirds are multiples of this. */
     private static final int THIRDS = 5;
 
-    /** Stands for an organ without a pedal. */
-    public static final int NO_PEDAL = -1;
-
     private final Instrument organ;
-    private final StopFacts facts;
     private final StopClass[] layer;
+    private final int[] home;
     private final int[] rank;
-    private final Map<Integer, List<Integer>> ripieno = new HashMap<>();
+    private final int[] semitones;
     private final boolean[] shared;
+    private final Map<Integer, List<Integer>> ripieno = new HashMap<>();
     private final boolean hasShared;
-    private final double[] levelDb;
-    private final double[] loudness;
     private final int[] peers = new int[StopClass.COUNT];
     private final List<List<Integer>> stopsOf;
     private final List<IndexSet> allOf;
+    private final List<IndexSet> borrowedFrom;
     private final boolean[] forSolos;
+    private final int[] manual;
     private final int[] source;
     private final int[] keyboard;
     private final int pedal;
     private final List<Integer> keyboards;
     private final List<Integer> manuals;
+    private final IntToDoubleFunction levelOfStop;
+    private volatile double[] levelsDb = {};
+    private volatile double[] loudness = {};
 
     /** The facts of an instrument, with how loud each stop is by itself in its room. */
     public static OrganFacts of(OrganSound sound) {
-        Instrument organ = sound.organ();
-        double[] levelsDb = IntStream.range(0, organ.stops().size())
-                .mapToDouble(stop -> levelDb(sound, stop))
-                .toArray();
-        return new OrganFacts(organ, levelsDb);
+        return new OrganFacts(sound.organ(), stop -> levelDb(sound, stop));
     }
 
     private static double levelDb(OrganSound sound, int stop) {
         Instrument organ = sound.organ();
-        int home = organ.stops().get(stop).division();
-        HandsAndFeet hands = organ.divisions().get(home).isPedal()
+        int division = organ.stops().get(stop).division();
+        HandsAndFeet hands = organ.divisions().get(division).isPedal()
                 ? HandsAndFeet.on(HandsAndFeet.Layout.FOUR_PARTS, organ.mainDivision())
-                : HandsAndFeet.on(HandsAndFeet.Layout.MANUALS_ONLY, home);
+                : HandsAndFeet.on(HandsAndFeet.Layout.MANUALS_ONLY, division);
         return sound.levelDba(Registration.silent(organ).withStops(IndexSet.of(stop)), hands);
     }
 
@@ -73,19 +78,23 @@ public final class OrganFacts {
      * Reads an instrument.
      *
      * @param organ the instrument
-     * @param levelDb how loud each stop is by itself, in dB(A); only the order matters
+     * @param levelOfStop how loud each stop is by itself, in dB(A); only the order matters. Asked when it is needed
      */
-    public OrganFacts(Instrument organ, double[] levelDb) {
+    private OrganFacts(Instrument organ, IntToDoubleFunction levelOfStop) {
         this.organ = organ;
-        facts = new StopFacts(organ);
+        this.levelOfStop = levelOfStop;
         int stops = organ.stops().size();
+        manual = organ.divisions().stream()
+                .mapToInt(division -> division.manual().orElse(NO_PEDAL))
+                .toArray();
+        home = organ.stops().stream().mapToInt(Instrument.Knob::division).toArray();
         layer = new StopClass[stops];
         rank = new int[stops];
+        semitones = new int[stops];
         for (int i = 0; i < stops; i++) {
-            layer[i] = organ.divisions().get(divisionOf(i)).isPedal()
-                    ? StopClass.onPedal(stop(i))
-                    : StopClass.onManual(stop(i));
+            layer[i] = manual[home[i]] == NO_PEDAL ? StopClass.onPedal(stop(i)) : StopClass.onManual(stop(i));
             rank[i] = organ.rankOf(i);
+            semitones[i] = semitones(stop(i));
         }
         shared = new boolean[stops];
         for (int i = 0; i < stops; i++) {
@@ -93,25 +102,25 @@ public final class OrganFacts {
             shared[i] = Arrays.stream(rank).filter(other -> other == pipes).count() > 1;
         }
         hasShared = Arrays.stream(rank).distinct().count() < stops;
+        manuals = List.copyOf(organ.manualDivisions());
         readRipieno();
         for (StopClass each : layer) {
             peers[each.ordinal()]++;
         }
-        stopsOf = IntStream.range(0, organ.divisions().size())
-                .mapToObj(home -> IntStream.range(0, stops)
-                        .filter(stop -> divisionOf(stop) == home)
-                        .boxed()
-                        .toList())
+        stopsOf = IntStream.range(0, manual.length)
+                .mapToObj(division ->
+                        where(stop -> home[stop] == division).stream().boxed().toList())
                 .toList();
-        this.levelDb = levelDb.clone();
-        allOf = stopsOf.stream()
-                .map(here -> IndexSet.of(here.stream().mapToInt(stop -> stop)))
+        allOf = IntStream.range(0, manual.length)
+                .mapToObj(division -> where(stop -> home[stop] == division))
                 .toList();
-        loudness = among(levelDb);
-        forSolos = new boolean[stopsOf.size()];
-        for (int home = 0; home < forSolos.length; home++) {
-            forSolos[home] =
-                    manualCount(organ) > 2 && stopsOf.get(home).stream().noneMatch(this::isOfChorus);
+        borrowedFrom = IntStream.range(0, manual.length)
+                .mapToObj(division -> where(stop -> homeOfPipes(stop) == division && home[stop] != division))
+                .toList();
+        forSolos = new boolean[manual.length];
+        for (int division = 0; division < forSolos.length; division++) {
+            forSolos[division] =
+                    manualCount() > 2 && stopsOf.get(division).stream().noneMatch(this::isOfChorus);
         }
         source = organ.couplers().stream()
                 .mapToInt(coupler -> organ.division(coupler.source()).orElseThrow())
@@ -119,10 +128,27 @@ public final class OrganFacts {
         keyboard = organ.couplers().stream()
                 .mapToInt(coupler -> organ.division(coupler.keyboard()).orElseThrow())
                 .toArray();
-        OptionalInt feet = organ.pedalDivision();
-        pedal = feet.isPresent() ? feet.getAsInt() : NO_PEDAL;
-        manuals = List.copyOf(organ.manualDivisions());
+        pedal = organ.pedalDivision().orElse(NO_PEDAL);
         keyboards = onePerManual();
+    }
+
+    private IndexSet where(IntPredicate such) {
+        return IndexSet.of(IntStream.range(0, layer.length).filter(such));
+    }
+
+    /**
+     * A cornet that begins with 8 ft has the pitch of that; other compound stops stand on what is drawn beneath them.
+     */
+    private static int semitones(Stop stop) {
+        if (stop.family() == Family.CORNET) {
+            boolean hasUnison = !stop.composition().isEmpty()
+                    && stop.composition().stream()
+                            .allMatch(from -> from.pitches().contains(Footage.of(8)));
+            return hasUnison ? 0 : NO_PITCH;
+        }
+        return stop.family() == Family.MIXTURE || stop.footage().isEmpty()
+                ? NO_PITCH
+                : (int) Math.rint(stop.footage().get().semitones());
     }
 
     /**
@@ -130,11 +156,9 @@ public final class OrganFacts {
      * Common practice, no source.
      */
     private void readRipieno() {
-        for (int manual : organ.manualDivisions()) {
-            List<Integer> here = IntStream.range(0, stops())
-                    .filter(stop -> divisionOf(stop) == manual)
-                    .boxed()
-                    .toList();
+        for (int division : manuals) {
+            List<Integer> here =
+                    where(stop -> home[stop] == division).stream().boxed().toList();
             if (here.stream().noneMatch(stop -> layer[stop] == StopClass.MIXTURE)) {
                 List<Integer> ranks = here.stream()
                         .filter(this::isHighRank)
@@ -142,7 +166,7 @@ public final class OrganFacts {
                                 stop -> stop(stop).footage().orElseThrow().harmonic()))
                         .toList();
                 ranks.forEach(stop -> layer[stop] = StopClass.MIXTURE);
-                ripieno.put(manual, ranks);
+                ripieno.put(division, ranks);
             }
         }
     }
@@ -154,28 +178,12 @@ public final class OrganFacts {
         return isOfChorus && harmonic > TWO_FEET && harmonic % THIRDS != 0;
     }
 
-    /** From 0 for the softest to 1 for the loudest of a layer. */
-    private double[] among(double[] levelDb) {
-        double[] among = new double[levelDb.length];
-        for (StopClass each : StopClass.values()) {
-            List<Integer> peers = IntStream.range(0, layer.length)
-                    .filter(stop -> layer[stop] == each)
-                    .boxed()
-                    .sorted(Comparator.comparingDouble(stop -> levelDb[stop]))
-                    .toList();
-            for (int place = 1; place < peers.size(); place++) {
-                among[peers.get(place)] = (double) place / (peers.size() - 1);
-            }
-        }
-        return among;
-    }
-
     /** One division for every manual, the one on which hymns are led first. */
     private List<Integer> onePerManual() {
         List<Integer> found = new ArrayList<>(List.of(organ.mainDivision()));
-        for (int manual : organ.manualDivisions()) {
-            if (found.stream().noneMatch(other -> facts.isOneKeyboard(other, manual))) {
-                found.add(manual);
+        for (int division : manuals) {
+            if (found.stream().noneMatch(other -> isOneKeyboard(other, division))) {
+                found.add(division);
             }
         }
         return List.copyOf(found);
@@ -190,11 +198,11 @@ public final class OrganFacts {
     }
 
     public Stop stop(int stop) {
-        return facts.stop(stop);
+        return organ.stops().get(stop).stop();
     }
 
     public int divisionOf(int stop) {
-        return facts.divisionOf(stop);
+        return home[stop];
     }
 
     public StopClass layer(int stop) {
@@ -224,12 +232,33 @@ public final class OrganFacts {
 
     /** How loud a stop is by itself, in dB(A). */
     public double levelDb(int stop) {
-        return levelDb[stop];
+        if (levelsDb.length < layer.length) {
+            levelsDb = IntStream.range(0, layer.length).mapToDouble(levelOfStop).toArray();
+        }
+        return levelsDb[stop];
     }
 
     /** Where a stop stands among those of its layer, from 0 for the softest to 1 for the loudest. */
     public double loudness(int stop) {
+        if (loudness.length < layer.length) {
+            loudness = IntStream.range(0, layer.length)
+                    .mapToDouble(this::placeAmongPeers)
+                    .toArray();
+        }
         return loudness[stop];
+    }
+
+    private double placeAmongPeers(int stop) {
+        List<Integer> all = where(other -> layer[other] == layer[stop]).stream()
+                .boxed()
+                .sorted(Comparator.comparingDouble(this::levelDb))
+                .toList();
+        return all.size() < 2 ? 0 : (double) all.indexOf(stop) / (all.size() - 1);
+    }
+
+    /** Pitch above 8 ft in whole semitones, or {@link #NO_PITCH}. */
+    int semitones(int stop) {
+        return semitones[stop];
     }
 
     /** Whether its layer has other stops. */
@@ -285,7 +314,7 @@ public final class OrganFacts {
         return IndexSet.of(stopsOf(division).stream()
                 .filter(stop -> layer[stop] == StopClass.SOLO_REED
                         && stop(stop).pipe() == Pipe.CONICAL_REED
-                        && !facts.isVoxHumana(stop)
+                        && !StopClass.isVoxHumana(stop(stop))
                         && !never.contains(stop))
                 .limit(1)
                 .mapToInt(stop -> stop));
@@ -308,7 +337,7 @@ public final class OrganFacts {
 
     /** Whether two divisions are played from one keyboard. */
     public boolean isOneKeyboard(int one, int other) {
-        return facts.isOneKeyboard(one, other);
+        return manual[one] == manual[other];
     }
 
     public boolean isEnclosed(int division) {
@@ -338,11 +367,8 @@ public final class OrganFacts {
         return forSolos[home];
     }
 
-    private static int manualCount(Instrument organ) {
-        return (int) organ.manualDivisions().stream()
-                .map(division -> organ.divisions().get(division).manual())
-                .distinct()
-                .count();
+    private long manualCount() {
+        return manuals.stream().map(division -> manual[division]).distinct().count();
     }
 
     /** True for a stop that plays pipes of another division. */
@@ -359,6 +385,11 @@ public final class OrganFacts {
         return layer[stop] == StopClass.PRINCIPAL_8
                 || layer[stop] == StopClass.PRINCIPAL_4
                 || layer[stop] == StopClass.MIXTURE;
+    }
+
+    /** Stops of other divisions that play pipes of this one. */
+    IndexSet borrowedFrom(int division) {
+        return borrowedFrom.get(division);
     }
 
     /** Whether the organ has a stop of a layer. */

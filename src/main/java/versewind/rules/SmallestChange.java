@@ -35,7 +35,8 @@ final class SmallestChange {
         this.hymn = hymn;
         verse = hymn.verse(index);
         before = hymn.estimate(index);
-        hasPrincipals = hymn.faults().choruses(verse).stream().anyMatch(chorus -> chorus.has(Family.PRINCIPAL));
+        hasPrincipals =
+                hymn.faults().played(verse).choruses().stream().anyMatch(chorus -> chorus.has(Family.PRINCIPAL));
         weightBefore = weight(verse);
         order = new BuildingOrder(hymn.organ());
     }

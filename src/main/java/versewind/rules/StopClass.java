@@ -1,6 +1,9 @@
 package versewind.rules;
 
+import java.text.Normalizer;
+import java.util.Locale;
 import java.util.regex.Pattern;
+import versewind.organ.Family;
 import versewind.organ.Footage;
 import versewind.organ.Stop;
 
@@ -40,6 +43,8 @@ public enum StopClass {
 
     private static final double TWELFTH_FEET = 8.0 / 3;
     private static final Pattern OF_FLUTES = Pattern.compile("(?iu)\\bna[sz]|fl[auûöo]+t|fluit|fleut");
+    private static final Pattern VOX_HUMANA = Pattern.compile("(vox|voix|voz|voce) ?hum.*");
+    private static final Pattern MARKS = Pattern.compile("\\p{M}+");
     private static final Pattern QUINTADENA = Pattern.compile("(?i)quintad|quintat");
 
     /** The layer of a stop of a manual. */
@@ -66,6 +71,14 @@ public enum StopClass {
     /** A stopped flute that sounds its twelfth nearly as loud: a colour, as strings are. */
     private static boolean isQuintadena(Stop stop) {
         return QUINTADENA.matcher(stop.name()).find();
+    }
+
+    /** True for a vox humana, which is called so in most languages. */
+    static boolean isVoxHumana(Stop stop) {
+        String plain = MARKS.matcher(Normalizer.normalize(stop.name(), Normalizer.Form.NFD))
+                .replaceAll("")
+                .toLowerCase(Locale.ROOT);
+        return stop.family() == Family.SOLO_REED && VOX_HUMANA.matcher(plain).matches();
     }
 
     private static StopClass flue(double feet, StopClass eight, StopClass four, StopClass two) {
@@ -115,6 +128,20 @@ public enum StopClass {
             return PEDAL_REED_32;
         }
         return feet > 8 ? PEDAL_REED_16 : PEDAL_REED_8;
+    }
+
+    /** Its bit in a set of classes. */
+    int bit() {
+        return 1 << ordinal();
+    }
+
+    /** A set of classes. */
+    static int bits(StopClass... classes) {
+        int bits = 0;
+        for (StopClass each : classes) {
+            bits |= each.bit();
+        }
+        return bits;
     }
 
     /** True for a chorus reed of a manual. */

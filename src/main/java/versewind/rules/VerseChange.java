@@ -118,8 +118,7 @@ final class VerseChange {
 
     /** True where a stop sounds in the verse before, drawn so. */
     private boolean isHeard(Registration drawn, int stop) {
-        return hymn.faults().choruses(before.withRegistration(drawn)).stream()
-                .anyMatch(chorus -> chorus.sounding().contains(stop));
+        return hymn.faults().played(before.withRegistration(drawn)).sounding().contains(stop);
     }
 
     private Optional<Mend> onPiston() {

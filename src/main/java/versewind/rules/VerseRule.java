@@ -142,11 +142,8 @@ public enum VerseRule implements PlanRule {
 
         /** The soft stops that sound here and were drawn in no verse before. */
         private static IndexSet comingIn(InHymn hymn, int index) {
-            IndexSet sounding = IndexSet.EMPTY;
-            for (Chorus chorus : hymn.faults().choruses(hymn.verse(index))) {
-                sounding = sounding.plus(
-                        chorus.sounding(stop -> isSoft(hymn.organ(), stop) && !isFoundation(hymn, index, stop)));
-            }
+            IndexSet sounding = IndexSet.of(hymn.faults().played(hymn.verse(index)).sounding().stream()
+                    .filter(stop -> isSoft(hymn.organ(), stop) && !isFoundation(hymn, index, stop)));
             for (Verse earlier : hymn.verses().subList(0, index)) {
                 sounding = sounding.minus(earlier.registration().stops());
             }

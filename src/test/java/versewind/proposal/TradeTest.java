@@ -21,6 +21,7 @@ import versewind.plan.VerseKind;
 import versewind.rules.ChorusFault;
 import versewind.rules.ChorusFaults;
 import versewind.rules.Company;
+import versewind.rules.OrganFacts;
 
 /** What organists draw, on every shipped organ. All of it common practice, no source. */
 class TradeTest {
@@ -193,7 +194,8 @@ class TradeTest {
         Verse verse = console.verse(mode, mood);
         Proposal best = console.best(people(console), verse);
 
-        assertThat(ChorusFaults.on(console.organ()).in(best.registration(), best.hands(), Company.of(verse)))
+        assertThat(ChorusFaults.on(OrganFacts.of(console.sound()))
+                        .in(best.registration(), best.hands(), Company.of(verse)))
                 .extracting(ChorusFault::sentence)
                 .isEmpty();
     }

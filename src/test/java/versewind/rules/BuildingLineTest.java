@@ -122,7 +122,7 @@ class BuildingLineTest {
             })
     void every_rung_breaks_no_rule_of_choruses_and_is_known_again(String name) throws BadFile {
         OrganFacts organ = organ(name);
-        ChorusFaults faults = ChorusFaults.on(organ.organ());
+        ChorusFaults faults = ChorusFaults.on(organ);
         HandsAndFeet hands = HandsAndFeet.on(Layout.FOUR_PARTS, organ.organ().mainDivision());
         BuildingLine line = main(organ);
         Company people = new Company(Company.Who.CONGREGATION, versewind.plan.Singing.STRONG);

@@ -145,7 +145,7 @@ class DynamicStepsTest {
 
     private static void check(List<DynamicStep> rungs, Verse verse, OrganSound sound, Plan plan, int sign) {
         Registration from = verse.registration();
-        ChorusFaults faults = ChorusFaults.on(sound.organ());
+        ChorusFaults faults = ChorusFaults.on(OrganFacts.of(sound));
         for (DynamicStep rung : rungs) {
             double change = level(sound, verse, rung.registration(), plan) - level(sound, verse, from, plan);
             assertThat(rung.changeDb()).isEqualTo(change);

@@ -35,7 +35,6 @@ final class Loft {
     private static final Map<Instrument, OrganSound> SOUNDS = new HashMap<>();
 
     private final Instrument organ;
-    private final ChorusFaults faults;
 
     private Loft(String id) {
         try {
@@ -43,7 +42,6 @@ final class Loft {
         } catch (BadFile bad) {
             throw new IllegalStateException(bad);
         }
-        faults = ChorusFaults.on(organ);
     }
 
     Instrument organ() {
@@ -51,7 +49,7 @@ final class Loft {
     }
 
     ChorusFaults faults() {
-        return faults;
+        return ChorusFaults.on(OrganFacts.of(sound()));
     }
 
     /** Stops as "Great: Principal 4", couplers and tremulants by their names, a box as "Swell closed". */
@@ -156,11 +154,11 @@ final class Loft {
 
     /** What the rules of choruses say of a verse. */
     List<String> sentences(Verse verse) {
-        return faults.in(verse).stream().map(ChorusFault::sentence).toList();
+        return faults().in(verse).stream().map(ChorusFault::sentence).toList();
     }
 
     /** What the first fault of a verse would have drawn. */
     List<String> mended(Verse verse) {
-        return names(faults.in(verse).get(0).mended().orElseThrow());
+        return names(faults().in(verse).get(0).mended().orElseThrow());
     }
 }
