@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import versewind.organ.NotationException;
-import versewind.plan.Edit;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
@@ -150,7 +149,7 @@ final class ProposeCommand {
         if (typed.has(WRITE) && !found.proposals().isEmpty()) {
             VersePlace place = found.place();
             Verse drawn = found.proposals().get(0).on(plan, place, open.instrument());
-            words += write(new Edit.SetVerse(place.hymn(), place.verse(), drawn).apply(plan), 1);
+            words += write(plan.withVerse(place, drawn), 1);
         }
         boolean isStopped = progress.isInterrupted();
         return new Reply(

@@ -1,6 +1,7 @@
 package versewind.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import versewind.organ.Instrument;
 
@@ -36,6 +37,39 @@ public record Plan(ServiceHeading heading, String instrument, List<Hymn> hymns) 
     public Plan withHymn(int index, Hymn hymn) {
         List<Hymn> others = new ArrayList<>(hymns);
         others.set(index, hymn);
+        return withHymns(others);
+    }
+
+    /** With one verse replaced. */
+    public Plan withVerse(VersePlace place, Verse verse) {
+        List<Verse> verses = new ArrayList<>(hymns.get(place.hymn()).verses());
+        verses.set(place.verse(), verse);
+        return withVerses(place.hymn(), verses);
+    }
+
+    /** With other verses of one hymn. */
+    public Plan withVerses(int hymn, List<Verse> verses) {
+        return withHymn(hymn, hymns.get(hymn).withVerses(verses));
+    }
+
+    /** With a hymn put in before the one at an index, or at the end. */
+    public Plan inserting(int index, Hymn hymn) {
+        List<Hymn> more = new ArrayList<>(hymns);
+        more.add(index, hymn);
+        return withHymns(more);
+    }
+
+    /** Without one hymn. */
+    public Plan removing(int index) {
+        List<Hymn> fewer = new ArrayList<>(hymns);
+        fewer.remove(index);
+        return withHymns(fewer);
+    }
+
+    /** With the hymn at an index and the one after it in the other order. */
+    public Plan swapping(int index) {
+        List<Hymn> others = new ArrayList<>(hymns);
+        Collections.swap(others, index, index + 1);
         return withHymns(others);
     }
 

@@ -25,6 +25,11 @@ public record Undo<T>(T now, Optional<T> saved, List<T> past, List<T> future) {
         return new Undo<>(opened, Optional.of(opened), List.of(), List.of());
     }
 
+    /** A value that was never saved. */
+    public static <T> Undo<T> ofUnsaved(T made) {
+        return new Undo<>(made, Optional.empty(), List.of(), List.of());
+    }
+
     /** After a change; what had been undone can no longer be redone. */
     public Undo<T> to(T next) {
         return next.equals(now) ? this : new Undo<>(next, saved, before(now, past), List.of());
@@ -42,6 +47,26 @@ public record Undo<T>(T now, Optional<T> saved, List<T> past, List<T> future) {
         return future.isEmpty()
                 ? this
                 : new Undo<>(future.get(0), saved, before(now, past), future.subList(1, future.size()));
+    }
+
+    /** As it was before the last change; empty if there is none. */
+    public Optional<T> before() {
+        return past.stream().findFirst();
+    }
+
+    /** As it was before the last undoing; empty if nothing was undone. */
+    public Optional<T> after() {
+        return future.stream().findFirst();
+    }
+
+    /** With the same past, but another value that was not reached by a change. */
+    public Undo<T> restored(T other) {
+        return new Undo<>(other, saved, past, future);
+    }
+
+    /** After it was saved as it is. */
+    public Undo<T> savedAs(T written) {
+        return new Undo<>(now, Optional.of(written), past, future);
     }
 
     /** Whether the value differs from what was last saved, or never was. */

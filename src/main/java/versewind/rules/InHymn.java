@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
-import versewind.plan.Edit;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
@@ -66,7 +65,7 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
 
     /** A mend that puts another verse in the place of one. */
     Mend mend(String words, int verse, Verse other) {
-        return new Mend(words, new Edit.SetVerse(index, verse, other));
+        return new Mend(words, place(verse), other);
     }
 
     /** A mend that draws another registration. */

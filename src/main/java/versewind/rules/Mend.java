@@ -6,15 +6,23 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
-import versewind.plan.Edit;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 
 /**
  * The smallest change that mends a finding.
  *
  * @param words what to do, in one sentence
- * @param edit the same, to be applied to the plan
+ * @param place the verse that is changed
+ * @param verse what it becomes
  */
-public record Mend(String words, Edit edit) {
+public record Mend(String words, VersePlace place, Verse verse) {
+
+    /** The plan with the verse changed. */
+    public Plan on(Plan plan) {
+        return plan.withVerse(place, verse);
+    }
 
     /**
      * Another registration for a verse, reached in steps.

@@ -6,7 +6,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.organ.General;
 import versewind.organ.Instrument;
-import versewind.plan.Edit;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
@@ -40,19 +39,17 @@ public final class PistonChoice {
         if (!isShared(plan, before.piston())) {
             return drawn.withPiston(before.piston());
         }
-        Edit freed = new Edit.SetVerse(place.hymn(), place.verse(), without);
-        return without.withPiston(forVerse(freed.apply(plan), organ, without).orElse(""));
+        return without.withPiston(
+                forVerse(plan.withVerse(place, without), organ, without).orElse(""));
     }
 
     /** A mend, with another piston where it would leave one that sets something else in another verse. */
     static Mend mend(Mend mend, InHymn hymn, int index) {
         Verse before = hymn.verse(index);
-        if (!(mend.edit() instanceof Edit.SetVerse set)
-                || set.verse() != index
-                || !set.value().piston().equals(before.piston())) {
+        if (!mend.place().equals(hymn.place(index)) || !mend.verse().piston().equals(before.piston())) {
             return mend;
         }
-        Verse after = redrawn(hymn.plan(), hymn.place(index), set.value(), hymn.organ());
+        Verse after = redrawn(hymn.plan(), hymn.place(index), mend.verse(), hymn.organ());
         if (after.piston().equals(before.piston()) || !isGeneral(before.piston(), hymn.organ())) {
             return mend;
         }
@@ -65,7 +62,7 @@ public final class PistonChoice {
     /** Another piston for a verse whose own cannot be used. */
     static Optional<Mend> another(InHymn hymn, int index) {
         Verse verse = hymn.verse(index).withPiston("");
-        Plan without = new Edit.SetVerse(hymn.index(), index, verse).apply(hymn.plan());
+        Plan without = hymn.plan().withVerse(hymn.place(index), verse);
         return forVerse(without, hymn.organ(), verse).map(piston -> hymn.onPiston(piston, index, verse));
     }
 

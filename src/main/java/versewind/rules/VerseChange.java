@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import versewind.organ.IndexSet;
 import versewind.organ.Registration;
-import versewind.plan.Edit;
 import versewind.plan.Verse;
 
 /** The change from the verse before, where both have stops drawn, and the time that it needs. */
@@ -138,7 +137,8 @@ final class VerseChange {
                 ? Optional.of(new Mend(
                         "Already during " + before.label() + ", "
                                 + Mend.words(hymn.organ(), before.registration(), prepared) + ".",
-                        new Edit.SetVerse(hymn.index(), index - 1, before.withRegistration(prepared))))
+                        hymn.place(index - 1),
+                        before.withRegistration(prepared)))
                 : Optional.empty();
     }
 }

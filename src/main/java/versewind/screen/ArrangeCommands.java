@@ -1,10 +1,9 @@
 package versewind.screen;
 
 import java.util.List;
-import java.util.Optional;
-import versewind.plan.Edit;
-import versewind.plan.History;
 import versewind.plan.Hymn;
+import versewind.plan.Plan;
+import versewind.plan.Undo;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
@@ -21,7 +20,8 @@ final class ArrangeCommands {
         State step = PlanChanges.edit(
                 state,
                 work,
-                new Edit.SetVerses(place.hymn(), place.verse(), Verses.withKind(work.verses(), place.verse(), next)));
+                work.plan().withVerses(place.hymn(), Verses.withKind(work.verses(), place.verse(), next)),
+                place);
         return step.says("Now: " + next.word() + ".");
     }
 
@@ -40,19 +40,19 @@ final class ArrangeCommands {
                 .orElse(blank);
         int at = work.verse().isPresent() ? work.place().verse() + 1 : 0;
         List<Verse> verses = Verses.inserted(work.verses(), at, verse);
-        return PlanChanges.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, verses));
+        return withVerses(state, work, verses, at);
     }
 
     static State duplicateVerse(State state, PlanEdit work, Verse verse) {
         VersePlace place = work.place();
         List<Verse> verses = Verses.duplicated(work.verses(), place.verse());
-        return PlanChanges.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse() + 1, verses));
+        return withVerses(state, work, verses, place.verse() + 1);
     }
 
     static State removeVerse(State state, PlanEdit work, Verse verse) {
         VersePlace place = work.place();
         List<Verse> verses = Verses.removed(work.verses(), place.verse());
-        State step = PlanChanges.edit(state, work, new Edit.SetVerses(place.hymn(), place.verse(), verses));
+        State step = withVerses(state, work, verses, place.verse());
         return step.says("Deleted " + verse.label() + "; u to undo.");
     }
 
@@ -64,16 +64,17 @@ final class ArrangeCommands {
                     step < 0 ? "This is the first verse of the hymn." : "This is the last verse of the hymn.");
         }
         List<Verse> verses = Verses.swapped(work.verses(), Math.min(to, place.verse()));
-        return PlanChanges.edit(state, work, new Edit.SetVerses(place.hymn(), to, verses));
+        return withVerses(state, work, verses, to);
     }
 
     static State duplicateHymn(State state, PlanEdit work, Hymn hymn) {
-        return PlanChanges.edit(state, work, new Edit.InsertHymn(work.place().hymn() + 1, hymn.unanswered()));
+        int at = work.place().hymn() + 1;
+        return PlanChanges.edit(state, work, work.plan().inserting(at, hymn.unanswered()), new VersePlace(at, 0));
     }
 
     static State removeHymn(State state, PlanEdit work, Hymn hymn) {
         State step =
-                PlanChanges.edit(state, work, new Edit.RemoveHymn(work.place().hymn()));
+                PlanChanges.edit(state, work, work.plan().removing(work.place().hymn()), work.place());
         return step.says("Deleted the hymn \"" + hymn.title() + "\"; u to undo.");
     }
 
@@ -86,32 +87,46 @@ final class ArrangeCommands {
         return PlanChanges.edit(
                 state,
                 work,
-                new Edit.SwapHymns(Math.min(from, to)),
+                work.plan().swapping(Math.min(from, to)),
                 new VersePlace(to, work.place().verse()));
+    }
+
+    private static State withVerses(State state, PlanEdit work, List<Verse> verses, int seenAt) {
+        int hymn = work.place().hymn();
+        return PlanChanges.edit(state, work, work.plan().withVerses(hymn, verses), new VersePlace(hymn, seenAt));
     }
 
     static State undo(State state, PlanEdit work) {
         return work.history()
-                .toUndo()
-                .map(edit -> restored(state, work, work.history().undo(), edit, "Undid"))
+                .before()
+                .map(before -> restored(
+                        state,
+                        work,
+                        work.history().undo(),
+                        "Undid: "
+                                + PlanDifference.between(before, work.plan(), work.instrument())
+                                        .words()))
                 .orElseGet(() -> state.says("Nothing to undo."));
     }
 
     static State redo(State state, PlanEdit work) {
         return work.history()
-                .toRedo()
-                .map(edit -> restored(state, work, work.history().redo(), edit, "Redid"))
+                .after()
+                .map(after -> restored(
+                        state,
+                        work,
+                        work.history().redo(),
+                        "Redid: "
+                                + PlanDifference.between(work.plan(), after, work.instrument())
+                                        .words()))
                 .orElseGet(() -> state.says("Nothing to redo."));
     }
 
-    private static State restored(State state, PlanEdit work, History history, Edit edit, String sentence) {
-        Optional<VersePlace> stays = edit instanceof Edit.SetHeading ? Optional.of(work.place()) : Optional.empty();
-        PlanEdit after = work.with(history).at(stays.orElse(edit.place()));
-        State step = PlanChanges.keepingDraft(state, work, after);
-        String where = stays.isPresent()
-                ? "the service"
-                : "hymn " + (after.place().hymn() + 1)
-                        + after.verse().map(verse -> ", " + verse.label()).orElse("");
-        return step.says(sentence + ": " + where + ".");
+    private static State restored(State state, PlanEdit work, Undo<Plan> history, String sentence) {
+        VersePlace place = PlanDifference.between(work.plan(), history.now(), work.instrument())
+                .place()
+                .orElse(work.place());
+        return PlanChanges.keepingDraft(state, work, work.with(history).at(place))
+                .says(sentence + ".");
     }
 }

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.organ.Registration;
-import versewind.plan.Edit;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
@@ -138,7 +137,7 @@ record DeskNotes(
         Plan plan = work.plan().withHeading(work.plan().heading().withPeople(people(work)));
         for (VersePlace place : stepped.keySet()) {
             Verse verse = ServiceOrder.verse(plan, place).withRegistration(drawn(work, place));
-            plan = new Edit.SetVerse(place.hymn(), place.verse(), verse).apply(plan);
+            plan = plan.withVerse(place, verse);
         }
         return plan;
     }

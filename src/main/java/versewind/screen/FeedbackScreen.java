@@ -2,7 +2,6 @@ package versewind.screen;
 
 import java.util.List;
 import java.util.Optional;
-import versewind.plan.Edit;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.plan.Hymn;
@@ -81,8 +80,7 @@ record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements Scre
     private State answer(State state, PlanEdit work, Optional<Feedback> answer) {
         VersePlace place = list.current().orElseThrow();
         Verse verse = ServiceOrder.verse(work.plan(), place);
-        Edit edit = new Edit.SetVerse(place.hymn(), place.verse(), verse.withAnswer(answer));
-        PlanEdit after = work.with(work.history().after(edit));
+        PlanEdit after = work.with(work.history().to(work.plan().withVerse(place, verse.withAnswer(answer))));
         State next = move(state, answer.isPresent() ? 1 : 0).with(after);
         if (after.plan().equals(work.plan())) {
             return next;

@@ -2,10 +2,9 @@ package versewind.screen;
 
 import java.util.List;
 import java.util.Optional;
-import versewind.plan.Edit;
-import versewind.plan.History;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
+import versewind.plan.Undo;
 import versewind.plan.VersePlace;
 import versewind.sheet.Sheet;
 import versewind.sheet.SheetHtml;
@@ -26,8 +25,7 @@ final class FileCommands {
     /** Saves the plan under another title, in a file of its own. */
     static State saveUnder(State state, PlanEdit work, String title) {
         ServiceHeading heading = work.plan().heading().withTitle(title);
-        PlanEdit after =
-                work.with(work.history().after(new Edit.SetHeading(heading))).at(work.place());
+        PlanEdit after = work.with(work.history().to(work.plan().withHeading(heading)));
         return state.with(after).wants(effects -> effects.saveUnder(after.plan()));
     }
 
@@ -101,7 +99,7 @@ final class FileCommands {
                 opened.id(),
                 opened.instrument(),
                 opened.organ(),
-                wasNeverSaved ? History.ofUnsaved(opened.plan()) : History.of(opened.plan()),
+                wasNeverSaved ? Undo.ofUnsaved(opened.plan()) : Undo.of(opened.plan()),
                 VersePlace.START,
                 PlanEdit.Side.STOPS,
                 0,
@@ -132,12 +130,8 @@ final class FileCommands {
     /** The draft becomes the plan; the plan as it was saved stays what undo leads back to by saving nothing. */
     private static State takenUp(State state) {
         return state.onWork(work -> work.draft()
-                .map(draft -> state.with(work.with(new History(
-                                        draft,
-                                        work.history().saved(),
-                                        work.history().done(),
-                                        work.history().undone()))
-                                .withoutDraft())
+                .map(draft -> state.with(
+                                work.with(work.history().restored(draft)).withoutDraft())
                         .says("Restored; not saved yet."))
                 .orElse(state));
     }

@@ -3,7 +3,6 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import versewind.plan.Edit;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Silenced;
@@ -98,7 +97,11 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
         }
         Mend mend = finding.mend().get();
         return edited(
-                state, work, mend.edit(), finding.place(), "Done: " + mend.words() + " After closing, u to undo.");
+                state,
+                work,
+                mend.on(work.plan()),
+                finding.place(),
+                "Done: " + mend.words() + " After closing, u to undo.");
     }
 
     private State silence(State state, PlanEdit work, Finding finding) {
@@ -126,12 +129,12 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
     }
 
     private State change(State state, PlanEdit work, VersePlace place, Verse verse, String sentence) {
-        return edited(state, work, new Edit.SetVerse(place.hymn(), place.verse(), verse), place, sentence);
+        return edited(state, work, work.plan().withVerse(place, verse), place, sentence);
     }
 
-    /** The list as it is after an edit, marked near where it was. */
-    private State edited(State state, PlanEdit work, Edit edit, VersePlace place, String sentence) {
-        State after = PlanChanges.edit(state, work, edit, place);
+    /** The list as it is after a change, marked near where it was. */
+    private State edited(State state, PlanEdit work, Plan plan, VersePlace place, String sentence) {
+        State after = PlanChanges.edit(state, work, plan, place);
         return after.onWork(edited -> after.show(of(edited, people)).says(sentence));
     }
 

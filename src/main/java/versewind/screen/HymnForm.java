@@ -3,9 +3,9 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import versewind.plan.Edit;
 import versewind.plan.Hymn;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 import versewind.plan.Verses;
 
 /** The forms of a hymn, the current one and a new one. */
@@ -28,7 +28,7 @@ final class HymnForm {
         return FormBox.of("Hymn", fields(hymn), (form, closed) -> {
                     Hymn after = hymn(form, hymn.verses());
                     return PlanChanges.edit(
-                            closed, work, new Edit.SetHymn(work.place().hymn(), after), work.place());
+                            closed, work, work.plan().withHymn(work.place().hymn(), after), work.place());
                 })
                 .at(TITLE);
     }
@@ -44,7 +44,7 @@ final class HymnForm {
             Hymn made = hymn(form, Verses.ofNewHymn(work.instrument(), sung))
                     .locking(work.plan().locks());
             int at = work.hymn().isPresent() ? work.place().hymn() + 1 : 0;
-            return PlanChanges.edit(closed, work, new Edit.InsertHymn(at, made));
+            return PlanChanges.edit(closed, work, work.plan().inserting(at, made), new VersePlace(at, 0));
         });
     }
 

@@ -5,7 +5,8 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
 import versewind.plan.BroughtHymn;
-import versewind.plan.Edit;
+import versewind.plan.Plan;
+import versewind.plan.VersePlace;
 
 /**
  * The library, over everything: plans with their dates and states, or organs.
@@ -220,8 +221,8 @@ record LibraryScreen(LibraryState library) implements Screen {
     private static State brought(State closed, PlanEdit work, Event.HymnBrought brought) {
         BroughtHymn here = BroughtHymn.of(brought.hymn(), brought.instrument(), work.instrument());
         int at = work.hymn().isPresent() ? work.place().hymn() + 1 : 0;
-        Edit edit = new Edit.InsertHymn(at, here.hymn().locking(work.plan().locks()));
-        State after = PlanChanges.edit(closed.says("Copied; u to undo."), work, edit);
+        Plan plan = work.plan().inserting(at, here.hymn().locking(work.plan().locks()));
+        State after = PlanChanges.edit(closed.says("Copied; u to undo."), work, plan, new VersePlace(at, 0));
         List<Chooser.Row> replaced = here.replacements().stream()
                 .map(each ->
                         new Chooser.Row(each.was(), each.was(), each.becomes().orElse("no equivalent on this organ")))

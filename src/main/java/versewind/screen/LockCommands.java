@@ -3,7 +3,6 @@ package versewind.screen;
 import java.util.List;
 import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
-import versewind.plan.Edit;
 import versewind.plan.Hymn;
 import versewind.plan.Locks;
 import versewind.plan.Plan;
@@ -58,7 +57,7 @@ final class LockCommands {
             return state.says(
                     "It is the same in every verse already. Lock it here with v first, then everywhere with V.");
         }
-        return PlanChanges.edit(state, work, new Edit.SetHymns(hymns, work.place()))
+        return PlanChanges.edit(state, work, plan.withHymns(hymns), work.place())
                 .says(words(work, here, stop) + ", in every verse of the service.");
     }
 

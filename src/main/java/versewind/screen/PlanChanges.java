@@ -1,6 +1,6 @@
 package versewind.screen;
 
-import versewind.plan.Edit;
+import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 
@@ -9,14 +9,9 @@ final class PlanChanges {
 
     private PlanChanges() {}
 
-    /** The state after an edit, seen where the edit says; unsaved work is kept beside the file. */
-    static State edit(State state, PlanEdit work, Edit edit) {
-        return edit(state, work, edit, edit.place());
-    }
-
-    /** The state after an edit, seen at a place. */
-    static State edit(State state, PlanEdit work, Edit edit, VersePlace seenAt) {
-        PlanEdit after = work.with(work.history().after(edit)).at(seenAt);
+    /** The state with another plan, seen at a place; unsaved work is kept beside the file. */
+    static State edit(State state, PlanEdit work, Plan plan, VersePlace seenAt) {
+        PlanEdit after = work.with(work.history().to(plan)).at(seenAt);
         if (after.plan().equals(work.plan())) {
             return state.says("No change: it is the same already.");
         }
@@ -25,8 +20,7 @@ final class PlanChanges {
 
     /** The state after the verse where we are has become another. */
     static State change(State state, PlanEdit work, Verse verse) {
-        VersePlace place = work.place();
-        return edit(state, work, new Edit.SetVerse(place.hymn(), place.verse(), verse));
+        return edit(state, work, work.plan().withVerse(work.place(), verse), work.place());
     }
 
     /** The state with other work; if the plan is another, it is kept beside its file until it is saved. */

@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.calibration.CalibratedOrgan;
 import versewind.organ.Instrument;
-import versewind.plan.History;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.Undo;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.sound.Estimate;
@@ -30,7 +30,7 @@ record PlanEdit(
         String id,
         Instrument instrument,
         CalibratedOrgan organ,
-        History history,
+        Undo<Plan> history,
         VersePlace place,
         Side side,
         int item,
@@ -41,7 +41,7 @@ record PlanEdit(
             String id,
             Instrument instrument,
             CalibratedOrgan organ,
-            History history,
+            Undo<Plan> history,
             VersePlace place,
             Side side,
             int item,
@@ -67,7 +67,7 @@ record PlanEdit(
     }
 
     Plan plan() {
-        return history.plan();
+        return history.now();
     }
 
     /** The hymn where we are; none in a plan without hymns. */
@@ -112,10 +112,10 @@ record PlanEdit(
         return new PlanEdit(id, instrument, organ, history, place, other, item, draft, organWithoutFeedback);
     }
 
-    PlanEdit with(History other) {
+    PlanEdit with(Undo<Plan> other) {
         PlanEdit after = new PlanEdit(
-                id, instrument, organ, other, place.within(other.plan()), side, item, draft, organWithoutFeedback);
-        boolean isSaidAnew = isWithFeedback() && !other.plan().answered().equals(plan().answered());
+                id, instrument, organ, other, place.within(other.now()), side, item, draft, organWithoutFeedback);
+        boolean isSaidAnew = isWithFeedback() && !other.now().answered().equals(plan().answered());
         return isSaidAnew ? after.withoutFeedback().withFeedback() : after;
     }
 
@@ -139,7 +139,7 @@ record PlanEdit(
     }
 
     /** In another file. */
-    PlanEdit under(String otherId, History other) {
+    PlanEdit under(String otherId, Undo<Plan> other) {
         return new PlanEdit(
                 otherId, instrument, organ, other, place, side, item, Optional.empty(), organWithoutFeedback);
     }

@@ -1,7 +1,5 @@
 package versewind.screen;
 
-import java.util.List;
-import versewind.plan.Edit;
 import versewind.proposal.ServiceProposal;
 
 /**
@@ -47,8 +45,8 @@ record SearchScreen(int verses, int of) implements Screen {
         if (found.verses().isEmpty()) {
             return state.says("Nothing is proposed.");
         }
-        Edit edit = new Edit.SetHymns(List.copyOf(found.on(work.plan()).hymns()), work.place());
-        return PlanChanges.edit(state, work, edit).says(words(found));
+        return PlanChanges.edit(state, work, found.on(work.plan()), work.place())
+                .says(words(found));
     }
 
     private static String words(ServiceProposal found) {

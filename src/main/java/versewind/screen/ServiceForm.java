@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.plan.ChurchDay;
 import versewind.plan.ChurchYear;
-import versewind.plan.Edit;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
 
@@ -43,9 +42,9 @@ final class ServiceForm {
                 "for one stop change by hand; an estimate, usually " + ServiceHeading.USUAL_MOVE_S));
         return FormBox.of("Service", fields, (form, closed) -> {
             ServiceHeading heading = heading(form);
-            Edit edit = new Edit.SetHeading(new ServiceHeading(
-                    heading.title(), heading.date(), heading.people(), heading.notes(), movingS(form)));
-            return PlanChanges.edit(closed, work, edit, work.place());
+            ServiceHeading after = new ServiceHeading(
+                    heading.title(), heading.date(), heading.people(), heading.notes(), movingS(form));
+            return PlanChanges.edit(closed, work, work.plan().withHeading(after), work.place());
         });
     }
 

@@ -7,7 +7,6 @@ import versewind.organ.Division;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
-import versewind.plan.Edit;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Verse;
 
@@ -131,8 +130,8 @@ final class StopCommands {
         if (same == 0) {
             return state.says("The following verses have other singers or hands; they are unchanged.");
         }
-        State step =
-                PlanChanges.edit(state, work, new Edit.SetVerses(work.place().hymn(), at, carried));
+        State step = PlanChanges.edit(
+                state, work, work.plan().withVerses(work.place().hymn(), carried), work.place());
         return carried.equals(verses) ? step : step.says(carriedOn(same, after - same));
     }
 

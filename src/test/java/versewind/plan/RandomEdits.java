@@ -1,7 +1,6 @@
 package versewind.plan;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -12,7 +11,7 @@ import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 
-/** Plans and edits of them drawn by lot from a seed, for an organ of two manuals and pedal with twelve stops. */
+/** Plans and changes of them at random from a seed, for an organ of two manuals and pedal with twelve stops. */
 public final class RandomEdits {
     private static final int DIVISIONS = 3;
     private static final int STOPS = 12;
@@ -89,26 +88,22 @@ public final class RandomEdits {
                         .toList());
     }
 
-    /** An edit that can be applied to a plan. */
-    public Edit edit(Plan plan) {
-        List<IntFunction<Edit>> possible = new ArrayList<>();
-        possible.add(none -> new Edit.SetHeading(heading()));
-        possible.add(none -> new Edit.InsertHymn(random.nextInt(plan.hymns().size() + 1), hymn()));
-        if (!plan.hymns().isEmpty()) {
-            possible.add(hymn -> new Edit.SetHymn(hymn, hymn()));
-            possible.add(Edit.RemoveHymn::new);
-            possible.add(seen -> new Edit.SetHymns(some(4, i -> hymn()), new VersePlace(seen, 0)));
-            possible.add(hymn -> new Edit.SetVerses(hymn, random.nextInt(6), some(6, i -> verse())));
+    /** A plan after one change of it. */
+    public Plan changed(Plan plan) {
+        int hymns = plan.hymns().size();
+        if (hymns == 0 || random.nextInt(6) == 0) {
+            return random.nextBoolean()
+                    ? plan.withHeading(heading())
+                    : plan.inserting(random.nextInt(hymns + 1), hymn());
         }
-        if (plan.hymns().size() > 1) {
-            possible.add(hymn -> new Edit.SwapHymns(random.nextInt(plan.hymns().size() - 1)));
-        }
-        int hymn = plan.hymns().isEmpty() ? 0 : random.nextInt(plan.hymns().size());
-        int verses =
-                plan.hymns().isEmpty() ? 0 : plan.hymns().get(hymn).verses().size();
-        if (verses > 0) {
-            possible.add(here -> new Edit.SetVerse(here, random.nextInt(verses), verse()));
-        }
-        return possible.get(random.nextInt(possible.size())).apply(hymn);
+        int hymn = random.nextInt(hymns);
+        int verses = plan.hymns().get(hymn).verses().size();
+        return switch (random.nextInt(5)) {
+            case 0 -> plan.removing(hymn);
+            case 1 -> plan.withHymn(hymn, hymn());
+            case 2 -> hymns > 1 ? plan.swapping(random.nextInt(hymns - 1)) : plan;
+            case 3 -> plan.withVerses(hymn, some(6, i -> verse()));
+            default -> verses == 0 ? plan : plan.withVerse(new VersePlace(hymn, random.nextInt(verses)), verse());
+        };
     }
 }

@@ -7,7 +7,6 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import versewind.plan.Edit;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
@@ -33,7 +32,7 @@ class MoodOfVerseTest {
     private Plan on(LocalDate date, Singing singing, Mood mood) {
         Verse verse = plan.hymns().get(0).verses().get(1).withSinging(singing).withMood(mood);
         ServiceHeading heading = new ServiceHeading("Service", Optional.of(date), 100, "");
-        return new Edit.SetVerse(0, 1, verse).apply(plan).withHeading(heading);
+        return plan.withVerse(new VersePlace(0, 1), verse).withHeading(heading);
     }
 
     @Test

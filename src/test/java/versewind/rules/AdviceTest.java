@@ -14,7 +14,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import versewind.organ.Family;
 import versewind.organ.Registration;
-import versewind.plan.Edit;
 import versewind.plan.Mode;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
@@ -61,8 +60,7 @@ class AdviceTest {
         VersePlace place = finding.place();
         return finding.mend()
                 .orElseThrow()
-                .edit()
-                .apply(plan)
+                .on(plan)
                 .hymns()
                 .get(place.hymn())
                 .verses()
@@ -187,17 +185,15 @@ class AdviceTest {
         assertThat(finding.mend().orElseThrow().words())
                 .isEqualTo(
                         "Already during V1, draw Hauptwerk: Prinzipal 8, Oktave 4, Quinte 2 2/3, Oktave 2, Mixtur IV.");
-        assertThat(finding.mend().orElseThrow().edit())
-                .isEqualTo(new Edit.SetVerse(
-                        0,
-                        0,
-                        soft.withRegistration(CHAPEL.draw(
-                                "Rückpositiv: Gedackt 8",
-                                "Hauptwerk: Prinzipal 8",
-                                "Hauptwerk: Oktave 4",
-                                "Hauptwerk: Quinte 2 2/3",
-                                "Hauptwerk: Oktave 2",
-                                "Hauptwerk: Mixtur IV"))));
+        assertThat(finding.mend().orElseThrow().place()).isEqualTo(new VersePlace(0, 0));
+        assertThat(finding.mend().orElseThrow().verse())
+                .isEqualTo(soft.withRegistration(CHAPEL.draw(
+                        "Rückpositiv: Gedackt 8",
+                        "Hauptwerk: Prinzipal 8",
+                        "Hauptwerk: Oktave 4",
+                        "Hauptwerk: Quinte 2 2/3",
+                        "Hauptwerk: Oktave 2",
+                        "Hauptwerk: Mixtur IV")));
     }
 
     @Test
@@ -284,8 +280,7 @@ class AdviceTest {
         assertThat(CATHEDRAL.advice().findings(plan))
                 .filteredOn(finding -> finding.mend().isPresent())
                 .isNotEmpty()
-                .allSatisfy(finding -> assertThat(
-                                finding.mend().orElseThrow().edit().apply(plan))
-                        .isNotEqualTo(plan));
+                .allSatisfy(finding ->
+                        assertThat(finding.mend().orElseThrow().on(plan)).isNotEqualTo(plan));
     }
 }

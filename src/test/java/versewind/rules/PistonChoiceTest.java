@@ -8,7 +8,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
-import versewind.plan.Edit;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
@@ -42,7 +41,7 @@ class PistonChoiceTest {
     }
 
     private void set(VersePlace place, String piston) {
-        plan = new Edit.SetVerse(place.hymn(), place.verse(), at(place).withPiston(piston)).apply(plan);
+        plan = plan.withVerse(place, at(place).withPiston(piston));
     }
 
     private Verse redrawn() {

@@ -35,7 +35,7 @@ class RemedyTest {
             Map<VersePlace, Mend> remedies = attendance.remedies().get(i);
             assertThat(attendance.assessments().get(i).wantingAttention()).containsAll(remedies.keySet());
             remedies.forEach((place, mend) -> assertThat(
-                            Assessment.of(mend.edit().apply(attended), sound).wantingAttention())
+                            Assessment.of(mend.on(attended), sound).wantingAttention())
                     .doesNotContain(place));
         }
         assertThat(attendance.remedies().get(2)).hasSizeGreaterThan(3);

@@ -7,7 +7,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import versewind.plan.History;
 import versewind.plan.Plan;
 import versewind.plan.VersePlace;
 
@@ -18,16 +17,6 @@ class UndoTest {
             ",", ".", "D", "X", "{", "}", "e", "E", "S", "I", "#");
     private static final List<String> MOVES =
             List.of("<Up>", "<Down>", "<Left>", "<Right>", "n", "p", "[", "]", "<Tab>", "<End>", "<Home>");
-
-    private static int depth(History.Trail trail) {
-        int depth = 0;
-        History.Trail at = trail;
-        while (at instanceof History.Trail.Link link) {
-            depth++;
-            at = link.rest();
-        }
-        return depth;
-    }
 
     /** Moves about, and makes one edit; forms are filled in with a title that they need and kept. */
     private static void edit(Desk desk, Random random) {
@@ -46,7 +35,7 @@ class UndoTest {
         Random random = new Random(seed);
         Desk desk = Desk.with("ordinary-sunday", 80, 24);
         Plan start = desk.plan();
-        while (depth(desk.work().history().done()) < 200) {
+        while (desk.work().history().past().size() < 200) {
             edit(desk, random);
         }
         Plan end = desk.plan();
@@ -85,5 +74,16 @@ class UndoTest {
         assertThat(desk.state().isUnsaved()).isFalse();
         assertThat(desk.press("u").state().isUnsaved()).isTrue();
         assertThat(desk.press("U").state().isUnsaved()).isFalse();
+    }
+
+    @Test
+    void undo_says_what_it_undid() {
+        Desk desk = Desk.with("ordinary-sunday", 80, 24).press("n");
+        assertThat(desk.press(" ", "u").said()).isEqualTo("Undid: V1: draw Great Bourdon 16.");
+        assertThat(desk.press("U").said()).isEqualTo("Redid: V1: draw Great Bourdon 16.");
+        assertThat(desk.press("x", "u").said()).isEqualTo("Undid: V1 deleted.");
+        assertThat(desk.press("X", "u").said())
+                .startsWith("Undid: hymn \"Wide is the gate")
+                .endsWith("\" deleted.");
     }
 }

@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import versewind.plan.Edit;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.plan.Hymn;
@@ -22,6 +21,7 @@ import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Silenced;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 
 class PlanCsvTest {
 
@@ -82,7 +82,7 @@ class PlanCsvTest {
                 .silencing(new Silenced("no 8 ft", ""))
                 .withAnswer(Optional.of(new Feedback(HeardAs.TOO_STRONG, 120)));
         ServiceHeading heading = new ServiceHeading("Slow hands", Optional.empty(), 3, "", 1.25);
-        Plan plan = new Edit.SetVerse(0, 1, full).apply(open.plan()).withHeading(heading);
+        Plan plan = open.plan().withVerse(new VersePlace(0, 1), full).withHeading(heading);
 
         assertThat(read(PlanCsv.of(plan, open.instrument())).plan()).isEqualTo(plan);
     }
