@@ -2,19 +2,15 @@ package versewind.cli;
 
 import java.util.Locale;
 import java.util.OptionalInt;
-import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
 import versewind.organ.NotationException;
 import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
-import versewind.plan.HandsAndFeet;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
-import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
@@ -32,27 +28,20 @@ import versewind.store.BadFile;
 /** {@code versewind estimate INSTRUMENT --draw STOPS}: how one registration stands. */
 final class EstimateCommand {
 
-    private static final String DRAW = "--draw";
     private static final String BOX = "--box";
     private static final String TREMULANT = "--tremulant";
-    private static final String PEOPLE = "--people";
-    private static final String SINGING = "--singing";
-    private static final String MODE = "--mode";
-    private static final String HANDS = "--hands";
-    private static final String RIGHT = "--right";
-    private static final String LEFT = "--left";
     private static final String TEMPO = "--tempo";
     private static final Pattern FOLDERS_AND_ENDING = Pattern.compile("^.*[/\\\\]|\\.json$");
     private static final int USUAL_PEOPLE = 100;
 
     private final Typed typed;
     private final Instrument instrument;
-    private final RegistrationText text;
+    private final PlayingOptions playing;
 
     private EstimateCommand(Typed typed, Instrument instrument) {
         this.typed = typed;
         this.instrument = instrument;
-        this.text = new RegistrationText(instrument);
+        this.playing = PlayingOptions.of(typed, instrument);
     }
 
     static Command command() {
@@ -62,17 +51,22 @@ final class EstimateCommand {
                         EstimateCommand::run)
                 .operand("INSTRUMENT", Command.INSTRUMENT)
                 .neededOption(
-                        DRAW,
+                        PlayingOptions.DRAW,
                         "STOPS",
                         "The stops drawn: \"Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16; couplers: Great to"
                                 + " Pedal\". Line ends may replace semicolons.")
                 .repeatedOption(
                         BOX,
                         "DIVISION=POSITION",
-                        "A swell box: " + words(BoxPosition.values(), BoxPosition::word)
+                        "A swell box: " + PlayingOptions.words(BoxPosition.values(), BoxPosition::word)
                                 + ". Boxes not named are open.")
-                .repeatedOption(TREMULANT, "NAME", "A tremulant to draw.");
-        return withPlaying(command)
+                .repeatedOption(TREMULANT, "NAME", "A tremulant to draw.")
+                .option(
+                        PlayingOptions.PEOPLE,
+                        "N",
+                        "People present, " + USUAL_PEOPLE + " if not given; with a small choir, its voices.");
+        return PlayingOptions.addTo(command)
+                .option(TEMPO, "N", "Beats a minute, to give the lag in beats as well.")
                 .json()
                 .footer(
                         "Capitals and accents make no difference in names, and names may be shortened",
@@ -81,33 +75,13 @@ final class EstimateCommand {
                 .examples("versewind estimate st-tethwin --draw \"Great: open 8, princ; couplers: gr to ped\"");
     }
 
-    private static Command withPlaying(Command command) {
-        return command.option(
-                        PEOPLE,
-                        "N",
-                        "People present, " + USUAL_PEOPLE + " if not given; with a small choir, its voices.")
-                .option(MODE, "WHOM", "Who is accompanied: " + words(Mode.values(), Mode::word) + ".")
-                .option(SINGING, "HOW", "How they sing: " + words(Singing.values(), Singing::word) + ".")
-                .option(
-                        HANDS,
-                        "LAYOUT",
-                        "Hands and feet: " + words(HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word) + ".")
-                .option(RIGHT, "DIVISION", "Where the right hand plays; the main division if not given.")
-                .option(LEFT, "DIVISION", "Where the left hand plays; with the right if not given.")
-                .option(TEMPO, "N", "Beats a minute, to give the lag in beats as well.");
-    }
-
-    private static <T> String words(T[] values, Function<T, String> word) {
-        return Stream.of(values).map(word).collect(Collectors.joining(", "));
-    }
-
     private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
         KnownOrgan organ = commands.library().openOrgan(typed.operand()).organ();
         EstimateCommand command = new EstimateCommand(typed, organ.instrument());
         Verse verse = command.verse();
         int people = verse.mode() == Mode.SMALL_CHOIR
                 ? USUAL_PEOPLE
-                : command.people().orElse(USUAL_PEOPLE);
+                : command.playing.people().orElse(USUAL_PEOPLE);
         OptionalInt tempo = typed.whole(TEMPO, Hymn.SLOWEST_TEMPO, Hymn.FASTEST_TEMPO);
         Assessment.OfVerse assessed =
                 new Assessment.OfVerse(verse, organ.sound().estimate(verse, people, tempo));
@@ -116,39 +90,18 @@ final class EstimateCommand {
     }
 
     private Verse verse() throws NotationException {
-        Mode mode = typed.choice(MODE, Mode.values(), Mode::word, Mode.CONGREGATION);
-        OptionalInt voices = mode == Mode.SMALL_CHOIR ? people() : OptionalInt.empty();
-        return Verses.blank(instrument, VerseKind.VERSE)
-                .withLabel("")
-                .withMode(mode)
-                .withPeople(voices)
-                .withSinging(typed.choice(SINGING, Singing.values(), Singing::word, Singing.ORDINARY))
-                .withHands(hands())
+        Verse verse = playing.on(Verses.blank(instrument, VerseKind.VERSE).withLabel(""));
+        return verse.withPeople(verse.mode() == Mode.SMALL_CHOIR ? playing.people() : OptionalInt.empty())
                 .withRegistration(registration());
     }
 
-    private OptionalInt people() throws UsageException {
-        return typed.whole(PEOPLE, 1, Verse.MOST_PEOPLE);
-    }
-
-    private HandsAndFeet hands() throws NotationException {
-        HandsAndFeet.Layout layout = typed.choice(
-                HANDS, HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word, HandsAndFeet.Layout.FOUR_PARTS);
-        int right = manual(RIGHT, instrument.mainDivision());
-        return new HandsAndFeet(layout, right, manual(LEFT, right));
-    }
-
-    private int manual(String option, int otherwise) throws NotationException {
-        return typed.has(option) ? text.manual(typed.value(option).orElse("")) : otherwise;
-    }
-
     private Registration registration() throws NotationException {
-        Registration drawn = text.parse(typed.value(DRAW).orElse(""));
+        Registration drawn = playing.drawn();
         for (String box : typed.values(BOX)) {
-            drawn = text.withBoxes(drawn, box);
+            drawn = playing.text().withBoxes(drawn, box);
         }
         for (String tremulant : typed.values(TREMULANT)) {
-            drawn = text.withTremulant(drawn, tremulant);
+            drawn = playing.text().withTremulant(drawn, tremulant);
         }
         return drawn;
     }

@@ -16,6 +16,7 @@ enum Subcommand {
     PROPOSE,
     LIST,
     FIND,
+    USUAL,
     CALIBRATE,
     ESTIMATE,
     READ_STOPS,

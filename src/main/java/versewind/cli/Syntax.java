@@ -51,6 +51,7 @@ final class Syntax {
             case PROPOSE -> ProposeCommand.command();
             case LIST -> ListCommand.command();
             case FIND -> FindCommand.command();
+            case USUAL -> UsualCommand.command();
             case CALIBRATE -> CalibrateCommand.command();
             case ESTIMATE -> EstimateCommand.command();
             case READ_STOPS -> ReadStopsCommand.command();

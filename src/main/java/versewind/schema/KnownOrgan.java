@@ -3,6 +3,7 @@ package versewind.schema;
 import java.util.List;
 import versewind.calibration.CalibratedOrgan;
 import versewind.calibration.Calibration;
+import versewind.calibration.Experience;
 import versewind.calibration.Fit;
 import versewind.calibration.MeterReading;
 import versewind.organ.FormerNames;
@@ -11,17 +12,23 @@ import versewind.organ.Trims;
 import versewind.sound.OrganSound;
 
 /**
- * An instrument as its file has it, and what is known of it by readings.
+ * An instrument as its file has it, and what is known of it by readings and by ear.
  *
  * @param instrument with the trims of its calibration
  * @param calibration what these rest on
+ * @param experience what its organist knows without a meter
  * @param former what its parts were called before
  */
-public record KnownOrgan(Instrument instrument, Calibration calibration, FormerNames former) {
+public record KnownOrgan(Instrument instrument, Calibration calibration, Experience experience, FormerNames former) {
 
-    /** An instrument that was never calibrated, and of which nothing ever had another name. */
+    /** An instrument of which nothing is known yet, and of which nothing ever had another name. */
     public static KnownOrgan of(Instrument instrument) {
-        return new KnownOrgan(instrument, Calibration.NONE, FormerNames.NONE);
+        return new KnownOrgan(instrument, Calibration.NONE, Experience.NONE, FormerNames.NONE);
+    }
+
+    /** With what its organist now knows without a meter. */
+    public KnownOrgan with(Experience other) {
+        return new KnownOrgan(instrument, calibration, other, former);
     }
 
     /** As it was before any reading, opened for listening. */
@@ -33,10 +40,10 @@ public record KnownOrgan(Instrument instrument, Calibration calibration, FormerN
     public KnownOrgan fittedTo(List<MeterReading> readings) {
         OrganSound before = soundBeforeReadings();
         if (readings.isEmpty()) {
-            return new KnownOrgan(before.organ(), Calibration.NONE, former);
+            return new KnownOrgan(before.organ(), Calibration.NONE, experience, former);
         }
         Fit fit = Fit.of(before, readings);
-        return new KnownOrgan(fit.instrument(), fit.calibration(), former);
+        return new KnownOrgan(fit.instrument(), fit.calibration(), experience, former);
     }
 
     /** Opened for estimates, together with its calibration. */

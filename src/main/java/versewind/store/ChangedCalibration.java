@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.calibration.Calibration;
+import versewind.calibration.Experience;
 import versewind.organ.Coupler;
 import versewind.organ.Division;
 import versewind.organ.FormerNames;
@@ -20,10 +21,12 @@ import versewind.organ.Trims;
 import versewind.schema.CalibrationFields;
 import versewind.schema.KnownOrgan;
 import versewind.schema.OrganNames;
+import versewind.schema.UsualFields;
 import versewind.sound.OrganSound;
 
 /**
- * The calibration of an organ that has changed. Where only names have changed it stays as it is; otherwise the trims
+ * What is known of an organ that has changed. Usual registrations stay if everything they draw is still there. Of the
+ * calibration: where only names have changed, it stays as it is; otherwise the trims
  * before any reading are moved by what was typed, and the organ is fitted again to those readings of which everything
  * is still there.
  */
@@ -42,20 +45,28 @@ final class ChangedCalibration {
     KnownOrgan organ() {
         FormerNames former = was.former().after(change, now);
         if (was.calibration().isNone()) {
-            return new KnownOrgan(now, Calibration.NONE, former);
+            return new KnownOrgan(now, Calibration.NONE, experience(), former);
         }
         OrganNames before = OrganNames.of(was.instrument());
         List<Calibration.Kept> kept = was.calibration().kept().stream()
                 .flatMap(each -> CalibrationFields.READING.moved(each, before, OrganNames.of(now, change)).stream())
                 .toList();
         KnownOrgan known = new KnownOrgan(
-                now, new Calibration(Optional.of(before()), was.calibration().offsets(), kept), former);
+                now, new Calibration(Optional.of(before()), was.calibration().offsets(), kept), experience(), former);
         if (isOnlyRenamed()) {
             return known;
         }
         OrganSound sound = known.soundBeforeReadings();
         return known.fittedTo(known.calibration().readings().stream()
                 .filter(reading -> reading.expectedDba(sound).isPresent())
+                .toList());
+    }
+
+    /** The usual registrations of which everything is still there. */
+    private Experience experience() {
+        OrganNames before = OrganNames.of(was.instrument());
+        return new Experience(was.experience().usual().stream()
+                .flatMap(each -> UsualFields.TABLE.moved(each, before, OrganNames.of(now, change)).stream())
                 .toList());
     }
 

@@ -7,15 +7,21 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
+import versewind.calibration.Experience;
 import versewind.calibration.Fit;
+import versewind.calibration.HeardRegistration;
 import versewind.calibration.MeterReading;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.HeardAs;
+import versewind.plan.Mode;
 import versewind.plan.Plan;
+import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.schema.DraftChange;
 import versewind.schema.Field;
@@ -214,12 +220,13 @@ class ChangingOrganTest {
         OrganOutcome outcome = change(library, ChangingOrganTest::renamed);
 
         assertThat(outcome.open().organ().calibration()).isEqualTo(calibrated.calibration());
+        assertThat(outcome.open().organ().experience()).isEqualTo(calibrated.experience());
         assertThat(library.openOrgan("nether-wick").organ())
                 .isEqualTo(outcome.open().organ());
     }
 
     @Test
-    void the_organ_is_fitted_again_to_the_readings_of_what_is_still_there() throws BadFile {
+    void the_organ_keeps_the_readings_and_the_usual_registrations_of_what_is_still_there() throws BadFile {
         Map<Path, byte[]> files = files();
         files.put(ORGAN, InstrumentJson.bytes(calibrated()));
         Library library = new Library(FOLDER, PowerCutDisk.working(files));
@@ -228,12 +235,16 @@ class ChangingOrganTest {
 
         KnownOrgan known = outcome.open().organ();
         assertThat(known.calibration().kept()).hasSize(1);
+        assertThat(known.experience().usual())
+                .singleElement()
+                .extracting(HeardRegistration::name)
+                .isEqualTo("gentle");
         assertThat(known.calibration().before().orElseThrow().stopsDb())
                 .hasSameSizeAs(known.instrument().stops());
         assertThat(library.openOrgan("nether-wick").organ()).isEqualTo(known);
     }
 
-    /** Two readings: of everything, and of the first stop alone. */
+    /** Two readings and two usual registrations: of everything, and of the first stop alone. */
     private static KnownOrgan calibrated() {
         Instrument organ = SmallOrgan.organ();
         HandsAndFeet hands = HandsAndFeet.on(HandsAndFeet.Layout.FOUR_PARTS, organ.mainDivision());
@@ -243,8 +254,18 @@ class ChangingOrganTest {
                 List.of(
                         new MeterReading("", Registration.full(organ), hands, Seat.NAVE, 0, Optional.empty(), 84),
                         new MeterReading("", first, hands, Seat.NAVE, 0, Optional.empty(), 66)));
+        Experience experience = new Experience(
+                List.of(usual("full church", Registration.full(organ), hands), usual("gentle", first, hands)));
         return new KnownOrgan(
-                fit.instrument(), fit.calibration(), KnownOrgan.of(organ).former());
+                fit.instrument(),
+                fit.calibration(),
+                experience,
+                KnownOrgan.of(organ).former());
+    }
+
+    private static HeardRegistration usual(String name, Registration drawn, HandsAndFeet hands) {
+        return new HeardRegistration(
+                name, Mode.CONGREGATION, Singing.ORDINARY, 60, OptionalInt.empty(), hands, drawn, HeardAs.RIGHT);
     }
 
     @Test

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import versewind.calibration.Experience;
 import versewind.calibration.Fit;
 import versewind.calibration.MeterReading;
 import versewind.organ.FormerNames;
@@ -107,7 +108,8 @@ class SchemaTest {
                 List.of(
                         new MeterReading("2026-11-20", drawn, hands, Seat.CHOIR, 0, Optional.empty(), 85.5),
                         new MeterReading("", drawn, hands, Seat.NAVE, 30, Optional.of(sung), 88)));
-        byte[] written = InstrumentJson.bytes(new KnownOrgan(fit.instrument(), fit.calibration(), FormerNames.NONE));
+        byte[] written = InstrumentJson.bytes(
+                new KnownOrgan(fit.instrument(), fit.calibration(), Experience.NONE, FormerNames.NONE));
         KnownOrgan read = InstrumentJson.read(Path.of("calibrated.json"), written);
 
         assertThat(objections(INSTRUMENT, text(written))).isEmpty();

@@ -1,0 +1,66 @@
+package versewind.calibration;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import versewind.organ.Registration;
+import versewind.plan.Feedback;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.HeardAs;
+import versewind.plan.Mode;
+import versewind.plan.Singing;
+import versewind.plan.Verse;
+import versewind.plan.VerseKind;
+
+/**
+ * A registration that the organist has heard with singers, and the judgement of it: one that is usually drawn, or one
+ * of a service.
+ *
+ * @param name what the organist calls it, "ordinary", or the verse it was played for
+ * @param mode whom the organ accompanies
+ * @param singing how strongly they sing
+ * @param people number of people present, 1 to 50000
+ * @param voices the singers of a small choir
+ * @param hands the layout of hands and feet
+ * @param registration what is drawn
+ * @param heard the judgement
+ */
+public record HeardRegistration(
+        String name,
+        Mode mode,
+        Singing singing,
+        int people,
+        OptionalInt voices,
+        HandsAndFeet hands,
+        Registration registration,
+        HeardAs heard) {
+
+    public HeardRegistration {
+        if (name.isBlank()) {
+            throw new IllegalArgumentException("a registration is kept under a name");
+        }
+    }
+
+    /**
+     * A verse as it was heard.
+     *
+     * @param name under which it is kept
+     * @param feedback on the verse
+     */
+    public static HeardRegistration of(String name, Verse verse, Feedback feedback) {
+        return new HeardRegistration(
+                name,
+                verse.mode(),
+                verse.singing(),
+                feedback.present(),
+                verse.mode() == Mode.SMALL_CHOIR ? verse.people() : OptionalInt.empty(),
+                verse.hands(),
+                verse.registration(),
+                feedback.heard());
+    }
+
+    /** A verse that is played and judged so. */
+    public Verse verse() {
+        return new Verse(VerseKind.VERSE, name, mode, singing, voices, hands, registration, "", "")
+                .withAnswer(Optional.of(new Feedback(heard, people)));
+    }
+}

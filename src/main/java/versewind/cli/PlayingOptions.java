@@ -1,0 +1,77 @@
+package versewind.cli;
+
+import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import versewind.organ.Instrument;
+import versewind.organ.NotationException;
+import versewind.organ.Registration;
+import versewind.organ.RegistrationText;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.Mode;
+import versewind.plan.Singing;
+import versewind.plan.Verse;
+
+/**
+ * The options that say who sings, and where hands and feet play.
+ *
+ * @param typed the options typed
+ * @param text names of the organ's parts
+ */
+record PlayingOptions(Typed typed, RegistrationText text) {
+
+    static final String DRAW = "--draw";
+    static final String PEOPLE = "--people";
+    private static final String SINGING = "--singing";
+    private static final String MODE = "--mode";
+    private static final String HANDS = "--hands";
+    private static final String RIGHT = "--right";
+    private static final String LEFT = "--left";
+
+    static PlayingOptions of(Typed typed, Instrument instrument) {
+        return new PlayingOptions(typed, new RegistrationText(instrument));
+    }
+
+    /** A command with these options. */
+    static Command addTo(Command command) {
+        return command.option(MODE, "WHOM", "Who is accompanied: " + words(Mode.values(), Mode::word) + ".")
+                .option(SINGING, "HOW", "How they sing: " + words(Singing.values(), Singing::word) + ".")
+                .option(
+                        HANDS,
+                        "LAYOUT",
+                        "Hands and feet: " + words(HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word) + ".")
+                .option(RIGHT, "DIVISION", "Where the right hand plays; the main division if not given.")
+                .option(LEFT, "DIVISION", "Where the left hand plays; with the right if not given.");
+    }
+
+    static <T> String words(T[] values, Function<T, String> word) {
+        return Stream.of(values).map(word).collect(Collectors.joining(", "));
+    }
+
+    /** The number of people typed, if any. */
+    OptionalInt people() throws UsageException {
+        return typed.whole(PEOPLE, 1, Verse.MOST_PEOPLE);
+    }
+
+    /** A verse played as typed; where nothing was typed it stays as it is. */
+    Verse on(Verse verse) throws NotationException {
+        HandsAndFeet hands = verse.hands();
+        HandsAndFeet.Layout layout =
+                typed.choice(HANDS, HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word, hands.layout());
+        int right = manual(RIGHT, hands.right());
+        int left = manual(LEFT, typed.has(RIGHT) ? right : hands.left());
+        return verse.withMode(typed.choice(MODE, Mode.values(), Mode::word, verse.mode()))
+                .withSinging(typed.choice(SINGING, Singing.values(), Singing::word, verse.singing()))
+                .withHands(new HandsAndFeet(layout, right, left));
+    }
+
+    /** The registration typed in the notation of registrations. */
+    Registration drawn() throws NotationException {
+        return text.parse(typed.value(DRAW).orElse(""));
+    }
+
+    private int manual(String option, int otherwise) throws NotationException {
+        return typed.has(option) ? text.manual(typed.value(option).orElse("")) : otherwise;
+    }
+}
