@@ -2,13 +2,11 @@ package versewind.rules;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import versewind.organ.Coupler;
-import versewind.organ.Footage;
 import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
@@ -25,17 +23,10 @@ import versewind.plan.HandsAndFeet;
  */
 public final class BuildingLine {
 
-    /** Stops of one kind within so many dB of the loudest are equals, of which the softest is drawn first. */
-    private static final double EQUALS_DB = 6;
-
-    /** Where the lowest pitch of a mixture is not known, in feet. */
-    private static final double USUAL_MIXTURE_FEET = 1.5;
-
     private final OrganFacts organ;
     private final int lead;
     private final int feet;
-    private final boolean hasPedalStops;
-    private final IndexSet never;
+    private final StopChoice choice;
     private final List<Addition> additions = new ArrayList<>();
     private final List<Rung> rungs = new ArrayList<>();
 
@@ -70,10 +61,10 @@ public final class BuildingLine {
      */
     public BuildingLine(OrganFacts organ, HandsAndFeet hands, IndexSet never) {
         this.organ = organ;
-        this.never = never;
         lead = hands.left();
         feet = hands.layout().usesPedal() ? organ.pedal() : OrganFacts.NO_PEDAL;
-        hasPedalStops = feet != OrganFacts.NO_PEDAL && hands.layout() != HandsAndFeet.Layout.COUPLED_DOWN;
+        boolean hasPedal = feet != OrganFacts.NO_PEDAL && hands.layout() != HandsAndFeet.Layout.COUPLED_DOWN;
+        choice = new StopChoice(organ, never, hasPedal);
         addFoundations();
         addSecondChorus();
         addMixtures();
@@ -213,21 +204,27 @@ public final class BuildingLine {
 
     /** Flutes, then principals, of the keyboard itself; the pedal’s soft 16 ft from the first, a firmer one later. */
     private void addFoundations() {
-        IndexSet flute8 = first(lead, StopClass.FLUTE_8, StopClass.STRING_8);
-        IndexSet flute4 = first(lead, StopClass.FLUTE_4);
-        IndexSet principal8 = first(lead, StopClass.PRINCIPAL_8);
-        IndexSet principal4 = first(lead, StopClass.PRINCIPAL_4);
-        IndexSet clearly = coupler(lead, feet).isEmpty() ? first(feet, StopClass.PEDAL_8) : IndexSet.EMPTY;
-        IndexSet bass = soft16().plus(clearly);
+        IndexSet flute8 = choice.first(lead, StopClass.FLUTE_8, StopClass.STRING_8);
+        IndexSet flute4 = choice.first(lead, StopClass.FLUTE_4);
+        IndexSet principal8 = choice.first(lead, StopClass.PRINCIPAL_8);
+        IndexSet principal4 = choice.first(lead, StopClass.PRINCIPAL_4);
+        IndexSet clearly =
+                choice.coupler(lead, feet).isEmpty() ? choice.first(feet, StopClass.PEDAL_8) : IndexSet.EMPTY;
+        IndexSet bass = choice.soft16().plus(clearly);
         boolean isFonds = organ.isFonds(lead);
         if (!flute8.isEmpty()) {
-            add(BuildingStep.FLUTE_8, "flute 8", flute8.plus(bass), coupler(lead, feet), IndexSet.EMPTY);
+            add(BuildingStep.FLUTE_8, "flute 8", flute8.plus(bass), choice.coupler(lead, feet), IndexSet.EMPTY);
             add(BuildingStep.FLUTES_8_4, "flutes 8 4", flute4);
         }
         if (isFonds) {
-            add(BuildingStep.PRINCIPAL_8, "fonds 8", allEights().plus(pedalEight()), IndexSet.EMPTY, flute4);
+            add(BuildingStep.PRINCIPAL_8, "fonds 8", choice.allEights(lead).plus(pedalEight()), IndexSet.EMPTY, flute4);
         } else if (flute8.isEmpty()) {
-            add(BuildingStep.PRINCIPAL_8, "principal 8", principal8.plus(bass), coupler(lead, feet), IndexSet.EMPTY);
+            add(
+                    BuildingStep.PRINCIPAL_8,
+                    "principal 8",
+                    principal8.plus(bass),
+                    choice.coupler(lead, feet),
+                    IndexSet.EMPTY);
             add(BuildingStep.PRINCIPAL_8, "principal 8 with flute 4", flute4);
         } else if (!principal8.isEmpty()) {
             String words = flute4.isEmpty() ? "principal 8" : "principal 8 with flute 4";
@@ -235,26 +232,26 @@ public final class BuildingLine {
         }
         String chorus = isFonds ? "fonds 8 4" : "principals 8 4";
         if (!principal4.isEmpty()) {
-            IndexSet replaced = soft16().minus(firm16()).plus(flute4);
+            IndexSet replaced = choice.soft16().minus(choice.firm16()).plus(flute4);
             add(
                     BuildingStep.PRINCIPALS_8_4,
                     chorus,
-                    principal4.plus(pedalEight()).plus(firm16()),
+                    principal4.plus(pedalEight()).plus(choice.firm16()),
                     IndexSet.EMPTY,
                     replaced);
         }
-        IndexSet two = first(lead, StopClass.PRINCIPAL_2, StopClass.FLUTE_2);
+        IndexSet two = choice.first(lead, StopClass.PRINCIPAL_2, StopClass.FLUTE_2);
         add(BuildingStep.PRINCIPALS_8_4_2, chorus + " 2", two);
         add(
                 BuildingStep.PRINCIPALS_8_4_2,
                 chorus + " 2 with the twelfth",
-                two.isEmpty() ? two : first(lead, StopClass.TWELFTH));
+                two.isEmpty() ? two : choice.first(lead, StopClass.TWELFTH));
     }
 
     /** The chorus of another manual, one in a box before others; where there is none, nothing. */
     private void addSecondChorus() {
-        OptionalInt second = seconds().stream()
-                .filter(this::isChorus)
+        OptionalInt second = choice.others(lead).stream()
+                .filter(choice::isChorus)
                 .mapToInt(division -> division)
                 .findFirst();
         if (second.isPresent()) {
@@ -263,11 +260,11 @@ public final class BuildingLine {
     }
 
     private void addChorusOf(int division, BuildingStep step) {
-        IndexSet eightFour = first(division, StopClass.PRINCIPAL_8, StopClass.FLUTE_8, StopClass.STRING_8)
-                .plus(first(division, StopClass.PRINCIPAL_4, StopClass.FLUTE_4));
-        String name = name(division);
-        add(step, name + " 8 4 coupled", eightFour, coupler(division, lead), IndexSet.EMPTY);
-        add(step, name + " 8 4 2 coupled", first(division, StopClass.PRINCIPAL_2, StopClass.FLUTE_2));
+        IndexSet eightFour = choice.first(division, StopClass.PRINCIPAL_8, StopClass.FLUTE_8, StopClass.STRING_8)
+                .plus(choice.first(division, StopClass.PRINCIPAL_4, StopClass.FLUTE_4));
+        String name = choice.name(division);
+        add(step, name + " 8 4 coupled", eightFour, choice.coupler(division, lead), IndexSet.EMPTY);
+        add(step, name + " 8 4 2 coupled", choice.first(division, StopClass.PRINCIPAL_2, StopClass.FLUTE_2));
     }
 
     private void addMixtures() {
@@ -275,11 +272,11 @@ public final class BuildingLine {
         add(
                 BuildingStep.MIXTURES,
                 "mixtures and the pedal’s 4 ft",
-                hasMixture() ? first(feet, StopClass.PEDAL_4) : IndexSet.EMPTY);
+                hasMixture() ? choice.first(feet, StopClass.PEDAL_4) : IndexSet.EMPTY);
         add(
                 BuildingStep.MIXTURES,
                 "mixtures and the pedal’s mixture",
-                hasMixture() ? first(feet, StopClass.PEDAL_MIXTURE) : IndexSet.EMPTY);
+                hasMixture() ? choice.first(feet, StopClass.PEDAL_MIXTURE) : IndexSet.EMPTY);
         coupled().forEach(this::addMixturesOf);
     }
 
@@ -289,18 +286,18 @@ public final class BuildingLine {
 
     /** Mixtures of a division that has 8 and 4 ft, the lowest first; single high ranks in their order. */
     private void addMixturesOf(int division) {
-        if (!isChorus(division)) {
+        if (!choice.isChorus(division)) {
             return;
         }
         List<Integer> ripieno = organ.ripienoOf(division).stream()
-                .filter(stop -> !never.contains(stop))
+                .filter(stop -> !choice.never().contains(stop))
                 .toList();
-        List<Integer> mixtures = ripieno.isEmpty() ? ordered(division, StopClass.MIXTURE) : ripieno;
+        List<Integer> mixtures = ripieno.isEmpty() ? choice.ordered(division, StopClass.MIXTURE) : ripieno;
         for (int mixture : mixtures) {
             add(
                     BuildingStep.MIXTURES,
                     ripieno.isEmpty()
-                            ? name(division) + " mixture"
+                            ? choice.name(division) + " mixture"
                             : "ripieno to " + organ.stop(mixture).name(),
                     IndexSet.of(mixture));
         }
@@ -308,9 +305,9 @@ public final class BuildingLine {
 
     /** Full Swell: the reeds of another manual that stands in a box, over its own flues. */
     private void addEnclosedReeds() {
-        OptionalInt boxed = seconds().stream()
+        OptionalInt boxed = choice.others(lead).stream()
                 .filter(organ::isEnclosed)
-                .filter(division -> !first(division, StopClass.REED_8).isEmpty())
+                .filter(division -> !choice.first(division, StopClass.REED_8).isEmpty())
                 .mapToInt(division -> division)
                 .findFirst();
         if (boxed.isEmpty()) {
@@ -320,8 +317,8 @@ public final class BuildingLine {
         if (!isCoupled(division)) {
             addChorusOf(division, BuildingStep.ENCLOSED_REEDS);
         }
-        String name = name(division);
-        add(BuildingStep.ENCLOSED_REEDS, name + " oboe", organ.oboe(division, never));
+        String name = choice.name(division);
+        add(BuildingStep.ENCLOSED_REEDS, name + " oboe", organ.oboe(division, choice.never()));
         addReedsOf(division, BuildingStep.ENCLOSED_REEDS);
     }
 
@@ -332,20 +329,20 @@ public final class BuildingLine {
 
     /** Reeds of 8 ft, then those of 16 and 4, and the pedal’s with them. */
     private void addReedsOf(int division, BuildingStep step) {
-        List<Integer> eights = ordered(division, StopClass.REED_8);
-        if (eights.isEmpty() || !isChorus(division)) {
+        List<Integer> eights = choice.ordered(division, StopClass.REED_8);
+        if (eights.isEmpty() || !choice.isChorus(division)) {
             return;
         }
         boolean isMain = step == BuildingStep.MAIN_REEDS;
-        String full = isMain ? name(division) + " reeds" : "full " + name(division);
+        String full = isMain ? choice.name(division) + " reeds" : "full " + choice.name(division);
         add(
                 step,
-                name(division) + " reed 8",
-                first(division, StopClass.REED_8).plus(first(feet, StopClass.PEDAL_REED_16)));
-        add(step, full, first(division, isMain ? StopClass.REED_4 : StopClass.REED_16));
-        add(step, full, first(division, isMain ? StopClass.REED_16 : StopClass.REED_4));
+                choice.name(division) + " reed 8",
+                choice.first(division, StopClass.REED_8).plus(choice.first(feet, StopClass.PEDAL_REED_16)));
+        add(step, full, choice.first(division, isMain ? StopClass.REED_4 : StopClass.REED_16));
+        add(step, full, choice.first(division, isMain ? StopClass.REED_16 : StopClass.REED_4));
         add(step, full, IndexSet.of(eights.stream().mapToInt(stop -> stop)));
-        add(step, "reeds and the pedal’s reed 8", isMain ? first(feet, StopClass.PEDAL_REED_8) : IndexSet.EMPTY);
+        add(step, "reeds and the pedal’s reed 8", isMain ? choice.first(feet, StopClass.PEDAL_REED_8) : IndexSet.EMPTY);
     }
 
     private void addDoubles() {
@@ -354,17 +351,20 @@ public final class BuildingLine {
         if (!isFull) {
             return;
         }
-        add(BuildingStep.DOUBLES, name(lead) + " 16 ft", first(lead, StopClass.DOUBLE));
+        add(BuildingStep.DOUBLES, choice.name(lead) + " 16 ft", choice.first(lead, StopClass.DOUBLE));
         add(
                 BuildingStep.DOUBLES,
                 "second principals",
-                all(lead, StopClass.PRINCIPAL_8).plus(all(lead, StopClass.PRINCIPAL_4)));
-        add(BuildingStep.DOUBLES, "doubles and the pedal’s heavy 16 ft", heavy16());
-        seconds().stream()
-                .filter(division -> !isCoupled(division) && isChorus(division))
+                choice.all(lead, StopClass.PRINCIPAL_8).plus(choice.all(lead, StopClass.PRINCIPAL_4)));
+        add(BuildingStep.DOUBLES, "doubles and the pedal’s heavy 16 ft", choice.heavy16());
+        choice.others(lead).stream()
+                .filter(division -> !isCoupled(division) && choice.isChorus(division))
                 .forEach(division -> {
                     addChorusOf(division, BuildingStep.DOUBLES);
-                    add(BuildingStep.DOUBLES, name(division) + " mixture", all(division, StopClass.MIXTURE));
+                    add(
+                            BuildingStep.DOUBLES,
+                            choice.name(division) + " mixture",
+                            choice.all(division, StopClass.MIXTURE));
                 });
     }
 
@@ -375,8 +375,8 @@ public final class BuildingLine {
         if (!isReedy) {
             return;
         }
-        add(BuildingStep.THIRTY_TWO_FEET, "32 ft flue", first(feet, StopClass.PEDAL_32));
-        add(BuildingStep.THIRTY_TWO_FEET, "32 ft flue and reed", first(feet, StopClass.PEDAL_REED_32));
+        add(BuildingStep.THIRTY_TWO_FEET, "32 ft flue", choice.first(feet, StopClass.PEDAL_32));
+        add(BuildingStep.THIRTY_TWO_FEET, "32 ft flue and reed", choice.first(feet, StopClass.PEDAL_REED_32));
     }
 
     private void addOctaveCouplerOf(int division) {
@@ -388,128 +388,23 @@ public final class BuildingLine {
         if (!isTooMuch && coupler.isPresent()) {
             add(
                     BuildingStep.THIRTY_TWO_FEET,
-                    name(division) + " octave coupler",
+                    choice.name(division) + " octave coupler",
                     IndexSet.EMPTY,
                     IndexSet.of(coupler.getAsInt()),
                     IndexSet.EMPTY);
         }
     }
 
-    /** True if a division has flues of 8 and 4 ft. */
-    private boolean isChorus(int division) {
-        return !first(division, StopClass.PRINCIPAL_8, StopClass.FLUTE_8, StopClass.STRING_8)
-                        .isEmpty()
-                && !first(division, StopClass.PRINCIPAL_4, StopClass.FLUTE_4).isEmpty();
-    }
-
-    /** Other manuals that a coupler brings, those in a box first, then those with principals. */
-    private List<Integer> seconds() {
-        return organ.manuals().stream()
-                .filter(division -> !organ.isOneKeyboard(division, lead))
-                .filter(division -> !organ.isForSolos(division))
-                .filter(division -> !coupler(division, lead).isEmpty())
-                .sorted(Comparator.comparing((Integer division) -> !organ.isEnclosed(division))
-                        .thenComparing(division -> first(division, StopClass.PRINCIPAL_8, StopClass.PRINCIPAL_4)
-                                .isEmpty()))
-                .toList();
-    }
-
     private List<Integer> coupled() {
-        return seconds().stream().filter(this::isCoupled).toList();
+        return choice.others(lead).stream().filter(this::isCoupled).toList();
     }
 
     private boolean isCoupled(int division) {
-        IndexSet coupler = coupler(division, lead);
+        IndexSet coupler = choice.coupler(division, lead);
         return additions.stream().anyMatch(each -> each.couplers().meets(coupler));
     }
 
-    private IndexSet coupler(int source, int keyboard) {
-        if (keyboard == OrganFacts.NO_PEDAL) {
-            return IndexSet.EMPTY;
-        }
-        OptionalInt found = organ.coupler(Coupler.Kind.UNISON, source, keyboard);
-        return found.isPresent() ? IndexSet.of(found.getAsInt()) : IndexSet.EMPTY;
-    }
-
-    private String name(int division) {
-        return organ.organ().divisions().get(division).name();
-    }
-
-    private IndexSet allEights() {
-        IndexSet all = IndexSet.EMPTY;
-        for (int stop : organ.stopsOf(lead)) {
-            all = organ.layer(stop).isEightFootFlue() && !never.contains(stop) ? all.with(stop) : all;
-        }
-        return all;
-    }
-
-    /** The flues of 16 ft of the pedal, the lightest first; those with pipes of their own, where there are any. */
-    private List<Integer> pedal16() {
-        List<Integer> all = byLevel(feet, StopClass.PEDAL_16).stream()
-                .sorted(Comparator.comparingInt(organ::weight).thenComparingDouble(organ::levelDb))
-                .toList();
-        List<Integer> own =
-                all.stream().filter(stop -> !organ.isBorrowedFromManual(stop)).toList();
-        return own.isEmpty() ? all : own;
-    }
-
-    private IndexSet soft16() {
-        return IndexSet.of(pedal16().stream().limit(1).mapToInt(stop -> stop));
-    }
-
-    /** The 16 ft that carries a chorus: neither the lightest nor the heaviest of several. */
-    private IndexSet firm16() {
-        List<Integer> all = pedal16();
-        return all.isEmpty() ? IndexSet.EMPTY : IndexSet.of(all.get((all.size() - 1) / 2));
-    }
-
-    private IndexSet heavy16() {
-        List<Integer> all = pedal16();
-        return all.isEmpty() ? IndexSet.EMPTY : IndexSet.of(all.get(all.size() - 1));
-    }
-
     private IndexSet pedalEight() {
-        return first(feet, StopClass.PEDAL_8);
-    }
-
-    /** Stops of a class in a division: the deepest first, of one pitch the softest first. */
-    private List<Integer> ordered(int division, StopClass wanted) {
-        boolean isSilent = division == OrganFacts.NO_PEDAL || (division == organ.pedal() && !hasPedalStops);
-        return isSilent
-                ? List.of()
-                : organ.stopsOf(division).stream()
-                        .filter(stop -> organ.layer(stop) == wanted && !never.contains(stop))
-                        .sorted(Comparator.comparingDouble((Integer stop) -> -feet(stop))
-                                .thenComparingDouble(organ::levelDb))
-                        .toList();
-    }
-
-    private double feet(int stop) {
-        return organ.stop(stop).footage().map(Footage::feet).orElse(USUAL_MIXTURE_FEET);
-    }
-
-    /** The stops of a class that have its deepest pitch, the softest first. */
-    private List<Integer> byLevel(int division, StopClass wanted) {
-        List<Integer> all = ordered(division, wanted);
-        return all.stream().filter(stop -> feet(stop) == feet(all.get(0))).toList();
-    }
-
-    private IndexSet all(int division, StopClass wanted) {
-        return IndexSet.of(ordered(division, wanted).stream().mapToInt(stop -> stop));
-    }
-
-    /** The softest of the equals of the first class of which the division has any. */
-    private IndexSet first(int division, StopClass... classes) {
-        for (StopClass wanted : classes) {
-            List<Integer> all = byLevel(division, wanted);
-            if (!all.isEmpty()) {
-                double leastDb = organ.levelDb(all.get(all.size() - 1)) - EQUALS_DB;
-                return IndexSet.of(all.stream()
-                        .filter(stop -> organ.levelDb(stop) >= leastDb)
-                        .limit(1)
-                        .mapToInt(stop -> stop));
-            }
-        }
-        return IndexSet.EMPTY;
+        return choice.first(feet, StopClass.PEDAL_8);
     }
 }

@@ -1,0 +1,141 @@
+package versewind.rules;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import versewind.organ.Coupler;
+import versewind.organ.Footage;
+import versewind.organ.IndexSet;
+
+/**
+ * Which of several stops of one class a registration takes first: of the deepest pitch, and of equals the softest.
+ * Common practice, no source.
+ *
+ * @param organ the instrument
+ * @param never stops that are not to be drawn
+ * @param hasPedal true if pedal stops may be drawn
+ */
+record StopChoice(OrganFacts organ, IndexSet never, boolean hasPedal) {
+
+    /** Stops of one kind within so many dB of the loudest are equals, of which the softest is drawn first. */
+    private static final double EQUALS_DB = 6;
+
+    /** Where the lowest pitch of a mixture is not known, in feet. */
+    private static final double USUAL_MIXTURE_FEET = 1.5;
+
+    /** Every stop of an instrument may be drawn. */
+    static StopChoice of(OrganFacts organ) {
+        return new StopChoice(organ, IndexSet.EMPTY, true);
+    }
+
+    /** Stops of a class in a division: the deepest first, of one pitch the softest first. */
+    List<Integer> ordered(int division, StopClass wanted) {
+        boolean isSilent = division == OrganFacts.NO_PEDAL || (division == organ.pedal() && !hasPedal);
+        return isSilent
+                ? List.of()
+                : organ.stopsOf(division).stream()
+                        .filter(stop -> organ.layer(stop) == wanted && !never.contains(stop))
+                        .sorted(Comparator.comparingDouble((Integer stop) -> -feet(stop))
+                                .thenComparingDouble(organ::levelDb))
+                        .toList();
+    }
+
+    /** The stops of a class in a division, the one that is drawn first at the head. */
+    Stream<Integer> preferred(int division, StopClass wanted) {
+        List<Integer> all = byLevel(division, wanted);
+        double leastDb = all.isEmpty() ? 0 : organ.levelDb(all.get(all.size() - 1)) - EQUALS_DB;
+        return ordered(division, wanted).stream()
+                .sorted(Comparator.comparing(stop -> !all.contains(stop) || organ.levelDb(stop) < leastDb));
+    }
+
+    /** The first stop of the first class of which the division has any. */
+    IndexSet first(int division, StopClass... classes) {
+        return IndexSet.of(Stream.of(classes)
+                .flatMap(wanted -> preferred(division, wanted))
+                .limit(1)
+                .mapToInt(stop -> stop));
+    }
+
+    /** All stops of a class in a division. */
+    IndexSet all(int division, StopClass wanted) {
+        return IndexSet.of(ordered(division, wanted).stream().mapToInt(stop -> stop));
+    }
+
+    /** All flues of 8 ft of a manual. */
+    IndexSet allEights(int division) {
+        return IndexSet.of(organ.stopsOf(division).stream()
+                .filter(stop -> organ.layer(stop).isEightFootFlue() && !never.contains(stop))
+                .mapToInt(stop -> stop));
+    }
+
+    /** True if a division has flues of 8 and 4 ft. */
+    boolean isChorus(int division) {
+        return !first(division, StopClass.PRINCIPAL_8, StopClass.FLUTE_8, StopClass.STRING_8)
+                        .isEmpty()
+                && !first(division, StopClass.PRINCIPAL_4, StopClass.FLUTE_4).isEmpty();
+    }
+
+    /** The flues of 16 ft of the pedal, the lightest first; those with pipes of their own, where there are any. */
+    List<Integer> pedal16() {
+        List<Integer> all = byLevel(organ.pedal(), StopClass.PEDAL_16).stream()
+                .sorted(Comparator.comparingInt(organ::weight).thenComparingDouble(organ::levelDb))
+                .toList();
+        List<Integer> own =
+                all.stream().filter(stop -> !organ.isBorrowedFromManual(stop)).toList();
+        return own.isEmpty() ? all : own;
+    }
+
+    /** The lightest 16 ft of the pedal. */
+    IndexSet soft16() {
+        return IndexSet.of(pedal16().stream().limit(1).mapToInt(stop -> stop));
+    }
+
+    /** The 16 ft that carries a chorus: neither the lightest nor the heaviest of several. */
+    IndexSet firm16() {
+        List<Integer> all = pedal16();
+        return all.isEmpty() ? IndexSet.EMPTY : IndexSet.of(all.get((all.size() - 1) / 2));
+    }
+
+    /** The heaviest 16 ft of the pedal. */
+    IndexSet heavy16() {
+        List<Integer> all = pedal16();
+        return all.isEmpty() ? IndexSet.EMPTY : IndexSet.of(all.get(all.size() - 1));
+    }
+
+    /** Other manuals that a coupler brings, those in a box first, then those with principals. */
+    List<Integer> others(int lead) {
+        return organ.manuals().stream()
+                .filter(division -> !organ.isOneKeyboard(division, lead))
+                .filter(division -> !organ.isForSolos(division))
+                .filter(division -> !coupler(division, lead).isEmpty())
+                .sorted(Comparator.comparing((Integer division) -> !organ.isEnclosed(division))
+                        .thenComparing(division -> first(division, StopClass.PRINCIPAL_8, StopClass.PRINCIPAL_4)
+                                .isEmpty()))
+                .toList();
+    }
+
+    /** The coupler that brings a division to a keyboard at its own pitch. */
+    IndexSet coupler(int source, int keyboard) {
+        if (keyboard == OrganFacts.NO_PEDAL) {
+            return IndexSet.EMPTY;
+        }
+        OptionalInt found = organ.coupler(Coupler.Kind.UNISON, source, keyboard);
+        return found.isPresent() ? IndexSet.of(found.getAsInt()) : IndexSet.EMPTY;
+    }
+
+    /** Name of a division. */
+    String name(int division) {
+        return organ.organ().divisions().get(division).name();
+    }
+
+    private double feet(int stop) {
+        return organ.stop(stop).footage().map(Footage::feet).orElse(USUAL_MIXTURE_FEET);
+    }
+
+    /** The stops of a class that have its deepest pitch, the softest first. */
+    private List<Integer> byLevel(int division, StopClass wanted) {
+        List<Integer> all = ordered(division, wanted);
+        return all.stream().filter(stop -> feet(stop) == feet(all.get(0))).toList();
+    }
+}
