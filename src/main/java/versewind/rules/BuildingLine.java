@@ -72,7 +72,6 @@ public final class BuildingLine {
         addMainReeds();
         addDoubles();
         addThirtyTwoFeet();
-        climb();
     }
 
     /** The additions in their order. */
@@ -169,23 +168,17 @@ public final class BuildingLine {
         return missing.isEmpty() && addition.couplers().minus(drawn.couplers()).isEmpty();
     }
 
-    private void climb() {
-        IndexSet stops = IndexSet.EMPTY;
-        IndexSet couplers = IndexSet.EMPTY;
-        int number = 0;
-        BuildingStep step = null;
-        for (Addition each : additions) {
-            stops = stops.minus(each.replaces()).plus(each.draws());
-            couplers = couplers.plus(each.couplers());
-            number += each.step() == step ? 0 : 1;
-            step = each.step();
-            rungs.add(new Rung(step, number, each.words(), stops, couplers));
-        }
-    }
-
     private void add(BuildingStep step, String words, IndexSet draws, IndexSet couplers, IndexSet replaces) {
         IndexSet fresh = draws.minus(drawn());
         if (!fresh.isEmpty() || !couplers.isEmpty()) {
+            boolean isSameStep = !rungs.isEmpty() && rungs.get(rungs.size() - 1).step() == step;
+            IndexSet stops = drawn().minus(replaces).plus(fresh);
+            rungs.add(new Rung(
+                    step,
+                    steps() + (isSameStep ? 0 : 1),
+                    words,
+                    stops,
+                    couplers().plus(couplers)));
             additions.add(new Addition(step, words, fresh, couplers, replaces));
         }
     }
@@ -195,11 +188,7 @@ public final class BuildingLine {
     }
 
     private IndexSet drawn() {
-        IndexSet stops = IndexSet.EMPTY;
-        for (Addition each : additions) {
-            stops = stops.minus(each.replaces()).plus(each.draws());
-        }
-        return stops;
+        return rungs.isEmpty() ? IndexSet.EMPTY : rungs.get(rungs.size() - 1).stops();
     }
 
     /** Flutes, then principals, of the keyboard itself; the pedal’s soft 16 ft from the first, a firmer one later. */
