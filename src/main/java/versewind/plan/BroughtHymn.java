@@ -51,7 +51,7 @@ public record BroughtHymn(Hymn hymn, List<Counterparts.Replacement> replacements
     /** The locks on the equivalents of the locked stops; "always" takes precedence over "never". */
     private static Locks locks(Locks were, Counterparts counterparts) {
         IndexSet always = stops(were.always(), counterparts);
-        return new Locks(always, stops(were.never(), counterparts).minus(always));
+        return new Locks(always, stops(were.never(), counterparts).minus(always), were.kept());
     }
 
     private static IndexSet stops(IndexSet were, Counterparts counterparts) {
@@ -66,6 +66,6 @@ public record BroughtHymn(Hymn hymn, List<Counterparts.Replacement> replacements
         int left = counterparts.division(was.left()).orElse(to.mainDivision());
         OptionalInt pedal = to.pedalDivision();
         boolean isWithoutFeet = was.layout().usesPedal() && pedal.isEmpty();
-        return new HandsAndFeet(isWithoutFeet ? HandsAndFeet.Layout.MANUALS_ONLY : was.layout(), right, left);
+        return new HandsAndFeet(isWithoutFeet ? was.layout().withoutPedal() : was.layout(), right, left);
     }
 }

@@ -20,7 +20,9 @@ public record HandsAndFeet(Layout layout, int right, int left) {
         /** As four parts, but the feet play a manual through its coupler, with no pedal stop drawn. */
         COUPLED_DOWN("coupled down"),
         /** Soprano alone in the right hand, alto and tenor in the left, bass on the pedal. */
-        MELODY_SOLOED("melody soloed");
+        MELODY_SOLOED("melody soloed"),
+        /** Soprano alone in the right hand, alto, tenor and bass in the left; the feet rest. */
+        SOLOED_WITHOUT_PEDAL("solo without pedal");
 
         private final String word;
 
@@ -35,7 +37,17 @@ public record HandsAndFeet(Layout layout, int right, int left) {
 
         /** True if the feet play. */
         public boolean usesPedal() {
-            return this != MANUALS_ONLY;
+            return this != withoutPedal();
+        }
+
+        /** True if the right hand plays the melody alone. */
+        public boolean isSoloed() {
+            return this == MELODY_SOLOED || this == SOLOED_WITHOUT_PEDAL;
+        }
+
+        /** The same parts with the hands only. */
+        public Layout withoutPedal() {
+            return isSoloed() ? SOLOED_WITHOUT_PEDAL : MANUALS_ONLY;
         }
 
         /** The layout with this keyword, if there is one. */

@@ -3,15 +3,34 @@ package versewind.plan;
 import versewind.organ.IndexSet;
 
 /**
- * Stops that proposals must always or never draw in a verse.
+ * What proposals must keep in a verse.
  *
- * @param always always drawn
- * @param never never drawn; disjoint from {@code always}
+ * @param always stops that are always drawn
+ * @param never stops that are never drawn; disjoint from {@code always}
+ * @param kept what stays as the verse has it
  */
-public record Locks(IndexSet always, IndexSet never) {
+public record Locks(IndexSet always, IndexSet never, Kept kept) {
 
     /** Nothing locked. */
     public static final Locks NONE = new Locks(IndexSet.EMPTY, IndexSet.EMPTY);
+
+    /** What stays as the verse has it, besides stops. */
+    public enum Kept {
+        NOTHING("nothing"),
+        /** The layout of hands and feet, and the manuals they play. */
+        HANDS_AND_FEET("hands and feet");
+
+        private final String word;
+
+        Kept(String word) {
+            this.word = word;
+        }
+
+        /** In words. */
+        public String word() {
+            return word;
+        }
+    }
 
     public Locks {
         if (!always.minus(never).equals(always)) {
@@ -19,30 +38,44 @@ public record Locks(IndexSet always, IndexSet never) {
         }
     }
 
+    /** Locks of stops alone. */
+    public Locks(IndexSet always, IndexSet never) {
+        this(always, never, Kept.NOTHING);
+    }
+
     /** With a stop always drawn. */
     public Locks withAlways(int stop) {
-        return new Locks(always.with(stop), never.without(stop));
+        return new Locks(always.with(stop), never.without(stop), kept);
     }
 
     /** With a stop never drawn. */
     public Locks withNever(int stop) {
-        return new Locks(always.without(stop), never.with(stop));
+        return new Locks(always.without(stop), never.with(stop), kept);
     }
 
     /** With a stop unlocked. */
     public Locks without(int stop) {
-        return new Locks(always.without(stop), never.without(stop));
+        return new Locks(always.without(stop), never.without(stop), kept);
     }
 
     /** With the locks of others, which take precedence. */
     public Locks with(Locks others) {
         return new Locks(
                 always.minus(others.never).plus(others.always),
-                never.minus(others.always).plus(others.never));
+                never.minus(others.always).plus(others.never),
+                others.kept == Kept.NOTHING ? kept : others.kept);
+    }
+
+    /** With something else kept. */
+    public Locks keeping(Kept other) {
+        return new Locks(always, never, other);
     }
 
     /** The locks common to both. */
     public Locks shared(Locks others) {
-        return new Locks(always.minus(always.minus(others.always)), never.minus(never.minus(others.never)));
+        return new Locks(
+                always.minus(always.minus(others.always)),
+                never.minus(never.minus(others.never)),
+                kept == others.kept ? kept : Kept.NOTHING);
     }
 }

@@ -15,7 +15,18 @@ import versewind.organ.Instrument;
 public record Plan(ServiceHeading heading, String instrument, List<Hymn> hymns) {
 
     public Plan {
-        hymns = List.copyOf(hymns);
+        hymns = hymns.stream().map(hymn -> playedBy(heading.player(), hymn)).toList();
+    }
+
+    /** A player without pedals plays no verse with them. */
+    private static Hymn playedBy(Player player, Hymn hymn) {
+        boolean isPlayable = hymn.verses().stream()
+                .allMatch(verse -> player.plays(verse.hands().layout()));
+        return isPlayable
+                ? hymn
+                : hymn.withVerses(hymn.verses().stream()
+                        .map(verse -> verse.withHands(player.playing(verse.hands())))
+                        .toList());
     }
 
     /** With another heading. */

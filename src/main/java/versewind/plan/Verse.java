@@ -11,27 +11,20 @@ import versewind.organ.Registration;
  *
  * @param kind what part of the hymn it is
  * @param label its label on the sheet: "V1", "Last"
- * @param mode whom the organ accompanies
- * @param singing how strongly they sing
- * @param people number of people for this verse, if not that of the service: those present for a congregation, the
- *     singers of a small choir
- * @param hands the layout of hands and feet
- * @param registration the stops, couplers, tremulants and box positions
+ * @param sung who sings, and how
+ * @param played how hands and feet are laid out, and what is drawn
  * @param piston the piston that sets it, "G3"; blank for none
  * @param note a note for the desk; may be blank
  * @param mood the character it should have
- * @param locks stops that are always or never drawn
+ * @param locks what proposals must keep
  * @param silenced findings that are ignored here, at most one a rule
  * @param answer feedback after the service, if there is any
  */
 public record Verse(
         VerseKind kind,
         String label,
-        Mode mode,
-        Singing singing,
-        OptionalInt people,
-        HandsAndFeet hands,
-        Registration registration,
+        Sung sung,
+        Played played,
         String piston,
         String note,
         Mood mood,
@@ -44,9 +37,6 @@ public record Verse(
 
     public Verse {
         silenced = List.copyOf(silenced);
-        if (people.isPresent() && (people.getAsInt() < 1 || people.getAsInt() > MOST_PEOPLE)) {
-            throw new IllegalArgumentException("the people of a verse are 1 to 50000");
-        }
         if (silenced.stream().map(Silenced::rule).distinct().count() < silenced.size()) {
             throw new IllegalArgumentException("a rule is silenced once");
         }
@@ -66,11 +56,8 @@ public record Verse(
         this(
                 kind,
                 label,
-                mode,
-                singing,
-                people,
-                hands,
-                registration,
+                new Sung(mode, singing, people),
+                new Played(hands, registration),
                 piston,
                 note,
                 Mood.PLAIN,
@@ -79,87 +66,93 @@ public record Verse(
                 Optional.empty());
     }
 
+    /** Whom the organ accompanies. */
+    public Mode mode() {
+        return sung.mode();
+    }
+
+    /** How strongly they sing. */
+    public Singing singing() {
+        return sung.singing();
+    }
+
+    /** Number of people for this verse, if not that of the service. */
+    public OptionalInt people() {
+        return sung.people();
+    }
+
+    /** The layout of hands and feet. */
+    public HandsAndFeet hands() {
+        return played.hands();
+    }
+
+    /** The stops, couplers, tremulants and box positions. */
+    public Registration registration() {
+        return played.registration();
+    }
+
     public Verse withKind(VerseKind other) {
-        return new Verse(
-                other, label, mode, singing, people, hands, registration, piston, note, mood, locks, silenced, answer);
+        return new Verse(other, label, sung, played, piston, note, mood, locks, silenced, answer);
     }
 
     public Verse withLabel(String other) {
-        return new Verse(
-                kind, other, mode, singing, people, hands, registration, piston, note, mood, locks, silenced, answer);
+        return new Verse(kind, other, sung, played, piston, note, mood, locks, silenced, answer);
     }
 
     public Verse withMode(Mode other) {
-        return played(other, singing, people, hands, registration);
+        return with(sung.with(other), played);
     }
 
     public Verse withSinging(Singing other) {
-        return played(mode, other, people, hands, registration);
+        return with(sung.with(other), played);
     }
 
     public Verse withPeople(OptionalInt other) {
-        return played(mode, singing, other, hands, registration);
+        return with(sung.with(other), played);
     }
 
     public Verse withHands(HandsAndFeet other) {
-        return played(mode, singing, people, other, registration);
+        return with(sung, played.with(other));
     }
 
     public Verse withRegistration(Registration other) {
-        return played(mode, singing, people, hands, other);
-    }
-
-    public Verse withPiston(String other) {
-        return new Verse(
-                kind, label, mode, singing, people, hands, registration, other, note, mood, locks, silenced, answer);
-    }
-
-    public Verse withNote(String other) {
-        return new Verse(
-                kind, label, mode, singing, people, hands, registration, piston, other, mood, locks, silenced, answer);
-    }
-
-    public Verse withMood(Mood other) {
-        return new Verse(
-                kind, label, mode, singing, people, hands, registration, piston, note, other, locks, silenced, answer);
-    }
-
-    public Verse withLocks(Locks other) {
-        return new Verse(
-                kind, label, mode, singing, people, hands, registration, piston, note, mood, other, silenced, answer);
-    }
-
-    public Verse withAnswer(Optional<Feedback> other) {
-        return new Verse(
-                kind, label, mode, singing, people, hands, registration, piston, note, mood, locks, silenced, other);
+        return with(sung, played.with(other));
     }
 
     /** Feedback belongs to what was played and sung; when any of that changes, it is dropped. */
-    private Verse played(
-            Mode otherMode,
-            Singing otherSinging,
-            OptionalInt otherPeople,
-            HandsAndFeet otherHands,
-            Registration otherRegistration) {
-        boolean isSame = otherMode == mode
-                && otherSinging == singing
-                && otherPeople.equals(people)
-                && otherHands.equals(hands)
-                && otherRegistration.equals(registration);
+    private Verse with(Sung otherSung, Played otherPlayed) {
+        boolean isSame = otherSung.equals(sung) && otherPlayed.equals(played);
         return new Verse(
                 kind,
                 label,
-                otherMode,
-                otherSinging,
-                otherPeople,
-                otherHands,
-                otherRegistration,
+                otherSung,
+                otherPlayed,
                 piston,
                 note,
                 mood,
                 locks,
                 silenced,
                 isSame ? answer : Optional.empty());
+    }
+
+    public Verse withPiston(String other) {
+        return new Verse(kind, label, sung, played, other, note, mood, locks, silenced, answer);
+    }
+
+    public Verse withNote(String other) {
+        return new Verse(kind, label, sung, played, piston, other, mood, locks, silenced, answer);
+    }
+
+    public Verse withMood(Mood other) {
+        return new Verse(kind, label, sung, played, piston, note, other, locks, silenced, answer);
+    }
+
+    public Verse withLocks(Locks other) {
+        return new Verse(kind, label, sung, played, piston, note, mood, other, silenced, answer);
+    }
+
+    public Verse withAnswer(Optional<Feedback> other) {
+        return new Verse(kind, label, sung, played, piston, note, mood, locks, silenced, other);
     }
 
     /** With a rule ignored; replaces an earlier note. */
@@ -176,8 +169,7 @@ public record Verse(
     }
 
     private Verse withSilenced(List<Silenced> other) {
-        return new Verse(
-                kind, label, mode, singing, people, hands, registration, piston, note, mood, locks, other, answer);
+        return new Verse(kind, label, sung, played, piston, note, mood, locks, other, answer);
     }
 
     /** The reason why a rule is ignored here; empty if it is not. */
@@ -190,6 +182,6 @@ public record Verse(
 
     /** True if anybody sings: not in an introduction or interlude, nor with a soloed melody. */
     public boolean isSung() {
-        return !kind.isOrganAlone() && mode != Mode.MELODY_SOLOED;
+        return !kind.isOrganAlone() && mode() != Mode.MELODY_SOLOED;
     }
 }

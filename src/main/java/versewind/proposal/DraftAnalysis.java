@@ -1,7 +1,6 @@
 package versewind.proposal;
 
 import versewind.organ.IndexSet;
-import versewind.plan.HandsAndFeet.Layout;
 import versewind.rules.OrganFacts;
 import versewind.rules.StopClass;
 import versewind.sound.KeyRouting;
@@ -159,7 +158,7 @@ final class DraftAnalysis {
     }
 
     boolean isSoloed() {
-        return draft.hands().layout() == Layout.MELODY_SOLOED;
+        return draft.hands().layout().isSoloed();
     }
 
     /** Whether a hand or the feet play on the keyboard of a division. */

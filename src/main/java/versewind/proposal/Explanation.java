@@ -127,7 +127,7 @@ final class Explanation {
     }
 
     private String feet(Draft draft) {
-        if (draft.hands().layout() == Layout.MANUALS_ONLY) {
+        if (!draft.hands().layout().usesPedal()) {
             return ", hands only";
         }
         if (draft.hands().layout() == Layout.COUPLED_DOWN) {

@@ -60,8 +60,12 @@ final class PlayingCost {
         Draft draft = sounding.draft();
         Layout layout = draft.hands().layout();
         switch (layout) {
-            case FOUR_PARTS, MELODY_SOLOED -> {}
-            case MANUALS_ONLY -> tally.add(withoutSixteen(), "wide chords lie badly without the pedal");
+            case FOUR_PARTS, MELODY_SOLOED, SOLOED_WITHOUT_PEDAL -> {}
+            case MANUALS_ONLY -> {
+                if (requirement.mayUsePedal()) {
+                    tally.add(withoutSixteen(), "wide chords lie badly without the pedal");
+                }
+            }
             case COUPLED_DOWN -> {
                 tally.add(withoutSixteen() - 0.05, "the feet have no 16 ft");
                 if (!isCoupledDown(draft.couplers())) {
@@ -71,10 +75,11 @@ final class PlayingCost {
         }
         boolean isBig =
                 sounding.drawn().inRight(StopClass.REED_8) + sounding.drawn().inRight(StopClass.MIXTURE) > 0;
-        if (requirement.isPeople() && isBig && layout != Layout.FOUR_PARTS && organ.pedal() != OrganFacts.NO_PEDAL) {
+        boolean isWithoutBass = layout != Layout.FOUR_PARTS && requirement.mayUsePedal();
+        if (requirement.isPeople() && isBig && isWithoutBass && organ.pedal() != OrganFacts.NO_PEDAL) {
             tally.add(Cost.NO_BASS);
         }
-        boolean isSoloed = layout == Layout.MELODY_SOLOED;
+        boolean isSoloed = layout.isSoloed();
         if (isSoloed && draft.couplers().stream().anyMatch(coupler -> organ.keyboardOf(coupler) != organ.pedal())) {
             tally.add(Cost.COUPLED_SOLO);
         }
@@ -83,7 +88,7 @@ final class PlayingCost {
 
     /** What a way to play it costs at least: the melody is soloed where that is wanted, and not elsewhere. */
     double leastOf(HandsAndFeet hands) {
-        boolean isSoloed = hands.layout() == Layout.MELODY_SOLOED;
+        boolean isSoloed = hands.layout().isSoloed();
         return isSoloed == (requirement.role() == Role.UNDER_SOLO)
                 ? 0
                 : (isSoloed ? Cost.SOLOED : Cost.NOT_SOLOED).points();

@@ -2,6 +2,7 @@ package versewind.proposal;
 
 import java.util.List;
 import java.util.Optional;
+import versewind.plan.HandsAndFeet;
 import versewind.plan.Locks;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
@@ -15,6 +16,7 @@ import versewind.rules.Company;
  * @param mood of the words
  * @param layers the mood by which layers are too much: the fullest that may be drawn
  * @param locks stops that must, or must not, be drawn
+ * @param hands the ways to play it that the plan allows
  * @param target where the margin should lie
  * @param sdDb how far the margin may well be off, one standard deviation
  * @param neighbours what is played before and after
@@ -25,9 +27,14 @@ record Requirement(
         Mood mood,
         Mood layers,
         Locks locks,
+        List<HandsAndFeet> hands,
         Target target,
         double sdDb,
         Neighbours neighbours) {
+
+    Requirement {
+        hands = List.copyOf(hands);
+    }
 
     /**
      * What is played before and after.
@@ -58,15 +65,20 @@ record Requirement(
         };
     }
 
+    /** Whether the feet may play. */
+    boolean mayUsePedal() {
+        return hands.stream().anyMatch(each -> each.layout().usesPedal());
+    }
+
     boolean isPeople() {
         return role() == Role.PEOPLE;
     }
 
     Requirement with(double otherSdDb) {
-        return new Requirement(mode, company, mood, layers, locks, target, otherSdDb, neighbours);
+        return new Requirement(mode, company, mood, layers, locks, hands, target, otherSdDb, neighbours);
     }
 
     Requirement with(Neighbours others) {
-        return new Requirement(mode, company, mood, layers, locks, target, sdDb, others);
+        return new Requirement(mode, company, mood, layers, locks, hands, target, sdDb, others);
     }
 }

@@ -48,6 +48,7 @@ final class Requirements {
                 mood,
                 layers(verse, weighed.mode(), mood),
                 verse.locks(),
+                SearchSpace.hands(organ, plan.heading().player(), verse),
                 target(plan, place),
                 USUAL_SD_DB,
                 Requirement.Neighbours.NONE);

@@ -14,6 +14,8 @@ import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Locks;
 import versewind.plan.Mood;
+import versewind.plan.Player;
+import versewind.plan.Verse;
 import versewind.rules.OrganFacts;
 
 /**
@@ -33,27 +35,40 @@ final class SearchSpace {
     private final OrganFacts organ;
     private final Requirement requirement;
     private final List<HandsAndFeet> hands;
+    private final List<HandsAndFeet> usual;
     private final Map<HandsAndFeet, int[]> couplers = new HashMap<>();
 
     SearchSpace(OrganFacts organ, Requirement requirement) {
         this.organ = organ;
         this.requirement = requirement;
-        hands = hands(organ);
+        hands = requirement.hands();
+        usual = hands.stream().filter(this::isUsual).toList();
     }
 
-    private static List<HandsAndFeet> hands(OrganFacts organ) {
+    /** The ways to play a verse that the plan allows. */
+    static List<HandsAndFeet> hands(OrganFacts organ, Player player, Verse verse) {
+        return switch (verse.locks().kept()) {
+            case HANDS_AND_FEET -> List.of(verse.hands());
+            case NOTHING -> hands(organ, player);
+        };
+    }
+
+    private static List<HandsAndFeet> hands(OrganFacts organ, Player player) {
         List<HandsAndFeet> all = new ArrayList<>();
+        Layout soloed = player.plays(Layout.MELODY_SOLOED) ? Layout.MELODY_SOLOED : Layout.SOLOED_WITHOUT_PEDAL;
         for (int right : organ.keyboards()) {
             all.add(HandsAndFeet.on(Layout.FOUR_PARTS, right));
-            if (organ.pedal() != OrganFacts.NO_PEDAL) {
+            if (organ.pedal() != OrganFacts.NO_PEDAL || player == Player.MANUALS_ONLY) {
                 all.add(HandsAndFeet.on(Layout.MANUALS_ONLY, right));
+            }
+            if (organ.pedal() != OrganFacts.NO_PEDAL) {
                 all.add(HandsAndFeet.on(Layout.COUPLED_DOWN, right));
             }
             organ.keyboards().stream()
                     .filter(left -> left != right)
-                    .forEach(left -> all.add(new HandsAndFeet(Layout.MELODY_SOLOED, right, left)));
+                    .forEach(left -> all.add(new HandsAndFeet(soloed, right, left)));
         }
-        return List.copyOf(all);
+        return all.stream().filter(each -> player.plays(each.layout())).toList();
     }
 
     List<HandsAndFeet> hands() {
@@ -64,20 +79,25 @@ final class SearchSpace {
         return requirement.locks();
     }
 
+    /** The ways to play with which a search begins; all of them where none is usual. */
+    List<HandsAndFeet> firstHands() {
+        return usual.isEmpty() ? hands : usual;
+    }
+
     /**
-     * Whether nobody would begin with it: the melody is soloed where that is wanted and not elsewhere, and the people
-     * are led on the main manual with the feet, but for a gentle verse.
+     * The melody is soloed where that is wanted and not elsewhere, and the people are led on the main manual with the
+     * feet, but for a gentle verse.
      */
-    boolean isUnusual(HandsAndFeet layout) {
+    private boolean isUsual(HandsAndFeet layout) {
         boolean isSoloWanted =
                 requirement.role() == Role.UNDER_SOLO && organ.keyboards().size() > 1;
-        if (isSoloWanted != (layout.layout() == Layout.MELODY_SOLOED)) {
-            return true;
+        if (isSoloWanted != layout.layout().isSoloed()) {
+            return false;
         }
         boolean isLed = requirement.isPeople() && requirement.mood() != Mood.GENTLE;
-        return isLed
-                && (layout.layout() != Layout.FOUR_PARTS
-                        || layout.right() != organ.keyboards().get(0));
+        return !isLed
+                || (layout.layout() == Layout.FOUR_PARTS
+                        && layout.right() == organ.keyboards().get(0));
     }
 
     /** Indices of the couplers that may be drawn. */

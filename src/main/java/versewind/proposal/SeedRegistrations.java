@@ -125,11 +125,8 @@ final class SeedRegistrations {
     /** All of them. */
     List<Draft> all() {
         List<Draft> drafts = new ArrayList<>();
-        for (HandsAndFeet hands : space.hands()) {
-            if (space.isUnusual(hands)) {
-                continue;
-            }
-            if (hands.layout() == Layout.MELODY_SOLOED) {
+        for (HandsAndFeet hands : space.firstHands()) {
+            if (hands.layout().isSoloed()) {
                 addSoloed(hands, drafts);
             } else {
                 addChoruses(hands, drafts);
@@ -176,7 +173,7 @@ final class SeedRegistrations {
 
     private Draft withFeet(Draft draft, int left, int step) {
         Draft more = draft;
-        if (organ.pedal() != OrganFacts.NO_PEDAL && draft.hands().layout() != Layout.MANUALS_ONLY) {
+        if (organ.pedal() != OrganFacts.NO_PEDAL && draft.hands().layout().usesPedal()) {
             for (int coupler : space.couplers(draft.hands())) {
                 if (organ.keyboardOf(coupler) == organ.pedal()
                         && organ.sourceOf(coupler) == left

@@ -171,7 +171,7 @@ public final class Chorus {
 
     /** Whether it is a melody alone, played on stops of its own. */
     boolean isSoloLine() {
-        return hand == Hand.RIGHT_HAND && played.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED;
+        return hand == Hand.RIGHT_HAND && played.hands().layout().isSoloed();
     }
 
     /** Whether hands play chords on it, or the one that has not the melody. */
@@ -303,7 +303,7 @@ public final class Chorus {
      * ft drawn, the left hand's before the right hand's.
      */
     Optional<Registration> withPedalCoupler() {
-        boolean isSoloed = hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED;
+        boolean isSoloed = hands().layout().isSoloed();
         return withCouplerFrom(hands().left()).or(() -> isSoloed ? Optional.empty() : withCouplerFrom(hands().right()));
     }
 

@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.organ.Registration;
-import versewind.plan.HandsAndFeet;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
 import versewind.rules.BuildingLine.Addition;
@@ -158,7 +157,7 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
 
         private boolean isSoloed() {
             return verse.mode() == Mode.MELODY_SOLOED
-                    && verse.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED
+                    && verse.hands().layout().isSoloed()
                     && verse.hands().right() != verse.hands().left();
         }
 

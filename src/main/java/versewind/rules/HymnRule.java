@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import versewind.plan.ChurchYear;
-import versewind.plan.HandsAndFeet.Layout;
+import versewind.plan.Locks;
 import versewind.plan.Occasion;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
@@ -52,6 +52,7 @@ public enum HymnRule implements PlanRule {
                             .isPresent());
             boolean isLightest = isAlways
                     && verses.subList(1, verses.size() - 1).stream()
+                            .filter(verse -> hymn.verse(verse).locks().kept() == Locks.Kept.NOTHING)
                             .filter(verse -> leads(hymn, relieved(hymn.verse(verse))))
                             .min(Comparator.comparingDouble(hymn::organDba))
                             .equals(Optional.of(index));
@@ -65,7 +66,8 @@ public enum HymnRule implements PlanRule {
         }
 
         private static Verse relieved(Verse verse) {
-            return verse.withHands(verse.hands().withLayout(Layout.MANUALS_ONLY));
+            return verse.withHands(
+                    verse.hands().withLayout(verse.hands().layout().withoutPedal()));
         }
 
         /** A verse that leads no more with the hands alone cannot do without. */

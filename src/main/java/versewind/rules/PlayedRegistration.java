@@ -6,7 +6,6 @@ import java.util.Optional;
 import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
-import versewind.plan.HandsAndFeet.Layout;
 import versewind.sound.KeyRouting;
 import versewind.sound.VoicePart;
 
@@ -99,7 +98,7 @@ public final class PlayedRegistration {
 
     /** True where the melody has a hand and a keyboard of its own. */
     public boolean isSoloed() {
-        return hands.layout() == Layout.MELODY_SOLOED && left != right;
+        return hands.layout().isSoloed() && left != right;
     }
 
     /** True for a division that sounds from any key that is played. */

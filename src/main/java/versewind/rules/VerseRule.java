@@ -32,7 +32,7 @@ public enum VerseRule implements PlanRule {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
             Verse verse = hymn.verse(index);
-            boolean isSoloed = verse.hands().layout() == Layout.MELODY_SOLOED
+            boolean isSoloed = verse.hands().layout().isSoloed()
                     && verse.hands().right() != verse.hands().left()
                     && Company.of(verse).isCongregation();
             return isSoloed
@@ -46,10 +46,12 @@ public enum VerseRule implements PlanRule {
         private static Mend inFourParts(InHymn hymn, int index) {
             int manual = hymn.organ().mainDivision();
             String name = hymn.organ().divisions().get(manual).name();
+            Verse verse = hymn.verse(index);
+            boolean hasFeet = verse.hands().layout().usesPedal();
             return hymn.mend(
-                    "Play it in four parts on the " + name + ".",
+                    (hasFeet ? "Play it in four parts on the " : "Play it with both hands on the ") + name + ".",
                     index,
-                    hymn.verse(index).withHands(HandsAndFeet.on(Layout.FOUR_PARTS, manual)));
+                    verse.withHands(HandsAndFeet.on(hasFeet ? Layout.FOUR_PARTS : Layout.MANUALS_ONLY, manual)));
         }
     },
 

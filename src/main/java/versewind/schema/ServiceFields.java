@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.schema.Field.Layout;
 
@@ -40,6 +41,10 @@ public final class ServiceFields {
             .orElse(ServiceHeading.USUAL_MOVE_S)
             .label("Moving");
 
+    public static final Field<Plan, Player> PLAYER = HEAD.add(
+                    "player", Kinds.choice(Player.values(), Player::word), "who plays")
+            .orElse(Player.WITH_PEDALS);
+
     public static final Field<Plan, String> NOTES =
             HEAD.text("notes", "notes for the desk").column("service notes");
 
@@ -69,6 +74,7 @@ public final class ServiceFields {
             case "instrument" -> plan.instrument();
             case "people" -> plan.heading().people();
             case "seconds a move" -> plan.heading().moveS();
+            case "player" -> plan.heading().player();
             case "notes" -> plan.heading().notes();
             case "hymns" -> plan.hymns();
             default -> throw Table.without(field);
@@ -78,7 +84,12 @@ public final class ServiceFields {
     /** A plan without its hymns. */
     public static Plan plan(Values values) throws Refused {
         ServiceHeading heading = new ServiceHeading(
-                values.get(TITLE), values.get(DATE), values.get(PEOPLE), values.get(NOTES), values.get(SECONDS_A_MOVE));
+                values.get(TITLE),
+                values.get(DATE),
+                values.get(PEOPLE),
+                values.get(NOTES),
+                values.get(SECONDS_A_MOVE),
+                values.get(PLAYER));
         return new Plan(heading, values.get(INSTRUMENT), List.of());
     }
 

@@ -18,8 +18,10 @@ import versewind.plan.HeardAs;
 import versewind.plan.Locks;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
+import versewind.plan.Played;
 import versewind.plan.Silenced;
 import versewind.plan.Singing;
+import versewind.plan.Sung;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.rules.Rule;
@@ -77,6 +79,10 @@ public final class VerseFields {
             .orElse(IndexSet.EMPTY)
             .laid(Layout.FIT);
 
+    public static final Field<Verse, Locks.Kept> KEEP = TABLE.add(
+                    "keep", Kinds.choice(Locks.Kept.values(), Locks.Kept::word), "what proposals leave as it is")
+            .orElse(Locks.Kept.NOTHING);
+
     public static final Field<Verse, List<Silenced>> SILENCED = TABLE.add(
                     "silenced", new Rules(), "findings that are ignored here: the rule, and why")
             .orElse(List.of())
@@ -105,6 +111,7 @@ public final class VerseFields {
             case "mood" -> verse.mood();
             case "always" -> verse.locks().always();
             case "never" -> verse.locks().never();
+            case "keep" -> verse.locks().kept();
             case "silenced" -> verse.silenced();
             case "heard" -> verse.answer().map(Feedback::heard);
             case "present" -> verse.answer().map(Feedback::present);
@@ -124,11 +131,8 @@ public final class VerseFields {
         Verse verse = new Verse(
                 values.get(KIND),
                 values.get(LABEL),
-                values.get(MODE),
-                values.get(SINGING),
-                unboxed(values.get(PEOPLE)),
-                PLAYED.played(values),
-                PLAYED.registration(values),
+                new Sung(values.get(MODE), values.get(SINGING), unboxed(values.get(PEOPLE))),
+                new Played(PLAYED.played(values), PLAYED.registration(values)),
                 values.get(PISTON),
                 values.get(NOTE),
                 values.get(MOOD),
@@ -160,7 +164,7 @@ public final class VerseFields {
                                     + ") is locked in and out",
                             "Delete it from one of the two.");
         }
-        return new Locks(always, never);
+        return new Locks(always, never, values.get(KEEP));
     }
 
     private static Optional<Feedback> answer(Values values) throws Refused {

@@ -66,7 +66,10 @@ public interface Effects {
 
     List<Event> openPlan(String id);
 
-    /** Makes a plan without hymns, saves it and opens it. */
+    /** Asks who plays new plans, to begin one for an instrument. */
+    List<Event> beginPlan(String instrument);
+
+    /** Makes a plan without hymns, saves it and opens it; whoever plays it plays the next new plans too. */
     List<Event> createPlan(ServiceHeading heading, String instrument);
 
     /**

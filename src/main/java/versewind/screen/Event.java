@@ -8,6 +8,7 @@ import versewind.calibration.CalibratedOrgan;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.Player;
 import versewind.plan.Sought;
 import versewind.proposal.RegistrationProposer;
 import versewind.proposal.ServiceProposal;
@@ -184,6 +185,19 @@ public interface Event {
         @Override
         public State on(State state) {
             return FileCommands.savedUnder(state, this);
+        }
+    }
+
+    /**
+     * A plan was begun.
+     *
+     * @param instrument id of its instrument
+     * @param player who plays new plans
+     */
+    record PlanBegun(String instrument, Player player) implements Event {
+        @Override
+        public State on(State state) {
+            return LibraryScreen.begun(state, this);
         }
     }
 

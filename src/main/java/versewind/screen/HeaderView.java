@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import versewind.plan.ChurchYear;
 import versewind.plan.Hymn;
+import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 
 /** The two rows at the top: the service, and the hymn where we are. */
@@ -21,7 +22,11 @@ final class HeaderView {
         ServiceHeading heading = work.plan().heading();
         String unsaved = (work.isWithFeedback() ? "  as heard" : "")
                 + (state.isUnsaved() ? "  " + Mark.UNSAVED.in(state.marks()) + " unsaved" : "");
-        String when = heading.date().map(date -> day(date) + "  ").orElse("") + people(heading.people());
+        String when = heading.date().map(date -> day(date) + "  ").orElse("")
+                + people(heading.people())
+                + (heading.player() == Player.MANUALS_ONLY
+                        ? "  " + heading.player().word()
+                        : "");
         String all = work.instrument().name() + "  " + when;
         String allAndDay = heading.date()
                 .flatMap(ChurchYear::day)

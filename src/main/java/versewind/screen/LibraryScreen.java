@@ -118,7 +118,7 @@ record LibraryScreen(LibraryState library) implements Screen {
                     case OPEN -> FileCommands.afterAsking(state, effects -> effects.openPlan(id));
                     case BRING -> state.wants(effects -> effects.readHymns(id));
                 };
-            case ORGANS -> state.open(ServiceForm.ofNewPlan(state, id));
+            case ORGANS -> state.wants(effects -> effects.beginPlan(id));
         };
     }
 
@@ -191,8 +191,14 @@ record LibraryScreen(LibraryState library) implements Screen {
         return state.open(Chooser.of(
                 "For which organ?",
                 rows(listed.instruments()),
-                (id, choosing) -> choosing.show(ServiceForm.ofNewPlan(choosing, id)),
+                (id, choosing) -> choosing.wants(effects -> effects.beginPlan(id)),
                 LibraryScreen::left));
+    }
+
+    /** The form of a new plan, in place of the list from which its organ was chosen. */
+    static State begun(State state, Event.PlanBegun begun) {
+        FormBox form = ServiceForm.ofNewPlan(state, begun.instrument(), begun.player());
+        return state.top() instanceof Chooser ? state.show(form) : state.open(form);
     }
 
     /** Something in the library is no longer as it was read. */

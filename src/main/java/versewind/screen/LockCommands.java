@@ -5,8 +5,10 @@ import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
 import versewind.plan.Hymn;
 import versewind.plan.Locks;
+import versewind.plan.Locks.Kept;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.sheet.Wording;
 
 /** Locking stops in and out: what a proposal has to draw and what it must not. */
 final class LockCommands {
@@ -59,6 +61,21 @@ final class LockCommands {
         }
         return PlanChanges.edit(state, work, plan.withHymns(hymns), work.place())
                 .says(words(work, here, stop) + ", in every verse of the service.");
+    }
+
+    /** Proposals keep hands and feet as the verse has them, or lay them out anew. */
+    static State keepHands(State state, PlanEdit work, Verse verse) {
+        Kept next =
+                switch (verse.locks().kept()) {
+                    case NOTHING -> Kept.HANDS_AND_FEET;
+                    case HANDS_AND_FEET -> Kept.NOTHING;
+                };
+        String playing = Wording.hands(work.instrument(), verse.hands());
+        return PlanChanges.change(state, work, verse.withLocks(verse.locks().keeping(next)))
+                .says(
+                        next == Kept.NOTHING
+                                ? "Proposals may change hands and feet in " + verse.label() + "."
+                                : "Proposals keep hands and feet in " + verse.label() + ": " + playing + ".");
     }
 
     private static String words(PlanEdit work, Locks locks, int stop) {

@@ -1,6 +1,7 @@
 package versewind.screen;
 
 import java.util.List;
+import java.util.stream.Stream;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mode;
@@ -17,7 +18,7 @@ final class PlayingCommands {
     /** Sets the mode; a soloed melody takes its way of playing with it, and leaves it with it. */
     static State sungBy(State state, PlanEdit work, Verse verse, Mode mode) {
         HandsAndFeet hands = verse.hands();
-        boolean soloed = hands.layout() == Layout.MELODY_SOLOED;
+        boolean soloed = hands.layout().isSoloed();
         if (mode == Mode.MELODY_SOLOED && !soloed) {
             hands = apart(work, hands.withLayout(Layout.MELODY_SOLOED));
         }
@@ -70,13 +71,14 @@ final class PlayingCommands {
     }
 
     static State nextLayout(State state, PlanEdit work, Verse verse) {
-        Layout[] layouts = Layout.values();
-        Layout next = layouts[(verse.hands().layout().ordinal() + 1) % layouts.length];
-        HandsAndFeet hands = verse.hands().layout() == Layout.MELODY_SOLOED
+        List<Layout> layouts = Stream.of(Layout.values())
+                .filter(work.plan().heading().player()::plays)
+                .toList();
+        Layout next = layouts.get((layouts.indexOf(verse.hands().layout()) + 1) % layouts.size());
+        HandsAndFeet hands = verse.hands().layout().isSoloed() && !next.isSoloed()
                 ? HandsAndFeet.on(next, verse.hands().left())
                 : verse.hands().withLayout(next);
-        return PlanChanges.change(
-                state, work, verse.withHands(next == Layout.MELODY_SOLOED ? apart(work, hands) : hands));
+        return PlanChanges.change(state, work, verse.withHands(next.isSoloed() ? apart(work, hands) : hands));
     }
 
     static State moveRightHand(State state, PlanEdit work, Verse verse) {

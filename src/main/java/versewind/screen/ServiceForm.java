@@ -1,106 +1,112 @@
 package versewind.screen;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.plan.ChurchDay;
 import versewind.plan.ChurchYear;
+import versewind.plan.Plan;
+import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
+import versewind.schema.Field;
+import versewind.schema.OrganNames;
+import versewind.schema.Refused;
+import versewind.schema.ServiceFields;
 
 /** The forms of a service: the open one, a new one, a copy of one, and its title alone. */
 final class ServiceForm {
 
-    private static final int TITLE = 0;
-    private static final int DATE = 1;
-    private static final int PEOPLE = 2;
-    private static final int NOTES = 3;
-    private static final int MOVING = 4;
+    private static final List<Field<Plan, ?>> OF_NEW_PLAN = List.of(
+            ServiceFields.TITLE, ServiceFields.DATE, ServiceFields.PEOPLE, ServiceFields.PLAYER, ServiceFields.NOTES);
 
-    private static final String USUAL_PEOPLE = "100";
+    private static final List<Field<Plan, ?>> ASKED = List.of(
+            ServiceFields.TITLE,
+            ServiceFields.DATE,
+            ServiceFields.PEOPLE,
+            ServiceFields.PLAYER,
+            ServiceFields.NOTES,
+            ServiceFields.SECONDS_A_MOVE);
 
-    private static final String DATE_HINT = "such as 2026-10-04; may be blank";
-    private static final String PEOPLE_HINT = "number of people expected, 1 to " + Verse.MOST_PEOPLE;
+    private static final List<Field<Plan, ?>> OF_COPY =
+            List.of(ServiceFields.TITLE, ServiceFields.DATE, ServiceFields.NOTES);
+
+    private static final int TITLE = ASKED.indexOf(ServiceFields.TITLE);
+    private static final int DATE = ASKED.indexOf(ServiceFields.DATE);
+
+    private static final int USUAL_PEOPLE = 100;
 
     private ServiceForm() {}
 
     /** The heading of the open plan. */
     static FormBox of(PlanEdit work) {
-        ServiceHeading was = work.plan().heading();
-        List<FormBox.Field> fields = new ArrayList<>(fields(
-                was.title(),
-                was.date().map(LocalDate::toString).orElse(""),
-                Integer.toString(was.people()),
-                PEOPLE_HINT,
-                was.notes()));
-        fields.add(FormBox.Field.of(
-                "Seconds",
-                Double.toString(was.moveS()),
-                "for one stop change by hand; an estimate, usually " + ServiceHeading.USUAL_MOVE_S));
-        return FormBox.of("Service", fields, (form, closed) -> {
-            ServiceHeading heading = heading(form);
-            ServiceHeading after = new ServiceHeading(
-                    heading.title(), heading.date(), heading.people(), heading.notes(), movingS(form));
-            return PlanChanges.edit(closed, work, work.plan().withHeading(after), work.place());
-        });
+        RowForm<Plan> row = row(ASKED, work.plan());
+        return FormBox.of("Service", fields(row), (form, closed) -> PlanChanges.edit(
+                closed, work, work.plan().withHeading(heading(form, row)), work.place()));
     }
 
-    private static List<FormBox.Field> fields(
-            String title, String date, String people, String peopleHint, String notes) {
-        return List.of(
-                FormBox.Field.of("Title", title, "the name of the service; needed"),
-                new FormBox.Field("Date", TextLine.of(date), ServiceForm::dayOrHint, date),
-                FormBox.Field.of("People", people, peopleHint),
-                FormBox.Field.of("Notes", notes, "for the desk"));
+    private static RowForm<Plan> row(List<Field<Plan, ?>> asked, Plan plan) {
+        return new RowForm<>(ServiceFields.HEAD, asked, plan, OrganNames.NONE);
     }
 
-    /** What the day is in the church's year, once it can be read. */
+    private static List<FormBox.Field> fields(RowForm<Plan> row) {
+        List<FormBox.Field> fields = new ArrayList<>(row.fields());
+        FormBox.Field date = fields.get(DATE);
+        fields.set(DATE, new FormBox.Field(date.name(), date.line(), ServiceForm::dayOrHint, date.was()));
+        return fields;
+    }
+
+    private static ServiceHeading heading(FormBox form, RowForm<Plan> row) {
+        title(form);
+        return row.typed(form).heading();
+    }
+
+    /** The day in the church's year, once it can be read. */
     private static String dayOrHint(String typed) {
         try {
-            return ChurchYear.day(LocalDate.parse(typed))
+            return ServiceFields.DATE
+                    .parse(typed)
+                    .flatMap(ChurchYear::day)
                     .map(ChurchDay::summary)
-                    .orElse(DATE_HINT);
-        } catch (DateTimeParseException noDateYet) {
-            return DATE_HINT;
+                    .orElse(ServiceFields.DATE.hint());
+        } catch (Refused noDateYet) {
+            return ServiceFields.DATE.hint();
         }
     }
 
-    /** A new plan for an instrument. */
-    static FormBox ofNewPlan(State state, String instrument) {
-        return FormBox.of(
-                        "New plan for " + instrument,
-                        fields("", nextSunday(state), USUAL_PEOPLE, PEOPLE_HINT, ""),
-                        (form, closed) -> {
-                            ServiceHeading heading = heading(form);
-                            return FileCommands.afterAsking(
-                                    closed.open(form), effects -> effects.createPlan(heading, instrument));
-                        })
+    /** A new plan for an instrument, for the next Sunday. */
+    static FormBox ofNewPlan(State state, String instrument, Player player) {
+        ServiceHeading heading =
+                new ServiceHeading("", Optional.of(nextSunday(state)), USUAL_PEOPLE, "").withPlayer(player);
+        RowForm<Plan> row = row(OF_NEW_PLAN, new Plan(heading, instrument, List.of()));
+        return FormBox.of("New plan for " + instrument, fields(row), (form, closed) -> {
+                    ServiceHeading made = heading(form, row);
+                    return FileCommands.afterAsking(closed.open(form), effects -> effects.createPlan(made, instrument));
+                })
                 .leaving((form, closed) -> LibraryScreen.left(closed));
     }
 
     /** A new plan with the hymns of an old one. */
     static FormBox ofPlanFrom(State state, Event.ListedPlan old) {
-        return FormBox.of(
-                        "New plan from \"" + old.title() + "\"",
-                        fields("", nextSunday(state), "", "as in the old plan, if blank", ""),
-                        (form, closed) -> {
-                            String title = title(form);
-                            Optional<LocalDate> date = date(form);
-                            OptionalInt people = form.numberIfAny(PEOPLE, 1, Verse.MOST_PEOPLE);
-                            return FileCommands.afterAsking(
-                                    closed.open(form),
-                                    effects -> effects.copyPlan(old.id(), title, date, people, form.text(NOTES)));
-                        })
+        ServiceHeading heading = new ServiceHeading("", Optional.of(nextSunday(state)), USUAL_PEOPLE, "");
+        RowForm<Plan> row = row(OF_COPY, new Plan(heading, old.id(), List.of()));
+        List<FormBox.Field> fields = fields(row);
+        fields.add(
+                FormBox.Field.of("People", "", "how many people are expected; blank for as many as in the old plan"));
+        return FormBox.of("New plan from \"" + old.title() + "\"", fields, (form, closed) -> {
+                    ServiceHeading made = heading(form, row);
+                    OptionalInt people = form.numberIfAny(OF_COPY.size(), 1, Verse.MOST_PEOPLE);
+                    return FileCommands.afterAsking(
+                            closed.open(form),
+                            effects -> effects.copyPlan(old.id(), made.title(), made.date(), people, made.notes()));
+                })
                 .leaving((form, closed) -> LibraryScreen.left(closed));
     }
 
-    private static String nextSunday(State state) {
-        return state.today()
-                .plusDays(7 - state.today().getDayOfWeek().getValue() % 7)
-                .toString();
+    private static LocalDate nextSunday(State state) {
+        return state.today().plusDays(7 - state.today().getDayOfWeek().getValue() % 7);
     }
 
     /** Another title for a plan of the library. */
@@ -129,33 +135,5 @@ final class ServiceForm {
             throw new FormBox.Wrong(TITLE, "A service needs a title.");
         }
         return form.text(TITLE);
-    }
-
-    private static ServiceHeading heading(FormBox form) {
-        return new ServiceHeading(title(form), date(form), form.number(PEOPLE, 1, Verse.MOST_PEOPLE), form.text(NOTES));
-    }
-
-    private static Optional<LocalDate> date(FormBox form) {
-        if (form.isBlank(DATE)) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(LocalDate.parse(form.text(DATE)));
-        } catch (DateTimeParseException notADate) {
-            throw new FormBox.Wrong(
-                    DATE, "\"" + form.text(DATE) + "\" is not a date. Enter a date such as 2026-10-04.");
-        }
-    }
-
-    private static double movingS(FormBox form) {
-        try {
-            double seconds = Double.parseDouble(form.text(MOVING));
-            if (seconds >= ServiceHeading.SHORTEST_MOVE_S && seconds <= ServiceHeading.LONGEST_MOVE_S) {
-                return seconds;
-            }
-        } catch (NumberFormatException notANumber) {
-            // Said below, with what would be right.
-        }
-        throw new FormBox.Wrong(MOVING, "Enter the seconds for one change, 0.1 to 5.");
     }
 }

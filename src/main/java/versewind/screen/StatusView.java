@@ -3,6 +3,7 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import versewind.plan.Locks;
 import versewind.plan.Mood;
 import versewind.plan.Verse;
 import versewind.sheet.Wording;
@@ -48,6 +49,9 @@ final class StatusView {
         parts.add(Wording.hands(work.instrument(), verse.hands()));
         if (!verse.piston().isBlank()) {
             parts.add("piston " + verse.piston());
+        }
+        if (verse.locks().kept() != Locks.Kept.NOTHING) {
+            parts.add(verse.locks().kept().word() + " locked");
         }
         if (verse.mood() != Mood.PLAIN) {
             parts.add("to sound " + verse.mood().word());

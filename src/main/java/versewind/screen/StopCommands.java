@@ -146,8 +146,8 @@ final class StopCommands {
 
     /** Copying a registration copies the hands too, but for a melody that is or was soloed. */
     private static HandsAndFeet handsFor(Verse verse, Verse from) {
-        boolean soloed = verse.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED
-                || from.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED;
+        boolean soloed =
+                verse.hands().layout().isSoloed() || from.hands().layout().isSoloed();
         return soloed ? verse.hands() : from.hands();
     }
 }

@@ -12,6 +12,7 @@ import versewind.organ.Registration;
 import versewind.plan.ChurchDay;
 import versewind.plan.ChurchYear;
 import versewind.plan.Plan;
+import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
@@ -100,10 +101,11 @@ public record Sheet(
         return heading.date().map(DATE::format).orElse("");
     }
 
-    /** The organ and the people: "St Tethwin, Averstoke. 180 people expected." */
+    /** The organ, the people, and whether the feet rest: "St Tethwin, Averstoke. 180 people expected." */
     public String setting() {
         int people = heading.people();
-        return organ + ". " + people + (people == 1 ? " person" : " people") + " expected.";
+        return organ + ". " + people + (people == 1 ? " person" : " people") + " expected."
+                + (heading.player() == Player.MANUALS_ONLY ? " Manuals only." : "");
     }
 
     /** Whether the organ sounds in any verse. */

@@ -41,7 +41,7 @@ public final class Wording {
     public static String playing(Verse verse, int people, Estimate estimate, Instrument organ) {
         String who = who(verse, people, estimate);
         boolean isSaid =
-                verse.mode() == Mode.MELODY_SOLOED && verse.hands().layout() == HandsAndFeet.Layout.MELODY_SOLOED;
+                verse.mode() == Mode.MELODY_SOLOED && verse.hands().layout().isSoloed();
         return isSaid ? "the " + hands(organ, verse.hands()) : who + "; " + hands(organ, verse.hands());
     }
 

@@ -12,7 +12,7 @@ import versewind.plan.HandsAndFeet;
  *
  * <p>Hands and feet. Four parts and coupled down: soprano and alto in the right hand, tenor in the left, bass on the
  * pedal. Manuals only: tenor and bass in the left. Melody soloed: soprano in the right, alto and tenor in the left,
- * bass on the pedal. Where there is no pedal the left hand plays the bass. Divisions that share a manual all sound from
+ * bass on the pedal, or in the left without pedal. Where there is no pedal the left hand plays the bass. Divisions that share a manual all sound from
  * it.
  *
  * <p>On an {@link Action#ELECTRIC} action couplers read only keys that are played: neither another coupler nor a
@@ -149,7 +149,7 @@ public final class KeyRouting {
             case ALTO ->
                 switch (layout) {
                     case FOUR_PARTS, COUPLED_DOWN, MANUALS_ONLY -> right;
-                    case MELODY_SOLOED -> left;
+                    case MELODY_SOLOED, SOLOED_WITHOUT_PEDAL -> left;
                 };
             case TENOR -> left;
             case BASS_IN_HAND -> feet ? -1 : left;

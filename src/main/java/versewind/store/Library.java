@@ -9,16 +9,26 @@ import java.util.Optional;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
+import versewind.plan.Player;
+import versewind.schema.FileFormat;
+import versewind.schema.Found;
 import versewind.schema.KnownOrgan;
 import versewind.schema.OrganDraft;
+import versewind.schema.OrganNames;
+import versewind.schema.PlayerFields;
+import versewind.schema.Refused;
 
 /**
- * A folder with instruments in {@code instruments/} and plans in {@code plans/}, one file each, named by its id.
+ * A folder with instruments in {@code instruments/} and plans in {@code plans/}, one file each, named by its id, and who
+ * plays new plans in {@code player.json}.
  *
  * <p>A plan may also lie elsewhere: its instrument is looked for in {@code ../instruments/} beside its own folder
  * first, then in this folder's.
  */
 public final class Library {
+    private static final String PLAYER = "player.json";
+
+    private final Path folder;
     private final Disk disk;
     private final SafeFile safe;
     private final Organs organs;
@@ -34,6 +44,7 @@ public final class Library {
     }
 
     Library(Path folder, Disk disk) {
+        this.folder = folder;
         this.disk = disk;
         this.safe = new SafeFile(disk);
         this.organs = new Organs(folder, disk, safe);
@@ -60,6 +71,27 @@ public final class Library {
     /** The plans, to be listed. */
     public Catalogue catalogue() {
         return catalogue;
+    }
+
+    /** Who plays new plans: with pedals, where nothing else was ever chosen. */
+    public Player player() throws BadFile {
+        Path path = folder.resolve(PLAYER);
+        if (!disk.exists(path)) {
+            return Player.WITH_PEDALS;
+        }
+        try {
+            Found root = JsonTree.read(path, FileBytes.read(disk, path));
+            FileFormat.require(root);
+            return PlayerFields.TABLE.read(root, OrganNames.NONE);
+        } catch (Refused wrong) {
+            throw BadFile.of(path, wrong);
+        }
+    }
+
+    /** Writes who plays new plans. */
+    public SaveOutcome savePlayer(Player player) {
+        byte[] bytes = JsonText.bytes(PlayerFields.TABLE, player, OrganNames.NONE);
+        return safe.save(folder.resolve(PLAYER), bytes, now -> true, SafeFile.Durability.FORCED);
     }
 
     /** Where plans go that are no longer wanted. */

@@ -12,6 +12,7 @@ import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.plan.VersePlace;
 import versewind.schema.OrganDraft;
@@ -24,6 +25,7 @@ import versewind.store.InstrumentEntry;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
 import versewind.store.Renaming;
+import versewind.store.SaveOutcome;
 import versewind.store.WhenChanged;
 
 /** Does with files and threads what the editor wants done, and says what came of it. */
@@ -162,9 +164,24 @@ final class EffectRunner implements Effects {
     }
 
     @Override
+    public List<Event> beginPlan(String instrument) {
+        return reading(() -> List.of(new Event.PlanBegun(instrument, library.player())));
+    }
+
+    @Override
     public List<Event> createPlan(ServiceHeading heading, String instrument) {
-        return reading(() -> planning.created(
-                heading, instrument, List.of(), library.openOrgan(instrument).organ()));
+        return reading(() -> {
+            List<Event> events = new ArrayList<>(planning.created(
+                    heading,
+                    instrument,
+                    List.of(),
+                    library.openOrgan(instrument).organ()));
+            Player player = heading.player();
+            if (player != library.player() && library.savePlayer(player) instanceof SaveOutcome.NotSaved failed) {
+                events.add(Refusal.of(failed));
+            }
+            return events;
+        });
     }
 
     @Override
@@ -172,7 +189,10 @@ final class EffectRunner implements Effects {
         return reading(() -> {
             OpenPlan from = library.openPlan(id);
             ServiceHeading was = from.plan().heading();
-            ServiceHeading heading = new ServiceHeading(title, date, people.orElse(was.people()), notes, was.moveS());
+            ServiceHeading heading = was.withTitle(title)
+                    .withDate(date)
+                    .withPeople(people.orElse(was.people()))
+                    .withNotes(notes);
             List<Hymn> hymns = from.plan().unanswered().hymns();
             return planning.created(heading, from.plan().instrument(), hymns, from.organ());
         });

@@ -46,7 +46,8 @@ public final class RandomEdits {
     private ServiceHeading heading() {
         Optional<LocalDate> date =
                 random.nextBoolean() ? Optional.empty() : Optional.of(LocalDate.ofEpochDay(random.nextInt(40_000)));
-        return new ServiceHeading(text(), date, 1 + random.nextInt(Verse.MOST_PEOPLE), text());
+        return new ServiceHeading(text(), date, 1 + random.nextInt(Verse.MOST_PEOPLE), text())
+                .withPlayer(oneOf(Player.values()));
     }
 
     private Hymn hymn() {
@@ -57,11 +58,10 @@ public final class RandomEdits {
         return new Verse(
                 oneOf(VerseKind.values()),
                 text(),
-                oneOf(Mode.values()),
-                oneOf(Singing.values()),
-                sometimes(500),
-                new HandsAndFeet(oneOf(HandsAndFeet.Layout.values()), random.nextInt(2), random.nextInt(2)),
-                registration(),
+                new Sung(oneOf(Mode.values()), oneOf(Singing.values()), sometimes(500)),
+                new Played(
+                        new HandsAndFeet(oneOf(HandsAndFeet.Layout.values()), random.nextInt(2), random.nextInt(2)),
+                        registration()),
                 text(),
                 text(),
                 oneOf(Mood.values()),
@@ -75,7 +75,9 @@ public final class RandomEdits {
     private Locks locks() {
         IndexSet always = IndexSet.of(random.ints(random.nextInt(3), 0, STOPS));
         return new Locks(
-                always, IndexSet.of(random.ints(random.nextInt(3), 0, STOPS)).minus(always));
+                always,
+                IndexSet.of(random.ints(random.nextInt(3), 0, STOPS)).minus(always),
+                oneOf(Locks.Kept.values()));
     }
 
     private Registration registration() {

@@ -199,7 +199,7 @@ class AdviceTest {
     @Test
     void the_time_of_a_movement_is_the_users() {
         Plan usual = CATHEDRAL.plan(FEW, FLUTE, CHORUS);
-        Plan slow = usual.withHeading(new ServiceHeading("", Optional.empty(), FEW, "", 1.2));
+        Plan slow = usual.withHeading(new ServiceHeading("", Optional.empty(), FEW, "").withMoveS(1.2));
 
         assertThat(CATHEDRAL.advice().findings(slow)).anyMatch(finding -> finding.rule() == ChangeRule.TOO_MANY_MOVES);
     }

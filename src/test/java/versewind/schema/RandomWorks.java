@@ -41,9 +41,12 @@ import versewind.plan.Locks;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
+import versewind.plan.Played;
+import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Silenced;
 import versewind.plan.Singing;
+import versewind.plan.Sung;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.rules.Rule;
@@ -259,7 +262,8 @@ public final class RandomWorks {
                 chance(70) ? Optional.of(LocalDate.of(below(10_000), 1 + below(12), 1 + below(28))) : Optional.empty(),
                 1 + below(50_000),
                 text(),
-                chance(50) ? ServiceHeading.USUAL_MOVE_S : tenths(0.1, 5));
+                chance(50) ? ServiceHeading.USUAL_MOVE_S : tenths(0.1, 5),
+                oneOf(List.of(Player.values())));
         return new Plan(
                 heading,
                 "organ-" + below(100),
@@ -282,14 +286,16 @@ public final class RandomWorks {
         return new Verse(
                 oneOf(List.of(VerseKind.values())),
                 text(),
-                oneOf(List.of(Mode.values())),
-                oneOf(List.of(Singing.values())),
-                chance(30) ? OptionalInt.of(1 + below(50_000)) : OptionalInt.empty(),
-                new HandsAndFeet(
-                        oneOf(List.of(HandsAndFeet.Layout.values())),
-                        oneOf(instrument.manualDivisions()),
-                        oneOf(instrument.manualDivisions())),
-                registration(instrument),
+                new Sung(
+                        oneOf(List.of(Mode.values())),
+                        oneOf(List.of(Singing.values())),
+                        chance(30) ? OptionalInt.of(1 + below(50_000)) : OptionalInt.empty()),
+                new Played(
+                        new HandsAndFeet(
+                                oneOf(List.of(HandsAndFeet.Layout.values())),
+                                oneOf(instrument.manualDivisions()),
+                                oneOf(instrument.manualDivisions())),
+                        registration(instrument)),
                 text(),
                 text(),
                 oneOf(List.of(Mood.values())),
@@ -305,7 +311,8 @@ public final class RandomWorks {
 
     private Locks locks(int stops) {
         IndexSet always = chance(30) ? some(stops) : IndexSet.EMPTY;
-        return new Locks(always, chance(30) ? some(stops).minus(always) : IndexSet.EMPTY);
+        return new Locks(
+                always, chance(30) ? some(stops).minus(always) : IndexSet.EMPTY, oneOf(List.of(Locks.Kept.values())));
     }
 
     private Registration registration(Instrument instrument) {

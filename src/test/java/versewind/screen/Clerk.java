@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
+import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.store.OpenPlan;
 
@@ -122,6 +123,7 @@ final class Clerk {
             }
             case "makeOrgan" ->
                 List.of(new Event.OrganOpened("new", (Instrument) arguments[0], "Made.", Optional.empty()));
+            case "beginPlan" -> List.of(new Event.PlanBegun((String) arguments[0], Player.WITH_PEDALS));
             case "createPlan" -> {
                 String organ = (String) arguments[1];
                 Plan plan = new Plan((ServiceHeading) arguments[0], organ, List.of());

@@ -112,7 +112,7 @@ class EditingTest {
     @Test
     void going_once_round_the_ways_to_play_leaves_the_hands_where_they_were() {
         var before = desk.verse().hands();
-        assertThat(desk.press("h", "h", "h", "h").verse().hands()).isEqualTo(before);
+        assertThat(desk.press("h", "h", "h", "h", "h").verse().hands()).isEqualTo(before);
     }
 
     @Test
@@ -206,20 +206,21 @@ class EditingTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "E, <Tab> <Tab> <Tab> <Tab> ^U '7', Tempo: enter a whole number from 20 to 300.",
-        "E, ^U, A hymn needs a title.",
-        "S, <Tab> ^U '4.10.26', \"\"\"4.10.26\"\" is not a date. Enter a date such as 2026-10-04.\"",
-        "S, <Tab> <Tab> ^U 'many', People: enter a whole number from 1 to 50000.",
-        "S, <Tab> <Tab> ^U '0', People: enter a whole number from 1 to 50000.",
-        "S, ^U, A service needs a title.",
-        "e, <Tab> ^U '-3', People: enter a whole number from 1 to 50000."
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "E | <Tab> <Tab> <Tab> <Tab> ^U '7' | Tempo: 7 is out of range. Enter a whole number from 20 to 300.",
+                "E | ^U | A hymn needs a title.",
+                "S | <Tab> ^U '4.10.26' | Enter a date, such as 20 Dec 2026 or 2026-12-20.",
+                "S | <Tab> <Tab> ^U 'many' | is not a number. Enter a whole number from 1 to 50000.",
+                "S | <Tab> <Tab> ^U '0' | People: 0 is out of range. Enter a whole number from 1 to 50000.",
+                "S | ^U | A service needs a title.",
+                "e | <Tab> ^U '-3' | People: -3 is out of range. Enter a whole number from 1 to 50000."
+            })
     void what_cannot_be_kept_is_said_and_the_form_stays(String form, String keys, String sentence) {
         desk.press(form).press(keys.split(" ", -1)).press("<Enter>");
         assertThat(desk.state().top()).isInstanceOfSatisfying(FormBox.class, open -> assertThat(open.complaint())
-                .isEqualTo(
-                        sentence.replace("\"\"\"", "\"").replace("\"\"", "\"").replaceAll("\"$", "")));
+                .endsWith(sentence));
     }
 
     @Test

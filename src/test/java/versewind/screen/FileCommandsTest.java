@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import versewind.plan.Plan;
+import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.plan.VersePlace;
 import versewind.sheet.Sheet;
@@ -175,7 +176,10 @@ class FileCommandsTest {
     @Test
     void a_new_plan_is_made_for_a_chosen_organ() {
         desk.answer(new Event.InstrumentsListed(List.of(new Event.Listed("village", "All Hallows", "Corvening"))));
-        desk.press("<Enter>", "'Evensong'", "<Tab>", "<Tab>", "^U", "'60'", "<Enter>");
+        desk.press("<Enter>");
+        assertThat(desk.effects()).containsExactly(Wanted.of("beginPlan", "village"));
+        desk.answer(new Event.PlanBegun("village", Player.WITH_PEDALS));
+        desk.press("'Evensong'", "<Tab>", "<Tab>", "^U", "'60'", "<Enter>");
         assertThat(desk.effects())
                 .containsExactly(Wanted.of(
                         "createPlan",
@@ -195,8 +199,8 @@ class FileCommandsTest {
     @Test
     void a_new_plan_too_asks_what_becomes_of_unsaved_work() {
         desk.press(" ").effects();
-        desk.answer(new Event.InstrumentsListed(List.of(new Event.Listed("village", "All Hallows", "Corvening"))));
-        desk.press("<Enter>", "'Evensong'", "<Enter>");
+        desk.answer(new Event.PlanBegun("village", Player.WITH_PEDALS));
+        desk.press("'Evensong'", "<Enter>");
         assertThat(desk.effects()).isEmpty();
         assertThat(question()).isEqualTo("This plan has unsaved changes.");
     }

@@ -11,6 +11,7 @@ import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
+import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
 import versewind.proposal.RegistrationProposer;
@@ -63,6 +64,7 @@ class KeystrokesTest {
             case "listInstruments" ->
                 List.of(new Event.InstrumentsListed(
                         List.of(new Event.Listed("st-tethwin", "St Tethwin", "Averstoke"))));
+            case "beginPlan" -> List.of(new Event.PlanBegun((String) arguments[0], Player.WITH_PEDALS));
             case "createPlan" -> {
                 Instrument organ = Desk.instrument("st-tethwin");
                 Plan plan = new Plan((ServiceHeading) arguments[0], (String) arguments[1], List.of());

@@ -67,6 +67,14 @@ class LockCommandsTest {
     }
 
     @Test
+    void hands_and_feet_are_kept_and_freed_by_one_key() {
+        assertThat(desk.press("H").verse().locks().kept()).isEqualTo(Locks.Kept.HANDS_AND_FEET);
+        assertThat(desk.said()).isEqualTo("Proposals keep hands and feet in Intro: four parts on Great.");
+        assertThat(desk.press("H").verse().locks()).isEqualTo(Locks.NONE);
+        assertThat(desk.said()).isEqualTo("Proposals may change hands and feet in Intro.");
+    }
+
+    @Test
     void one_key_goes_through_the_moods() {
         assertThat(desk.press("g").verse().mood()).isEqualTo(Mood.BRIGHT);
         assertThat(desk.press("g").verse().mood()).isEqualTo(Mood.FESTAL);

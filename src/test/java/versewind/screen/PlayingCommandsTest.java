@@ -90,7 +90,18 @@ class PlayingCommandsTest {
     @Test
     void all_ways_to_play_come_in_turn() {
         Layout before = desk.verse().hands().layout();
-        assertThat(desk.press("h", "h", "h", "h").verse().hands().layout()).isEqualTo(before);
+        assertThat(desk.press("h", "h", "h", "h", "h").verse().hands().layout()).isEqualTo(before);
+    }
+
+    @Test
+    void a_player_without_pedals_goes_between_the_hands_together_and_the_melody_alone() {
+        desk.press("S", "<Tab>", "<Tab>", "<Tab>", "'manuals only'", "<Enter>");
+        assertThat(desk.verse().hands().layout()).isEqualTo(Layout.MANUALS_ONLY);
+        assertThat(desk.press("h").verse().hands().layout()).isEqualTo(Layout.SOLOED_WITHOUT_PEDAL);
+        assertThat(desk.press("h").verse().hands().layout()).isEqualTo(Layout.MANUALS_ONLY);
+        assertThat(desk.press("4").verse().hands().layout()).isEqualTo(Layout.SOLOED_WITHOUT_PEDAL);
+        assertThat(desk.press("1").verse().hands().layout()).isEqualTo(Layout.MANUALS_ONLY);
+        assertThat(desk.press("u", "u", "u", "u", "u").verse().hands().layout()).isEqualTo(Layout.FOUR_PARTS);
     }
 
     @ParameterizedTest

@@ -15,6 +15,7 @@ import versewind.Golden;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
@@ -164,7 +165,7 @@ class ScreenGoldenTest {
                 new Case(
                         "hymn-form-60x18",
                         Desk.with("harvest-festival", 60, 18).press("E"),
-                        "Title: the title or the first line; needed",
+                        "Title: its title or first line; needed",
                         "Title   Come, carry in the harvest"),
                 new Case(
                         "help-end-80x24",
@@ -204,8 +205,8 @@ class ScreenGoldenTest {
                 new Case(
                         "verse-form-60x18",
                         Desk.with("harvest-festival", 60, 18).press("n", "#"),
-                        "People: present in this verse, or singers of a small",
-                        "choir; blank for the service's 480"),
+                        "People: people present in this verse, or singers of a",
+                        "small choir, if not as in the service; may be blank"),
                 new Case(
                         "new-hymn-60x18",
                         Desk.with("harvest-festival", 60, 18).press("I", "<Up>"),
@@ -235,7 +236,12 @@ class ScreenGoldenTest {
                         Desk.empty(80, 24).answer(new Event.Failed(BROKEN)),
                         "No plan is open. Press o to open one, q to leave.",
                         "Enter  choose another plan"),
-                new Case("new-plan-60x18", organs().press("<Enter>", "<Enter>"), "Title"),
+                new Case(
+                        "new-plan-60x18",
+                        organs().answer(new Event.PlanBegun("st-tethwin", Player.MANUALS_ONLY))
+                                .press("<Enter>"),
+                        "Player  manuals only",
+                        "A service needs a title."),
                 new Case(
                         "nothing-fits-80x24",
                         chooser().press("'zzz'"),

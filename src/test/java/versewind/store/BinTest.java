@@ -56,7 +56,7 @@ class BinTest {
     void a_renamed_plan_keeps_its_seconds_a_move() throws BadFile {
         OpenPlan open = library.openPlan("lent");
         ServiceHeading was = open.plan().heading();
-        ServiceHeading slow = new ServiceHeading(was.title(), was.date(), was.people(), was.notes(), 1.2);
+        ServiceHeading slow = was.withMoveS(1.2);
         library.savePlan(open.with(open.plan().withHeading(slow)), WhenChanged.REFUSE);
         library.renamePlan("lent", "Lent, at noon");
 

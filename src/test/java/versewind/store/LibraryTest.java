@@ -20,6 +20,7 @@ import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import versewind.plan.Plan;
+import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.schema.KnownOrgan;
 import versewind.schema.RandomWorks;
@@ -43,11 +44,7 @@ class LibraryTest {
     }
 
     private static Plan entitled(Plan plan, String title) {
-        return plan.withHeading(new ServiceHeading(
-                title,
-                plan.heading().date(),
-                plan.heading().people(),
-                plan.heading().notes()));
+        return plan.withHeading(plan.heading().withTitle(title));
     }
 
     private static SaveOutcome save(Library library, OpenPlan open) {
@@ -101,6 +98,20 @@ class LibraryTest {
                 instruments.resolve("nether-wick.json"), SmallOrgan.FILE.replace("St Osyn", "St Osyn the Less"));
 
         assertThat(library.openPlan("lent").instrument().name()).isEqualTo("St Osyn the Less");
+    }
+
+    @Test
+    void who_plays_new_plans_is_kept_in_the_library() throws BadFile, IOException {
+        assertThat(library.player()).isEqualTo(Player.WITH_PEDALS);
+        library.savePlayer(Player.MANUALS_ONLY);
+        assertThat(new Library(folder).player()).isEqualTo(Player.MANUALS_ONLY);
+        assertThat(folder.resolve("player.json")).hasContent("{\n  \"format\": 1,\n  \"player\": \"manuals only\"\n}");
+
+        Files.writeString(folder.resolve("player.json"), "{\"format\": 1, \"player\": \"hands\"}");
+        assertThatThrownBy(library::player)
+                .isInstanceOf(BadFile.class)
+                .hasMessageContaining("player.json")
+                .hasMessageContaining("Use with pedals or manuals only.");
     }
 
     @Test

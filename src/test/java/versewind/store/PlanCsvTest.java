@@ -81,7 +81,7 @@ class PlanCsvTest {
                 .silencing(new Silenced("gap", "the room: it helps; here"))
                 .silencing(new Silenced("no 8 ft", ""))
                 .withAnswer(Optional.of(new Feedback(HeardAs.TOO_STRONG, 120)));
-        ServiceHeading heading = new ServiceHeading("Slow hands", Optional.empty(), 3, "", 1.25);
+        ServiceHeading heading = new ServiceHeading("Slow hands", Optional.empty(), 3, "").withMoveS(1.25);
         Plan plan = open.plan().withVerse(new VersePlace(0, 1), full).withHeading(heading);
 
         assertThat(read(PlanCsv.of(plan, open.instrument())).plan()).isEqualTo(plan);
