@@ -26,7 +26,7 @@ record PlanDifference(Optional<VersePlace> place, String words) {
     static PlanDifference between(Plan before, Plan after, Instrument organ) {
         List<Hymn> was = before.hymns();
         List<Hymn> is = after.hymns();
-        if (was.equals(is)) {
+        if (was.equals(is) || !before.heading().equals(after.heading())) {
             return new PlanDifference(Optional.empty(), "the details of the service");
         }
         int first = firstDifference(was, is);
@@ -101,7 +101,7 @@ record PlanDifference(Optional<VersePlace> place, String words) {
         add(words, before.label(), after.label(), "the label");
         add(words, before.note(), after.note(), "the note");
         add(words, before.mood(), after.mood(), "the mood");
-        add(words, before.locks(), after.locks(), "what proposals may draw");
+        add(words, before.locks(), after.locks(), "what proposals keep");
         add(words, before.answer(), after.answer(), "the feedback");
         add(words, before.silenced(), after.silenced(), "an ignored finding");
         return words.stream().distinct().collect(Collectors.joining(", "));

@@ -43,8 +43,11 @@ final class ServiceForm {
     /** The heading of the open plan. */
     static FormBox of(PlanEdit work) {
         RowForm<Plan> row = row(ASKED, work.plan());
-        return FormBox.of("Service", fields(row), (form, closed) -> PlanChanges.edit(
-                closed, work, work.plan().withHeading(heading(form, row)), work.place()));
+        return FormBox.of(
+                "Service",
+                fields(row),
+                (form, closed) ->
+                        PlanChanges.edit(closed, work, work.plan().withHeading(heading(form, row)), work.place()));
     }
 
     private static RowForm<Plan> row(List<Field<Plan, ?>> asked, Plan plan) {
