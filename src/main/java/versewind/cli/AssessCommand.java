@@ -12,7 +12,7 @@ import versewind.store.BadFile;
 import versewind.store.Fingerprint;
 import versewind.store.OpenPlan;
 
-/** {@code versewind assess PLAN}: how every verse of a plan stands. */
+/** {@code versewind assess PLAN}: how every verse of a plan sounds. */
 final class AssessCommand {
 
     private static final String PEOPLE = "--people";
@@ -76,7 +76,7 @@ final class AssessCommand {
         return numbers;
     }
 
-    /** Says that a plan has unsaved work, which is not taken into account. */
+    /** A warning that a plan has unsaved work, which is left out. */
     static String unsavedWork(OpenPlan open, String done) {
         boolean isTheDraftItself = open.fingerprint().equals(Fingerprint.NO_FILE);
         return open.draft().isEmpty() || isTheDraftItself

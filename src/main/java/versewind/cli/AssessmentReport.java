@@ -115,7 +115,7 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
         };
     }
 
-    /** What there is to say of some of the verses, in one paragraph. */
+    /** The remarks on some verses, as one paragraph. */
     private static void said(
             Page page,
             String head,
@@ -146,7 +146,7 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
                 finding.severity().word() + ": " + finding.sentence() + mend);
     }
 
-    /** How to touch the keys and how long to breathe: each sentence once, after the verses that it is about. */
+    /** Touch and breath: each sentence once, after the labels of the verses it applies to. */
     private void playing(Page page, int hymn) {
         Map<String, List<String>> touches = new LinkedHashMap<>();
         Map<String, List<String>> times = new LinkedHashMap<>();
@@ -210,9 +210,8 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
     }
 
     /**
-     * The plan, and for every verse how it is played, how much louder it is than the verse before ("step"), what was
-     * said of it ("heard", "present"; null where nothing was), what the service means for the ears, and what was
-     * found.
+     * The plan, and for every verse how it is played, how much louder it is than the verse before ("step"), the
+     * feedback ("heard", "present"; null without any), the exposure of the ears, and the findings.
      */
     @Override
     public Json json() {

@@ -15,7 +15,7 @@ import versewind.sound.Estimate;
 import versewind.sound.Verdict;
 import versewind.store.OpenPlan;
 
-/** A plan before different numbers of people: for every hymn a table, three numbers abreast. */
+/** A plan with different numbers of people: a table for every hymn, three numbers side by side. */
 record AttendanceReport(OpenPlan open, Attendance attendance) implements Report {
 
     private static final int ABREAST = 3;
@@ -102,7 +102,7 @@ record AttendanceReport(OpenPlan open, Attendance attendance) implements Report 
         }
     }
 
-    /** What makes each of the verses hold that fail before a number of people. */
+    /** The fix for each verse that fails with a number of people. */
     private void remedies(Page page, int number) {
         Assessment assessment = attendance.assessments().get(number);
         for (VersePlace place : assessment.wantingAttention()) {

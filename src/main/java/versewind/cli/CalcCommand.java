@@ -5,7 +5,7 @@ import java.util.Locale;
 import versewind.organ.Names;
 import versewind.organ.NotationException;
 
-/** {@code versewind calc WHAT}: the published methods by themselves, for numbers that were measured or printed. */
+/** {@code versewind calc WHAT}: the published methods on their own, for measured or printed numbers. */
 final class CalcCommand {
 
     static final String LEVELS = "--levels";

@@ -15,7 +15,7 @@ import versewind.store.BadFile;
 import versewind.store.OpenOrgan;
 import versewind.store.OpenPlan;
 
-/** {@code versewind calibrate INSTRUMENT READINGS.csv}: what a few readings of a meter tell of an organ. */
+/** {@code versewind calibrate INSTRUMENT READINGS.csv}: what a few meter readings tell about an organ. */
 final class CalibrateCommand {
 
     private static final String PLAN = "--plan";
@@ -135,7 +135,7 @@ final class CalibrateCommand {
                 : ReadingsTable.read(place(), commands.text(file.get()), organ.soundBeforeReadings());
     }
 
-    /** All readings but those that are left out. */
+    /** The readings that are not left out. */
     private List<MeterReading> readings(List<MeterReading> rests, List<MeterReading> added) throws UsageException {
         List<MeterReading> readings = new ArrayList<>(rests);
         readings.addAll(added);

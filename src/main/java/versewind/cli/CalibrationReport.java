@@ -18,7 +18,7 @@ import versewind.sheet.LevelText;
 import versewind.sound.Offsets;
 
 /**
- * What readings tell of an organ: the readings, the trims, what to read next.
+ * The outcome of a calibration: readings, trims, and what to read next.
  *
  * @param before the instrument with the trims that it had before any reading
  * @param fit what the readings tell, if there are any
@@ -84,7 +84,7 @@ record CalibrationReport(Instrument before, Optional<Fit> fit, List<ReadingDesig
         }
     }
 
-    /** By how much a level moved. */
+    /** The change of a level, in dB. */
     private record Moved(String name, double byDb) {}
 
     private void found(Page page, Fit found) {

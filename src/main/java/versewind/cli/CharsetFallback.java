@@ -33,7 +33,7 @@ final class CharsetFallback {
         this.encoder = charset.newEncoder();
     }
 
-    /** A text of one line. */
+    /** One line of text. */
     String of(String text) {
         String clean = Text.clean(text);
         if (encoder.canEncode(clean)) {
@@ -44,7 +44,7 @@ final class CharsetFallback {
         return shown.toString();
     }
 
-    /** Several lines, with a line end after each. */
+    /** Several lines of text, each ended by a line feed. */
     String ofLines(String lines) {
         return lines.lines().map(line -> of(line) + "\n").collect(Collectors.joining());
     }

@@ -11,7 +11,7 @@ import versewind.organ.NotationException;
 import versewind.store.BadFile;
 import versewind.terminal.NoTerminalException;
 
-/** A command: its operands, options, exit statuses and examples, and what it does. */
+/** The declaration of a command: operands, options, exit statuses, examples, and its action. */
 final class Command {
 
     static final String JSON = "--json";
@@ -20,7 +20,7 @@ final class Command {
     static final String OR_INPUT = "With - the standard input is read.";
     private static final int COLUMNS = 80;
 
-    /** What a command does. */
+    /** The action of a command. */
     @FunctionalInterface
     interface Action {
         Reply run(Typed typed, Commands commands) throws BadFile, NotationException, NoTerminalException;
@@ -47,12 +47,12 @@ final class Command {
         return new Command(name, description, action);
     }
 
-    /** With an operand that must be typed. */
+    /** With a required operand. */
     Command operand(String label, String description) {
         return operand(label, "1", description);
     }
 
-    /** With an operand that may be left out. */
+    /** With an optional operand. */
     Command optionalOperand(String label, String description) {
         return operand(label, "0..1", description);
     }
@@ -75,7 +75,7 @@ final class Command {
         return this;
     }
 
-    /** With an option that takes a value and must be typed. */
+    /** With a required option that takes a value. */
     Command neededOption(String names, String value, String description) {
         spec.addOption(valued(names, value, description)
                 .type(String.class)
@@ -84,7 +84,7 @@ final class Command {
         return this;
     }
 
-    /** With an option that takes a value and can be typed several times. */
+    /** With an option that takes a value and may be repeated. */
     Command repeatedOption(String names, String value, String description) {
         spec.addOption(valued(names, value, description)
                 .type(List.class)
@@ -113,12 +113,12 @@ final class Command {
                 .description(description);
     }
 
-    /** With the choice of JSON. */
+    /** With the option {@code --json}. */
     Command json() {
         return flag(JSON, "Write JSON instead of text.");
     }
 
-    /** With lines below its help. */
+    /** With a footer below its help. */
     Command footer(String... lines) {
         List<String> all = new ArrayList<>(List.of(""));
         all.addAll(List.of(lines));
@@ -167,12 +167,12 @@ final class Command {
         return spec;
     }
 
-    /** Does what was typed. */
+    /** Runs the command. */
     Reply run(Typed typed, Commands commands) throws BadFile, NotationException, NoTerminalException {
         return action.run(typed, commands);
     }
 
-    /** What exit status 1 means; empty if it never ends so. */
+    /** The meaning of exit status 1; empty if the command never ends with it. */
     String attention() {
         return statuses.getOrDefault(" " + Reply.WANTS_ATTENTION, "");
     }

@@ -16,7 +16,7 @@ import versewind.store.SaveOutcome;
 import versewind.terminal.Editor;
 import versewind.terminal.NoTerminalException;
 
-/** All that can be typed after the program's name. */
+/** The subcommands and the editor, as they are started from the command line. */
 public final class Commands {
 
     private final Environment environment;
@@ -29,7 +29,7 @@ public final class Commands {
         this.letters = new CharsetFallback(environment.charset());
     }
 
-    /** Does what was typed. The editor runs in here until it is left; every other command only replies. */
+    /** Runs a command line. The editor runs here until it is closed; every other command only returns a reply. */
     public static Reply run(List<String> typed, Environment environment) {
         Commands commands = new Commands(environment);
         Reply reply = commands.reply(typed);
@@ -65,7 +65,7 @@ public final class Commands {
         return Reply.good("");
     }
 
-    /** The plan of this name, which may also be a mistyped subcommand. */
+    /** The plan with this name; a name close to a subcommand is taken for a typing error. */
     private OpenPlan named(String word) throws BadFile, NotationException {
         try {
             return library().openPlan(word);
@@ -77,7 +77,7 @@ public final class Commands {
         }
     }
 
-    /** Refuses a word that is near to a subcommand. */
+    /** Refuses a word that is nearly a subcommand. */
     static void refuseIfNearSubcommand(String word) throws UsageException {
         Optional<String> near = Nearest.to(word, Subcommand.words());
         if (near.isPresent()) {
@@ -92,19 +92,19 @@ public final class Commands {
         return Reply.good("");
     }
 
-    /** The plan of an operand: a file, a name among the plans, or "-" for the standard input. */
+    /** The plan that an operand names: a file, a name among the plans, or "-" for the standard input. */
     OpenPlan plan(String operand) throws BadFile, NotationException {
         return operand.equals(Typed.INPUT)
                 ? library().readPlan(environment.standardInput())
                 : library().openPlan(operand);
     }
 
-    /** The text of an operand: a file, or "-" for the standard input. */
+    /** The text that an operand names: a file, or "-" for the standard input. */
     String text(String operand) throws BadFile {
         return operand.equals(Typed.INPUT) ? PlainText.of(environment.standardInput()) : PlainText.of(operand);
     }
 
-    /** The file of an option. Its folder must be there: a mistyped one is not to be made. */
+    /** The file of an option. Its folder must exist: a mistyped one is not created. */
     Path newFile(String name) throws UsageException {
         try {
             Path file = environment.workingFolder().resolve(name);
@@ -152,7 +152,7 @@ public final class Commands {
         return environment;
     }
 
-    /** The library; it is looked for, and made if it has to be, only when it is needed. */
+    /** The library, located and if necessary created on first use. */
     Library library() throws BadFile, NotationException {
         if (library.isEmpty()) {
             library = Optional.of(locator.library(environment));

@@ -8,7 +8,9 @@ import java.util.Arrays;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** The completion for bash and zsh: subcommands, options, and the names of plans and instruments in the library. */
+/**
+ * The shell completion for bash and zsh: subcommands, options, and the names of plans and instruments in the library.
+ */
 final class Completion {
 
     private static final String COMMANDS = "@COMMANDS@";

@@ -57,14 +57,14 @@ public final class ConsoleProgress implements Progress {
         return isInterrupted.get();
     }
 
-    /** Ends the line of progress, if there is one, before anything else is written. */
+    /** Ends the progress line, if there is one, before other output. */
     public void endLine() {
         if (isBegun) {
             progressLine.accept("\n");
         }
     }
 
-    /** Lets the process exit, once everything is written. */
+    /** Allows the process to exit, once everything is written. */
     public void end() {
         written.countDown();
     }

@@ -1,6 +1,6 @@
 package versewind.cli;
 
-/** {@code versewind desk PLAN}: the verses of a service one after another over the whole screen, to be played from. */
+/** {@code versewind desk PLAN}: a service verse by verse in large type, to play from. */
 final class DeskCommand {
 
     private DeskCommand() {}

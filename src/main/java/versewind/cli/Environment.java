@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * Where the program was started.
+ * The environment in which the program was started.
  *
  * @param workingFolder the folder it was started in
  * @param programFolder the folder it lies in, with the instruments and plans that are shipped, if that is known
@@ -57,7 +57,7 @@ public record Environment(
                 OptionalInt.empty());
     }
 
-    /** A variable of the environment, if it is set to something. */
+    /** An environment variable, if it is set and not blank. */
     Optional<String> variable(String name) {
         return Optional.ofNullable(environment.get(name)).filter(value -> !value.isEmpty());
     }

@@ -25,7 +25,7 @@ import versewind.sound.Margin;
 import versewind.sound.Verdict;
 import versewind.store.BadFile;
 
-/** {@code versewind estimate INSTRUMENT --draw STOPS}: how one registration stands. */
+/** {@code versewind estimate INSTRUMENT --draw STOPS}: how one registration sounds. */
 final class EstimateCommand {
 
     private static final String BOX = "--box";
@@ -106,7 +106,7 @@ final class EstimateCommand {
         return drawn;
     }
 
-    /** The estimate of one registration: what is drawn, who sings, what comes of it. */
+    /** The estimate of one registration: stops drawn, singers, levels and verdict. */
     private record OneEstimate(String id, Instrument instrument, int people, Assessment.OfVerse assessed)
             implements Report {
 

@@ -68,7 +68,7 @@ final class FindCommand {
         return new Reply(Reply.WANTS_ATTENTION, none, words.toString());
     }
 
-    /** A plan in which something was found, and where. */
+    /** A plan with the places found in it. */
     private record InPlan(PlanEntry entry, Plan plan, Instrument instrument, List<Occurrence> occurrences) {
 
         Json json(Occurrence occurrence) {
@@ -90,7 +90,7 @@ final class FindCommand {
         }
     }
 
-    /** Hymns that were found, with the verses that fit, and what is drawn for each. */
+    /** The hymns found, with their matching verses and registrations. */
     private record Found(List<InPlan> all) implements Report {
 
         @Override

@@ -4,7 +4,7 @@ import java.util.Optional;
 import versewind.organ.Nearest;
 import versewind.organ.Quoted;
 
-/** {@code versewind help COMMAND}: how a command is used; also the manual page, and the completion for shells. */
+/** {@code versewind help COMMAND}: help for a command; also the manual page and the shell completion. */
 final class HelpCommand {
 
     private static final String MANUAL = "--man";

@@ -23,7 +23,7 @@ final class LibraryLocator {
     static final String OPTION = "--library";
     static final String VARIABLE = "VERSEWIND_LIBRARY";
 
-    /** Nothing was typed about it. */
+    /** No library was named. */
     static final LibraryLocator NOT_TYPED = new LibraryLocator(Optional.empty(), List.of());
 
     private static final String END_OF_OPTIONS = "--";
@@ -36,7 +36,9 @@ final class LibraryLocator {
         this.rest = List.copyOf(rest);
     }
 
-    /** Takes the option out of what was typed, wherever it stands. One without its folder is left where it is. */
+    /**
+     * Takes {@code --library} out of the arguments, wherever it stands; without a folder after it, it is left in place.
+     */
     static LibraryLocator of(List<String> typed) throws NotationException {
         Optional<String> folder = Optional.empty();
         List<String> rest = new ArrayList<>();
@@ -59,7 +61,7 @@ final class LibraryLocator {
         return new LibraryLocator(folder, rest);
     }
 
-    /** What else was typed. */
+    /** The other arguments. */
     List<String> rest() {
         return rest;
     }

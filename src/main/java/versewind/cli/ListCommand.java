@@ -57,7 +57,7 @@ final class ListCommand {
                 words.toString());
     }
 
-    /** What is wrong with those that cannot be read, by their ids. */
+    /** Errors of the files that cannot be read, by id. */
     private static Map<String, BadFile> troubles(List<PlanEntry> plans, Library library) {
         Map<String, BadFile> troubles = new TreeMap<>();
         for (PlanEntry entry : plans) {
@@ -70,7 +70,7 @@ final class ListCommand {
         return troubles;
     }
 
-    /** The contents of a library, and what is wrong with plans that cannot be read, by their ids. */
+    /** The contents of a library, and the errors of plans that cannot be read, by id. */
     private record Contents(List<PlanEntry> plans, Map<String, BadFile> troubles, List<InstrumentEntry> instruments)
             implements Report {
 

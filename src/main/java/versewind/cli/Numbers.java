@@ -9,7 +9,7 @@ import versewind.organ.NotationException;
 import versewind.organ.Quoted;
 import versewind.sheet.LevelText;
 
-/** Reads the numbers that were typed for an option. */
+/** The numbers given for an option. */
 final class Numbers {
 
     private static final Pattern BETWEEN = Pattern.compile("[\\s,;]+");
@@ -23,12 +23,12 @@ final class Numbers {
         this.typed = typed;
     }
 
-    /** Whether an option was typed. */
+    /** True if an option was given. */
     boolean has(String option) {
         return typed.has(option);
     }
 
-    /** What was typed for an option that is needed. */
+    /** The value of a required option. */
     String needed(String option) throws NotationException {
         if (!has(option)) {
             throw new UsageException(option + " is needed for this. See versewind calc --help.");
@@ -36,17 +36,17 @@ final class Numbers {
         return typed.value(option).orElse("");
     }
 
-    /** What was typed, or something else where nothing was. */
+    /** The value of an option, or a default. */
     String or(String option, String otherwise) {
         return typed.value(option).orElse(otherwise);
     }
 
-    /** One number that is needed. */
+    /** A required number. */
     double one(String option) throws NotationException {
         return number(option, needed(option).strip());
     }
 
-    /** One number, or another where none was typed. */
+    /** A number, or a default. */
     double one(String option, double otherwise) throws NotationException {
         return has(option) ? one(option) : otherwise;
     }

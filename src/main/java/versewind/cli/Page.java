@@ -46,22 +46,22 @@ final class Page {
         lines.add((whole + shortened(text, Math.max(0, columns - Text.columns(whole)))).stripTrailing());
     }
 
-    /** A line without anything on it. */
+    /** A blank line. */
     void blank() {
         lines.add("");
     }
 
-    /** Sentences, broken between words where a line is full. */
+    /** Sentences, wrapped between words. */
     void paragraph(String text) {
         hanging("", text);
     }
 
-    /** Words beside a head, broken between them where a line is full, and going on below the first of them. */
+    /** A heading with words beside it, wrapped under the first word. */
     void hanging(String head, String text) {
         hanging(head, List.of(text.split(" ", -1)));
     }
 
-    /** Pieces of text beside a head, broken between them and never within one. */
+    /** A heading with pieces of text beside it, wrapped between pieces and never inside one. */
     void hanging(String head, List<String> pieces) {
         int indent = Text.columns(head);
         String line = head;

@@ -18,7 +18,7 @@ import versewind.store.Fingerprint;
 import versewind.store.OpenPlan;
 import versewind.store.WhenChanged;
 
-/** {@code versewind propose PLAN}: what to draw, for a verse, a hymn or the service. */
+/** {@code versewind propose PLAN}: registrations for a verse, a hymn or the whole service. */
 final class ProposeCommand {
 
     private static final String HYMN = "--hymn";
@@ -102,7 +102,7 @@ final class ProposeCommand {
         return found;
     }
 
-    /** What hymns can be asked for by: their numbers in the book, or where one has none, its place in the plan. */
+    /** The names by which hymns can be asked for: the number in the book, or else the place in the plan. */
     private static String numbers(List<Hymn> hymns) {
         return IntStream.range(0, hymns.size())
                 .mapToObj(each -> hymns.get(each).number().isBlank()

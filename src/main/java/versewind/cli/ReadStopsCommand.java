@@ -9,7 +9,7 @@ import versewind.stoplist.ReadOrgan;
 import versewind.stoplist.StopList;
 import versewind.store.BadFile;
 
-/** {@code versewind read-stops FILE}: reads a published stop list and makes an instrument of it. */
+/** {@code versewind read-stops FILE}: turns a published stop list into an instrument. */
 final class ReadStopsCommand {
 
     private static final String CALLED = "--name";

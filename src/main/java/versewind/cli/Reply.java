@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * What a command has to say and how it ended.
+ * The output of a command and its exit status.
  *
  * @param status exit status: {@link #GOOD}, {@link #WANTS_ATTENTION} or {@link #BAD}
  * @param results for the standard output, with a line end after every line
@@ -17,34 +17,34 @@ public record Reply(int status, String results, String words, Letters letters) {
 
     private static final int MOST_SENTENCES = 20;
 
-    /** In which letters the results are written. */
+    /** The character set of the results. */
     public enum Letters {
-        /** Those of the terminal. */
+        /** The terminal's. */
         OF_THE_TERMINAL,
-        /** UTF-8 wherever it is read, for other programs. */
+        /** UTF-8, for other programs. */
         UTF_8
     }
 
-    /** In the letters of the terminal. */
+    /** In the terminal's character set. */
     public Reply(int status, String results, String words) {
         this(status, results, words, Letters.OF_THE_TERMINAL);
     }
 
-    /** All is well. */
+    /** Exit status of success. */
     public static final int GOOD = 0;
 
-    /** It was done, and something in it wants attention. */
+    /** Exit status when a verse needs attention. */
     public static final int WANTS_ATTENTION = 1;
 
-    /** It could not be done: something typed or read was wrong. */
+    /** Exit status when an argument or a file was wrong. */
     public static final int BAD = 2;
 
-    /** It was done. */
+    /** Success. */
     static Reply good(String results) {
         return new Reply(GOOD, results, "");
     }
 
-    /** It was done, and the results are for other programs. */
+    /** Success, with results for other programs. */
     static Reply utf8(String results) {
         return new Reply(GOOD, results, "", Letters.UTF_8);
     }
@@ -55,7 +55,7 @@ public record Reply(int status, String results, String words, Letters letters) {
     }
 
     /**
-     * It could not be done, for several reasons; the first of them are named, each after the place where it was found.
+     * Failure for several reasons; the first few are named, each after its place.
      */
     static Reply bad(String place, List<String> sentences, String end) {
         String some = sentences.stream()
@@ -66,12 +66,12 @@ public record Reply(int status, String results, String words, Letters letters) {
         return new Reply(BAD, "", some + (more > 0 ? line("And " + more + " more.") : "") + line(end));
     }
 
-    /** It could not be done. */
+    /** Failure. */
     static Reply bad(String sentence) {
         return new Reply(BAD, "", line(sentence));
     }
 
-    /** Something is wrong with the program itself. */
+    /** An error in the program itself. */
     public static Reply unexpected(Throwable mistake) {
         StringWriter trace = new StringWriter();
         mistake.printStackTrace(new PrintWriter(trace));

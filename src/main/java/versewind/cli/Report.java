@@ -1,6 +1,6 @@
 package versewind.cli;
 
-/** Something to be told, as text for people and as JSON for programs. */
+/** A result that can be written as text for people and as JSON for programs. */
 interface Report {
 
     void print(Page page);

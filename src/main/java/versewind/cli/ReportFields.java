@@ -76,7 +76,7 @@ final class ReportFields {
                 .put("mode", verse.mode().word());
     }
 
-    /** What a registration sounds like. */
+    /** The sound of a registration. */
     static Json levels(Estimate estimate) {
         Margin margin = estimate.margin();
         return new Json()
@@ -149,7 +149,7 @@ final class ReportFields {
                 .putIfPresent("silenced", finding.silence());
     }
 
-    /** What hands and feet play, and where. */
+    /** Hands and feet, and their keyboards. */
     static Json hands(Instrument organ, HandsAndFeet hands) {
         return new Json()
                 .put("hands", hands.layout().word())

@@ -16,7 +16,7 @@ import versewind.acoustics.RoomConstant;
 import versewind.acoustics.SchroederFrequency;
 import versewind.organ.NotationException;
 
-/** What a room does to sound, in one band. */
+/** Room acoustics in one band. */
 final class RoomFigures {
 
     private RoomFigures() {}

@@ -14,7 +14,7 @@ import versewind.proposal.ServiceProposal;
 import versewind.sheet.Wording;
 import versewind.store.OpenPlan;
 
-/** What is proposed for every verse of some hymns, and what it costs together. */
+/** The proposals for every verse of some hymns. */
 record ServiceProposalReport(OpenPlan open, List<Integer> hymns, ServiceProposal found) implements Report {
 
     private static final int LABEL = 7;

@@ -12,7 +12,7 @@ import versewind.sheet.SheetOptions;
 import versewind.store.BadFile;
 import versewind.store.OpenPlan;
 
-/** {@code versewind sheet PLAN}: what lies on the music desk. */
+/** {@code versewind sheet PLAN}: the sheet for the music desk. */
 final class SheetCommand {
 
     private static final String FORMAT = "--format";
@@ -98,7 +98,7 @@ final class SheetCommand {
         };
     }
 
-    /** What stands in every sheet of a format, so that a sheet can be told from other files. */
+    /** The mark by which a sheet of this format is recognised. */
     private static String mark(Format format) {
         return switch (format) {
             case TEXT -> SheetText.MADE_BY;

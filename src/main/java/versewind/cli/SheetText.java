@@ -14,7 +14,7 @@ import versewind.sheet.VerseSheet;
 /** A sheet as plain text, 80 columns wide, for printers and mail. */
 final class SheetText {
 
-    /** Stands at the end of every sheet, so that a sheet can be told from other files. */
+    /** The last line of every sheet, by which a sheet is recognised. */
     static final String MADE_BY = "Made by Versewind.";
 
     private static final int LABEL = 8;

@@ -4,7 +4,7 @@ import versewind.organ.NotationException;
 import versewind.stoplist.TradeList;
 import versewind.store.BadFile;
 
-/** {@code versewind show}: the stop list of an instrument, as the trade prints it. */
+/** {@code versewind show}: the stop list of an instrument, as organ builders print it. */
 final class ShowCommand {
 
     private ShowCommand() {}

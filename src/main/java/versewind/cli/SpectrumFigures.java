@@ -21,7 +21,7 @@ import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Names;
 import versewind.organ.NotationException;
 
-/** How loud a spectrum is, and how well one is heard beside another. */
+/** The loudness of a spectrum, and its audibility beside another. */
 final class SpectrumFigures {
 
     private static final List<String> FIELDS = List.of("diffuse", "free");

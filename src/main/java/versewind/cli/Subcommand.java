@@ -30,7 +30,7 @@ enum Subcommand {
     /** An earlier word for {@link #CALC}, still accepted. */
     private static final String RECKON = "reckon";
 
-    /** The word that is typed. */
+    /** The word on the command line. */
     String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

@@ -64,7 +64,7 @@ final class Syntax {
         };
     }
 
-    /** Does what was typed. */
+    /** Runs the command. */
     static Reply reply(List<String> typed, Commands commands) throws BadFile, NotationException, NoTerminalException {
         return new Syntax().run(typed, commands);
     }
@@ -89,7 +89,7 @@ final class Syntax {
         return commands.get(Subcommand.of(word).orElseThrow()).run(new Typed(last), all);
     }
 
-    /** With today's word for the subcommand. */
+    /** With the current name of the subcommand in place of an earlier one. */
     private static List<String> today(List<String> typed) {
         List<String> today = new ArrayList<>(typed);
         if (!typed.isEmpty()) {

@@ -12,7 +12,7 @@ import versewind.organ.NotationException;
 import versewind.rules.Caution;
 import versewind.sheet.LevelText;
 
-/** What a day does to the ears, and what a footage sounds. */
+/** Daily noise exposure, and the pitch of a footage. */
 final class TradeFigures {
 
     private static final int MINUTES_A_DAY = 24 * 60;

@@ -10,13 +10,13 @@ import versewind.organ.Names;
 import versewind.organ.NotationException;
 import versewind.organ.Quoted;
 
-/** The operands and options that were typed for a command. */
+/** The operands and options given to a command. */
 record Typed(ParseResult result) {
 
     /** The operand that stands for the standard input. */
     static final String INPUT = "-";
 
-    /** The first operand; empty if none was typed. */
+    /** The first operand, if there is one. */
     String operand() {
         return operand(0).orElse("");
     }
@@ -39,7 +39,7 @@ record Typed(ParseResult result) {
         return Optional.ofNullable(result.matchedOptionValue(option, (String) null));
     }
 
-    /** The values of an option that can be typed several times. */
+    /** The values of a repeatable option. */
     List<String> values(String option) {
         return result.matchedOptionValue(option, List.<String>of());
     }
@@ -59,7 +59,7 @@ record Typed(ParseResult result) {
         return Integer.parseInt(typed);
     }
 
-    /** One of some values by its word, or another if the option was not typed. */
+    /** The value that a word stands for, or a default without the option. */
     <T> T choice(String option, T[] values, Function<T, String> word, T otherwise) throws NotationException {
         if (!has(option)) {
             return otherwise;

@@ -9,7 +9,7 @@ import versewind.proposal.RegistrationProposer;
 import versewind.proposal.ScorePart;
 import versewind.store.OpenPlan;
 
-/** All that is proposed for one verse, the best first, each with its score taken apart. */
+/** The proposals for one verse, the best first, each with its reasons. */
 record VerseProposalReport(OpenPlan open, RegistrationProposer.OfVerse found) implements Report {
 
     private static final int[] SCORE = {12, -6};
