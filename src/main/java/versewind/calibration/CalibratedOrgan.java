@@ -4,15 +4,16 @@ import versewind.plan.Plan;
 import versewind.sound.OrganSound;
 
 /**
- * The sound of an organ together with the calibration it rests on.
+ * The sound of an organ together with what it rests on.
  *
  * @param sound what estimates are made with
  * @param calibration the readings used
+ * @param experience what its organist knows without a meter
  */
-public record CalibratedOrgan(OrganSound sound, Calibration calibration) {
+public record CalibratedOrgan(OrganSound sound, Calibration calibration, Experience experience) {
 
-    /** With the feedback on a plan's verses taken into account; the calibration stays the same. */
+    /** With the feedback on a plan's verses taken into account; the rest stays the same. */
     public CalibratedOrgan withFeedback(Plan plan) {
-        return new CalibratedOrgan(FeedbackUpdate.withFeedback(sound, plan), calibration);
+        return new CalibratedOrgan(FeedbackUpdate.withFeedback(sound, plan), calibration, experience);
     }
 }

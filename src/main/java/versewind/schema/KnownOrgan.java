@@ -46,9 +46,9 @@ public record KnownOrgan(Instrument instrument, Calibration calibration, Experie
         return new KnownOrgan(fit.instrument(), fit.calibration(), experience, former);
     }
 
-    /** Opened for estimates, together with its calibration. */
+    /** Opened for estimates, together with what is known of it. */
     public CalibratedOrgan calibrated() {
-        return new CalibratedOrgan(sound(), calibration);
+        return new CalibratedOrgan(sound(), calibration, experience);
     }
 
     /**

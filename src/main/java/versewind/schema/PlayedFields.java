@@ -50,11 +50,18 @@ public final class PlayedFields<T> {
         drawn = table.add("drawn", STOPS, "the stops drawn, by division")
                 .column("stops")
                 .laid(Layout.FIT);
-        couplers = table.add("couplers", new Couplers(), "the couplers drawn").orElse(IndexSet.EMPTY);
+        couplers = table.add("couplers", new Couplers(), "the couplers drawn")
+                .orElse(IndexSet.EMPTY)
+                .label("Coupled");
         boxes = table.add("boxes", POSITIONS, "position of each division's swell box, open where left out")
                 .orElse(List.of());
         tremulants = table.add("tremulants", new Tremulants(), "the tremulants drawn")
                 .orElse(IndexSet.EMPTY);
+    }
+
+    /** The fields of the registration that a form asks for. */
+    List<Field<T, ?>> asked() {
+        return List.of(drawn, couplers, boxes);
     }
 
     /** The value of one of these fields. */

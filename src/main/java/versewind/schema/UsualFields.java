@@ -1,6 +1,8 @@
 package versewind.schema;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import versewind.calibration.HeardRegistration;
 import versewind.plan.HeardAs;
 import versewind.plan.Mode;
@@ -15,10 +17,10 @@ public final class UsualFields {
             UsualFields::usual,
             UsualFields::of);
 
-    public static final Field<HeardRegistration, String> NAME =
+    private static final Field<HeardRegistration, String> NAME =
             TABLE.add("name", Kinds.NAME, "what you call it, as ordinary, gentle or full church");
 
-    public static final Field<HeardRegistration, Integer> PEOPLE =
+    private static final Field<HeardRegistration, Integer> PEOPLE =
             TABLE.add("people", VerseFields.PEOPLE_COUNT, "people present").laid(Layout.BESIDE);
 
     private static final Field<HeardRegistration, Mode> MODE = TABLE.add(
@@ -30,17 +32,21 @@ public final class UsualFields {
                     "voices", VerseFields.PEOPLE_COUNT, "singers of a small choir")
             .laid(Layout.BESIDE);
 
-    public static final Field<HeardRegistration, Singing> SINGING = TABLE.add(
+    private static final Field<HeardRegistration, Singing> SINGING = TABLE.add(
                     "singing", VerseFields.SINGING.kind(), "how strongly they sing")
-            .blank(Singing.ORDINARY)
             .laid(Layout.BESIDE);
 
-    public static final Field<HeardRegistration, HeardAs> FELT = TABLE.add(
+    private static final Field<HeardRegistration, HeardAs> FELT = TABLE.add(
                     "felt", Kinds.choice(HeardAs.values(), HeardAs::felt), "how the organ is felt to be then")
-            .blank(HeardAs.RIGHT)
             .laid(Layout.BESIDE);
 
     private static final PlayedFields<HeardRegistration> PLAYED = new PlayedFields<>(TABLE);
+
+    /** The fields that a form asks for, the name first. */
+    public static final List<Field<HeardRegistration, ?>> ASKED = Stream.of(
+                    List.of(NAME), PLAYED.asked(), List.of(PEOPLE, SINGING, FELT))
+            .<Field<HeardRegistration, ?>>flatMap(List::stream)
+            .toList();
 
     private UsualFields() {}
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import versewind.calibration.Experience;
 import versewind.calibration.MeterReading;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
@@ -106,6 +107,15 @@ public interface Effects {
 
     /** Fits the organ of the open plan to these readings, and writes its file. */
     List<Event> recalibrate(List<MeterReading> readings);
+
+    /** Keeps what the organist of the open plan's organ knows without a meter, in the organ's file. */
+    List<Event> keepExperience(Experience experience);
+
+    /** Asks what is usually drawn on the organ that is being changed. */
+    List<Event> openUsual();
+
+    /** Keeps what the organist of the organ that is being changed knows without a meter, in its file. */
+    List<Event> keepExperienceOfOrgan(Experience experience);
 
     /** Opens an organ to change it. */
     List<Event> openOrgan(String id);

@@ -243,6 +243,22 @@ public interface Event {
         }
     }
 
+    /** The usual registrations of the organ that is being changed were asked for. */
+    record UsualOpened(CalibratedOrgan organ) implements Event {
+        @Override
+        public State on(State state) {
+            return UsualScreen.open(state, organ, UsualScreen.Owner.ORGAN_BEING_CHANGED);
+        }
+    }
+
+    /** What an organist knows without a meter was kept in the organ's file. */
+    record ExperienceKept(CalibratedOrgan organ) implements Event {
+        @Override
+        public State on(State state) {
+            return UsualScreen.kept(state, organ);
+        }
+    }
+
     /**
      * An organ was opened to be changed.
      *

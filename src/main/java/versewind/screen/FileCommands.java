@@ -108,7 +108,9 @@ final class FileCommands {
         if (wasNeverSaved) {
             return next.says("This plan has no file, only unsaved work.");
         }
-        return work.draft().map(draft -> next.open(aboutDraft(opened, draft))).orElse(next);
+        return work.draft()
+                .map(draft -> next.open(aboutDraft(opened, draft)))
+                .orElseGet(() -> next.says(UsualScreen.asked(work.organ())));
     }
 
     /** What is to become of work that was kept; it can be taken up if it is for the organ that is open. */

@@ -23,6 +23,7 @@ record HelpScreen(int top) implements Screen {
     static final List<KeyTable<?>> TABLES = List.of(
             PlanScreen.KEYS,
             ReadingsScreen.KEYS,
+            UsualScreen.KEYS,
             FindScreen.KEYS,
             FormBox.KEYS,
             Chooser.KEYS,

@@ -68,6 +68,7 @@ record OrganScreen(
                     (screen, state) -> screen.moved(state, screen.draft.now().movedDown(screen.at())))
             .key("u, Ctrl-Z", "undo", (screen, state) -> screen.undone(state, Undo::undo, "Nothing to undo."))
             .key("U, Ctrl-Y", "redo", (screen, state) -> screen.undone(state, Undo::redo, "There is nothing to redo."))
+            .key("R", "what you usually draw", (screen, state) -> state.wants(Effects::openUsual))
             .key("s, Ctrl-S", "save", OrganScreen::save)
             .key("?, F1", "all keys", (screen, state) -> state.open(new HelpScreen(0)))
             .key("Esc, q, Ctrl-Q", "close", OrganScreen::close);
@@ -169,6 +170,11 @@ record OrganScreen(
     private OrganScreen written(Instrument now) {
         return new OrganScreen(id, now, draft, list, problems, Freshness.WRITTEN)
                 .with(draft.savedAs(OrganDraft.of(now), draft.now()::moved));
+    }
+
+    /** As it is after something besides the organ itself was written into its file. */
+    OrganScreen written() {
+        return new OrganScreen(id, organ, draft, list, problems, Freshness.WRITTEN);
     }
 
     private State close(State state) {

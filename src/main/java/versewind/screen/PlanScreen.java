@@ -51,6 +51,8 @@ record PlanScreen() implements Screen {
             .key("c", "draw what the previous verse has", verse(StopCommands::takeOver))
             .key(STOPS, "v", "lock the stop for proposals: always drawn, never drawn, free", verse(LockCommands::lock))
             .key(STOPS, "V", "lock it the same way in every verse of the service", verse(LockCommands::lockThroughout))
+            .key("R", "recall a usual registration", plan(UsualScreen::open))
+            .key("*", "keep what is drawn as a usual registration", verse(UsualForm::ofVerse))
             .key("P", "proposals: what to draw", verse((s, w, verse) -> ProposalsScreen.open(s, w)))
             .key("C", "draw the same in the following verses with the same singers", verse(StopCommands::carryOn))
             .heading("Who sings")

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import versewind.calibration.Experience;
 import versewind.calibration.MeterReading;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
@@ -259,6 +260,21 @@ final class EffectRunner implements Effects {
     @Override
     public List<Event> recalibrate(List<MeterReading> readings) {
         return reading(() -> planning.recalibrated(readings));
+    }
+
+    @Override
+    public List<Event> keepExperience(Experience experience) {
+        return reading(() -> planning.kept(experience));
+    }
+
+    @Override
+    public List<Event> openUsual() {
+        return workshop.usual();
+    }
+
+    @Override
+    public List<Event> keepExperienceOfOrgan(Experience experience) {
+        return List.of(workshop.kept(experience));
     }
 
     @Override

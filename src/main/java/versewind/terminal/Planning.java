@@ -4,7 +4,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import versewind.calibration.CalibratedOrgan;
+import versewind.calibration.Experience;
 import versewind.calibration.Fit;
 import versewind.calibration.MeterReading;
 import versewind.plan.Hymn;
@@ -150,6 +153,19 @@ final class Planning {
 
     /** Fits the organ of the plan to readings of a meter, and writes it. */
     List<Event> recalibrated(List<MeterReading> readings) throws BadFile {
+        return changed(
+                organ -> organ.fittedTo(readings),
+                known -> new Event.Recalibrated(
+                        known.calibrated(), Fit.outliers(known.soundBeforeReadings(), readings)));
+    }
+
+    /** Writes the organ of the plan with what its organist knows without a meter. */
+    List<Event> kept(Experience experience) throws BadFile {
+        return changed(organ -> organ.with(experience), known -> new Event.ExperienceKept(known.calibrated()));
+    }
+
+    /** Writes the organ of the plan with what is now known of it. */
+    private List<Event> changed(UnaryOperator<KnownOrgan> change, Function<KnownOrgan, Event> told) throws BadFile {
         if (open.isEmpty()) {
             return List.of();
         }
@@ -157,18 +173,17 @@ final class Planning {
         OpenOrgan organ = library.openOrganOf(plan);
         if (!organ.organ().equals(plan.organ())) {
             return List.of(new Event.Failed("The organ's file was changed by somebody else since the plan was opened."
-                    + " Open the plan again, then take the reading."));
+                    + " Open the plan again, then try again."));
         }
-        OpenOrgan fitted = organ.with(organ.organ().fittedTo(readings));
-        SaveOutcome outcome = library.saveOrgan(fitted);
+        OpenOrgan next = organ.with(change.apply(organ.organ()));
+        SaveOutcome outcome = library.saveOrgan(next);
         if (outcome instanceof SaveOutcome.NotSaved failed) {
             return List.of(Refusal.of(failed));
         }
         if (outcome instanceof SaveOutcome.ChangedOnDisk changed) {
             return List.of(new Event.Failed(changed.path() + " was changed just now by somebody else. Try again."));
         }
-        open = Optional.of(plan.with(fitted.organ()));
-        return List.of(new Event.Recalibrated(
-                fitted.organ().calibrated(), Fit.outliers(fitted.organ().soundBeforeReadings(), readings)));
+        open = Optional.of(plan.with(next.organ()));
+        return List.of(told.apply(next.organ()));
     }
 }

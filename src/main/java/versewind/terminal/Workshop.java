@@ -2,8 +2,10 @@ package versewind.terminal;
 
 import java.util.List;
 import java.util.Optional;
+import versewind.calibration.Experience;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
+import versewind.schema.KnownOrgan;
 import versewind.schema.OrganDraft;
 import versewind.screen.Effect;
 import versewind.screen.Event;
@@ -74,6 +76,37 @@ final class Workshop {
         return plans.isEmpty() ? "Saved." : "Saved, and the new names in " + String.join(", ", plans) + ".";
     }
 
+    /** What is usually drawn on the organ, as its file has it. */
+    List<Event> usual() {
+        return open.stream().map(organ -> Workshop.usual(organ.organ())).toList();
+    }
+
+    private static Event usual(KnownOrgan organ) {
+        try {
+            return new Event.UsualOpened(organ.calibrated());
+        } catch (IllegalArgumentException unknownMaterial) {
+            return new Event.Failed(
+                    organ.instrument().name() + " cannot be estimated: " + unknownMaterial.getMessage());
+        }
+    }
+
+    /** Writes the organ, as its file has it, with what its organist knows without a meter. */
+    Event kept(Experience experience) {
+        if (open.isEmpty()) {
+            return new Event.Failed("No organ is open.");
+        }
+        OpenOrgan next = open.get().with(open.get().organ().with(experience));
+        SaveOutcome outcome = library.saveOrgan(next);
+        if (outcome instanceof SaveOutcome.Saved saved) {
+            open = Optional.of(new OpenOrgan(next.organ(), next.path(), saved.fingerprint()));
+            return new Event.ExperienceKept(next.organ().calibrated());
+        }
+        return outcome instanceof SaveOutcome.NotSaved failed
+                ? Refusal.of(failed)
+                : new Event.Failed(next.path() + " was changed by somebody else since it was opened. Leave it and open"
+                        + " it again.");
+    }
+
     Event make(Instrument organ) throws BadFile {
         String id = library.freeInstrumentId(organ.name());
         SaveOutcome outcome = library.saveNewInstrument(id, organ);
@@ -85,6 +118,7 @@ final class Workshop {
         }
         return open(
                 id,
-                "Saved as " + id + ".json. The room is assumed, since the list does not say: check it, at the end.");
+                "Saved as " + id + ".json. Check the room, at the end: it is assumed. What do you draw for an ordinary"
+                        + " hymn, and for how many? Press R to say.");
     }
 }

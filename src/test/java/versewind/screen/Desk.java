@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import versewind.calibration.CalibratedOrgan;
 import versewind.calibration.Calibration;
+import versewind.calibration.Experience;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -113,7 +114,7 @@ final class Desk {
     }
 
     static CalibratedOrgan organ(Instrument instrument) {
-        return new CalibratedOrgan(sound(instrument), Calibration.NONE);
+        return new CalibratedOrgan(sound(instrument), Calibration.NONE, Experience.NONE);
     }
 
     static OrganSound sound(Instrument instrument) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import versewind.Golden;
 import versewind.calibration.CalibratedOrgan;
 import versewind.calibration.Calibration;
+import versewind.calibration.Experience;
 import versewind.calibration.Fit;
 import versewind.calibration.MeterReading;
 import versewind.sound.OrganSound;
@@ -32,11 +33,12 @@ class MeterCommandsTest {
     private Desk fitted() {
         List<MeterReading> readings = wanted();
         if (readings.isEmpty()) {
-            return desk.answer(new Event.Recalibrated(new CalibratedOrgan(before, Calibration.NONE), List.of()));
+            return desk.answer(
+                    new Event.Recalibrated(new CalibratedOrgan(before, Calibration.NONE, Experience.NONE), List.of()));
         }
         Fit fit = Fit.of(before, readings);
         return desk.answer(new Event.Recalibrated(
-                new CalibratedOrgan(fit.calibration().soundOf(fit.instrument()), fit.calibration()),
+                new CalibratedOrgan(fit.calibration().soundOf(fit.instrument()), fit.calibration(), Experience.NONE),
                 Fit.outliers(before, readings)));
     }
 

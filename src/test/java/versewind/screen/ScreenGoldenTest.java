@@ -171,7 +171,7 @@ class ScreenGoldenTest {
                         "help-end-80x24",
                         Desk.with("harvest-festival", 80, 24).press("?", " ", " ", " ", " ", " "),
                         "lines 101 to 121 of",
-                        "Choosing from a list"),
+                        "Usual registrations"),
                 new Case("no-verses-80x24", withoutVerses(), "no verse yet; i to add", "Deleted Intro; u to undo."),
                 new Case(
                         "too-small-50x12",

@@ -1,0 +1,49 @@
+package versewind.rules;
+
+import java.util.List;
+import java.util.OptionalInt;
+import versewind.organ.IndexSet;
+import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.Verse;
+import versewind.plan.VerseKind;
+import versewind.plan.Verses;
+import versewind.sound.OrganSound;
+import versewind.sound.Verdict;
+
+/**
+ * A guess at what is drawn for an ordinary hymn: the first rung of the {@link BuildingLine} that leads, on the main
+ * manual with the pedal.
+ *
+ * @param verse a verse so played
+ * @param people present
+ */
+public record OrdinaryHymn(Verse verse, int people) {
+
+    /** People at an ordinary service in a church that holds them. An estimate. */
+    private static final int USUAL_PEOPLE = 150;
+
+    /** The guess for an organ: for 150 people, or half the seats where those are fewer. */
+    public static OrdinaryHymn of(OrganSound sound) {
+        Instrument organ = sound.organ();
+        int seats = organ.room().seats();
+        int people = seats == 0 ? USUAL_PEOPLE : Math.max(1, Math.min(USUAL_PEOPLE, seats / 2));
+        HandsAndFeet.Layout layout =
+                organ.pedalDivision().isPresent() ? HandsAndFeet.Layout.FOUR_PARTS : HandsAndFeet.Layout.MANUALS_ONLY;
+        Verse silent = Verses.blank(organ, VerseKind.VERSE).withHands(HandsAndFeet.on(layout, organ.mainDivision()));
+        List<Registration> rungs = new BuildingLine(OrganFacts.of(sound), silent.hands(), IndexSet.EMPTY)
+                .rungs().stream()
+                        .map(rung ->
+                                silent.registration().withStops(rung.stops()).withCouplers(rung.couplers()))
+                        .toList();
+        Verse last = silent;
+        for (Registration rung : rungs) {
+            last = silent.withRegistration(rung);
+            if (sound.estimate(last, people, OptionalInt.empty()).margin().verdict() == Verdict.LEADS) {
+                break;
+            }
+        }
+        return new OrdinaryHymn(last, people);
+    }
+}

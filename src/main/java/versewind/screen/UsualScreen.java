@@ -1,0 +1,152 @@
+package versewind.screen;
+
+import java.util.List;
+import java.util.Optional;
+import versewind.calibration.CalibratedOrgan;
+import versewind.calibration.Experience;
+import versewind.calibration.HeardRegistration;
+import versewind.organ.RegistrationText;
+import versewind.plan.Verse;
+
+/**
+ * The registrations that are usually drawn on an organ, over the plan or the organ: a short list to recall one from.
+ *
+ * @param list by their names
+ * @param organ the organ
+ * @param owner how the organ is open
+ */
+record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner owner) implements Screen {
+
+    static final KeyTable<UsualScreen> KEYS = KeyTable.<UsualScreen>under("Usual registrations")
+            .list("registration", (screen, by) -> new UsualScreen(screen.list.move(by), screen.organ, screen.owner))
+            .key("Enter", "draw it in this verse", UsualScreen::recall)
+            .key("i", "add one", (screen, state) -> state.open(UsualForm.ofGuess(screen.organ, screen.owner)))
+            .key(
+                    "e",
+                    "edit",
+                    (screen, state) -> screen.onMarked(
+                            state, usual -> state.open(UsualForm.of(usual, screen.organ, screen.owner))))
+            .key(
+                    "x, Delete",
+                    "remove",
+                    (screen, state) -> screen.onMarked(
+                            state,
+                            usual -> state.wants(screen.owner.keeping(
+                                    screen.organ.experience().without(usual.name())))))
+            .key("Esc, R, q", "close", (screen, state) -> state.close());
+
+    private static final int WIDTH = 76;
+    private static final int NAME = 20;
+    private static final int FIXED_ROWS = 2;
+
+    /** How an organ is open. */
+    enum Owner {
+        /** With the plan that is made for it. */
+        PLAN,
+        /** To be changed. */
+        ORGAN_BEING_CHANGED;
+
+        /** Keeps what its organist knows now. */
+        Effect keeping(Experience experience) {
+            return switch (this) {
+                case PLAN -> effects -> effects.keepExperience(experience);
+                case ORGAN_BEING_CHANGED -> effects -> effects.keepExperienceOfOrgan(experience);
+            };
+        }
+    }
+
+    /** What is done with the marked registration. */
+    @FunctionalInterface
+    private interface OnUsual {
+        State on(HeardRegistration usual);
+    }
+
+    static State open(State state, PlanEdit work) {
+        return open(state, work.organ(), Owner.PLAN);
+    }
+
+    /** The list; where it is empty, the form of the first. */
+    static State open(State state, CalibratedOrgan organ, Owner owner) {
+        List<HeardRegistration> usual = organ.experience().usual();
+        return state.open(
+                usual.isEmpty() ? UsualForm.ofGuess(organ, owner) : new UsualScreen(ListBox.of(usual), organ, owner));
+    }
+
+    /** The question about an organ of which nothing is known yet; blank where something is. */
+    static String asked(CalibratedOrgan organ) {
+        return organ.experience().usual().isEmpty() && organ.calibration().isNone()
+                ? UsualForm.QUESTION + " Press R to say."
+                : "";
+    }
+
+    private State onMarked(State state, OnUsual action) {
+        return list.current().map(action::on).orElseGet(() -> state.says("None yet. Press i to add one."));
+    }
+
+    private State recall(State state) {
+        return onMarked(
+                state,
+                usual -> owner == Owner.ORGAN_BEING_CHANGED
+                        ? state.open(UsualForm.of(usual, organ, owner))
+                        : state.onWork(work -> recalled(state.close(), work, usual)));
+    }
+
+    private static State recalled(State state, PlanEdit work, HeardRegistration usual) {
+        Optional<Verse> verse = work.verse();
+        if (verse.isEmpty()) {
+            return state.says("There is no verse to draw it in. Press i to add one.");
+        }
+        Verse after = verse.get().withRegistration(usual.registration()).withHands(usual.hands());
+        return after.equals(verse.get())
+                ? state.says("\"" + usual.name() + "\" is drawn already.")
+                : PlanChanges.change(state, work, after).says("Recalled \"" + usual.name() + "\" (u to undo).");
+    }
+
+    /** What an organist knows was written into the organ's file. */
+    static State kept(State state, CalibratedOrgan organ) {
+        State next = state.update(
+                UsualScreen.class,
+                screen -> new UsualScreen(
+                        new ListBox<>(organ.experience().usual(), screen.list.marked()), organ, screen.owner));
+        if (state.ground() instanceof OrganScreen) {
+            return next.update(OrganScreen.class, OrganScreen::written).says("Kept in the organ's file.");
+        }
+        return next.onWork(
+                work -> next.with(work.on(organ)).says(said(work.organ().experience(), organ.experience())));
+    }
+
+    private static String said(Experience before, Experience now) {
+        List<String> names = now.usual().stream().map(HeardRegistration::name).toList();
+        return before.usual().stream()
+                .map(HeardRegistration::name)
+                .filter(name -> !names.contains(name))
+                .findFirst()
+                .filter(gone -> now.usual().size() < before.usual().size())
+                .map(gone -> "Removed \"" + gone + "\" from the usual registrations.")
+                .orElse("Kept with the organ. Press R to recall it.");
+    }
+
+    @Override
+    public KeyTable<?> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        RegistrationText text = new RegistrationText(organ.sound().organ());
+        List<String> below = list.current()
+                .map(marked -> Text.wrapped(text.format(marked.registration()), WIDTH - 4))
+                .orElse(List.of("None yet."));
+        String title = "Usual registrations of " + organ.sound().organ().name();
+        Box box = Box.open(frame, title, WIDTH, list.size() + 1 + below.size() + FIXED_ROWS);
+        Box window = box.rows(0, list.size());
+        list.paint(frame, window, (usual, index, y) -> {
+            frame.write(box.x(), y, frame.fit(usual.name(), NAME - 2), Style.TEXT);
+            String of = usual.people() + " people, singing " + usual.singing().word() + ", "
+                    + usual.heard().felt();
+            frame.write(box.x() + NAME, y, frame.fit(of, box.width() - NAME), Style.FAINT);
+        });
+        box.write(frame, box.y() + list.size() + 1, below, Style.TEXT);
+        KEYS.hints(frame, box, "Enter", "i", "e", "x", "Esc");
+    }
+}

@@ -1,0 +1,115 @@
+package versewind.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import versewind.calibration.CalibratedOrgan;
+import versewind.calibration.Experience;
+import versewind.calibration.HeardRegistration;
+import versewind.plan.HeardAs;
+import versewind.plan.Mode;
+import versewind.plan.Singing;
+import versewind.plan.Verse;
+import versewind.plan.VerseKind;
+import versewind.sound.Verdict;
+
+class UsualScreenTest {
+
+    private final Desk desk = Desk.with("harvest-festival", 80, 24);
+
+    /** What was wanted kept, which is kept. */
+    private Experience kept() {
+        Experience experience = desk.effects().stream()
+                .filter(wanted -> wanted.is("keepExperience"))
+                .map(wanted -> wanted.argument(0, Experience.class))
+                .reduce((first, last) -> last)
+                .orElseThrow();
+        CalibratedOrgan organ = desk.work().organ();
+        desk.answer(new Event.ExperienceKept(new CalibratedOrgan(organ.sound(), organ.calibration(), experience)));
+        return experience;
+    }
+
+    @Test
+    void an_organ_of_which_nothing_is_known_is_asked_about_in_a_line_that_the_next_key_takes_away() {
+        assertThat(desk.said()).isEqualTo("What do you draw for an ordinary hymn, and for how many? Press R to say.");
+        desk.press("n");
+        assertThat(desk.said()).isEmpty();
+    }
+
+    @Test
+    void the_form_of_the_first_holds_a_guess_that_leads_as_many_as_usually_come() {
+        desk.press("R", "<Enter>");
+        HeardRegistration guess = kept().usual("ordinary").orElseThrow();
+        Verse verse = guess.verse();
+
+        assertThat(guess.people()).isEqualTo(150);
+        assertThat(desk.work()
+                        .sound()
+                        .estimate(verse, 150, OptionalInt.empty())
+                        .margin()
+                        .verdict())
+                .isEqualTo(Verdict.LEADS);
+        assertThat(desk.said()).startsWith("Kept with the organ.");
+        desk.press("q");
+    }
+
+    @Test
+    void what_is_drawn_is_kept_and_recalled_into_another_verse_with_its_hands() {
+        desk.press("n", "*", "^U", "'feast'", "<Enter>");
+        Verse drawn = desk.verse();
+        HeardRegistration feast = kept().usual("feast").orElseThrow();
+        desk.press("]", "n", "0", "R", "<Enter>");
+
+        assertThat(feast)
+                .isEqualTo(new HeardRegistration(
+                        "feast",
+                        Mode.CONGREGATION,
+                        drawn.singing(),
+                        480,
+                        OptionalInt.empty(),
+                        drawn.hands(),
+                        drawn.registration(),
+                        HeardAs.RIGHT));
+        assertThat(desk.verse().registration()).isEqualTo(drawn.registration());
+        assertThat(desk.verse().hands()).isEqualTo(drawn.hands());
+        assertThat(desk.said()).isEqualTo("Recalled \"feast\" (u to undo).");
+    }
+
+    @Test
+    void an_introduction_is_kept_as_what_people_would_sing_to() {
+        assertThat(desk.verse().kind()).isEqualTo(VerseKind.INTRODUCTION);
+        desk.press("*", "<Enter>");
+        assertThat(kept().usual())
+                .singleElement()
+                .extracting(HeardRegistration::mode)
+                .isEqualTo(Mode.CONGREGATION);
+    }
+
+    @Test
+    void one_is_edited_under_another_name_and_removed() {
+        desk.press("R", "<Enter>");
+        kept();
+        desk.press(
+                "R", "e", "^U", "'gentle'", "<Tab>", "<Tab>", "<Tab>", "<Tab>", "<Tab>", "^U", "'gentle'", "<Enter>");
+        assertThat(kept().usual()).singleElement().satisfies(usual -> assertThat(List.of(usual.name(), usual.singing()))
+                .isEqualTo(List.of("gentle", Singing.GENTLE)));
+        desk.press("x");
+        assertThat(kept()).isEqualTo(Experience.NONE);
+        assertThat(desk.said()).isEqualTo("Removed \"gentle\" from the usual registrations.");
+    }
+
+    @Test
+    void a_stop_that_the_organ_does_not_have_is_named_in_the_form() {
+        desk.press("R", "<Tab>", "^U", "'Great: Sackbut 8'", "<Enter>");
+        assertThat(desk.form().complaint()).contains("Great has no stop \"Sackbut 8\"");
+        assertThat(desk.effects()).isEmpty();
+    }
+
+    @Test
+    void silence_is_not_kept() {
+        desk.press("0", "*");
+        assertThat(desk.said()).isEqualTo("Nothing sounds here. Draw a registration first.");
+    }
+}
