@@ -1,7 +1,6 @@
 package versewind.cli;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import versewind.organ.Instrument;
 import versewind.organ.RegistrationText;
@@ -19,7 +18,6 @@ record ServiceProposalReport(OpenPlan open, List<Integer> hymns, ServiceProposal
 
     private static final int LABEL = 7;
     private static final int WHERE = 12;
-    private static final double WORTH_A_LINE = 0.05;
 
     @Override
     public void print(Page page) {
@@ -28,21 +26,11 @@ record ServiceProposalReport(OpenPlan open, List<Integer> hymns, ServiceProposal
             page.hymn(open.plan().hymns().get(hymn));
             ReportFields.places(open.plan(), hymn).forEach(place -> verse(page, place));
         }
-        page.blank();
-        page.paragraph(format(
-                "Total: %.2f points (lower is better). Chosen verse by verse it would be %.2f.",
-                found.cost(), found.greedyCost()));
-        if (found.cost() - found.bound() >= WORTH_A_LINE) {
-            page.paragraph(format("No combination of these candidates has fewer than %.2f.", found.bound()));
-        }
         int generals = open.instrument().pistons().generals();
         if (generals > 0) {
+            page.blank();
             page.paragraph(found.pistons() + " of " + generals + " general pistons are used.");
         }
-    }
-
-    private static String format(String format, Object... numbers) {
-        return String.format(Locale.ROOT, format, numbers);
     }
 
     private Optional<ServiceProposal.OfVerse> at(VersePlace place) {
@@ -126,12 +114,6 @@ record ServiceProposalReport(OpenPlan open, List<Integer> hymns, ServiceProposal
     }
 
     static Json proposal(Instrument organ, Proposal proposal, String piston) {
-        Json points = new Json();
-        Json reasons = new Json();
-        for (ScorePart part : proposal.score().parts()) {
-            points.put(part.kind().word(), part.points(), 3);
-            reasons.put(part.kind().word(), part.sentence());
-        }
         return new Json()
                 .list("draw", proposal.registration().stops().stream().boxed().toList(), stop -> new Json()
                         .put("division", organ.stops().get(stop).name().division())
@@ -141,8 +123,16 @@ record ServiceProposalReport(OpenPlan open, List<Integer> hymns, ServiceProposal
                 .with(ReportFields.hands(organ, proposal.hands()))
                 .putIfPresent("piston", Optional.of(piston).filter(each -> !each.isBlank()))
                 .put("score", proposal.score().points(), 3)
-                .put("parts", points)
-                .put("reasons", reasons)
+                .list("parts", proposal.score().parts(), ServiceProposalReport::part)
+                .put("sound", proposal.sound())
+                .putIfPresent("unlike", Optional.of(proposal.unlike()).filter(each -> !each.isBlank()))
                 .put("why", proposal.why());
+    }
+
+    private static Json part(ScorePart part) {
+        return new Json()
+                .put("kind", part.kind().word())
+                .put("points", part.points(), 3)
+                .put("sentence", part.sentence());
     }
 }

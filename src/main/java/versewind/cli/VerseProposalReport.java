@@ -1,20 +1,14 @@
 package versewind.cli;
 
 import java.util.List;
-import java.util.Locale;
 import versewind.plan.Hymn;
 import versewind.plan.Verse;
 import versewind.proposal.Proposal;
 import versewind.proposal.RegistrationProposer;
-import versewind.proposal.ScorePart;
 import versewind.store.OpenPlan;
 
 /** The proposals for one verse, the best first, each with its reasons. */
 record VerseProposalReport(OpenPlan open, RegistrationProposer.OfVerse found) implements Report {
-
-    private static final int[] SCORE = {12, -6};
-    private static final int[] PART = {10, -6};
-    private static final double WORTH_A_LINE = 0.05;
 
     @Override
     public void print(Page page) {
@@ -33,19 +27,11 @@ record VerseProposalReport(OpenPlan open, RegistrationProposer.OfVerse found) im
 
     private void proposal(Page page, int number, Proposal proposal) {
         page.hanging(number + "  ", proposal.why());
+        if (!proposal.unlike().isEmpty()) {
+            page.hanging("   ", "Compared with no. 1: " + proposal.unlike() + ".");
+        }
         ServiceProposalReport.drawn(page, "   ", open.instrument(), proposal);
-        page.line("   " + page.cells("", SCORE, "score", points(proposal.score().points())) + "  lower is better");
-        proposal.score().parts().stream()
-                .filter(part -> part.points() >= WORTH_A_LINE)
-                .forEach(part -> part(page, part));
-    }
-
-    private static void part(Page page, ScorePart part) {
-        page.hanging("     " + page.cells("", PART, part.kind().word(), points(part.points())) + "  ", part.sentence());
-    }
-
-    private static String points(double points) {
-        return String.format(Locale.ROOT, "%.2f", points);
+        proposal.score().remarks().forEach(remark -> page.hanging("   - ", remark));
     }
 
     @Override

@@ -4,33 +4,33 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
-import versewind.organ.BoxPosition;
 import versewind.organ.Registration;
 import versewind.plan.Plan;
 import versewind.plan.VersePlace;
+import versewind.rules.BuildingStep;
 import versewind.rules.ChorusFaults;
 import versewind.rules.OrganFacts;
 import versewind.sound.OrganSound;
 
 /**
- * Somebody who knows an instrument and proposes what to draw. Belongs to one thread, as its {@link OrganSound} does.
- * The same plan has always the same proposals.
+ * Proposes what to draw on an instrument: the order of building up makes the drafts, and the rule book judges them.
+ * Belongs to one thread, as its {@link OrganSound} does. The same plan has always the same proposals.
  */
 public final class RegistrationProposer {
 
-    private final OrganSound sound;
     private final OrganFacts organ;
     private final ChorusFaults faults;
     private final Requirements requirements;
+    private final Reach reach;
 
     private RegistrationProposer(OrganSound sound) {
-        this.sound = sound;
         organ = OrganFacts.of(sound);
         faults = ChorusFaults.on(organ);
         requirements = new Requirements(sound, organ);
+        reach = new Reach(organ);
     }
 
-    /** Somebody who knows an instrument. */
+    /** Proposals for an instrument. */
     public static RegistrationProposer of(OrganSound sound) {
         return new RegistrationProposer(sound);
     }
@@ -47,14 +47,33 @@ public final class RegistrationProposer {
 
     /** The same, as long as it may go on; then with the best that was found. */
     public OfVerse forVerse(Plan plan, VersePlace place, BooleanSupplier goOn) {
-        Requirement requirement = requirements.requirement(plan, place).with(requirements.neighbours(plan, place));
-        VerseSearch search = search(plan, place, requirement);
-        Explanation why = new Explanation(organ, requirement);
-        List<Proposal> proposals = search.best(goOn).stream()
-                .filter(draft -> !draft.stops().isEmpty())
-                .map(draft -> proposal(draft, search.scoring(), why, settled(draft, Requirements.before(plan, place))))
+        VerseSearch search = search(plan, place);
+        Step step = new Step(
+                requirements.transition(plan, place),
+                Requirements.before(plan, place).map(draft -> neighbour(plan, place, draft)),
+                organ.organ().pistons().generals() > 0);
+        List<Candidate> ranked = search.ranked(goOn).stream()
+                .map(each -> each.with(each.points() + step.points(each)))
+                .sorted(VerseSearch.BEST_FIRST)
                 .toList();
-        return new OfVerse(place, proposals);
+        List<Candidate> chosen = VerseSearch.unlike(ranked);
+        return new OfVerse(
+                place,
+                chosen.stream()
+                        .map(each -> proposal(
+                                search.scoring(),
+                                step,
+                                each,
+                                settled(each, step.before()),
+                                Optional.of(chosen.get(0)).filter(best -> best != each)))
+                        .toList());
+    }
+
+    /** What is drawn in the verse before, as that verse judges it. */
+    private Candidate neighbour(Plan plan, VersePlace place, Draft draft) {
+        VersePlace before = new VersePlace(place.hymn(), place.verse() - 1);
+        Sound sound = new Sound(draft.hands().right(), BuildingStep.FLUTE_8, "", Voice.NONE, "", "");
+        return scoring(plan, before).candidate(new Sketch(draft, sound));
     }
 
     /**
@@ -80,39 +99,47 @@ public final class RegistrationProposer {
     }
 
     /**
-     * A proposal in a chain.
+     * A proposal.
      *
-     * @param draft what is chosen
-     * @param before what is drawn in the verse before, where the breath between them counts
-     * @param piston that sets it, blank for none
-     * @param likeness whether sameness counts
+     * @param scoring of its verse
+     * @param step from the verse before
+     * @param candidate what is proposed
+     * @param drawn it with what nobody hears
+     * @param best the best proposal for the verse, where it is another
      */
     Proposal proposal(
-            Plan plan,
-            VersePlace place,
-            Draft draft,
-            Optional<Draft> before,
-            String piston,
-            VerseCandidates.Likeness likeness) {
-        ChangeTime breath = requirements
-                .breath(plan, plan.hymns().get(place.hymn()))
-                .with(piston.isBlank() ? ChangeTime.Piston.NONE : ChangeTime.Piston.SET);
-        Requirement requirement = requirements
-                .requirement(plan, place)
-                .with(new Requirement.Neighbours(
-                        before,
-                        likeness == VerseCandidates.Likeness.COUNTS
-                                ? before.stream().toList()
-                                : List.of(),
-                        breath,
-                        likeness == VerseCandidates.Likeness.COUNTS
-                                ? requirements.rise(plan, place, before)
-                                : Optional.empty()));
-        return proposal(
-                draft,
-                search(plan, place, requirement).scoring(),
-                new Explanation(organ, requirement),
-                settled(draft, before));
+            ScoreFunction scoring, Step step, Candidate candidate, Registration drawn, Optional<Candidate> best) {
+        Rows.Told rows = new Rows.Told();
+        scoring.add(candidate, rows);
+        step.add(candidate, rows);
+        Explanation words = new Explanation(organ, scoring.requirement());
+        return new Proposal(
+                drawn,
+                candidate.draft().hands(),
+                rows.score(),
+                words.sound(candidate.sketch()),
+                words.why(candidate.sketch(), candidate.balance(), rows.score()),
+                best.map(other -> words.unlike(other, candidate)).orElse(""));
+    }
+
+    /** Verse after verse what is drawn, heard or not. */
+    List<Registration> settled(List<Settling.Chosen> verses) {
+        return new Settling(verses, reach).registrations();
+    }
+
+    /** Boxes that nobody hears stay where they were. */
+    private static Registration settled(Candidate candidate, Optional<Candidate> before) {
+        Registration settled = candidate.draft().registration();
+        if (before.isEmpty()) {
+            return settled;
+        }
+        for (int division = 0; division < settled.boxes().size(); division++) {
+            if (!candidate.hearsBox(division)) {
+                settled = settled.withBox(
+                        division, before.get().draft().registration().boxes().get(division));
+            }
+        }
+        return settled;
     }
 
     /**
@@ -143,35 +170,12 @@ public final class RegistrationProposer {
         return requirements;
     }
 
-    VerseSearch search(Plan plan, VersePlace place, Requirement requirement) {
-        ScoreFunction scoring = new ScoreFunction(
-                organ,
-                requirement,
-                faults,
-                sound.marginEvaluator(
-                        requirements.weighed(plan, place), plan.heading().people()));
-        return new VerseSearch(organ, scoring);
+    VerseSearch search(Plan plan, VersePlace place) {
+        return new VerseSearch(organ, scoring(plan, place), reach);
     }
 
-    private Proposal proposal(Draft draft, ScoreFunction scoring, Explanation why, Registration settled) {
-        Score score = scoring.score(draft);
-        return new Proposal(settled, draft.hands(), score, why.of(draft, score, scoring.marginDb(draft)));
-    }
-
-    /** Boxes that nobody hears stay where they were. */
-    private Registration settled(Draft draft, Optional<Draft> before) {
-        if (before.isEmpty()) {
-            return draft.registration();
-        }
-        DraftAnalysis sounding = new DraftAnalysis(organ);
-        sounding.look(draft);
-        Registration settled = draft.registration();
-        for (int division = 0; division < settled.boxes().size(); division++) {
-            if (!sounding.isHeard(division)) {
-                BoxPosition kept = before.get().registration().boxes().get(division);
-                settled = settled.withBox(division, kept);
-            }
-        }
-        return settled;
+    private ScoreFunction scoring(Plan plan, VersePlace place) {
+        Requirement requirement = requirements.requirement(plan, place);
+        return new ScoreFunction(organ, requirement, faults, requirements.balance(plan, place, requirement), reach);
     }
 }

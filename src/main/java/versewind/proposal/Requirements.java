@@ -1,12 +1,11 @@
 package versewind.proposal;
 
-import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
@@ -16,17 +15,14 @@ import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
 import versewind.rules.BetweenVerses;
+import versewind.rules.BuildingLine;
+import versewind.rules.BuildingStep;
 import versewind.rules.Company;
 import versewind.rules.OrganFacts;
-import versewind.sound.MarginEvaluator;
 import versewind.sound.OrganSound;
 
 /** What the verses of plans want of their registrations on one instrument. Belongs to one thread, as its sound does. */
 final class Requirements {
-
-    private static final double USUAL_SD_DB = 6;
-    private static final double LEAST_SD_DB = 1;
-    private static final int SAMPLES = 40;
 
     private final OrganSound sound;
     private final OrganFacts organ;
@@ -38,47 +34,83 @@ final class Requirements {
 
     /** What a verse wants, whatever stands beside it. */
     Requirement requirement(Plan plan, VersePlace place) {
-        Hymn hymn = plan.hymns().get(place.hymn());
-        Verse verse = hymn.verses().get(place.verse());
-        Verse weighed = weighed(plan, place);
-        Mood mood = weighed.mode() == Mode.MELODY_SOLOED ? ofMelody(plan, place) : Shape.mood(plan, place);
-        Requirement requirement = new Requirement(
-                weighed.mode(),
+        Requirement alone = alone(plan, place);
+        return alone.isPeople() ? alone.with(withinReach(plan, place, alone, balance(plan, place, alone))) : alone;
+    }
+
+    private Requirement alone(Plan plan, VersePlace place) {
+        Verse verse = verse(plan, place);
+        Mode mode = weighed(plan, place).mode();
+        Mood mood = mood(plan, place);
+        return new Requirement(
+                mode,
                 Company.of(verse),
                 mood,
-                layers(verse, weighed.mode(), mood),
+                fullest(verse, mode, mood),
                 verse.locks(),
-                SearchSpace.hands(organ, plan.heading().player(), verse),
-                target(plan, place),
-                USUAL_SD_DB,
-                Requirement.Neighbours.NONE);
-        return requirement.with(sdDb(weighed, requirement, plan.heading().people()));
+                WaysToPlay.of(organ, plan.heading().player(), verse, mode, mood),
+                aim(plan, place));
+    }
+
+    /** The balance of a verse, draft after draft. */
+    VerseBalance balance(Plan plan, VersePlace place, Requirement requirement) {
+        return new VerseBalance(
+                sound, requirement, weighed(plan, place), plan.heading().people());
+    }
+
+    private static Verse verse(Plan plan, VersePlace place) {
+        return plan.hymns().get(place.hymn()).verses().get(place.verse());
     }
 
     /** The verse as it is weighed: what the organ plays alone as if those sang to it whom it introduces. */
     Verse weighed(Plan plan, VersePlace place) {
-        List<Verse> verses = plan.hymns().get(place.hymn()).verses();
-        Verse verse = verses.get(place.verse());
+        Verse verse = verse(plan, place);
         boolean isSoloed =
                 verse.mode() == Mode.MELODY_SOLOED && organ.keyboards().size() > 1;
         if (verse.isSung() || isSoloed) {
-            return sungGently(verse);
+            return verse;
         }
-        Verse next = verses.subList(place.verse(), verses.size()).stream()
-                .filter(Verse::isSung)
-                .findFirst()
-                .orElse(verse);
+        Verse next = introduced(plan, place).map(index -> verse(plan, index)).orElse(verse);
         return verse.withKind(VerseKind.VERSE)
                 .withMode(next.mode() == Mode.MELODY_SOLOED ? Mode.CONGREGATION : next.mode())
                 .withSinging(next.singing())
                 .withPeople(next.people());
     }
 
+    /** The next verse that is sung. */
+    private static Optional<VersePlace> introduced(Plan plan, VersePlace place) {
+        List<Verse> verses = plan.hymns().get(place.hymn()).verses();
+        return IntStream.range(place.verse() + 1, verses.size())
+                .filter(index -> verses.get(index).isSung())
+                .mapToObj(index -> new VersePlace(place.hymn(), index))
+                .findFirst();
+    }
+
     /**
-     * The mood by which layers are too much: people who sing strongly bear more, in a gentle verse no more than a plain
-     * one has, and a last verse that is not gentle may be bright.
+     * The mood of the words. What introduces a verse has the mood of that, where the plan does not say more; a tune
+     * that is soloed is the brighter for the singing that it introduces.
      */
-    private static Mood layers(Verse verse, Mode mode, Mood mood) {
+    private Mood mood(Plan plan, VersePlace place) {
+        Mood own = Shape.mood(plan, place);
+        Verse verse = verse(plan, place);
+        Optional<VersePlace> next = verse.isSung() ? Optional.empty() : introduced(plan, place);
+        if (own != Mood.PLAIN || next.isEmpty()) {
+            return own;
+        }
+        Mood introduced = Shape.mood(plan, next.get());
+        boolean isStrong = verse(plan, next.get()).singing().compareTo(Singing.STRONG) >= 0
+                && verse(plan, next.get()).mode() == Mode.CONGREGATION;
+        if (verse.mode() != Mode.MELODY_SOLOED || introduced == Mood.GENTLE || !isStrong) {
+            return introduced;
+        }
+        return Collections.max(List.of(introduced, Shape.isFestal(plan) ? Mood.FESTAL : Mood.BRIGHT));
+    }
+
+    /**
+     * The mood whose steps are borne as well: people who sing strongly bear more, in a gentle verse no more than a
+     * plain one has, and a last verse that is not gentle may be bright.
+     */
+    private static Mood fullest(Verse verse, Mode mode, Mood mood) {
         if (mode != Mode.CONGREGATION) {
             return mood;
         }
@@ -95,132 +127,120 @@ final class Requirements {
         return Collections.max(List.of(mood, ofKind, ofSinging));
     }
 
-    /** A melody is soloed as strongly as what it introduces will be sung. */
-    private static Mood ofMelody(Plan plan, VersePlace place) {
-        Mood own = Shape.mood(plan, place);
-        List<Verse> verses = plan.hymns().get(place.hymn()).verses();
-        Optional<Verse> next = verses.subList(place.verse(), verses.size()).stream()
-                .filter(Verse::isSung)
-                .findFirst();
-        if (own == Mood.GENTLE || next.isEmpty() || next.get().mode() != Mode.CONGREGATION) {
+    /** Where the balance should lie, on an organ that has all it could need. */
+    private Target aim(Plan plan, VersePlace place) {
+        Mode mode = weighed(plan, place).mode();
+        Target own = Target.of(mode, mood(plan, place));
+        if (mode != Mode.CONGREGATION) {
             return own;
         }
-        Mood introduced = Shape.mood(plan, new VersePlace(place.hymn(), verses.indexOf(next.get())));
-        boolean isStrong = next.get().singing().compareTo(Singing.STRONG) >= 0;
-        Mood sung = isStrong ? (Shape.isFestal(plan) ? Mood.FESTAL : Mood.BRIGHT) : Mood.PLAIN;
-        return Collections.max(List.of(own, introduced, sung));
-    }
-
-    /** Where the plan wants a verse gentle, people sing it gently, if nothing else is said of their singing. */
-    private static Verse sungGently(Verse verse) {
-        boolean isGentle =
-                verse.mood() == Mood.GENTLE && verse.mode() == Mode.CONGREGATION && verse.singing() == Singing.ORDINARY;
-        return isGentle ? verse.withSinging(Singing.GENTLE) : verse;
+        Optional<VersePlace> next = verse(plan, place).isSung() ? Optional.empty() : introduced(plan, place);
+        return own.lifted(
+                next.isPresent() ? Shape.lift(plan, next.get()) + Shape.INTRODUCTION : Shape.lift(plan, place));
     }
 
     /**
-     * How far the margin may be off where it lies nearest to the target, of the registrations with which a search
-     * starts.
+     * The aim as far as the organ has it: where the strongest verse of the hymn would want more than there is, the
+     * others keep their distance from it, as long as they lead at all; and the last verse is no weaker than any.
      */
-    private double sdDb(Verse weighed, Requirement requirement, int people) {
-        MarginEvaluator evaluator = sound.marginEvaluator(weighed, people);
-        Optional<Draft> nearest = new SeedRegistrations(organ, new SearchSpace(organ, requirement))
-                .all().stream()
-                        .filter(draft -> draft.couplers().size() <= 1)
-                        .limit(SAMPLES)
-                        .min(Comparator.comparingDouble(
-                                draft -> Math.abs(evaluator.marginDb(draft.registration(), draft.hands())
-                                        - requirement.target().centreDb())));
-        OptionalDouble plusMinusDb = nearest.isEmpty()
-                ? OptionalDouble.empty()
-                : sound.estimate(
-                                weighed.withRegistration(nearest.get().registration())
-                                        .withHands(nearest.get().hands()),
-                                people,
-                                OptionalInt.empty())
-                        .margin()
-                        .plusMinusDb();
-        return Math.max(LEAST_SD_DB, plusMinusDb.orElse(USUAL_SD_DB));
-    }
-
-    /** What stands beside a verse, and what it therefore wants besides. */
-    Requirement.Neighbours neighbours(Plan plan, VersePlace place) {
-        Hymn hymn = plan.hymns().get(place.hymn());
-        List<Draft> unlike = new ArrayList<>();
-        for (int beside : new int[] {place.verse() - 1, place.verse() + 1}) {
-            if (beside >= 0 && beside < hymn.verses().size() && isText(hymn, beside) && isText(hymn, place.verse())) {
-                draft(hymn.verses().get(beside)).ifPresent(unlike::add);
+    private Target withinReach(Plan plan, VersePlace place, Requirement requirement, VerseBalance balance) {
+        Target own = requirement.target();
+        double strongest = own.centre();
+        for (int index = 0; index < plan.hymns().get(place.hymn()).verses().size(); index++) {
+            VersePlace other = new VersePlace(place.hymn(), index);
+            if (isAlike(plan, place, other)) {
+                strongest = Math.max(strongest, aim(plan, other).centre());
             }
         }
-        boolean hasPistons = organ.organ().pistons().generals() > 0;
-        ChangeTime breath = breath(plan, hymn).with(hasPistons ? ChangeTime.Piston.TO_BE_HAD : ChangeTime.Piston.NONE);
-        Optional<Draft> before = before(plan, place);
-        boolean isText = place.verse() > 0 && isText(hymn, place.verse()) && isText(hymn, place.verse() - 1);
-        return new Requirement.Neighbours(
-                before, unlike, breath, isText ? rise(plan, place, before) : Optional.empty());
-    }
-
-    /** How a verse should stand to the one before, of which something is drawn. */
-    Optional<GrowthTarget> rise(Plan plan, VersePlace place, Optional<Draft> before) {
-        OptionalDouble risesDb = risesDb(plan, place);
-        if (before.isEmpty() || risesDb.isEmpty()) {
-            return Optional.empty();
+        if (verse(plan, place).kind() == VerseKind.LAST_VERSE && requirement.mood() != Mood.GENTLE) {
+            own = own.lifted(strongest - own.centre());
         }
-        MarginEvaluator evaluator = sound.marginEvaluator(
-                weighed(plan, beforeIt(place)), plan.heading().people());
-        double beforeDb =
-                evaluator.marginDb(before.get().registration(), before.get().hands());
-        return Optional.of(new GrowthTarget(beforeDb, risesDb.getAsDouble()));
+        double beyond = strongest - fullOrgan(requirement, balance);
+        return beyond > 0 ? own.lowered(beyond) : own;
     }
 
-    /** By how much the target of a verse lies above that of the verse before, where the people sing both. */
-    OptionalDouble risesDb(Plan plan, VersePlace place) {
-        Verse verse = plan.hymns().get(place.hymn()).verses().get(place.verse());
-        Verse before = plan.hymns().get(place.hymn()).verses().get(place.verse() - 1);
-        boolean isOfPeople = verse.isSung()
-                && before.isSung()
-                && verse.mode() == Mode.CONGREGATION
-                && before.mode() == Mode.CONGREGATION;
-        return isOfPeople
-                ? OptionalDouble.of(target(plan, place).centreDb()
-                        - target(plan, beforeIt(place)).centreDb())
-                : OptionalDouble.empty();
+    private boolean isAlike(Plan plan, VersePlace one, VersePlace other) {
+        Verse mine = weighed(plan, one);
+        Verse its = weighed(plan, other);
+        return its.isSung()
+                && its.mode() == mine.mode()
+                && its.singing() == mine.singing()
+                && its.people().equals(mine.people());
     }
 
-    private static VersePlace beforeIt(VersePlace place) {
-        return new VersePlace(place.hymn(), place.verse() - 1);
+    /** The balance of all that the order has. */
+    private double fullOrgan(Requirement requirement, VerseBalance balance) {
+        HandsAndFeet hands = requirement.hands().get(0);
+        return new BuildingLine(organ, hands, requirement.locks().never())
+                .rungs().stream()
+                        .filter(rung -> rung.step() != BuildingStep.THIRTY_TWO_FEET)
+                        .reduce((before, after) -> after)
+                        .map(rung -> new Draft(
+                                Registration.silent(organ.organ())
+                                        .withStops(rung.stops())
+                                        .withCouplers(rung.couplers()),
+                                hands))
+                        .map(balance::of)
+                        .orElse(Double.POSITIVE_INFINITY);
     }
 
-    private Target target(Plan plan, VersePlace place) {
-        Verse weighed = weighed(plan, place);
-        boolean isSoloed = weighed.mode() == Mode.MELODY_SOLOED;
-        return Target.of(weighed.mode(), Shape.mood(plan, place)).lifted(isSoloed ? 0 : Shape.liftDb(plan, place));
+    /** How a verse follows the one before it in its hymn. */
+    Transition transition(Plan plan, VersePlace place) {
+        if (place.verse() == 0) {
+            return Transition.NONE;
+        }
+        VersePlace before = new VersePlace(place.hymn(), place.verse() - 1);
+        Transition.Kind kind = kind(plan, before, place);
+        Transition.Growth growth =
+                kind == Transition.Kind.VERSES ? growth(plan, before, place) : Transition.Growth.FREE;
+        return new Transition(
+                kind, growth, Optional.of(breath(plan, plan.hymns().get(place.hymn()))));
     }
 
-    /** The time before every verse of a hymn. */
-    ChangeTime breath(Plan plan, Hymn hymn) {
+    private static Transition.Kind kind(Plan plan, VersePlace before, VersePlace place) {
+        Verse one = verse(plan, before);
+        Verse other = verse(plan, place);
+        if (!one.isSung() && other.isSung()) {
+            return Transition.Kind.INTRODUCED;
+        }
+        if (!one.isSung() || !other.isSung() || one.mode() != other.mode()) {
+            return Transition.Kind.APART;
+        }
+        if (other.kind() == VerseKind.AMEN) {
+            return Transition.Kind.AMEN;
+        }
+        boolean isOfPeople = isText(one) && isText(other) && one.mode() == Mode.CONGREGATION;
+        return isOfPeople ? Transition.Kind.VERSES : Transition.Kind.APART;
+    }
+
+    private Transition.Growth growth(Plan plan, VersePlace before, VersePlace place) {
+        if (!isAlike(plan, before, place)) {
+            return Transition.Growth.FREE;
+        }
+        Target one = requirement(plan, before).target();
+        Target other = requirement(plan, place).target();
+        return other.isHigherThan(one)
+                ? Transition.Growth.RISES
+                : one.isHigherThan(other) ? Transition.Growth.SINKS : Transition.Growth.STAYS;
+    }
+
+    private static boolean isText(Verse verse) {
+        return verse.kind() == VerseKind.VERSE || verse.kind() == VerseKind.LAST_VERSE;
+    }
+
+    private ChangeTime breath(Plan plan, Hymn hymn) {
         double seconds = BetweenVerses.breathS(hymn, plan.heading().people(), sound);
-        return new ChangeTime(seconds, plan.heading().moveS(), ChangeTime.Piston.NONE);
+        return new ChangeTime(seconds, plan.heading().moveS());
     }
 
     /** What is drawn in the verse before, if anything. */
     static Optional<Draft> before(Plan plan, VersePlace place) {
-        return place.verse() == 0
-                ? Optional.empty()
-                : draft(plan.hymns().get(place.hymn()).verses().get(place.verse() - 1));
-    }
-
-    private static Optional<Draft> draft(Verse verse) {
+        if (place.verse() == 0) {
+            return Optional.empty();
+        }
+        Verse verse = plan.hymns().get(place.hymn()).verses().get(place.verse() - 1);
         return verse.registration().stops().isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Draft(verse.registration(), verse.hands()));
-    }
-
-    /** Whether it is a verse of the text. */
-    static boolean isText(Hymn hymn, int verse) {
-        return switch (hymn.verses().get(verse).kind()) {
-            case VERSE, LAST_VERSE -> true;
-            case INTRODUCTION, INTERLUDE, REFRAIN, AMEN -> false;
-        };
     }
 }

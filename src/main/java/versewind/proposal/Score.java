@@ -1,13 +1,16 @@
 package versewind.proposal;
 
+import java.util.Comparator;
 import java.util.List;
 
 /**
  * What speaks against a registration, in points: the lower the better. It is the sum of its parts.
  *
- * @param parts one of every kind, in their order
+ * @param parts every row that speaks against it
  */
 public record Score(List<ScorePart> parts) {
+
+    private static final double WORTH_A_WORD = 0.3;
 
     public Score {
         parts = List.copyOf(parts);
@@ -18,8 +21,12 @@ public record Score(List<ScorePart> parts) {
         return parts.stream().mapToDouble(ScorePart::points).sum();
     }
 
-    /** One part. */
-    public ScorePart part(PartKind kind) {
-        return parts.get(kind.ordinal());
+    /** What is worth a word against it, the weightiest first; the number of stops and a balance near its aim are not. */
+    public List<String> remarks() {
+        return parts.stream()
+                .filter(part -> part.kind() != PartKind.ECONOMY && part.points() >= WORTH_A_WORD)
+                .sorted(Comparator.comparingDouble(ScorePart::points).reversed())
+                .map(ScorePart::sentence)
+                .toList();
     }
 }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
-import versewind.rules.StopChanges;
 
 /**
  * Of the candidates of every verse those that together cost least: their points, what has to be moved from one to the
@@ -37,15 +36,9 @@ final class ServiceOptimizer {
     private final double[][][] byEither;
     private final boolean[] may;
 
-    /** Of the two candidates that were looked at last. */
-    private double withoutPiston;
-
-    private double withPiston;
-
     private Best best;
     private double bound = Double.POSITIVE_INFINITY;
     private int branches;
-    private int mostBranches;
 
     /**
      * A chain.
@@ -72,7 +65,7 @@ final class ServiceOptimizer {
         byHand = new double[stages.size()][][];
         byEither = new double[stages.size()][][];
         for (int i = 0; i < setting.length; i++) {
-            List<VerseCandidates.Candidate> candidates = stages.get(i).candidates();
+            List<Candidate> candidates = stages.get(i).candidates();
             setting[i] = new int[candidates.size()];
             for (int c = 0; c < setting[i].length; c++) {
                 GeneralSetting each = candidates.get(c).setting();
@@ -86,74 +79,33 @@ final class ServiceOptimizer {
         }
         may = new boolean[settings.size()];
         for (int i = 1; i < setting.length; i++) {
-            reckon(i);
+            weigh(i);
         }
     }
 
     private final List<GeneralSetting> settings;
 
     /** What it costs to come from each candidate of the verse before to each of a verse. */
-    private void reckon(int stage) {
-        List<VerseCandidates.Candidate> from = stages.get(stage - 1).candidates();
-        List<VerseCandidates.Candidate> to = stages.get(stage).candidates();
+    private void weigh(int stage) {
+        List<Candidate> from = stages.get(stage - 1).candidates();
+        List<Candidate> to = stages.get(stage).candidates();
         byHand[stage] = new double[to.size()][from.size()];
         byEither[stage] = new double[to.size()][from.size()];
         for (int b = 0; b < to.size(); b++) {
             for (int a = 0; a < from.size(); a++) {
-                reckon(stages.get(stage), from.get(a), to.get(b));
-                byHand[stage][b][a] = withoutPiston;
-                byEither[stage][b][a] = Math.min(withoutPiston, withPiston);
+                Transition.Cost cost = stages.get(stage).transition().cost(from.get(a), to.get(b));
+                byHand[stage][b][a] = cost.standing() + cost.byHand();
+                byEither[stage][b][a] = cost.standing() + cost.byPiston();
             }
         }
-    }
-
-    private void reckon(VerseCandidates stage, VerseCandidates.Candidate from, VerseCandidates.Candidate to) {
-        withoutPiston = stage.standing(from, to);
-        withPiston = withoutPiston;
-        if (stage.breath().isPresent()) {
-            StopChanges moves =
-                    StopChanges.between(from.draft().registration(), to.draft().registration());
-            ChangeTime breath = stage.breath().get();
-            int unheard = ChangeTime.unheard(moves, from.withinEarshot(), to.withinEarshot());
-            withoutPiston += moved(breath.with(ChangeTime.Piston.NONE), moves, unheard, to);
-            withPiston += moved(breath.with(ChangeTime.Piston.SET), moves, unheard, to);
-        }
-    }
-
-    private static double moved(ChangeTime breath, StopChanges moves, int unheard, VerseCandidates.Candidate to) {
-        Tally tally = Tally.silent();
-        breath.add(moves, unheard, to::hears, tally);
-        return tally.points();
     }
 
     /** The best chain; when it may not go on any more, the best so far. */
     Best best(BooleanSupplier goOn) {
-        return best(goOn, MOST_BRANCHES);
-    }
-
-    /** The best chain of so many choices of pistons. */
-    Best best(BooleanSupplier goOn, int branchesAtMost) {
         best = greedy();
         branches = 0;
-        mostBranches = branchesAtMost;
         branch(new HashSet<>(), new HashSet<>(), goOn);
         return new Best(best.candidates(), best.cost(), Math.min(bound, best.cost()), best.pistons());
-    }
-
-    /** Indices of the verses before which more has to be moved than fits into the breath. */
-    List<Integer> late(Best chosen) {
-        for (int s = 0; s < may.length; s++) {
-            may[s] = isOwned[s] || chosen.pistons().contains(settings.get(s));
-        }
-        List<Integer> late = new ArrayList<>();
-        for (int i = 1; i < setting.length; i++) {
-            int from = chosen.candidates().get(i - 1);
-            int to = chosen.candidates().get(i);
-            if (stages.get(i).breath().isPresent() && step(i, to, from) >= ChangeTime.TOO_LATE) {
-                late.add(i);
-            }
-        }
-        return late;
     }
 
     private void branch(Set<Integer> given, Set<Integer> denied, BooleanSupplier goOn) {
@@ -171,7 +123,7 @@ final class ServiceOptimizer {
             best = new Best(boxed(path), cost, cost, pistonsOf(path));
             return;
         }
-        if (branches++ >= mostBranches || !goOn.getAsBoolean()) {
+        if (branches++ >= MOST_BRANCHES || !goOn.getAsBoolean()) {
             bound = Math.min(bound, cost);
             return;
         }

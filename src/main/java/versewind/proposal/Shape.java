@@ -22,22 +22,21 @@ import versewind.plan.VersePlace;
 final class Shape {
 
     private static final double LAST_VERSE_DB = 1.5;
-    private static final double INTRODUCTION_DB = -1;
+    /** How much less a playover has than what it introduces. */
+    static final double INTRODUCTION = -1;
+
     private static final double LAST_HYMN_DB = 0.5;
 
     private Shape() {}
 
     /** The lift of a verse in dB, in steps of half a decibel: the model knows nothing finer. */
-    static double liftDb(Plan plan, VersePlace place) {
+    static double lift(Plan plan, VersePlace place) {
         return Math.rint(2 * exactDb(plan, place)) / 2;
     }
 
     private static double exactDb(Plan plan, VersePlace place) {
         Hymn hymn = plan.hymns().get(place.hymn());
         Verse verse = hymn.verses().get(place.verse());
-        if (verse.kind().isOrganAlone()) {
-            return INTRODUCTION_DB;
-        }
         double growthDb = growthDb(occasion(plan));
         double liftDb = growthDb * (share(hymn, place.verse()) - 0.5);
         boolean isLifted = mood(plan, place) != Mood.GENTLE && growthDb > 0;

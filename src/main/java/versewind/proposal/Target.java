@@ -2,7 +2,6 @@ package versewind.proposal;
 
 import versewind.plan.Mode;
 import versewind.plan.Mood;
-import versewind.sound.NormalDistribution;
 import versewind.sound.Thresholds;
 
 /**
@@ -11,76 +10,106 @@ import versewind.sound.Thresholds;
  * <p>Between the thresholds of the verdicts, nearer to this or that one by the mood; an estimate. A playover is weighed
  * as if the people sang to it, and aims a little lower.
  *
- * @param centreDb where it should lie
- * @param halfWidthDb how far on either side it is as good
+ * @param mode whose margin it is
+ * @param low from where it is as good
+ * @param high up to where
  */
-record Target(double centreDb, double halfWidthDb) {
+record Target(Mode mode, double low, double high) {
 
-    private static final double LEAD_HALF_WIDTH_DB = 1.5;
-    private static final double WORDS_HALF_WIDTH_DB = 3;
-    private static final double SOLO_LINE_HALF_WIDTH_DB = 3;
+    private static final double POINTS_A_DB = 1.6;
+
+    /** Up to about so many half widths from the centre, distance costs little. */
+    private static final double SOFT = 1;
+
+    private static final double LEAD_WIDTH_DB = 3;
+    private static final double WORDS_WIDTH_DB = 6;
+    private static final double WORTH_A_WORD_DB = 0.5;
+    private static final double STILL_LEADING_DB = 1;
 
     /** The target of a verse that is sung, or whose melody is soloed. */
     static Target of(Mode mode, Mood mood) {
+        double good = Thresholds.of(mode).goodDb();
         return switch (mode) {
-            case CONGREGATION -> new Target(Thresholds.LEAD.goodDb() + aboveLeadDb(mood), LEAD_HALF_WIDTH_DB);
-            case SMALL_CHOIR -> new Target(Thresholds.CHOIR_WORDS.goodDb() + aboveClearDb(mood), WORDS_HALF_WIDTH_DB);
-            case SOLO_VOICE -> new Target(Thresholds.SOLOIST_WORDS.goodDb() + aboveClearDb(mood), WORDS_HALF_WIDTH_DB);
-            case MELODY_SOLOED ->
-                new Target(Thresholds.SOLO_LINE.goodDb() + SOLO_LINE_HALF_WIDTH_DB, SOLO_LINE_HALF_WIDTH_DB);
+            case CONGREGATION -> upward(mode, good + aboveLeadDb(mood), LEAD_WIDTH_DB);
+            case SMALL_CHOIR, SOLO_VOICE -> upward(mode, good + aboveClearDb(mood), WORDS_WIDTH_DB);
+            case MELODY_SOLOED -> upward(mode, good, WORDS_WIDTH_DB);
         };
+    }
+
+    private static Target upward(Mode mode, double low, double width) {
+        return new Target(mode, low, low + width);
     }
 
     private static double aboveLeadDb(Mood mood) {
         return switch (mood) {
-            case GENTLE -> 1.5;
-            case PLAIN -> 2;
-            case BRIGHT -> 3.5;
-            case FESTAL -> 5.5;
+            case GENTLE -> 0;
+            case PLAIN -> 0.5;
+            case BRIGHT -> 2;
+            case FESTAL -> 4;
         };
     }
 
     private static double aboveClearDb(Mood mood) {
         return switch (mood) {
-            case GENTLE -> 5;
-            case PLAIN -> 4;
-            case BRIGHT -> 3;
-            case FESTAL -> 2;
+            case GENTLE -> 2;
+            case PLAIN -> 1;
+            case BRIGHT, FESTAL -> 0;
         };
     }
 
-    Target lifted(double moreDb) {
-        return new Target(centreDb + moreDb, halfWidthDb);
+    Target lifted(double more) {
+        return new Target(mode, low + more, high + more);
     }
 
-    double lowDb() {
-        return centreDb - halfWidthDb;
+    /** Lower by so much, but no lower than to lead at all. */
+    Target lowered(double less) {
+        double room = centre() - Thresholds.of(mode).onlyJustDb() - STILL_LEADING_DB;
+        return lifted(-Math.max(0, Math.min(less, room)));
     }
 
-    double highDb() {
-        return centreDb + halfWidthDb;
+    /** Whether it lies higher than another by something that is heard. */
+    boolean isHigherThan(Target other) {
+        return centre() - other.centre() > (high - low) / 8;
     }
 
-    /**
-     * How far outside the target a margin may be expected to lie, in dB, over what is unavoidable: the mean distance of
-     * a normal distribution from the interval, less the same for one whose mean is the centre. 0 at the centre, and
-     * more the farther away, but the less steeply the less is known.
-     *
-     * <p>Formula: E max(0, low - X, X - high) for X normal with mean m and standard deviation s is s (g((m - low)/s) +
-     * g((high - m)/s)) with g(z) = phi(z) - z (1 - Phi(z)).
-     *
-     * <p>Checked against: {@code TargetTest}, integrated numerically.
-     *
-     * @param marginDb the mean
-     * @param sdDb the standard deviation, more than 0
-     */
-    double distanceDb(double marginDb, double sdDb) {
-        return expected(marginDb, sdDb) - expected(centreDb, sdDb);
+    double centre() {
+        return (low + high) / 2;
     }
 
-    private double expected(double marginDb, double sdDb) {
-        return sdDb
-                * (NormalDistribution.excess((marginDb - lowDb()) / sdDb)
-                        + NormalDistribution.excess((highDb() - marginDb) / sdDb));
+    /** True for a margin so far below that it is worth a word. */
+    boolean isMissed(double margin) {
+        return margin < low - WORTH_A_WORD_DB;
+    }
+
+    /** True for a margin so far above that it is worth a word. */
+    boolean isPassed(double margin) {
+        return margin > high + WORTH_A_WORD_DB;
+    }
+
+    /** Cost of a margin: little near the centre, since nothing is known exactly, and in proportion far away. */
+    double cost(double margin) {
+        double off = Math.abs(margin - centre());
+        return POINTS_A_DB * off * off / (off + SOFT * (high - low) / 2);
+    }
+
+    /** Where a margin lies, and where it should. */
+    String sentence(double margin) {
+        String where = isMissed(margin)
+                ? ", below the target of "
+                : isPassed(margin) ? ", above the target of " : "; target: ";
+        return subject() + signed(margin) + " dB" + where + signed(low) + " to " + signed(high) + ".";
+    }
+
+    private String subject() {
+        return switch (mode) {
+            case CONGREGATION -> "The organ's margin over the singing is ";
+            case SMALL_CHOIR, SOLO_VOICE -> "The words' margin over the organ is ";
+            case MELODY_SOLOED -> "The melody stands above its accompaniment by ";
+        };
+    }
+
+    private static String signed(double db) {
+        long whole = Math.round(db);
+        return whole > 0 ? "+" + whole : Long.toString(whole);
     }
 }

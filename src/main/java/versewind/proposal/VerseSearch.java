@@ -1,124 +1,91 @@
 package versewind.proposal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import versewind.rules.OrganFacts;
 
-/** The search for one verse: exact on small organs if it may go on to the end, climbing on others. */
+/** The drafts of one verse, judged. */
 final class VerseSearch {
 
     /** The most proposals for a verse. */
     static final int MOST_PROPOSALS = 5;
 
-    /** By how many knobs proposals differ at least; playing the same otherwise counts as one. */
-    static final int UNLIKE = 3;
-
-    private final OrganFacts organ;
-    private final SearchSpace space;
-    private final ScoreFunction scoring;
-    private final DraftAnalysis sounding;
-
-    VerseSearch(OrganFacts organ, ScoreFunction scoring) {
-        this.organ = organ;
-        this.scoring = scoring;
-        space = new SearchSpace(organ, scoring.requirement());
-        sounding = new DraftAnalysis(organ);
-    }
-
     /** How many points worse than the best a proposal may be. */
-    static final double WITHIN = 5;
+    static final double WITHIN = 3.5;
 
-    SearchSpace space() {
-        return space;
+    /** Candidates that a chain is given, and how many of them of one sound. */
+    private static final int MOST_CANDIDATES = 28;
+
+    private static final int MOST_OF_A_SOUND = 3;
+
+    static final Comparator<Candidate> BEST_FIRST =
+            Comparator.comparingDouble(Candidate::points).thenComparing(Candidate::draft, Draft.ORDER);
+
+    private final List<Sketch> sketches;
+    private final ScoreFunction scoring;
+
+    VerseSearch(OrganFacts organ, ScoreFunction scoring, Reach reach) {
+        this.scoring = scoring;
+        sketches = VerseDrafts.of(organ, scoring.requirement(), reach);
     }
 
     ScoreFunction scoring() {
         return scoring;
     }
 
-    /** A draft as a candidate of a chain. */
-    VerseCandidates.Candidate candidate(Draft draft) {
-        double points = scoring.points(draft, Double.POSITIVE_INFINITY);
-        double marginDb = scoring.marginDb(draft);
-        sounding.look(draft);
-        long heard = 0;
-        for (int division = 0; division < draft.registration().boxes().size(); division++) {
-            heard |= sounding.isHeard(division) ? 1L << division : 0;
-        }
-        ScoreFunction.Likeness likeness = new ScoreFunction.Likeness(draft, sounding.shade());
-        return new VerseCandidates.Candidate(likeness, points, marginDb, heard, sounding.withinEarshot());
-    }
-
-    /** Everything that a climb scores, the best first. */
-    List<HillClimb.Scored> climbed(HillClimb.Effort effort, BooleanSupplier goOn) {
-        return new HillClimb(organ, space, scoring, sounding, goOn).search(effort);
-    }
-
-    /** The best, then the best of those that are unlike it, and so on. */
-    List<Draft> best(BooleanSupplier goOn) {
-        List<HillClimb.Scored> climbed = climbed(HillClimb.Effort.USUAL, goOn);
-        return organ.stops() <= BranchAndBound.MOST_STOPS
-                ? exact(climbed, goOn)
-                : unlike(near(climbed), MOST_PROPOSALS, UNLIKE);
-    }
-
-    /** Those that are not much worse than the best. */
-    private static List<HillClimb.Scored> near(List<HillClimb.Scored> ranked) {
-        return ranked.isEmpty()
-                ? ranked
-                : ranked.stream()
-                        .filter(each -> each.points() <= ranked.get(0).points() + WITHIN)
-                        .toList();
-    }
-
-    private List<Draft> exact(List<HillClimb.Scored> climbed, BooleanSupplier goOn) {
-        List<Draft> chosen = new ArrayList<>();
-        double worst = Double.POSITIVE_INFINITY;
-        while (chosen.size() < MOST_PROPOSALS) {
-            double within = climbed.stream()
-                    .filter(each -> isUnlike(each.draft(), chosen, UNLIKE))
-                    .mapToDouble(HillClimb.Scored::points)
-                    .findFirst()
-                    .orElse(Double.POSITIVE_INFINITY);
-            Optional<Draft> next =
-                    BranchAndBound.best(organ, space, scoring, sounding, chosen, UNLIKE, Math.min(within, worst), goOn);
-            if (next.isEmpty()) {
+    /** All that may be near to the best, the best first; what tastes alone put farther off is not listened to. */
+    List<Candidate> ranked(BooleanSupplier goOn) {
+        List<Tasted> tasted = sketches.stream()
+                .map(sketch -> new Tasted(sketch, scoring.taste(sketch)))
+                .sorted(Comparator.comparingDouble(Tasted::points))
+                .toList();
+        List<Candidate> candidates = new ArrayList<>();
+        double best = Double.POSITIVE_INFINITY;
+        for (Tasted each : tasted) {
+            boolean isHopeless = each.points() > best + 2 * WITHIN;
+            if (isHopeless || (!candidates.isEmpty() && !goOn.getAsBoolean())) {
                 break;
             }
-            if (chosen.isEmpty()) {
-                worst = scoring.points(next.get(), Double.POSITIVE_INFINITY) + WITHIN;
-            }
-            chosen.add(next.get());
+            Candidate candidate = scoring.candidate(each.sketch());
+            best = Math.min(best, candidate.points());
+            candidates.add(candidate);
         }
-        return goOn.getAsBoolean() ? chosen : unlike(near(climbed), MOST_PROPOSALS, UNLIKE);
+        candidates.sort(BEST_FIRST);
+        return candidates;
     }
 
-    /** The first so many that are not much worse than the best and differ in more than a box. */
-    static List<HillClimb.Scored> distinct(List<HillClimb.Scored> ranked, int most) {
-        List<HillClimb.Scored> chosen = new ArrayList<>();
-        for (HillClimb.Scored each : near(ranked)) {
-            boolean isNew = chosen.stream().allMatch(other -> other.draft().knobsFrom(each.draft()) > 0);
-            if (chosen.size() < most && isNew) {
+    private record Tasted(Sketch sketch, double points) {}
+
+    /** The best so many for a chain, of several sounds. */
+    static List<Candidate> varied(List<Candidate> ranked) {
+        List<Candidate> chosen = new ArrayList<>();
+        for (Candidate each : ranked) {
+            Sound sound = each.sketch().sound();
+            long alike = chosen.stream()
+                    .filter(other -> other.sketch().sound().isLike(sound))
+                    .count();
+            boolean isNear = each.points() <= ranked.get(0).points() + 2 * WITHIN;
+            if (isNear && alike < MOST_OF_A_SOUND && chosen.size() < MOST_CANDIDATES) {
                 chosen.add(each);
             }
         }
         return chosen;
     }
 
-    /** The first so many that differ from one another. */
-    static List<Draft> unlike(List<HillClimb.Scored> ranked, int most, int distance) {
-        List<Draft> chosen = new ArrayList<>();
-        for (HillClimb.Scored each : ranked) {
-            if (chosen.size() < most && isUnlike(each.draft(), chosen, distance)) {
-                chosen.add(each.draft());
+    /** The best, then the best of those that are another sound, and so on. */
+    static List<Candidate> unlike(List<Candidate> ranked) {
+        List<Candidate> chosen = new ArrayList<>();
+        for (Candidate each : ranked) {
+            boolean isNear = each.points() <= ranked.get(0).points() + WITHIN;
+            boolean isNew = chosen.stream()
+                    .noneMatch(
+                            other -> other.sketch().sound().isLike(each.sketch().sound()));
+            if (isNear && isNew && chosen.size() < MOST_PROPOSALS) {
+                chosen.add(each);
             }
         }
         return chosen;
-    }
-
-    private static boolean isUnlike(Draft draft, List<Draft> others, int distance) {
-        return others.stream().allMatch(other -> other.knobsFrom(draft) >= distance);
     }
 }

@@ -2,15 +2,11 @@ package versewind.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import versewind.organ.RegistrationText;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
 import versewind.proposal.Proposal;
-import versewind.proposal.ScorePart;
-import versewind.rules.StopChanges;
 
 /**
  * What is proposed for the current verse, over the plan: a list, and the one that is marked in full.
@@ -34,19 +30,12 @@ record ProposalsScreen(ListBox<Proposal> list) implements Screen {
             .key("Esc, P, q", "close", (screen, state) -> state.close());
 
     private static final int WIDTH = 76;
-    private static final int POINTS = 6;
-    private static final double WORTH_A_WORD = 0.05;
+    private static final int NUMBER = 2;
 
-    /** Rows of a screen that neither list nor proposal take: two of the heading, rules, a blank one, keys. */
-    private static final int FRAME_ROWS = 7;
-
-    /** From this height on the reasons of the parts are told. */
+    /** From this height on it is told what speaks against a proposal. */
     private static final int TALL = 22;
 
     private static final int SHORT_WHY = 2;
-
-    /** Up to this many differences from the best proposal are listed; beyond that its own reason is shown. */
-    private static final int MOST_DIFFERENCES = 4;
 
     /** Begins to search for the current verse. */
     static State open(State state, PlanEdit work) {
@@ -79,78 +68,29 @@ record ProposalsScreen(ListBox<Proposal> list) implements Screen {
 
     private void paint(Frame frame, State state, PlanEdit work) {
         List<String> full = full(frame, work, Math.min(WIDTH, frame.width() - 4));
-        String title = "Proposed for " + work.verse().orElseThrow().label() + ", lower is better";
+        String title = "Proposed for " + work.verse().orElseThrow().label() + ", the best first";
         Box box = Box.open(frame, title, WIDTH, list.size() + 1 + full.size() + 2);
         list.paint(frame, box.rows(0, list.size()), (proposal, index, y) -> {
-            frame.write(box.x(), y, points(proposal.score().points()), Style.STRONG);
-            String row = frame.fit(row(state, work, index), box.width() - POINTS);
-            frame.write(box.x() + POINTS, y, row, Style.TEXT);
+            frame.write(box.x(), y, Integer.toString(index + 1), Style.STRONG);
+            String row = index == 0 ? proposal.sound() : proposal.unlike();
+            frame.write(box.x() + NUMBER, y, frame.fit(row, box.width() - NUMBER), Style.TEXT);
         });
         int room = Math.max(0, box.height() - 2 - list.size());
         box.write(frame, box.y() + list.size() + 1, full.subList(0, Math.min(full.size(), room)), Style.TEXT);
         KEYS.hints(frame, box, "Enter", "h", "s", "Esc");
     }
 
-    /** Why the first is the best; of the others, where they are much like it, how they differ from it. */
-    private String row(State state, PlanEdit work, int row) {
-        Proposal best = list.rows().get(0);
-        Proposal proposal = list.rows().get(row);
-        StopChanges moves = StopChanges.between(best.registration(), proposal.registration());
-        boolean isLike = row > 0 && proposal.hands().equals(best.hands()) && moves.count() <= MOST_DIFFERENCES;
-        return isLike
-                ? "as no. 1, but "
-                        + MovesLine.between(state, work.instrument(), best.registration(), proposal.registration())
-                : proposal.why();
-    }
-
-    private static String points(double points) {
-        return String.format(Locale.ROOT, "%5.2f", points);
-    }
-
-    /** What to draw, why, and the score taken apart. */
+    /** What to draw, why, and what speaks against it. */
     private List<String> full(Frame frame, PlanEdit work, int columns) {
         Proposal proposal = list.current().orElseThrow();
         String hands = hands(work, proposal.hands());
         List<String> lines = new ArrayList<>(Text.wrapped(
                 new RegistrationText(work.instrument()).format(proposal.registration()) + "; " + hands, columns));
         List<String> why = Text.wrapped(proposal.why(), columns);
-        lines.addAll(frame.height() < TALL ? why.subList(0, Math.min(SHORT_WHY, why.size())) : why);
-        List<ScorePart> parts = proposal.score().parts().stream()
-                .filter(part -> part.points() >= WORTH_A_WORD)
-                .toList();
-        if (frame.height() < TALL) {
-            lines.addAll(Text.wrapped(
-                    parts.stream()
-                            .map(part -> part.kind().word() + " "
-                                    + points(part.points()).strip())
-                            .collect(Collectors.joining(", ")),
-                    columns));
-            return lines;
-        }
-        List<String> wrapped =
-                parts.stream().flatMap(part -> told(part, columns).stream()).toList();
-        boolean fits = list.size() + lines.size() + wrapped.size() + FRAME_ROWS <= frame.height();
-        lines.addAll(
-                fits
-                        ? wrapped
-                        : parts.stream()
-                                .map(part -> frame.fit(head(part) + part.sentence(), columns))
-                                .toList());
-        return lines;
-    }
-
-    private static String head(ScorePart part) {
-        return String.format(
-                Locale.ROOT, "%s %-10s", points(part.points()), part.kind().word());
-    }
-
-    /** A part and its sentence, which goes on under itself. */
-    private static List<String> told(ScorePart part, int columns) {
-        String head = head(part);
-        List<String> sentence = Text.wrapped(part.sentence(), columns - head.length());
-        List<String> lines = new ArrayList<>();
-        for (int i = 0; i < sentence.size(); i++) {
-            lines.add((i == 0 ? head : " ".repeat(head.length())) + sentence.get(i));
+        boolean isLow = frame.height() < TALL;
+        lines.addAll(isLow ? why.subList(0, Math.min(SHORT_WHY, why.size())) : why);
+        if (!isLow) {
+            proposal.score().remarks().forEach(remark -> lines.addAll(Text.wrapped("- " + remark, columns)));
         }
         return lines;
     }

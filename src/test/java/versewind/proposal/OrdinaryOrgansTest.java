@@ -57,7 +57,7 @@ class OrdinaryOrgansTest {
                 .isTrue();
         assertThat(console.draws(plain, OrdinaryOrgans.GREAT, Family.PRINCIPAL, 4))
                 .isTrue();
-        assertThat(console.draws(plain, Family.CHORUS_REED)).isFalse();
+        assertThat(console.hasReedsThoughFluesLead(PEOPLE, Mood.PLAIN, plain)).isFalse();
         assertThat(plain.hands().layout()).isEqualTo(Layout.FOUR_PARTS);
         assertThat(console.drawsFeet(plain, OrdinaryOrgans.PEDAL, 16)).isTrue();
         assertThat(console.drawsFeet(plain, OrdinaryOrgans.PEDAL, 8) || console.isCoupledToPedal(plain))
@@ -66,14 +66,13 @@ class OrdinaryOrgansTest {
 
     @ParameterizedTest
     @MethodSource("seeds")
-    void a_gentle_verse_has_flutes_and_nothing_above_4_ft(long seed) {
+    void a_gentle_verse_has_flues_of_8_and_4_ft_alone(long seed) {
         ProposalTrial console = ProposalTrial.of(OrdinaryOrgans.ofSeed(seed));
         Proposal gentle = console.best(PEOPLE, console.verse(Mode.CONGREGATION, Mood.GENTLE));
         Predicate<Stop> isBright = stop -> stop.family() == Family.MIXTURE
                 || stop.family().isReed()
                 || stop.footage().filter(feet -> feet.feet() < 4).isPresent();
 
-        assertThat(console.draws(gentle, Family.FLUTE)).isTrue();
         assertThat(console.drawn(gentle)).noneMatch(isBright);
     }
 
@@ -108,7 +107,7 @@ class OrdinaryOrgansTest {
         Proposal soloed = console.best(PEOPLE, console.verse(Mode.MELODY_SOLOED, Mood.PLAIN));
 
         assertThat(soloed.hands().layout()).isEqualTo(Layout.MELODY_SOLOED);
-        assertThat(drawnOn(console, soloed, soloed.hands().right())).hasSize(1);
+        assertThat(drawnOn(console, soloed, soloed.hands().right())).hasSizeBetween(1, 2);
         assertThat(drawnOn(console, soloed, soloed.hands().left())).isNotEmpty().allMatch(OrdinaryOrgansTest::isSoft);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import versewind.organ.Family;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Stop;
 import versewind.plan.Hymn;
@@ -19,6 +20,7 @@ import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
 import versewind.plan.Verses;
 import versewind.sound.OrganSound;
+import versewind.sound.Verdict;
 import versewind.store.BadFile;
 import versewind.store.Library;
 
@@ -121,6 +123,16 @@ final class ProposalTrial {
     /** Whether a stop of a family is drawn anywhere. */
     boolean draws(Proposal proposal, Family family) {
         return drawn(proposal).stream().anyMatch(stop -> stop.family() == family);
+    }
+
+    /** Whether chorus reeds are drawn though the people would be led without them. */
+    boolean hasReedsThoughFluesLead(int people, Mood mood, Proposal proposal) {
+        IndexSet flues = IndexSet.of(proposal.registration().stops().stream()
+                .filter(stop -> !organ.stops().get(stop).stop().family().isReed()));
+        Verse verse = proposal.on(verse(Mode.CONGREGATION, mood))
+                .withRegistration(proposal.registration().withStops(flues));
+        return draws(proposal, Family.CHORUS_REED)
+                && sound.estimate(verse, people, OptionalInt.empty()).margin().verdict() == Verdict.LEADS;
     }
 
     /** Whether any stop of so many feet is drawn in a division. */

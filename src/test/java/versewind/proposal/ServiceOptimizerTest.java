@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -18,22 +17,25 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
-import versewind.rules.StopChanges;
+import versewind.rules.BuildingStep;
 
 class ServiceOptimizerTest {
 
     private static final Instrument ORGAN = new SmallOrgans(1).ofTwoManuals(8, 5, 3);
-    private static final ChangeTime BREATH = new ChangeTime(1.2, 0.6, ChangeTime.Piston.NONE);
+    private static final ChangeTime BREATH = new ChangeTime(1.2, 0.6);
+    private static final Sound SOUND = new Sound(0, BuildingStep.FLUTE_8, "", Voice.NONE, "", "");
 
-    private static VerseCandidates.Candidate candidate(IndexSet stops, double points) {
+    private static Candidate candidate(IndexSet stops, double points) {
         Registration drawn = Registration.silent(ORGAN).withStops(stops);
         Draft draft = new Draft(drawn, HandsAndFeet.on(Layout.FOUR_PARTS, 0));
-        return new VerseCandidates.Candidate(
-                new ScoreFunction.Likeness(draft, stops.size() % 2),
+        return new Candidate(
+                new Sketch(draft, SOUND),
                 points,
-                3 * points % 2,
                 0,
-                IndexSet.range(stops.size() % 3 == 0 ? 8 : 16));
+                70 + 7 * points % 5,
+                0,
+                IndexSet.range(stops.size() % 3 == 0 ? 8 : 16),
+                IndexSet.EMPTY);
     }
 
     /** Verses whose candidates are drawn at random from a few registrations, so that some come back. */
@@ -49,15 +51,14 @@ class ServiceOptimizerTest {
         }
         List<VerseCandidates> stages = new ArrayList<>();
         for (int verse = 0; verse < verses; verse++) {
-            List<VerseCandidates.Candidate> all = new ArrayList<>();
+            List<Candidate> all = new ArrayList<>();
             for (int c = 0; c < candidates; c++) {
                 all.add(candidate(registrations.get(random.nextInt(6)), 3 * random.nextDouble()));
             }
-            stages.add(new VerseCandidates(
-                    all,
-                    verse % 4 == 0 ? Optional.empty() : Optional.of(BREATH),
-                    verse % 2 == 0 ? VerseCandidates.Likeness.COUNTS : VerseCandidates.Likeness.IS_WELCOME,
-                    verse % 3 == 0 ? OptionalDouble.empty() : OptionalDouble.of(1.5 - verse % 3)));
+            Optional<ChangeTime> breath = verse % 4 == 0 ? Optional.empty() : Optional.of(BREATH);
+            Transition.Kind kind = Transition.Kind.values()[verse % Transition.Kind.values().length];
+            Transition.Growth growth = Transition.Growth.values()[verse % Transition.Growth.values().length];
+            stages.add(new VerseCandidates(all, new Transition(kind, growth, breath)));
         }
         return stages;
     }
@@ -67,35 +68,16 @@ class ServiceOptimizerTest {
         double cost = 0;
         for (int i = 0; i < path.length; i++) {
             VerseCandidates stage = stages.get(i);
-            VerseCandidates.Candidate here = stage.candidates().get(path[i]);
+            Candidate here = stage.candidates().get(path[i]);
             cost += here.points();
             if (i == 0) {
                 continue;
             }
-            VerseCandidates.Candidate before = stages.get(i - 1).candidates().get(path[i - 1]);
-            if (stage.breath().isPresent()) {
-                double byHand = moved(before, here, ChangeTime.Piston.NONE);
-                double byPiston = moved(before, here, ChangeTime.Piston.SET);
-                cost += set.contains(here.setting()) ? Math.min(byHand, byPiston) : byHand;
-            }
-            if (stage.likeness() == VerseCandidates.Likeness.COUNTS) {
-                cost += ScoreFunction.sameness(before.likeness(), here.likeness());
-            }
-            if (stage.risesDb().isPresent()) {
-                cost += new GrowthTarget(before.marginDb(), stage.risesDb().getAsDouble()).cost(here.marginDb());
-            }
+            Candidate before = stages.get(i - 1).candidates().get(path[i - 1]);
+            Transition.Cost step = stage.transition().cost(before, here);
+            cost += step.standing() + (set.contains(here.setting()) ? step.byPiston() : step.byHand());
         }
         return cost;
-    }
-
-    private static double moved(
-            VerseCandidates.Candidate before, VerseCandidates.Candidate here, ChangeTime.Piston piston) {
-        Tally tally = Tally.silent();
-        StopChanges moves =
-                StopChanges.between(before.draft().registration(), here.draft().registration());
-        int unheard = ChangeTime.unheard(moves, before.withinEarshot(), here.withinEarshot());
-        BREATH.with(piston).add(moves, unheard, here::hears, tally);
-        return tally.points();
     }
 
     /** The least cost of every chain with every choice of pistons. */

@@ -1,0 +1,22 @@
+package versewind.proposal;
+
+import versewind.rules.BuildingStep;
+
+/**
+ * A sound that an organist would call by one name: a step of the order of building up on a keyboard, or a colour beside
+ * it. Drafts of one sound differ in their boxes, their feet, or stops of the same step.
+ *
+ * @param keyboard the division on whose keyboard the tune is played
+ * @param step the step of the order, of the other parts where the tune has a manual of its own
+ * @param colour what sets it apart from the step itself; blank for the step
+ * @param voice what sings the tune
+ * @param words its name: "principals 8 4 2"
+ * @param place where it stands in the order: "step 5 of 10"; blank for a colour
+ */
+record Sound(int keyboard, BuildingStep step, String colour, Voice voice, String words, String place) {
+
+    /** Whether two are one to the ear. */
+    boolean isLike(Sound other) {
+        return keyboard == other.keyboard && step == other.step && colour.equals(other.colour);
+    }
+}

@@ -1,0 +1,146 @@
+package versewind.proposal;
+
+import java.util.Optional;
+
+/**
+ * How a verse follows the one before it in its hymn: what has to be changed, and how its sound stands to the other's.
+ * Common practice, no source; the points are estimates.
+ *
+ * @param kind of the two verses
+ * @param growth where the hymn goes
+ * @param breath the time between them; empty where there is all the time, or nothing before
+ */
+record Transition(Kind kind, Growth growth, Optional<ChangeTime> breath) {
+
+    /** Nothing before, or nothing to be compared with. */
+    static final Transition NONE = new Transition(Kind.APART, Growth.FREE, Optional.empty());
+
+    private static final double SAME = 0.5;
+    private static final double SAME_BUT_FOR_A_BOX = 0.3;
+
+    /** Nobody hears less, in dB. */
+    private static final double UNHEARD_DB = 0.3;
+
+    /** A piston is not spent on less, in dB. */
+    private static final double WORTH_A_PISTON_DB = 1;
+
+    private static final double A_LEAP_DB = 7;
+    private static final double A_LEAP = 1.2;
+    private static final double POINTS_A_DB = 0.7;
+    private static final double WRONG_WAY = 1;
+    private static final double FAR_SOFTER_DB = 5;
+    private static final double NEAR_DB = 3;
+
+    /** What two verses are to one another. */
+    enum Kind {
+        /** Different people sing them: they are not compared. */
+        APART,
+        /** Two verses of the text, sung by the people. */
+        VERSES,
+        /** The organ alone, and what it introduces. */
+        INTRODUCED,
+        /** The last verse, and its Amen. */
+        AMEN
+    }
+
+    /** Where a hymn goes from one verse to the next. */
+    enum Growth {
+        RISES,
+        STAYS,
+        SINKS,
+        /** Other singers: it goes as they do. */
+        FREE
+    }
+
+    /** A way from one candidate to another: the two costs of the change, and that of how they stand together. */
+    record Cost(double byHand, double byPiston, double standing) {}
+
+    Cost cost(Candidate from, Candidate to) {
+        Rows.Sum sum = new Rows.Sum();
+        addStanding(from, to, sum);
+        if (breath.isEmpty()) {
+            return new Cost(0, 0, sum.points());
+        }
+        ChangeTime.Moves moves = ChangeTime.Moves.between(from, to);
+        double byHand = breath.get().byHand(moves);
+        boolean isWorthAPiston = Math.abs(to.levelDba() - from.levelDba()) >= WORTH_A_PISTON_DB;
+        return new Cost(byHand, isWorthAPiston ? Math.min(byHand, breath.get().byPiston(moves)) : byHand, sum.points());
+    }
+
+    /** Adds what speaks against one after the other, the change set by hand or by a piston. */
+    void add(Candidate from, Candidate to, boolean hasPiston, Rows rows) {
+        addStanding(from, to, rows);
+        Cost cost = cost(from, to);
+        double change = hasPiston ? cost.byPiston() : cost.byHand();
+        rows.add(
+                PartKind.CHANGES,
+                change,
+                () -> change >= ChangeTime.TOO_LATE
+                        ? "The change from the verse before does not fit in the breath."
+                        : "The change from the verse before fits in the breath.");
+    }
+
+    private void addStanding(Candidate from, Candidate to, Rows rows) {
+        double risesDb = to.levelDba() - from.levelDba();
+        switch (kind) {
+            case APART -> {}
+            case VERSES -> {
+                addLeap(risesDb, rows);
+                addGrowth(risesDb, rows);
+                rows.add(
+                        PartKind.HYMN,
+                        sameness(from.draft(), to.draft()),
+                        () -> "The verse before sounds much the same.");
+            }
+            case INTRODUCED -> {
+                rows.add(
+                        PartKind.HYMN,
+                        POINTS_A_DB * Math.max(0, -risesDb),
+                        () -> "The introduction would be louder than the verse.");
+                rows.add(
+                        PartKind.HYMN,
+                        POINTS_A_DB / 2 * Math.max(0, risesDb - FAR_SOFTER_DB),
+                        () -> "The introduction is far softer than the verse.");
+            }
+            case AMEN ->
+                rows.add(
+                        PartKind.HYMN,
+                        POINTS_A_DB * Math.max(0, Math.abs(risesDb) - NEAR_DB),
+                        () -> "The Amen is far from the last verse.");
+        }
+    }
+
+    private static void addLeap(double risesDb, Rows rows) {
+        double beyondDb = Math.abs(risesDb) - A_LEAP_DB;
+        if (beyondDb > 0) {
+            rows.add(PartKind.HYMN, A_LEAP + POINTS_A_DB * beyondDb, () -> "It leaps from the verse before.");
+        }
+    }
+
+    private void addGrowth(double risesDb, Rows rows) {
+        double missedDb =
+                switch (growth) {
+                    case RISES -> 2 * UNHEARD_DB - risesDb;
+                    case STAYS -> -UNHEARD_DB - risesDb;
+                    case SINKS -> risesDb + 2 * UNHEARD_DB;
+                    case FREE -> 0;
+                };
+        if (missedDb > 0) {
+            String words = growth == Growth.SINKS ? "softer" : "stronger";
+            rows.add(
+                    PartKind.HYMN,
+                    WRONG_WAY + POINTS_A_DB * missedDb,
+                    () -> "It should be " + words + " than the verse before.");
+        }
+    }
+
+    /** Cost of two neighbours that sound alike. */
+    private static double sameness(Draft one, Draft other) {
+        if (!one.stops().equals(other.stops())
+                || !one.couplers().equals(other.couplers())
+                || !one.hands().equals(other.hands())) {
+            return 0;
+        }
+        return one.equals(other) ? SAME : SAME_BUT_FOR_A_BOX;
+    }
+}

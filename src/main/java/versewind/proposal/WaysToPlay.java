@@ -1,0 +1,91 @@
+package versewind.proposal;
+
+import java.util.ArrayList;
+import java.util.List;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.HandsAndFeet.Layout;
+import versewind.plan.Mode;
+import versewind.plan.Mood;
+import versewind.plan.Player;
+import versewind.plan.Verse;
+import versewind.rules.OrganFacts;
+
+/** The ways to play a verse that are worth weighing. Common practice, no source. */
+final class WaysToPlay {
+
+    private WaysToPlay() {}
+
+    /**
+     * The ways to play a verse: what the plan keeps, or what its player can do.
+     *
+     * @param organ the instrument
+     * @param player who plays
+     * @param verse the verse
+     * @param mode whom the organ accompanies there
+     * @param mood of the words
+     */
+    static List<HandsAndFeet> of(OrganFacts organ, Player player, Verse verse, Mode mode, Mood mood) {
+        return switch (verse.locks().kept()) {
+            case HANDS_AND_FEET -> List.of(verse.hands());
+            case NOTHING ->
+                of(organ, mode, mood).stream()
+                        .map(hands -> player.plays(hands.layout())
+                                ? hands
+                                : hands.withLayout(hands.layout().withoutPedal()))
+                        .distinct()
+                        .toList();
+        };
+    }
+
+    private static List<HandsAndFeet> of(OrganFacts organ, Mode mode, Mood mood) {
+        return switch (mode) {
+            case MELODY_SOLOED -> soloed(organ);
+            case CONGREGATION -> leading(organ, mood);
+            case SMALL_CHOIR, SOLO_VOICE -> onEach(organ, organ.keyboards());
+        };
+    }
+
+    /** The people are led on the main manual; a gentle verse may go to another, or do without the feet. */
+    private static List<HandsAndFeet> leading(OrganFacts organ, Mood mood) {
+        List<Integer> chorus = organ.keyboards().stream()
+                .filter(division -> !organ.isForSolos(division))
+                .toList();
+        return switch (mood) {
+            case GENTLE -> onEach(organ, chorus.isEmpty() ? organ.keyboards() : chorus);
+            case PLAIN, BRIGHT, FESTAL ->
+                chorus.stream()
+                        .map(division -> HandsAndFeet.on(usual(organ), division))
+                        .toList();
+        };
+    }
+
+    private static Layout usual(OrganFacts organ) {
+        return organ.pedal() == OrganFacts.NO_PEDAL ? Layout.MANUALS_ONLY : Layout.FOUR_PARTS;
+    }
+
+    private static List<HandsAndFeet> onEach(OrganFacts organ, List<Integer> divisions) {
+        List<HandsAndFeet> all = new ArrayList<>();
+        for (int division : divisions) {
+            all.add(HandsAndFeet.on(usual(organ), division));
+            if (organ.pedal() != OrganFacts.NO_PEDAL) {
+                all.add(HandsAndFeet.on(Layout.COUPLED_DOWN, division));
+                all.add(HandsAndFeet.on(Layout.MANUALS_ONLY, division));
+            }
+        }
+        return all;
+    }
+
+    /** The tune on one manual and the other parts on another. */
+    private static List<HandsAndFeet> soloed(OrganFacts organ) {
+        List<HandsAndFeet> all = new ArrayList<>();
+        Layout layout = organ.pedal() == OrganFacts.NO_PEDAL ? Layout.SOLOED_WITHOUT_PEDAL : Layout.MELODY_SOLOED;
+        for (int right : organ.keyboards()) {
+            for (int left : organ.keyboards()) {
+                if (right != left) {
+                    all.add(new HandsAndFeet(layout, right, left));
+                }
+            }
+        }
+        return all;
+    }
+}
