@@ -2,6 +2,7 @@ package versewind.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import versewind.plan.Locks;
 import versewind.plan.Mood;
@@ -25,7 +26,7 @@ final class StatusView {
             Estimate estimate = estimates.get(work.place().verse());
             int limit = frame.width() - (page.isEmpty() ? 1 : Text.columns(page) + 3);
             paintPlaying(frame, work, verse, estimate, y, limit);
-            paintLevels(frame, state, verse, estimate, y + 1);
+            paintLevels(frame, state, work, verse, estimate, y + 1);
             int adviceRows = Layout.adviceRows(frame.height());
             if (adviceRows > 0) {
                 AdviceLine.paint(frame, state, work, y + 2);
@@ -68,10 +69,13 @@ final class StatusView {
         }
     }
 
-    /** The levels in as many words as fit; the verdict always. */
-    private static void paintLevels(Frame frame, State state, Verse verse, Estimate estimate, int y) {
-        List<List<Piece>> wordings = Stream.of(Length.values())
-                .map(length -> levels(state, verse, estimate, length))
+    /** The levels in as many words as fit; the verdict always, and beside it the usual registration if it can be. */
+    private static void paintLevels(Frame frame, State state, PlanEdit work, Verse verse, Estimate estimate, int y) {
+        Optional<Piece> usual = UsualLine.of(state, work, verse).map(text -> new Piece(text, Style.TEXT));
+        List<List<Piece>> wordings = Stream.of(usual, Optional.<Piece>empty())
+                .flatMap(beside -> Stream.of(Length.values())
+                        .map(length -> Stream.concat(levels(state, verse, estimate, length).stream(), beside.stream())
+                                .toList()))
                 .toList();
         List<Piece> fitting = wordings.stream()
                 .filter(pieces -> columns(pieces) <= frame.width() - 2)

@@ -8,11 +8,17 @@ import org.junit.jupiter.api.Test;
 import versewind.calibration.CalibratedOrgan;
 import versewind.calibration.Experience;
 import versewind.calibration.HeardRegistration;
+import versewind.organ.IndexSet;
+import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.plan.Mode;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
+import versewind.rules.BuildingLine;
+import versewind.rules.FromUsual;
+import versewind.rules.OrganFacts;
+import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
 
 class UsualScreenTest {
@@ -111,5 +117,44 @@ class UsualScreenTest {
     void silence_is_not_kept() {
         desk.press("0", "*");
         assertThat(desk.said()).isEqualTo("Nothing sounds here. Draw a registration first.");
+    }
+
+    /** Common practice, no source: what is drawn is thought of in steps from what is usual. */
+    @Test
+    void a_verse_is_measured_by_the_usual_registration() {
+        desk.press("R", "<Enter>");
+        kept();
+        desk.press("n", "R", "<Enter>");
+        assertThat(desk.characters()).contains(" as your usual\n");
+        OrganSound sound = desk.work().sound();
+        Verse usual = desk.verse();
+        BuildingLine line = new BuildingLine(OrganFacts.of(sound), usual.hands(), IndexSet.EMPTY);
+        for (BuildingLine.Rung rung : line.rungs()) {
+            Verse other = usual.withRegistration(
+                    usual.registration().withStops(rung.stops()).withCouplers(rung.couplers()));
+            int steps = rung.number()
+                    - line.reached(usual.registration()).orElseThrow().number();
+            FromUsual from = FromUsual.of(sound, usual, other, 480).orElseThrow();
+            if (steps != 0) {
+                assertThat(from.steps()).hasValue(steps);
+                assertThat(Math.signum(from.db())).isEqualTo(Math.signum(steps));
+            }
+            assertThat(UsualLine.of(desk.state(), desk.work(), other).orElseThrow())
+                    .contains(steps == 0 ? "your usual" : Math.abs(steps) == 1 ? "a step" : Math.abs(steps) + " steps");
+        }
+    }
+
+    @Test
+    void of_several_the_one_for_the_nearest_level_of_singing_is_the_measure() {
+        HeardRegistration ordinary =
+                HeardRegistration.of("ordinary", desk.press("n").verse(), new Feedback(HeardAs.RIGHT, 150));
+        HeardRegistration feast = HeardRegistration.of("feast", desk.verse(), new Feedback(HeardAs.RIGHT, 450));
+        Experience both = new Experience(List.of(ordinary, feast));
+        Verse verse = desk.verse();
+
+        assertThat(both.nearest(verse, 200)).hasValue(ordinary);
+        assertThat(both.nearest(verse, 350)).hasValue(feast);
+        assertThat(both.nearest(verse.withSinging(Singing.STRONG), 200)).hasValue(feast);
+        assertThat(both.nearest(verse.withMode(Mode.SOLO_VOICE), 200)).isEmpty();
     }
 }

@@ -1,0 +1,45 @@
+package versewind.rules;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import versewind.organ.IndexSet;
+import versewind.plan.Verse;
+import versewind.sound.OrganSound;
+
+/**
+ * A verse measured by a usual registration.
+ *
+ * @param db level of the organ in the nave above that of the usual registration, in dB
+ * @param steps how many steps of the {@link BuildingLine} it is above it, if it is on the line of the same keyboard and
+ *     the steps go the way of the level
+ */
+public record FromUsual(double db, OptionalInt steps) {
+
+    /**
+     * Measures a verse.
+     *
+     * @param sound the instrument
+     * @param usual the usual registration, as a verse
+     * @param verse the verse
+     * @param people at the service
+     * @return empty if one of them is silent
+     */
+    public static Optional<FromUsual> of(OrganSound sound, Verse usual, Verse verse, int people) {
+        return sound.step(usual, verse, people)
+                .map(level -> new FromUsual(level.db(), steps(sound, usual, verse, level)));
+    }
+
+    private static OptionalInt steps(OrganSound sound, Verse usual, Verse verse, OrganSound.LevelStep level) {
+        if (!usual.hands().equals(verse.hands()) || usual.registration().equals(verse.registration())) {
+            return OptionalInt.empty();
+        }
+        BuildingLine line = new BuildingLine(OrganFacts.of(sound), usual.hands(), IndexSet.EMPTY);
+        Optional<BuildingLine.Rung> from = line.reached(usual.registration());
+        Optional<BuildingLine.Rung> to = line.reached(verse.registration());
+        if (from.isEmpty() || to.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        int steps = to.get().number() - from.get().number();
+        return steps * level.db() > 0 ? OptionalInt.of(steps) : OptionalInt.empty();
+    }
+}
