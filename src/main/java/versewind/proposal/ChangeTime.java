@@ -35,12 +35,12 @@ record ChangeTime(double seconds, double moveS) {
         static Moves between(Candidate from, Candidate to) {
             StopChanges change =
                     StopChanges.between(from.draft().registration(), to.draft().registration());
-            int unheard = change.stopsDrawn().minus(from.stopsHeard()).size()
-                    + change.stopsPutIn().minus(to.stopsHeard()).size()
-                    + change.couplersDrawn().minus(from.couplersHeard()).size()
-                    + change.couplersPutIn().minus(to.couplersHeard()).size();
+            int unheard = change.stopsDrawn().minus(from.heard().stops()).size()
+                    + change.stopsPutIn().minus(to.heard().stops()).size()
+                    + change.couplersDrawn().minus(from.heard().couplers()).size()
+                    + change.couplersPutIn().minus(to.heard().couplers()).size();
             int boxes = (int) change.boxes().stream()
-                    .filter(box -> to.hearsBox(box.division()))
+                    .filter(box -> to.heard().boxes().contains(box.division()))
                     .count();
             return new Moves(change.count() - change.boxes().size() - unheard, unheard, boxes);
         }

@@ -10,7 +10,8 @@ import versewind.rules.OrganFacts;
 final class Explanation {
 
     private static final double RESERVATION = 0.6;
-    private static final Set<PartKind> RESERVED = Set.of(PartKind.RULES, PartKind.CHANGES, PartKind.HYMN);
+    private static final Set<PartKind> RESERVED =
+            Set.of(PartKind.FAULT, PartKind.RULE, PartKind.CHANGES, PartKind.HYMN);
 
     private final OrganFacts organ;
     private final Requirement requirement;
@@ -35,7 +36,7 @@ final class Explanation {
 
     /** The sound, how it stands to the singers, and what most speaks against it. */
     String why(Sketch sketch, double balance, Score score) {
-        String words = sound(sketch) + feet(sketch) + ": " + balance(balance) + reservation(score) + ".";
+        String words = sound(sketch) + feet(sketch) + ": " + balance(balance, score) + reservation(score) + ".";
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
@@ -71,24 +72,25 @@ final class Explanation {
         return organ.organ().divisions().get(division).name();
     }
 
-    private String balance(double balance) {
+    private String balance(double balance, Score score) {
         boolean isLess = requirement.target().isMissed(balance);
         boolean isMore = requirement.target().isPassed(balance);
         return switch (requirement.mode()) {
-            case CONGREGATION -> people(isLess, isMore);
+            case CONGREGATION -> people(isLess, isMore, score);
             case SMALL_CHOIR, SOLO_VOICE -> voice(isLess, isMore);
             case MELODY_SOLOED -> melody(isLess, isMore);
         };
     }
 
-    private String people(boolean isLess, boolean isMore) {
+    private String people(boolean isLess, boolean isMore, Score score) {
         if (!requirement.company().isSung()) {
             return isLess ? "softer than the verse could bear" : "it shows the verse that follows";
         }
-        if (isLess) {
-            return "it leads less firmly than it should";
+        boolean isAtEase = score.parts().stream().noneMatch(part -> part.kind() == PartKind.VERDICT);
+        if (isLess || isMore) {
+            return isLess ? "it leads less firmly than it should" : "it leads more strongly than it should";
         }
-        return isMore ? "it leads more strongly than it should" : "in the middle of what leads";
+        return isAtEase ? "as strong as the verse wants" : "it leads only just, with more kept for what follows";
     }
 
     private String voice(boolean isLess, boolean isMore) {

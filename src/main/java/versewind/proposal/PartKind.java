@@ -6,8 +6,12 @@ import java.util.Locale;
 public enum PartKind {
     /** How far the balance lies from where the verse wants it. */
     BALANCE,
-    /** A rule of the book that is broken. */
-    RULES,
+    /** The verdict on the balance, where it is not the best. */
+    VERDICT,
+    /** A rule that nobody breaks. */
+    FAULT,
+    /** A rule that a teacher would mention. */
+    RULE,
     /** A step of the order that suits other words. */
     ORDER,
     /** Where the hands play, and with or without the feet; the boxes. */

@@ -21,13 +21,11 @@ public final class RegistrationProposer {
     private final OrganFacts organ;
     private final ChorusFaults faults;
     private final Requirements requirements;
-    private final Reach reach;
 
     private RegistrationProposer(OrganSound sound) {
         organ = OrganFacts.of(sound);
         faults = ChorusFaults.on(organ);
         requirements = new Requirements(sound, organ);
-        reach = new Reach(organ);
     }
 
     /** Proposals for an instrument. */
@@ -72,7 +70,7 @@ public final class RegistrationProposer {
     /** What is drawn in the verse before, as that verse judges it. */
     private Candidate neighbour(Plan plan, VersePlace place, Draft draft) {
         VersePlace before = new VersePlace(place.hymn(), place.verse() - 1);
-        Sound sound = new Sound(draft.hands().right(), BuildingStep.FLUTE_8, "", Voice.NONE, "", "");
+        Sound sound = new Sound(draft.hands().right(), BuildingStep.FLUTE_8, "", Voice.NONE, "", "", 0);
         return scoring(plan, before).candidate(new Sketch(draft, sound));
     }
 
@@ -124,7 +122,7 @@ public final class RegistrationProposer {
 
     /** Verse after verse what is drawn, heard or not. */
     List<Registration> settled(List<Settling.Chosen> verses) {
-        return new Settling(verses, reach).registrations();
+        return new Settling(verses, faults).registrations();
     }
 
     /** Boxes that nobody hears stay where they were. */
@@ -134,7 +132,7 @@ public final class RegistrationProposer {
             return settled;
         }
         for (int division = 0; division < settled.boxes().size(); division++) {
-            if (!candidate.hearsBox(division)) {
+            if (!candidate.heard().boxes().contains(division)) {
                 settled = settled.withBox(
                         division, before.get().draft().registration().boxes().get(division));
             }
@@ -171,11 +169,11 @@ public final class RegistrationProposer {
     }
 
     VerseSearch search(Plan plan, VersePlace place) {
-        return new VerseSearch(organ, scoring(plan, place), reach);
+        return new VerseSearch(organ, scoring(plan, place));
     }
 
     private ScoreFunction scoring(Plan plan, VersePlace place) {
         Requirement requirement = requirements.requirement(plan, place);
-        return new ScoreFunction(organ, requirement, faults, requirements.balance(plan, place, requirement), reach);
+        return new ScoreFunction(requirement, faults, requirements.balance(plan, place, requirement));
     }
 }

@@ -13,20 +13,28 @@ import versewind.rules.Company;
  * @param mode whom the organ accompanies; where it plays alone, those who will sing
  * @param company for whom it plays
  * @param mood of the words
- * @param fullest the mood whose steps are borne as well
+ * @param least how full a sound is asked for
+ * @param most the fullest that is borne as well
  * @param locks stops that must, or must not, be drawn
  * @param hands the ways to play it
  * @param target where the balance should lie
  */
 record Requirement(
-        Mode mode, Company company, Mood mood, Mood fullest, Locks locks, List<HandsAndFeet> hands, Target target) {
+        Mode mode,
+        Company company,
+        Mood mood,
+        Fullness least,
+        Fullness most,
+        Locks locks,
+        List<HandsAndFeet> hands,
+        Target target) {
 
     Requirement {
         hands = List.copyOf(hands);
     }
 
     Requirement with(Target other) {
-        return new Requirement(mode, company, mood, fullest, locks, hands, other);
+        return new Requirement(mode, company, mood, least, most, locks, hands, other);
     }
 
     boolean isPeople() {

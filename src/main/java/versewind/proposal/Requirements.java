@@ -16,7 +16,6 @@ import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
 import versewind.rules.BetweenVerses;
 import versewind.rules.BuildingLine;
-import versewind.rules.BuildingStep;
 import versewind.rules.Company;
 import versewind.rules.OrganFacts;
 import versewind.sound.OrganSound;
@@ -42,11 +41,14 @@ final class Requirements {
         Verse verse = verse(plan, place);
         Mode mode = weighed(plan, place).mode();
         Mood mood = mood(plan, place);
+        Fullness least = isCrown(plan, place) ? Fullness.CROWN : least(verse, mood);
+        Fullness most = mode == Mode.CONGREGATION ? most(verse, mood) : least;
         return new Requirement(
                 mode,
                 Company.of(verse),
                 mood,
-                fullest(verse, mode, mood),
+                least,
+                Collections.max(List.of(least, most)),
                 verse.locks(),
                 WaysToPlay.of(organ, plan.heading().player(), verse, mode, mood),
                 aim(plan, place));
@@ -106,25 +108,43 @@ final class Requirements {
         return Collections.max(List.of(introduced, Shape.isFestal(plan) ? Mood.FESTAL : Mood.BRIGHT));
     }
 
+    /** The last verse of a feast, sung strongly. */
+    private static boolean isCrown(Plan plan, VersePlace place) {
+        Verse verse = verse(plan, place);
+        boolean isFestal = verse.mood() == Mood.FESTAL || verse.singing() == Singing.FULL_VOICE || Shape.isFestal(plan);
+        return isFestal
+                && Shape.mood(plan, place) != Mood.GENTLE
+                && verse.kind() == VerseKind.LAST_VERSE
+                && verse.mode() == Mode.CONGREGATION
+                && verse.singing().compareTo(Singing.STRONG) >= 0;
+    }
+
+    /** What the organ plays alone keeps the fullest sound for the singing. */
+    private static Fullness least(Verse verse, Mood mood) {
+        Fullness own = Fullness.of(mood);
+        boolean isPlayover = !verse.isSung() && verse.mode() != Mode.MELODY_SOLOED;
+        return isPlayover && own == Fullness.FESTAL ? Fullness.BRIGHT : own;
+    }
+
     /**
-     * The mood whose steps are borne as well: people who sing strongly bear more, in a gentle verse no more than a
+     * The fullest sound that is borne as well: people who sing strongly bear more, in a gentle verse no more than a
      * plain one has, and a last verse that is not gentle may be bright.
      */
-    private static Mood fullest(Verse verse, Mode mode, Mood mood) {
-        if (mode != Mode.CONGREGATION) {
-            return mood;
+    private static Fullness most(Verse verse, Mood mood) {
+        if (!verse.isSung()) {
+            return mood == Mood.GENTLE ? Fullness.GENTLE : Fullness.BRIGHT;
         }
         if (mood == Mood.GENTLE) {
-            return verse.singing().compareTo(Singing.STRONG) >= 0 ? Mood.PLAIN : mood;
+            return verse.singing().compareTo(Singing.STRONG) >= 0 ? Fullness.PLAIN : Fullness.GENTLE;
         }
-        Mood ofKind = verse.kind() == VerseKind.LAST_VERSE ? Mood.BRIGHT : Mood.PLAIN;
-        Mood ofSinging =
+        Fullness ofKind = verse.kind() == VerseKind.LAST_VERSE ? Fullness.BRIGHT : Fullness.PLAIN;
+        Fullness ofSinging =
                 switch (verse.singing()) {
-                    case GENTLE, ORDINARY -> Mood.PLAIN;
-                    case STRONG -> Mood.BRIGHT;
-                    case FULL_VOICE -> Mood.FESTAL;
+                    case GENTLE, ORDINARY -> Fullness.PLAIN;
+                    case STRONG -> Fullness.BRIGHT;
+                    case FULL_VOICE -> Fullness.FESTAL;
                 };
-        return Collections.max(List.of(mood, ofKind, ofSinging));
+        return Collections.max(List.of(Fullness.of(mood), ofKind, ofSinging));
     }
 
     /** Where the balance should lie, on an organ that has all it could need. */
@@ -155,8 +175,9 @@ final class Requirements {
         if (verse(plan, place).kind() == VerseKind.LAST_VERSE && requirement.mood() != Mood.GENTLE) {
             own = own.lifted(strongest - own.centre());
         }
-        double beyond = strongest - fullOrgan(requirement, balance);
-        return beyond > 0 ? own.lowered(beyond) : own;
+        double full = fullOrgan(requirement, balance);
+        Target within = strongest > full ? own.within(strongest - full, full) : own;
+        return verse(plan, place).isSung() ? within : within.below(full);
     }
 
     private boolean isAlike(Plan plan, VersePlace one, VersePlace other) {
@@ -173,7 +194,6 @@ final class Requirements {
         HandsAndFeet hands = requirement.hands().get(0);
         return new BuildingLine(organ, hands, requirement.locks().never())
                 .rungs().stream()
-                        .filter(rung -> rung.step() != BuildingStep.THIRTY_TWO_FEET)
                         .reduce((before, after) -> after)
                         .map(rung -> new Draft(
                                 Registration.silent(organ.organ())
@@ -209,17 +229,17 @@ final class Requirements {
         if (other.kind() == VerseKind.AMEN) {
             return Transition.Kind.AMEN;
         }
-        boolean isOfPeople = isText(one) && isText(other) && one.mode() == Mode.CONGREGATION;
-        return isOfPeople ? Transition.Kind.VERSES : Transition.Kind.APART;
+        return isText(one) && isText(other) ? Transition.Kind.VERSES : Transition.Kind.APART;
     }
 
     private Transition.Growth growth(Plan plan, VersePlace before, VersePlace place) {
-        if (!isAlike(plan, before, place)) {
+        if (!isAlike(plan, before, place) || verse(plan, place).mode() != Mode.CONGREGATION) {
             return Transition.Growth.FREE;
         }
         Target one = requirement(plan, before).target();
-        Target other = requirement(plan, place).target();
-        return other.isHigherThan(one)
+        Requirement here = requirement(plan, place);
+        Target other = here.target();
+        return other.isHigherThan(one) && here.mood() != Mood.GENTLE
                 ? Transition.Growth.RISES
                 : one.isHigherThan(other) ? Transition.Growth.SINKS : Transition.Growth.STAYS;
     }

@@ -19,10 +19,17 @@ interface Rows {
     /** Adds up the points. */
     final class Sum implements Rows {
         private double points;
+        private boolean isSound = true;
 
         @Override
         public void add(PartKind kind, double more, Supplier<String> sentence) {
             points += more;
+            isSound &= kind != PartKind.FAULT || more == 0;
+        }
+
+        /** True while no rule is broken that nobody breaks. */
+        boolean isSound() {
+            return isSound;
         }
 
         double points() {

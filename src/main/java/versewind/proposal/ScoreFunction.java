@@ -7,6 +7,8 @@ import versewind.rules.BuildingStep;
 import versewind.rules.ChorusFault;
 import versewind.rules.ChorusFaults;
 import versewind.rules.OrganFacts;
+import versewind.rules.PlayedRegistration;
+import versewind.rules.Severity;
 
 /**
  * Scores drafts for one verse, in penalty points; 0 is perfect. The points and their reasons are one list of rows: the
@@ -16,6 +18,7 @@ import versewind.rules.OrganFacts;
  */
 final class ScoreFunction {
 
+    private static final double A_COLOUR = 0.15;
     private static final double A_KNOB = 0.03;
     private static final double BEHIND_SHUTTERS = 0.12;
     private static final double OTHER_MANUAL = 1.2;
@@ -30,14 +33,12 @@ final class ScoreFunction {
     private final Requirement requirement;
     private final ChorusFaults faults;
     private final VerseBalance balance;
-    private final Reach reach;
 
-    ScoreFunction(OrganFacts organ, Requirement requirement, ChorusFaults faults, VerseBalance balance, Reach reach) {
-        this.organ = organ;
+    ScoreFunction(Requirement requirement, ChorusFaults faults, VerseBalance balance) {
+        organ = faults.organ();
         this.requirement = requirement;
         this.faults = faults;
         this.balance = balance;
-        this.reach = reach;
     }
 
     Requirement requirement() {
@@ -56,30 +57,28 @@ final class ScoreFunction {
         Draft draft = sketch.draft();
         Rows.Sum sum = new Rows.Sum();
         double heard = balance.of(draft);
-        add(sketch, heard, sum);
-        return new Candidate(
-                sketch,
-                sum.points(),
-                heard,
-                balance.levelDba(draft),
-                reach.boxesHeard(draft),
-                reach.stops(draft),
-                reach.couplers(draft));
+        PlayedRegistration played = played(draft);
+        add(sketch, played, heard, sum);
+        return new Candidate(sketch, sum.points(), sum.isSound(), heard, balance.levelDba(draft), Heard.of(played));
     }
 
     /** Adds everything that speaks against a candidate by itself. */
     void add(Candidate candidate, Rows rows) {
-        add(candidate.sketch(), candidate.balance(), rows);
+        add(candidate.sketch(), played(candidate.draft()), candidate.balance(), rows);
     }
 
-    private void add(Sketch sketch, double heard, Rows rows) {
+    private PlayedRegistration played(Draft draft) {
+        return faults.played(draft.registration(), draft.hands(), requirement.company());
+    }
+
+    private void add(Sketch sketch, PlayedRegistration played, double heard, Rows rows) {
         rows.add(PartKind.BALANCE, requirement.target().cost(heard), () -> requirement
                 .target()
                 .sentence(heard));
         balance.addBroken(heard, rows);
-        for (ChorusFault fault :
-                faults.in(sketch.draft().registration(), sketch.draft().hands(), requirement.company())) {
-            rows.add(PartKind.RULES, fault.weight(), fault::sentence);
+        for (ChorusFault fault : faults.in(played)) {
+            PartKind kind = fault.severity() == Severity.CAUTION ? PartKind.FAULT : PartKind.RULE;
+            rows.add(kind, fault.weight(), fault::sentence);
         }
         addTaste(sketch, rows);
     }
@@ -89,8 +88,12 @@ final class ScoreFunction {
         BuildingStep step = sound.step();
         rows.add(
                 PartKind.ORDER,
-                StepCosts.of(requirement.mode(), step, requirement.mood(), requirement.fullest()),
-                () -> "A " + requirement.mood().word() + " verse usually has another step than " + step.word() + ".");
+                (sound.colour().isEmpty() ? 0 : A_COLOUR)
+                        + StepCosts.of(requirement.mode(), step, requirement.least(), requirement.most()),
+                () -> "A " + requirement.mood().word() + " verse is usually "
+                        + (StepCosts.isFull(requirement.mode(), step, requirement.least()) ? "lighter" : "fuller")
+                        + " than "
+                        + step.word() + ".");
         rows.add(
                 PartKind.ORDER,
                 sound.voice().points(requirement.mood()),

@@ -116,7 +116,7 @@ final class ServiceSearch {
                     stages.get(i).candidates().get(best.candidates().get(i));
             chosen.add(new Settling.Chosen(
                     candidate,
-                    searched.get(i).scoring().requirement().locks().never(),
+                    searched.get(i).scoring().requirement(),
                     stages.get(i).transition().breath().isPresent(),
                     !names.containsKey(candidate.setting())));
         }

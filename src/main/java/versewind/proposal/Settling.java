@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import versewind.organ.IndexSet;
 import versewind.organ.Registration;
+import versewind.rules.ChorusFaults;
 
 /**
  * Verse after verse, what nobody hears: a manual that rests stands as it will be played next, so that going to it is one
@@ -15,27 +16,27 @@ import versewind.organ.Registration;
 final class Settling {
 
     private final List<Chosen> verses;
-    private final Reach reach;
+    private final ChorusFaults faults;
     private final List<Registration> settled = new ArrayList<>();
 
     /**
      * What is chosen for a verse.
      *
      * @param candidate what is drawn
-     * @param never stops that must not be drawn there
+     * @param requirement what the verse wants
      * @param follows whether it follows the verse before it without a rest
      * @param isByHand whether it is drawn by hand
      */
-    record Chosen(Candidate candidate, IndexSet never, boolean follows, boolean isByHand) {
+    record Chosen(Candidate candidate, Requirement requirement, boolean follows, boolean isByHand) {
 
         Registration drawn() {
             return candidate.draft().registration();
         }
     }
 
-    Settling(List<Chosen> verses, Reach reach) {
+    Settling(List<Chosen> verses, ChorusFaults faults) {
         this.verses = verses;
-        this.reach = reach;
+        this.faults = faults;
         for (int verse = 0; verse < verses.size(); verse++) {
             settled.add(settled(verse));
         }
@@ -53,13 +54,14 @@ final class Settling {
             return boxed;
         }
         Candidate candidate = here.candidate();
-        IndexSet stops = resting(verse, Candidate::stopsHeard, Registration::stops);
-        IndexSet couplers = resting(verse, Candidate::couplersHeard, Registration::couplers);
-        Registration full = boxed.withStops(boxed.stops().plus(stops.minus(here.never())))
+        IndexSet stops = resting(verse, Heard::stops, Registration::stops);
+        IndexSet couplers = resting(verse, Heard::couplers, Registration::couplers);
+        Registration full = boxed.withStops(boxed.stops()
+                        .plus(stops.minus(here.requirement().locks().never())))
                 .withCouplers(boxed.couplers().plus(couplers));
-        Draft draft = candidate.draft().with(full);
-        boolean isUnheard = reach.stops(draft).equals(candidate.stopsHeard())
-                && reach.couplers(draft).equals(candidate.couplersHeard());
+        Heard heard = Heard.of(faults.played(
+                full, candidate.draft().hands(), here.requirement().company()));
+        boolean isUnheard = heard.equals(candidate.heard());
         return isUnheard ? full : boxed;
     }
 
@@ -67,7 +69,7 @@ final class Settling {
         Chosen here = verses.get(verse);
         Registration boxed = here.drawn();
         for (int division = 0; here.follows() && division < boxed.boxes().size(); division++) {
-            boolean isHeard = here.candidate().hearsBox(division);
+            boolean isHeard = here.candidate().heard().boxes().contains(division);
             boxed = isHeard
                     ? boxed
                     : boxed.withBox(division, settled.get(verse - 1).boxes().get(division));
@@ -76,19 +78,20 @@ final class Settling {
     }
 
     /** The knobs that are drawn though nobody hears them. */
-    private IndexSet resting(int verse, Function<Candidate, IndexSet> heard, Function<Registration, IndexSet> drawn) {
+    private IndexSet resting(int verse, Function<Heard, IndexSet> heard, Function<Registration, IndexSet> drawn) {
         IndexSet all = IndexSet.EMPTY;
         for (int other = first(verse); other <= last(verse); other++) {
             all = all.plus(drawn.apply(verses.get(other).drawn()));
         }
-        IndexSet hereHeard = heard.apply(verses.get(verse).candidate());
+        IndexSet hereHeard = heard.apply(verses.get(verse).candidate().heard());
         return IndexSet.of(all.minus(hereHeard).stream().filter(knob -> isToStand(verse, knob, heard, drawn)));
     }
 
     private boolean isToStand(
-            int verse, int knob, Function<Candidate, IndexSet> heard, Function<Registration, IndexSet> drawn) {
+            int verse, int knob, Function<Heard, IndexSet> heard, Function<Registration, IndexSet> drawn) {
         return IntStream.rangeClosed(verse + 1, last(verse))
-                .filter(next -> heard.apply(verses.get(next).candidate()).contains(knob))
+                .filter(next ->
+                        heard.apply(verses.get(next).candidate().heard()).contains(knob))
                 .mapToObj(next -> drawn.apply(verses.get(next).drawn()).contains(knob))
                 .findFirst()
                 .orElseGet(() -> verses.get(verse).follows()

@@ -12,11 +12,18 @@ import versewind.rules.BuildingStep;
  * @param voice what sings the tune
  * @param words its name: "principals 8 4 2"
  * @param place where it stands in the order: "step 5 of 10"; blank for a colour
+ * @param rung how far up the order it stands, counted from 0
  */
-record Sound(int keyboard, BuildingStep step, String colour, Voice voice, String words, String place) {
+record Sound(int keyboard, BuildingStep step, String colour, Voice voice, String words, String place, int rung) {
 
     /** Whether two are one to the ear. */
     boolean isLike(Sound other) {
-        return keyboard == other.keyboard && step == other.step && colour.equals(other.colour);
+        boolean isOneStep = step == other.step || voice != Voice.NONE;
+        return keyboard == other.keyboard && isOneStep && colour.equals(other.colour);
+    }
+
+    /** Whether it stands lower in the order than another on the same keyboard. */
+    boolean isBelow(Sound other) {
+        return keyboard == other.keyboard && colour.isEmpty() && other.colour.isEmpty() && rung < other.rung;
     }
 }

@@ -5,10 +5,9 @@ import java.util.List;
 import java.util.Map;
 import versewind.acoustics.TableResource;
 import versewind.plan.Mode;
-import versewind.plan.Mood;
 import versewind.rules.BuildingStep;
 
-/** The steps of the order that suit a mood, from the table {@code step_costs.csv}. */
+/** The steps of the order that suit a verse, from the table {@code step_costs.csv}. */
 final class StepCosts {
 
     private static final Map<Mode, Map<BuildingStep, double[]>> COSTS = read();
@@ -31,15 +30,22 @@ final class StepCosts {
      *
      * @param mode whom the organ accompanies
      * @param step the step
-     * @param mood of the words
-     * @param fullest the mood whose steps the singers bear as well, no less than the mood
+     * @param least how full a sound is asked for
+     * @param most the fullest that is borne as well
      */
-    static double of(Mode mode, BuildingStep step, Mood mood, Mood fullest) {
-        double[] byMood = COSTS.get(mode).get(step);
-        double least = byMood[mood.ordinal()];
-        for (int each = mood.ordinal(); each <= fullest.ordinal(); each++) {
-            least = Math.min(least, byMood[each]);
+    static double of(Mode mode, BuildingStep step, Fullness least, Fullness most) {
+        double[] costs = COSTS.get(mode).get(step);
+        double cost = costs[least.ordinal()];
+        for (int each = least.ordinal(); each <= most.ordinal(); each++) {
+            cost = Math.min(cost, costs[each]);
         }
-        return least;
+        return cost;
+    }
+
+    /** Whether a step is fuller than those that cost least. */
+    static boolean isFull(Mode mode, BuildingStep step, Fullness wanted) {
+        double cost = of(mode, step, wanted, wanted);
+        return COSTS.get(mode).entrySet().stream()
+                .anyMatch(each -> each.getKey().compareTo(step) < 0 && each.getValue()[wanted.ordinal()] < cost);
     }
 }

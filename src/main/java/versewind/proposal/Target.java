@@ -24,7 +24,8 @@ record Target(Mode mode, double low, double high) {
     private static final double LEAD_WIDTH_DB = 3;
     private static final double WORDS_WIDTH_DB = 6;
     private static final double WORTH_A_WORD_DB = 0.5;
-    private static final double STILL_LEADING_DB = 1;
+    private static final double AT_EASE_DB = 1;
+    private static final double A_STEP_DB = 1.5;
 
     /** The target of a verse that is sung, or whose melody is soloed. */
     static Target of(Mode mode, Mood mood) {
@@ -61,10 +62,22 @@ record Target(Mode mode, double low, double high) {
         return new Target(mode, low + more, high + more);
     }
 
-    /** Lower by so much, but no lower than to lead at all. */
-    Target lowered(double less) {
-        double room = centre() - Thresholds.of(mode).onlyJustDb() - STILL_LEADING_DB;
-        return lifted(-Math.max(0, Math.min(less, room)));
+    /**
+     * The same, kept below what full organ reaches, as long as it still leads: at ease where full organ leads well, and
+     * only just where it does no more itself.
+     *
+     * @param beyond by how much the strongest verse would want more than there is
+     * @param full the margin of full organ
+     */
+    Target within(double beyond, double full) {
+        double atEase = Math.min(Thresholds.of(mode).goodDb() + AT_EASE_DB, full - A_STEP_DB);
+        double least = Math.max(Thresholds.of(mode).onlyJustDb() + AT_EASE_DB, atEase);
+        return lifted(-Math.max(0, Math.min(beyond, centre() - least)));
+    }
+
+    /** The same, but a step below full organ at most: a playover keeps the loudest for the end. */
+    Target below(double full) {
+        return lifted(-Math.max(0, centre() - full + 2 * A_STEP_DB));
     }
 
     /** Whether it lies higher than another by something that is heard. */

@@ -28,14 +28,21 @@ record Transition(Kind kind, Growth growth, Optional<ChangeTime> breath) {
     private static final double A_LEAP = 1.2;
     private static final double POINTS_A_DB = 0.7;
     private static final double WRONG_WAY = 1;
+
+    /** An introduction within this of its verse leaves nothing to come, in dB. */
+    private static final double AS_LOUD_DB = 0.5;
+
+    private static final double AS_LOUD = 0.25;
+
     private static final double FAR_SOFTER_DB = 5;
+    private static final double SOLOED_FAR_SOFTER_DB = 12;
     private static final double NEAR_DB = 3;
 
     /** What two verses are to one another. */
     enum Kind {
         /** Different people sing them: they are not compared. */
         APART,
-        /** Two verses of the text, sung by the people. */
+        /** Two verses of the text, sung by the same people. */
         VERSES,
         /** The organ alone, and what it introduces. */
         INTRODUCED,
@@ -86,7 +93,7 @@ record Transition(Kind kind, Growth growth, Optional<ChangeTime> breath) {
             case APART -> {}
             case VERSES -> {
                 addLeap(risesDb, rows);
-                addGrowth(risesDb, rows);
+                addGrowth(from, to, rows);
                 rows.add(
                         PartKind.HYMN,
                         sameness(from.draft(), to.draft()),
@@ -95,11 +102,11 @@ record Transition(Kind kind, Growth growth, Optional<ChangeTime> breath) {
             case INTRODUCED -> {
                 rows.add(
                         PartKind.HYMN,
-                        POINTS_A_DB * Math.max(0, -risesDb),
-                        () -> "The introduction would be louder than the verse.");
+                        risesDb < AS_LOUD_DB ? AS_LOUD + POINTS_A_DB * (AS_LOUD_DB - risesDb) : 0,
+                        () -> "The introduction would be as loud as the verse.");
                 rows.add(
                         PartKind.HYMN,
-                        POINTS_A_DB / 2 * Math.max(0, risesDb - FAR_SOFTER_DB),
+                        POINTS_A_DB / 2 * Math.max(0, risesDb - farSofterDb(from)),
                         () -> "The introduction is far softer than the verse.");
             }
             case AMEN ->
@@ -110,6 +117,11 @@ record Transition(Kind kind, Growth growth, Optional<ChangeTime> breath) {
         }
     }
 
+    /** A tune on a voice of its own may be softer than a playover. */
+    private static double farSofterDb(Candidate introduction) {
+        return introduction.sketch().sound().voice() == Voice.NONE ? FAR_SOFTER_DB : SOLOED_FAR_SOFTER_DB;
+    }
+
     private static void addLeap(double risesDb, Rows rows) {
         double beyondDb = Math.abs(risesDb) - A_LEAP_DB;
         if (beyondDb > 0) {
@@ -117,15 +129,17 @@ record Transition(Kind kind, Growth growth, Optional<ChangeTime> breath) {
         }
     }
 
-    private void addGrowth(double risesDb, Rows rows) {
+    private void addGrowth(Candidate from, Candidate to, Rows rows) {
+        double risesDb = to.levelDba() - from.levelDba();
+        boolean fallsBack = to.sketch().sound().isBelow(from.sketch().sound());
         double missedDb =
                 switch (growth) {
                     case RISES -> 2 * UNHEARD_DB - risesDb;
-                    case STAYS -> -UNHEARD_DB - risesDb;
+                    case STAYS -> fallsBack ? Math.max(0, -risesDb) : -UNHEARD_DB - risesDb;
                     case SINKS -> risesDb + 2 * UNHEARD_DB;
-                    case FREE -> 0;
+                    case FREE -> -1;
                 };
-        if (missedDb > 0) {
+        if (missedDb >= 0) {
             String words = growth == Growth.SINKS ? "softer" : "stronger";
             rows.add(
                     PartKind.HYMN,

@@ -43,7 +43,7 @@ final class VerseBalance {
         if (isJudged) {
             BalanceRule.brokenBy(Thresholds.of(requirement.mode()).verdict(balance))
                     .ifPresent(rule ->
-                            rows.add(PartKind.RULES, rule.points(), () -> "The estimate says: " + rule.word() + "."));
+                            rows.add(PartKind.VERDICT, rule.points(), () -> "The estimate says: " + rule.word() + "."));
         }
     }
 }

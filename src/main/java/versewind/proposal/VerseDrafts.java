@@ -26,18 +26,16 @@ final class VerseDrafts {
 
     private final OrganFacts organ;
     private final Requirement requirement;
-    private final Reach reach;
     private final Map<Draft, Sketch> sketches = new LinkedHashMap<>();
 
-    private VerseDrafts(OrganFacts organ, Requirement requirement, Reach reach) {
+    private VerseDrafts(OrganFacts organ, Requirement requirement) {
         this.organ = organ;
         this.requirement = requirement;
-        this.reach = reach;
     }
 
     /** All drafts for a verse, each once. */
-    static List<Sketch> of(OrganFacts organ, Requirement requirement, Reach reach) {
-        VerseDrafts drafts = new VerseDrafts(organ, requirement, reach);
+    static List<Sketch> of(OrganFacts organ, Requirement requirement) {
+        VerseDrafts drafts = new VerseDrafts(organ, requirement);
         requirement.hands().forEach(drafts::addAll);
         if (drafts.sketches.isEmpty()) {
             requirement.hands().forEach(drafts::addSingleStops);
@@ -55,12 +53,13 @@ final class VerseDrafts {
     }
 
     private void addLine(HandsAndFeet hands, BuildingLine line) {
-        for (BuildingLine.Rung rung : line.rungs()) {
+        for (int index = 0; index < line.rungs().size(); index++) {
+            BuildingLine.Rung rung = line.rungs().get(index);
             if (isAboveOtherManuals(hands, rung)) {
                 break;
             }
             String place = "step " + rung.number() + " of " + line.steps();
-            Sound sound = new Sound(hands.right(), rung.step(), "", Voice.NONE, rung.words(), place);
+            Sound sound = new Sound(hands.right(), rung.step(), "", Voice.NONE, rung.words(), place, index);
             add(hands, rung.stops().plus(underRight(hands, rung)), rung.couplers(), sound);
         }
         if (!line.rungs().isEmpty()) {
@@ -100,10 +99,10 @@ final class VerseDrafts {
         }
         for (BuildingLine.Rung rung : line.rungs()) {
             if (rung.step() == BuildingStep.FLUTE_8) {
-                Sound sound = new Sound(hands.right(), rung.step(), "string", Voice.NONE, "string 8", "");
+                Sound sound = new Sound(hands.right(), rung.step(), "string", Voice.NONE, "string 8", "", 0);
                 add(hands, rung.stops().minus(flutes).plus(strings), rung.couplers(), sound);
-                Sound both =
-                        new Sound(hands.right(), rung.step(), "flute and string", Voice.NONE, "flute and string 8", "");
+                Sound both = new Sound(
+                        hands.right(), rung.step(), "flute and string", Voice.NONE, "flute and string 8", "", 0);
                 add(hands, rung.stops().plus(strings), rung.couplers(), both);
             }
         }
@@ -127,14 +126,20 @@ final class VerseDrafts {
                 return;
             }
             Sound sound = new Sound(
-                    hands.right(), rung.step(), solo.words() + hands.left(), solo.voice(), solo.words(), rung.words());
+                    hands.right(),
+                    rung.step(),
+                    solo.words() + hands.left(),
+                    solo.voice(),
+                    solo.words(),
+                    rung.words(),
+                    0);
             add(hands, rung.stops().plus(solo.stops()), rung.couplers(), sound);
         }
         IndexSet strings = string(hands.left());
         if (!strings.isEmpty() && !line.rungs().isEmpty()) {
             BuildingLine.Rung first = line.rungs().get(0);
             Sound sound = new Sound(
-                    hands.right(), first.step(), solo.words() + "string", solo.voice(), solo.words(), "string 8");
+                    hands.right(), first.step(), solo.words() + "string", solo.voice(), solo.words(), "string 8", 0);
             IndexSet under = first.stops().minus(organ.allOf(hands.left())).plus(strings);
             add(hands, under.plus(solo.stops()), first.couplers(), sound);
         }
@@ -145,7 +150,7 @@ final class VerseDrafts {
         for (int stop : organ.stopsOf(hands.left())) {
             if (!requirement.locks().never().contains(stop)) {
                 String words = organ.stop(stop).label();
-                Sound sound = new Sound(hands.right(), BuildingStep.FLUTE_8, words, Voice.NONE, words, "");
+                Sound sound = new Sound(hands.right(), BuildingStep.FLUTE_8, words, Voice.NONE, words, "", 0);
                 add(hands, IndexSet.of(stop), IndexSet.EMPTY, sound);
             }
         }
@@ -159,8 +164,8 @@ final class VerseDrafts {
             return;
         }
         Draft draft = new Draft(drawn, hands);
-        long boxes = reach.boxesHeard(draft);
-        if (boxes == 0) {
+        IndexSet boxes = Heard.boxes(organ, stops);
+        if (boxes.isEmpty()) {
             sketches.putIfAbsent(draft, new Sketch(draft, sound));
             return;
         }
@@ -173,10 +178,10 @@ final class VerseDrafts {
         }
     }
 
-    private Draft boxed(Draft draft, long boxes, BoxPosition position) {
+    private static Draft boxed(Draft draft, IndexSet boxes, BoxPosition position) {
         Draft moved = draft;
-        for (int division = 0; division < draft.registration().boxes().size(); division++) {
-            moved = (boxes & 1L << division) == 0 ? moved : moved.withBox(division, position);
+        for (int division : boxes.stream().toArray()) {
+            moved = moved.withBox(division, position);
         }
         return moved;
     }

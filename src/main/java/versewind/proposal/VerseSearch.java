@@ -13,7 +13,7 @@ final class VerseSearch {
     static final int MOST_PROPOSALS = 5;
 
     /** How many points worse than the best a proposal may be. */
-    static final double WITHIN = 3.5;
+    static final double WITHIN = 6;
 
     /** Candidates that a chain is given, and how many of them of one sound. */
     private static final int MOST_CANDIDATES = 28;
@@ -26,9 +26,9 @@ final class VerseSearch {
     private final List<Sketch> sketches;
     private final ScoreFunction scoring;
 
-    VerseSearch(OrganFacts organ, ScoreFunction scoring, Reach reach) {
+    VerseSearch(OrganFacts organ, ScoreFunction scoring) {
         this.scoring = scoring;
-        sketches = VerseDrafts.of(organ, scoring.requirement(), reach);
+        sketches = VerseDrafts.of(organ, scoring.requirement());
     }
 
     ScoreFunction scoring() {
@@ -44,7 +44,7 @@ final class VerseSearch {
         List<Candidate> candidates = new ArrayList<>();
         double best = Double.POSITIVE_INFINITY;
         for (Tasted each : tasted) {
-            boolean isHopeless = each.points() > best + 2 * WITHIN;
+            boolean isHopeless = each.points() > best + WITHIN;
             if (isHopeless || (!candidates.isEmpty() && !goOn.getAsBoolean())) {
                 break;
             }
@@ -66,7 +66,7 @@ final class VerseSearch {
             long alike = chosen.stream()
                     .filter(other -> other.sketch().sound().isLike(sound))
                     .count();
-            boolean isNear = each.points() <= ranked.get(0).points() + 2 * WITHIN;
+            boolean isNear = each.points() <= ranked.get(0).points() + WITHIN;
             if (isNear && alike < MOST_OF_A_SOUND && chosen.size() < MOST_CANDIDATES) {
                 chosen.add(each);
             }
@@ -74,11 +74,12 @@ final class VerseSearch {
         return chosen;
     }
 
-    /** The best, then the best of those that are another sound, and so on. */
+    /** The best, then the best of those that are another sound, and so on; none with a fault that the best has not. */
     static List<Candidate> unlike(List<Candidate> ranked) {
         List<Candidate> chosen = new ArrayList<>();
         for (Candidate each : ranked) {
-            boolean isNear = each.points() <= ranked.get(0).points() + WITHIN;
+            Candidate best = ranked.get(0);
+            boolean isNear = each.points() <= best.points() + WITHIN && (each.isSound() || !best.isSound());
             boolean isNew = chosen.stream()
                     .noneMatch(
                             other -> other.sketch().sound().isLike(each.sketch().sound()));

@@ -68,7 +68,6 @@ final class WaysToPlay {
         for (int division : divisions) {
             all.add(HandsAndFeet.on(usual(organ), division));
             if (organ.pedal() != OrganFacts.NO_PEDAL) {
-                all.add(HandsAndFeet.on(Layout.COUPLED_DOWN, division));
                 all.add(HandsAndFeet.on(Layout.MANUALS_ONLY, division));
             }
         }

@@ -23,7 +23,7 @@ class ServiceOptimizerTest {
 
     private static final Instrument ORGAN = new SmallOrgans(1).ofTwoManuals(8, 5, 3);
     private static final ChangeTime BREATH = new ChangeTime(1.2, 0.6);
-    private static final Sound SOUND = new Sound(0, BuildingStep.FLUTE_8, "", Voice.NONE, "", "");
+    private static final Sound SOUND = new Sound(0, BuildingStep.FLUTE_8, "", Voice.NONE, "", "", 0);
 
     private static Candidate candidate(IndexSet stops, double points) {
         Registration drawn = Registration.silent(ORGAN).withStops(stops);
@@ -31,11 +31,10 @@ class ServiceOptimizerTest {
         return new Candidate(
                 new Sketch(draft, SOUND),
                 points,
+                true,
                 0,
                 70 + 7 * points % 5,
-                0,
-                IndexSet.range(stops.size() % 3 == 0 ? 8 : 16),
-                IndexSet.EMPTY);
+                new Heard(IndexSet.range(stops.size() % 3 == 0 ? 8 : 16), IndexSet.EMPTY, IndexSet.EMPTY));
     }
 
     /** Verses whose candidates are drawn at random from a few registrations, so that some come back. */
