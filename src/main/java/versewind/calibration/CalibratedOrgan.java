@@ -1,6 +1,5 @@
 package versewind.calibration;
 
-import versewind.plan.Plan;
 import versewind.sound.OrganSound;
 
 /**
@@ -10,10 +9,4 @@ import versewind.sound.OrganSound;
  * @param calibration the readings used
  * @param experience what its organist knows without a meter
  */
-public record CalibratedOrgan(OrganSound sound, Calibration calibration, Experience experience) {
-
-    /** With the feedback on a plan's verses taken into account; the rest stays the same. */
-    public CalibratedOrgan withFeedback(Plan plan) {
-        return new CalibratedOrgan(FeedbackUpdate.withFeedback(sound, plan), calibration, experience);
-    }
-}
+public record CalibratedOrgan(OrganSound sound, Calibration calibration, Experience experience) {}

@@ -4,31 +4,41 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import versewind.plan.Plan;
 import versewind.plan.Verse;
 
 /**
  * What an organist knows of an organ without a meter.
  *
  * @param usual the registrations that are usually drawn, {@value #MOST_USUAL} at most, each under a name of its own
+ * @param answers feedback after services, the latest last; of more than {@value #MOST_ANSWERS} the earliest are dropped
  */
-public record Experience(List<HeardRegistration> usual) {
+public record Experience(List<HeardRegistration> usual, List<HeardRegistration> answers) {
 
     /** The most usual registrations: more are no longer usual. */
     public static final int MOST_USUAL = 12;
 
+    private static final int MOST_ANSWERS = 100;
     private static final double STRENGTH_DB = 4;
 
     /** Nothing is known yet. */
-    public static final Experience NONE = new Experience(List.of());
+    public static final Experience NONE = new Experience(List.of(), List.of());
 
     public Experience {
         usual = List.copyOf(usual);
+        answers = List.copyOf(answers.subList(Math.max(0, answers.size() - MOST_ANSWERS), answers.size()));
         if (usual.size() > MOST_USUAL) {
             throw new IllegalArgumentException("an organ keeps up to " + MOST_USUAL + " usual registrations");
         }
         if (usual.stream().map(HeardRegistration::name).distinct().count() < usual.size()) {
             throw new IllegalArgumentException("two usual registrations have the same name");
         }
+    }
+
+    /** Everything that was heard: what is usual, then the answers. */
+    public List<HeardRegistration> all() {
+        return Stream.of(usual, answers).flatMap(List::stream).toList();
     }
 
     /** The usual registration of this name. */
@@ -60,12 +70,30 @@ public record Experience(List<HeardRegistration> usual) {
         } else {
             more.set(place, one);
         }
-        return new Experience(more);
+        return new Experience(more, answers);
     }
 
-    /** Without the usual registration of this name. */
-    public Experience without(String name) {
+    /** The feedback on the verses of a plan that is not among the answers. */
+    public List<HeardRegistration> unkept(Plan plan) {
+        return HeardRegistration.of(plan).stream()
+                .filter(each -> !answers.contains(each))
+                .toList();
+    }
+
+    /** With feedback on the verses of a plan, in place of earlier answers on the same verses. */
+    public Experience keepingAnswers(Plan plan) {
+        List<HeardRegistration> more = HeardRegistration.of(plan);
+        List<String> names = more.stream().map(HeardRegistration::name).toList();
         return new Experience(
-                usual.stream().filter(each -> !each.name().equals(name)).toList());
+                usual,
+                Stream.concat(answers.stream().filter(each -> !names.contains(each.name())), more.stream())
+                        .toList());
+    }
+
+    /** Without a usual registration or an answer. */
+    public Experience without(HeardRegistration one) {
+        return new Experience(
+                usual.stream().filter(each -> !each.equals(one)).toList(),
+                answers.stream().filter(each -> !each.equals(one)).toList());
     }
 }

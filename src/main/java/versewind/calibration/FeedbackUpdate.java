@@ -4,7 +4,6 @@ import java.util.List;
 import versewind.organ.Trims;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
-import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.sound.Covariance;
 import versewind.sound.Margin;
@@ -65,13 +64,13 @@ public final class FeedbackUpdate {
     }
 
     /**
-     * An organ after the feedback on a plan's verses, one verse after the other; the same organ if there is none.
+     * An organ after what was heard, one registration after the other; the same organ if there is nothing.
      *
      * @param sound the organ as expected before
-     * @param plan a plan that can be played on it
+     * @param heard registrations of this organ
      */
-    public static OrganSound withFeedback(OrganSound sound, Plan plan) {
-        List<Verse> answered = plan.answered();
+    public static OrganSound of(OrganSound sound, List<HeardRegistration> heard) {
+        List<Verse> answered = heard.stream().map(HeardRegistration::verse).toList();
         if (answered.isEmpty()) {
             return sound;
         }

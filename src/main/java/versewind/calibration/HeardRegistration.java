@@ -1,12 +1,16 @@
 package versewind.calibration;
 
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.organ.Registration;
 import versewind.plan.Feedback;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HeardAs;
+import versewind.plan.Hymn;
 import versewind.plan.Mode;
+import versewind.plan.Plan;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
@@ -56,6 +60,24 @@ public record HeardRegistration(
                 verse.hands(),
                 verse.registration(),
                 feedback.heard());
+    }
+
+    /** The verses of a plan on which there is feedback, each named by its service, hymn and label. */
+    public static List<HeardRegistration> of(Plan plan) {
+        String service = plan.heading()
+                .date()
+                .map(LocalDate::toString)
+                .orElse(plan.heading().title());
+        return plan.hymns().stream()
+                .flatMap(hymn -> hymn.verses().stream()
+                        .filter(verse -> verse.isSung() || verse.mode() == Mode.MELODY_SOLOED)
+                        .flatMap(verse ->
+                                verse.answer().stream().map(answer -> of(name(service, hymn, verse), verse, answer))))
+                .toList();
+    }
+
+    private static String name(String service, Hymn hymn, Verse verse) {
+        return service + ", " + (hymn.number().isBlank() ? hymn.title() : hymn.number()) + " " + verse.label();
     }
 
     /** A verse that is played and judged so. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import versewind.calibration.FeedbackUpdate;
+import versewind.calibration.HeardRegistration;
 import versewind.organ.NotationException;
 import versewind.plan.Verse;
 import versewind.rules.Attendance;
@@ -59,10 +60,11 @@ final class AssessCommand {
     }
 
     private static OrganSound withFeedback(OpenPlan open) throws UsageException {
+        List<HeardRegistration> heard = open.organ().experience().unkept(open.plan());
         if (open.plan().answered().isEmpty()) {
             throw new UsageException("No feedback is recorded in this plan, so " + HEARD + " has nothing to use.");
         }
-        return FeedbackUpdate.withFeedback(open.organ().sound(), open.plan());
+        return FeedbackUpdate.of(open.organ().sound(), heard);
     }
 
     private static List<Integer> numbers(String typed) throws UsageException {

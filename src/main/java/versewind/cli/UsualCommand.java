@@ -40,7 +40,8 @@ final class UsualCommand {
     static Command command() {
         Command command = Command.of(
                         Subcommand.USUAL,
-                        "Lists the registrations that you usually draw on an organ, keeps one, or removes one."
+                        "Lists the registrations that you usually draw on an organ, and the feedback after services;"
+                                + " keeps one, or removes one."
                                 + " Everything else is measured against them.",
                         UsualCommand::run)
                 .operand("INSTRUMENT", Command.INSTRUMENT)
@@ -99,10 +100,10 @@ final class UsualCommand {
 
     private Reply remove() throws BadFile, NotationException {
         String name = typed.value(NAME).orElseThrow(() -> new UsageException("Say which with " + NAME + "."));
-        if (experience().usual(name).isEmpty()) {
-            throw unknown(name);
-        }
-        return saved(experience().without(name));
+        Optional<HeardRegistration> heard = experience().all().stream()
+                .filter(each -> each.name().equals(name))
+                .findFirst();
+        return saved(experience().without(heard.orElseThrow(() -> unknown(name))));
     }
 
     private UsageException unknown(String name) {
@@ -171,15 +172,21 @@ final class UsualCommand {
                 page.paragraph("No usual registrations yet. What do you draw for an ordinary hymn, and for how many?"
                         + " Say it with " + PlayingOptions.DRAW + " and " + PlayingOptions.PEOPLE + ".");
             }
-            RegistrationText text = new RegistrationText(instrument);
-            for (HeardRegistration each : known.usual()) {
-                String drawn = text.format(each.registration());
-                page.line(each.name() + ": " + who(each) + ", " + each.heard().felt());
-                page.hanging(
-                        "  ",
-                        (drawn.isEmpty() ? RegistrationText.NOTHING : drawn) + "; "
-                                + Wording.hands(instrument, each.hands()));
+            known.usual().forEach(each -> print(page, each, each.heard().felt()));
+            if (!known.answers().isEmpty()) {
+                page.blank();
+                page.line("Feedback after services:");
+                known.answers().forEach(each -> print(page, each, each.heard().word()));
             }
+        }
+
+        private void print(Page page, HeardRegistration each, String heard) {
+            String drawn = new RegistrationText(instrument).format(each.registration());
+            page.line(each.name() + ": " + who(each) + ", " + heard);
+            page.hanging(
+                    "  ",
+                    (drawn.isEmpty() ? RegistrationText.NOTHING : drawn) + "; "
+                            + Wording.hands(instrument, each.hands()));
         }
 
         private static String who(HeardRegistration usual) {
@@ -191,16 +198,23 @@ final class UsualCommand {
 
         @Override
         public Json json() {
-            return new Json().put("instrument", instrument.name()).list("usual", known.usual(), each -> new Json()
+            return new Json()
+                    .put("instrument", instrument.name())
+                    .list("usual", known.usual(), each -> json(each)
+                            .put("felt", each.heard().felt()))
+                    .list("answers", known.answers(), each -> json(each)
+                            .put("heard", each.heard().word()));
+        }
+
+        private Json json(HeardRegistration each) {
+            return new Json()
                     .put("name", each.name())
                     .put("people", each.people())
                     .put("mode", each.mode().word())
                     .put("singing", each.singing().word())
-                    .putIfPresent(
-                            "voices", each.verse().people().stream().boxed().findFirst())
-                    .put("felt", each.heard().felt())
+                    .putIfPresent("voices", each.voices().stream().boxed().findFirst())
                     .with(ReportFields.hands(instrument, each.hands()))
-                    .with(ReportFields.drawn(instrument, each.registration())));
+                    .with(ReportFields.drawn(instrument, each.registration()));
         }
     }
 }

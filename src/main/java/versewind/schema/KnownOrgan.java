@@ -4,6 +4,7 @@ import java.util.List;
 import versewind.calibration.CalibratedOrgan;
 import versewind.calibration.Calibration;
 import versewind.calibration.Experience;
+import versewind.calibration.FeedbackUpdate;
 import versewind.calibration.Fit;
 import versewind.calibration.MeterReading;
 import versewind.organ.FormerNames;
@@ -58,6 +59,6 @@ public record KnownOrgan(Instrument instrument, Calibration calibration, Experie
      *     not have
      */
     public OrganSound sound() {
-        return calibration.soundOf(instrument);
+        return FeedbackUpdate.of(calibration.soundOf(instrument), experience.all());
     }
 }

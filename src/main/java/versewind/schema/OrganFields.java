@@ -13,6 +13,7 @@ public final class OrganFields {
             Table.block("An organ in its room.", "divisions", OrganFields::organ, OrganFields::of);
 
     private static final Field<KnownOrgan, List<HeardRegistration>> USUAL;
+    private static final Field<KnownOrgan, List<HeardRegistration>> ANSWERS;
     private static final Field<KnownOrgan, FormerNames> FORMERLY;
     private static final Field<KnownOrgan, Calibration> CALIBRATION;
 
@@ -21,9 +22,15 @@ public final class OrganFields {
         TABLE.addAll(InstrumentFields.TABLE);
         USUAL = TABLE.add(
                         "usual",
-                        Kinds.Items.of(UsualFields.TABLE),
+                        Kinds.Items.of(HeardFields.USUAL.table()),
                         "what is usually drawn on it, by which everything else is measured; " + Experience.MOST_USUAL
                                 + " at most, each with a name of its own")
+                .orElse(List.of())
+                .laid(Field.Layout.BLOCK);
+        ANSWERS = TABLE.add(
+                        "answers",
+                        Kinds.Items.of(HeardFields.ANSWER.table()),
+                        "feedback after services, the latest last")
                 .orElse(List.of())
                 .laid(Field.Layout.BLOCK);
         FORMERLY = TABLE.add(
@@ -40,6 +47,7 @@ public final class OrganFields {
         return switch (field) {
             case FileFormat.FIELD -> FileFormat.NUMBER;
             case "usual" -> organ.experience().usual();
+            case "answers" -> organ.experience().answers();
             case "formerly" -> organ.former();
             case "calibration" -> organ.calibration();
             default -> InstrumentFields.of(organ.instrument(), field);
@@ -55,8 +63,9 @@ public final class OrganFields {
 
     private static Experience experience(Values values, OrganNames names) throws Refused {
         List<HeardRegistration> usual = values.get(USUAL, names);
+        List<HeardRegistration> answers = values.get(ANSWERS, names);
         try {
-            return new Experience(usual);
+            return new Experience(usual, answers);
         } catch (IllegalArgumentException objection) {
             throw values.found(USUAL).bad(objection.getMessage(), "Delete one of them, or give it another name.");
         }

@@ -1,6 +1,8 @@
 package versewind.screen;
 
 import java.util.List;
+import java.util.Optional;
+import versewind.calibration.Experience;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Undo;
@@ -97,6 +99,10 @@ final class ArrangeCommands {
     }
 
     static State undo(State state, PlanEdit work) {
+        Optional<Experience> known = work.beforeLearning();
+        if (known.isPresent()) {
+            return state.wants(effects -> effects.keepExperience(known.get(), Optional.empty()));
+        }
         return work.history()
                 .before()
                 .map(before -> restored(

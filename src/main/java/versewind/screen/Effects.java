@@ -38,21 +38,16 @@ public interface Effects {
     /** Forgets what was kept beside the plan's file. */
     List<Event> dropDraft();
 
-    /**
-     * Searches for registrations for a verse in the background, and tells what is found.
-     *
-     * @param heard the plan whose feedback is taken into account, if it is
-     */
-    List<Event> proposeVerse(Plan plan, VersePlace place, Optional<Plan> heard);
+    /** Searches for registrations for a verse in the background, and tells what is found. */
+    List<Event> proposeVerse(Plan plan, VersePlace place);
 
     /**
      * Searches for registrations for many verses in the background, and tells how far it is and what is found.
      *
      * @param plan for all of its verses, or those of one hymn
      * @param hymn index of the hymn; empty for the whole service
-     * @param heard the plan whose feedback is taken into account, if it is
      */
-    List<Event> propose(Plan plan, OptionalInt hymn, Optional<Plan> heard);
+    List<Event> propose(Plan plan, OptionalInt hymn);
 
     /** Stops searching, with what was found. */
     List<Event> stopProposing();
@@ -108,8 +103,13 @@ public interface Effects {
     /** Fits the organ of the open plan to these readings, and writes its file. */
     List<Event> recalibrate(List<MeterReading> readings);
 
-    /** Keeps what the organist of the open plan's organ knows without a meter, in the organ's file. */
-    List<Event> keepExperience(Experience experience);
+    /**
+     * Keeps what the organist of the open plan's organ knows without a meter, in the organ's file.
+     *
+     * @param next what is known now
+     * @param before what undo goes back to; empty for an undo itself
+     */
+    List<Event> keepExperience(Experience next, Optional<Experience> before);
 
     /** Asks what is usually drawn on the organ that is being changed. */
     List<Event> openUsual();

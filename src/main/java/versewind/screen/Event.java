@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import versewind.calibration.CalibratedOrgan;
+import versewind.calibration.Experience;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -251,11 +252,16 @@ public interface Event {
         }
     }
 
-    /** What an organist knows without a meter was kept in the organ's file. */
-    record ExperienceKept(CalibratedOrgan organ) implements Event {
+    /**
+     * What an organist knows without a meter was kept in the organ's file.
+     *
+     * @param organ as it is known now
+     * @param before what undo goes back to; empty after an undo, and where an organ is changed
+     */
+    record ExperienceKept(CalibratedOrgan organ, Optional<Experience> before) implements Event {
         @Override
         public State on(State state) {
-            return UsualScreen.kept(state, organ);
+            return UsualScreen.kept(state, this);
         }
     }
 

@@ -29,7 +29,7 @@ record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements Scre
             .key("Down, Space", "the verse below", (screen, state) -> screen.move(state, 1))
             .key("Page Down, Enter", "the same", (screen, state) -> screen.move(state, 1))
             .key("Up, Backspace, Page Up", "the verse above", (screen, state) -> screen.move(state, -1))
-            .key("Esc, q, a", "back to the desk", (screen, state) -> state.close());
+            .key("Esc, q, a", "back to the desk", (screen, state) -> VerseFeedbackCommands.askedToKeep(state.close()));
 
     private static final int LABEL = 8;
     private static final int ANSWER = 11;

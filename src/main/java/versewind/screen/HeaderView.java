@@ -20,8 +20,7 @@ final class HeaderView {
 
     static void paint(Frame frame, State state, PlanEdit work) {
         ServiceHeading heading = work.plan().heading();
-        String unsaved = (work.isWithFeedback() ? "  as heard" : "")
-                + (state.isUnsaved() ? "  " + Mark.UNSAVED.in(state.marks()) + " unsaved" : "");
+        String unsaved = state.isUnsaved() ? "  " + Mark.UNSAVED.in(state.marks()) + " unsaved" : "";
         String when = heading.date().map(date -> day(date) + "  ").orElse("")
                 + people(heading.people())
                 + (heading.player() == Player.MANUALS_ONLY

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.calibration.CalibratedOrgan;
+import versewind.calibration.Experience;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -18,13 +19,13 @@ import versewind.sound.OrganSound;
  *
  * @param id name of its file without the ending
  * @param instrument the instrument it is for
- * @param organ the sound of the instrument and its calibration
+ * @param organ the sound of the instrument and what it rests on
  * @param history the plan and its edits
  * @param place the hymn and verse where we are
  * @param side what has the keys
  * @param item the knob where we are, in the order of {@link StopGridLayout#items()}
  * @param draft unsaved work that was found and not yet taken up or forgotten
- * @param organWithoutFeedback the organ by itself, if {@code organ} takes the feedback on the verses into account
+ * @param learned what was learned of the organ last
  */
 record PlanEdit(
         String id,
@@ -35,7 +36,7 @@ record PlanEdit(
         Side side,
         int item,
         Optional<Plan> draft,
-        Optional<CalibratedOrgan> organWithoutFeedback) {
+        Optional<Learned> learned) {
 
     PlanEdit(
             String id,
@@ -48,6 +49,14 @@ record PlanEdit(
             Optional<Plan> draft) {
         this(id, instrument, organ, history, place, side, item, draft, Optional.empty());
     }
+
+    /**
+     * Something that was learned of the organ.
+     *
+     * @param plan as it was then
+     * @param before what was known before
+     */
+    record Learned(Plan plan, Experience before) {}
 
     /** The two sides of the screen. */
     enum Side {
@@ -100,48 +109,24 @@ record PlanEdit(
     }
 
     PlanEdit at(VersePlace other) {
-        return new PlanEdit(
-                id, instrument, organ, history, other.within(plan()), side, item, draft, organWithoutFeedback);
+        return new PlanEdit(id, instrument, organ, history, other.within(plan()), side, item, draft, learned);
     }
 
     PlanEdit at(int otherItem) {
-        return new PlanEdit(id, instrument, organ, history, place, side, otherItem, draft, organWithoutFeedback);
+        return new PlanEdit(id, instrument, organ, history, place, side, otherItem, draft, learned);
     }
 
     PlanEdit on(Side other) {
-        return new PlanEdit(id, instrument, organ, history, place, other, item, draft, organWithoutFeedback);
+        return new PlanEdit(id, instrument, organ, history, place, other, item, draft, learned);
     }
 
     PlanEdit with(Undo<Plan> other) {
-        PlanEdit after = new PlanEdit(
-                id, instrument, organ, other, place.within(other.now()), side, item, draft, organWithoutFeedback);
-        boolean isSaidAnew = isWithFeedback() && !other.now().answered().equals(plan().answered());
-        return isSaidAnew ? after.withoutFeedback().withFeedback() : after;
-    }
-
-    /** True if estimates take the feedback on the verses into account. */
-    boolean isWithFeedback() {
-        return organWithoutFeedback.isPresent();
-    }
-
-    /** The plan whose feedback is taken into account, if it is. */
-    Optional<Plan> heard() {
-        return isWithFeedback() ? Optional.of(plan()) : Optional.empty();
-    }
-
-    PlanEdit withFeedback() {
-        CalibratedOrgan heard = organ.withFeedback(plan());
-        return new PlanEdit(id, instrument, heard, history, place, side, item, draft, Optional.of(organ));
-    }
-
-    PlanEdit withoutFeedback() {
-        return new PlanEdit(id, instrument, organWithoutFeedback.orElse(organ), history, place, side, item, draft);
+        return new PlanEdit(id, instrument, organ, other, place.within(other.now()), side, item, draft, learned);
     }
 
     /** In another file. */
     PlanEdit under(String otherId, Undo<Plan> other) {
-        return new PlanEdit(
-                otherId, instrument, organ, other, place, side, item, Optional.empty(), organWithoutFeedback);
+        return new PlanEdit(otherId, instrument, organ, other, place, side, item, Optional.empty(), learned);
     }
 
     /** On the same organ after a calibration. */
@@ -149,7 +134,18 @@ record PlanEdit(
         return new PlanEdit(id, other.sound().organ(), other, history, place, side, item, draft);
     }
 
+    /** On the same organ after its organist has learned something more of it, or has forgotten it again. */
+    PlanEdit on(CalibratedOrgan other, Optional<Experience> before) {
+        Optional<Learned> since = before.map(known -> new Learned(plan(), known));
+        return new PlanEdit(id, other.sound().organ(), other, history, place, side, item, draft, since);
+    }
+
+    /** What was known before something was learned, if that is what was done last: undo goes back to it. */
+    Optional<Experience> beforeLearning() {
+        return learned.filter(last -> last.plan().equals(plan())).map(Learned::before);
+    }
+
     PlanEdit withoutDraft() {
-        return new PlanEdit(id, instrument, organ, history, place, side, item, Optional.empty(), organWithoutFeedback);
+        return new PlanEdit(id, instrument, organ, history, place, side, item, Optional.empty(), learned);
     }
 }

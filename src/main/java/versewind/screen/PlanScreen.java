@@ -98,7 +98,7 @@ record PlanScreen() implements Screen {
             .key("S", "edit title, date and people of the service", plan((s, work) -> s.open(ServiceForm.of(work))))
             .heading("Feedback and readings")
             .key("y", "feedback: too soft, right, too strong", verse(VerseFeedbackCommands::answer))
-            .key("Y", "use the feedback in the estimates, or not", plan(VerseFeedbackCommands::heed))
+            .key("Y", "keep the feedback on this service with the organ", plan(VerseFeedbackCommands::keep))
             .key("m", "record a meter reading of this verse", verse(MeterForm::open))
             .key("M", "all readings, and what to measure next", plan((s, work) -> s.open(ReadingsScreen.of(work))))
             .heading("The plan")

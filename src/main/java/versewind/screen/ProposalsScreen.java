@@ -39,8 +39,7 @@ record ProposalsScreen(ListBox<Proposal> list) implements Screen {
 
     /** Begins to search for the current verse. */
     static State open(State state, PlanEdit work) {
-        return state.open(new SearchScreen(0, 1))
-                .wants(effects -> effects.proposeVerse(work.plan(), work.place(), work.heard()));
+        return state.open(new SearchScreen(0, 1)).wants(effects -> effects.proposeVerse(work.plan(), work.place()));
     }
 
     private static State search(State state, PlanEdit work, OptionalInt hymn) {
@@ -48,7 +47,7 @@ record ProposalsScreen(ListBox<Proposal> list) implements Screen {
         int verses = hymn.isPresent()
                 ? plan.hymns().get(hymn.getAsInt()).verses().size()
                 : plan.hymns().stream().mapToInt(each -> each.verses().size()).sum();
-        return state.show(new SearchScreen(0, verses)).wants(effects -> effects.propose(plan, hymn, work.heard()));
+        return state.show(new SearchScreen(0, verses)).wants(effects -> effects.propose(plan, hymn));
     }
 
     private State take(State state) {

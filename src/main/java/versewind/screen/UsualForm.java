@@ -12,8 +12,8 @@ import versewind.plan.HeardAs;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
 import versewind.rules.OrdinaryHymn;
+import versewind.schema.HeardFields;
 import versewind.schema.OrganNames;
-import versewind.schema.UsualFields;
 
 /** The form of a usual registration: what is drawn, for how many, and how that is felt. */
 final class UsualForm {
@@ -24,7 +24,7 @@ final class UsualForm {
 
     /** The form of one that is kept. */
     static FormBox of(HeardRegistration usual, CalibratedOrgan organ, UsualScreen.Owner owner) {
-        return of("Usual registration", usual, Optional.of(usual.name()), organ, owner);
+        return of("Usual registration", usual, Optional.of(usual), organ, owner);
     }
 
     /** The form of the program's own guess. */
@@ -62,21 +62,20 @@ final class UsualForm {
     private static FormBox of(
             String title,
             HeardRegistration usual,
-            Optional<String> nameBefore,
+            Optional<HeardRegistration> kept,
             CalibratedOrgan organ,
             UsualScreen.Owner owner) {
         Instrument instrument = organ.sound().organ();
         RowForm<HeardRegistration> row =
-                new RowForm<>(UsualFields.TABLE, UsualFields.ASKED, usual, OrganNames.of(instrument));
+                new RowForm<>(HeardFields.USUAL.table(), HeardFields.USUAL.asked(), usual, OrganNames.of(instrument));
         return FormBox.of(title, row.fields(), (form, closed) -> {
             HeardRegistration typed = row.typed(form);
-            Experience others = nameBefore
-                    .filter(before -> !before.equals(typed.name()))
+            Experience others = kept.filter(before -> !before.name().equals(typed.name()))
                     .map(organ.experience()::without)
                     .orElse(organ.experience());
             try {
                 Experience next = others.keeping(typed);
-                return closed.wants(owner.keeping(next));
+                return closed.wants(owner.keeping(next, organ.experience()));
             } catch (IllegalArgumentException tooMany) {
                 throw new FormBox.Wrong(0, "There are " + Experience.MOST_USUAL + " already. Remove one first.");
             }

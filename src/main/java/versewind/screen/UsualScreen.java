@@ -21,18 +21,14 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
             .list("registration", (screen, by) -> new UsualScreen(screen.list.move(by), screen.organ, screen.owner))
             .key("Enter", "draw it in this verse", UsualScreen::recall)
             .key("i", "add one", (screen, state) -> state.open(UsualForm.ofGuess(screen.organ, screen.owner)))
-            .key(
-                    "e",
-                    "edit",
-                    (screen, state) -> screen.onMarked(
-                            state, usual -> state.open(UsualForm.of(usual, screen.organ, screen.owner))))
+            .key("e", "edit", (screen, state) -> screen.onMarked(state, heard -> screen.edit(state, heard)))
             .key(
                     "x, Delete",
                     "remove",
                     (screen, state) -> screen.onMarked(
                             state,
-                            usual -> state.wants(screen.owner.keeping(
-                                    screen.organ.experience().without(usual.name())))))
+                            heard -> state.wants(screen.owner.keeping(
+                                    screen.organ.experience().without(heard), screen.organ.experience()))))
             .key("Esc, R, q", "close", (screen, state) -> state.close());
 
     private static final int WIDTH = 76;
@@ -46,11 +42,11 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
         /** To be changed. */
         ORGAN_BEING_CHANGED;
 
-        /** Keeps what its organist knows now. */
-        Effect keeping(Experience experience) {
+        /** Keeps what its organist knows now, and in a plan what was known before, for undo. */
+        Effect keeping(Experience next, Experience before) {
             return switch (this) {
-                case PLAN -> effects -> effects.keepExperience(experience);
-                case ORGAN_BEING_CHANGED -> effects -> effects.keepExperienceOfOrgan(experience);
+                case PLAN -> effects -> effects.keepExperience(next, Optional.of(before));
+                case ORGAN_BEING_CHANGED -> effects -> effects.keepExperienceOfOrgan(next);
             };
         }
     }
@@ -74,7 +70,7 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
 
     /** The question about an organ of which nothing is known yet; blank where something is. */
     static String asked(CalibratedOrgan organ) {
-        return organ.experience().usual().isEmpty() && organ.calibration().isNone()
+        return organ.experience().all().isEmpty() && organ.calibration().isNone()
                 ? UsualForm.QUESTION + " Press R to say."
                 : "";
     }
@@ -102,28 +98,47 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
                 : PlanChanges.change(state, work, after).says("Recalled \"" + usual.name() + "\" (u to undo).");
     }
 
+    private State edit(State state, HeardRegistration heard) {
+        return organ.experience().usual().contains(heard)
+                ? state.open(UsualForm.of(heard, organ, owner))
+                : state.says("Feedback is as it was recorded after the service. Press x to remove it.");
+    }
+
     /** What an organist knows was written into the organ's file. */
-    static State kept(State state, CalibratedOrgan organ) {
+    static State kept(State state, Event.ExperienceKept kept) {
+        CalibratedOrgan organ = kept.organ();
         State next = state.update(
                 UsualScreen.class,
                 screen -> new UsualScreen(
-                        new ListBox<>(organ.experience().usual(), screen.list.marked()), organ, screen.owner));
+                        new ListBox<>(organ.experience().all(), screen.list.marked()), organ, screen.owner));
         if (state.ground() instanceof OrganScreen) {
             return next.update(OrganScreen.class, OrganScreen::written).says("Kept in the organ's file.");
         }
-        return next.onWork(
-                work -> next.with(work.on(organ)).says(said(work.organ().experience(), organ.experience())));
+        return next.onWork(work -> next.with(work.on(organ, kept.before()))
+                .says(said(
+                        work.organ().experience(),
+                        organ.experience(),
+                        kept.before().isEmpty())));
     }
 
-    private static String said(Experience before, Experience now) {
-        List<String> names = now.usual().stream().map(HeardRegistration::name).toList();
-        return before.usual().stream()
-                .map(HeardRegistration::name)
-                .filter(name -> !names.contains(name))
-                .findFirst()
-                .filter(gone -> now.usual().size() < before.usual().size())
-                .map(gone -> "Removed \"" + gone + "\" from the usual registrations.")
-                .orElse("Kept with the organ. Press R to recall it.");
+    /** By what is there now and was not, or was there and is not. */
+    private static String said(Experience before, Experience now, boolean isUndone) {
+        List<HeardRegistration> fresh = without(now.all(), before.all());
+        List<HeardRegistration> gone = without(before.all(), now.all());
+        if (isUndone) {
+            return "Undid: " + (fresh.isEmpty() ? "kept " + names(gone) : "removed " + names(fresh)) + ".";
+        }
+        return fresh.isEmpty()
+                ? "Removed " + names(gone) + " (u to undo)."
+                : "Kept " + names(fresh) + " with the organ (u to undo). R lists what is kept.";
+    }
+
+    private static List<HeardRegistration> without(List<HeardRegistration> all, List<HeardRegistration> others) {
+        return all.stream().filter(each -> !others.contains(each)).toList();
+    }
+
+    private static String names(List<HeardRegistration> heard) {
+        return heard.size() == 1 ? "\"" + heard.get(0).name() + "\"" : "feedback on " + heard.size() + " verses";
     }
 
     @Override
@@ -143,7 +158,9 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
         list.paint(frame, window, (usual, index, y) -> {
             frame.write(box.x(), y, frame.fit(usual.name(), NAME - 2), Style.TEXT);
             String of = usual.people() + " people, singing " + usual.singing().word() + ", "
-                    + usual.heard().felt();
+                    + (index < organ.experience().usual().size()
+                            ? usual.heard().felt()
+                            : usual.heard().word());
             frame.write(box.x() + NAME, y, frame.fit(of, box.width() - NAME), Style.FAINT);
         });
         box.write(frame, box.y() + list.size() + 1, below, Style.TEXT);

@@ -1,12 +1,14 @@
 package versewind.screen;
 
+import java.util.List;
 import java.util.Optional;
+import versewind.calibration.Experience;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.plan.Verse;
 import versewind.sound.Margin;
 
-/** What the organist says of the verses after the service, and heeding it. */
+/** What the organist says of the verses after the service, and keeping it. */
 final class VerseFeedbackCommands {
     private VerseFeedbackCommands() {}
 
@@ -19,7 +21,7 @@ final class VerseFeedbackCommands {
         State step = PlanChanges.change(state, work, verse.withAnswer(next));
         String said = next.map(
                         answer -> verse.label() + " was " + answer.heard().word() + ", with " + answer.present()
-                                + " present." + (work.isWithFeedback() ? "" : " Press Y to use it in the estimates."))
+                                + " present." + " Press Y to keep it with the organ.")
                 .orElse("No feedback on " + verse.label() + ".");
         return step.says(said);
     }
@@ -30,16 +32,31 @@ final class VerseFeedbackCommands {
         return at < HeardAs.values().length ? Optional.of(new Feedback(HeardAs.values()[at], then)) : Optional.empty();
     }
 
-    static State heed(State state, PlanEdit work) {
-        if (work.isWithFeedback()) {
-            return state.with(work.withoutFeedback()).says("Feedback is no longer used.");
-        }
-        int answered = work.plan().answered().size();
-        if (answered == 0) {
+    /** Keeps the feedback on this service with the organ, so that the next service begins with it. */
+    static State keep(State state, PlanEdit work) {
+        if (work.plan().answered().isEmpty()) {
             return state.says("No feedback recorded yet. Press y to record it for this verse.");
         }
-        return state.with(work.withFeedback())
-                .says("Feedback on " + (answered == 1 ? "one verse" : answered + " verses")
-                        + " is used: estimates are updated and more certain.");
+        Experience known = work.organ().experience();
+        if (known.unkept(work.plan()).isEmpty()) {
+            return state.says("The feedback on this service is kept with the organ already.");
+        }
+        return state.wants(effects -> effects.keepExperience(known.keepingAnswers(work.plan()), Optional.of(known)));
+    }
+
+    /** Asks, once for all that is new, whether to keep the feedback on this service with the organ. */
+    static State askedToKeep(State state) {
+        return state.onWork(work -> {
+            int news = work.organ().experience().unkept(work.plan()).size();
+            if (news == 0) {
+                return state;
+            }
+            return state.open(new Question(
+                    "Keep the feedback on " + (news == 1 ? "one verse" : news + " verses") + " with "
+                            + work.instrument().name() + "? The next service then begins with it.",
+                    List.of(
+                            new Question.Answer("k", "keep it", closed -> closed.onWork(now -> keep(closed, now))),
+                            new Question.Answer("Esc", "not now", closed -> closed))));
+        });
     }
 }

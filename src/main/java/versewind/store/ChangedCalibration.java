@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.calibration.Calibration;
 import versewind.calibration.Experience;
+import versewind.calibration.HeardRegistration;
 import versewind.organ.Coupler;
 import versewind.organ.Division;
 import versewind.organ.FormerNames;
@@ -19,13 +20,13 @@ import versewind.organ.Stop;
 import versewind.organ.StopName;
 import versewind.organ.Trims;
 import versewind.schema.CalibrationFields;
+import versewind.schema.HeardFields;
 import versewind.schema.KnownOrgan;
 import versewind.schema.OrganNames;
-import versewind.schema.UsualFields;
 import versewind.sound.OrganSound;
 
 /**
- * What is known of an organ that has changed. Usual registrations stay if everything they draw is still there. Of the
+ * What is known of an organ that has changed. Registrations that were heard stay if everything they draw is still there. Of the
  * calibration: where only names have changed, it stays as it is; otherwise the trims
  * before any reading are moved by what was typed, and the organ is fitted again to those readings of which everything
  * is still there.
@@ -62,12 +63,18 @@ final class ChangedCalibration {
                 .toList());
     }
 
-    /** The usual registrations of which everything is still there. */
+    /** The registrations heard of which everything is still there. */
     private Experience experience() {
+        return new Experience(
+                moved(HeardFields.USUAL, was.experience().usual()),
+                moved(HeardFields.ANSWER, was.experience().answers()));
+    }
+
+    private List<HeardRegistration> moved(HeardFields fields, List<HeardRegistration> heard) {
         OrganNames before = OrganNames.of(was.instrument());
-        return new Experience(was.experience().usual().stream()
-                .flatMap(each -> UsualFields.TABLE.moved(each, before, OrganNames.of(now, change)).stream())
-                .toList());
+        return heard.stream()
+                .flatMap(each -> fields.table().moved(each, before, OrganNames.of(now, change)).stream())
+                .toList();
     }
 
     /** Today's index of every stop. */

@@ -1,14 +1,12 @@
 package versewind.terminal;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import versewind.calibration.FeedbackUpdate;
 import versewind.plan.Plan;
 import versewind.plan.VersePlace;
 import versewind.proposal.RegistrationProposer;
@@ -16,7 +14,6 @@ import versewind.proposal.SearchProgress;
 import versewind.proposal.ServiceProposal;
 import versewind.schema.KnownOrgan;
 import versewind.screen.Event;
-import versewind.sound.OrganSound;
 
 /** Searches for registrations in a thread of its own, and tells how far it is and what it found as events. */
 final class BackgroundSearch implements AutoCloseable {
@@ -34,19 +31,17 @@ final class BackgroundSearch implements AutoCloseable {
     }
 
     /** Begins a search for one verse. */
-    void forVerse(KnownOrgan organ, Plan plan, VersePlace place, Optional<Plan> heard) {
+    void forVerse(KnownOrgan organ, Plan plan, VersePlace place) {
         start(
                 organ,
-                heard,
                 proposer -> new Event.VerseProposed(plan, proposer.forVerse(plan, place, goesOn::get)),
                 new Event.VerseProposed(plan, new RegistrationProposer.OfVerse(place, List.of())));
     }
 
     /** Begins a search for the verses of a hymn, or of the whole service. */
-    void forService(KnownOrgan organ, Plan plan, OptionalInt hymn, Optional<Plan> heard) {
+    void forService(KnownOrgan organ, Plan plan, OptionalInt hymn) {
         start(
                 organ,
-                heard,
                 proposer -> new Event.Proposed(
                         plan,
                         hymn.isPresent()
@@ -56,15 +51,11 @@ final class BackgroundSearch implements AutoCloseable {
     }
 
     /** Begins a search; its outcome is told, even if it fails. A sound belongs to one thread, so it makes its own. */
-    private void start(
-            KnownOrgan organ, Optional<Plan> heard, Function<RegistrationProposer, Event> search, Event nothing) {
+    private void start(KnownOrgan organ, Function<RegistrationProposer, Event> search, Event nothing) {
         goesOn.set(true);
         searcher.execute(() -> {
             try {
-                OrganSound own = organ.sound();
-                tell.accept(
-                        search.apply(RegistrationProposer.of(heard.map(plan -> FeedbackUpdate.withFeedback(own, plan))
-                                .orElse(own))));
+                tell.accept(search.apply(RegistrationProposer.of(organ.sound())));
             } catch (RuntimeException mistake) {
                 tell.accept(nothing);
                 tell.accept(new Event.Failed("The search has failed: " + mistake));

@@ -111,14 +111,14 @@ final class EffectRunner implements Effects {
     }
 
     @Override
-    public List<Event> proposeVerse(Plan plan, VersePlace place, Optional<Plan> heard) {
-        planning.open().ifPresent(file -> proposing.forVerse(file.organ(), plan, place, heard));
+    public List<Event> proposeVerse(Plan plan, VersePlace place) {
+        planning.open().ifPresent(file -> proposing.forVerse(file.organ(), plan, place));
         return NOTHING;
     }
 
     @Override
-    public List<Event> propose(Plan plan, OptionalInt hymn, Optional<Plan> heard) {
-        planning.open().ifPresent(file -> proposing.forService(file.organ(), plan, hymn, heard));
+    public List<Event> propose(Plan plan, OptionalInt hymn) {
+        planning.open().ifPresent(file -> proposing.forService(file.organ(), plan, hymn));
         return NOTHING;
     }
 
@@ -263,8 +263,8 @@ final class EffectRunner implements Effects {
     }
 
     @Override
-    public List<Event> keepExperience(Experience experience) {
-        return reading(() -> planning.kept(experience));
+    public List<Event> keepExperience(Experience next, Optional<Experience> before) {
+        return reading(() -> planning.kept(next, before));
     }
 
     @Override

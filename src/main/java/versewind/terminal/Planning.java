@@ -160,8 +160,8 @@ final class Planning {
     }
 
     /** Writes the organ of the plan with what its organist knows without a meter. */
-    List<Event> kept(Experience experience) throws BadFile {
-        return changed(organ -> organ.with(experience), known -> new Event.ExperienceKept(known.calibrated()));
+    List<Event> kept(Experience next, Optional<Experience> before) throws BadFile {
+        return changed(organ -> organ.with(next), known -> new Event.ExperienceKept(known.calibrated(), before));
     }
 
     /** Writes the organ of the plan with what is now known of it. */

@@ -99,7 +99,7 @@ final class Workshop {
         SaveOutcome outcome = library.saveOrgan(next);
         if (outcome instanceof SaveOutcome.Saved saved) {
             open = Optional.of(new OpenOrgan(next.organ(), next.path(), saved.fingerprint()));
-            return new Event.ExperienceKept(next.organ().calibrated());
+            return new Event.ExperienceKept(next.organ().calibrated(), Optional.empty());
         }
         return outcome instanceof SaveOutcome.NotSaved failed
                 ? Refusal.of(failed)

@@ -44,14 +44,11 @@ class FeedbackUpdateTest {
     }
 
     private OrganSound after(Verse verse, HeardAs... heard) {
-        return FeedbackUpdate.withFeedback(
+        return FeedbackUpdate.of(
                 sound,
-                answered(Stream.of(heard).map(each -> verse.withAnswer(Optional.of(new Feedback(each, PEOPLE))))));
-    }
-
-    private Plan answered(Stream<Verse> verses) {
-        Hymn hymn = harvest.hymns().get(0).withVerses(verses.toList());
-        return harvest.withHymns(List.of(hymn));
+                Stream.of(heard)
+                        .map(each -> HeardRegistration.of("ordinary", verse, new Feedback(each, PEOPLE)))
+                        .toList());
     }
 
     @Test
@@ -94,12 +91,15 @@ class FeedbackUpdateTest {
 
     @Test
     void an_organ_alone_tells_nothing() {
-        Verse alone = led.withMode(Mode.CONGREGATION).withKind(VerseKind.INTERLUDE);
-        assertThat(after(alone, HeardAs.TOO_STRONG).organ()).isEqualTo(sound.organ());
+        Verse alone = led.withMode(Mode.CONGREGATION)
+                .withKind(VerseKind.INTERLUDE)
+                .withAnswer(Optional.of(new Feedback(HeardAs.TOO_STRONG, PEOPLE)));
+        Hymn hymn = harvest.hymns().get(0).withVerses(List.of(alone));
+        assertThat(HeardRegistration.of(harvest.withHymns(List.of(hymn)))).isEmpty();
     }
 
     @Test
-    void a_plan_of_which_nothing_was_said_changes_nothing() {
-        assertThat(FeedbackUpdate.withFeedback(sound, harvest)).isSameAs(sound);
+    void nothing_heard_changes_nothing() {
+        assertThat(FeedbackUpdate.of(sound, List.of())).isSameAs(sound);
     }
 }

@@ -192,7 +192,7 @@ class AtDeskTest {
         Clerk clerk =
                 Clerk.at(desk).serve().press("a").saving(Clerk.Saving.DISK_FULL).press("1");
         assertThat(desk.said()).contains("The disk is full");
-        clerk.press("<Esc>", "q");
+        clerk.press("<Esc>", "<Esc>", "q");
         assertThat(desk.question()).isEqualTo("This plan has unsaved changes.");
         clerk.saving(Clerk.Saving.WRITTEN).press("s");
         assertThat(clerk.written()).contains(desk.plan());

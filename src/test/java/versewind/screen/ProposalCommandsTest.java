@@ -40,7 +40,7 @@ class ProposalCommandsTest {
     void a_hymn_is_searched_outside_and_comes_back_as_one_edit() {
         Plan before = desk.plan();
         desk.press("n", "P", "h");
-        assertThat(desk.effects()).contains(Wanted.of("propose", before, OptionalInt.of(0), Optional.empty()));
+        assertThat(desk.effects()).contains(Wanted.of("propose", before, OptionalInt.of(0)));
         desk.answer(new Event.Searched(3, 5));
         assertThat(desk.state().top()).isEqualTo(new SearchScreen(3, 5));
         ServiceProposal found = found(OptionalInt.of(0));

@@ -3,6 +3,7 @@ package versewind.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import versewind.calibration.CalibratedOrgan;
@@ -33,7 +34,9 @@ class UsualScreenTest {
                 .reduce((first, last) -> last)
                 .orElseThrow();
         CalibratedOrgan organ = desk.work().organ();
-        desk.answer(new Event.ExperienceKept(new CalibratedOrgan(organ.sound(), organ.calibration(), experience)));
+        Optional<Experience> before = Optional.of(organ.experience());
+        desk.answer(
+                new Event.ExperienceKept(new CalibratedOrgan(organ.sound(), organ.calibration(), experience), before));
         return experience;
     }
 
@@ -57,7 +60,7 @@ class UsualScreenTest {
                         .margin()
                         .verdict())
                 .isEqualTo(Verdict.LEADS);
-        assertThat(desk.said()).startsWith("Kept with the organ.");
+        assertThat(desk.said()).startsWith("Kept \"ordinary\" with the organ");
         desk.press("q");
     }
 
@@ -103,7 +106,7 @@ class UsualScreenTest {
                 .isEqualTo(List.of("gentle", Singing.GENTLE)));
         desk.press("x");
         assertThat(kept()).isEqualTo(Experience.NONE);
-        assertThat(desk.said()).isEqualTo("Removed \"gentle\" from the usual registrations.");
+        assertThat(desk.said()).isEqualTo("Removed \"gentle\" (u to undo).");
     }
 
     @Test
@@ -149,7 +152,7 @@ class UsualScreenTest {
         HeardRegistration ordinary =
                 HeardRegistration.of("ordinary", desk.press("n").verse(), new Feedback(HeardAs.RIGHT, 150));
         HeardRegistration feast = HeardRegistration.of("feast", desk.verse(), new Feedback(HeardAs.RIGHT, 450));
-        Experience both = new Experience(List.of(ordinary, feast));
+        Experience both = new Experience(List.of(ordinary, feast), List.of());
         Verse verse = desk.verse();
 
         assertThat(both.nearest(verse, 200)).hasValue(ordinary);

@@ -4,6 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import versewind.calibration.CalibratedOrgan;
+import versewind.calibration.Calibration;
+import versewind.calibration.Experience;
+import versewind.calibration.FeedbackUpdate;
+import versewind.calibration.HeardRegistration;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.sound.Estimate;
@@ -25,7 +30,7 @@ class VerseFeedbackCommandsTest {
     @Test
     void one_key_goes_through_the_answers() {
         assertThat(desk.press("y").verse().answer()).contains(new Feedback(HeardAs.TOO_SOFT, 480));
-        assertThat(desk.said()).isEqualTo("V1 was too soft, with 480 present. Press Y to use it in the estimates.");
+        assertThat(desk.said()).isEqualTo("V1 was too soft, with 480 present. Press Y to keep it with the organ.");
         assertThat(desk.press("y").verse().answer().map(Feedback::heard)).contains(HeardAs.RIGHT);
         assertThat(desk.press("y").verse().answer().map(Feedback::heard)).contains(HeardAs.TOO_STRONG);
         assertThat(desk.press("y").verse().answer()).isEmpty();
@@ -37,30 +42,66 @@ class VerseFeedbackCommandsTest {
         assertThat(desk.said()).startsWith("The organ plays alone here");
     }
 
+    /** What was wanted kept, which is kept. */
+    @SuppressWarnings("unchecked") // the second argument is what undo goes back to
+    private Experience kept() {
+        Wanted wanted = desk.effects().stream()
+                .filter(each -> each.is("keepExperience"))
+                .findFirst()
+                .orElseThrow();
+        Experience experience = wanted.argument(0, Experience.class);
+        CalibratedOrgan organ = new CalibratedOrgan(
+                FeedbackUpdate.of(Desk.sound(Desk.shipped("harvest-festival").instrument()), experience.all()),
+                Calibration.NONE,
+                experience);
+        desk.answer(new Event.ExperienceKept(organ, wanted.argument(1, Optional.class)));
+        return experience;
+    }
+
     @Test
-    void heeding_an_answer_moves_the_margin_and_makes_it_surer() {
+    void an_answer_kept_with_the_organ_moves_the_margin_and_undo_takes_it_back() {
         double before = marginDb();
         double unsure = estimate().margin().plusMinusDb().orElseThrow();
         desk.press("y", "Y");
+        assertThat(kept().answers())
+                .singleElement()
+                .extracting(HeardRegistration::name)
+                .isEqualTo("2026-10-04, 208 V1");
         assertThat(marginDb()).isLessThan(before - 1);
         assertThat(estimate().margin().plusMinusDb().orElseThrow()).isLessThan(unsure);
         desk.press("Y");
+        assertThat(desk.said()).isEqualTo("The feedback on this service is kept with the organ already.");
+        desk.press("u");
+        assertThat(kept()).isEqualTo(Experience.NONE);
         assertThat(marginDb()).isEqualTo(before);
+        desk.press("u");
+        assertThat(desk.verse().answer()).isEmpty();
     }
 
     @Test
-    void an_answer_taken_back_is_heeded_no_more() {
-        double before = marginDb();
-        desk.press("y", "Y", "u");
-        assertThat(marginDb()).isEqualTo(before);
-        desk.press("U");
-        assertThat(marginDb()).isLessThan(before - 1);
+    void another_answer_on_the_same_verse_takes_the_place_of_the_one_that_is_kept() {
+        desk.press("y", "Y");
+        kept();
+        desk.press("y", "Y");
+        assertThat(kept().answers())
+                .singleElement()
+                .extracting(HeardRegistration::heard)
+                .isEqualTo(HeardAs.RIGHT);
     }
 
     @Test
-    void without_an_answer_there_is_nothing_to_heed() {
+    void without_an_answer_there_is_nothing_to_keep() {
         desk.press("Y");
         assertThat(desk.said()).isEqualTo("No feedback recorded yet. Press y to record it for this verse.");
-        assertThat(desk.state().work().map(PlanEdit::isWithFeedback)).isEqualTo(Optional.of(false));
+    }
+
+    @Test
+    void after_the_service_it_is_asked_once_whether_to_keep_the_feedback() {
+        desk.press("K", "a", "3", "<Esc>");
+        assertThat(desk.question()).startsWith("Keep the feedback on one verse with St Tethwin?");
+        desk.press("k");
+        kept();
+        desk.press("a", "<Esc>");
+        assertThat(desk.question()).isEmpty();
     }
 }

@@ -235,16 +235,15 @@ class ChangingOrganTest {
 
         KnownOrgan known = outcome.open().organ();
         assertThat(known.calibration().kept()).hasSize(1);
-        assertThat(known.experience().usual())
-                .singleElement()
+        assertThat(known.experience().all())
                 .extracting(HeardRegistration::name)
-                .isEqualTo("gentle");
+                .containsExactly("gentle", "2026-10-04, 208 V1");
         assertThat(known.calibration().before().orElseThrow().stopsDb())
                 .hasSameSizeAs(known.instrument().stops());
         assertThat(library.openOrgan("nether-wick").organ()).isEqualTo(known);
     }
 
-    /** Two readings and two usual registrations: of everything, and of the first stop alone. */
+    /** Two readings and two usual registrations and two answers: of everything, and of the first stop alone. */
     private static KnownOrgan calibrated() {
         Instrument organ = SmallOrgan.organ();
         HandsAndFeet hands = HandsAndFeet.on(HandsAndFeet.Layout.FOUR_PARTS, organ.mainDivision());
@@ -255,7 +254,8 @@ class ChangingOrganTest {
                         new MeterReading("", Registration.full(organ), hands, Seat.NAVE, 0, Optional.empty(), 84),
                         new MeterReading("", first, hands, Seat.NAVE, 0, Optional.empty(), 66)));
         Experience experience = new Experience(
-                List.of(usual("full church", Registration.full(organ), hands), usual("gentle", first, hands)));
+                List.of(usual("full church", Registration.full(organ), hands), usual("gentle", first, hands)),
+                List.of(usual("2026-10-04, 208 V1", first, hands), usual("12 V2", Registration.full(organ), hands)));
         return new KnownOrgan(
                 fit.instrument(),
                 fit.calibration(),
