@@ -45,7 +45,7 @@ final class Requirements {
         Fullness most = mode == Mode.CONGREGATION ? most(verse, mood) : least;
         return new Requirement(
                 mode,
-                Company.of(verse),
+                Company.of(plan, place),
                 mood,
                 least,
                 Collections.max(List.of(least, most)),

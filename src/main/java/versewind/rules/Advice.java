@@ -1,12 +1,17 @@
 package versewind.rules;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import versewind.organ.IndexSet;
+import versewind.plan.Locks;
 import versewind.plan.Plan;
+import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
@@ -61,36 +66,83 @@ public final class Advice {
     private Stream<Finding> findings(Plan plan, Function<Breach, Optional<Mend>> mend) {
         return IntStream.range(0, plan.hymns().size())
                 .mapToObj(hymn -> hymn(plan, hymn))
-                .flatMap(hymn -> IntStream.range(0, hymn.verses().size())
-                        .boxed()
-                        .flatMap(verse -> findings(hymn, verse, mend).stream()));
+                .flatMap(hymn -> saidOnce(IntStream.range(0, hymn.verses().size())
+                                .boxed()
+                                .flatMap(verse -> breaches(hymn, verse).sorted(Broken.BY_WEIGHT))
+                                .toList())
+                        .map(broken -> finding(hymn, broken, mend)));
     }
 
     private List<Finding> findings(InHymn hymn, int index, Function<Breach, Optional<Mend>> mend) {
         return breaches(hymn, index)
-                .map(each -> new Finding(
-                        each.severity(),
-                        each.rule(),
-                        hymn.place(index),
-                        each.breach().numbers(),
-                        each.breach().sentence(),
-                        mend.apply(each.breach()).map(found -> PistonChoice.mend(found, hymn, index)),
-                        hymn.verse(index).silence(each.rule().word())))
-                .sorted(Comparator.comparing(Finding::isSilenced).thenComparing(Finding.BY_WEIGHT))
+                .sorted(Broken.BY_WEIGHT)
+                .map(broken -> finding(hymn, broken, mend))
                 .toList();
     }
 
-    private record Broken(Rule rule, Severity severity, Breach breach) {}
+    private static Finding finding(InHymn hymn, Broken broken, Function<Breach, Optional<Mend>> mend) {
+        return new Finding(
+                broken.rule().head().severity(),
+                broken.rule(),
+                hymn.place(broken.verse()),
+                broken.breach().numbers(),
+                broken.sentence(),
+                mend.apply(broken.breach()).map(found -> PistonChoice.mend(found, hymn, broken.verse())),
+                broken.silence());
+    }
+
+    /** What a teacher would mention of a verse by itself is said once a hymn, at the first verse it is true of, with the other verses. */
+    private static Stream<Broken> saidOnce(List<Broken> all) {
+        Map<String, Broken> said = new LinkedHashMap<>();
+        for (Broken each : all) {
+            boolean isOnce = each.rule().head().severity() == Severity.REMARK
+                    && !(each.rule() instanceof ChangeRule || each.rule() instanceof HymnRule)
+                    && each.silence().isEmpty();
+            String key = isOnce ? each.rule().word() : String.valueOf(said.size());
+            said.merge(key, each, Broken::also);
+        }
+        return said.values().stream();
+    }
+
+    /** A rule broken in a verse, and the labels of others in which it is broken too. */
+    private record Broken(
+            Rule rule, int verse, String label, Breach breach, Optional<String> silence, List<String> others) {
+
+        /** Those that are not ignored first, the weightiest at the head. */
+        static final Comparator<Broken> BY_WEIGHT = Comparator.comparing(
+                        (Broken broken) -> broken.silence().isPresent())
+                .thenComparing(broken -> broken.rule().points(), Comparator.reverseOrder());
+
+        Broken also(Broken later) {
+            boolean isSaid = later.label.equals(label) || others.contains(later.label);
+            return isSaid
+                    ? this
+                    : new Broken(
+                            rule,
+                            verse,
+                            label,
+                            breach,
+                            silence,
+                            Stream.concat(others.stream(), Stream.of(later.label))
+                                    .toList());
+        }
+
+        String sentence() {
+            return breach.sentence() + (others.isEmpty() ? "" : " Also in " + String.join(", ", others) + ".");
+        }
+    }
 
     /** The rules that a verse breaks; of one in which nothing is drawn yet, only those on how the people are led. */
     private Stream<Broken> breaches(InHymn hymn, int index) {
         if (hymn.verse(index).registration().stops().isEmpty()) {
             return Stream.of(BalanceRule.values()).filter(BalanceRule::isOfLead).flatMap(rule -> of(rule, hymn, index));
         }
-        Stream<Broken> ofStops = faults.in(hymn.verse(index)).stream()
-                .map(fault -> new Broken(
-                        fault.rule(), fault.severity(), new Breach(List.of(), fault.sentence(), () -> fault.mended()
-                                .map(drawn -> hymn.drawing(index, drawn)))));
+        Stream<Broken> ofStops = faults.in(hymn.played(index)).stream()
+                .map(fault ->
+                        broken(hymn, index, fault.rule(), new Breach(List.of(), fault.sentence(), () -> fault.fixes()
+                                .filter(fix -> isAllowed(hymn.verse(index), fix))
+                                .findFirst()
+                                .map(fix -> hymn.fixed(index, fix)))));
         return Stream.of(
                         PlanRule.ofVerse().flatMap(rule -> of(rule, hymn, index)),
                         ofStops,
@@ -98,9 +150,22 @@ public final class Advice {
                 .flatMap(each -> each);
     }
 
+    /** True where a fix keeps what the plan fixes: stops always or never drawn, and hands and feet. */
+    private static boolean isAllowed(Verse verse, Fix fix) {
+        IndexSet before = verse.registration().stops();
+        IndexSet after = fix.registration().stops();
+        return !after.minus(before).meets(verse.locks().never())
+                && !before.minus(after).meets(verse.locks().always())
+                && (verse.locks().kept() == Locks.Kept.NOTHING || fix.hands().equals(verse.hands()));
+    }
+
     private static Stream<Broken> of(PlanRule rule, InHymn hymn, int index) {
-        return rule.breach(hymn, index).stream()
-                .map(breach -> new Broken(rule, rule.head().severity(), breach));
+        return rule.breach(hymn, index).stream().map(breach -> broken(hymn, index, rule, breach));
+    }
+
+    private static Broken broken(InHymn hymn, int index, Rule rule, Breach breach) {
+        Verse verse = hymn.verse(index);
+        return new Broken(rule, index, verse.label(), breach, verse.silence(rule.word()), List.of());
     }
 
     /** The change that makes a verse hold that fails; empty where it does not fail, and where no change is enough. */

@@ -1,9 +1,8 @@
 package versewind.rules;
 
-import static versewind.rules.Severity.CAUTION;
-import static versewind.rules.Severity.REMARK;
-
 import java.util.Optional;
+import java.util.stream.IntStream;
+import versewind.organ.BoxPosition;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
 import versewind.sound.Estimate;
@@ -17,40 +16,16 @@ import versewind.sound.Verdict;
  * <p>Source of the thresholds: {@link versewind.sound.Thresholds}.
  */
 public enum BalanceRule implements PlanRule {
-    NO_TUNE(
-            "no tune",
-            10,
-            CAUTION,
-            Verdict.NO_TUNE,
-            "Nothing sounds in the right hand: the people have no tune to follow."),
-    LEAD_LOST("lead lost", 10, CAUTION, Verdict.LOST, "The lead is {probably}lost: {who} cover the organ."),
-    LEAD_TOO_STRONG("lead too strong", 8, CAUTION, Verdict.TOO_STRONG, "The organ {probably}overpowers {who}."),
+    LEAD_LOST("lead lost", 10, Verdict.LOST, "The lead is {probably}lost: {who} cover the organ."),
+    LEAD_TOO_STRONG("lead too strong", 8, Verdict.TOO_STRONG, "The organ {probably}overpowers {who}."),
     LEAD_ONLY_JUST(
-            "lead only just held",
-            3,
-            REMARK,
+            "no fall-back at hand",
+            1,
             Verdict.LEAD_ONLY_JUST,
-            "The lead {probably}only just holds against {who}."),
+            "The lead is near its edge, and the next step takes several changes."),
     WORDS_COVERED(
-            "words covered",
-            10,
-            CAUTION,
-            Verdict.COVERED,
-            "The organ {probably}covers {who}: the words are lost in the nave."),
-    WORDS_ONLY_JUST(
-            "words only just clear",
-            3,
-            REMARK,
-            Verdict.VOICE_ONLY_JUST,
-            "The words of {who} {probably}only just come through."),
-    MELODY_BURIED(
-            "melody buried", 9, CAUTION, Verdict.BURIED, "The soloed melody is {probably}buried in its accompaniment."),
-    MELODY_ONLY_JUST(
-            "melody only just heard",
-            3,
-            REMARK,
-            Verdict.SOLO_LINE_ONLY_JUST,
-            "The soloed melody {probably}only just stands out from its accompaniment.");
+            "words covered", 10, Verdict.COVERED, "The organ {probably}covers {who}: the words are lost in the nave."),
+    MELODY_BURIED("melody buried", 9, Verdict.BURIED, "The soloed melody is {probably}buried in its accompaniment.");
 
     private static final String SILENT = "Nothing is drawn that sounds: the people sing without a lead.";
 
@@ -62,8 +37,8 @@ public enum BalanceRule implements PlanRule {
     private final Verdict verdict;
     private final String sentence;
 
-    BalanceRule(String word, int weight, Severity severity, Verdict verdict, String sentence) {
-        head = new RuleHead(word, weight, severity);
+    BalanceRule(String word, int points, Verdict verdict, String sentence) {
+        head = new RuleHead(word, points);
         this.verdict = verdict;
         this.sentence = sentence;
     }
@@ -83,11 +58,6 @@ public enum BalanceRule implements PlanRule {
         return Optional.empty();
     }
 
-    /** Cost of breaking it: the weight, and half of it where it is only just kept. */
-    public double points() {
-        return points(head.severity());
-    }
-
     /** True for the rules on how the people are led. */
     boolean isOfLead() {
         return verdict.kind() == Margin.Kind.LEAD;
@@ -96,10 +66,38 @@ public enum BalanceRule implements PlanRule {
     @Override
     public Optional<Breach> breach(InHymn hymn, int verse) {
         Estimate estimate = hymn.estimate(verse);
-        return estimate.margin().verdict() == verdict
+        boolean isSaid = estimate.isSilent()
+                ? !hymn.verse(verse).registration().stops().isEmpty()
+                : verdict.kind() == Margin.Kind.SOLO_LINE && VerseRule.isCrossed(hymn, verse);
+        boolean isNothing = this == LEAD_ONLY_JUST && isAtHand(hymn, verse);
+        return !isSaid && !isNothing && estimate.margin().verdict() == verdict
                 ? Optional.of(new Breach(
                         Figure.balance(estimate), sentence(estimate, hymn.verse(verse)), () -> mend(hymn, verse)))
                 : Optional.empty();
+    }
+
+    /** True where a box can be opened, the next step is a knob or two, or where nothing more can be drawn. */
+    private static boolean isAtHand(InHymn hymn, int index) {
+        Verse verse = hymn.verse(index);
+        PlayedRegistration played = hymn.played(index);
+        boolean isBoxLeft = IntStream.range(0, verse.registration().boxes().size())
+                .anyMatch(home ->
+                        played.isHeard(home) && verse.registration().boxes().get(home) != BoxPosition.OPEN);
+        return isBoxLeft
+                || new BuildingLine(
+                                played.organ(),
+                                verse.hands(),
+                                verse.locks().never(),
+                                verse.registration().stops())
+                        .next(verse.registration())
+                        .filter(next ->
+                                next.draws().minus(verse.registration().stops()).size()
+                                                + next.couplers()
+                                                        .minus(verse.registration()
+                                                                .couplers())
+                                                        .size()
+                                        > Practice.AT_HAND_KNOBS)
+                        .isEmpty();
     }
 
     private String sentence(Estimate estimate, Verse verse) {
@@ -122,6 +120,6 @@ public enum BalanceRule implements PlanRule {
     }
 
     private Optional<Mend> mend(InHymn hymn, int verse) {
-        return this == NO_TUNE ? Optional.empty() : Remedy.of(hymn, verse, verdict);
+        return Remedy.of(hymn, verse, verdict);
     }
 }

@@ -60,11 +60,16 @@ public final class BuildingLine {
      * @param never stops that are not to be drawn
      */
     public BuildingLine(OrganFacts organ, HandsAndFeet hands, IndexSet never) {
+        this(organ, hands, never, IndexSet.EMPTY);
+    }
+
+    /** The line of a keyboard that takes what is drawn before its equals. */
+    BuildingLine(OrganFacts organ, HandsAndFeet hands, IndexSet never, IndexSet drawn) {
         this.organ = organ;
         lead = hands.left();
         feet = hands.layout().usesPedal() ? organ.pedal() : OrganFacts.NO_PEDAL;
         boolean hasPedal = feet != OrganFacts.NO_PEDAL && hands.layout() != HandsAndFeet.Layout.COUPLED_DOWN;
-        choice = new StopChoice(organ, never, hasPedal);
+        choice = new StopChoice(organ, never, drawn, hasPedal);
         addFoundations();
         addSecondChorus();
         addMixtures();
@@ -307,7 +312,7 @@ public final class BuildingLine {
             addChorusOf(division, BuildingStep.ENCLOSED_REEDS);
         }
         String name = choice.name(division);
-        add(BuildingStep.ENCLOSED_REEDS, name + " oboe", organ.oboe(division, choice.never()));
+        add(BuildingStep.ENCLOSED_REEDS, name + " oboe", choice.oboe(division));
         addReedsOf(division, BuildingStep.ENCLOSED_REEDS);
     }
 

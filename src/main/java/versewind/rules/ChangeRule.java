@@ -1,8 +1,5 @@
 package versewind.rules;
 
-import static versewind.rules.Severity.CAUTION;
-import static versewind.rules.Severity.REMARK;
-
 import java.util.List;
 import java.util.Optional;
 import versewind.organ.General;
@@ -17,13 +14,13 @@ import versewind.plan.Verse;
  */
 public enum ChangeRule implements PlanRule {
 
-    /** Between neighbouring verses that the congregation sings the organ makes no leap. */
-    STEP("step", 4, REMARK) {
+    /** Between neighbouring verses of the same singers the organ makes no leap. */
+    STEP("step", 2) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
             boolean isCompared = index > 0
-                    && Company.of(hymn.verse(index)).isCongregation()
-                    && Company.of(hymn.verse(index - 1)).isCongregation()
+                    && hymn.company(index).isSung()
+                    && hymn.isSungAlike(index, index - 1)
                     && !hymn.estimate(index).isSilent()
                     && !hymn.estimate(index - 1).isSilent();
             if (!isCompared) {
@@ -40,7 +37,7 @@ public enum ChangeRule implements PlanRule {
     },
 
     /** A general piston is one that the organ has, on a memory level that it has. */
-    PISTON_MISSING("no such piston", 6, CAUTION) {
+    PISTON_MISSING("no such piston", 6) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
             Pistons pistons = hymn.organ().pistons();
@@ -64,7 +61,7 @@ public enum ChangeRule implements PlanRule {
     },
 
     /** A general piston holds one registration; for another its memory level has to be changed. */
-    PISTON_TWICE("piston twice", 4, REMARK) {
+    PISTON_TWICE("piston twice", 3) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
             Verse verse = hymn.verse(index);
@@ -98,11 +95,31 @@ public enum ChangeRule implements PlanRule {
         }
     },
 
+    /** One registration wants one piston. */
+    PISTONS_ALIKE("two pistons alike", 2) {
+        @Override
+        public Optional<Breach> breach(InHymn hymn, int index) {
+            Verse verse = hymn.verse(index);
+            return !PistonChoice.isGeneral(verse.piston(), hymn.organ())
+                    ? Optional.empty()
+                    : hymn.before(index)
+                            .filter(before -> PistonChoice.isGeneral(before.piston(), hymn.organ())
+                                    && PistonChoice.isSetTheSame(before, verse))
+                            .findFirst()
+                            .filter(before -> !PistonChoice.isTheSame(before.piston(), verse.piston()))
+                            .map(before -> new Breach(
+                                    List.of(),
+                                    "Piston " + verse.piston() + " sets the same as " + before.piston()
+                                            + ": one is enough.",
+                                    () -> Optional.of(hymn.onPiston(before.piston(), index, verse))));
+        }
+    },
+
     /**
      * The change from the verse before fits into the breath: each hand one change after another, the boxes by foot at
      * the same time. A piston sets everything but the boxes.
      */
-    TOO_MANY_MOVES("too many movements", 7, CAUTION) {
+    TOO_MANY_MOVES("too many movements", 7) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
             boolean isDrawn = index > 0
@@ -115,8 +132,8 @@ public enum ChangeRule implements PlanRule {
     @SuppressWarnings("ImmutableEnumChecker") // a value, which never changes
     private final RuleHead head;
 
-    ChangeRule(String word, int weight, Severity severity) {
-        head = new RuleHead(word, weight, severity);
+    ChangeRule(String word, int points) {
+        head = new RuleHead(word, points);
     }
 
     @Override

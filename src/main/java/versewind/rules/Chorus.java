@@ -1,9 +1,9 @@
 package versewind.rules;
 
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import versewind.organ.Coupler;
 import versewind.organ.Family;
 import versewind.organ.IndexSet;
@@ -47,6 +47,7 @@ public final class Chorus {
 
     private final int[] count = new int[StopClass.COUNT];
     private final IndexSet sounding;
+    private final int[] classesFrom;
     private int classes;
     private int unisonClasses;
     private int families;
@@ -70,6 +71,7 @@ public final class Chorus {
         this.hand = hand;
         this.division = division;
         octavesOf = new int[received.length];
+        classesFrom = new int[received.length];
         IndexSet stops = played.registration().stops();
         for (int home = 0; home < received.length; home++) {
             octavesOf[home] = received[home] >> KeyRouting.bit(part, -1) & EVERY_OCTAVE;
@@ -82,11 +84,13 @@ public final class Chorus {
     }
 
     private void add(int stop) {
-        int heard = octavesOf[organ().divisionOf(stop)];
+        int home = organ().divisionOf(stop);
+        int heard = octavesOf[home];
         StopClass layer = organ().layer(stop);
         Family family = organ().stop(stop).family();
         count[layer.ordinal()]++;
         classes |= layer.bit();
+        classesFrom[home] |= layer.bit();
         unisonClasses |= (heard & UNISON) == 0 ? 0 : layer.bit();
         families |= 1 << family.ordinal();
         flues += (FLUES & layer.bit()) == 0 ? 0 : 1;
@@ -129,9 +133,25 @@ public final class Chorus {
         return count[wanted.ordinal()] > 0;
     }
 
+    /** The stops of a set of classes that sound. */
+    IndexSet of(int wanted) {
+        IndexSet such = IndexSet.EMPTY;
+        if (hasAny(wanted)) {
+            for (int stop = sounding.next(0); stop != IndexSet.NONE; stop = sounding.next(stop + 1)) {
+                such = (organ().layer(stop).bit() & wanted) == 0 ? such : such.with(stop);
+            }
+        }
+        return such;
+    }
+
     /** True where a stop of any class of a set sounds. */
     boolean hasAny(int wanted) {
         return (classes & wanted) != 0;
+    }
+
+    /** True where a stop of any class of a set sounds of a division. */
+    boolean hasFrom(int home, int wanted) {
+        return (classesFrom[home] & wanted) != 0;
     }
 
     /** True where a stop of a class sounds at the pitch at which it is played. */
@@ -174,9 +194,24 @@ public final class Chorus {
         return hand == Hand.RIGHT_HAND && played.hands().layout().isSoloed();
     }
 
-    /** Whether hands play chords on it, or the one that has not the melody. */
-    boolean isAccompaniment() {
-        return hand != Hand.FEET && !isSoloLine();
+    /** True for hands that play chords, or all but the melody. */
+    boolean isChords() {
+        return isHand() && !isSoloLine();
+    }
+
+    /** True for a hand or both. */
+    boolean isHand() {
+        return hand != Hand.FEET;
+    }
+
+    /** True for the one of a registration’s choruses that is asked what concerns them all. */
+    boolean isFirst() {
+        return hand == Hand.BOTH_HANDS || hand == Hand.RIGHT_HAND;
+    }
+
+    /** True where any stop is drawn, whether it sounds from here or not. */
+    boolean isAnythingDrawn() {
+        return !registration().stops().isEmpty();
     }
 
     /** True where nothing sounds. */
@@ -231,6 +266,11 @@ public final class Chorus {
         return count(StopClass.REED_16) + count(StopClass.REED_8) + count(StopClass.REED_4);
     }
 
+    /** True where a coupler of a kind brings a division here, or none at its own pitch. */
+    boolean sounds(int home, Coupler.Kind kind) {
+        return (octavesOf[home] & 1 << 1 + kind.semitones() / OCTAVE_SEMITONES) != 0;
+    }
+
     /** True for a division that sounds from here. */
     public boolean sounds(int home) {
         return octavesOf[home] != 0;
@@ -248,83 +288,54 @@ public final class Chorus {
 
     /** Whether stops of colour have no place in it: it leads a congregation, or it is a chorus for whoever sings. */
     boolean isNoPlaceForColour() {
-        return isAccompaniment() && (company().isCongregation() || isPrincipalChorus());
-    }
-
-    /** What it stands in the way of: "under a congregation". */
-    String place() {
-        return company().isCongregation() ? "under a congregation" : "in a chorus";
-    }
-
-    /** What some stops do: "Great: Trumpet 8 stands", "Great: Trumpet 8 and Great: Clarion 4 stand". */
-    String say(IndexSet stops, String oneDoes, String moreDo) {
-        String names = stops.stream()
-                .mapToObj(stop -> instrument().stops().get(stop).name().toString())
-                .collect(Collectors.joining(" and "));
-        return names + " " + (stops.size() == 1 ? oneDoes : moreDo);
-    }
-
-    /** What is drawn without some stops. */
-    Registration without(IndexSet stops) {
-        return registration().withStops(registration().stops().minus(stops));
+        return isChords() && (company().isCongregation() || isPrincipalChorus());
     }
 
     /**
-     * What is drawn with one stop more: of the division under the hand, one that is not drawn and is such; a principal
-     * where there are principals, else a flute.
+     * A sentence of the rule book with its blanks filled: {stops}, {couplers} and {tremulants} that break a rule,
+     * {hand}, {Hand} and {where} it plays, {place} as in "under a congregation"; of [is|are] the first for one, the
+     * other for more, of <has|have> the first but for both hands.
      */
-    Optional<Registration> withOne(IntPredicate such) {
-        Family first = sounding(Family.PRINCIPAL).isEmpty() ? Family.FLUTE : Family.PRINCIPAL;
-        Family second = first == Family.FLUTE ? Family.PRINCIPAL : Family.FLUTE;
-        return withOne(first, such).or(() -> withOne(second, such));
+    String say(String sentence, IndexSet offenders) {
+        String filled = sentence.replace("{Hand}", hand.start())
+                .replace("{hand}", hand.word())
+                .replace("{where}", instrument().divisions().get(division).name())
+                .replace("{place}", company().isCongregation() ? "under a congregation" : "in a chorus");
+        filled = fill(
+                filled,
+                "{stops}",
+                offenders,
+                i -> instrument().stops().get(i).name().toString());
+        filled = fill(filled, "{couplers}", offenders, i -> instrument()
+                .couplers()
+                .get(i)
+                .name());
+        filled = fill(filled, "{tremulants}", offenders, i -> instrument()
+                .tremulants()
+                .get(i)
+                .division());
+        return filled.replaceAll("\\[([^|]*)\\|([^]]*)]", offenders.size() > 1 ? "$2" : "$1")
+                .replaceAll("<([^|]*)\\|([^>]*)>", hand == Hand.BOTH_HANDS ? "$2" : "$1");
     }
 
-    private Optional<Registration> withOne(Family family, IntPredicate such) {
-        return IntStream.range(0, organ().stops())
-                .filter(stop -> organ().divisionOf(stop) == division)
-                .filter(stop -> organ().stop(stop).family() == family)
-                .filter(stop -> !registration().stops().contains(stop))
-                .filter(such)
-                .mapToObj(
-                        stop -> registration().withStops(registration().stops().with(stop)))
-                .findFirst();
+    private String fill(String sentence, String blank, IndexSet offenders, IntFunction<String> name) {
+        return sentence.contains(blank)
+                ? sentence.replace(
+                        blank, listed(offenders.stream().mapToObj(name).toList()))
+                : sentence;
     }
 
-    /** What is drawn with one stop of a pitch more. */
-    Optional<Registration> withOne(Pitch pitch) {
-        return withOne(stop -> {
-            int semitones = organ().semitones(stop);
-            return semitones != OrganFacts.NO_PITCH && Pitch.bitOf(semitones) == pitch.bit();
-        });
-    }
-
-    /**
-     * For the feet: what is drawn with one coupler more that brings them what the hands play, from a division with an 8
-     * ft drawn, the left hand's before the right hand's.
-     */
-    Optional<Registration> withPedalCoupler() {
-        boolean isSoloed = hands().layout().isSoloed();
-        return withCouplerFrom(hands().left()).or(() -> isSoloed ? Optional.empty() : withCouplerFrom(hands().right()));
-    }
-
-    private Optional<Registration> withCouplerFrom(int home) {
-        boolean hasEight = registration().stops().stream()
-                .anyMatch(stop ->
-                        organ().divisionOf(stop) == home && Pitch.bitOf(organ().semitones(stop)) == Pitch.FEET_8.bit());
-        if (!hasEight) {
-            return Optional.empty();
+    /** Names of stops, a division named once: "Great: Trumpet 8 and Clarion 4". */
+    private static String listed(List<String> names) {
+        List<String> said = new ArrayList<>();
+        String before = "";
+        for (String name : names) {
+            int colon = name.indexOf(": ") + 1;
+            String where = name.substring(0, colon);
+            said.add(where.equals(before) ? name.substring(colon).strip() : name);
+            before = where;
         }
-        String source = instrument().divisions().get(home).name();
-        String keyboard = instrument().divisions().get(division).name();
-        return IntStream.range(0, instrument().couplers().size())
-                .filter(i -> {
-                    Coupler coupler = instrument().couplers().get(i);
-                    return coupler.kind() == Coupler.Kind.UNISON
-                            && coupler.source().equals(source)
-                            && coupler.keyboard().equals(keyboard)
-                            && !registration().couplers().contains(i);
-                })
-                .mapToObj(registration()::toggleCoupler)
-                .findFirst();
+        int last = said.size() - 1;
+        return last < 1 ? said.get(0) : String.join(", ", said.subList(0, last)) + " and " + said.get(last);
     }
 }

@@ -1,23 +1,25 @@
 package versewind.rules;
 
-import java.util.Optional;
+import java.util.List;
+import java.util.stream.Stream;
 import versewind.organ.IndexSet;
-import versewind.organ.Registration;
 
 /**
- * A rule broken by how the stops that a hand or the feet play are put together. Its sentence and its mend are made when
+ * A rule broken by how the stops that a hand or the feet play are put together. Its sentence and its fixes are made when
  * they are asked for.
  */
 public final class ChorusFault {
 
+    private final ChorusFaults faults;
     private final ChorusRule rule;
     private final Chorus chorus;
-    private final IndexSet stops;
+    private final IndexSet offenders;
 
-    ChorusFault(ChorusRule rule, Chorus chorus, IndexSet stops) {
+    ChorusFault(ChorusFaults faults, ChorusRule rule, Chorus chorus, IndexSet offenders) {
+        this.faults = faults;
         this.rule = rule;
         this.chorus = chorus;
-        this.stops = stops;
+        this.offenders = offenders;
     }
 
     /** The rule that is broken. */
@@ -25,24 +27,46 @@ public final class ChorusFault {
         return rule;
     }
 
-    /** How much it matters. */
-    public Severity severity() {
-        return rule.severity(chorus);
+    /** True where such stops or couplers break the rule, and any do. */
+    boolean hasOffenders(IndexSet others) {
+        return !offenders.isEmpty() && offenders.equals(others);
     }
 
-    /** Its cost: the rule's weight, and half of it for a remark. */
+    /** How much it matters. */
+    public Severity severity() {
+        return rule.head().severity();
+    }
+
+    /** Its cost. */
     public double weight() {
-        return rule.points(severity());
+        return rule.points();
     }
 
     /** The fault in one sentence. */
     public String sentence() {
-        return rule.sentence(chorus, stops);
+        return rule.sentence(chorus, offenders);
     }
 
-    /** The registration after the smallest change that mends the fault, if there is one. */
-    public Optional<Registration> mended() {
-        return rule.mended(chorus, stops);
+    /**
+     * What fixes it, the nearest first: it is gone then, and no other rule of choruses is broken for it; after these
+     * what only breaks no other of the hard ones.
+     */
+    Stream<Fix> fixes() {
+        List<ChorusFault> before = faults.in(chorus.played());
+        return Stream.of(Severity.REMARK, Severity.CAUTION)
+                .flatMap(least -> rule.fixes(chorus, offenders).filter(fix -> isFixed(before, least, fix)));
+    }
+
+    private boolean isFixed(List<ChorusFault> before, Severity least, Fix fix) {
+        List<ChorusFault> after = faults.in(fix.registration(), fix.hands(), chorus.company());
+        return count(after, rule) < count(before, rule)
+                && after.stream()
+                        .filter(fault -> fault.rule != rule && fault.severity().compareTo(least) <= 0)
+                        .allMatch(fault -> count(after, fault.rule) <= count(before, fault.rule));
+    }
+
+    private static long count(List<ChorusFault> faults, ChorusRule rule) {
+        return faults.stream().filter(fault -> fault.rule == rule).count();
     }
 
     @Override

@@ -65,12 +65,22 @@ public final class ChorusFaults {
         for (Chorus chorus : played.choruses()) {
             for (ChorusRule rule : RULES) {
                 Optional<IndexSet> offenders = rule.offenders(chorus);
-                if (offenders.isPresent()) {
-                    faults.add(new ChorusFault(rule, chorus, offenders.get()));
+                if (offenders.isPresent() && !isSaid(faults, rule, offenders.get())) {
+                    faults.add(new ChorusFault(this, rule, chorus, offenders.get()));
                 }
             }
         }
         return faults;
+    }
+
+    /** True for what has been said of the other hand, to which a coupler brings the same stops. */
+    private static boolean isSaid(List<ChorusFault> faults, ChorusRule rule, IndexSet offenders) {
+        for (ChorusFault fault : faults) {
+            if (fault.rule() == rule && fault.hasOffenders(offenders)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** What sounds in a verse. */

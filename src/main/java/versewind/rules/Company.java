@@ -1,16 +1,23 @@
 package versewind.rules;
 
+import versewind.plan.ChurchDay;
+import versewind.plan.ChurchYear;
 import versewind.plan.Mode;
+import versewind.plan.Mood;
+import versewind.plan.Occasion;
+import versewind.plan.Plan;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 
 /**
  * For whom the organ plays.
  *
  * @param who who sings
  * @param singing how strongly they sing; of no meaning when nobody does
+ * @param mood the character of the verse
  */
-public record Company(Who who, Singing singing) {
+public record Company(Who who, Singing singing, Mood mood) {
 
     /** Who sings. */
     public enum Who {
@@ -20,9 +27,44 @@ public record Company(Who who, Singing singing) {
         NOBODY
     }
 
-    /** Those for whom a verse is played. */
+    /** Those for whom a verse is played, of whose day nothing is known. */
     public static Company of(Verse verse) {
-        return new Company(verse.isSung() ? who(verse.mode()) : Who.NOBODY, verse.singing());
+        return of(verse, Occasion.PLAIN);
+    }
+
+    /** Those for whom a verse of a plan is played. */
+    public static Company of(Plan plan, VersePlace place) {
+        return of(plan.hymns().get(place.hymn()).verses().get(place.verse()), occasion(plan));
+    }
+
+    /** The occasion of a service. */
+    static Occasion occasion(Plan plan) {
+        return plan.heading()
+                .date()
+                .flatMap(ChurchYear::day)
+                .map(ChurchDay::occasion)
+                .orElse(Occasion.PLAIN);
+    }
+
+    /** Those for whom a verse is played on such a day. */
+    static Company of(Verse verse, Occasion occasion) {
+        Who who = verse.isSung() ? who(verse.mode()) : Who.NOBODY;
+        Mood mood = verse.mood() == Mood.PLAIN ? usual(verse.singing(), occasion) : verse.mood();
+        return new Company(who, verse.singing(), mood);
+    }
+
+    /** The character of a verse of which the plan says nothing. */
+    private static Mood usual(Singing singing, Occasion occasion) {
+        boolean isHeldBack =
+                switch (occasion) {
+                    case PENITENTIAL, SOLEMN -> true;
+                    case FESTAL, JOYFUL, EXPECTANT, PLAIN -> false;
+                };
+        if (isHeldBack || singing == Singing.GENTLE) {
+            return Mood.GENTLE;
+        }
+        boolean isFestal = singing == Singing.FULL_VOICE || (occasion == Occasion.FESTAL && singing == Singing.STRONG);
+        return isFestal ? Mood.FESTAL : Mood.PLAIN;
     }
 
     private static Who who(Mode mode) {
@@ -34,13 +76,28 @@ public record Company(Who who, Singing singing) {
         };
     }
 
-    /** Whether the people sing. */
+    /** True where the people sing. */
     public boolean isCongregation() {
         return who == Who.CONGREGATION;
     }
 
-    /** Whether anybody sings. */
+    /** True where anybody sings. */
     public boolean isSung() {
         return who != Who.NOBODY;
+    }
+
+    /** True for a verse that is held back. */
+    public boolean isGentle() {
+        return mood == Mood.GENTLE;
+    }
+
+    /** True for the climax of a festal service. */
+    public boolean isFestal() {
+        return mood == Mood.FESTAL;
+    }
+
+    /** True where a soloist or a choir sings. */
+    public boolean isFew() {
+        return who == Who.CHOIR || who == Who.SOLOIST;
     }
 }

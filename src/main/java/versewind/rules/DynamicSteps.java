@@ -89,7 +89,11 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
             this.people = people;
             this.tempo = tempo;
             this.isUp = isUp;
-            line = new BuildingLine(organ, verse.hands(), verse.locks().never());
+            line = new BuildingLine(
+                    organ,
+                    verse.hands(),
+                    verse.locks().never(),
+                    verse.registration().stops());
             faults = ChorusFaults.on(organ);
         }
 

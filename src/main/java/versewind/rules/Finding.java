@@ -1,6 +1,5 @@
 package versewind.rules;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import versewind.plan.VersePlace;
@@ -24,10 +23,6 @@ public record Finding(
         String sentence,
         Optional<Mend> mend,
         Optional<String> silence) {
-
-    /** The weightiest first: cautions before remarks. */
-    static final Comparator<Finding> BY_WEIGHT = Comparator.comparing(Finding::severity)
-            .thenComparing(finding -> finding.rule().weight(), Comparator.reverseOrder());
 
     public Finding {
         numbers = List.copyOf(numbers);

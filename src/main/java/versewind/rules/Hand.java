@@ -3,17 +3,15 @@ package versewind.rules;
 /** Who plays a keyboard. */
 public enum Hand {
     /** Both hands on one keyboard. */
-    BOTH_HANDS("the hands", "have"),
-    RIGHT_HAND("the right hand", "has"),
-    LEFT_HAND("the left hand", "has"),
-    FEET("the pedal", "has");
+    BOTH_HANDS("the hands"),
+    RIGHT_HAND("the right hand"),
+    LEFT_HAND("the left hand"),
+    FEET("the pedal");
 
     private final String word;
-    private final String has;
 
-    Hand(String word, String has) {
+    Hand(String word) {
         this.word = word;
-        this.has = has;
     }
 
     /** In words: "the right hand". */
@@ -21,8 +19,8 @@ public enum Hand {
         return word;
     }
 
-    /** The start of a sentence: "The hands have". */
-    String has() {
-        return "T" + word.substring(1) + " " + has;
+    /** The start of a sentence: "The hands". */
+    String start() {
+        return "T" + word.substring(1);
     }
 }

@@ -1,15 +1,14 @@
 package versewind.rules;
 
-import static versewind.rules.Severity.REMARK;
-
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import versewind.plan.ChurchYear;
 import versewind.plan.Locks;
+import versewind.plan.Mood;
 import versewind.plan.Occasion;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
+import versewind.plan.VerseKind;
 import versewind.sound.Verdict;
 
 /**
@@ -20,7 +19,7 @@ import versewind.sound.Verdict;
 public enum HymnRule implements PlanRule {
 
     /** The same sound for more than two verses tires everyone; refrains may come back as they were. */
-    SAME_SOUND("same sound", 3) {
+    SAME_SOUND("same sound", 2) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
             List<Integer> verses = hymn.textVerses();
@@ -37,18 +36,19 @@ public enum HymnRule implements PlanRule {
         private static boolean isTheSame(InHymn hymn, int one, int other) {
             return !hymn.verse(one).registration().stops().isEmpty()
                     && hymn.verse(one).registration().equals(hymn.verse(other).registration())
-                    && hymn.verse(one).hands().equals(hymn.verse(other).hands());
+                    && hymn.verse(one).hands().equals(hymn.verse(other).hands())
+                    && hymn.isSungAlike(one, other);
         }
     },
 
     /** A heavy 16 ft pedal in every verse of a long hymn tires everyone, where one leads without it too. */
-    SIXTEEN_ALWAYS("16 ft in every verse", 3) {
+    SIXTEEN_ALWAYS("16 ft in every verse", 2) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
             List<Integer> verses = hymn.textVerses();
             boolean isAlways = verses.size() >= Practice.LONG_HYMN_VERSES
                     && verses.stream().allMatch(verse -> hymn.pedal(verse)
-                            .filter(pedal -> pedal.has(Pitch.FEET_16))
+                            .filter(PedalOffenders::isHeavy)
                             .isPresent());
             boolean isLightest = isAlways
                     && verses.subList(1, verses.size() - 1).stream()
@@ -59,7 +59,8 @@ public enum HymnRule implements PlanRule {
             return isLightest
                     ? Optional.of(new Breach(
                             List.of(Figure.count("verses", verses.size())),
-                            "All " + verses.size() + " verses have 16 ft in the pedal; this one could do without.",
+                            "All " + verses.size()
+                                    + " verses have a heavy 16 ft in the pedal; this one could do without.",
                             () -> Optional.of(
                                     hymn.mend("Play it with the hands only.", index, relieved(hymn.verse(index))))))
                     : Optional.empty();
@@ -83,7 +84,7 @@ public enum HymnRule implements PlanRule {
     NO_GROWTH("no growth", 3) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
-            if (!isEndOfGrowth(hymn, index) || declineDb(hymn, index) >= Practice.WORTH_A_WORD_DB) {
+            if (!isEndOfGrowth(hymn, index) || declineDb(hymn, index) >= Practice.HEARD_DB) {
                 return Optional.empty();
             }
             int softest = before(hymn, index).stream()
@@ -94,32 +95,66 @@ public enum HymnRule implements PlanRule {
                             List.of(
                                     Figure.db("softest", hymn.organDba(softest)),
                                     Figure.db("last", hymn.organDba(index))),
-                            (isStrong(hymn) ? "The hymn is sung strongly" : "The hymn is of a festal day")
-                                    + ", and does not grow: its last verse is about as loud as its softest."))
+                            reason(hymn) + ", and does not grow: its last verse is about as loud as its softest."))
                     : Optional.empty();
         }
     },
 
-    /** The biggest verse of such a hymn is the last. */
+    /** The last verse falls back behind no other of the same singers, but where it is held back by intention. */
     BIGGEST_NOT_LAST("biggest verse not last", 3) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
-            if (!isEndOfGrowth(hymn, index) || declineDb(hymn, index) < Practice.WORTH_A_WORD_DB) {
+            return bigger(hymn, index)
+                    .map(bigger -> new Breach(
+                            List.of(
+                                    Figure.db("biggest", hymn.organDba(bigger)),
+                                    Figure.db("last", hymn.organDba(index))),
+                            hymn.verse(bigger).label() + " is bigger than this last verse by "
+                                    + Figure.about(hymn.organDba(bigger) - hymn.organDba(index)) + "."));
+        }
+
+        /** The biggest of the verses, in a hymn that does not grow only the one before, if it is bigger. */
+        private static Optional<Integer> bigger(InHymn hymn, int last) {
+            List<Integer> verses = hymn.congregationVerses();
+            int place = verses.indexOf(last);
+            if (place < 1 || place < verses.size() - 1) {
                 return Optional.empty();
             }
-            int biggest = biggest(hymn, index);
-            return Optional.of(new Breach(
-                    List.of(Figure.db("biggest", hymn.organDba(biggest)), Figure.db("last", hymn.organDba(index))),
-                    hymn.verse(biggest).label() + " is bigger than this last verse by "
-                            + Figure.about(declineDb(hymn, index)) + "."));
+            int compared = isEndOfGrowth(hymn, last) ? biggest(hymn, last) : verses.get(place - 1);
+            boolean isMeant = hymn.company(last)
+                                    .mood()
+                                    .compareTo(hymn.company(compared).mood())
+                            < 0
+                    || hymn.verse(last).singing().compareTo(hymn.verse(compared).singing()) < 0;
+            boolean isSmaller = hymn.organDba(compared) - hymn.organDba(last) >= Practice.HEARD_DB;
+            return isSmaller && !isMeant && hymn.isSungAlike(last, compared) ? Optional.of(compared) : Optional.empty();
+        }
+    },
+
+    /** An Amen lies near the verse before it. */
+    AMEN_FAR("Amen far from the last verse", 2) {
+        @Override
+        public Optional<Breach> breach(InHymn hymn, int index) {
+            boolean isCompared = index > 0
+                    && hymn.verse(index).kind() == VerseKind.AMEN
+                    && hymn.isSungAlike(index, index - 1)
+                    && !hymn.estimate(index).isSilent()
+                    && !hymn.estimate(index - 1).isSilent();
+            double louderDb = hymn.organDba(index) - hymn.organDba(Math.max(0, index - 1));
+            return isCompared && Math.abs(louderDb) >= Practice.AMEN_DB
+                    ? Optional.of(new Breach(
+                            List.of(Figure.db("step", louderDb)),
+                            "The Amen is " + Figure.about(louderDb) + (louderDb > 0 ? " louder" : " softer") + " than "
+                                    + hymn.verse(index - 1).label() + "."))
+                    : Optional.empty();
         }
     };
 
     @SuppressWarnings("ImmutableEnumChecker") // a value, which never changes
     private final RuleHead head;
 
-    HymnRule(String word, int weight) {
-        head = new RuleHead(word, weight, REMARK);
+    HymnRule(String word, int points) {
+        head = new RuleHead(word, points);
     }
 
     @Override
@@ -127,13 +162,20 @@ public enum HymnRule implements PlanRule {
         return head;
     }
 
-    /** True for the last of three or more verses of the people in a hymn that should grow. */
+    /** True for the last of three or more verses of the people in a hymn that should grow, by its words or its day. */
     private static boolean isEndOfGrowth(InHymn hymn, int index) {
         List<Integer> verses = hymn.congregationVerses();
         return verses.size() > 2
                 && verses.get(verses.size() - 1) == index
-                && (isStrong(hymn) || isFestalDay(hymn))
+                && (isStrong(hymn) || isFestalDay(hymn) || rises(hymn, verses))
                 && hymn.verse(index).singing() != Singing.GENTLE;
+    }
+
+    private static String reason(InHymn hymn) {
+        if (isStrong(hymn)) {
+            return "The hymn is sung strongly";
+        }
+        return isFestalDay(hymn) ? "The hymn is of a festal day" : "The words rise to the end";
     }
 
     private static boolean isStrong(InHymn hymn) {
@@ -142,12 +184,12 @@ public enum HymnRule implements PlanRule {
     }
 
     private static boolean isFestalDay(InHymn hymn) {
-        return hymn.plan()
-                .heading()
-                .date()
-                .flatMap(ChurchYear::day)
-                .filter(day -> day.occasion() == Occasion.FESTAL)
-                .isPresent();
+        return Company.occasion(hymn.plan()) == Occasion.FESTAL;
+    }
+
+    private static boolean rises(InHymn hymn, List<Integer> verses) {
+        Mood last = hymn.company(verses.get(verses.size() - 1)).mood();
+        return last.compareTo(hymn.company(verses.get(0)).mood()) > 0;
     }
 
     private static List<Integer> before(InHymn hymn, int last) {

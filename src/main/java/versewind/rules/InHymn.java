@@ -3,6 +3,7 @@ package versewind.rules;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.Hymn;
@@ -43,6 +44,41 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
                         .toList());
     }
 
+    /** The verses of the plan before one, the first of the service first. */
+    Stream<Verse> before(int verse) {
+        return Stream.concat(
+                plan.hymns().subList(0, index).stream().flatMap(hymn -> hymn.verses().stream()),
+                verses().subList(0, verse).stream());
+    }
+
+    /** True for two verses that the same people sing. */
+    boolean isSungAlike(int one, int other) {
+        return company(one).who() == company(other).who()
+                && verse(one).people().equals(verse(other).people());
+    }
+
+    /** For whom a verse is played. */
+    Company company(int verse) {
+        return Company.of(verse(verse), Company.occasion(plan));
+    }
+
+    /** What sounds in a verse. */
+    PlayedRegistration played(int verse) {
+        return faults.played(verse(verse).registration(), verse(verse).hands(), company(verse));
+    }
+
+    /** What is wrong with the stops of a verse of this day. */
+    List<ChorusFault> faultsIn(Verse other) {
+        return faults.in(other.registration(), other.hands(), Company.of(other, Company.occasion(plan)));
+    }
+
+    /** How many of them are of the hard ones. */
+    long hardIn(Verse other) {
+        return faultsIn(other).stream()
+                .filter(fault -> fault.severity() == Severity.CAUTION)
+                .count();
+    }
+
     Hymn hymn() {
         return plan.hymns().get(index);
     }
@@ -70,7 +106,13 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
 
     /** A mend that draws another registration. */
     Mend drawing(int verse, Registration after) {
-        return Mend.drawing(this, verse, List.of(verse(verse).registration(), after));
+        return fixed(verse, new Fix(after, verse(verse).hands()));
+    }
+
+    /** A mend that plays a verse otherwise. */
+    Mend fixed(int verse, Fix fix) {
+        Verse after = verse(verse).withRegistration(fix.registration()).withHands(fix.hands());
+        return mend(Mend.sentence(Mend.words(organ(), verse(verse), after)), verse, after);
     }
 
     /** A mend that sets a verse on a piston. */
@@ -115,7 +157,7 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
 
     /** What the feet sound in a verse, if they play. */
     Optional<Chorus> pedal(int verse) {
-        return faults.played(verse(verse)).feet();
+        return played(verse).feet();
     }
 
     /** Seconds of a beat. */

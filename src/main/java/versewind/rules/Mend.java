@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
@@ -37,6 +40,35 @@ public record Mend(String words, VersePlace place, Verse verse) {
         return hymn.mend(sentence(steps), index, hymn.verse(index).withRegistration(after));
     }
 
+    /** The changes in words: "play the left hand on the Great; draw Great: Principal 4". */
+    static String words(Instrument organ, Verse before, Verse after) {
+        return Stream.of(
+                        hands(organ, before.hands(), after.hands()),
+                        words(organ, before.registration(), after.registration()))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String hands(Instrument organ, HandsAndFeet before, HandsAndFeet after) {
+        String right = organ.divisions().get(after.right()).name();
+        String left = organ.divisions().get(after.left()).name();
+        if (before.equals(after)) {
+            return "";
+        }
+        if (before.layout() != after.layout()) {
+            return "play it in four parts on the " + right;
+        }
+        if (after.right() == after.left()) {
+            return "play it on the " + right;
+        }
+        if (before.left() == after.left()) {
+            return "play the tune on the " + right;
+        }
+        return before.right() == after.right()
+                ? "play the left hand on the " + left
+                : "play the tune on the " + right + " and the rest on the " + left;
+    }
+
     /** The changes in words: "draw Great: Principal 4; push in Swell: Oboe 8". */
     static String words(Instrument organ, Registration before, Registration after) {
         List<String> parts = new ArrayList<>();
@@ -44,9 +76,16 @@ public record Mend(String words, VersePlace place, Verse verse) {
             String where = movements.where().equals(StopChangesByDivision.COUPLERS) ? "" : movements.where() + ": ";
             add(parts, "draw " + where, movements.drawn());
             add(parts, "push in " + where, movements.putIn());
-            movements.box().ifPresent(to -> parts.add("set the box of the " + movements.where() + " to " + to.word()));
+            movements.box().ifPresent(to -> parts.add(0, box(organ, before, movements.where(), to)));
         }
         return String.join("; ", parts);
+    }
+
+    private static String box(Instrument organ, Registration before, String division, BoxPosition to) {
+        BoxPosition from = before.boxes().get(organ.division(division).orElseThrow());
+        boolean isWhole = to == BoxPosition.OPEN || to == BoxPosition.CLOSED;
+        return (to.compareTo(from) > 0 ? "open" : "close") + " the box of the " + division
+                + (isWhole ? "" : " to " + to.word());
     }
 
     private static void add(List<String> parts, String verb, List<String> names) {
@@ -55,7 +94,8 @@ public record Mend(String words, VersePlace place, Verse verse) {
         }
     }
 
-    private static String sentence(String words) {
+    /** Words as a sentence. */
+    static String sentence(String words) {
         return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
     }
 }

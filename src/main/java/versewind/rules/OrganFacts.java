@@ -1,7 +1,6 @@
 package versewind.rules;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -11,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.Coupler;
 import versewind.organ.Family;
 import versewind.organ.Footage;
@@ -42,14 +42,14 @@ public final class OrganFacts {
     private final int[] home;
     private final int[] rank;
     private final int[] semitones;
-    private final boolean[] shared;
     private final Map<Integer, List<Integer>> ripieno = new HashMap<>();
-    private final boolean hasShared;
-    private final int[] peers = new int[StopClass.COUNT];
     private final List<List<Integer>> stopsOf;
     private final List<IndexSet> allOf;
     private final List<IndexSet> borrowedFrom;
+    private final List<IndexSet> ofClass;
+    private final IndexSet bigReeds;
     private final boolean[] forSolos;
+    private final boolean[] fonds;
     private final int[] manual;
     private final int[] source;
     private final int[] keyboard;
@@ -58,7 +58,6 @@ public final class OrganFacts {
     private final List<Integer> manuals;
     private final IntToDoubleFunction levelOfStop;
     private volatile double[] levelsDb = {};
-    private volatile double[] loudness = {};
 
     /** The facts of an instrument, with how loud each stop is by itself in its room. */
     public static OrganFacts of(OrganSound sound) {
@@ -96,17 +95,8 @@ public final class OrganFacts {
             rank[i] = organ.rankOf(i);
             semitones[i] = semitones(stop(i));
         }
-        shared = new boolean[stops];
-        for (int i = 0; i < stops; i++) {
-            int pipes = rank[i];
-            shared[i] = Arrays.stream(rank).filter(other -> other == pipes).count() > 1;
-        }
-        hasShared = Arrays.stream(rank).distinct().count() < stops;
         manuals = List.copyOf(organ.manualDivisions());
         readRipieno();
-        for (StopClass each : layer) {
-            peers[each.ordinal()]++;
-        }
         stopsOf = IntStream.range(0, manual.length)
                 .mapToObj(division ->
                         where(stop -> home[stop] == division).stream().boxed().toList())
@@ -122,6 +112,14 @@ public final class OrganFacts {
             forSolos[division] =
                     manualCount() > 2 && stopsOf.get(division).stream().noneMatch(this::isOfChorus);
         }
+        ofClass = Stream.of(StopClass.values())
+                .map(each -> where(stop -> layer[stop] == each))
+                .toList();
+        bigReeds = where(stop -> layer[stop].isChorusReed() && (forSolos[home[stop]] || StopClass.isTuba(stop(stop))));
+        fonds = new boolean[manual.length];
+        of(StopClass.PRINCIPAL_8)
+                .forEach(stop -> fonds[home[stop]] |=
+                        stop(stop).name().toLowerCase(Locale.ROOT).startsWith("montre"));
         source = organ.couplers().stream()
                 .mapToInt(coupler -> organ.division(coupler.source()).orElseThrow())
                 .toArray();
@@ -209,22 +207,6 @@ public final class OrganFacts {
         return layer[stop];
     }
 
-    /** Whether a stop shares its pipes with another. */
-    public boolean isShared(int stop) {
-        return shared[stop];
-    }
-
-    /** Whether any stops share their pipes. */
-    public boolean hasShared() {
-        return hasShared;
-    }
-
-    /** A number that two stops have in common where they play the same pipes at the same pitch. */
-    public long sound(int stop) {
-        return 1000L * rank[stop]
-                + Math.round(stop(stop).footage().map(Footage::feet).orElse(0.0) * 12);
-    }
-
     /** The single high ranks of a manual that do for a mixture, the lowest first; none where it has one. */
     public List<Integer> ripienoOf(int home) {
         return ripieno.getOrDefault(home, List.of());
@@ -238,32 +220,9 @@ public final class OrganFacts {
         return levelsDb[stop];
     }
 
-    /** Where a stop stands among those of its layer, from 0 for the softest to 1 for the loudest. */
-    public double loudness(int stop) {
-        if (loudness.length < layer.length) {
-            loudness = IntStream.range(0, layer.length)
-                    .mapToDouble(this::placeAmongPeers)
-                    .toArray();
-        }
-        return loudness[stop];
-    }
-
-    private double placeAmongPeers(int stop) {
-        List<Integer> all = where(other -> layer[other] == layer[stop]).stream()
-                .boxed()
-                .sorted(Comparator.comparingDouble(this::levelDb))
-                .toList();
-        return all.size() < 2 ? 0 : (double) all.indexOf(stop) / (all.size() - 1);
-    }
-
     /** Pitch above 8 ft in whole semitones, or {@link #NO_PITCH}. */
     int semitones(int stop) {
         return semitones[stop];
-    }
-
-    /** Whether its layer has other stops. */
-    public boolean hasChoice(int stop) {
-        return peers[layer[stop].ordinal()] > 1;
     }
 
     /** The division whose stops a coupler sounds. */
@@ -304,20 +263,22 @@ public final class OrganFacts {
 
     /** True for a division with a Montre: in the French manner all its 8 ft flues are drawn together. */
     public boolean isFonds(int division) {
-        return stopsOf(division).stream()
-                .anyMatch(stop -> layer[stop] == StopClass.PRINCIPAL_8
-                        && stop(stop).name().toLowerCase(Locale.ROOT).startsWith("montre"));
+        return fonds[division];
     }
 
-    /** The solo reed of conical pipes that joins the reeds of its division, unless it is never to be drawn. */
-    public IndexSet oboe(int division, IndexSet never) {
-        return IndexSet.of(stopsOf(division).stream()
-                .filter(stop -> layer[stop] == StopClass.SOLO_REED
-                        && stop(stop).pipe() == Pipe.CONICAL_REED
-                        && !StopClass.isVoxHumana(stop(stop))
-                        && !never.contains(stop))
-                .limit(1)
-                .mapToInt(stop -> stop));
+    /** All stops of a class. */
+    IndexSet of(StopClass wanted) {
+        return ofClass.get(wanted.ordinal());
+    }
+
+    /** True for a division that has a stop of a class. */
+    boolean has(int division, StopClass wanted) {
+        return allOf.get(division).meets(of(wanted));
+    }
+
+    /** Tubas and the like: chorus reeds of a division for solos, and those that are called so. */
+    IndexSet bigReeds() {
+        return bigReeds;
     }
 
     /** Index of the pedal division, or {@link #NO_PEDAL}. */
@@ -394,6 +355,6 @@ public final class OrganFacts {
 
     /** Whether the organ has a stop of a layer. */
     public boolean has(StopClass wanted) {
-        return peers[wanted.ordinal()] > 0;
+        return !of(wanted).isEmpty();
     }
 }

@@ -11,10 +11,14 @@ final class Practice {
     /** A difference in dB from which two verses are worth comparing. */
     static final double WORTH_A_WORD_DB = 3;
 
-    /** A stop that changes the level by less than this, in dB(A), and {@link #INAUDIBLE_SONE} adds nothing. */
-    static final double INAUDIBLE_DB = 0.3;
+    /** A difference in dB that is heard between two sounds of one organ. */
+    static final double HEARD_DB = 1;
 
-    static final double INAUDIBLE_SONE = 0.2;
+    /** How much stronger the other hand may be than that with the tune, in dB(A). */
+    static final double CROSSED_DB = 2;
+
+    /** How far an Amen may lie from the verse before it, in dB(A). */
+    static final double AMEN_DB = 6;
 
     /** How much an introduction may be louder than what it introduces, in dB(A). */
     static final double INTRODUCTION_LOUDER_DB = 4;
@@ -35,7 +39,7 @@ final class Practice {
     static final int LONG_HYMN_VERSES = 5;
 
     /** A step between neighbours, in dB(A). */
-    static final double STEP_DB = 10;
+    static final double STEP_DB = 8;
 
     /** Beats a minute of a hymn that has no tempo. */
     static final int USUAL_TEMPO = 90;
@@ -48,6 +52,9 @@ final class Practice {
 
     /** Reverberation time in s from which the breath wants a beat more. */
     static final double LIVE_ROOM_S = 4;
+
+    /** Knobs of a step that can be drawn while playing. */
+    static final int AT_HAND_KNOBS = 2;
 
     /** Hands that can move stops in the breath. */
     static final int HANDS = 2;

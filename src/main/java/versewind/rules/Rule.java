@@ -4,13 +4,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * A rule of the trade, one row of the rule book: its condition, its sentence, the change that mends it, and its weight.
+ * A rule of the trade, one row of the rule book: its condition, its sentence, the change that mends it, and its points.
  *
- * <p>Source: common practice, no source; the weights are estimates.
+ * <p>Source: common practice, no source; the points are estimates.
  */
 public sealed interface Rule permits ChorusRule, PlanRule {
 
-    /** The word, the weight and the usual severity. */
+    /** The word and the points. */
     RuleHead head();
 
     /** Name in files and on screens: "bare mixture". */
@@ -18,14 +18,9 @@ public sealed interface Rule permits ChorusRule, PlanRule {
         return head().word();
     }
 
-    /** Cost of breaking it, from 1 for a matter of taste to 10. */
-    default int weight() {
-        return head().weight();
-    }
-
-    /** Cost where it is broken so badly: the weight, and half of it for a remark. */
-    default double points(Severity severity) {
-        return weight() * severity.share();
+    /** Cost of breaking it: 5 to 10 for what nobody does, 1 to 3 for what a teacher would mention. */
+    default int points() {
+        return head().points();
     }
 
     /** The whole rule book. */

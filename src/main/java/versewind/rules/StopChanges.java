@@ -57,6 +57,31 @@ public record StopChanges(
                 boxes);
     }
 
+    /**
+     * Those that are heard: a stop is drawn unheard where its division did not sound before, and may stay where it does
+     * not sound afterwards; likewise couplers of a keyboard, and boxes.
+     *
+     * @param before what sounds before
+     * @param after what sounds afterwards
+     */
+    StopChanges heard(PlayedRegistration before, PlayedRegistration after) {
+        return new StopChanges(
+                stopsDrawn.and(before.withinEarshot()),
+                stopsPutIn.and(after.withinEarshot()),
+                heard(couplersDrawn, before),
+                heard(couplersPutIn, after),
+                tremulantsDrawn,
+                tremulantsPutIn,
+                boxes.stream()
+                        .filter(box -> after.isHeard(box.division()) && before.isHeard(box.division()))
+                        .toList());
+    }
+
+    private static IndexSet heard(IndexSet couplers, PlayedRegistration played) {
+        return IndexSet.of(couplers.stream()
+                .filter(coupler -> played.isPlayed(played.organ().keyboardOf(coupler))));
+    }
+
     /** Number of movements: each stop, coupler, tremulant and box is one. */
     public int count() {
         return stopsDrawn.size()

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import versewind.organ.Coupler;
 import versewind.organ.Footage;
 import versewind.organ.IndexSet;
+import versewind.organ.Pipe;
 
 /**
  * Which of several stops of one class a registration takes first: of the deepest pitch, and of equals the softest.
@@ -14,9 +15,10 @@ import versewind.organ.IndexSet;
  *
  * @param organ the instrument
  * @param never stops that are not to be drawn
+ * @param drawn stops that are drawn already, and so come before their equals
  * @param hasPedal true if pedal stops may be drawn
  */
-record StopChoice(OrganFacts organ, IndexSet never, boolean hasPedal) {
+record StopChoice(OrganFacts organ, IndexSet never, IndexSet drawn, boolean hasPedal) {
 
     /** Stops of one kind within so many dB of the loudest are equals, of which the softest is drawn first. */
     private static final double EQUALS_DB = 6;
@@ -26,7 +28,7 @@ record StopChoice(OrganFacts organ, IndexSet never, boolean hasPedal) {
 
     /** Every stop of an instrument may be drawn. */
     static StopChoice of(OrganFacts organ) {
-        return new StopChoice(organ, IndexSet.EMPTY, true);
+        return new StopChoice(organ, IndexSet.EMPTY, IndexSet.EMPTY, true);
     }
 
     /** Stops of a class in a division: the deepest first, of one pitch the softest first. */
@@ -46,7 +48,8 @@ record StopChoice(OrganFacts organ, IndexSet never, boolean hasPedal) {
         List<Integer> all = byLevel(division, wanted);
         double leastDb = all.isEmpty() ? 0 : organ.levelDb(all.get(all.size() - 1)) - EQUALS_DB;
         return ordered(division, wanted).stream()
-                .sorted(Comparator.comparing(stop -> !all.contains(stop) || organ.levelDb(stop) < leastDb));
+                .sorted(Comparator.comparing((Integer stop) -> !drawn.contains(stop))
+                        .thenComparing(stop -> !all.contains(stop) || organ.levelDb(stop) < leastDb));
     }
 
     /** The first stop of the first class of which the division has any. */
@@ -76,10 +79,21 @@ record StopChoice(OrganFacts organ, IndexSet never, boolean hasPedal) {
                 && !first(division, StopClass.PRINCIPAL_4, StopClass.FLUTE_4).isEmpty();
     }
 
+    /** The solo reed of conical pipes that joins the reeds of its division. */
+    IndexSet oboe(int division) {
+        return IndexSet.of(ordered(division, StopClass.SOLO_REED).stream()
+                .filter(stop ->
+                        organ.stop(stop).pipe() == Pipe.CONICAL_REED && !StopClass.isVoxHumana(organ.stop(stop)))
+                .limit(1)
+                .mapToInt(stop -> stop));
+    }
+
     /** The flues of 16 ft of the pedal, the lightest first; those with pipes of their own, where there are any. */
     List<Integer> pedal16() {
         List<Integer> all = byLevel(organ.pedal(), StopClass.PEDAL_16).stream()
-                .sorted(Comparator.comparingInt(organ::weight).thenComparingDouble(organ::levelDb))
+                .sorted(Comparator.comparingInt(organ::weight)
+                        .thenComparing(stop -> !drawn.contains(stop))
+                        .thenComparingDouble(organ::levelDb))
                 .toList();
         List<Integer> own =
                 all.stream().filter(stop -> !organ.isBorrowedFromManual(stop)).toList();

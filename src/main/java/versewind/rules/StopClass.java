@@ -44,6 +44,7 @@ public enum StopClass {
     private static final double TWELFTH_FEET = 8.0 / 3;
     private static final Pattern OF_FLUTES = Pattern.compile("(?iu)\\bna[sz]|fl[auûöo]+t|fluit|fleut");
     private static final Pattern VOX_HUMANA = Pattern.compile("(vox|voix|voz|voce) ?hum.*");
+    private static final Pattern TUBA = Pattern.compile("(?i)\\btuba|chamade|fanfare");
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
     private static final Pattern QUINTADENA = Pattern.compile("(?i)quintad|quintat");
 
@@ -79,6 +80,11 @@ public enum StopClass {
                 .replaceAll("")
                 .toLowerCase(Locale.ROOT);
         return stop.family() == Family.SOLO_REED && VOX_HUMANA.matcher(plain).matches();
+    }
+
+    /** True for a reed on high wind that is meant to stand out of full organ. */
+    static boolean isTuba(Stop stop) {
+        return TUBA.matcher(stop.name()).find();
     }
 
     private static StopClass flue(double feet, StopClass eight, StopClass four, StopClass two) {

@@ -68,21 +68,6 @@ class AdviceTest {
     }
 
     @Test
-    void a_lead_is_mended_by_the_one_stop_that_is_enough() {
-        Verse verse = CATHEDRAL
-                .verse("Great", "Great: Diapason II 8", "Great: Principal 4", "Great: Fifteenth 2", "Great: Mixture IV")
-                .withSinging(Singing.STRONG);
-        Finding finding =
-                CATHEDRAL.found(BalanceRule.LEAD_ONLY_JUST, FEW, verse).get(0);
-        Verse after = mended(finding, CATHEDRAL.plan(FEW, verse));
-
-        assertThat(StopChanges.between(verse.registration(), after.registration())
-                        .count())
-                .isEqualTo(1);
-        assertLeads(after);
-    }
-
-    @Test
     void a_lead_that_is_lost_on_eight_and_four_foot_is_not_mended_by_a_lone_reed() {
         Verse verse = CATHEDRAL
                 .verse("Great", "Great: Diapason II 8", "Great: Principal 4")
@@ -105,20 +90,6 @@ class AdviceTest {
                         .verdict())
                 .isEqualTo(Verdict.LEADS);
         assertThat(CATHEDRAL.faults().in(after)).isEmpty();
-    }
-
-    @Test
-    void a_box_closed_a_little_is_enough_where_the_words_only_just_come_through() {
-        Verse verse =
-                withVerdict(Verdict.VOICE_ONLY_JUST, Stream.of(Singing.values()).flatMap(singing -> Stream.of(
-                                Mode.SMALL_CHOIR, Mode.SOLO_VOICE)
-                        .map(FLUTES.withSinging(singing)::withMode)));
-        Finding finding =
-                CATHEDRAL.found(BalanceRule.WORDS_ONLY_JUST, FEW, verse).get(0);
-
-        assertThat(finding.sentence())
-                .matches("The words of the (choir|soloist) (probably )?only just come through\\.");
-        assertThat(finding.mend().orElseThrow().words()).isEqualTo("Set the box of the Swell to half.");
     }
 
     @Test
@@ -165,8 +136,9 @@ class AdviceTest {
     }
 
     @Test
-    void an_organ_without_pistons_has_none_to_press() {
+    void what_is_drawn_on_a_manual_that_nobody_hears_yet_needs_no_breath() {
         Verse soft = CHAPEL.verse("Rückpositiv", "Rückpositiv: Gedackt 8");
+        Verse onTheSame = CHAPEL.verse("Hauptwerk", "Hauptwerk: Rohrflöte 8");
         Verse loud = CHAPEL.verse(
                         "Hauptwerk",
                         "Hauptwerk: Prinzipal 8",
@@ -176,24 +148,11 @@ class AdviceTest {
                         "Hauptwerk: Mixtur IV")
                 .withPiston("G1");
         Finding finding =
-                CHAPEL.found(ChangeRule.TOO_MANY_MOVES, FEW, soft, loud).get(0);
+                CHAPEL.found(ChangeRule.TOO_MANY_MOVES, FEW, onTheSame, loud).get(0);
 
-        assertThat(finding.sentence())
-                .isEqualTo("6 changes from V1 need 1.8 s; the breath is 1.3 s; draw these during V1, where they"
-                        + " will not sound: Hauptwerk Prinzipal 8, Oktave 4, Quinte 2 2/3, Oktave 2, Mixtur"
-                        + " IV.");
-        assertThat(finding.mend().orElseThrow().words())
-                .isEqualTo(
-                        "Already during V1, draw Hauptwerk: Prinzipal 8, Oktave 4, Quinte 2 2/3, Oktave 2, Mixtur IV.");
-        assertThat(finding.mend().orElseThrow().place()).isEqualTo(new VersePlace(0, 0));
-        assertThat(finding.mend().orElseThrow().verse())
-                .isEqualTo(soft.withRegistration(CHAPEL.draw(
-                        "Rückpositiv: Gedackt 8",
-                        "Hauptwerk: Prinzipal 8",
-                        "Hauptwerk: Oktave 4",
-                        "Hauptwerk: Quinte 2 2/3",
-                        "Hauptwerk: Oktave 2",
-                        "Hauptwerk: Mixtur IV")));
+        assertThat(finding.sentence()).isEqualTo("6 changes from V1 need 1.8 s; the breath is 1.3 s.");
+        assertThat(finding.mend()).isEmpty();
+        assertThat(CHAPEL.found(ChangeRule.TOO_MANY_MOVES, FEW, soft, loud)).isEmpty();
     }
 
     @Test

@@ -11,6 +11,8 @@ import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
+import versewind.plan.Mood;
+import versewind.plan.Singing;
 import versewind.rules.BuildingLine.Addition;
 import versewind.rules.BuildingLine.Rung;
 import versewind.sound.OrganSound;
@@ -125,7 +127,7 @@ class BuildingLineTest {
         ChorusFaults faults = ChorusFaults.on(organ);
         HandsAndFeet hands = HandsAndFeet.on(Layout.FOUR_PARTS, organ.organ().mainDivision());
         BuildingLine line = main(organ);
-        Company people = new Company(Company.Who.CONGREGATION, versewind.plan.Singing.STRONG);
+        Company people = new Company(Company.Who.CONGREGATION, Singing.STRONG, Mood.FESTAL);
         for (int i = 0; i < line.rungs().size(); i++) {
             Rung rung = line.rungs().get(i);
             Registration drawn = on(organ, rung);

@@ -31,6 +31,8 @@ final class Loft {
     static final Loft CATHEDRAL = new Loft("ostmere-cathedral");
     static final Loft CHAPEL = new Loft("foundlings-chapel");
     static final Loft VILLAGE = new Loft("little-corvening");
+    static final Loft PIEVE = new Loft("montefalda");
+    static final Loft ABBEY = new Loft("ambrelow");
 
     private static final Map<Instrument, OrganSound> SOUNDS = new HashMap<>();
 
@@ -54,7 +56,12 @@ final class Loft {
 
     /** Stops as "Great: Principal 4", couplers and tremulants by their names, a box as "Swell closed". */
     Registration draw(String... knobs) {
-        Registration drawn = Registration.silent(organ);
+        return drawMore(Registration.silent(organ), knobs);
+    }
+
+    /** A registration with more drawn. */
+    Registration drawMore(Registration before, String... knobs) {
+        Registration drawn = before;
         for (String knob : knobs) {
             drawn = with(drawn, knob);
         }
@@ -155,10 +162,5 @@ final class Loft {
     /** What the rules of choruses say of a verse. */
     List<String> sentences(Verse verse) {
         return faults().in(verse).stream().map(ChorusFault::sentence).toList();
-    }
-
-    /** What the first fault of a verse would have drawn. */
-    List<String> mended(Verse verse) {
-        return names(faults().in(verse).get(0).mended().orElseThrow());
     }
 }

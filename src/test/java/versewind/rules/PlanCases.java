@@ -20,8 +20,10 @@ import static versewind.rules.RuleCase.swell;
 import java.util.stream.Stream;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mode;
+import versewind.plan.Mood;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
+import versewind.plan.VerseKind;
 
 /** Cases of the rules on verses as they sound, on changes and on hymns. */
 final class PlanCases {
@@ -39,7 +41,7 @@ final class PlanCases {
             "Great: Posaune 8",
             "Great: Clarion 4");
     private static final Verse HEAVY = CATHEDRAL
-            .withPedal("Great", EIGHT, FOUR, TWO, "Pedal: Bourdon 16", "Great to Pedal")
+            .withPedal("Great", EIGHT, FOUR, TWO, "Pedal: Open Metal 16", "Great to Pedal")
             .withSinging(Singing.GENTLE);
 
     private PlanCases() {}
@@ -50,11 +52,6 @@ final class PlanCases {
 
     static Stream<RuleCase> brokenBalance() {
         return Stream.of(
-                breaks(
-                        BalanceRule.NO_TUNE,
-                        "Nothing sounds in the right hand: the people have no tune to follow.",
-                        NO_MEND,
-                        FLUTES.withHands(CATHEDRAL.hands(Layout.MANUALS_ONLY, "Great", "Swell"))),
                 breaks(
                         BalanceRule.LEAD_LOST,
                         CATHEDRAL,
@@ -72,54 +69,45 @@ final class PlanCases {
                         CATHEDRAL,
                         12,
                         "The organ overpowers people who sing gently.",
-                        "",
+                        "Push in Great: Diapason I 8, Posaune 8; then push in Great: Clarion 4; then push in Great:"
+                                + " Trumpet 8; then push in Great: Mixture IV.",
                         WITH_REEDS.withSinging(Singing.GENTLE)),
                 breaks(
                         BalanceRule.LEAD_ONLY_JUST,
-                        "The lead probably only just holds against people who sing strongly.",
-                        "Draw Great: Trumpet 8.",
-                        strong(great(EIGHT, FOUR, TWO, "Great: Mixture IV"))),
+                        "The lead is near its edge, and the next step takes several changes.",
+                        "Draw Swell: Open Diapason 8, Principal 4; draw Swell to Great; then draw Great: Mixture IV;"
+                            + " draw Swell: Fifteenth 2; then draw Great: Sharp Mixture III; draw Swell: Mixture IV.",
+                        strong(great(EIGHT, FOUR, TWO, "Great: Twelfth 2 2/3"))),
                 breaks(
                         BalanceRule.WORDS_COVERED,
                         "The organ covers the soloist: the words are lost in the nave.",
-                        "",
+                        "Push in Great: Fifteenth 2; then draw Great: Open Flute 4; push in Great: Principal 4; then"
+                                + " draw Great: Stopped Diap 8; push in Great: Diapason II 8; then push in Great: Open"
+                                + " Flute 4.",
                         CHORUS.withMode(Mode.SOLO_VOICE)),
-                breaks(
-                        BalanceRule.WORDS_ONLY_JUST,
-                        "The words of the soloist probably only just come through.",
-                        "Set the box of the Swell to half.",
-                        strong(FLUTES).withMode(Mode.SOLO_VOICE)),
                 breaks(
                         BalanceRule.MELODY_BURIED,
                         "The soloed melody is buried in its accompaniment.",
-                        "",
+                        "Push in Great: Octave 4.",
                         CATHEDRAL.soloed(
                                 "Choir",
                                 "Great",
-                                "Choir: Dulciana 8",
+                                "Choir: Clarinet 8",
                                 "Great: Diapason I 8",
                                 "Great: Octave 4",
-                                "Great to Pedal")),
-                breaks(
-                        BalanceRule.MELODY_ONLY_JUST,
-                        "The soloed melody probably only just stands out from its accompaniment.",
-                        "Set the box of the Swell to quarter.",
-                        CATHEDRAL.soloed("Choir", "Swell", "Choir: Gedackt 8", "Swell: Stopped Diap 8")));
+                                "Great to Pedal")));
     }
 
     static Stream<RuleCase> brokenVerses() {
-        String[] soft = {SWELL_FLUTES[0], SWELL_FLUTES[1], "Swell to Pedal", "Swell closed", "Pedal: Open Wood 16"};
+        String[] soft = {
+            "Swell: Open Diapason 8", "Swell to Pedal", "Swell closed", "Pedal: Open Wood 16", "Pedal: Open Metal 16"
+        };
         return Stream.of(
-                breaks(
-                        VerseRule.MELODY_UNDER_CONGREGATION,
-                        "A melody soloed out gives a congregation little support.",
-                        "Play it in four parts on the Great.",
-                        CHORUS.withHands(CATHEDRAL.hands(Layout.MELODY_SOLOED, "Great", "Swell"))),
                 breaks(
                         VerseRule.INTRODUCTION_LOUDER,
                         CATHEDRAL,
                         12,
-                        "The introduction is about N dB louder than V1, which it introduces.",
+                        "The introduction is about N dB louder than the organ in V1, which it introduces.",
                         "Play it on what V1 has.",
                         introducing(WITH_REEDS),
                         FLUTES.withSinging(Singing.GENTLE)),
@@ -130,14 +118,28 @@ final class PlanCases {
                         introducing(CATHEDRAL.verse("Choir", "Choir: Dulciana 8", "Choir closed")),
                         WITH_REEDS),
                 breaks(
-                        VerseRule.INAUDIBLE,
-                        "Nobody hears whether Choir: Dulciana 8 is drawn.",
-                        "Push in Choir: Dulciana 8.",
-                        withDulciana()),
+                        VerseRule.INTRODUCTION_LOUDEST,
+                        "The introduction is louder than the organ in any verse.",
+                        "Play it on what V1 has.",
+                        introducing(great(EIGHT, FOUR, TWO, "Great: Mixture IV")),
+                        CHORUS,
+                        CHORUS),
+                breaks(
+                        VerseRule.HANDS_CROSSED,
+                        "The tune is on the weaker of the two manuals.",
+                        "Play the tune on the Great and the rest on the Choir.",
+                        CATHEDRAL
+                                .verse("Great", EIGHT, FOUR, "Choir: Gedackt 8", "Choir: Gemshorn 4")
+                                .withHands(CATHEDRAL.hands(Layout.MANUALS_ONLY, "Choir", "Great"))),
+                breaks(
+                        VerseRule.REED_NOT_NEEDED,
+                        "Great: Trumpet 8 is not needed: flues lead here.",
+                        "Push in Great: Trumpet 8.",
+                        great(EIGHT, FOUR, TWO, "Great: Mixture IV", "Great: Trumpet 8")),
                 breaks(
                         VerseRule.PEDAL_BOOMS,
                         "The pedal booms: its stops make N % of the loudness.",
-                        "Push in Pedal: Open Wood 16.",
+                        "Push in Pedal: Open Metal 16.",
                         CATHEDRAL.withPedal("Swell", soft)),
                 breaks(
                         ChangeRule.STEP,
@@ -170,6 +172,12 @@ final class PlanCases {
                         FLUTE.withPiston("G1"),
                         CHORUS.withPiston("G1")),
                 breaks(
+                        ChangeRule.PISTONS_ALIKE,
+                        "Piston G4 sets the same as G1: one is enough.",
+                        "Set it on piston G1.",
+                        FLUTE.withPiston("G1"),
+                        FLUTE.withPiston("G4")),
+                breaks(
                         ChangeRule.TOO_MANY_MOVES,
                         "9 changes from V1 need 3.0 s; the breath is 2.0 s.",
                         "Set it on piston G1.",
@@ -190,7 +198,7 @@ final class PlanCases {
                         CHORUS),
                 breaks(
                         HymnRule.SIXTEEN_ALWAYS,
-                        "All 5 verses have 16 ft in the pedal; this one could do without.",
+                        "All 5 verses have a heavy 16 ft in the pedal; this one could do without.",
                         "Play it with the hands only.",
                         HEAVY,
                         HEAVY,
@@ -205,6 +213,18 @@ final class PlanCases {
                         strong,
                         strong),
                 breaks(
+                        HymnRule.AMEN_FAR,
+                        "The Amen is about N dB louder than V1.",
+                        NO_MEND,
+                        FLUTE,
+                        WITH_REEDS.withKind(VerseKind.AMEN)),
+                breaks(
+                        HymnRule.BIGGEST_NOT_LAST,
+                        "V1 is bigger than this last verse by about N dB.",
+                        NO_MEND,
+                        CHORUS,
+                        great(EIGHT, FOUR)),
+                breaks(
                         HymnRule.BIGGEST_NOT_LAST,
                         "V2 is bigger than this last verse by about N dB.",
                         NO_MEND,
@@ -213,21 +233,10 @@ final class PlanCases {
                         strong));
     }
 
-    private static Verse withDulciana() {
-        return WITH_REEDS.withRegistration(WITH_REEDS
-                .registration()
-                .withStops(WITH_REEDS
-                        .registration()
-                        .stops()
-                        .plus(CATHEDRAL.draw("Choir: Dulciana 8").stops()))
-                .withCouplers(CATHEDRAL.draw("Choir to Great").couplers()));
-    }
-
     static Stream<RuleCase> kept() {
         Verse strong = strong(CHORUS);
-        Verse unpedalled = pedal("Great: Stopped Diap 8", "Pedal: Bourdon 16", "Great to Pedal");
+        Verse unpedalled = pedal("Great: Stopped Diap 8", "Pedal: Open Metal 16", "Great to Pedal");
         return Stream.of(
-                keeps(BalanceRule.NO_TUNE, FLUTES),
                 keeps(BalanceRule.LEAD_LOST, CHORUS),
                 keeps(BalanceRule.LEAD_TOO_STRONG, CHORUS),
                 keeps(BalanceRule.LEAD_ONLY_JUST, WITH_REEDS),
@@ -235,23 +244,20 @@ final class PlanCases {
                         BalanceRule.WORDS_COVERED,
                         swell("Swell: Stopped Diap 8", "Swell closed").withMode(Mode.SOLO_VOICE)),
                 keeps(
-                        BalanceRule.WORDS_ONLY_JUST,
-                        swell("Swell: Stopped Diap 8", "Swell closed").withMode(Mode.SMALL_CHOIR)),
-                keeps(
                         BalanceRule.MELODY_BURIED,
                         CATHEDRAL.soloed(
                                 "Great", "Choir", "Great: Diapason I 8", "Choir: Dulciana 8", "Choir to Pedal")),
-                keeps(
-                        BalanceRule.MELODY_ONLY_JUST,
-                        CATHEDRAL.soloed(
-                                "Great", "Choir", "Great: Diapason I 8", "Choir: Dulciana 8", "Choir to Pedal")),
-                keeps(
-                        VerseRule.MELODY_UNDER_CONGREGATION,
-                        CHORUS.withHands(CATHEDRAL.hands(Layout.MELODY_SOLOED, "Great", "Swell"))
-                                .withMode(Mode.SMALL_CHOIR)),
                 keeps(VerseRule.INTRODUCTION_LOUDER, introducing(WITH_REEDS), WITH_REEDS),
                 keeps(VerseRule.INTRODUCTION_ELSEWHERE, introducing(CHORUS), WITH_REEDS),
-                keeps(VerseRule.INAUDIBLE, CATHEDRAL.verse("Choir", "Choir: Dulciana 8", "Choir: Gedackt 8")),
+                keeps(VerseRule.INTRODUCTION_LOUDEST, introducing(CHORUS), CHORUS, WITH_REEDS),
+                keeps(
+                        VerseRule.HANDS_CROSSED,
+                        CATHEDRAL
+                                .verse("Great", EIGHT, FOUR, "Choir: Gedackt 8", "Choir: Gemshorn 4")
+                                .withHands(CATHEDRAL.hands(Layout.MANUALS_ONLY, "Great", "Choir"))),
+                keeps(
+                        VerseRule.REED_NOT_NEEDED,
+                        strong(great(EIGHT, FOUR, TWO, "Great: Mixture IV", "Great: Trumpet 8"))),
                 keeps(
                         VerseRule.PEDAL_BOOMS,
                         CATHEDRAL.withPedal(
@@ -261,7 +267,7 @@ final class PlanCases {
                                 "Swell to Pedal",
                                 "Swell closed",
                                 "Pedal: Bourdon 16")),
-                keeps(ChangeRule.STEP, FLUTES, CHORUS),
+                keeps(ChangeRule.STEP, CHORUS, great(EIGHT, FOUR, TWO, "Great: Mixture IV")),
                 keeps(ChangeRule.STEP, FLUTE.withMode(Mode.SMALL_CHOIR), WITH_REEDS),
                 keeps(
                         ChangeRule.PISTON_MISSING,
@@ -270,7 +276,9 @@ final class PlanCases {
                         FLUTE.withPiston("Sw 9")),
                 keeps(ChangeRule.PISTON_TWICE, FLUTE.withPiston("G1"), CHORUS, FLUTE.withPiston("G1")),
                 keeps(ChangeRule.PISTON_TWICE, FLUTE.withPiston("G1"), CHORUS.withPiston("2/G1")),
+                keeps(ChangeRule.PISTONS_ALIKE, FLUTE.withPiston("G1"), FLUTE.withPiston("G1")),
                 keeps(ChangeRule.TOO_MANY_MOVES, FLUTE, CHORUS),
+                keeps(ChangeRule.TOO_MANY_MOVES, FLUTES, WITH_REEDS),
                 keeps(ChangeRule.TOO_MANY_MOVES, FLUTE, WITH_REEDS.withPiston("G4")),
                 keeps(HymnRule.SAME_SOUND, CHORUS, CHORUS, FLUTES, CHORUS),
                 keeps(HymnRule.SIXTEEN_ALWAYS, HEAVY, HEAVY, CHORUS, HEAVY, HEAVY),
@@ -288,6 +296,8 @@ final class PlanCases {
                         unpedalled),
                 keeps(HymnRule.NO_GROWTH, strong, strong, strong(WITH_REEDS)),
                 keeps(HymnRule.NO_GROWTH, CHORUS, CHORUS, CHORUS),
+                keeps(HymnRule.AMEN_FAR, FLUTE, FLUTES.withKind(VerseKind.AMEN)),
+                keeps(HymnRule.BIGGEST_NOT_LAST, CHORUS, great(EIGHT, FOUR).withMood(Mood.GENTLE)),
                 keeps(HymnRule.BIGGEST_NOT_LAST, strong, strong(WITH_REEDS), FLUTES.withSinging(Singing.GENTLE)));
     }
 }

@@ -26,6 +26,10 @@ record RuleCase(Rule rule, Loft loft, int people, String sentence, String mend, 
         return breaks(rule, CATHEDRAL, FEW, sentence, mend, verses);
     }
 
+    static RuleCase breaks(Rule rule, String sentence, String mend, Loft loft, Verse... verses) {
+        return breaks(rule, loft, FEW, sentence, mend, verses);
+    }
+
     static RuleCase breaks(Rule rule, Loft loft, int people, String sentence, String mend, Verse... verses) {
         return new RuleCase(rule, loft, people, sentence, mend, List.of(verses));
     }

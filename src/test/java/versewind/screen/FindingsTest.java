@@ -170,7 +170,8 @@ class FindingsTest {
         while (!marked(desk).sentence().contains("overpowers")) {
             desk.press("<Down>");
         }
-        assertThat(marked(desk).mend().orElseThrow().words()).isEqualTo("Set the box of the Swell to three quarters.");
+        assertThat(marked(desk).mend().orElseThrow().words())
+                .isEqualTo("Close the box of the Swell to three quarters.");
         int before = panel(desk).list().rows().size();
         desk.press("m");
         assertThat(panel(desk).list().rows()).hasSizeLessThan(before);
