@@ -1,0 +1,173 @@
+package versewind.agreement;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import versewind.organ.Instrument;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.proposal.Proposal;
+import versewind.proposal.RegistrationProposer;
+import versewind.proposal.SearchProgress;
+import versewind.rules.Advice;
+import versewind.rules.DynamicStep;
+import versewind.rules.DynamicSteps;
+import versewind.rules.Finding;
+import versewind.rules.Severity;
+import versewind.sound.Estimate;
+import versewind.sound.OrganSound;
+import versewind.sound.Verdict;
+import versewind.store.BadFile;
+import versewind.store.Library;
+
+/** The program that is judged, on one organ: the only class of the measure that knows how it is asked. */
+final class Program {
+
+    /** The names of the shipped organs, the smallest first. */
+    static final List<String> SHIPPED = List.of(
+            "little-corvening",
+            "montefalda",
+            "foundlings-chapel",
+            "harlan-falls",
+            "st-tethwin",
+            "oudervaart",
+            "ambrelow",
+            "ostmere-cathedral");
+
+    static final String TOO_MANY_CHANGES = "too many movements";
+
+    private final OrganSound sound;
+    private final RegistrationProposer proposer;
+    private final Advice advice;
+
+    Program(Instrument organ) {
+        sound = OrganSound.open(organ);
+        proposer = RegistrationProposer.of(sound);
+        advice = Advice.on(sound);
+    }
+
+    static Instrument shipped(String id) {
+        try {
+            return new Library(Path.of("")).openInstrument(id);
+        } catch (BadFile bad) {
+            throw new IllegalStateException(bad);
+        }
+    }
+
+    Instrument organ() {
+        return sound.organ();
+    }
+
+    /**
+     * A verse as it is proposed.
+     *
+     * @param verse with the proposal drawn
+     * @param why what speaks for it
+     */
+    record Offer(Verse verse, String why) {}
+
+    /**
+     * A finding.
+     *
+     * @param rule its word
+     * @param isCaution whether it is more than a remark
+     * @param mended the plan after its mend, if it has one
+     */
+    record Said(
+            String rule, boolean isCaution, String sentence, VersePlace place, Optional<Plan> mended, String mend) {}
+
+    /** How the balance of a verse is judged. */
+    enum Balance {
+        TOO_WEAK,
+        JUST,
+        GOOD,
+        TOO_STRONG,
+        NOT_ASKED
+    }
+
+    /** The plan after {@code propose --write}. */
+    Plan proposed(Plan plan) {
+        return proposer.forService(plan, SearchProgress.PATIENT).on(plan);
+    }
+
+    /** Up to five proposals for one verse. */
+    List<Offer> five(Plan plan, VersePlace place) {
+        return proposer.forVerse(plan, place).proposals().stream()
+                .map(proposal -> offer(plan, place, proposal))
+                .toList();
+    }
+
+    private static Offer offer(Plan plan, VersePlace place, Proposal proposal) {
+        return new Offer(proposal.on(verse(plan, place)), proposal.why());
+    }
+
+    /** Findings with their mends. */
+    List<Said> findings(Plan plan) {
+        return advice.findings(plan).stream().map(each -> said(plan, each)).toList();
+    }
+
+    /** Findings of a verse without mends. */
+    List<Said> mentions(Plan plan, VersePlace place) {
+        return advice.mentions(plan, place).stream()
+                .map(each -> said(plan, each))
+                .toList();
+    }
+
+    private static Said said(Plan plan, Finding finding) {
+        return new Said(
+                finding.rule().word(),
+                finding.severity() == Severity.CAUTION,
+                finding.sentence(),
+                finding.place(),
+                finding.mend().map(mend -> mend.on(plan)),
+                finding.mend().map(mend -> mend.words()).orElse(""));
+    }
+
+    /** The steps stronger, or softer, each from the one before. */
+    List<Verse> ladder(Plan plan, VersePlace place, Verse from, boolean isStronger) {
+        DynamicSteps steps = DynamicSteps.of(
+                sound,
+                from,
+                plan.heading().people(),
+                plan.hymns().get(place.hymn()).tempo());
+        return (isStronger ? steps.stronger() : steps.softer())
+                .stream()
+                        .map(DynamicStep::registration)
+                        .map(from::withRegistration)
+                        .toList();
+    }
+
+    Balance balance(Plan plan, VersePlace place) {
+        Verdict verdict = estimate(plan, place).margin().verdict();
+        return switch (verdict) {
+            case NO_TUNE, LOST, BURIED -> Balance.TOO_WEAK;
+            case COVERED, TOO_STRONG -> Balance.TOO_STRONG;
+            case LEAD_ONLY_JUST, VOICE_ONLY_JUST, SOLO_LINE_ONLY_JUST -> Balance.JUST;
+            case LEADS, CLEAR, STANDS_OUT -> Balance.GOOD;
+            case ORGAN_ALONE -> Balance.NOT_ASKED;
+        };
+    }
+
+    /** Whether what a proposal says of the lead is what the assessment says of it. */
+    boolean isPromiseKept(Plan plan, VersePlace place, String why) {
+        boolean promisesLead = why.contains("it leads as");
+        return !promisesLead || balance(plan, place) == Balance.GOOD;
+    }
+
+    private Estimate estimate(Plan plan, VersePlace place) {
+        return sound.estimate(
+                verse(plan, place),
+                plan.heading().people(),
+                plan.hymns().get(place.hymn()).tempo());
+    }
+
+    /** Level of the organ in the empty nave, in dB(A). */
+    double levelDba(Verse verse) {
+        return sound.levelDba(verse.registration(), verse.hands());
+    }
+
+    static Verse verse(Plan plan, VersePlace place) {
+        return plan.hymns().get(place.hymn()).verses().get(place.verse());
+    }
+}
