@@ -5,19 +5,31 @@ package versewind.proposal;
  *
  * @param sketch the draft and its sound
  * @param points what speaks against it
- * @param isSound whether it breaks no rule that nobody breaks
+ * @param isSound whether it breaks no rule that nobody breaks, and is near to what suits the verse
  * @param balance its balance, in the unit of {@link Target}
  * @param levelDba its level in dB(A)
+ * @param kinds bits of the classes of stops that the hands sound
  * @param heard where a change of it is heard
  */
-record Candidate(Sketch sketch, double points, boolean isSound, double balance, double levelDba, Heard heard) {
+record Candidate(
+        Sketch sketch, double points, boolean isSound, double balance, double levelDba, long kinds, Heard heard) {
+
+    /** A difference that nobody hears as one, in dB. */
+    private static final double UNHEARD_DB = 1;
+
+    /** Whether another is the same to the ear, or goes by the same name. */
+    boolean isLike(Candidate other) {
+        boolean isUnheard = Math.abs(levelDba - other.levelDba) < UNHEARD_DB && kinds == other.kinds;
+        return sketch.sound().isLike(other.sketch.sound())
+                || (isUnheard && draft().hands().equals(other.draft().hands()));
+    }
 
     Draft draft() {
         return sketch.draft();
     }
 
     Candidate with(double otherPoints) {
-        return new Candidate(sketch, otherPoints, isSound, balance, levelDba, heard);
+        return new Candidate(sketch, otherPoints, isSound, balance, levelDba, kinds, heard);
     }
 
     GeneralSetting setting() {

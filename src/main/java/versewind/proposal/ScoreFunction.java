@@ -18,6 +18,14 @@ import versewind.rules.Severity;
  */
 final class ScoreFunction {
 
+    /** A step that costs more is never offered beside one that suits. */
+    private static final double UNFIT = 3.5;
+
+    /** The pedal raises the level by so many dB(A) where it makes a quarter of the loudness. */
+    private static final double BOOMING_DB = 3.2;
+
+    private static final double BOOMING = 4;
+
     private static final double A_COLOUR = 0.15;
     private static final double A_KNOB = 0.03;
     private static final double BEHIND_SHUTTERS = 0.12;
@@ -59,7 +67,20 @@ final class ScoreFunction {
         double heard = balance.of(draft);
         PlayedRegistration played = played(draft);
         add(sketch, played, heard, sum);
-        return new Candidate(sketch, sum.points(), sum.isSound(), heard, balance.levelDba(draft), Heard.of(played));
+        boolean isSound = sum.isSound() && step(sketch) < UNFIT;
+        return new Candidate(
+                sketch, sum.points(), isSound, heard, balance.levelDba(draft), kinds(played), Heard.of(played));
+    }
+
+    private long kinds(PlayedRegistration played) {
+        return played.sounding().stream()
+                .filter(stop -> organ.divisionOf(stop) != organ.pedal())
+                .mapToLong(stop -> 1L << organ.layer(stop).ordinal())
+                .reduce(0, (one, other) -> one | other);
+    }
+
+    private double step(Sketch sketch) {
+        return StepCosts.of(requirement.mode(), sketch.sound().step(), requirement.least(), requirement.most());
     }
 
     /** Adds everything that speaks against a candidate by itself. */
@@ -75,12 +96,23 @@ final class ScoreFunction {
         rows.add(PartKind.BALANCE, requirement.target().cost(heard), () -> requirement
                 .target()
                 .sentence(heard));
-        balance.addBroken(heard, rows);
+        balance.addVerdict(heard, rows);
         for (ChorusFault fault : faults.in(played)) {
             PartKind kind = fault.severity() == Severity.CAUTION ? PartKind.FAULT : PartKind.RULE;
             rows.add(kind, fault.weight(), fault::sentence);
         }
+        addPedal(sketch.draft(), rows);
         addTaste(sketch, rows);
+    }
+
+    /** The pedal's own stops make a quarter of the loudness and more: an estimate by levels. */
+    private void addPedal(Draft draft, Rows rows) {
+        if (organ.pedal() == OrganFacts.NO_PEDAL || !draft.stops().meets(organ.allOf(organ.pedal()))) {
+            return;
+        }
+        Draft without = draft.withStops(draft.stops().minus(organ.allOf(organ.pedal())));
+        double ofPedalDb = balance.levelDba(draft) - balance.levelDba(without);
+        rows.add(PartKind.RULE, ofPedalDb < BOOMING_DB ? 0 : BOOMING, () -> "The pedal booms.");
     }
 
     private void addTaste(Sketch sketch, Rows rows) {
@@ -88,8 +120,7 @@ final class ScoreFunction {
         BuildingStep step = sound.step();
         rows.add(
                 PartKind.ORDER,
-                (sound.colour().isEmpty() ? 0 : A_COLOUR)
-                        + StepCosts.of(requirement.mode(), step, requirement.least(), requirement.most()),
+                (sound.colour().isEmpty() ? 0 : A_COLOUR) + step(sketch),
                 () -> "A " + requirement.mood().word() + " verse is usually "
                         + (StepCosts.isFull(requirement.mode(), step, requirement.least()) ? "lighter" : "fuller")
                         + " than "

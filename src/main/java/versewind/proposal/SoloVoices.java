@@ -53,7 +53,7 @@ final class SoloVoices {
     private void add(int division, int stop) {
         StopClass layer = organ.layer(stop);
         if (layer == StopClass.REED_8) {
-            add(organ.isForSolos(division) ? Voice.TUBA : Voice.TRUMPET, stop);
+            add(organ.bigReeds().contains(stop) ? Voice.TUBA : Voice.TRUMPET, stop);
         } else if (layer == StopClass.CORNET) {
             with(Voice.CORNET, stop, first(division, StopClass.FLUTE_8));
         } else if (VOICES.containsKey(layer)) {

@@ -70,7 +70,8 @@ record Target(Mode mode, double low, double high) {
      * @param full the margin of full organ
      */
     Target within(double beyond, double full) {
-        double atEase = Math.min(Thresholds.of(mode).goodDb() + AT_EASE_DB, full - A_STEP_DB);
+        double goodDb = Thresholds.of(mode).goodDb();
+        double atEase = full >= goodDb ? goodDb + AT_EASE_DB : full - A_STEP_DB;
         double least = Math.max(Thresholds.of(mode).onlyJustDb() + AT_EASE_DB, atEase);
         return lifted(-Math.max(0, Math.min(beyond, centre() - least)));
     }

@@ -1,13 +1,18 @@
 package versewind.proposal;
 
+import java.util.Optional;
 import versewind.plan.Verse;
 import versewind.rules.BalanceRule;
 import versewind.sound.MarginEvaluator;
 import versewind.sound.OrganSound;
 import versewind.sound.Thresholds;
+import versewind.sound.Verdict;
 
 /** The balance of one verse with its singers, draft after draft. Belongs to one thread, as the sound does. */
 final class VerseBalance {
+
+    /** Cost of a verdict that is only just right. */
+    private static final double ONLY_JUST = 1.5;
 
     private final OrganSound sound;
     private final Requirement requirement;
@@ -37,13 +42,18 @@ final class VerseBalance {
         return sound.levelDba(draft.registration(), draft.hands());
     }
 
-    /** Adds the rule that a balance breaks; none where the organ plays alone, for then nobody judges by it. */
-    void addBroken(double balance, Rows rows) {
-        boolean isJudged = requirement.company().isSung() || requirement.isOfTune();
-        if (isJudged) {
-            BalanceRule.brokenBy(Thresholds.of(requirement.mode()).verdict(balance))
-                    .ifPresent(rule ->
-                            rows.add(PartKind.VERDICT, rule.points(), () -> "The estimate says: " + rule.word() + "."));
+    /** Adds what the verdict on a balance costs; nothing where the organ plays alone, for then nobody judges by it. */
+    void addVerdict(double balance, Rows rows) {
+        if (!requirement.company().isSung() && !requirement.isOfTune()) {
+            return;
         }
+        Verdict verdict = Thresholds.of(requirement.mode()).verdict(balance);
+        Optional<BalanceRule> broken = BalanceRule.brokenBy(verdict);
+        double points = broken.map(BalanceRule::points).orElse(0);
+        boolean isRight = verdict.way() == Verdict.Way.NONE;
+        rows.add(
+                PartKind.VERDICT,
+                isRight ? 0 : Math.max(ONLY_JUST, points),
+                () -> "The estimate says: " + verdict.word() + ".");
     }
 }

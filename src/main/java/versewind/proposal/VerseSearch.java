@@ -16,7 +16,7 @@ final class VerseSearch {
     static final double WITHIN = 6;
 
     /** Candidates that a chain is given, and how many of them of one sound. */
-    private static final int MOST_CANDIDATES = 28;
+    private static final int MOST_CANDIDATES = 44;
 
     private static final int MOST_OF_A_SOUND = 3;
 
@@ -80,9 +80,7 @@ final class VerseSearch {
         for (Candidate each : ranked) {
             Candidate best = ranked.get(0);
             boolean isNear = each.points() <= best.points() + WITHIN && (each.isSound() || !best.isSound());
-            boolean isNew = chosen.stream()
-                    .noneMatch(
-                            other -> other.sketch().sound().isLike(each.sketch().sound()));
+            boolean isNew = chosen.stream().noneMatch(each::isLike);
             if (isNear && isNew && chosen.size() < MOST_PROPOSALS) {
                 chosen.add(each);
             }

@@ -234,7 +234,8 @@ public final class BuildingLine {
                     IndexSet.EMPTY,
                     replaced);
         }
-        IndexSet two = choice.first(lead, StopClass.PRINCIPAL_2, StopClass.FLUTE_2);
+        boolean hasFour = !flute4.isEmpty() || !principal4.isEmpty();
+        IndexSet two = hasFour ? choice.first(lead, StopClass.PRINCIPAL_2, StopClass.FLUTE_2) : IndexSet.EMPTY;
         add(BuildingStep.PRINCIPALS_8_4_2, chorus + " 2", two);
         add(
                 BuildingStep.PRINCIPALS_8_4_2,
@@ -258,7 +259,9 @@ public final class BuildingLine {
                 .plus(choice.first(division, StopClass.PRINCIPAL_4, StopClass.FLUTE_4));
         String name = choice.name(division);
         add(step, name + " 8 4 coupled", eightFour, choice.coupler(division, lead), IndexSet.EMPTY);
-        add(step, name + " 8 4 2 coupled", choice.first(division, StopClass.PRINCIPAL_2, StopClass.FLUTE_2));
+        if (choice.isChorus(division)) {
+            add(step, name + " 8 4 2 coupled", choice.first(division, StopClass.PRINCIPAL_2, StopClass.FLUTE_2));
+        }
     }
 
     private void addMixtures() {
@@ -329,14 +332,19 @@ public final class BuildingLine {
         }
         boolean isMain = step == BuildingStep.MAIN_REEDS;
         String full = isMain ? choice.name(division) + " reeds" : "full " + choice.name(division);
+        IndexSet pedalReed = choice.first(feet, StopClass.PEDAL_REED_16);
+        IndexSet bass = pedalReed.isEmpty() && feet != OrganFacts.NO_PEDAL ? choice.heavy16() : pedalReed;
         add(
                 step,
                 choice.name(division) + " reed 8",
-                choice.first(division, StopClass.REED_8).plus(choice.first(feet, StopClass.PEDAL_REED_16)));
+                choice.first(division, StopClass.REED_8).plus(bass));
         add(step, full, choice.first(division, isMain ? StopClass.REED_4 : StopClass.REED_16));
         add(step, full, choice.first(division, isMain ? StopClass.REED_16 : StopClass.REED_4));
         add(step, full, IndexSet.of(eights.stream().mapToInt(stop -> stop)));
-        add(step, "reeds and the pedal’s reed 8", isMain ? choice.first(feet, StopClass.PEDAL_REED_8) : IndexSet.EMPTY);
+        if (isMain) {
+            add(step, "reeds and the pedal’s reed 8", choice.first(feet, StopClass.PEDAL_REED_8));
+            add(step, "reeds and all 16 ft reeds of the pedal", choice.all(feet, StopClass.PEDAL_REED_16));
+        }
     }
 
     private void addDoubles() {
@@ -362,7 +370,7 @@ public final class BuildingLine {
                 });
     }
 
-    /** The octave coupler of a box, where no mixture, double or clarion would speak through it; then the 32 ft. */
+    /** The octave coupler of a box, where no mixture, double or clarion would speak through it; the 32 ft; a tuba. */
     private void addThirtyTwoFeet() {
         coupled().stream().filter(organ::isEnclosed).forEach(this::addOctaveCouplerOf);
         boolean isReedy = drawn().stream().anyMatch(stop -> organ.layer(stop) == StopClass.REED_8);
@@ -371,6 +379,30 @@ public final class BuildingLine {
         }
         add(BuildingStep.THIRTY_TWO_FEET, "32 ft flue", choice.first(feet, StopClass.PEDAL_32));
         add(BuildingStep.THIRTY_TWO_FEET, "32 ft flue and reed", choice.first(feet, StopClass.PEDAL_REED_32));
+        organ.bigReeds().stream()
+                .filter(stop -> organ.layer(stop) == StopClass.REED_8
+                        && !choice.never().contains(stop)
+                        && !isOutOfReach(organ.divisionOf(stop)))
+                .forEach(this::addTuba);
+    }
+
+    private boolean isOutOfReach(int division) {
+        return division != lead && choice.coupler(division, lead).isEmpty();
+    }
+
+    private void addTuba(int stop) {
+        int division = organ.divisionOf(stop);
+        IndexSet coupler = division == lead ? IndexSet.EMPTY : choice.coupler(division, lead);
+        add(
+                BuildingStep.THIRTY_TWO_FEET,
+                organ.stop(stop).name(),
+                IndexSet.of(stop),
+                coupler.minus(couplersDrawn()),
+                IndexSet.EMPTY);
+    }
+
+    private IndexSet couplersDrawn() {
+        return additions.stream().map(Addition::couplers).reduce(IndexSet.EMPTY, IndexSet::plus);
     }
 
     private void addOctaveCouplerOf(int division) {

@@ -277,7 +277,7 @@ public final class OrganFacts {
     }
 
     /** Tubas and the like: chorus reeds of a division for solos, and those that are called so. */
-    IndexSet bigReeds() {
+    public IndexSet bigReeds() {
         return bigReeds;
     }
 

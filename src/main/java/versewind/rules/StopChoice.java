@@ -31,13 +31,16 @@ record StopChoice(OrganFacts organ, IndexSet never, IndexSet drawn, boolean hasP
         return new StopChoice(organ, IndexSet.EMPTY, IndexSet.EMPTY, true);
     }
 
-    /** Stops of a class in a division: the deepest first, of one pitch the softest first. */
+    /**
+     * Stops of a class in a division: the deepest first, of one pitch the softest first. Tubas are no chorus reeds.
+     */
     List<Integer> ordered(int division, StopClass wanted) {
         boolean isSilent = division == OrganFacts.NO_PEDAL || (division == organ.pedal() && !hasPedal);
         return isSilent
                 ? List.of()
                 : organ.stopsOf(division).stream()
                         .filter(stop -> organ.layer(stop) == wanted && !never.contains(stop))
+                        .filter(stop -> !organ.bigReeds().contains(stop))
                         .sorted(Comparator.comparingDouble((Integer stop) -> -feet(stop))
                                 .thenComparingDouble(organ::levelDb))
                         .toList();

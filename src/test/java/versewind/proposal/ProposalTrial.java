@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import versewind.organ.Family;
-import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Stop;
 import versewind.plan.Hymn;
@@ -125,14 +124,14 @@ final class ProposalTrial {
         return drawn(proposal).stream().anyMatch(stop -> stop.family() == family);
     }
 
-    /** Whether chorus reeds are drawn though the people would be led without them. */
+    /** Whether chorus reeds are drawn first though another proposal leads without them. */
     boolean hasReedsThoughFluesLead(int people, Mood mood, Proposal proposal) {
-        IndexSet flues = IndexSet.of(proposal.registration().stops().stream()
-                .filter(stop -> !organ.stops().get(stop).stop().family().isReed()));
-        Verse verse = proposal.on(verse(Mode.CONGREGATION, mood))
-                .withRegistration(proposal.registration().withStops(flues));
+        Verse verse = verse(Mode.CONGREGATION, mood);
         return draws(proposal, Family.CHORUS_REED)
-                && sound.estimate(verse, people, OptionalInt.empty()).margin().verdict() == Verdict.LEADS;
+                && proposals(people, verse).stream()
+                        .filter(other -> !draws(other, Family.CHORUS_REED))
+                        .map(other -> sound.estimate(other.on(verse), people, OptionalInt.empty()))
+                        .anyMatch(estimate -> estimate.margin().verdict() == Verdict.LEADS);
     }
 
     /** Whether any stop of so many feet is drawn in a division. */

@@ -34,6 +34,7 @@ class ServiceOptimizerTest {
                 true,
                 0,
                 70 + 7 * points % 5,
+                0,
                 new Heard(IndexSet.range(stops.size() % 3 == 0 ? 8 : 16), IndexSet.EMPTY, IndexSet.EMPTY));
     }
 
