@@ -104,7 +104,9 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
         boolean isSung = verse.isSung();
         return new String[] {
             verse.label(),
-            isSung || verse.mode() == Mode.MELODY_SOLOED ? verse.mode().word() : LevelText.NONE,
+            isSung || verse.mode() == Mode.MELODY_SOLOED || !verse.isPlayed()
+                    ? verse.sungBy().word()
+                    : LevelText.NONE,
             isSung ? verse.singing().word() : LevelText.NONE,
             LevelText.whole(estimate.organDba(), estimate.plusMinus().organDb()),
             estimate.dynamic().map(Dynamic::word).orElse(""),

@@ -6,7 +6,6 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import versewind.organ.Instrument;
-import versewind.plan.ChurchYear;
 import versewind.plan.Hymn;
 import versewind.plan.ServiceHeading;
 import versewind.screen.Text;
@@ -82,10 +81,8 @@ final class Page {
     /** The first lines of a report on a plan: the service, its day, its instrument. */
     void heading(ServiceHeading heading, Instrument instrument) {
         line(heading.title() + heading.date().map(date -> ", " + date).orElse(""));
-        heading.date()
-                .flatMap(ChurchYear::day)
-                .ifPresent(
-                        day -> paragraph(day.summary() + ", " + day.occasion().suggestion() + "."));
+        heading.summary()
+                .ifPresent(day -> paragraph(day + ", " + heading.occasion().suggestion() + "."));
         line(instrument.toString());
     }
 

@@ -73,7 +73,7 @@ final class ReportFields {
         return new Json()
                 .put("label", verse.label())
                 .put("kind", verse.kind().word())
-                .put("mode", verse.mode().word());
+                .put("mode", verse.sungBy().word());
     }
 
     /** The sound of a registration. */

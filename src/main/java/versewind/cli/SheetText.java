@@ -47,7 +47,7 @@ final class SheetText {
         if (!sheet.date().isEmpty()) {
             page.paragraph(sheet.date());
         }
-        sheet.day().ifPresent(day -> page.paragraph(day.summary()));
+        sheet.heading().summary().ifPresent(page::paragraph);
         page.paragraph(sheet.setting());
         note("", sheet.heading().notes());
     }
@@ -84,12 +84,18 @@ final class SheetText {
                 (piston.isBlank() ? "" : "[" + piston + "] ") + verse.playing());
         if (verse.before().isPresent()) {
             changes(verse.changes());
+            verse.leftOut().forEach(other -> {
+                page.line(indent() + other.words());
+                changes(other.changes());
+            });
         }
         if (listsStops) {
             verse.drawn().forEach(drawn -> row(drawn.where(), drawn(drawn)));
         }
-        String mark = verse.wantsAttention() ? "! " : "";
-        page.hanging(indent(), mark + verse.levelWords() + ", " + verse.verdictWords());
+        if (verse.verse().isPlayed()) {
+            String mark = verse.wantsAttention() ? "! " : "";
+            page.hanging(indent(), mark + verse.levelWords() + ", " + verse.verdictWords());
+        }
         page.hanging(indent(), String.join(" ", verse.played()));
         note(indent(), verse.verse().note());
         steps("stronger", verse.stronger());

@@ -16,9 +16,9 @@ record VerseProposalReport(OpenPlan open, RegistrationProposer.OfVerse found) im
         Verse verse = hymn.verses().get(found.place().verse());
         page.heading(open.plan().heading(), open.instrument());
         page.hymn(hymn);
-        page.line(
-                verse.label() + ", " + verse.mode().word() + ", " + verse.mood().word());
-        found.none().ifPresent(page::paragraph);
+        page.line(verse.label() + ", " + verse.sungBy().word() + ", "
+                + verse.mood().word());
+        found.none(open.plan()).ifPresent(page::paragraph);
         for (int i = 0; i < found.proposals().size(); i++) {
             page.blank();
             proposal(page, i + 1, found.proposals().get(i));
@@ -41,7 +41,7 @@ record VerseProposalReport(OpenPlan open, RegistrationProposer.OfVerse found) im
                         "proposals",
                         found.proposals(),
                         proposal -> ServiceProposalReport.proposal(open.instrument(), proposal, ""))
-                .putIfPresent("none", found.none());
+                .putIfPresent("none", found.none(open.plan()));
         Json hymn =
                 ServiceProposalReport.hymn(open.plan(), found.place().hymn()).put("verses", List.of(verse));
         return ServiceProposalReport.heading(open.plan()).put("hymns", List.of(hymn));

@@ -133,7 +133,7 @@ public final class ChurchYear {
         return switch (season) {
             case ADVENT -> Occasion.EXPECTANT;
             case CHRISTMAS, EASTER -> Occasion.JOYFUL;
-            case EPIPHANY, AFTER_PENTECOST -> Occasion.PLAIN;
+            case EPIPHANY, AFTER_PENTECOST -> Occasion.ORDINARY;
             case LENT -> Occasion.PENITENTIAL;
             case HOLY_WEEK -> Occasion.SOLEMN;
         };

@@ -1,5 +1,6 @@
 package versewind.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -50,6 +51,23 @@ public record Hymn(
         return withVerses(verses.stream()
                 .map(verse -> verse.withLocks(verse.locks().with(throughout)))
                 .toList());
+    }
+
+    /**
+     * The verses after which a verse may follow at once: the one before it, and where that may be left out the one
+     * before that too. None where there is a silence between.
+     */
+    public List<Integer> before(int verse) {
+        List<Integer> before = new ArrayList<>();
+        for (int i = verse - 1; i >= 0; i--) {
+            if (verses.get(i).isPlayed()) {
+                before.add(i);
+            }
+            if (!verses.get(i).isOptional()) {
+                break;
+            }
+        }
+        return before;
     }
 
     /** With other verses. */

@@ -2,19 +2,29 @@ package versewind.plan;
 
 import java.util.Locale;
 
-/** The usual character of a service by its day in the church year. A suggestion; common practice, no source. */
+/** The occasion of a service, and what suits it. A suggestion; common practice, no source. */
 public enum Occasion {
     FESTAL("strong singing is likely; let the last hymn rise to the full chorus and its reeds"),
     JOYFUL("bright sounds suit it; keep the reeds for one or two verses"),
-    PLAIN("each hymn by its own words; full organ seldom"),
+    ORDINARY("each hymn by its own words; full organ seldom"),
     EXPECTANT("clear and held back; let the service grow toward its last hymn"),
     PENITENTIAL("foundations without reeds and mixtures; the box more closed than open"),
-    SOLEMN("as little as still leads; manuals only where the words are gravest");
+    SOLEMN("as little as still leads; manuals only where the words are gravest"),
+    WEDDING("warm and bright; few of those present may sing, so the organ carries the tune"),
+    FUNERAL("quiet foundations; few may sing, so a clear tune at a moderate level");
 
     private final String suggestion;
 
     Occasion(String suggestion) {
         this.suggestion = suggestion;
+    }
+
+    /** True where everything is gentle of which the plan says nothing. */
+    public boolean isHeldBack() {
+        return switch (this) {
+            case PENITENTIAL, SOLEMN, FUNERAL -> true;
+            case FESTAL, JOYFUL, ORDINARY, EXPECTANT, WEDDING -> false;
+        };
     }
 
     /** In words: "festal". */

@@ -63,7 +63,7 @@ public record Occurrence(int hymn, List<Integer> verses) {
         texts.add(lines(
                 verse.label(),
                 verse.kind().word(),
-                verse.mode().word(),
+                verse.sungBy().word(),
                 verse.hands().layout().word(),
                 verse.piston(),
                 verse.note()));

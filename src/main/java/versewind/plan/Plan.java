@@ -15,18 +15,16 @@ import versewind.organ.Instrument;
 public record Plan(ServiceHeading heading, String instrument, List<Hymn> hymns) {
 
     public Plan {
-        hymns = hymns.stream().map(hymn -> playedBy(heading.player(), hymn)).toList();
+        hymns = hymns.stream().map(hymn -> inService(heading, hymn)).toList();
     }
 
-    /** A player without pedals plays no verse with them. */
-    private static Hymn playedBy(Player player, Hymn hymn) {
-        boolean isPlayable = hymn.verses().stream()
-                .allMatch(verse -> player.plays(verse.hands().layout()));
-        return isPlayable
+    /** A player without pedals plays no verse with them, and as many sing a verse as the service has. */
+    private static Hymn inService(ServiceHeading heading, Hymn hymn) {
+        boolean isSo = hymn.verses().stream().allMatch(verse -> verse.isIn(heading));
+        return isSo
                 ? hymn
-                : hymn.withVerses(hymn.verses().stream()
-                        .map(verse -> verse.withHands(player.playing(verse.hands())))
-                        .toList());
+                : hymn.withVerses(
+                        hymn.verses().stream().map(verse -> verse.in(heading)).toList());
     }
 
     /** With another heading. */
@@ -87,6 +85,31 @@ public record Plan(ServiceHeading heading, String instrument, List<Hymn> hymns) 
     /** Without feedback, as for another service. */
     public Plan unanswered() {
         return withHymns(hymns.stream().map(Hymn::unanswered).toList());
+    }
+
+    /**
+     * The verses after which a verse may be played, in its hymn or an earlier one: first as it is planned, then with
+     * those left out that may be. Where nobody plays nothing is set.
+     */
+    public List<VersePlace> before(VersePlace place) {
+        List<VersePlace> before = new ArrayList<>();
+        for (int hymn = place.hymn(); hymn >= 0; hymn--) {
+            List<Verse> verses = hymns.get(hymn).verses();
+            for (int verse = hymn == place.hymn() ? place.verse() - 1 : verses.size() - 1; verse >= 0; verse--) {
+                if (verses.get(verse).isPlayed()) {
+                    before.add(new VersePlace(hymn, verse));
+                    if (!verses.get(verse).isOptional()) {
+                        return before;
+                    }
+                }
+            }
+        }
+        return before;
+    }
+
+    /** A verse of it. */
+    public Verse verse(VersePlace place) {
+        return hymns.get(place.hymn()).verses().get(place.verse());
     }
 
     /** The verses with feedback, in playing order. */

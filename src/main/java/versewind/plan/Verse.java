@@ -11,6 +11,7 @@ import versewind.organ.Registration;
  *
  * @param kind what part of the hymn it is
  * @param label its label on the sheet: "V1", "Last"
+ * @param isOptional whether it may be left out, as when a procession is short
  * @param sung who sings, and how
  * @param played how hands and feet are laid out, and what is drawn
  * @param piston the piston that sets it, "G3"; blank for none
@@ -23,6 +24,7 @@ import versewind.organ.Registration;
 public record Verse(
         VerseKind kind,
         String label,
+        boolean isOptional,
         Sung sung,
         Played played,
         String piston,
@@ -56,7 +58,8 @@ public record Verse(
         this(
                 kind,
                 label,
-                new Sung(mode, singing, people),
+                false,
+                new Sung(SungBy.of(mode), singing, people, Share.USUAL),
                 new Played(hands, registration),
                 piston,
                 note,
@@ -68,7 +71,12 @@ public record Verse(
 
     /** Whom the organ accompanies. */
     public Mode mode() {
-        return sung.mode();
+        return sung.by().mode();
+    }
+
+    /** Who sings. */
+    public SungBy sungBy() {
+        return sung.by();
     }
 
     /** How strongly they sing. */
@@ -92,15 +100,42 @@ public record Verse(
     }
 
     public Verse withKind(VerseKind other) {
-        return new Verse(other, label, sung, played, piston, note, mood, locks, silenced, answer);
+        return new Verse(other, label, isOptional, sung, played, piston, note, mood, locks, silenced, answer);
     }
 
     public Verse withLabel(String other) {
-        return new Verse(kind, other, sung, played, piston, note, mood, locks, silenced, answer);
+        return new Verse(kind, other, isOptional, sung, played, piston, note, mood, locks, silenced, answer);
+    }
+
+    /** With a verse that may be left out, or not. */
+    public Verse withOptional(boolean other) {
+        return new Verse(kind, label, other, sung, played, piston, note, mood, locks, silenced, answer);
     }
 
     public Verse withMode(Mode other) {
+        return withSungBy(SungBy.of(other));
+    }
+
+    public Verse withSungBy(SungBy other) {
         return with(sung.with(other), played);
+    }
+
+    /** With how many in ten of those present sing, where that is not as in the service. */
+    public Verse withShare(OptionalInt inTen) {
+        return with(sung.with(new Share(inTen, sung.share().ofService())), played);
+    }
+
+    /** True if it is played and sung as a service has it. */
+    boolean isIn(ServiceHeading service) {
+        return sung.share().ofService() == service.inTen() && service.player().plays(hands().layout());
+    }
+
+    /** Played by the player of a service, and sung by as many as sing there; for other singers feedback is kept. */
+    Verse in(ServiceHeading service) {
+        Verse verse = withHands(service.player().playing(hands()));
+        Sung there = sung.with(new Share(sung.share().ofVerse(), service.inTen()));
+        return new Verse(
+                kind, label, isOptional, there, verse.played, piston, note, mood, locks, silenced, verse.answer);
     }
 
     public Verse withSinging(Singing other) {
@@ -125,6 +160,7 @@ public record Verse(
         return new Verse(
                 kind,
                 label,
+                isOptional,
                 otherSung,
                 otherPlayed,
                 piston,
@@ -136,23 +172,23 @@ public record Verse(
     }
 
     public Verse withPiston(String other) {
-        return new Verse(kind, label, sung, played, other, note, mood, locks, silenced, answer);
+        return new Verse(kind, label, isOptional, sung, played, other, note, mood, locks, silenced, answer);
     }
 
     public Verse withNote(String other) {
-        return new Verse(kind, label, sung, played, piston, other, mood, locks, silenced, answer);
+        return new Verse(kind, label, isOptional, sung, played, piston, other, mood, locks, silenced, answer);
     }
 
     public Verse withMood(Mood other) {
-        return new Verse(kind, label, sung, played, piston, note, other, locks, silenced, answer);
+        return new Verse(kind, label, isOptional, sung, played, piston, note, other, locks, silenced, answer);
     }
 
     public Verse withLocks(Locks other) {
-        return new Verse(kind, label, sung, played, piston, note, mood, other, silenced, answer);
+        return new Verse(kind, label, isOptional, sung, played, piston, note, mood, other, silenced, answer);
     }
 
     public Verse withAnswer(Optional<Feedback> other) {
-        return new Verse(kind, label, sung, played, piston, note, mood, locks, silenced, other);
+        return new Verse(kind, label, isOptional, sung, played, piston, note, mood, locks, silenced, other);
     }
 
     /** With a rule ignored; replaces an earlier note. */
@@ -169,7 +205,7 @@ public record Verse(
     }
 
     private Verse withSilenced(List<Silenced> other) {
-        return new Verse(kind, label, sung, played, piston, note, mood, locks, other, answer);
+        return new Verse(kind, label, isOptional, sung, played, piston, note, mood, locks, other, answer);
     }
 
     /** The reason why a rule is ignored here; empty if it is not. */
@@ -180,8 +216,13 @@ public record Verse(
                 .findFirst();
     }
 
-    /** True if anybody sings: not in an introduction or interlude, nor with a soloed melody. */
+    /** True if anybody sings to the organ: not in an introduction or interlude, nor with a soloed melody. */
     public boolean isSung() {
-        return !kind.isOrganAlone() && mode() != Mode.MELODY_SOLOED;
+        return isPlayed() && !kind.isOrganAlone() && mode() != Mode.MELODY_SOLOED;
+    }
+
+    /** True if the organ plays. */
+    public boolean isPlayed() {
+        return sungBy() != SungBy.UNACCOMPANIED;
     }
 }

@@ -45,6 +45,9 @@ public final class RegistrationProposer {
 
     /** The same, as long as it may go on; then with the best that was found. */
     public OfVerse forVerse(Plan plan, VersePlace place, BooleanSupplier goOn) {
+        if (!plan.verse(place).isPlayed()) {
+            return new OfVerse(place, List.of());
+        }
         VerseSearch search = search(plan, place);
         Step step = new Step(
                 requirements.transition(plan, place),
@@ -152,11 +155,12 @@ public final class RegistrationProposer {
             proposals = List.copyOf(proposals);
         }
 
-        /** Why there is none, in one sentence; empty where there is one. */
-        public Optional<String> none() {
-            return proposals.isEmpty()
-                    ? Optional.of("Nothing can be drawn: the locks leave no stop that could sound.")
-                    : Optional.empty();
+        /** Why there is none in a plan, in one sentence; empty where there is one. */
+        public Optional<String> none(Plan plan) {
+            String why = plan.verse(place).isPlayed()
+                    ? "Nothing can be drawn: the locks leave no stop that could sound."
+                    : "Nobody plays in this verse.";
+            return proposals.isEmpty() ? Optional.of(why) : Optional.empty();
         }
     }
 

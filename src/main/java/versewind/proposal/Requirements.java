@@ -11,6 +11,7 @@ import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
@@ -74,9 +75,10 @@ final class Requirements {
         }
         Verse next = introduced(plan, place).map(index -> verse(plan, index)).orElse(verse);
         return verse.withKind(VerseKind.VERSE)
-                .withMode(next.mode() == Mode.MELODY_SOLOED ? Mode.CONGREGATION : next.mode())
+                .withSungBy(next.sungBy() == SungBy.MELODY_SOLOED ? SungBy.CONGREGATION : next.sungBy())
                 .withSinging(next.singing())
-                .withPeople(next.people());
+                .withPeople(next.people())
+                .withShare(next.sung().share().ofVerse());
     }
 
     /** The next verse that is sung. */
@@ -116,6 +118,7 @@ final class Requirements {
                 && Shape.mood(plan, place) != Mood.GENTLE
                 && verse.kind() == VerseKind.LAST_VERSE
                 && verse.mode() == Mode.CONGREGATION
+                && verse.sungBy() != SungBy.DESCANT
                 && verse.singing().compareTo(Singing.STRONG) >= 0;
     }
 
@@ -144,7 +147,13 @@ final class Requirements {
                     case STRONG -> Fullness.BRIGHT;
                     case FULL_VOICE -> Fullness.FESTAL;
                 };
-        return Collections.max(List.of(Fullness.of(mood), ofKind, ofSinging));
+        Fullness fullest = Collections.max(List.of(Fullness.of(mood), ofKind, ofSinging));
+        return verse.sungBy() == SungBy.DESCANT ? underDescant(fullest) : fullest;
+    }
+
+    /** What leaves room for a descant. */
+    private static Fullness underDescant(Fullness fullest) {
+        return Collections.min(List.of(fullest, Fullness.BRIGHT));
     }
 
     /** Where the balance should lie, on an organ that has all it could need. */
@@ -181,12 +190,8 @@ final class Requirements {
     }
 
     private boolean isAlike(Plan plan, VersePlace one, VersePlace other) {
-        Verse mine = weighed(plan, one);
         Verse its = weighed(plan, other);
-        return its.isSung()
-                && its.mode() == mine.mode()
-                && its.singing() == mine.singing()
-                && its.people().equals(mine.people());
+        return its.isSung() && its.sung().equals(weighed(plan, one).sung());
     }
 
     /** The balance of all that the order has. */
@@ -210,6 +215,9 @@ final class Requirements {
             return Transition.NONE;
         }
         VersePlace before = new VersePlace(place.hymn(), place.verse() - 1);
+        if (!verse(plan, before).isPlayed()) {
+            return Transition.NONE;
+        }
         Transition.Kind kind = kind(plan, before, place);
         Transition.Growth growth =
                 kind == Transition.Kind.VERSES ? growth(plan, before, place) : Transition.Growth.FREE;
@@ -259,7 +267,7 @@ final class Requirements {
             return Optional.empty();
         }
         Verse verse = plan.hymns().get(place.hymn()).verses().get(place.verse() - 1);
-        return verse.registration().stops().isEmpty()
+        return verse.registration().stops().isEmpty() || !verse.isPlayed()
                 ? Optional.empty()
                 : Optional.of(new Draft(verse.registration(), verse.hands()));
     }

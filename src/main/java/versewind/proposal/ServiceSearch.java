@@ -6,11 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import versewind.organ.Registration;
 import versewind.plan.Plan;
-import versewind.plan.Singing;
+import versewind.plan.Sung;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 
@@ -28,7 +27,7 @@ final class ServiceSearch {
     private final List<Searched> searched = new ArrayList<>();
 
     /** Verses of the same conditions have the same candidates. */
-    private record Conditions(Requirement requirement, Singing singing, OptionalInt people) {}
+    private record Conditions(Requirement requirement, Sung sung) {}
 
     /** A verse and its own candidates, the best first. */
     private record Searched(VersePlace place, ScoreFunction scoring, List<Candidate> own) {}
@@ -45,6 +44,7 @@ final class ServiceSearch {
                 .flatMap(hymn -> IntStream.range(
                                 0, plan.hymns().get(hymn).verses().size())
                         .mapToObj(verse -> new VersePlace(hymn, verse)))
+                .filter(place -> plan.verse(place).isPlayed())
                 .toList();
         int reached = 0;
         watcher.searched(0, places.size());
@@ -59,7 +59,7 @@ final class ServiceSearch {
     private void search(VersePlace place) {
         VerseSearch search = proposer.search(plan, place);
         Verse weighed = proposer.requirements().weighed(plan, place);
-        Conditions conditions = new Conditions(search.scoring().requirement(), weighed.singing(), weighed.people());
+        Conditions conditions = new Conditions(search.scoring().requirement(), weighed.sung());
         List<Candidate> own =
                 known.computeIfAbsent(conditions, key -> VerseSearch.varied(search.ranked(watcher::goesOn)));
         if (!own.isEmpty()) {

@@ -2,13 +2,12 @@ package versewind.proposal;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import versewind.plan.ChurchDay;
-import versewind.plan.ChurchYear;
 import versewind.plan.Hymn;
 import versewind.plan.Mood;
 import versewind.plan.Occasion;
 import versewind.plan.Plan;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
@@ -16,7 +15,7 @@ import versewind.plan.VersePlace;
 /**
  * The shape of a hymn and of the service: by how many dB the margin of a verse is lifted over what its mood wants. A
  * hymn rises evenly from its first verse to its last, more on a festal day and not at all on a solemn one; a last verse
- * that is not gentle is lifted besides; what only introduces stands a little lower; and the last hymn of the service a
+ * that is not gentle is lifted besides, but not under a descant, whose words are to come through; what only introduces stands a little lower; and the last hymn of the service a
  * little higher. An estimate; common practice, no source.
  */
 final class Shape {
@@ -40,7 +39,8 @@ final class Shape {
         double growthDb = growthDb(occasion(plan));
         double liftDb = growthDb * (share(hymn, place.verse()) - 0.5);
         boolean isLifted = mood(plan, place) != Mood.GENTLE && growthDb > 0;
-        if (isLifted && verse.kind() == VerseKind.LAST_VERSE) {
+        boolean isUnderDescant = verse.sungBy() == SungBy.DESCANT;
+        if (isLifted && verse.kind() == VerseKind.LAST_VERSE && !isUnderDescant) {
             liftDb += LAST_VERSE_DB;
         }
         boolean isLastHymn =
@@ -57,12 +57,7 @@ final class Shape {
         if (verse.mood() != Mood.PLAIN) {
             return verse.mood();
         }
-        boolean isHeldBack =
-                switch (occasion(plan)) {
-                    case PENITENTIAL, SOLEMN -> true;
-                    case FESTAL, JOYFUL, EXPECTANT, PLAIN -> false;
-                };
-        return isHeldBack || verse.singing() == Singing.GENTLE ? Mood.GENTLE : Mood.PLAIN;
+        return occasion(plan).isHeldBack() || verse.singing() == Singing.GENTLE ? Mood.GENTLE : Mood.PLAIN;
     }
 
     /** Whether the day is a feast. */
@@ -71,21 +66,17 @@ final class Shape {
     }
 
     private static Occasion occasion(Plan plan) {
-        return plan.heading()
-                .date()
-                .flatMap(ChurchYear::day)
-                .map(ChurchDay::occasion)
-                .orElse(Occasion.PLAIN);
+        return plan.heading().occasion();
     }
 
     /** From the first verse of a hymn to its last, in dB. */
     private static double growthDb(Occasion occasion) {
         return switch (occasion) {
             case FESTAL -> 2;
-            case JOYFUL -> 1.5;
+            case JOYFUL, WEDDING -> 1.5;
             case EXPECTANT -> 1.2;
-            case PLAIN -> 1;
-            case PENITENTIAL -> 0.3;
+            case ORDINARY -> 1;
+            case PENITENTIAL, FUNERAL -> 0.3;
             case SOLEMN -> 0;
         };
     }

@@ -134,6 +134,9 @@ public final class Advice {
 
     /** The rules that a verse breaks; of one in which nothing is drawn yet, only those on how the people are led. */
     private Stream<Broken> breaches(InHymn hymn, int index) {
+        if (!hymn.verse(index).isPlayed()) {
+            return Stream.empty();
+        }
         if (hymn.verse(index).registration().stops().isEmpty()) {
             return Stream.of(BalanceRule.values()).filter(BalanceRule::isOfLead).flatMap(rule -> of(rule, hymn, index));
         }

@@ -117,15 +117,16 @@ public enum ChangeRule implements PlanRule {
 
     /**
      * The change from the verse before fits into the breath: each hand one change after another, the boxes by foot at
-     * the same time. A piston sets everything but the boxes.
+     * the same time. A piston sets everything but the boxes. Where a verse may be left out both ways are checked.
      */
     TOO_MANY_MOVES("too many movements", 7) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
-            boolean isDrawn = index > 0
-                    && !hymn.verse(index - 1).registration().stops().isEmpty()
-                    && !hymn.verse(index).registration().stops().isEmpty();
-            return isDrawn ? new VerseChange(hymn, index).breach() : Optional.empty();
+            return hymn.hymn().before(index).stream()
+                    .filter(from -> !hymn.verse(from).registration().stops().isEmpty()
+                            && !hymn.verse(index).registration().stops().isEmpty())
+                    .flatMap(from -> new VerseChange(hymn, from, index).breach().stream())
+                    .findFirst();
         }
     };
 

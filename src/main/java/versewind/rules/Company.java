@@ -1,7 +1,5 @@
 package versewind.rules;
 
-import versewind.plan.ChurchDay;
-import versewind.plan.ChurchYear;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Occasion;
@@ -29,21 +27,12 @@ public record Company(Who who, Singing singing, Mood mood) {
 
     /** Those for whom a verse is played, of whose day nothing is known. */
     public static Company of(Verse verse) {
-        return of(verse, Occasion.PLAIN);
+        return of(verse, Occasion.ORDINARY);
     }
 
     /** Those for whom a verse of a plan is played. */
     public static Company of(Plan plan, VersePlace place) {
-        return of(plan.hymns().get(place.hymn()).verses().get(place.verse()), occasion(plan));
-    }
-
-    /** The occasion of a service. */
-    static Occasion occasion(Plan plan) {
-        return plan.heading()
-                .date()
-                .flatMap(ChurchYear::day)
-                .map(ChurchDay::occasion)
-                .orElse(Occasion.PLAIN);
+        return of(plan.hymns().get(place.hymn()).verses().get(place.verse()), plan.heading().occasion());
     }
 
     /** Those for whom a verse is played on such a day. */
@@ -55,12 +44,7 @@ public record Company(Who who, Singing singing, Mood mood) {
 
     /** The character of a verse of which the plan says nothing. */
     private static Mood usual(Singing singing, Occasion occasion) {
-        boolean isHeldBack =
-                switch (occasion) {
-                    case PENITENTIAL, SOLEMN -> true;
-                    case FESTAL, JOYFUL, EXPECTANT, PLAIN -> false;
-                };
-        if (isHeldBack || singing == Singing.GENTLE) {
+        if (occasion.isHeldBack() || singing == Singing.GENTLE) {
             return Mood.GENTLE;
         }
         boolean isFestal = singing == Singing.FULL_VOICE || (occasion == Occasion.FESTAL && singing == Singing.STRONG);

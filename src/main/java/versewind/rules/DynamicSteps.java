@@ -51,6 +51,9 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
      * @param tempo beats a minute, if known
      */
     public static DynamicSteps of(OrganSound sound, Verse verse, int people, OptionalInt tempo) {
+        if (!verse.isPlayed()) {
+            return new DynamicSteps(List.of(), List.of());
+        }
         OrganFacts organ = OrganFacts.of(sound);
         return new DynamicSteps(
                 new Walk(sound, organ, verse, people, tempo, true).steps(MOST_STEPS),

@@ -184,7 +184,7 @@ public enum HymnRule implements PlanRule {
     }
 
     private static boolean isFestalDay(InHymn hymn) {
-        return Company.occasion(hymn.plan()) == Occasion.FESTAL;
+        return hymn.plan().heading().occasion() == Occasion.FESTAL;
     }
 
     private static boolean rises(InHymn hymn, List<Integer> verses) {

@@ -59,7 +59,7 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
 
     /** For whom a verse is played. */
     Company company(int verse) {
-        return Company.of(verse(verse), Company.occasion(plan));
+        return Company.of(verse(verse), plan.heading().occasion());
     }
 
     /** What sounds in a verse. */
@@ -69,7 +69,7 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
 
     /** What is wrong with the stops of a verse of this day. */
     List<ChorusFault> faultsIn(Verse other) {
-        return faults.in(other.registration(), other.hands(), Company.of(other, Company.occasion(plan)));
+        return faults.in(other.registration(), other.hands(), Company.of(other, plan.heading().occasion()));
     }
 
     /** How many of them are of the hard ones. */
@@ -144,6 +144,7 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
     List<Integer> textVerses() {
         return IntStream.range(0, verses().size())
                 .filter(i -> verse(i).kind() == VerseKind.VERSE || verse(i).kind() == VerseKind.LAST_VERSE)
+                .filter(i -> verse(i).isPlayed())
                 .boxed()
                 .toList();
     }

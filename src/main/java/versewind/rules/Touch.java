@@ -132,7 +132,8 @@ public record Touch(
                     BURIED,
                     SOLO_LINE_ONLY_JUST,
                     STANDS_OUT,
-                    ORGAN_ALONE -> 0;
+                    ORGAN_ALONE,
+                    UNACCOMPANIED -> 0;
         };
     }
 

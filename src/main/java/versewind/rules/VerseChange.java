@@ -3,28 +3,31 @@ package versewind.rules;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import versewind.plan.Verse;
 
 /**
- * The change from the verse before, where both have stops drawn, and the time that it needs. Only what is heard has to
+ * The change from a verse before, where both have stops drawn, and the time that it needs. Only what is heard has to
  * be changed in the breath: other stops may stay, or were changed a verse before.
  */
 final class VerseChange {
 
     private final InHymn hymn;
+    private final int from;
     private final int index;
     private final Verse before;
     private final Verse verse;
     private final StopChanges changes;
     private final double breathS;
 
-    VerseChange(InHymn hymn, int index) {
+    VerseChange(InHymn hymn, int from, int index) {
         this.hymn = hymn;
+        this.from = from;
         this.index = index;
-        before = hymn.verse(index - 1);
+        before = hymn.verse(from);
         verse = hymn.verse(index);
         changes = StopChanges.between(before.registration(), verse.registration())
-                .heard(hymn.played(index - 1), hymn.played(index));
+                .heard(hymn.played(from), hymn.played(index));
         breathS = hymn.breathBeats() * hymn.beatS();
     }
 
@@ -65,11 +68,19 @@ final class VerseChange {
     private String sentence(int count, double neededS) {
         return String.format(
                 Locale.ROOT,
-                "%d changes from %s need %.1f s; the breath is %.1f s.",
+                "%s%d changes from %s need %.1f s; the breath is %.1f s.",
+                leftOut(),
                 count,
                 before.label(),
                 neededS,
                 breathS);
+    }
+
+    private String leftOut() {
+        String labels = hymn.verses().subList(from + 1, index).stream()
+                .map(Verse::label)
+                .collect(Collectors.joining(", "));
+        return labels.isEmpty() ? "" : "With " + labels + " left out: ";
     }
 
     private Optional<Mend> onPiston() {

@@ -35,7 +35,7 @@ public final class HeardFields {
         table = Table.block(about, "name", this::made, HeardFields::of);
         name = table.add("name", Kinds.NAME, names);
         people = table.add("people", VerseFields.PEOPLE_COUNT, "people present").laid(Layout.BESIDE);
-        mode = table.add("mode", VerseFields.MODE.kind(), "whom the organ accompanies")
+        mode = table.add("mode", Kinds.choice(Mode.values(), Mode::word), "whom the organ accompanies")
                 .orElse(Mode.CONGREGATION)
                 .laid(Layout.BESIDE);
         voices = table.ifAny("voices", VerseFields.PEOPLE_COUNT, "singers of a small choir")

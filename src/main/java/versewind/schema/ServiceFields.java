@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import versewind.plan.Hymn;
+import versewind.plan.Occasion;
 import versewind.plan.Plan;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
+import versewind.plan.Share;
 import versewind.schema.Field.Layout;
 
 /** The fields of a service: its heading, its instrument and its hymns. */
@@ -22,6 +24,9 @@ public final class ServiceFields {
 
     public static final Field<Plan, Optional<LocalDate>> DATE = HEAD.ifAny("date", new Date(), "the day");
 
+    public static final Field<Plan, Optional<Occasion>> OCCASION = HEAD.ifAny(
+            "occasion", Kinds.choice(Occasion.values(), Occasion::word), "the occasion, if not that of the day");
+
     public static final Field<Plan, String> INSTRUMENT = HEAD.add(
             "instrument",
             new Kinds.Parsed<>(
@@ -33,6 +38,11 @@ public final class ServiceFields {
 
     public static final Field<Plan, Integer> PEOPLE =
             HEAD.add("people", VerseFields.PEOPLE_COUNT, "how many people are expected");
+
+    public static final Field<Plan, Integer> IN_TEN = HEAD.add(
+                    "in ten", VerseFields.IN_TEN_COUNT, "how many in ten of them sing")
+            .orElse(Share.USUAL_IN_TEN)
+            .label("In ten");
 
     public static final Field<Plan, Double> SECONDS_A_MOVE = HEAD.add(
                     "seconds a move",
@@ -71,8 +81,10 @@ public final class ServiceFields {
             case FileFormat.FIELD -> FileFormat.NUMBER;
             case "title" -> plan.heading().title();
             case "date" -> plan.heading().date();
+            case "occasion" -> plan.heading().given();
             case "instrument" -> plan.instrument();
             case "people" -> plan.heading().people();
+            case "in ten" -> plan.heading().inTen();
             case "seconds a move" -> plan.heading().moveS();
             case "player" -> plan.heading().player();
             case "notes" -> plan.heading().notes();
@@ -86,7 +98,9 @@ public final class ServiceFields {
         ServiceHeading heading = new ServiceHeading(
                 values.get(TITLE),
                 values.get(DATE),
+                values.get(OCCASION),
                 values.get(PEOPLE),
+                values.get(IN_TEN),
                 values.get(NOTES),
                 values.get(SECONDS_A_MOVE),
                 values.get(PLAYER));

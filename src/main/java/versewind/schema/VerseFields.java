@@ -16,12 +16,13 @@ import versewind.organ.StopName;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.plan.Locks;
-import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Played;
+import versewind.plan.Share;
 import versewind.plan.Silenced;
 import versewind.plan.Singing;
 import versewind.plan.Sung;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.rules.Rule;
@@ -30,6 +31,7 @@ import versewind.schema.Field.Layout;
 /** The fields of a verse. */
 public final class VerseFields {
     static final Kind<Integer> PEOPLE_COUNT = Kinds.whole(1, Verse.MOST_PEOPLE);
+    static final Kind<Integer> IN_TEN_COUNT = Kinds.whole(1, 10);
 
     public static final Table<Verse> TABLE =
             Table.block("One verse of a hymn and what is drawn for it.", "people", VerseFields::verse, VerseFields::of);
@@ -42,8 +44,13 @@ public final class VerseFields {
             .blank("")
             .laid(Layout.BESIDE);
 
-    public static final Field<Verse, Mode> MODE = TABLE.add(
-                    "mode", Kinds.choice(Mode.values(), Mode::word), "whom the organ accompanies")
+    public static final Field<Verse, Boolean> OPTIONAL = TABLE.add(
+                    "optional", Kinds.FLAG, "whether the verse may be left out")
+            .orElse(false)
+            .laid(Layout.BESIDE);
+
+    public static final Field<Verse, SungBy> MODE = TABLE.add(
+                    "mode", Kinds.choice(SungBy.values(), SungBy::word), "who sings")
             .laid(Layout.BESIDE);
 
     public static final Field<Verse, Singing> SINGING = TABLE.add(
@@ -56,6 +63,12 @@ public final class VerseFields {
                     PEOPLE_COUNT,
                     "people present in this verse, or singers of a small choir, if not as in the service")
             .column("singers")
+            .laid(Layout.BESIDE);
+
+    public static final Field<Verse, Optional<Integer>> IN_TEN = TABLE.ifAny(
+                    "in ten", IN_TEN_COUNT, "how many in ten of those present sing, if not as in the service")
+            .column("singing in ten")
+            .label("In ten")
             .laid(Layout.BESIDE);
 
     private static final PlayedFields<Verse> PLAYED = new PlayedFields<>(TABLE);
@@ -103,9 +116,11 @@ public final class VerseFields {
         return switch (field) {
             case "kind" -> verse.kind();
             case "label" -> verse.label();
-            case "mode" -> verse.mode();
+            case "optional" -> verse.isOptional();
+            case "mode" -> verse.sungBy();
             case "singing" -> verse.singing();
             case "people" -> boxed(verse.people());
+            case "in ten" -> boxed(verse.sung().share().ofVerse());
             case "piston" -> verse.piston();
             case "note" -> verse.note();
             case "mood" -> verse.mood();
@@ -131,7 +146,12 @@ public final class VerseFields {
         Verse verse = new Verse(
                 values.get(KIND),
                 values.get(LABEL),
-                new Sung(values.get(MODE), values.get(SINGING), unboxed(values.get(PEOPLE))),
+                values.get(OPTIONAL),
+                new Sung(
+                        values.get(MODE),
+                        values.get(SINGING),
+                        unboxed(values.get(PEOPLE)),
+                        new Share(unboxed(values.get(IN_TEN)), Share.USUAL_IN_TEN)),
                 new Played(PLAYED.played(values), PLAYED.registration(values)),
                 values.get(PISTON),
                 values.get(NOTE),

@@ -27,6 +27,13 @@ final class ArrangeCommands {
         return step.says("Now: " + next.word() + ".");
     }
 
+    /** From a verse that is always sung to one that may be left out, and back. */
+    static State turnOptional(State state, PlanEdit work, Verse verse) {
+        Verse after = verse.withOptional(!verse.isOptional());
+        return PlanChanges.change(state, work, after)
+                .says(verse.label() + (after.isOptional() ? " may be left out." : " is always sung."));
+    }
+
     /**
      * A new verse is sung and played as the one where we are, with nothing drawn; what is locked throughout is in it.
      */

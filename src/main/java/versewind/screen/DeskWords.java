@@ -118,7 +118,10 @@ final class DeskWords {
     /** What is moved since the verse before; where a piston does it, by hand only if there is room. */
     Flow now() {
         Flow flow = new Flow();
-        Optional<VersePlace> before = ServiceOrder.further(plan, here, -1);
+        if (!verse(here).isPlayed()) {
+            return flow.add("Nobody plays.", Style.STRONG);
+        }
+        Optional<VersePlace> before = before(here);
         if (before.isEmpty()) {
             flow.add("Set this before the service.", Style.STRONG);
             if (hasPiston(here)) {
@@ -133,6 +136,11 @@ final class DeskWords {
             knobs(flow.ifRoom().add("or by hand,", Style.HEADING), byHand, Style.TEXT);
         }
         return flow;
+    }
+
+    /** The verse from which one is set, as it is planned. */
+    private Optional<VersePlace> before(VersePlace place) {
+        return plan.before(place).stream().findFirst();
     }
 
     private boolean hasPiston(VersePlace place) {
@@ -246,11 +254,17 @@ final class DeskWords {
         if (!difference.isEmpty()) {
             flow.add(difference, Style.TEXT);
         }
+        if (verse.isOptional()) {
+            flow.add("may be left out", Style.NEAR);
+        }
+        if (!verse.isPlayed()) {
+            return flow;
+        }
         if (!verse.hands().equals(verse(here).hands())) {
             flow.add(Wording.hands(organ, verse.hands()), Style.STRONG);
         }
         flow.paragraph();
-        moves(flow, here, there);
+        before(there).ifPresent(from -> moves(flow, from, there));
         return flow;
     }
 

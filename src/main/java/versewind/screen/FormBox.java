@@ -22,7 +22,7 @@ record FormBox(String title, List<Field> fields, int at, String complaint, Actio
             .key("Enter, Ctrl-S", "OK", FormBox::keep)
             .key("Esc", "Cancel", (form, state) -> form.actions.left.on(form, state.close()));
 
-    private static final int NAME = 8;
+    private static final int NAME = 10;
     private static final int WIDTH = 76;
 
     /** Rows under the fields: two for what is said, one for keys. */

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import versewind.plan.ChurchYear;
 import versewind.plan.Hymn;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
@@ -27,10 +26,7 @@ final class HeaderView {
                         ? "  " + heading.player().word()
                         : "");
         String all = work.instrument().name() + "  " + when;
-        String allAndDay = heading.date()
-                .flatMap(ChurchYear::day)
-                .map(day -> day.summary() + "  " + all)
-                .orElse(all);
+        String allAndDay = heading.summary().map(day -> day + "  " + all).orElse(all);
         int room = frame.width() - 4 - Text.columns(heading.title()) - Text.columns(unsaved);
         String end = Stream.of(allAndDay, all)
                 .filter(each -> Text.columns(each) <= room)

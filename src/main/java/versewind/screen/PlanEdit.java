@@ -96,16 +96,7 @@ record PlanEdit(
 
     /** The verse played before the one where we are: in this hymn, or the last of a hymn before. */
     Optional<Verse> before() {
-        if (place.verse() > 0) {
-            return Optional.of(verses().get(place.verse() - 1));
-        }
-        for (int hymn = place.hymn() - 1; hymn >= 0; hymn--) {
-            List<Verse> verses = plan().hymns().get(hymn).verses();
-            if (!verses.isEmpty()) {
-                return Optional.of(verses.get(verses.size() - 1));
-            }
-        }
-        return Optional.empty();
+        return plan().before(place).stream().map(plan()::verse).findFirst();
     }
 
     PlanEdit at(VersePlace other) {

@@ -3,7 +3,7 @@ package versewind.screen;
 import java.util.List;
 import java.util.OptionalInt;
 import versewind.plan.Hymn;
-import versewind.plan.Mode;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.sound.Estimate;
 
@@ -56,10 +56,14 @@ record PlanScreen() implements Screen {
             .key("P", "proposals: what to draw", verse((s, w, verse) -> ProposalsScreen.open(s, w)))
             .key("C", "draw the same in the following verses with the same singers", verse(StopCommands::carryOn))
             .heading("Who sings")
-            .key("1", "the congregation sings", mode(Mode.CONGREGATION))
-            .key("2", "a small choir sings", mode(Mode.SMALL_CHOIR))
-            .key("3", "a soloist sings", mode(Mode.SOLO_VOICE))
-            .key("4", "nobody sings: the melody is soloed", mode(Mode.MELODY_SOLOED))
+            .key("1", "the congregation sings", sungBy(SungBy.CONGREGATION))
+            .key("2", "a small choir sings", sungBy(SungBy.SMALL_CHOIR))
+            .key("3", "a soloist sings", sungBy(SungBy.SOLO_VOICE))
+            .key("4", "nobody sings: the melody is soloed", sungBy(SungBy.MELODY_SOLOED))
+            .key("5", "trebles sing a descant over the people", sungBy(SungBy.DESCANT))
+            .key("6", "trebles alone sing", sungBy(SungBy.TREBLES))
+            .key("7", "they sing in alternation, one side at a time", sungBy(SungBy.ALTERNATION))
+            .key("8", "they sing unaccompanied: nobody plays", sungBy(SungBy.UNACCOMPANIED))
             .key("+, =", "they sing more strongly", verse((s, work, verse) -> PlayingCommands.sing(s, work, verse, 1)))
             .key("-", "they sing more gently", verse((s, work, verse) -> PlayingCommands.sing(s, work, verse, -1)))
             .key("g", "character of the verse: plain, bright, festal, gentle", verse(PlayingCommands::nextMood))
@@ -76,6 +80,7 @@ record PlanScreen() implements Screen {
             .key("e", "edit label, piston and note of the verse", verse(PlanScreen::editVerse))
             .key(VERSES, "Enter", "", verse(PlanScreen::editVerse))
             .key("k", "next kind: verse, refrain, interlude, last verse, Amen, intro", verse(ArrangeCommands::nextKind))
+            .key("O", "the verse may be left out, or not", verse(ArrangeCommands::turnOptional))
             .key("i", "add a verse after this one", hymn(ArrangeCommands::insertVerse))
             .key("d", "duplicate the verse", verse(ArrangeCommands::duplicateVerse))
             .key("x, Delete", "delete the verse", verse(ArrangeCommands::removeVerse))
@@ -127,7 +132,7 @@ record PlanScreen() implements Screen {
         "? keys",
         "Space draw",
         "/ find",
-        "1 to 4 who",
+        "1 to 8 who",
         "+ - sing",
         "< > box",
         "h hands",
@@ -179,8 +184,8 @@ record PlanScreen() implements Screen {
                                 : "No hymns yet. Press I to add one.")));
     }
 
-    private static KeyTable.Action<PlanScreen> mode(Mode mode) {
-        return verse((state, work, verse) -> PlayingCommands.sungBy(state, work, verse, mode));
+    private static KeyTable.Action<PlanScreen> sungBy(SungBy by) {
+        return verse((state, work, verse) -> PlayingCommands.sungBy(state, work, verse, by));
     }
 
     private static State editVerse(State state, PlanEdit work, Verse verse) {

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
-import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 
 /** Who sings, and how hands and feet are laid out. */
@@ -15,19 +15,19 @@ final class PlayingCommands {
 
     private PlayingCommands() {}
 
-    /** Sets the mode; a soloed melody takes its way of playing with it, and leaves it with it. */
-    static State sungBy(State state, PlanEdit work, Verse verse, Mode mode) {
+    /** Sets who sings; a soloed melody takes its way of playing with it, and leaves it with it. */
+    static State sungBy(State state, PlanEdit work, Verse verse, SungBy by) {
         HandsAndFeet hands = verse.hands();
         boolean soloed = hands.layout().isSoloed();
-        if (mode == Mode.MELODY_SOLOED && !soloed) {
+        if (by == SungBy.MELODY_SOLOED && !soloed) {
             hands = apart(work, hands.withLayout(Layout.MELODY_SOLOED));
         }
-        if (mode != Mode.MELODY_SOLOED && soloed && verse.mode() == Mode.MELODY_SOLOED) {
+        if (by != SungBy.MELODY_SOLOED && soloed && verse.sungBy() == SungBy.MELODY_SOLOED) {
             hands = HandsAndFeet.on(Layout.FOUR_PARTS, work.instrument().mainDivision());
         }
-        Verse after = verse.withMode(mode).withHands(hands);
+        Verse after = verse.withSungBy(by).withHands(hands);
         State step = PlanChanges.change(state, work, after);
-        return after.kind().isOrganAlone() && mode != Mode.MELODY_SOLOED && !after.equals(verse)
+        return after.kind().isOrganAlone() && after.isPlayed() && by != SungBy.MELODY_SOLOED && !after.equals(verse)
                 ? step.says(NOBODY)
                 : step;
     }

@@ -26,7 +26,7 @@ record SearchScreen(int verses, int of) implements Screen {
             return state;
         }
         return proposed.found()
-                .none()
+                .none(proposed.plan())
                 .map(none -> state.close().says(none))
                 .orElseGet(() -> state.show(
                         new ProposalsScreen(ListBox.of(proposed.found().proposals()))));

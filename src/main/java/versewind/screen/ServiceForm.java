@@ -19,16 +19,18 @@ import versewind.schema.ServiceFields;
 /** The forms of a service: the open one, a new one, a copy of one, and its title alone. */
 final class ServiceForm {
 
-    private static final List<Field<Plan, ?>> OF_NEW_PLAN = List.of(
-            ServiceFields.TITLE, ServiceFields.DATE, ServiceFields.PEOPLE, ServiceFields.PLAYER, ServiceFields.NOTES);
-
     private static final List<Field<Plan, ?>> ASKED = List.of(
             ServiceFields.TITLE,
             ServiceFields.DATE,
+            ServiceFields.OCCASION,
             ServiceFields.PEOPLE,
+            ServiceFields.IN_TEN,
             ServiceFields.PLAYER,
             ServiceFields.NOTES,
             ServiceFields.SECONDS_A_MOVE);
+
+    private static final List<Field<Plan, ?>> OF_NEW_PLAN =
+            ASKED.subList(0, ASKED.indexOf(ServiceFields.SECONDS_A_MOVE));
 
     private static final List<Field<Plan, ?>> OF_COPY =
             List.of(ServiceFields.TITLE, ServiceFields.DATE, ServiceFields.NOTES);

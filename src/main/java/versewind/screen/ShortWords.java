@@ -36,15 +36,10 @@ final class ShortWords {
 
     /** Whom the organ accompanies, in five letters at most. */
     static String who(Verse verse) {
-        if (verse.kind().isOrganAlone() && verse.mode() != Mode.MELODY_SOLOED) {
+        if (verse.kind().isOrganAlone() && verse.isPlayed() && verse.mode() != Mode.MELODY_SOLOED) {
             return "organ";
         }
-        return switch (verse.mode()) {
-            case CONGREGATION -> "all";
-            case SMALL_CHOIR -> "choir";
-            case SOLO_VOICE -> "voice";
-            case MELODY_SOLOED -> "tune";
-        };
+        return verse.sungBy().shortWord();
     }
 
     /** How far a box stands open, in eight letters at most. */

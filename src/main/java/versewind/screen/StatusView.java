@@ -47,7 +47,12 @@ final class StatusView {
         List<String> parts = new ArrayList<>();
         parts.add(verse.label());
         parts.add(Wording.who(verse, work.plan().heading().people(), estimate));
-        parts.add(Wording.hands(work.instrument(), verse.hands()));
+        if (verse.isPlayed()) {
+            parts.add(Wording.hands(work.instrument(), verse.hands()));
+        }
+        if (verse.isOptional()) {
+            parts.add("may be left out");
+        }
         if (!verse.piston().isBlank()) {
             parts.add("piston " + verse.piston());
         }
@@ -106,6 +111,9 @@ final class StatusView {
     }
 
     private static List<Piece> levels(State state, Verse verse, Estimate estimate, Length length) {
+        if (!verse.isPlayed()) {
+            return List.of(new Piece("Nobody plays", Style.TEXT));
+        }
         List<Piece> pieces = new ArrayList<>();
         pieces.add(organ(state, estimate, length));
         if (estimate.singersDba().isPresent() && length != Length.LEAST) {

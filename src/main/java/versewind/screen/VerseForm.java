@@ -11,7 +11,7 @@ import versewind.schema.VerseFields;
 final class VerseForm {
 
     private static final List<Field<Verse, ?>> ASKED =
-            List.of(VerseFields.LABEL, VerseFields.PEOPLE, VerseFields.PISTON, VerseFields.NOTE);
+            List.of(VerseFields.LABEL, VerseFields.PEOPLE, VerseFields.IN_TEN, VerseFields.PISTON, VerseFields.NOTE);
 
     static final int LABEL = ASKED.indexOf(VerseFields.LABEL);
     static final int PEOPLE = ASKED.indexOf(VerseFields.PEOPLE);

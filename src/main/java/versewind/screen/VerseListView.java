@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import versewind.plan.Hymn;
 import versewind.plan.Verse;
 import versewind.sound.Estimate;
+import versewind.sound.Margin;
 import versewind.sound.Verdict;
 
 /**
@@ -103,7 +104,7 @@ final class VerseListView {
         paintBar(frame, estimate, columns, y);
         Verdict verdict = estimate.margin().verdict();
         frame.write(columns.markX(), y, mark(frame.marks(), verdict), style(verdict));
-        if (columns.word() > 0 && verdict != Verdict.ORGAN_ALONE) {
+        if (columns.word() > 0 && verdict.kind() != Margin.Kind.ORGAN_ALONE) {
             String words = estimate.margin().words();
             frame.write(
                     columns.markX() + 2,
@@ -142,7 +143,7 @@ final class VerseListView {
             case VOICE_ONLY_JUST -> Mark.NEARLY_STRONG.in(marks);
             case LEADS, CLEAR, STANDS_OUT -> Mark.RIGHT.in(marks);
             case TOO_STRONG, COVERED -> Mark.STRONG.in(marks);
-            case ORGAN_ALONE -> " ";
+            case ORGAN_ALONE, UNACCOMPANIED -> " ";
         };
     }
 
@@ -151,7 +152,7 @@ final class VerseListView {
             case LOST, NO_TUNE, BURIED, TOO_STRONG, COVERED -> Style.BAD;
             case LEAD_ONLY_JUST, VOICE_ONLY_JUST, SOLO_LINE_ONLY_JUST -> Style.NEAR;
             case LEADS, CLEAR, STANDS_OUT -> Style.GOOD;
-            case ORGAN_ALONE -> Style.FAINT;
+            case ORGAN_ALONE, UNACCOMPANIED -> Style.FAINT;
         };
     }
 

@@ -55,7 +55,7 @@ public record PistonSetting(String piston, int level, boolean isBeyond, List<Div
         for (HymnSheet hymn : hymns) {
             for (VerseSheet verse : hymn.verses()) {
                 String piston = verse.verse().piston().strip();
-                if (piston.isEmpty()) {
+                if (piston.isEmpty() || !verse.verse().isPlayed()) {
                     continue;
                 }
                 Held wanted = held(organ, piston, verse.verse().registration());

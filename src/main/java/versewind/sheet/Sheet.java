@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
@@ -127,14 +128,12 @@ public record Sheet(
         Instrument organ = sound.organ();
         Advice advice = Advice.on(sound);
         List<HymnSheet> hymns = new ArrayList<>();
-        Optional<Verse> before = Optional.empty();
         for (Assessment.OfHymn hymn : assessment.hymns()) {
             List<VerseSheet> verses = new ArrayList<>();
             for (Assessment.OfVerse each : hymn.verses()) {
                 VersePlace place = new VersePlace(hymns.size(), verses.size());
-                verses.add(
-                        verse(each, before, plan, place, PlayingNotes.of(advice, plan, place), sound, wishes.steps()));
-                before = Optional.of(each.verse());
+                List<String> played = each.verse().isPlayed() ? PlayingNotes.of(advice, plan, place) : List.of();
+                verses.add(verse(each, plan, place, played, sound, wishes.steps()));
             }
             hymns.add(new HymnSheet(hymn.hymn(), verses));
         }
@@ -156,7 +155,6 @@ public record Sheet(
 
     private static VerseSheet verse(
             Assessment.OfVerse of,
-            Optional<Verse> before,
             Plan plan,
             VersePlace place,
             List<String> played,
@@ -166,7 +164,9 @@ public record Sheet(
         int people = plan.heading().people();
         OptionalInt tempo = plan.hymns().get(place.hymn()).tempo();
         Verse verse = of.verse();
-        Registration from = before.map(Verse::registration).orElse(Registration.silent(organ));
+        List<Verse> before =
+                verse.isPlayed() ? plan.before(place).stream().map(plan::verse).toList() : List.of();
+        List<ChangeRow> changes = changes(organ, before.stream().findFirst(), verse);
         DynamicSteps ladder =
                 switch (steps) {
                     case LEFT_OUT -> new DynamicSteps(List.of(), List.of());
@@ -177,12 +177,31 @@ public record Sheet(
                 of.estimate(),
                 TargetBand.of(verse.mode(), of.estimate()),
                 Wording.playing(verse, people, of.estimate(), organ),
-                DivisionLine.of(organ, verse.registration()),
-                before.map(Verse::label),
-                ChangeRow.of(StopChangesByDivision.of(organ, StopChanges.between(from, verse.registration()))),
+                verse.isPlayed() ? DivisionLine.of(organ, verse.registration()) : List.of(),
+                before.stream().map(Verse::label).findFirst(),
+                changes,
+                IntStream.range(1, before.size())
+                        .mapToObj(i -> new VerseSheet.LeftOut(
+                                labels(before.subList(0, i)), changes(organ, Optional.of(before.get(i)), verse)))
+                        .filter(other -> !other.changes().equals(changes))
+                        .toList(),
                 played,
                 steps(organ, ladder.stronger()),
                 steps(organ, ladder.softer()));
+    }
+
+    private static String labels(List<Verse> latestFirst) {
+        List<String> labels = new ArrayList<>();
+        latestFirst.forEach(verse -> labels.add(0, verse.label()));
+        return String.join(" and ", labels);
+    }
+
+    private static List<ChangeRow> changes(Instrument organ, Optional<Verse> before, Verse verse) {
+        if (!verse.isPlayed()) {
+            return List.of();
+        }
+        Registration from = before.map(Verse::registration).orElse(Registration.silent(organ));
+        return ChangeRow.of(StopChangesByDivision.of(organ, StopChanges.between(from, verse.registration())));
     }
 
     private static List<VerseSheet.Step> steps(Instrument organ, List<DynamicStep> rungs) {

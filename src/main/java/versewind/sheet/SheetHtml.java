@@ -7,7 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import versewind.plan.ChurchDay;
 
 /**
  * A sheet as one HTML file that needs nothing else: no network, no script, no font. For the screen, light and dark,
@@ -76,7 +75,7 @@ public final class SheetHtml {
     private void heading() {
         html.line("h1", title())
                 .line("p", sheet.date(), "class", "day")
-                .line("p", sheet.day().map(ChurchDay::summary).orElse(""), "class", "day")
+                .line("p", sheet.heading().summary().orElse(""), "class", "day")
                 .line("p", sheet.setting(), "class", "soft")
                 .line("p", sheet.heading().notes(), "class", "notes");
     }
@@ -134,9 +133,15 @@ public final class SheetHtml {
 
     private void verse(VerseSheet verse, boolean listsStops) {
         changes(verse);
+        verse.leftOut().forEach(this::leftOut);
         html.block(
                 "div",
-                () -> html.line("p", verse.playing()).line("p", () -> level(verse), "class", "level"),
+                () -> {
+                    html.line("p", verse.playing());
+                    if (verse.verse().isPlayed()) {
+                        html.line("p", () -> level(verse), "class", "level");
+                    }
+                },
                 "class",
                 "play");
         if (listsStops) {
@@ -166,13 +171,29 @@ public final class SheetHtml {
     }
 
     private void changes(VerseSheet verse) {
+        if (!verse.verse().isPlayed()) {
+            return;
+        }
         if (verse.before().isEmpty() || verse.changes().isEmpty()) {
             String still = verse.before().isEmpty() ? "Set before the service:" : "No changes.";
             html.line("p", still, "class", "still");
             return;
         }
-        int knobs = verse.changes().stream().mapToInt(ChangeRow::knobs).sum();
-        html.block("dl", () -> verse.changes().forEach(this::change), "class", knobs > MANY ? "moves many" : "moves");
+        moves(verse.changes());
+    }
+
+    private void leftOut(VerseSheet.LeftOut other) {
+        html.line("p", other.words(), "class", "still");
+        if (other.changes().isEmpty()) {
+            html.line("p", "No changes.", "class", "still");
+        } else {
+            moves(other.changes());
+        }
+    }
+
+    private void moves(List<ChangeRow> changes) {
+        int knobs = changes.stream().mapToInt(ChangeRow::knobs).sum();
+        html.block("dl", () -> changes.forEach(this::change), "class", knobs > MANY ? "moves many" : "moves");
     }
 
     private void change(ChangeRow row) {

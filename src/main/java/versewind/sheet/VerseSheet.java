@@ -20,6 +20,7 @@ import versewind.sound.Margin;
  * @param drawn what is drawn
  * @param before label of the verse played before it; empty for the first of the service
  * @param changes what is moved since then; all that is drawn for the first of the service
+ * @param leftOut what is moved instead where verses before it are left out, if that is not the same
  * @param played how to touch the keys, how long to breathe, or whether the breath is too short for what is moved, where
  *     there is something to say
  * @param stronger what makes it stronger, step by step, if that is wanted
@@ -33,6 +34,7 @@ public record VerseSheet(
         List<DivisionLine> drawn,
         Optional<String> before,
         List<ChangeRow> changes,
+        List<LeftOut> leftOut,
         List<String> played,
         List<Step> stronger,
         List<Step> softer) {
@@ -40,9 +42,28 @@ public record VerseSheet(
     public VerseSheet {
         drawn = List.copyOf(drawn);
         changes = List.copyOf(changes);
+        leftOut = List.copyOf(leftOut);
         played = List.copyOf(played);
         stronger = List.copyOf(stronger);
         softer = List.copyOf(softer);
+    }
+
+    /**
+     * Another way to a verse.
+     *
+     * @param verses the labels of the verses that are left out
+     * @param changes what is moved then
+     */
+    public record LeftOut(String verses, List<ChangeRow> changes) {
+
+        public LeftOut {
+            changes = List.copyOf(changes);
+        }
+
+        /** "With V3 left out:". */
+        public String words() {
+            return "With " + verses + " left out:";
+        }
     }
 
     /**

@@ -5,6 +5,8 @@ import versewind.organ.Division;
 import versewind.organ.Instrument;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Mode;
+import versewind.plan.Share;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.sound.Estimate;
 import versewind.sound.Margin;
@@ -16,16 +18,27 @@ public final class Wording {
 
     /** Who sings and how: "congregation of 180, ordinary", "organ alone". */
     public static String who(Verse verse, int people, Estimate estimate) {
-        if (!verse.isSung()) {
-            return verse.mode() == Mode.MELODY_SOLOED ? "the melody soloed" : "organ alone";
+        if (verse.isPlayed() && verse.kind().isOrganAlone() && verse.sungBy() != SungBy.MELODY_SOLOED) {
+            return "organ alone";
         }
         String strength = ", " + verse.singing().word();
-        return switch (verse.mode()) {
-            case CONGREGATION -> "congregation of " + verse.people().orElse(people) + strength;
+        int present = verse.people().orElse(people);
+        return switch (verse.sungBy()) {
+            case CONGREGATION -> "congregation of " + present + share(verse) + strength;
             case SMALL_CHOIR -> "small choir of " + estimate.singers() + strength;
             case SOLO_VOICE -> "soloist" + strength;
             case MELODY_SOLOED -> "the melody soloed";
+            case DESCANT -> "descant over a congregation of " + present + share(verse) + strength;
+            case TREBLES -> estimate.singers() + " trebles" + strength;
+            case ALTERNATION -> "congregation of " + present + " in alternation" + share(verse) + strength;
+            case UNACCOMPANIED -> "unaccompanied";
         };
+    }
+
+    /** How many of those present sing, where it is not as many as usual: ", 3 in 10 singing". */
+    private static String share(Verse verse) {
+        int inTen = verse.sung().share().inTen();
+        return inTen == Share.USUAL_IN_TEN ? "" : ", " + inTen + " in 10 singing";
     }
 
     /** What hands and feet play, and where: "four parts on Great". */
@@ -40,16 +53,20 @@ public final class Wording {
     /** Both: "congregation of 180, ordinary; four parts on Great". */
     public static String playing(Verse verse, int people, Estimate estimate, Instrument organ) {
         String who = who(verse, people, estimate);
+        String leftOut = verse.isOptional() ? "; may be left out" : "";
+        if (!verse.isPlayed()) {
+            return who + leftOut;
+        }
         boolean isSaid =
                 verse.mode() == Mode.MELODY_SOLOED && verse.hands().layout().isSoloed();
-        return isSaid ? "the " + hands(organ, verse.hands()) : who + "; " + hands(organ, verse.hands());
+        return (isSaid ? "the " : who + "; ") + hands(organ, verse.hands()) + leftOut;
     }
 
     /** What a margin says of the organ, the words or the melody, and whether it is sure: "lead maybe only just". */
     public static String verdict(Margin margin) {
         String words = margin.words();
         return switch (margin.verdict()) {
-            case LEADS, ORGAN_ALONE, NO_TUNE -> words;
+            case LEADS, ORGAN_ALONE, UNACCOMPANIED, NO_TUNE -> words;
             case LOST, LEAD_ONLY_JUST -> "lead " + words;
             case TOO_STRONG -> "organ " + words;
             case COVERED, VOICE_ONLY_JUST, CLEAR -> "words " + words;

@@ -13,6 +13,7 @@ import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Mode;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 
 /**
@@ -138,7 +139,7 @@ public final class OrganSound {
         PeoplePresent people = PeoplePresent.of(verse, servicePeople);
         Seats here = seats(people.present());
         Dynamic.Scale scale = range.scale(here, seats(0));
-        power.compute(verse.registration(), verse.hands());
+        power.compute(sounding(verse), verse.hands());
         Seats.multiply(power.all(), here.organInNave(), inNave);
         Seats.multiply(power.all(), here.organAmong(people.place()), amongSingers);
         here.singing(people, voice(verse), singing);
@@ -169,6 +170,9 @@ public final class OrganSound {
     }
 
     private Margin margin(Verse verse, PeoplePresent people, Seats here) {
+        if (!verse.isPlayed()) {
+            return Margin.of(Verdict.UNACCOMPANIED);
+        }
         if (verse.mode() != Mode.MELODY_SOLOED && !verse.isSung()) {
             return Margin.NONE;
         }
@@ -241,7 +245,7 @@ public final class OrganSound {
     public OptionalDouble singingDba(int present, int singing, Singing strength, double[] gradient) {
         // a seat among singers leaves out the listener's own voice: one singer more is heard by a meter as all of them
         PeoplePresent people = new PeoplePresent(present, singing + 1, PeoplePresent.Place.IN_THE_NAVE);
-        double[] voice = singers.voice(Mode.CONGREGATION, strength);
+        double[] voice = singers.voice(SungBy.CONGREGATION, strength);
         seats(present).singing(people, voice, this.singing);
         sensitivity.ofSinging(seats(present), people, voice, this.singing, gradient);
         return ThirdOctaves.levelDba(this.singing);
@@ -275,12 +279,17 @@ public final class OrganSound {
 
     private OptionalDouble naveDba(Verse verse, int servicePeople, double[] gradient) {
         int present = PeoplePresent.of(verse, servicePeople).present();
-        return organDba(Seat.NAVE, present, verse.registration(), verse.hands(), gradient);
+        return organDba(Seat.NAVE, present, sounding(verse), verse.hands(), gradient);
+    }
+
+    /** What sounds of what is drawn: nothing where nobody plays. */
+    private Registration sounding(Verse verse) {
+        return verse.isPlayed() ? verse.registration() : Registration.silent(organ());
     }
 
     /** Sound power of one of those who sing a verse, re 1 pW, by band. */
     double[] voice(Verse verse) {
-        return singers.voice(verse.mode(), verse.singing());
+        return singers.voice(verse.sungBy(), verse.singing());
     }
 
     /** The seats with a number of people in the room. */

@@ -26,10 +26,10 @@ record PeoplePresent(int present, int singers, Place place) {
         return switch (verse.mode()) {
             case CONGREGATION -> {
                 int present = verse.people().orElse(servicePeople);
-                yield sung(verse, present, Singers.singing(present), Place.IN_THE_NAVE);
+                yield sung(verse, present, Singers.singing(present, verse.sung()), Place.IN_THE_NAVE);
             }
             case SMALL_CHOIR -> {
-                int voices = verse.people().orElse(Singers.USUAL_CHOIR);
+                int voices = verse.people().orElse(Singers.usualChoir(verse.sungBy()));
                 yield sung(verse, servicePeople + voices, voices, Place.AT_THE_CHOIR);
             }
             case SOLO_VOICE -> sung(verse, servicePeople + 1, 1, Place.AT_THE_CHOIR);

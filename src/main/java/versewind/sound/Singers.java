@@ -3,8 +3,9 @@ package versewind.sound;
 import java.util.List;
 import versewind.acoustics.TableResource;
 import versewind.acoustics.ThirdOctaves;
-import versewind.plan.Mode;
 import versewind.plan.Singing;
+import versewind.plan.Sung;
+import versewind.plan.SungBy;
 
 /**
  * Sound power of singers, and their level at a seat among them. An estimate.
@@ -14,7 +15,7 @@ import versewind.plan.Singing;
  * "loud", full voice "loud". A trained soloist has half a step more effort and 4 dB more power. N voices have N times
  * the power.
  *
- * <p>Of those present 0.8 sing. At a seat among N singers there is the diffuse field of the others, (N - 1) 4/A, and
+ * <p>Of those present 8 in 10 sing, or as many as the plan says. A treble has 3 dB less power. At a seat among N singers there is the diffuse field of the others, (N - 1) 4/A, and
  * the direct sound of the neighbours, (n/2) ln(R/r0), the integral of n/(4 pi r^2) over a disc: n = 1.1 singers a m2,
  * r0 = 0.7 m, R = (N/(pi n))^0.5.
  *
@@ -26,34 +27,40 @@ import versewind.plan.Singing;
  */
 final class Singers {
 
-    /** Share of those present who sing. */
-    static final double SHARE_SINGING = 0.8;
-
-    /** Voices of a small choir without a number. */
-    static final int USUAL_CHOIR = 16;
+    private static final int USUAL_CHOIR = 16;
+    private static final int USUAL_TREBLES = 10;
 
     private static final double POWER_OVER_1_M_DB = 8;
     private static final double SINGERS_PER_M2 = 1.1;
     private static final double NEAREST_M = 0.7;
     private static final double TRAINED_EFFORT = 0.5;
     private static final double TRAINED_DB = 4;
+    private static final double TREBLE_DB = -3;
     private static final double THIRD_OF_OCTAVE_DB = ThirdOctaves.powerToDb(3);
     private static final int FIRST_OCTAVE = 2;
 
     private final double[][] voices = new double[Singing.values().length][];
     private final double[][] soloists = new double[Singing.values().length][];
+    private final double[][] trebles = new double[Singing.values().length][];
 
     /** Singers at a level above the estimate, in dB. */
     Singers(double moreDb) {
         for (Singing strength : Singing.values()) {
             voices[strength.ordinal()] = voice(effort(strength), moreDb);
+            trebles[strength.ordinal()] = voice(effort(strength), TREBLE_DB + moreDb);
             soloists[strength.ordinal()] = voice(effort(strength) + TRAINED_EFFORT, TRAINED_DB + moreDb);
         }
     }
 
-    /** Sound power of one voice re 1 pW by band, of a trained soloist in that mode; shared, not to be written to. */
-    double[] voice(Mode mode, Singing strength) {
-        return (mode == Mode.SOLO_VOICE ? soloists : voices)[strength.ordinal()];
+    /** Sound power of one voice re 1 pW by band; shared, not to be written to. */
+    double[] voice(SungBy by, Singing strength) {
+        double[][] voice =
+                switch (by) {
+                    case SOLO_VOICE -> soloists;
+                    case TREBLES -> trebles;
+                    case CONGREGATION, SMALL_CHOIR, MELODY_SOLOED, DESCANT, ALTERNATION, UNACCOMPANIED -> voices;
+                };
+        return voice[strength.ordinal()];
     }
 
     /** Vocal effort in the steps of the standard: 0 normal, 1 raised, 2 loud, 3 shout. */
@@ -78,9 +85,15 @@ final class Singers {
         return power;
     }
 
-    /** Number of singers in a congregation, 1 or more. */
-    static int singing(int present) {
-        return Math.max(1, (int) Math.round(SHARE_SINGING * present));
+    /** Number of singers in a congregation who sing at one time, 1 or more: in alternation one side of two. */
+    static int singing(int present, Sung sung) {
+        int sides = sung.by() == SungBy.ALTERNATION ? 2 : 1;
+        return Math.max(1, (int) Math.round(sung.share().inTen() / 10.0 * present / sides));
+    }
+
+    /** Voices of a small choir, or of the trebles alone, without a number. */
+    static int usualChoir(SungBy by) {
+        return by == SungBy.TREBLES ? USUAL_TREBLES : USUAL_CHOIR;
     }
 
     /**

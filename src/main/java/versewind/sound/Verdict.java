@@ -28,7 +28,9 @@ public enum Verdict {
     STANDS_OUT(Margin.Kind.SOLO_LINE, "stands out", Call.NONE, Way.NONE),
 
     /** Nobody sings and nothing is soloed. */
-    ORGAN_ALONE(Margin.Kind.ORGAN_ALONE, "organ alone", Call.NONE, Way.NONE);
+    ORGAN_ALONE(Margin.Kind.ORGAN_ALONE, "organ alone", Call.NONE, Way.NONE),
+    /** Nobody plays. */
+    UNACCOMPANIED(Margin.Kind.ORGAN_ALONE, "unaccompanied", Call.NONE, Way.NONE);
 
     /** The change that a verdict calls for. */
     public enum Way {

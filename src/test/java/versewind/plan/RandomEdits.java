@@ -47,7 +47,8 @@ public final class RandomEdits {
         Optional<LocalDate> date =
                 random.nextBoolean() ? Optional.empty() : Optional.of(LocalDate.ofEpochDay(random.nextInt(40_000)));
         return new ServiceHeading(text(), date, 1 + random.nextInt(Verse.MOST_PEOPLE), text())
-                .withPlayer(oneOf(Player.values()));
+                .withPlayer(oneOf(Player.values()))
+                .withInTen(1 + random.nextInt(10));
     }
 
     private Hymn hymn() {
@@ -58,7 +59,8 @@ public final class RandomEdits {
         return new Verse(
                 oneOf(VerseKind.values()),
                 text(),
-                new Sung(oneOf(Mode.values()), oneOf(Singing.values()), sometimes(500)),
+                random.nextBoolean(),
+                new Sung(oneOf(SungBy.values()), oneOf(Singing.values()), sometimes(500), Share.USUAL),
                 new Played(
                         new HandsAndFeet(oneOf(HandsAndFeet.Layout.values()), random.nextInt(2), random.nextInt(2)),
                         registration()),

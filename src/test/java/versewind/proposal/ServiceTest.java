@@ -124,7 +124,7 @@ class ServiceTest {
         RegistrationProposer.OfVerse found = console.proposer().forVerse(plan, new VersePlace(0, 0));
 
         assertThat(found.proposals()).isEmpty();
-        assertThat(found.none()).hasValue("Nothing can be drawn: the locks leave no stop that could sound.");
+        assertThat(found.none(plan)).hasValue("Nothing can be drawn: the locks leave no stop that could sound.");
     }
 
     @Test

@@ -38,15 +38,17 @@ import versewind.plan.HandsAndFeet;
 import versewind.plan.HeardAs;
 import versewind.plan.Hymn;
 import versewind.plan.Locks;
-import versewind.plan.Mode;
 import versewind.plan.Mood;
+import versewind.plan.Occasion;
 import versewind.plan.Plan;
 import versewind.plan.Played;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
+import versewind.plan.Share;
 import versewind.plan.Silenced;
 import versewind.plan.Singing;
 import versewind.plan.Sung;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.rules.Rule;
@@ -260,7 +262,9 @@ public final class RandomWorks {
         ServiceHeading heading = new ServiceHeading(
                 text(),
                 chance(70) ? Optional.of(LocalDate.of(below(10_000), 1 + below(12), 1 + below(28))) : Optional.empty(),
+                chance(30) ? Optional.of(oneOf(List.of(Occasion.values()))) : Optional.empty(),
                 1 + below(50_000),
+                1 + below(10),
                 text(),
                 chance(50) ? ServiceHeading.USUAL_MOVE_S : tenths(0.1, 5),
                 oneOf(List.of(Player.values())));
@@ -286,10 +290,12 @@ public final class RandomWorks {
         return new Verse(
                 oneOf(List.of(VerseKind.values())),
                 text(),
+                chance(20),
                 new Sung(
-                        oneOf(List.of(Mode.values())),
+                        oneOf(List.of(SungBy.values())),
                         oneOf(List.of(Singing.values())),
-                        chance(30) ? OptionalInt.of(1 + below(50_000)) : OptionalInt.empty()),
+                        chance(30) ? OptionalInt.of(1 + below(50_000)) : OptionalInt.empty(),
+                        new Share(chance(30) ? OptionalInt.of(1 + below(10)) : OptionalInt.empty(), 8)),
                 new Played(
                         new HandsAndFeet(
                                 oneOf(List.of(HandsAndFeet.Layout.values())),

@@ -212,8 +212,8 @@ class EditingTest {
                 "E | <Tab> <Tab> <Tab> <Tab> ^U '7' | Tempo: 7 is out of range. Enter a whole number from 20 to 300.",
                 "E | ^U | A hymn needs a title.",
                 "S | <Tab> ^U '4.10.26' | Enter a date, such as 20 Dec 2026 or 2026-12-20.",
-                "S | <Tab> <Tab> ^U 'many' | is not a number. Enter a whole number from 1 to 50000.",
-                "S | <Tab> <Tab> ^U '0' | People: 0 is out of range. Enter a whole number from 1 to 50000.",
+                "S | <Tab> <Tab> <Tab> ^U 'many' | is not a number. Enter a whole number from 1 to 50000.",
+                "S | <Tab> <Tab> <Tab> ^U '0' | People: 0 is out of range. Enter a whole number from 1 to 50000.",
                 "S | ^U | A service needs a title.",
                 "e | <Tab> ^U '-3' | People: -3 is out of range. Enter a whole number from 1 to 50000."
             })
@@ -231,7 +231,7 @@ class EditingTest {
 
     @Test
     void pasted_text_goes_into_the_field_as_one_line() {
-        desk.press("e", "<Tab>", "<Tab>", "<Tab>", "^U")
+        desk.press("e", "<Tab>", "<Tab>", "<Tab>", "<Tab>", "^U")
                 .answer(new Event.Paste("one\ntwo\r\nthree"))
                 .press("<Enter>");
         assertThat(desk.verse().note()).isEqualTo("one two three");

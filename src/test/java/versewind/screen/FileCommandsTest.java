@@ -179,7 +179,7 @@ class FileCommandsTest {
         desk.press("<Enter>");
         assertThat(desk.effects()).containsExactly(Wanted.of("beginPlan", "village"));
         desk.answer(new Event.PlanBegun("village", Player.WITH_PEDALS));
-        desk.press("'Evensong'", "<Tab>", "<Tab>", "^U", "'60'", "<Enter>");
+        desk.press("'Evensong'", "<Tab>", "<Tab>", "<Tab>", "^U", "'60'", "<Enter>");
         assertThat(desk.effects())
                 .containsExactly(Wanted.of(
                         "createPlan",

@@ -10,7 +10,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
+import versewind.plan.Occasion;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 
 /** Who sings, with which strength, and how hands and feet follow. */
@@ -93,9 +95,44 @@ class PlayingCommandsTest {
         assertThat(desk.press("h", "h", "h", "h", "h").verse().hands().layout()).isEqualTo(before);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "5, DESCANT, 'descant over a congregation of 480, ordinary', desc.",
+        "6, TREBLES, '10 trebles, ordinary', treb.",
+        "7, ALTERNATION, 'congregation of 480 in alternation, ordinary', sides",
+        "8, UNACCOMPANIED, 'unaccompanied', unacc"
+    })
+    void a_key_says_who_sings(String key, SungBy by, String words, String shortWord) {
+        desk.press(key);
+        assertThat(desk.verse().sungBy()).isEqualTo(by);
+        assertThat(desk.screen()).contains("V1 \u2500 " + words, "V1     " + shortWord);
+    }
+
+    @Test
+    void where_nobody_plays_no_balance_is_asked_and_nothing_is_proposed_to_be_wrong() {
+        assertThat(desk.press("8").screen()).contains("Nobody plays").doesNotContain("organ alone", "remark");
+    }
+
+    @Test
+    void a_verse_may_be_left_out_and_not() {
+        assertThat(desk.press("O").verse().isOptional()).isTrue();
+        assertThat(desk.said()).isEqualTo("V1 may be left out.");
+        assertThat(desk.press("O").verse().isOptional()).isFalse();
+        assertThat(desk.said()).isEqualTo("V1 is always sung.");
+    }
+
+    @Test
+    void a_verse_and_a_service_have_the_share_of_those_who_sing() {
+        desk.press("S", "<Tab>", "<Tab>", "'wedding'", "<Tab>", "<Tab>", "'3'", "<Enter>");
+        assertThat(desk.screen()).contains("congregation of 480, 3 in 10 singing, ordinary");
+        desk.press("#", "<Tab>", "'9'", "<Enter>");
+        assertThat(desk.screen()).contains("congregation of 480, 9 in 10 singing, ordinary");
+        assertThat(desk.plan().heading().occasion()).isEqualTo(Occasion.WEDDING);
+    }
+
     @Test
     void a_player_without_pedals_goes_between_the_hands_together_and_the_melody_alone() {
-        desk.press("S", "<Tab>", "<Tab>", "<Tab>", "'manuals only'", "<Enter>");
+        desk.press("S", "<Tab>", "<Tab>", "<Tab>", "<Tab>", "<Tab>", "'manuals only'", "<Enter>");
         assertThat(desk.verse().hands().layout()).isEqualTo(Layout.MANUALS_ONLY);
         assertThat(desk.press("h").verse().hands().layout()).isEqualTo(Layout.SOLOED_WITHOUT_PEDAL);
         assertThat(desk.press("h").verse().hands().layout()).isEqualTo(Layout.MANUALS_ONLY);

@@ -240,7 +240,7 @@ class ScreenGoldenTest {
                         "new-plan-60x18",
                         organs().answer(new Event.PlanBegun("st-tethwin", Player.MANUALS_ONLY))
                                 .press("<Enter>"),
-                        "Player  manuals only",
+                        "Player    manuals only",
                         "A service needs a title."),
                 new Case(
                         "nothing-fits-80x24",
@@ -346,7 +346,7 @@ class ScreenGoldenTest {
     private static Desk longField() {
         String note = "Wait for the procession to reach the font, then the bell, then the choir's entry in canon. ";
         return Desk.with("harvest-festival", 80, 24)
-                .press("e", "<Tab>", "<Tab>", "<Tab>", "^U", "'" + note.repeat(2) + "'", "<Left>", "<Left>");
+                .press("e", "<Tab>", "<Tab>", "<Tab>", "<Tab>", "^U", "'" + note.repeat(2) + "'", "<Left>", "<Left>");
     }
 
     private static Desk refused() {

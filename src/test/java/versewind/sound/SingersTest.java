@@ -3,14 +3,17 @@ package versewind.sound;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import versewind.acoustics.DiffuseField;
 import versewind.acoustics.ThirdOctaves;
-import versewind.plan.Mode;
+import versewind.plan.Share;
 import versewind.plan.Singing;
+import versewind.plan.Sung;
+import versewind.plan.SungBy;
 
 class SingersTest {
 
@@ -20,11 +23,11 @@ class SingersTest {
     private static final int BAND_1_KHZ = 16;
 
     private static double[] voice(Singing singing) {
-        return new Singers(0).voice(Mode.CONGREGATION, singing);
+        return new Singers(0).voice(SungBy.CONGREGATION, singing);
     }
 
     private static double[] soloist(Singing singing) {
-        return new Singers(0).voice(Mode.SOLO_VOICE, singing);
+        return new Singers(0).voice(SungBy.SOLO_VOICE, singing);
     }
 
     private static double dbA(double[] voice, double share) {
@@ -115,8 +118,24 @@ class SingersTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"100, 80", "101, 81", "480, 384", "1, 1"})
-    void four_of_five_sing(int present, int singers) {
-        assertThat(Singers.singing(present)).isEqualTo(singers);
+    @CsvSource({
+        "100, 8, CONGREGATION, 80",
+        "101, 8, CONGREGATION, 81",
+        "1, 8, CONGREGATION, 1",
+        "170, 3, CONGREGATION, 51",
+        "100, 10, DESCANT, 100",
+        "100, 8, ALTERNATION, 40"
+    })
+    void so_many_in_ten_sing_and_in_alternation_half_of_them_at_a_time(int present, int inTen, SungBy by, int singers) {
+        Share share = new Share(OptionalInt.of(inTen), Share.USUAL_IN_TEN);
+        assertThat(Singers.singing(present, new Sung(by, Singing.ORDINARY, OptionalInt.empty(), share)))
+                .isEqualTo(singers);
+    }
+
+    @Test
+    void a_treble_has_half_the_power() {
+        double ratio = new Singers(0).voice(SungBy.TREBLES, Singing.ORDINARY)[BAND_1_KHZ]
+                / voice(Singing.ORDINARY)[BAND_1_KHZ];
+        assertThat(ratio).isCloseTo(0.5, within(0.01));
     }
 }

@@ -1,0 +1,51 @@
+package versewind.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import versewind.organ.Registration;
+import versewind.plan.SungBy;
+import versewind.store.BadFile;
+
+/** Verses that may be left out, and those that nobody accompanies, as the sheet has them. */
+class SpecialVersesOnTheSheetTest {
+
+    private static Registration drawn(String division, String name) throws BadFile {
+        int stop = Sheets.organ().stops().stream()
+                .map(knob -> knob.name().toString())
+                .toList()
+                .indexOf(division + ": " + name);
+        return Registration.silent(Sheets.organ()).toggleStop(stop);
+    }
+
+    @Test
+    void after_a_verse_that_may_be_left_out_both_ways_are_told() throws BadFile {
+        Registration principal = drawn("Great", "Principal 4");
+        Registration flute = drawn("Great", "Open Flute 4");
+        String html = SheetHtml.of(Sheets.of(Sheets.hymn(
+                "1",
+                Sheets.verse("V1", "", principal),
+                Sheets.verse("V2", "", flute).withOptional(true),
+                Sheets.verse("V3", "", principal))));
+
+        assertThat(html).contains("four parts on Great; may be left out", "With V2 left out:", "No changes.");
+    }
+
+    @Test
+    void an_unaccompanied_verse_has_neither_stops_nor_changes_and_the_next_is_set_from_the_one_before() throws BadFile {
+        Registration principal = drawn("Great", "Principal 4");
+        Sheet sheet = Sheets.of(Sheets.hymn(
+                "1",
+                Sheets.verse("V1", "", principal),
+                Sheets.verse("V2", "", drawn("Great", "Mixture III")).withSungBy(SungBy.UNACCOMPANIED),
+                Sheets.verse("V3", "", principal)));
+        VerseSheet silent = sheet.hymns().get(0).verses().get(1);
+        VerseSheet next = sheet.hymns().get(0).verses().get(2);
+
+        assertThat(silent.playing()).isEqualTo("unaccompanied");
+        assertThat(silent.drawn()).isEmpty();
+        assertThat(silent.changes()).isEmpty();
+        assertThat(next.before()).hasValue("V1");
+        assertThat(next.changes()).isEmpty();
+    }
+}
