@@ -145,7 +145,7 @@ final class Program {
             case COVERED, TOO_STRONG -> Balance.TOO_STRONG;
             case LEAD_ONLY_JUST, VOICE_ONLY_JUST, SOLO_LINE_ONLY_JUST -> Balance.JUST;
             case LEADS, CLEAR, STANDS_OUT -> Balance.GOOD;
-            case ORGAN_ALONE -> Balance.NOT_ASKED;
+            case ORGAN_ALONE, UNACCOMPANIED -> Balance.NOT_ASKED;
         };
     }
 

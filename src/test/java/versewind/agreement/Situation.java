@@ -149,8 +149,7 @@ enum Situation {
     Plan plan(Instrument organ) {
         Maker make = new Maker(organ);
         return new Plan(
-                new ServiceHeading(
-                        word(), Optional.of(day.date), make.people(share), "", ServiceHeading.USUAL_MOVE_S, player()),
+                new ServiceHeading(word(), Optional.of(day.date), make.people(share), "").withPlayer(player()),
                 "organ",
                 hymns(make));
     }

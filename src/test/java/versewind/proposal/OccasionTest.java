@@ -11,22 +11,26 @@ import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Occasion;
 import versewind.plan.Plan;
+import versewind.plan.Singing;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
+import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
 
 /** What the occasion, the singers and their share make of proposals. */
 class OccasionTest {
 
     private static final ProposalTrial TETHWIN = ProposalTrial.shipped("st-tethwin");
-    private static final int PEOPLE = 200;
+    private static final int PEOPLE = 120;
 
     private static Plan plan(Verse... verses) {
         return ProposalTrial.plan(PEOPLE, verses);
     }
 
     private static Plan on(Occasion occasion) {
-        Plan plan = plan(TETHWIN.verse(Mode.CONGREGATION, Mood.PLAIN));
+        Plan plan = plan(TETHWIN.verse(Mode.CONGREGATION, Mood.PLAIN)
+                .withKind(VerseKind.LAST_VERSE)
+                .withSinging(Singing.STRONG));
         return plan.withHeading(plan.heading().withGiven(Optional.of(occasion)));
     }
 
@@ -39,8 +43,9 @@ class OccasionTest {
     }
 
     @Test
-    void a_funeral_is_quieter_than_an_ordinary_service() {
-        assertThat(levelDba(on(Occasion.FUNERAL))).isLessThan(levelDba(on(Occasion.ORDINARY)));
+    void a_funeral_is_quieter_than_a_wedding_and_a_wedding_than_a_feast() {
+        assertThat(levelDba(on(Occasion.FUNERAL))).isLessThan(levelDba(on(Occasion.WEDDING)) - 1);
+        assertThat(levelDba(on(Occasion.WEDDING))).isLessThanOrEqualTo(levelDba(on(Occasion.FESTAL)));
     }
 
     @Test

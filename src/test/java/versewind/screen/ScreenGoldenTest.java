@@ -166,7 +166,7 @@ class ScreenGoldenTest {
                         "hymn-form-60x18",
                         Desk.with("harvest-festival", 60, 18).press("E"),
                         "Title: its title or first line; needed",
-                        "Title   Come, carry in the harvest"),
+                        "Title     Come, carry in the harvest"),
                 new Case(
                         "help-end-80x24",
                         Desk.with("harvest-festival", 80, 24).press("?", " ", " ", " ", " ", " "),
@@ -214,7 +214,7 @@ class ScreenGoldenTest {
                 new Case(
                         "long-field-80x24",
                         longField(),
-                        "n to reach the font, then the bell, then the choir's entry in canon."),
+                        "to reach the font, then the bell, then the choir's entry in canon."),
                 new Case(
                         "help-60x18",
                         Desk.with("harvest-festival", 60, 18).press("?", " "),
