@@ -32,7 +32,9 @@ public record Company(Who who, Singing singing, Mood mood) {
 
     /** Those for whom a verse of a plan is played. */
     public static Company of(Plan plan, VersePlace place) {
-        return of(plan.hymns().get(place.hymn()).verses().get(place.verse()), plan.heading().occasion());
+        return of(
+                plan.hymns().get(place.hymn()).verses().get(place.verse()),
+                plan.heading().occasion());
     }
 
     /** Those for whom a verse is played on such a day. */

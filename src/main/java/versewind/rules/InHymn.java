@@ -8,6 +8,7 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.Sung;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
@@ -53,8 +54,12 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
 
     /** True for two verses that the same people sing. */
     boolean isSungAlike(int one, int other) {
+        Sung mine = verse(one).sung();
+        Sung its = verse(other).sung();
         return company(one).who() == company(other).who()
-                && verse(one).people().equals(verse(other).people());
+                && mine.by() == its.by()
+                && mine.people().equals(its.people())
+                && mine.share().equals(its.share());
     }
 
     /** For whom a verse is played. */
@@ -69,7 +74,10 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
 
     /** What is wrong with the stops of a verse of this day. */
     List<ChorusFault> faultsIn(Verse other) {
-        return faults.in(other.registration(), other.hands(), Company.of(other, plan.heading().occasion()));
+        return faults.in(
+                other.registration(),
+                other.hands(),
+                Company.of(other, plan.heading().occasion()));
     }
 
     /** How many of them are of the hard ones. */
