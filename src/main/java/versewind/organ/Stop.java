@@ -2,6 +2,7 @@ package versewind.organ;
 
 import static versewind.organ.Completeness.require;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,6 +39,13 @@ public record Stop(
     /** Roman numerals for numbers of ranks, from one rank to the most. */
     public static final List<String> NUMERALS =
             List.of("I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X", "XI", "XII");
+
+    /** As a registration is written: flues from the deepest pitch upward, compound stops, then the reeds likewise. */
+    public static final Comparator<Stop> AS_WRITTEN = Comparator.comparing(
+                    (Stop stop) -> stop.family().isReed())
+            .thenComparing(stop -> stop.family().isCompound())
+            .thenComparing(stop -> stop.footage().orElse(Footage.of(2)))
+            .thenComparing(Stop::family);
 
     /** The most ranks that a stop can have. */
     public static final int MOST_RANKS = NUMERALS.size();

@@ -1,11 +1,13 @@
 package versewind.rules;
 
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.organ.IndexSet;
@@ -34,13 +36,12 @@ public final class Advice {
 
     /** All findings of a plan that can be played on the instrument, silenced ones too. */
     public List<Finding> findings(Plan plan) {
-        return findings(plan, breach -> breach.mend().get()).toList();
+        return findings(plan, this::mend).toList();
     }
 
     /** The findings of one verse, the weightiest first, silenced ones too. */
     public List<Finding> findings(Plan plan, VersePlace place) {
-        return findings(
-                hymn(plan, place.hymn()), place.verse(), breach -> breach.mend().get());
+        return findings(hymn(plan, place.hymn()), place.verse(), this::mend);
     }
 
     /** Number of cautions in a plan, silenced ones left out. */
@@ -63,7 +64,7 @@ public final class Advice {
         return InHymn.of(plan, sound, faults, hymn);
     }
 
-    private Stream<Finding> findings(Plan plan, Function<Breach, Optional<Mend>> mend) {
+    private Stream<Finding> findings(Plan plan, BiFunction<InHymn, Broken, Optional<Mend>> mend) {
         return IntStream.range(0, plan.hymns().size())
                 .mapToObj(hymn -> hymn(plan, hymn))
                 .flatMap(hymn -> saidOnce(IntStream.range(0, hymn.verses().size())
@@ -73,25 +74,79 @@ public final class Advice {
                         .map(broken -> finding(hymn, broken, mend)));
     }
 
-    private List<Finding> findings(InHymn hymn, int index, Function<Breach, Optional<Mend>> mend) {
+    private List<Finding> findings(InHymn hymn, int index, BiFunction<InHymn, Broken, Optional<Mend>> mend) {
         return breaches(hymn, index)
                 .sorted(Broken.BY_WEIGHT)
                 .map(broken -> finding(hymn, broken, mend))
                 .toList();
     }
 
-    private static Finding finding(InHymn hymn, Broken broken, Function<Breach, Optional<Mend>> mend) {
+    private static Finding finding(InHymn hymn, Broken broken, BiFunction<InHymn, Broken, Optional<Mend>> mend) {
         return new Finding(
                 broken.rule().head().severity(),
                 broken.rule(),
                 hymn.place(broken.verse()),
                 broken.breach().numbers(),
                 broken.sentence(),
-                mend.apply(broken.breach()).map(found -> PistonChoice.mend(found, hymn, broken.verse())),
+                mend.apply(hymn, broken),
                 broken.silence());
     }
 
-    /** What a teacher would mention of a verse by itself is said once a hymn, at the first verse it is true of, with the other verses. */
+    /**
+     * The first of what may mend a rule that is allowed and does: the rule is kept then, and no other of the verse is
+     * broken for it. For a hard rule of choruses the balance or a soft rule may suffer, if there is no other way; the
+     * balance is mended when none of those is broken.
+     */
+    private Optional<Mend> mend(InHymn hymn, Broken broken) {
+        List<Rule> before = rules(hymn, broken.verse());
+        boolean isTooSoon = broken.rule() instanceof BalanceRule
+                && before.stream()
+                        .anyMatch(rule ->
+                                rule instanceof ChorusRule && rule.head().severity() == Severity.CAUTION);
+        if (isTooSoon) {
+            return Optional.empty();
+        }
+        boolean isHard = broken.rule().head().severity() == Severity.CAUTION;
+        Predicate<Rule> all = rule -> rule instanceof ChorusRule || rule.head().severity() == Severity.CAUTION;
+        Predicate<Rule> hard = rule -> rule.head().severity() == Severity.CAUTION
+                && (rule instanceof ChorusRule || !(broken.rule() instanceof ChorusRule));
+        return (isHard ? Stream.of(all, hard) : Stream.of(all))
+                .flatMap(kept -> broken.breach()
+                        .mends()
+                        .get()
+                        .filter(mend -> isAllowed(hymn, mend))
+                        .map(mend -> PistonChoice.mend(mend, hymn, broken.verse()))
+                        .filter(mend -> isMended(hymn, broken, before, mend, kept)))
+                .findFirst();
+    }
+
+    private boolean isMended(InHymn hymn, Broken broken, List<Rule> before, Mend mend, Predicate<Rule> kept) {
+        List<Rule> after = rules(hymn.with(mend), broken.verse());
+        return Collections.frequency(after, broken.rule()) < Collections.frequency(before, broken.rule())
+                && after.stream()
+                        .filter(rule -> rule != broken.rule() && kept.test(rule))
+                        .allMatch(rule -> Collections.frequency(after, rule) <= Collections.frequency(before, rule));
+    }
+
+    private List<Rule> rules(InHymn hymn, int verse) {
+        return breaches(hymn, verse).map(Broken::rule).toList();
+    }
+
+    /** True where a mend keeps what the plan fixes: stops always or never drawn, and hands and feet. */
+    private static boolean isAllowed(InHymn hymn, Mend mend) {
+        Verse before = hymn.verse(mend.place().verse());
+        Locks locks = before.locks();
+        IndexSet was = before.registration().stops();
+        IndexSet is = mend.verse().registration().stops();
+        return !is.minus(was).meets(locks.never())
+                && !was.minus(is).meets(locks.always())
+                && (locks.kept() == Locks.Kept.NOTHING || mend.verse().hands().equals(before.hands()));
+    }
+
+    /**
+     * What a teacher would mention of a verse by itself is said once a hymn, at the first verse it is true of, with the
+     * other verses.
+     */
     private static Stream<Broken> saidOnce(List<Broken> all) {
         Map<String, Broken> said = new LinkedHashMap<>();
         for (Broken each : all) {
@@ -143,23 +198,12 @@ public final class Advice {
         Stream<Broken> ofStops = faults.in(hymn.played(index)).stream()
                 .map(fault ->
                         broken(hymn, index, fault.rule(), new Breach(List.of(), fault.sentence(), () -> fault.fixes()
-                                .filter(fix -> isAllowed(hymn.verse(index), fix))
-                                .findFirst()
                                 .map(fix -> hymn.fixed(index, fix)))));
         return Stream.of(
                         PlanRule.ofVerse().flatMap(rule -> of(rule, hymn, index)),
                         ofStops,
                         Stream.of(HymnRule.values()).flatMap(rule -> of(rule, hymn, index)))
                 .flatMap(each -> each);
-    }
-
-    /** True where a fix keeps what the plan fixes: stops always or never drawn, and hands and feet. */
-    private static boolean isAllowed(Verse verse, Fix fix) {
-        IndexSet before = verse.registration().stops();
-        IndexSet after = fix.registration().stops();
-        return !after.minus(before).meets(verse.locks().never())
-                && !before.minus(after).meets(verse.locks().always())
-                && (verse.locks().kept() == Locks.Kept.NOTHING || fix.hands().equals(verse.hands()));
     }
 
     private static Stream<Broken> of(PlanRule rule, InHymn hymn, int index) {
@@ -176,7 +220,12 @@ public final class Advice {
         InHymn hymn = hymn(plan, place.hymn());
         Verdict verdict = hymn.estimate(place.verse()).margin().verdict();
         return verdict.wantsAttention()
-                ? Remedy.of(hymn, place.verse(), verdict).map(each -> PistonChoice.mend(each, hymn, place.verse()))
+                ? breaches(hymn, place.verse())
+                        .filter(broken -> broken.rule() instanceof BalanceRule
+                                || broken.rule() == VerseRule.HANDS_CROSSED
+                                || broken.rule() == ChorusRule.EMPTY_HAND)
+                        .flatMap(broken -> mend(hymn, broken).stream())
+                        .findFirst()
                 : Optional.empty();
     }
 
@@ -186,7 +235,7 @@ public final class Advice {
     }
 
     /** For findings without their mends, which may need many estimates. */
-    private static Optional<Mend> notMended(Breach breach) {
+    private static Optional<Mend> notMended(InHymn hymn, Broken broken) {
         return Optional.empty();
     }
 }

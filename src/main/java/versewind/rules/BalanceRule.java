@@ -1,8 +1,12 @@
 package versewind.rules;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.BoxPosition;
+import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
 import versewind.sound.Estimate;
@@ -30,6 +34,7 @@ public enum BalanceRule implements PlanRule {
     private static final String SILENT = "Nothing is drawn that sounds: the people sing without a lead.";
 
     private static final BalanceRule[] RULES = values();
+    private static final int MOST_STEPS = 6;
 
     @SuppressWarnings("ImmutableEnumChecker") // a value, which never changes
     private final RuleHead head;
@@ -72,7 +77,7 @@ public enum BalanceRule implements PlanRule {
         boolean isNothing = this == LEAD_ONLY_JUST && isAtHand(hymn, verse);
         return !isSaid && !isNothing && estimate.margin().verdict() == verdict
                 ? Optional.of(new Breach(
-                        Figure.balance(estimate), sentence(estimate, hymn.verse(verse)), () -> mend(hymn, verse)))
+                        Figure.balance(estimate), sentence(estimate, hymn.verse(verse)), () -> mends(hymn, verse)))
                 : Optional.empty();
     }
 
@@ -119,7 +124,70 @@ public enum BalanceRule implements PlanRule {
         };
     }
 
-    private Optional<Mend> mend(InHymn hymn, int verse) {
-        return Remedy.of(hymn, verse, verdict);
+    /**
+     * What may bring the verse to its balance: a manual that is prepared; else steps of the order, boxes first, until it
+     * holds well, or at least holds. Of a soloed melody the accompaniment is made softer, then the melody stronger.
+     */
+    Stream<Mend> mends(InHymn hymn, int index) {
+        Stream<Verdict.Way> ways = verdict.kind() == Margin.Kind.SOLO_LINE
+                ? Stream.of(Verdict.Way.SOFTER, Verdict.Way.STRONGER)
+                : Stream.of(verdict.way());
+        return Stream.concat(prepared(hymn, index), ways.flatMap(way -> steps(hymn, index, way)))
+                .map(fix -> hymn.fixed(index, fix));
+    }
+
+    /** The hands together on another manual on which something is drawn. */
+    private static Stream<Fix> prepared(InHymn hymn, int index) {
+        Verse verse = hymn.verse(index);
+        return hymn.faults().organ().keyboards().stream()
+                .filter(home -> verse.hands().right() == verse.hands().left()
+                        && home != verse.hands().left())
+                .map(home -> new Fix(
+                        verse.registration(), HandsAndFeet.on(verse.hands().layout(), home)))
+                .filter(fix -> hymn.estimate(verse.withHands(fix.hands()))
+                                .margin()
+                                .verdict()
+                                .way()
+                        == Verdict.Way.NONE);
+    }
+
+    private Stream<Fix> steps(InHymn hymn, int index, Verdict.Way way) {
+        Verse verse = hymn.verse(index);
+        if (verse.registration().stops().isEmpty()) {
+            return fromNothing(hymn, index);
+        }
+        List<DynamicStep> steps = DynamicSteps.steps(
+                hymn.sound(),
+                verse,
+                hymn.plan().heading().people(),
+                hymn.hymn().tempo(),
+                way,
+                this == LEAD_ONLY_JUST ? 1 : MOST_STEPS);
+        Stream<DynamicStep> well =
+                steps.stream().filter(step -> step.estimate().margin().verdict().way() == Verdict.Way.NONE);
+        Stream<DynamicStep> atLeast = steps.stream()
+                .filter(step -> this != LEAD_ONLY_JUST
+                        && !step.estimate().margin().verdict().wantsAttention());
+        return Stream.concat(well.limit(1), atLeast.limit(1)).map(step -> new Fix(step.registration(), verse.hands()));
+    }
+
+    /** The first rung of the order that leads, and else the last. */
+    private static Stream<Fix> fromNothing(InHymn hymn, int index) {
+        Verse verse = hymn.verse(index);
+        List<Registration> rungs = new BuildingLine(
+                        hymn.faults().organ(), verse.hands(), verse.locks().never())
+                .rungs().stream()
+                        .map(rung ->
+                                verse.registration().withStops(rung.stops()).withCouplers(rung.couplers()))
+                        .toList();
+        Stream<Registration> leading = rungs.stream()
+                .filter(drawn -> hymn.estimate(verse.withRegistration(drawn))
+                                .margin()
+                                .verdict()
+                                .way()
+                        == Verdict.Way.NONE);
+        return Stream.concat(leading, rungs.stream().skip(Math.max(0, rungs.size() - 1)))
+                .limit(1)
+                .map(drawn -> new Fix(drawn, verse.hands()));
     }
 }

@@ -1,20 +1,20 @@
 package versewind.rules;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
- * How a rule is broken. The mend is looked for only when it is asked for: that may need many estimates.
+ * How a rule is broken. What may mend it is looked for only when it is asked for: that may need many estimates.
  *
  * @param numbers the numbers it rests on
  * @param sentence the finding in one sentence
- * @param mend the search for the smallest change that mends it
+ * @param mends what may mend it, the likeliest first; each is tried before it is offered
  */
-record Breach(List<Figure> numbers, String sentence, Supplier<Optional<Mend>> mend) {
+record Breach(List<Figure> numbers, String sentence, Supplier<Stream<Mend>> mends) {
 
     /** A breach that no single change mends. */
     Breach(List<Figure> numbers, String sentence) {
-        this(numbers, sentence, Optional::empty);
+        this(numbers, sentence, Stream::empty);
     }
 }

@@ -134,11 +134,15 @@ public final class BuildingLine {
      * A registration with an addition taken back. What the addition had replaced returns; stops that its coupler had
      * brought stay drawn, since nobody hears them.
      */
-    public static Registration without(Registration drawn, Addition addition) {
-        IndexSet couplers = drawn.couplers().minus(addition.couplers());
-        return addition.couplers().isEmpty()
-                ? drawn.withStops(drawn.stops().minus(addition.draws()).plus(addition.replaces()))
-                : drawn.withCouplers(couplers);
+    public Registration without(Registration drawn, Addition addition) {
+        if (!addition.couplers().isEmpty()) {
+            return drawn.withCouplers(drawn.couplers().minus(addition.couplers()));
+        }
+        IndexSet gone = drawn.stops().and(addition.draws());
+        IndexSet back = IndexSet.of(addition.replaces().stream().filter(stop -> gone.stream()
+                .anyMatch(other -> organ.divisionOf(other) == organ.divisionOf(stop)
+                        && organ.layer(other).isKinOf(organ.layer(stop)))));
+        return drawn.withStops(drawn.stops().minus(gone).plus(back));
     }
 
     /** Stops that belong to the line. */

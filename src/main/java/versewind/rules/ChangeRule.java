@@ -2,6 +2,7 @@ package versewind.rules;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import versewind.organ.General;
 import versewind.organ.Pistons;
 import versewind.plan.Hymn;
@@ -43,8 +44,8 @@ public enum ChangeRule implements PlanRule {
             Pistons pistons = hymn.organ().pistons();
             return General.of(hymn.verse(index).piston())
                     .filter(general -> !pistons.has(general))
-                    .map(general ->
-                            new Breach(List.of(), sentence(general, pistons), () -> PistonChoice.another(hymn, index)));
+                    .map(general -> new Breach(
+                            List.of(), sentence(general, pistons), () -> PistonChoice.another(hymn, index).stream()));
         }
 
         private static String sentence(General general, Pistons pistons) {
@@ -73,7 +74,7 @@ public enum ChangeRule implements PlanRule {
                             List.of(),
                             "Piston " + verse.piston() + " holds something else since " + holder
                                     + ": it would have to be on another memory level here.",
-                            () -> PistonChoice.another(hymn, index)));
+                            () -> PistonChoice.another(hymn, index).stream()));
         }
 
         /** The first verse of the plan that has the piston, if that is set otherwise there. */
@@ -111,7 +112,7 @@ public enum ChangeRule implements PlanRule {
                                     List.of(),
                                     "Piston " + verse.piston() + " sets the same as " + before.piston()
                                             + ": one is enough.",
-                                    () -> Optional.of(hymn.onPiston(before.piston(), index, verse))));
+                                    () -> Stream.of(hymn.onPiston(before.piston(), index, verse))));
         }
     },
 

@@ -47,21 +47,17 @@ public final class ChorusFault {
         return rule.sentence(chorus, offenders);
     }
 
-    /**
-     * What fixes it, the nearest first: it is gone then, and no other rule of choruses is broken for it; after these
-     * what only breaks no other of the hard ones.
-     */
+    /** What fixes it, the likeliest first: it is gone then, and no hard rule of choruses is broken for it. */
     Stream<Fix> fixes() {
         List<ChorusFault> before = faults.in(chorus.played());
-        return Stream.of(Severity.REMARK, Severity.CAUTION)
-                .flatMap(least -> rule.fixes(chorus, offenders).filter(fix -> isFixed(before, least, fix)));
+        return rule.fixes(chorus, offenders).filter(fix -> isFixed(before, fix));
     }
 
-    private boolean isFixed(List<ChorusFault> before, Severity least, Fix fix) {
+    private boolean isFixed(List<ChorusFault> before, Fix fix) {
         List<ChorusFault> after = faults.in(fix.registration(), fix.hands(), chorus.company());
         return count(after, rule) < count(before, rule)
                 && after.stream()
-                        .filter(fault -> fault.rule != rule && fault.severity().compareTo(least) <= 0)
+                        .filter(fault -> fault.rule != rule && fault.severity() == Severity.CAUTION)
                         .allMatch(fault -> count(after, fault.rule) <= count(before, fault.rule));
     }
 

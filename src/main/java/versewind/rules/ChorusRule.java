@@ -202,7 +202,7 @@ public enum ChorusRule implements Rule {
             "coupler from an empty manual",
             2,
             CouplerOffenders::idleCoupler,
-            "{couplers} [brings|bring] nothing: nothing is drawn there.",
+            "{couplers} [brings|bring] nothing here.",
             ways(Fixes::pushInCouplers)),
     STRANGE_TO_FEET(
             "pedal coupled to another manual",

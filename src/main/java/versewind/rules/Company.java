@@ -49,7 +49,8 @@ public record Company(Who who, Singing singing, Mood mood) {
         if (occasion.isHeldBack() || singing == Singing.GENTLE) {
             return Mood.GENTLE;
         }
-        boolean isFestal = singing == Singing.FULL_VOICE || (occasion == Occasion.FESTAL && singing == Singing.STRONG);
+        boolean isFeast = occasion == Occasion.FESTAL || occasion == Occasion.JOYFUL;
+        boolean isFestal = singing == Singing.FULL_VOICE || (isFeast && singing == Singing.STRONG);
         return isFestal ? Mood.FESTAL : Mood.PLAIN;
     }
 

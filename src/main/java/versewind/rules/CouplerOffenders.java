@@ -67,7 +67,10 @@ final class CouplerOffenders {
         return brokenBy(acting);
     }
 
-    /** Couplers to a keyboard that is played from a manual on which nothing is drawn. */
+    /**
+     * Couplers to a keyboard that is played from a manual on which nothing is drawn, and octave couplers of a division
+     * that sounds only by another coupler, where they do not carry on.
+     */
     static Optional<IndexSet> idleCoupler(Chorus chorus) {
         if (!chorus.isFirst()) {
             return KEPT;
@@ -84,10 +87,22 @@ final class CouplerOffenders {
         OrganFacts organ = played.organ();
         int home = organ.sourceOf(coupler);
         int keyboard = organ.keyboardOf(coupler);
-        return home != keyboard
-                && played.isUnderHandOrFoot(keyboard)
+        Coupler.Kind kind = organ.organ().couplers().get(coupler).kind();
+        if (home == keyboard) {
+            return kind.semitones() != 0 && played.isHeard(home) && !isActing(played, home, kind);
+        }
+        return played.isUnderHandOrFoot(keyboard)
                 && !played.registration().stops().meets(organ.allOf(home))
                 && !carriesOn(played, home);
+    }
+
+    private static boolean isActing(PlayedRegistration played, int home, Coupler.Kind kind) {
+        for (Chorus chorus : played.choruses()) {
+            if (chorus.sounds(home, kind)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** True where couplers are drawn that move the keys of other manuals with those of a division. */

@@ -218,7 +218,7 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
         }
 
         private Registration without(Registration drawn, Addition addition) {
-            Registration rest = BuildingLine.without(drawn, addition);
+            Registration rest = line.without(drawn, addition);
             IndexSet always = verse.locks().always();
             return rest.withStops(
                     rest.stops().plus(drawn.stops().minus(drawn.stops().minus(always))));

@@ -49,13 +49,11 @@ final class Fixes {
                 .filter(coupler -> left.meets(organ.allOf(organ.sourceOf(coupler)))
                         || !stops.meets(organ.allOf(organ.sourceOf(coupler)))));
         Registration rest = chorus.registration().withStops(left).withCouplers(couplers);
-        return Stream.concat(
-                        Stream.of(rest), drawing(chorus, rest, eights(chorus)).filter(drawn -> isOther(drawn, stops)))
-                .map(drawn -> on(chorus, drawn));
-    }
-
-    private static boolean isOther(Registration drawn, IndexSet stops) {
-        return !drawn.stops().meets(stops);
+        Stream<Registration> ways = chorus.sounding().minus(stops).isEmpty()
+                ? drawing(chorus, rest, eights(chorus))
+                        .filter(drawn -> !drawn.stops().meets(stops))
+                : Stream.of(rest);
+        return ways.map(drawn -> on(chorus, drawn));
     }
 
     static Stream<Fix> pushInCouplers(Chorus chorus, IndexSet couplers) {

@@ -3,6 +3,7 @@ package versewind.rules;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import versewind.plan.Locks;
 import versewind.plan.Mood;
 import versewind.plan.Occasion;
@@ -61,7 +62,7 @@ public enum HymnRule implements PlanRule {
                             List.of(Figure.count("verses", verses.size())),
                             "All " + verses.size()
                                     + " verses have a heavy 16 ft in the pedal; this one could do without.",
-                            () -> Optional.of(
+                            () -> Stream.of(
                                     hymn.mend("Play it with the hands only.", index, relieved(hymn.verse(index))))))
                     : Optional.empty();
         }

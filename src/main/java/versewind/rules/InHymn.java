@@ -1,5 +1,6 @@
 package versewind.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -45,6 +46,13 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
                         .toList());
     }
 
+    /** The hymn with a verse mended. */
+    InHymn with(Mend mend) {
+        List<Estimate> after = new ArrayList<>(estimates);
+        after.set(mend.place().verse(), estimate(mend.verse()));
+        return new InHymn(mend.on(plan), sound, faults, index, after);
+    }
+
     /** The verses of the plan before one, the first of the service first. */
     Stream<Verse> before(int verse) {
         return Stream.concat(
@@ -78,13 +86,6 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
                 other.registration(),
                 other.hands(),
                 Company.of(other, plan.heading().occasion()));
-    }
-
-    /** How many of them are of the hard ones. */
-    long hardIn(Verse other) {
-        return faultsIn(other).stream()
-                .filter(fault -> fault.severity() == Severity.CAUTION)
-                .count();
     }
 
     Hymn hymn() {

@@ -3,7 +3,6 @@ package versewind.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
@@ -25,19 +24,6 @@ public record Mend(String words, VersePlace place, Verse verse) {
     /** The plan with the verse changed. */
     public Plan on(Plan plan) {
         return plan.withVerse(place, verse);
-    }
-
-    /**
-     * Another registration for a verse, reached in steps.
-     *
-     * @param drawn the registrations before and after each step, the first as it is now
-     */
-    static Mend drawing(InHymn hymn, int index, List<Registration> drawn) {
-        String steps = IntStream.range(1, drawn.size())
-                .mapToObj(i -> words(hymn.organ(), drawn.get(i - 1), drawn.get(i)))
-                .collect(Collectors.joining("; then "));
-        Registration after = drawn.get(drawn.size() - 1);
-        return hymn.mend(sentence(steps), index, hymn.verse(index).withRegistration(after));
     }
 
     /** The changes in words: "play the left hand on the Great; draw Great: Principal 4". */

@@ -70,6 +70,19 @@ final class PedalOffenders {
                 : KEPT;
     }
 
+    private static boolean isWithHands(PlayedRegistration played, int home) {
+        IndexSet here = played.organ().allOf(home);
+        return played.right().sounding().minus(here).isEmpty()
+                && played.left().sounding().minus(here).isEmpty();
+    }
+
+    private static IndexSet pedalFlues(OrganFacts organ) {
+        return organ.of(StopClass.PEDAL_32)
+                .plus(organ.of(StopClass.PEDAL_16))
+                .plus(organ.of(StopClass.PEDAL_8))
+                .plus(organ.of(StopClass.PEDAL_4));
+    }
+
     /** True where the feet sound an open 16 ft. */
     static boolean isHeavy(Chorus feet) {
         return feet.sounding().stream().anyMatch(stop -> isFirm(feet.organ(), stop));
@@ -131,7 +144,10 @@ final class PedalOffenders {
         return brokenBy(strange);
     }
 
-    /** Stops that speak through the closed box of another division, whose pipes they borrow. */
+    /**
+     * Stops that speak through the closed box of another division, whose pipes they borrow; but for flues of the pedal
+     * where all of the hands’ sound stands in that box too.
+     */
     static Optional<IndexSet> shutIn(Chorus chorus) {
         return chorus.isFirst() ? brokenBy(shutIn(chorus.played())) : KEPT;
     }
@@ -145,7 +161,8 @@ final class PedalOffenders {
             if (organ.isEnclosed(home)
                     && boxes.get(home) == BoxPosition.CLOSED
                     && played.registration().stops().meets(borrowed)) {
-                shut = shut.plus(played.sounding().and(borrowed));
+                IndexSet lost = played.sounding().and(borrowed);
+                shut = shut.plus(isWithHands(played, home) ? lost.minus(pedalFlues(organ)) : lost);
             }
         }
         return shut;

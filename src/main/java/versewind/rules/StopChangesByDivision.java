@@ -7,6 +7,7 @@ import versewind.organ.BoxPosition;
 import versewind.organ.Division;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
+import versewind.organ.Stop;
 
 /**
  * What is moved in one place of the console: a division's stops, tremulants and box, or the couplers.
@@ -60,7 +61,7 @@ public record StopChangesByDivision(String where, List<String> putIn, List<Strin
                 .mapToObj(organ.stops()::get)
                 .filter(knob -> knob.division() == index)
                 .map(Instrument.Knob::stop)
-                .sorted(BuildingOrder.WRITTEN)
+                .sorted(Stop.AS_WRITTEN)
                 .forEach(stop -> names.add(stop.label()));
         tremulants.forEach(tremulant -> {
             if (organ.tremulants().get(tremulant).division().equals(division.name())) {

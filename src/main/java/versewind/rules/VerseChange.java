@@ -44,7 +44,7 @@ final class VerseChange {
                         new Figure("needed", neededS, Figure.Unit.SECONDS),
                         new Figure("breath", breathS, Figure.Unit.SECONDS)),
                 sentence(count, neededS),
-                this::onPiston));
+                () -> onPiston().stream()));
     }
 
     private boolean isSet() {

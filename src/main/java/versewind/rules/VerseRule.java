@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
@@ -88,34 +89,49 @@ public enum VerseRule implements PlanRule {
             return isCrossed(hymn, index)
                     ? Optional.of(new Breach(
                             List.of(),
-                            "The tune is on the weaker of the two manuals.",
-                            () -> Optional.of(hymn.fixed(index, exchanged(hymn.verse(index))))))
+                            (hymn.played(index).isSoloed() ? "The soloed melody" : "The tune")
+                                    + " is on the weaker of the two manuals.",
+                            () -> Stream.of(hymn.fixed(index, exchanged(hymn.verse(index))))))
                     : Optional.empty();
         }
     },
 
-    /** Reeds in a plain verse that flues lead as well. */
+    /** Reeds in a plain verse that flues lead as well: those drawn, or with the next of the order. */
     REED_NOT_NEEDED("reed in a plain verse", 2) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
             Verse verse = hymn.verse(index);
-            Company company = hymn.company(index);
-            boolean isPlain = company.isCongregation()
+            boolean isPlain = hymn.company(index).isCongregation()
                     && verse.kind() != VerseKind.LAST_VERSE
-                    && company.mood().compareTo(Mood.PLAIN) <= 0
+                    && hymn.company(index).mood().compareTo(Mood.PLAIN) <= 0
                     && verse.singing().compareTo(Singing.ORDINARY) <= 0;
             IndexSet reeds = isPlain ? hymn.played(index).left().of(Offenders.CHORUS_REEDS) : IndexSet.EMPTY;
             if (reeds.isEmpty()) {
                 return Optional.empty();
             }
-            Registration flues =
-                    verse.registration().withStops(verse.registration().stops().minus(reeds));
-            return hymn.estimate(verse.withRegistration(flues)).margin().verdict() == Verdict.LEADS
-                    ? Optional.of(new Breach(
+            return flues(hymn, index, reeds)
+                    .map(flues -> new Breach(
                             List.of(),
                             hymn.played(index).left().say("{stops} [is|are] not needed: flues lead here.", reeds),
-                            () -> Optional.of(hymn.drawing(index, flues))))
-                    : Optional.empty();
+                            () -> Stream.of(hymn.drawing(index, flues))));
+        }
+
+        /** What leads without the reeds. */
+        private static Optional<Registration> flues(InHymn hymn, int index, IndexSet reeds) {
+            Verse verse = hymn.verse(index);
+            Registration drawn =
+                    verse.registration().withStops(verse.registration().stops().minus(reeds));
+            BuildingLine line = new BuildingLine(
+                    hymn.faults().organ(), verse.hands(), verse.locks().never().plus(reeds), drawn.stops());
+            for (int step = 0; step < Practice.FLUE_STEPS; step++) {
+                if (hymn.estimate(verse.withRegistration(drawn)).margin().verdict() == Verdict.LEADS) {
+                    return Optional.of(drawn);
+                }
+                Optional<BuildingLine.Addition> next =
+                        line.next(drawn).filter(addition -> addition.step().compareTo(BuildingStep.ENCLOSED_REEDS) < 0);
+                drawn = next.isEmpty() ? drawn : BuildingLine.with(drawn, next.get());
+            }
+            return Optional.empty();
         }
     },
 
@@ -150,17 +166,14 @@ public enum VerseRule implements PlanRule {
         }
 
         /** Without the pedal stop after which it booms no more and the bass still sounds as it should. */
-        private static Optional<Mend> lighter(InHymn hymn, int index, IndexSet own, double withoutSone) {
+        private static Stream<Mend> lighter(InHymn hymn, int index, IndexSet own, double withoutSone) {
             Verse verse = hymn.verse(index);
-            long faults = hymn.hardIn(verse);
             return own.stream()
                     .mapToObj(IndexSet::of)
-                    .filter(stop -> hymn.hardIn(without(verse, stop)) <= faults)
                     .filter(stop -> {
                         double whole = sone(hymn, index, stop);
                         return whole > 0 && 1 - withoutSone / whole < Practice.PEDAL_SHARE;
                     })
-                    .findFirst()
                     .map(stop -> hymn.drawing(index, without(verse, stop).registration()));
         }
     };
@@ -229,6 +242,6 @@ public enum VerseRule implements PlanRule {
         return new Breach(
                 List.of(Figure.db("introduction", hymn.organDba(index)), Figure.db("verse", hymn.organDba(next))),
                 sentence,
-                () -> Optional.of(hymn.mend("Play it on what " + verse.label() + " has.", index, same)));
+                () -> Stream.of(hymn.mend("Play it on what " + verse.label() + " has.", index, same)));
     }
 }

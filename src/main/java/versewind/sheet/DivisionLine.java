@@ -7,7 +7,7 @@ import versewind.organ.BoxPosition;
 import versewind.organ.Division;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
-import versewind.rules.BuildingOrder;
+import versewind.organ.Stop;
 import versewind.rules.StopChangesByDivision;
 
 /**
@@ -48,7 +48,7 @@ public record DivisionLine(String where, List<String> knobs, Optional<BoxPositio
                 .mapToObj(organ.stops()::get)
                 .filter(knob -> knob.division() == index)
                 .map(Instrument.Knob::stop)
-                .sorted(BuildingOrder.WRITTEN)
+                .sorted(Stop.AS_WRITTEN)
                 .forEach(stop -> knobs.add(stop.label()));
         registration.tremulants().stream()
                 .mapToObj(organ.tremulants()::get)

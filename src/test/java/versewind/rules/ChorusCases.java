@@ -189,7 +189,7 @@ final class ChorusCases {
                         with(CHORUS, CATHEDRAL, "Swell: Open Diapason 8", "Swell: Principal 4", "Swell Oct to Gt")),
                 breaks(
                         ChorusRule.IDLE_COUPLER,
-                        "Swell to Great brings nothing: nothing is drawn there.",
+                        "Swell to Great brings nothing here.",
                         "Push in Swell to Great.",
                         with(CHORUS, CATHEDRAL, "Swell to Great")),
                 breaks(

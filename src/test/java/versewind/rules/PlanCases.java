@@ -62,33 +62,30 @@ final class PlanCases {
                 breaks(
                         BalanceRule.LEAD_LOST,
                         "Nothing is drawn that sounds: the people sing without a lead.",
-                        "Draw Great: Diapason I 8.",
+                        "Draw Great: Diapason III 8, Principal 4, Twelfth 2 2/3, Fifteenth 2; draw Swell: Open"
+                                + " Diapason 8, Principal 4; draw Swell to Great.",
                         great()),
                 breaks(
                         BalanceRule.LEAD_TOO_STRONG,
                         CATHEDRAL,
                         12,
                         "The organ overpowers people who sing gently.",
-                        "Push in Great: Diapason I 8, Posaune 8; then push in Great: Clarion 4; then push in Great:"
-                                + " Trumpet 8; then push in Great: Mixture IV.",
+                        "Push in Great: Diapason I 8, Mixture IV, Trumpet 8, Posaune 8, Clarion 4.",
                         WITH_REEDS.withSinging(Singing.GENTLE)),
                 breaks(
                         BalanceRule.LEAD_ONLY_JUST,
                         "The lead is near its edge, and the next step takes several changes.",
-                        "Draw Swell: Open Diapason 8, Principal 4; draw Swell to Great; then draw Great: Mixture IV;"
-                            + " draw Swell: Fifteenth 2; then draw Great: Sharp Mixture III; draw Swell: Mixture IV.",
+                        "",
                         strong(great(EIGHT, FOUR, TWO, "Great: Twelfth 2 2/3"))),
                 breaks(
                         BalanceRule.WORDS_COVERED,
                         "The organ covers the soloist: the words are lost in the nave.",
-                        "Push in Great: Fifteenth 2; then draw Great: Open Flute 4; push in Great: Principal 4; then"
-                                + " draw Great: Stopped Diap 8; push in Great: Diapason II 8; then push in Great: Open"
-                                + " Flute 4.",
+                        "Draw Great: Stopped Diap 8; push in Great: Diapason II 8, Principal 4, Fifteenth 2.",
                         CHORUS.withMode(Mode.SOLO_VOICE)),
                 breaks(
                         BalanceRule.MELODY_BURIED,
                         "The soloed melody is buried in its accompaniment.",
-                        "Push in Great: Octave 4.",
+                        "Draw Great: Stopped Diap 8; push in Great: Diapason I 8, Octave 4.",
                         CATHEDRAL.soloed(
                                 "Choir",
                                 "Great",

@@ -42,12 +42,14 @@ class RemedyTest {
     }
 
     @Test
-    void where_one_movement_is_not_enough_the_steps_are_told_in_their_order() {
+    void where_one_step_is_not_enough_several_are_told_as_one_change() {
         Attendance attendance = Attendance.of(plan, sound, List.of(500));
 
         assertThat(attendance.remedies().get(0).values())
                 .extracting(Mend::words)
-                .anyMatch(words -> words.contains("; then draw Manual: Fifteenth 2."));
+                .contains(
+                        "Open the box of the Manual; draw Manual: Open Diapason 8, Fifteenth 2; push in Manual: Stopped"
+                                + " Diap 8.");
     }
 
     @Test
