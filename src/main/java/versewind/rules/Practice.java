@@ -53,9 +53,6 @@ final class Practice {
     /** Reverberation time in s from which the breath wants a beat more. */
     static final double LIVE_ROOM_S = 4;
 
-    /** Steps of flues that may stand for a reed in a plain verse. */
-    static final int FLUE_STEPS = 5;
-
     /** Knobs of a step that can be drawn while playing. */
     static final int AT_HAND_KNOBS = 2;
 

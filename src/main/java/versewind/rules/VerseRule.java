@@ -1,5 +1,6 @@
 package versewind.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -96,7 +97,7 @@ public enum VerseRule implements PlanRule {
         }
     },
 
-    /** Reeds in a plain verse that flues lead as well: those drawn, or with the next of the order. */
+    /** Reeds in a plain verse that flues lead as well, or while flues of the order are left. */
     REED_NOT_NEEDED("reed in a plain verse", 2) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
@@ -109,29 +110,41 @@ public enum VerseRule implements PlanRule {
             if (reeds.isEmpty()) {
                 return Optional.empty();
             }
-            return flues(hymn, index, reeds)
-                    .map(flues -> new Breach(
+            List<Registration> flues = flues(hymn, index, reeds);
+            boolean isEnough =
+                    hymn.estimate(verse.withRegistration(flues.get(0))).margin().verdict() == Verdict.LEADS;
+            return isEnough || flues.size() > 1
+                    ? Optional.of(new Breach(
                             List.of(),
-                            hymn.played(index).left().say("{stops} [is|are] not needed: flues lead here.", reeds),
-                            () -> Stream.of(hymn.drawing(index, flues))));
+                            hymn.played(index)
+                                    .left()
+                                    .say(
+                                            isEnough
+                                                    ? "{stops} [is|are] not needed: flues lead here."
+                                                    : "{stops} [comes|come] before flues that are left.",
+                                            reeds),
+                            () -> flues.stream().map(drawn -> hymn.drawing(index, drawn))))
+                    : Optional.empty();
         }
 
-        /** What leads without the reeds. */
-        private static Optional<Registration> flues(InHymn hymn, int index, IndexSet reeds) {
+        /** What is drawn without the reeds, and with flues of the order one after another. */
+        private static List<Registration> flues(InHymn hymn, int index, IndexSet reeds) {
             Verse verse = hymn.verse(index);
             Registration drawn =
                     verse.registration().withStops(verse.registration().stops().minus(reeds));
             BuildingLine line = new BuildingLine(
                     hymn.faults().organ(), verse.hands(), verse.locks().never().plus(reeds), drawn.stops());
-            for (int step = 0; step < Practice.FLUE_STEPS; step++) {
-                if (hymn.estimate(verse.withRegistration(drawn)).margin().verdict() == Verdict.LEADS) {
-                    return Optional.of(drawn);
+            List<Registration> all = new ArrayList<>(List.of(drawn));
+            for (BuildingLine.Addition each : line.additions()) {
+                boolean isFlue = each.step().compareTo(BuildingStep.PRINCIPALS_8_4) >= 0
+                        && each.step().compareTo(BuildingStep.ENCLOSED_REEDS) < 0;
+                Registration more = isFlue ? BuildingLine.with(drawn, each) : drawn;
+                if (!more.equals(drawn)) {
+                    all.add(more);
+                    drawn = more;
                 }
-                Optional<BuildingLine.Addition> next =
-                        line.next(drawn).filter(addition -> addition.step().compareTo(BuildingStep.ENCLOSED_REEDS) < 0);
-                drawn = next.isEmpty() ? drawn : BuildingLine.with(drawn, next.get());
             }
-            return Optional.empty();
+            return all;
         }
     },
 
