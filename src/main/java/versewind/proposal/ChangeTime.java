@@ -1,5 +1,6 @@
 package versewind.proposal;
 
+import versewind.organ.IndexSet;
 import versewind.rules.BetweenVerses;
 import versewind.rules.StopChanges;
 
@@ -35,12 +36,15 @@ record ChangeTime(double seconds, double moveS) {
         static Moves between(Candidate from, Candidate to) {
             StopChanges change =
                     StopChanges.between(from.draft().registration(), to.draft().registration());
-            int unheard = change.stopsDrawn().minus(from.heard().stops()).size()
-                    + change.stopsPutIn().minus(to.heard().stops()).size()
-                    + change.couplersDrawn().minus(from.heard().couplers()).size()
-                    + change.couplersPutIn().minus(to.heard().couplers()).size();
+            IndexSet stops = from.heard().stops().and(to.heard().stops());
+            IndexSet couplers = from.heard().couplers().and(to.heard().couplers());
+            int unheard = change.stopsDrawn().minus(stops).size()
+                    + change.stopsPutIn().minus(stops).size()
+                    + change.couplersDrawn().minus(couplers).size()
+                    + change.couplersPutIn().minus(couplers).size();
             int boxes = (int) change.boxes().stream()
-                    .filter(box -> to.heard().boxes().contains(box.division()))
+                    .filter(box -> to.heard().boxes().contains(box.division())
+                            && from.heard().boxes().contains(box.division()))
                     .count();
             return new Moves(change.count() - change.boxes().size() - unheard, unheard, boxes);
         }

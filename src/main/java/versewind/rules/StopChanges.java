@@ -58,18 +58,19 @@ public record StopChanges(
     }
 
     /**
-     * Those that are heard: a stop is drawn unheard where its division did not sound before, and may stay where it does
-     * not sound afterwards; likewise couplers of a keyboard, and boxes.
+     * Those that are heard: where a division does not sound before, or not afterwards, its stops are moved while it
+     * rests; likewise couplers of a keyboard, and boxes.
      *
      * @param before what sounds before
      * @param after what sounds afterwards
      */
     StopChanges heard(PlayedRegistration before, PlayedRegistration after) {
+        IndexSet both = before.withinEarshot().and(after.withinEarshot());
         return new StopChanges(
-                stopsDrawn.and(before.withinEarshot()),
-                stopsPutIn.and(after.withinEarshot()),
-                heard(couplersDrawn, before),
-                heard(couplersPutIn, after),
+                stopsDrawn.and(both),
+                stopsPutIn.and(both),
+                heard(heard(couplersDrawn, before), after),
+                heard(heard(couplersPutIn, before), after),
                 tremulantsDrawn,
                 tremulantsPutIn,
                 boxes.stream()
