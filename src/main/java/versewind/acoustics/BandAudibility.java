@@ -15,8 +15,7 @@ package versewind.acoustics;
  *
  * <p>Source: ANSI S3.5-1997, 4 to 6, read through public implementations.
  *
- * <p>Differences: none known for the index. {@link #shareAudible} uses the same audibility with other weights and
- * without L, for music, which the standard does not cover: an estimate.
+ * <p>Differences: none known.
  *
  * <p>Checked against: {@code BandAudibilityTest}, the published answers of Annex C and of the test files of the
  * standard.
@@ -58,7 +57,6 @@ public final class BandAudibility {
     private final double[] undistortedPower;
     private final double[] targetPower;
     private final double[] noisePower;
-    private final double[] selfPower;
     private final double[] maskingPower;
     private final double[] raised;
     private final double[] audibility;
@@ -83,7 +81,6 @@ public final class BandAudibility {
         undistortedPower = new double[bands];
         targetPower = new double[bands];
         noisePower = new double[bands];
-        selfPower = new double[bands];
         maskingPower = new double[bands];
         raised = new double[bands];
         audibility = new double[bands];
@@ -107,7 +104,6 @@ public final class BandAudibility {
         for (int band = 0; band < bands; band++) {
             targetPower[band] = ThirdOctaves.dbToPower(target[band]);
             noisePower[band] = ThirdOctaves.dbToPower(noise[band]);
-            selfPower[band] = targetPower[band];
         }
         judge();
     }
@@ -119,17 +115,6 @@ public final class BandAudibility {
      * @param masker power of the noise in each of the 28 bands
      */
     public void computePower(double[] target, double[] masker) {
-        computePower(target, masker, target);
-    }
-
-    /**
-     * As above, with a separate power for self-masking, to find bounds on audibility.
-     *
-     * @param target power of the target in each of the 28 bands
-     * @param masker power of the noise in each of the 28 bands
-     * @param self power that masks as the target itself does in each of the 28 bands
-     */
-    public void computePower(double[] target, double[] masker, double[] self) {
         ThirdOctaves.requireSpectrum(target);
         ThirdOctaves.requireSpectrum(masker);
         requireThirdOctaves();
@@ -138,7 +123,6 @@ public final class BandAudibility {
             double perHz = 1 / ThirdOctaves.bandwidthHz(third);
             targetPower[band] = target[third] * perHz;
             noisePower[band] = masker[third] * perHz;
-            selfPower[band] = self[third] * perHz;
         }
         judge();
     }
@@ -165,7 +149,7 @@ public final class BandAudibility {
 
     /** B as a power: the greater of noise and self-masking. */
     private double maskerPower(int band) {
-        return Math.max(noisePower[band], selfPower[band] * SELF_MASKING);
+        return Math.max(noisePower[band], targetPower[band] * SELF_MASKING);
     }
 
     private void spreadFromCentres() {
@@ -267,62 +251,6 @@ public final class BandAudibility {
             sum += importance[band] * audibility[band] * levelDistortion(band);
         }
         return sum;
-    }
-
-    /**
-     * The audible share of a sound, sum of w K over sum of w, 0 to 1; 0 if nothing has weight. An estimate.
-     *
-     * @param weights weight of each of the 28 bands of {@link ThirdOctaves}, 0 or more; bands outside 160 Hz to 8 kHz
-     *     do not count
-     */
-    public double shareAudible(double[] weights) {
-        ThirdOctaves.requireSpectrum(weights);
-        requireThirdOctaves();
-        return shareAudible(0, weights, weights);
-    }
-
-    /**
-     * The greatest {@link #shareAudible} for weights between two bounds: bands more audible than the share get the
-     * upper bound, the others the lower.
-     */
-    public double greatestShareAudible(double[] least, double[] most) {
-        double share = 0;
-        double next = shareAudible(share, most, least);
-        while (next > share) {
-            share = next;
-            next = shareAudible(share, most, least);
-        }
-        return share;
-    }
-
-    /** The least {@link #shareAudible} for weights between two bounds; 0 if all of them may be 0. */
-    public double leastShareAudible(double[] least, double[] most) {
-        double share = 1;
-        double next = shareAudible(share, least, most);
-        while (next < share) {
-            share = next;
-            next = shareAudible(share, least, most);
-        }
-        return share;
-    }
-
-    /** The share with one set of weights for bands more audible than a value and another set for the rest. */
-    private double shareAudible(double than, double[] better, double[] worse) {
-        double heard = 0;
-        double all = 0;
-        for (int band = 0; band < bands; band++) {
-            double weight = (audibility[band] > than ? better : worse)[band + FIRST_THIRD_OCTAVE];
-            heard += weight * audibility[band];
-            all += weight;
-        }
-        return all > 0 ? heard / all : 0;
-    }
-
-    /**
-     * Margin of a share in dB, 30 share - 15, which is K solved for E - D: 0 even, 15 fully clear, -15 fully covered.
-     */
-    public static double marginDb(double share) {
-        return RANGE_DB * share - PEAK_DB;
     }
 
     private void requireThirdOctaves() {

@@ -149,7 +149,7 @@ public final class StationaryLoudness {
     /**
      * The core loudness that a third-octave band goes into: the eleven lowest share three, the others have their own.
      */
-    public static int coreOf(int band) {
+    static int coreOf(int band) {
         int group = 0;
         for (int end : LoudnessTables.GROUP_ENDS) {
             if (band < end) {
@@ -186,7 +186,7 @@ public final class StationaryLoudness {
         return phonOf(sone);
     }
 
-    /** Core loudness of a critical band in sone/Bark, 0 to 20; see {@link #coreOf}. */
+    /** Core loudness of a critical band in sone/Bark, 0 to 20. */
     public double core(int band) {
         return core[band];
     }

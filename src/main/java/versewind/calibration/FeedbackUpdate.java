@@ -1,28 +1,26 @@
 package versewind.calibration;
 
 import java.util.List;
+import java.util.Optional;
 import versewind.organ.Trims;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.plan.Verse;
+import versewind.sound.ClearShare;
 import versewind.sound.Covariance;
-import versewind.sound.Margin;
 import versewind.sound.NormalDistribution;
 import versewind.sound.Offsets;
 import versewind.sound.OrganSound;
 import versewind.sound.Parameters;
-import versewind.sound.Thresholds;
 
 /**
  * The update of an organ by feedback after a service: too soft, right, too strong.
  *
- * <p>Feedback is an ordered observation: the felt margin, which is the true margin plus an error of 3 dB, lay below, in
- * or above the band that is right. The margin is linear in the {@link Parameters}; each verse in turn replaces the
- * normal distribution of the felt margin by that distribution truncated at the edges of the band, and that by the
- * normal distribution of the same mean and variance. The edges are those of {@link Thresholds}; a voice or a melody is
- * right up to 10 dB above its edge, beyond which the organ beneath it is too soft (an estimate).
- *
- * <p>Range: feedback that contradicts the estimate counts for less than it should, since margins are bounded.
+ * <p>Feedback is an ordered observation of the share: the level of the organ as felt, which is its true level plus an
+ * error of 3 dB, lay below, in or above the {@link ClearShare.RightBand} of the verse. The level of the organ over the
+ * singing, or of the melody over its accompaniment, is linear in the {@link Parameters}; each verse in turn replaces
+ * the normal distribution of the felt level by that distribution truncated at the edges of the band, and that by the
+ * normal distribution of the same mean and variance.
  *
  * <p>Source: ordered probit with assumed-density filtering, as in T. Minka, A family of algorithms for approximate
  * Bayesian inference, MIT (2001), ch. 3; formulas from memory.
@@ -31,34 +29,19 @@ import versewind.sound.Thresholds;
  */
 public final class FeedbackUpdate {
 
-    /** Standard deviation in dB of the felt margin about the true one. An estimate. */
+    /** Standard deviation in dB of the felt level about the true one. An estimate. */
     private static final double FELT_SD_DB = 3;
-
-    private static final double RIGHT_BAND_DB = 10;
 
     private FeedbackUpdate() {}
 
-    /** The band in dB of margin that some feedback points to. */
+    /** The levels in dB above the estimate that some feedback points to. */
     record Band(double fromDb, double toDb) {
 
-        static Band of(Verse verse, HeardAs heard) {
-            Thresholds thresholds = Thresholds.of(verse.mode());
-            double rightFromDb = thresholds.goodDb();
-            double rightToDb = thresholds.tooStrongDb().orElse(rightFromDb + RIGHT_BAND_DB);
-            // the words of a voice stand out less, the stronger the organ
-            HeardAs organ = thresholds.kind() == Margin.Kind.VOICE ? opposite(heard) : heard;
-            return switch (organ) {
-                case TOO_SOFT -> new Band(Double.NEGATIVE_INFINITY, rightFromDb);
-                case RIGHT -> new Band(rightFromDb, rightToDb);
-                case TOO_STRONG -> new Band(rightToDb, Double.POSITIVE_INFINITY);
-            };
-        }
-
-        private static HeardAs opposite(HeardAs heard) {
+        static Band of(ClearShare.RightBand right, HeardAs heard) {
             return switch (heard) {
-                case TOO_SOFT -> HeardAs.TOO_STRONG;
-                case RIGHT -> HeardAs.RIGHT;
-                case TOO_STRONG -> HeardAs.TOO_SOFT;
+                case TOO_SOFT -> new Band(Double.NEGATIVE_INFINITY, right.fromDb());
+                case RIGHT -> new Band(right.fromDb(), right.toDb());
+                case TOO_STRONG -> new Band(right.toDb(), Double.POSITIVE_INFINITY);
             };
         }
     }
@@ -80,12 +63,13 @@ public final class FeedbackUpdate {
         Covariance covariance = sound.covariance();
         for (Verse verse : answered) {
             Feedback feedback = verse.answer().orElseThrow();
-            Margin margin = sound.margin(verse, feedback.present(), gradient);
-            if (margin.db().isEmpty()) {
+            Optional<ClearShare.RightBand> right = sound.rightBand(verse, feedback.present());
+            if (right.isEmpty()) {
                 continue;
             }
-            Band band = Band.of(verse, feedback.heard());
-            double expectedDb = margin.db().getAsDouble() + Covariance.inner(gradient, found);
+            Band band = Band.of(right.get(), feedback.heard());
+            sound.gradient(verse, feedback.present(), gradient);
+            double expectedDb = Covariance.inner(gradient, found);
             double[] gain = covariance.times(gradient);
             double variance = Covariance.inner(gradient, gain) + FELT_SD_DB * FELT_SD_DB;
             NormalDistribution.Moments felt =

@@ -21,7 +21,8 @@ import versewind.sound.OrganSound;
 
 /**
  * The choice of the next reading: the one that leaves the least variance in all wanted quantities together, which are
- * the margins of a plan's verses (levels, for verses without a margin) or the levels of many registrations.
+ * the levels that decide the verdicts of a plan (organ over singing, melody over accompaniment) or the levels of many
+ * registrations.
  *
  * <p>A reading with gradient h and noise variance R removes (g' C h)^2 / (h' C h + R) from the variance of a quantity
  * with gradient g. The sum over all wanted quantities is maximised by hill climbing over readings of the organ alone in
@@ -83,7 +84,7 @@ public final class ReadingDesign {
         for (Hymn hymn : plan.hymns()) {
             for (Verse verse : hymn.verses()) {
                 double[] ofVerse = new double[design.gradient.length];
-                sound.margin(verse, plan.heading().people(), ofVerse);
+                sound.gradient(verse, plan.heading().people(), ofVerse);
                 design.wanted.add(ofVerse);
                 starts.add(reading(verse.registration(), verse.hands()));
             }

@@ -31,7 +31,7 @@ final class AssessCommand {
                 .option(
                         PEOPLE,
                         "N,N,...",
-                        "Numbers of people, such as 40,180,500: shows how levels, margin and verdict change as the"
+                        "Numbers of people, such as 40,180,500: shows how levels, shares and verdicts change as the"
                                 + " church fills.")
                 .flag(HEARD, "Uses the feedback recorded after the service: too soft, right, too strong.")
                 .json()

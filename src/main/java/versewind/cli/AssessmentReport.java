@@ -33,10 +33,10 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
         implements Report {
 
     private static final String HEADS_ABOVE =
-            "                                 organ        sung margin                    lag";
+            "                                 organ      sung                            lag";
     private static final String HEADS =
-            "verse   mode          singing     dB(A)       dB(A)     dB verdict            ms";
-    private static final int[] COLUMNS = {7, 13, 10, -6, 3, -6, -6, 17, -3};
+            "verse   mode          singing    dB(A)     dB(A) share  verdict              ms";
+    private static final int[] COLUMNS = {7, 13, 10, -5, 3, -5, -5, 20, -3};
     private static final int TITLE = 24;
     private static final int LABEL = 7;
 
@@ -111,8 +111,10 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
             LevelText.whole(estimate.organDba(), estimate.plusMinus().organDb()),
             estimate.dynamic().map(Dynamic::word).orElse(""),
             LevelText.whole(estimate.singersDba(), estimate.plusMinus().singersDb()),
-            LevelText.signed(estimate.margin()),
-            (of.wantsAttention() ? "!" : " ") + estimate.margin().words(),
+            estimate.balance().share().isPresent()
+                    ? LevelText.percent(estimate.balance().share().getAsDouble())
+                    : LevelText.NONE,
+            (of.wantsAttention() ? "!" : " ") + estimate.balance().words(),
             isSung ? LevelText.whole(estimate.lagMs()) : LevelText.NONE
         };
     }
@@ -186,7 +188,7 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
         }
         String those = places.stream()
                 .map(place -> name(page, place) + " "
-                        + assessment.at(place).estimate().margin().verdict().word())
+                        + assessment.at(place).estimate().balance().estimated().word())
                 .collect(Collectors.joining(", "));
         return places.size() + (places.size() == 1 ? " verse needs" : " verses need") + " attention: " + those + ".";
     }

@@ -23,14 +23,13 @@ record AttendanceReport(OpenPlan open, Attendance attendance) implements Report 
     private static final int LABEL = 5;
     private static final int[] CELLS = {-5, -5, -4, 11};
     private static final int COLUMN = 25;
-    private static final String HEADS = " org. sung  dB           ";
+    private static final String HEADS = " org. sung share         ";
 
     @Override
     public void print(Page page) {
         page.heading(open.plan().heading(), open.instrument());
         page.line("organ " + offBy(estimate -> estimate.plusMinus().organDb()) + " and singing "
-                + offBy(estimate -> estimate.plusMinus().singersDb()) + " in dB(A), the margin "
-                + offBy(estimate -> estimate.margin().plusMinusDb().orElse(0)) + " in dB, at most");
+                + offBy(estimate -> estimate.plusMinus().singersDb()) + " in dB(A) at most");
         for (int hymn = 0; hymn < open.plan().hymns().size(); hymn++) {
             hymn(page, hymn);
         }
@@ -80,14 +79,16 @@ record AttendanceReport(OpenPlan open, Attendance attendance) implements Report 
 
     private static String cells(Page page, Assessment.OfVerse of) {
         Estimate estimate = of.estimate();
-        Verdict verdict = estimate.margin().verdict();
+        Verdict verdict = estimate.balance().estimated();
         String word = verdict == Verdict.ORGAN_ALONE ? "alone" : verdict.word();
         return page.cells(
                 "",
                 CELLS,
                 LevelText.whole(estimate.organDba()),
                 LevelText.whole(estimate.singersDba()),
-                LevelText.signed(estimate.margin().db()),
+                estimate.balance().share().isPresent()
+                        ? LevelText.percent(estimate.balance().share().getAsDouble())
+                        : LevelText.NONE,
                 (of.wantsAttention() ? "!" : " ") + word);
     }
 

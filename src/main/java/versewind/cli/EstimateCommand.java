@@ -3,7 +3,6 @@ package versewind.cli;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
 import versewind.organ.NotationException;
@@ -19,10 +18,9 @@ import versewind.rules.Caution;
 import versewind.schema.KnownOrgan;
 import versewind.sheet.LevelText;
 import versewind.sheet.Wording;
+import versewind.sound.Balance;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
-import versewind.sound.Margin;
-import versewind.sound.Verdict;
 import versewind.store.BadFile;
 
 /** {@code versewind estimate INSTRUMENT --draw STOPS}: how one registration sounds. */
@@ -161,12 +159,9 @@ final class EstimateCommand {
                         estimate.singersDba(), estimate.plusMinus().singersDb());
                 row(page, "singers", level + " dB(A)");
             }
-            Margin margin = estimate.margin();
-            String db = margin.db().isPresent() ? LevelText.signed(margin) + " dB, " : "";
-            String others = margin.isSure()
-                    ? ""
-                    : "; or " + margin.perhaps().stream().map(Verdict::word).collect(Collectors.joining(" or "));
-            row(page, head(margin.kind()), db + margin.words() + others);
+            Balance balance = estimate.balance();
+            String share = Wording.share(balance).map(each -> "; " + each).orElse("");
+            row(page, head(balance.kind()), balance.words() + share);
             if (assessed.verse().isSung()) {
                 String beats = estimate.lagBeats().isPresent()
                         ? String.format(
@@ -178,7 +173,7 @@ final class EstimateCommand {
             }
         }
 
-        private static String head(Margin.Kind kind) {
+        private static String head(Balance.Kind kind) {
             return switch (kind) {
                 case LEAD, ORGAN_ALONE -> "lead";
                 case VOICE -> "words";

@@ -17,10 +17,9 @@ import versewind.rules.Figure;
 import versewind.rules.Finding;
 import versewind.rules.Mend;
 import versewind.rules.Touch;
+import versewind.sound.Balance;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
-import versewind.sound.Margin;
-import versewind.sound.Verdict;
 
 /**
  * The fields that several reports have in common in JSON.
@@ -78,7 +77,7 @@ final class ReportFields {
 
     /** The sound of a registration. */
     static Json levels(Estimate estimate) {
-        Margin margin = estimate.margin();
+        Balance balance = estimate.balance();
         return new Json()
                 .put(
                         "organ",
@@ -91,15 +90,26 @@ final class ReportFields {
                         level("dbA", estimate.singersDba(), estimate.plusMinus().singersDb())
                                 .put("count", estimate.singers()))
                 .put(
-                        switch (margin.kind()) {
+                        switch (balance.kind()) {
                             case LEAD, ORGAN_ALONE -> "lead";
                             case VOICE -> "voice";
                             case SOLO_LINE -> "soloLine";
                         },
-                        level("db", margin.db(), margin.plusMinusDb().orElse(0))
-                                .put("verdict", margin.verdict().word())
-                                .list("maybe", margin.perhaps(), Verdict::word))
+                        new Json()
+                                .put("share", balance.share(), 3)
+                                .put("verdict", balance.verdict().word())
+                                .put("odds", odds(balance)))
                 .put("lagMs", estimate.lagMs(), 1);
+    }
+
+    /** The odds of every verdict, 0 to 1, by its word; of one alone where nothing is in doubt. */
+    private static Json odds(Balance balance) {
+        Json odds = new Json();
+        if (balance.odds().isEmpty()) {
+            return odds.put(balance.verdict().word(), 1);
+        }
+        balance.odds().all().forEach(chance -> odds.put(chance.verdict().word(), chance.odds(), 2));
+        return odds;
     }
 
     /** A level with one standard deviation in whole dB. */

@@ -61,7 +61,6 @@ final class SpectrumFigures {
         double index = importance.map(audibility::index).orElseGet(audibility::index);
         Figures figures = new Figures("ANSI S3.5-1997, " + procedure.word() + " procedure. It was made for speech")
                 .with("speech intelligibility index", "index", index, 4, "")
-                .with("as a margin", "marginDb", BandAudibility.marginDb(index), 1, "dB")
                 .heads("Hz", "masking", "internal", "disturb.", "K", "L");
         double[][] columns = new double[5][procedure.bands()];
         for (int band = 0; band < procedure.bands(); band++) {

@@ -13,39 +13,40 @@ import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
 
 /**
- * The shape of a hymn and of the service: by how many dB the margin of a verse is lifted over what its mood wants. A
+ * The shape of a hymn and of the service: by how much the share of a verse is lifted over what its mood wants. A
  * hymn rises evenly from its first verse to its last, more on a festal day and not at all on a solemn one; a last verse
  * that is not gentle is lifted besides, but not under a descant, whose words are to come through; what only introduces stands a little lower; and the last hymn of the service a
  * little higher. An estimate; common practice, no source.
  */
 final class Shape {
 
-    private static final double LAST_VERSE_DB = 1.5;
-    /** How much less a playover has than what it introduces. */
-    static final double INTRODUCTION = -1;
+    private static final double LAST_VERSE = 0.03;
 
-    private static final double LAST_HYMN_DB = 0.5;
+    /** How much less a playover has than what it introduces. */
+    static final double INTRODUCTION = -0.02;
+
+    private static final double LAST_HYMN = 0.01;
 
     private Shape() {}
 
-    /** The lift of a verse in dB, in steps of half a decibel: the model knows nothing finer. */
+    /** The lift of a verse, in whole hundredths: the model knows nothing finer. */
     static double lift(Plan plan, VersePlace place) {
-        return Math.rint(2 * exactDb(plan, place)) / 2;
+        return Math.rint(100 * exact(plan, place)) / 100;
     }
 
-    private static double exactDb(Plan plan, VersePlace place) {
+    private static double exact(Plan plan, VersePlace place) {
         Hymn hymn = plan.hymns().get(place.hymn());
         Verse verse = hymn.verses().get(place.verse());
-        double growthDb = growthDb(occasion(plan));
-        double liftDb = growthDb * (share(hymn, place.verse()) - 0.5);
-        boolean isLifted = mood(plan, place) != Mood.GENTLE && growthDb > 0;
+        double growth = growth(occasion(plan));
+        double lift = growth * (share(hymn, place.verse()) - 0.5);
+        boolean isLifted = mood(plan, place) != Mood.GENTLE && growth > 0;
         boolean isUnderDescant = verse.sungBy() == SungBy.DESCANT;
         if (isLifted && verse.kind() == VerseKind.LAST_VERSE && !isUnderDescant) {
-            liftDb += LAST_VERSE_DB;
+            lift += LAST_VERSE;
         }
         boolean isLastHymn =
                 place.hymn() == plan.hymns().size() - 1 && plan.hymns().size() > 1;
-        return isLifted && isLastHymn ? liftDb + LAST_HYMN_DB : liftDb;
+        return isLifted && isLastHymn ? lift + LAST_HYMN : lift;
     }
 
     /**
@@ -69,14 +70,14 @@ final class Shape {
         return plan.heading().occasion();
     }
 
-    /** From the first verse of a hymn to its last, in dB. */
-    private static double growthDb(Occasion occasion) {
+    /** By how much the share grows from the first verse of a hymn to its last. */
+    private static double growth(Occasion occasion) {
         return switch (occasion) {
-            case FESTAL -> 2;
-            case JOYFUL, WEDDING -> 1.5;
-            case EXPECTANT -> 1.2;
-            case ORDINARY -> 1;
-            case PENITENTIAL, FUNERAL -> 0.3;
+            case FESTAL -> 0.04;
+            case JOYFUL, WEDDING -> 0.03;
+            case EXPECTANT -> 0.025;
+            case ORDINARY -> 0.02;
+            case PENITENTIAL, FUNERAL -> 0.006;
             case SOLEMN -> 0;
         };
     }

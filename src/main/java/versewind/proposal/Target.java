@@ -2,38 +2,41 @@ package versewind.proposal;
 
 import versewind.plan.Mode;
 import versewind.plan.Mood;
-import versewind.sound.Thresholds;
+import versewind.sound.Verdict;
 
 /**
- * Where the margin of a verse should lie, in dB.
+ * Where the share of a verse should lie, 0 to 1.
  *
- * <p>Between the thresholds of the verdicts, nearer to this or that one by the mood; an estimate. A playover is weighed
+ * <p>Within the verdict that is wanted, nearer to this or that edge by the mood; an estimate. A playover is weighed
  * as if the people sang to it, and aims a little lower.
  *
- * @param mode whose margin it is
+ * @param mode whose share it is
  * @param low from where it is as good
  * @param high up to where
  */
 record Target(Mode mode, double low, double high) {
 
-    private static final double POINTS_A_DB = 1.6;
+    /** Cost of lying off the centre by all that is heard, far away; a lead is off by far less than words are. */
+    private static final double POINTS_OF_LEAD = 110;
+
+    private static final double POINTS = 48;
 
     /** Up to about so many half widths from the centre, distance costs little. */
     private static final double SOFT = 1;
 
-    private static final double LEAD_WIDTH_DB = 3;
-    private static final double WORDS_WIDTH_DB = 6;
-    private static final double WORTH_A_WORD_DB = 0.5;
-    private static final double AT_EASE_DB = 1;
-    private static final double A_STEP_DB = 1.5;
+    private static final double LEAD_WIDTH = 0.07;
+    private static final double WORDS_WIDTH = 0.2;
+    private static final double WORTH_A_WORD = 0.015;
+    private static final double AT_EASE = 0.03;
+    private static final double A_STEP = 0.03;
 
     /** The target of a verse that is sung, or whose melody is soloed. */
     static Target of(Mode mode, Mood mood) {
-        double good = Thresholds.of(mode).goodDb();
+        double good = Verdict.right(mode).from(mode);
         return switch (mode) {
-            case CONGREGATION -> upward(mode, good + aboveLeadDb(mood), LEAD_WIDTH_DB);
-            case SMALL_CHOIR, SOLO_VOICE -> upward(mode, good + aboveClearDb(mood), WORDS_WIDTH_DB);
-            case MELODY_SOLOED -> upward(mode, good, WORDS_WIDTH_DB);
+            case CONGREGATION -> upward(mode, good + aboveLead(mood), LEAD_WIDTH);
+            case SMALL_CHOIR, SOLO_VOICE -> upward(mode, good + aboveClear(mood), WORDS_WIDTH);
+            case MELODY_SOLOED -> upward(mode, good, WORDS_WIDTH);
         };
     }
 
@@ -41,19 +44,19 @@ record Target(Mode mode, double low, double high) {
         return new Target(mode, low, low + width);
     }
 
-    private static double aboveLeadDb(Mood mood) {
+    private static double aboveLead(Mood mood) {
         return switch (mood) {
             case GENTLE -> 0;
-            case PLAIN -> 0.5;
-            case BRIGHT -> 2;
-            case FESTAL -> 4;
+            case PLAIN -> 0.01;
+            case BRIGHT -> 0.04;
+            case FESTAL -> 0.11;
         };
     }
 
-    private static double aboveClearDb(Mood mood) {
+    private static double aboveClear(Mood mood) {
         return switch (mood) {
-            case GENTLE -> 2;
-            case PLAIN -> 1;
+            case GENTLE -> 0.07;
+            case PLAIN -> 0.03;
             case BRIGHT, FESTAL -> 0;
         };
     }
@@ -67,18 +70,18 @@ record Target(Mode mode, double low, double high) {
      * only just where it does no more itself.
      *
      * @param beyond by how much the strongest verse would want more than there is
-     * @param full the margin of full organ
+     * @param full the share of full organ
      */
     Target within(double beyond, double full) {
-        double goodDb = Thresholds.of(mode).goodDb();
-        double atEase = full >= goodDb ? goodDb + AT_EASE_DB : full - A_STEP_DB;
-        double least = Math.max(Thresholds.of(mode).onlyJustDb() + AT_EASE_DB, atEase);
+        double good = Verdict.LEADS.from(mode);
+        double atEase = full >= good ? good + AT_EASE : full - A_STEP;
+        double least = Math.max(Verdict.LEAD_ONLY_JUST.from(mode) + AT_EASE, atEase);
         return lifted(-Math.max(0, Math.min(beyond, centre() - least)));
     }
 
     /** The same, but a step below full organ at most: a playover keeps the loudest for the end. */
     Target below(double full) {
-        return lifted(-Math.max(0, centre() - full + 2 * A_STEP_DB));
+        return lifted(-Math.max(0, centre() - full + 2 * A_STEP));
     }
 
     /** Whether it lies higher than another by something that is heard. */
@@ -90,40 +93,39 @@ record Target(Mode mode, double low, double high) {
         return (low + high) / 2;
     }
 
-    /** True for a margin so far below that it is worth a word. */
-    boolean isMissed(double margin) {
-        return margin < low - WORTH_A_WORD_DB;
+    /** True for a share so far below that it is worth a word. */
+    boolean isMissed(double share) {
+        return share < low - WORTH_A_WORD;
     }
 
-    /** True for a margin so far above that it is worth a word. */
-    boolean isPassed(double margin) {
-        return margin > high + WORTH_A_WORD_DB;
+    /** True for a share so far above that it is worth a word. */
+    boolean isPassed(double share) {
+        return share > high + WORTH_A_WORD;
     }
 
-    /** Cost of a margin: little near the centre, since nothing is known exactly, and in proportion far away. */
-    double cost(double margin) {
-        double off = Math.abs(margin - centre());
-        return POINTS_A_DB * off * off / (off + SOFT * (high - low) / 2);
+    /** Cost of a share: little near the centre, since nothing is known exactly, and in proportion far away. */
+    double cost(double share) {
+        double off = Math.abs(share - centre());
+        double points = mode == Mode.CONGREGATION ? POINTS_OF_LEAD : POINTS;
+        return points * off * off / (off + SOFT * (high - low) / 2);
     }
 
-    /** Where a margin lies, and where it should. */
-    String sentence(double margin) {
-        String where = isMissed(margin)
-                ? ", below the target of "
-                : isPassed(margin) ? ", above the target of " : "; target: ";
-        return subject() + signed(margin) + " dB" + where + signed(low) + " to " + signed(high) + ".";
+    /** Where a share lies, and where it should. */
+    String sentence(double share) {
+        String where =
+                isMissed(share) ? ", below the target of " : isPassed(share) ? ", above the target of " : "; target: ";
+        return subject() + percent(share) + "%" + where + percent(low) + " to " + percent(high) + "%.";
     }
 
     private String subject() {
         return switch (mode) {
-            case CONGREGATION -> "The organ's margin over the singing is ";
-            case SMALL_CHOIR, SOLO_VOICE -> "The words' margin over the organ is ";
-            case MELODY_SOLOED -> "The melody stands above its accompaniment by ";
+            case CONGREGATION -> "The organ's clear share is ";
+            case SMALL_CHOIR, SOLO_VOICE -> "The speech intelligibility index of the words is ";
+            case MELODY_SOLOED -> "The melody's clear share is ";
         };
     }
 
-    private static String signed(double db) {
-        long whole = Math.round(db);
-        return whole > 0 ? "+" + whole : Long.toString(whole);
+    private static long percent(double share) {
+        return Math.round(100 * share);
     }
 }

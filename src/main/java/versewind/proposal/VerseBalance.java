@@ -3,9 +3,8 @@ package versewind.proposal;
 import java.util.Optional;
 import versewind.plan.Verse;
 import versewind.rules.BalanceRule;
-import versewind.sound.MarginEvaluator;
+import versewind.sound.ClearShare;
 import versewind.sound.OrganSound;
-import versewind.sound.Thresholds;
 import versewind.sound.Verdict;
 
 /** The balance of one verse with its singers, draft after draft. Belongs to one thread, as the sound does. */
@@ -16,7 +15,7 @@ final class VerseBalance {
 
     private final OrganSound sound;
     private final Requirement requirement;
-    private final MarginEvaluator margins;
+    private final ClearShare shares;
 
     /**
      * Prepares for a verse.
@@ -29,12 +28,12 @@ final class VerseBalance {
     VerseBalance(OrganSound sound, Requirement requirement, Verse weighed, int people) {
         this.sound = sound;
         this.requirement = requirement;
-        margins = sound.marginEvaluator(weighed, people);
+        shares = sound.clearShare(weighed, people);
     }
 
-    /** The balance, in the unit of {@link Target}. */
+    /** The share, 0 to 1. */
     double of(Draft draft) {
-        return margins.marginDb(draft.registration(), draft.hands());
+        return shares.of(draft.registration(), draft.hands());
     }
 
     /** Level of the organ in dB(A). */
@@ -42,12 +41,12 @@ final class VerseBalance {
         return sound.levelDba(draft.registration(), draft.hands());
     }
 
-    /** Adds what the verdict on a balance costs; nothing where the organ plays alone, for then nobody judges by it. */
-    void addVerdict(double balance, Rows rows) {
+    /** Adds what the verdict on a share costs; nothing where the organ plays alone, for then nobody judges by it. */
+    void addVerdict(double share, Rows rows) {
         if (!requirement.company().isSung() && !requirement.isOfTune()) {
             return;
         }
-        Verdict verdict = Thresholds.of(requirement.mode()).verdict(balance);
+        Verdict verdict = Verdict.of(requirement.mode(), share);
         Optional<BalanceRule> broken = BalanceRule.brokenBy(verdict);
         double points = broken.map(BalanceRule::points).orElse(0);
         boolean isRight = verdict.way() == Verdict.Way.NONE;

@@ -218,7 +218,7 @@ public final class Advice {
     /** The change that makes a verse hold that fails; empty where it does not fail, and where no change is enough. */
     public Optional<Mend> remedy(Plan plan, VersePlace place) {
         InHymn hymn = hymn(plan, place.hymn());
-        Verdict verdict = hymn.estimate(place.verse()).margin().verdict();
+        Verdict verdict = hymn.estimate(place.verse()).balance().estimated();
         return verdict.wantsAttention()
                 ? breaches(hymn, place.verse())
                         .filter(broken -> broken.rule() instanceof BalanceRule

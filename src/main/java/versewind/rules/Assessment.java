@@ -55,7 +55,7 @@ public record Assessment(List<OfHymn> hymns) {
 
         /** Whether something should be done about it. */
         public boolean wantsAttention() {
-            return estimate.margin().verdict().wantsAttention();
+            return estimate.balance().estimated().wantsAttention();
         }
 
         /** The highest level in dB(A) at a seat, of the organ or of the singing; empty where nothing sounds. */

@@ -9,15 +9,15 @@ import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
+import versewind.sound.Balance;
 import versewind.sound.Estimate;
-import versewind.sound.Margin;
 import versewind.sound.Verdict;
 
 /**
  * The rules on the balance of a verse: the people hear their leader and are not driven, a soloist and a choir are
  * carried and never covered, a soloed melody stands out from its accompaniment. Each is broken by one verdict.
  *
- * <p>Source of the thresholds: {@link versewind.sound.Thresholds}.
+ * <p>Source of the edges: {@link Verdict}.
  */
 public enum BalanceRule implements PlanRule {
     LEAD_LOST("lead lost", 10, Verdict.LOST, "The lead is {probably}lost: {who} cover the organ."),
@@ -65,7 +65,7 @@ public enum BalanceRule implements PlanRule {
 
     /** True for the rules on how the people are led. */
     boolean isOfLead() {
-        return verdict.kind() == Margin.Kind.LEAD;
+        return verdict.kind() == Balance.Kind.LEAD;
     }
 
     @Override
@@ -73,9 +73,9 @@ public enum BalanceRule implements PlanRule {
         Estimate estimate = hymn.estimate(verse);
         boolean isSaid = estimate.isSilent()
                 ? !hymn.verse(verse).registration().stops().isEmpty()
-                : verdict.kind() == Margin.Kind.SOLO_LINE && VerseRule.isCrossed(hymn, verse);
+                : verdict.kind() == Balance.Kind.SOLO_LINE && VerseRule.isCrossed(hymn, verse);
         boolean isNothing = this == LEAD_ONLY_JUST && isAtHand(hymn, verse);
-        return !isSaid && !isNothing && estimate.margin().verdict() == verdict
+        return !isSaid && !isNothing && estimate.balance().estimated() == verdict
                 ? Optional.of(new Breach(
                         Figure.balance(estimate), sentence(estimate, hymn.verse(verse)), () -> mends(hymn, verse)))
                 : Optional.empty();
@@ -108,7 +108,7 @@ public enum BalanceRule implements PlanRule {
     private String sentence(Estimate estimate, Verse verse) {
         return estimate.isSilent() && this == LEAD_LOST
                 ? SILENT
-                : sentence.replace("{probably}", estimate.margin().isSure() ? "" : "probably ")
+                : sentence.replace("{probably}", estimate.balance().isSure() ? "" : "probably ")
                         .replace("{who}", who(verse));
     }
 
@@ -129,7 +129,7 @@ public enum BalanceRule implements PlanRule {
      * holds well, or at least holds. Of a soloed melody the accompaniment is made softer, then the melody stronger.
      */
     Stream<Mend> mends(InHymn hymn, int index) {
-        Stream<Verdict.Way> ways = verdict.kind() == Margin.Kind.SOLO_LINE
+        Stream<Verdict.Way> ways = verdict.kind() == Balance.Kind.SOLO_LINE
                 ? Stream.of(Verdict.Way.SOFTER, Verdict.Way.STRONGER)
                 : Stream.of(verdict.way());
         return Stream.concat(prepared(hymn, index), ways.flatMap(way -> steps(hymn, index, way)))
@@ -145,7 +145,7 @@ public enum BalanceRule implements PlanRule {
                 .map(home -> new Fix(
                         verse.registration(), HandsAndFeet.on(verse.hands().layout(), home)))
                 .filter(fix -> hymn.estimate(verse.withHands(fix.hands()))
-                                .margin()
+                                .balance()
                                 .verdict()
                                 .way()
                         == Verdict.Way.NONE);
@@ -164,10 +164,10 @@ public enum BalanceRule implements PlanRule {
                 way,
                 this == LEAD_ONLY_JUST ? 1 : MOST_STEPS);
         Stream<DynamicStep> well =
-                steps.stream().filter(step -> step.estimate().margin().verdict().way() == Verdict.Way.NONE);
+                steps.stream().filter(step -> step.estimate().balance().estimated().way() == Verdict.Way.NONE);
         Stream<DynamicStep> atLeast = steps.stream()
                 .filter(step -> this != LEAD_ONLY_JUST
-                        && !step.estimate().margin().verdict().wantsAttention());
+                        && !step.estimate().balance().estimated().wantsAttention());
         return Stream.concat(well.limit(1), atLeast.limit(1)).map(step -> new Fix(step.registration(), verse.hands()));
     }
 
@@ -182,7 +182,7 @@ public enum BalanceRule implements PlanRule {
                         .toList();
         Stream<Registration> leading = rungs.stream()
                 .filter(drawn -> hymn.estimate(verse.withRegistration(drawn))
-                                .margin()
+                                .balance()
                                 .verdict()
                                 .way()
                         == Verdict.Way.NONE);

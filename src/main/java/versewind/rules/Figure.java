@@ -4,15 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import versewind.sound.Estimate;
-import versewind.sound.Margin;
 
 /**
  * A number on which a finding rests.
  *
- * @param name what it is: "margin"
+ * @param name what it is: "share"
  * @param value how much
  * @param unit of what
- * @param plusMinusDb how far a level or a margin may well be off, one standard deviation in dB; empty for other numbers
+ * @param plusMinusDb how far a level may well be off, one standard deviation in dB; empty for other numbers
  */
 public record Figure(String name, double value, Unit unit, OptionalDouble plusMinusDb) {
 
@@ -30,11 +29,10 @@ public record Figure(String name, double value, Unit unit, OptionalDouble plusMi
         return new Figure(name, count, Unit.COUNT);
     }
 
-    /** The margin of an estimate, and the levels that it weighs. */
+    /** The share of an estimate, and the levels behind it. */
     static List<Figure> balance(Estimate estimate) {
         List<Figure> figures = new ArrayList<>();
-        Margin margin = estimate.margin();
-        add(figures, "margin", margin.db(), margin.plusMinusDb().orElse(0));
+        estimate.balance().share().ifPresent(share -> figures.add(new Figure("share", share, Unit.SHARE)));
         add(figures, "organ", estimate.organDba(), estimate.plusMinus().organDb());
         add(figures, "singing", estimate.singersDba(), estimate.plusMinus().singersDb());
         return figures;

@@ -74,7 +74,7 @@ public enum HymnRule implements PlanRule {
 
         /** A verse that leads no more with the hands alone cannot do without. */
         private static boolean leads(InHymn hymn, Verse relieved) {
-            return hymn.estimate(relieved).margin().verdict().way() == Verdict.Way.NONE;
+            return hymn.estimate(relieved).balance().estimated().way() == Verdict.Way.NONE;
         }
     },
 

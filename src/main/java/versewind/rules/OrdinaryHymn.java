@@ -1,7 +1,6 @@
 package versewind.rules;
 
 import java.util.List;
-import java.util.OptionalInt;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
@@ -40,7 +39,8 @@ public record OrdinaryHymn(Verse verse, int people) {
         Verse last = silent;
         for (Registration rung : rungs) {
             last = silent.withRegistration(rung);
-            if (sound.estimate(last, people, OptionalInt.empty()).margin().verdict() == Verdict.LEADS) {
+            if (sound.clearShare(last, people).of(last.registration(), last.hands())
+                    >= Verdict.LEADS.from(last.mode())) {
                 break;
             }
         }

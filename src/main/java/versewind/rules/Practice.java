@@ -59,8 +59,8 @@ final class Practice {
     /** Hands that can move stops in the breath. */
     static final int HANDS = 2;
 
-    /** How much stronger full organ is than what is drawn, in dB of margin, when there is more organ to draw. */
-    static final double MORE_ORGAN_DB = 2;
+    /** How much greater the clear share of full organ is than that of what is drawn when there is more to draw. */
+    static final double MORE_ORGAN_SHARE = 0.03;
 
     /** Beats that a room rings, from which a note wants to be shorter, and much shorter. */
     static final int RINGS_BEATS = 3;

@@ -89,7 +89,7 @@ public record Touch(
                 Math.round(hymn.sound().reverberationS(hymn.plan().heading().people()) / hymn.beatS());
         int thick = thickness(estimate);
         int rings = ringsBeats >= Practice.RINGS_LONG_BEATS ? 2 : ringsBeats >= Practice.RINGS_BEATS ? 1 : 0;
-        int weak = weakness(estimate.margin().verdict());
+        int weak = weakness(estimate.balance().estimated());
         boolean isLastMeans = weak > 0 && !hasMore(hymn, index);
         Manner manner = manner(thick + rings + weak + (isLastMeans ? 1 : 0));
         boolean isGentle = verse.isSung()
@@ -168,8 +168,8 @@ public record Touch(
     /** Whether full organ would lead better than what is drawn. */
     private static boolean hasMore(InHymn hymn, int index) {
         Estimate full = hymn.estimate(hymn.verse(index).withRegistration(Registration.full(hymn.organ())));
-        double nowDb = hymn.estimate(index).margin().db().orElse(-15);
-        return full.margin().db().orElse(-15) - nowDb >= Practice.MORE_ORGAN_DB;
+        double now = hymn.estimate(index).balance().share().orElse(0);
+        return full.balance().share().orElse(0) - now >= Practice.MORE_ORGAN_SHARE;
     }
 
     /** The touch and its reasons in one sentence. */

@@ -15,7 +15,7 @@ import versewind.plan.Mood;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
-import versewind.sound.Margin;
+import versewind.sound.Balance;
 import versewind.sound.Verdict;
 
 /**
@@ -112,7 +112,7 @@ public enum VerseRule implements PlanRule {
             }
             List<Registration> flues = flues(hymn, index, reeds);
             boolean isEnough =
-                    hymn.estimate(verse.withRegistration(flues.get(0))).margin().verdict() == Verdict.LEADS;
+                    hymn.estimate(verse.withRegistration(flues.get(0))).balance().estimated() == Verdict.LEADS;
             return isEnough || flues.size() > 1
                     ? Optional.of(new Breach(
                             List.of(),
@@ -223,13 +223,13 @@ public enum VerseRule implements PlanRule {
     /** True for hands on two manuals of which the left, with the other parts, is the stronger. */
     static boolean isCrossed(InHymn hymn, int index) {
         PlayedRegistration played = hymn.played(index);
-        Verdict verdict = hymn.estimate(index).margin().verdict();
+        Verdict verdict = hymn.estimate(index).balance().estimated();
         boolean isSolo = played.hands().layout().isSoloed() && played.right().hasAny(Offenders.SOLO_COLOURS);
         boolean isJudged = played.left() != played.right()
                 && !isSolo
                 && !played.left().isSilent()
                 && !played.right().isSilent()
-                && (verdict.kind() == Margin.Kind.SOLO_LINE
+                && (verdict.kind() == Balance.Kind.SOLO_LINE
                         ? verdict.way() != Verdict.Way.NONE
                         : hymn.verse(index).isSung());
         return isJudged && levelDb(hymn, played.left()) - levelDb(hymn, played.right()) >= Practice.CROSSED_DB;

@@ -18,9 +18,9 @@ import versewind.rules.StopChangesByDivision;
 import versewind.rules.Touch;
 import versewind.sheet.DivisionLine;
 import versewind.sheet.Wording;
+import versewind.sound.Balance;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
-import versewind.sound.Margin;
 
 /** What is said on the desk of a verse: what is moved, what is drawn, what comes next, what would help. */
 final class DeskWords {
@@ -76,9 +76,9 @@ final class DeskWords {
         Estimate estimate = estimate(here);
         String level = estimate.isSilent() ? "silent" : level(estimate);
         Flow all = stepped().add(level, Style.STRONG);
-        Flow flow = verdict(all, estimate.margin());
+        Flow flow = verdict(all, estimate.balance());
         if (!flow.fits(columns, 1)) {
-            return verdict(stepped(), estimate.margin());
+            return verdict(stepped(), estimate.balance());
         }
         Touch touch = Advice.on(work.sound()).touch(plan, here);
         return flow.ifRoom().add(touch.manner().word() + ", " + touch.manner().hold(), Style.TEXT);
@@ -91,13 +91,10 @@ final class DeskWords {
         return steps == 0 ? new Flow() : new Flow().add(words, Style.NEAR);
     }
 
-    private Flow verdict(Flow flow, Margin margin) {
-        String mark = VerseListView.mark(marks, margin.verdict());
-        String number = margin.db().isPresent()
-                ? ", " + signed(margin.db().getAsDouble()) + plusMinus(margin.plusMinusDb()) + " dB"
-                : "";
-        String words = (mark + " " + Wording.verdict(margin) + number).strip();
-        return flow.add(" " + words + " ", VerseListView.style(margin.verdict()));
+    private Flow verdict(Flow flow, Balance balance) {
+        String mark = VerseListView.mark(marks, balance.verdict());
+        String words = (mark + " " + Wording.verdict(balance)).strip();
+        return flow.add(" " + words + " ", VerseListView.style(balance.verdict()));
     }
 
     private String level(Estimate estimate) {

@@ -8,7 +8,7 @@ import versewind.plan.Hymn;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.sheet.Wording;
-import versewind.sound.Margin;
+import versewind.sound.Balance;
 
 /**
  * The question after the service, over the desk: was the organ too soft, right or too strong, verse by verse.
@@ -66,9 +66,9 @@ record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements Scre
                                         ServiceOrder.verse(work.plan(), place),
                                         people,
                                         work.plan().hymns().get(place.hymn()).tempo())
-                                .margin()
+                                .balance()
                                 .kind()
-                        != Margin.Kind.ORGAN_ALONE)
+                        != Balance.Kind.ORGAN_ALONE)
                 .toList();
     }
 

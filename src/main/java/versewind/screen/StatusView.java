@@ -8,9 +8,9 @@ import versewind.plan.Locks;
 import versewind.plan.Mood;
 import versewind.plan.Verse;
 import versewind.sheet.Wording;
+import versewind.sound.Balance;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
-import versewind.sound.Margin;
 
 /** The status bar: who sings and how it is played, the live levels, what has to be moved, what the program says. */
 final class StatusView {
@@ -126,15 +126,10 @@ final class StatusView {
                     + plusMinus(state, estimate.plusMinus().singersDb());
             pieces.add(new Piece("singing " + number + unit, Style.TEXT));
         }
-        Margin margin = estimate.margin();
-        String marginDb = margin.db().isPresent()
-                ? ", " + signed(state, margin.db().getAsDouble())
-                        + plusMinus(state, margin.plusMinusDb().orElse(0))
-                        + (length.compareTo(Length.SHORT) < 0 ? " dB" : "")
-                : "";
-        String mark = VerseListView.mark(state.marks(), margin.verdict());
-        pieces.add(new Piece(
-                (mark + " " + Wording.verdict(margin) + marginDb).strip(), VerseListView.style(margin.verdict())));
+        Balance balance = estimate.balance();
+        String mark = VerseListView.mark(state.marks(), balance.verdict());
+        pieces.add(new Piece((mark + " " + Wording.verdict(balance)).strip(), VerseListView.style(balance.verdict())));
+        Wording.share(balance).ifPresent(share -> pieces.add(new Piece(share, Style.TEXT)));
         if (verse.isSung() && length == Length.FULL) {
             pieces.add(new Piece("lag " + whole(estimate.lagMs()) + " ms", Style.TEXT));
         }

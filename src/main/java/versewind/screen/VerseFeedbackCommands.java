@@ -6,7 +6,7 @@ import versewind.calibration.Experience;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.plan.Verse;
-import versewind.sound.Margin;
+import versewind.sound.Balance;
 
 /** What the organist says of the verses after the service, and keeping it. */
 final class VerseFeedbackCommands {
@@ -14,7 +14,7 @@ final class VerseFeedbackCommands {
 
     /** From nothing said to too soft, right, too strong, nothing said. */
     static State answer(State state, PlanEdit work, Verse verse) {
-        if (work.estimate(verse).margin().kind() == Margin.Kind.ORGAN_ALONE) {
+        if (work.estimate(verse).balance().kind() == Balance.Kind.ORGAN_ALONE) {
             return state.says("The organ plays alone here; nobody sings.");
         }
         Optional<Feedback> next = next(verse, work.plan().heading().people());

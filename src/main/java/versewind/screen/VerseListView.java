@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import versewind.plan.Hymn;
 import versewind.plan.Verse;
 import versewind.sound.Estimate;
-import versewind.sound.Margin;
+import versewind.sound.Balance;
 import versewind.sound.Verdict;
 
 /**
@@ -102,10 +102,10 @@ final class VerseListView {
                 : frame.mark(Mark.MINUS);
         frame.write(columns.levelX() + LEVEL - Text.columns(level), y, level, Style.TEXT);
         paintBar(frame, estimate, columns, y);
-        Verdict verdict = estimate.margin().verdict();
+        Verdict verdict = estimate.balance().verdict();
         frame.write(columns.markX(), y, mark(frame.marks(), verdict), style(verdict));
-        if (columns.word() > 0 && verdict.kind() != Margin.Kind.ORGAN_ALONE) {
-            String words = estimate.margin().words();
+        if (columns.word() > 0 && verdict.kind() != Balance.Kind.ORGAN_ALONE) {
+            String words = estimate.balance().words();
             frame.write(
                     columns.markX() + 2,
                     y,

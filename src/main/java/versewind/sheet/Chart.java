@@ -121,7 +121,7 @@ final class Chart {
                 ? ", singers " + Math.round(column.singersDba().getAsDouble())
                 : "";
         return column.words() + ": organ " + verse.level() + singers + ", "
-                + Wording.verdict(verse.estimate().margin());
+                + Wording.verdict(verse.estimate().balance());
     }
 
     private double width() {
@@ -148,11 +148,12 @@ final class Chart {
     /** The field of the target and the doubt. */
     private void behind(int at) {
         VerseSheet verse = columns.get(at).verse();
-        verse.target().ifPresent(band -> {
-            double low = y(band.lowDba().orElse(lowDb));
-            rectangle("target", x(at), columnWidth * 0.86, y(band.highDba()), low);
-        });
         OptionalDouble organDba = columns.get(at).organDba();
+        verse.target().ifPresent(band -> {
+            double nowDba = organDba.orElseThrow();
+            double high = y(nowDba + band.toDb());
+            rectangle("target", x(at), columnWidth * 0.86, high, y(nowDba + band.fromDb()));
+        });
         if (organDba.isPresent() && verse.plusMinusDb().isPresent()) {
             double levelDb = organDba.getAsDouble();
             double doubtDb = verse.plusMinusDb().getAsDouble();

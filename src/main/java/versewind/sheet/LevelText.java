@@ -1,7 +1,6 @@
 package versewind.sheet;
 
 import java.util.OptionalDouble;
-import versewind.sound.Margin;
 
 /** Levels in whole dB, as people read them; a hyphen where there is none. */
 public final class LevelText {
@@ -31,21 +30,18 @@ public final class LevelText {
         return "±" + whole(plusMinusDb);
     }
 
-    /** "-2±5". */
-    public static String signed(Margin margin) {
-        return signed(margin.db())
-                + (margin.plusMinusDb().isPresent()
-                        ? plusMinus(margin.plusMinusDb().getAsDouble())
-                        : "");
-    }
-
     /** "+3", "0", "-2". */
-    public static String signed(OptionalDouble margin) {
-        if (margin.isEmpty()) {
+    public static String signed(OptionalDouble db) {
+        if (db.isEmpty()) {
             return NONE;
         }
-        long rounded = Math.round(margin.getAsDouble());
+        long rounded = Math.round(db.getAsDouble());
         return rounded > 0 ? "+" + rounded : Long.toString(rounded);
+    }
+
+    /** A share, 0 to 1, as "23%". */
+    public static String percent(double share) {
+        return Math.round(100 * share) + "%";
     }
 
     /** Two figures at least below ten: "9.4", "22". */

@@ -12,6 +12,7 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.ChurchDay;
 import versewind.plan.ChurchYear;
+import versewind.plan.Mode;
 import versewind.plan.Plan;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
@@ -25,7 +26,6 @@ import versewind.rules.DynamicSteps;
 import versewind.rules.NoiseExposure;
 import versewind.rules.StopChanges;
 import versewind.rules.StopChangesByDivision;
-import versewind.rules.TargetBand;
 import versewind.sound.EarSeats;
 import versewind.sound.OrganSound;
 
@@ -175,7 +175,7 @@ public record Sheet(
         return new VerseSheet(
                 verse,
                 of.estimate(),
-                TargetBand.of(verse.mode(), of.estimate()),
+                verse.mode() == Mode.MELODY_SOLOED ? Optional.empty() : sound.rightBand(verse, people),
                 Wording.playing(verse, people, of.estimate(), organ),
                 verse.isPlayed() ? DivisionLine.of(organ, verse.registration()) : List.of(),
                 before.stream().map(Verse::label).findFirst(),

@@ -5,17 +5,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import versewind.plan.Verse;
 import versewind.rules.DynamicStep;
-import versewind.rules.TargetBand;
+import versewind.sound.Balance;
+import versewind.sound.ClearShare;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
-import versewind.sound.Margin;
 
 /**
  * One verse as it stands on the sheet.
  *
  * @param verse the verse
  * @param estimate its sound, an estimate
- * @param target between which levels the organ would be right, where that can be said
+ * @param target between which levels the organ would be right, from its level now, where that can be said
  * @param playing who sings and how, what hands and feet play, and where
  * @param drawn what is drawn
  * @param before label of the verse played before it; empty for the first of the service
@@ -29,7 +29,7 @@ import versewind.sound.Margin;
 public record VerseSheet(
         Verse verse,
         Estimate estimate,
-        Optional<TargetBand> target,
+        Optional<ClearShare.RightBand> target,
         String playing,
         List<DivisionLine> drawn,
         Optional<String> before,
@@ -97,11 +97,11 @@ public record VerseSheet(
                 : LevelText.whole(estimate.organDba(), estimate.plusMinus().organDb()) + " dB(A)";
     }
 
-    /** What it comes to: "leads, +2±4 dB". */
+    /** What it comes to: "leads, 8 in 10; share 23%". */
     public String verdictWords() {
-        Margin margin = estimate.margin();
-        return Wording.verdict(margin)
-                + (margin.db().isPresent() ? ", " + printed(LevelText.signed(margin)) + " dB" : "");
+        Balance balance = estimate.balance();
+        return Wording.verdict(balance)
+                + Wording.share(balance).map(share -> "; " + share).orElse("");
     }
 
     /** With a minus sign for a hyphen, as print has it. */
@@ -118,6 +118,6 @@ public record VerseSheet(
 
     /** Whether something should be done about it. */
     public boolean wantsAttention() {
-        return estimate.margin().verdict().wantsAttention();
+        return estimate.balance().estimated().wantsAttention();
     }
 }

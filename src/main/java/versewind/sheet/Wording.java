@@ -1,6 +1,7 @@
 package versewind.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import versewind.organ.Division;
 import versewind.organ.Instrument;
 import versewind.plan.HandsAndFeet;
@@ -8,8 +9,8 @@ import versewind.plan.Mode;
 import versewind.plan.Share;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
+import versewind.sound.Balance;
 import versewind.sound.Estimate;
-import versewind.sound.Margin;
 
 /** What is said of a verse in whole words, the same wherever there is room for them. */
 public final class Wording {
@@ -62,15 +63,23 @@ public final class Wording {
         return (isSaid ? "the " : who + "; ") + hands(organ, verse.hands()) + leftOut;
     }
 
-    /** What a margin says of the organ, the words or the melody, and whether it is sure: "lead maybe only just". */
-    public static String verdict(Margin margin) {
-        String words = margin.words();
-        return switch (margin.verdict()) {
+    /** The verdict on the organ, the words or the melody, with its odds: "lead only just, 6 in 10". */
+    public static String verdict(Balance balance) {
+        String words = balance.words();
+        return switch (balance.verdict()) {
             case LEADS, ORGAN_ALONE, UNACCOMPANIED, NO_TUNE -> words;
             case LOST, LEAD_ONLY_JUST -> "lead " + words;
             case TOO_STRONG -> "organ " + words;
             case COVERED, VOICE_ONLY_JUST, CLEAR -> "words " + words;
             case BURIED, SOLO_LINE_ONLY_JUST, STANDS_OUT -> "melody " + words;
         };
+    }
+
+    /** The number behind the verdict: "share 23%", for words "index 64%"; empty where nothing is in doubt. */
+    public static Optional<String> share(Balance balance) {
+        String what = balance.kind() == Balance.Kind.VOICE ? "index " : "share ";
+        return balance.odds().isEmpty()
+                ? Optional.empty()
+                : Optional.of(what + LevelText.percent(balance.share().orElseThrow()));
     }
 }

@@ -67,15 +67,19 @@ public final class Covariance {
 
     /** g' C g in dB2, 0 or more. */
     public double variance(double[] gradient) {
+        return Math.max(0, of(gradient, gradient));
+    }
+
+    /** g' C h in dB2. */
+    double of(double[] gradient, double[] other) {
         double sum = 0;
         for (int index = 0; index < prior.length; index++) {
-            sum += prior[index] * gradient[index] * gradient[index];
+            sum += prior[index] * gradient[index] * other[index];
         }
         for (double[] each : removed) {
-            double share = inner(each, gradient);
-            sum -= share * share;
+            sum -= inner(each, gradient) * inner(each, other);
         }
-        return Math.max(0, sum);
+        return sum;
     }
 
     /** Standard deviation in dB of a quantity with this gradient. */

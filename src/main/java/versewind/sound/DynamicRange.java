@@ -84,8 +84,7 @@ final class DynamicRange {
     }
 
     private double sone(Seats seats, double[] soundPower) {
-        Seats.multiply(soundPower, seats.organInNave(), heard);
-        hearing.listen(heard);
-        return hearing.sone();
+        seats.organInNave().carry(soundPower, heard);
+        return hearing.sone(heard);
     }
 }

@@ -60,10 +60,11 @@ public final class EarSeats {
         double[] console = new double[ThirdOctaves.COUNT];
         double[] choir = new double[ThirdOctaves.COUNT];
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-            double organ = inNave[band] / seats.organInNave()[band];
+            double organ = inNave[band] / seats.organInNave().gain()[band];
             double diffuse = seats.reverberant()[band];
-            console[band] = organ * seats.organAt(Seat.CONSOLE)[band] + voice[band] * people.singers() * diffuse;
-            choir[band] = organ * seats.organAt(Seat.CHOIR)[band] + voice[band] * aroundChoirPerM2(people, diffuse);
+            console[band] = organ * seats.organAt(Seat.CONSOLE).gain()[band] + voice[band] * people.singers() * diffuse;
+            choir[band] =
+                    organ * seats.organAt(Seat.CHOIR).gain()[band] + voice[band] * aroundChoirPerM2(people, diffuse);
         }
         return new Levels(ThirdOctaves.levelDba(console), ThirdOctaves.levelDba(choir));
     }

@@ -15,7 +15,7 @@ import versewind.acoustics.BandLevels;
  * @param singers number of people who sing, 0 if the organ plays alone
  * @param singersDba level of the singing in dB(A): for a congregation that of all others at a seat among them, for a
  *     choir or a soloist that in the nave; empty if nobody (else) sings
- * @param margin the balance of organ and singers, or of melody and accompaniment
+ * @param balance of organ and singers, or of melody and accompaniment
  * @param lagMs time that sound takes from the organ to the farthest singers, in ms
  * @param lagBeats the same in beats; empty without a tempo
  * @param bands levels of the organ in the nave, by band
@@ -29,7 +29,7 @@ public record Estimate(
         OptionalDouble organAmongSingersDba,
         int singers,
         OptionalDouble singersDba,
-        Margin margin,
+        Balance balance,
         double lagMs,
         OptionalDouble lagBeats,
         BandLevels bands,

@@ -4,7 +4,7 @@ import org.apache.commons.numbers.gamma.Erfc;
 import org.apache.commons.numbers.gamma.Erfcx;
 
 /**
- * The normal distribution: density, tail, expected excess, and the moments between two edges.
+ * The normal distribution: tail, and the moments between two edges.
  *
  * <p>Source: the definitions; the error function is that of commons-numbers. The moments of a truncated normal
  * distribution are from memory.
@@ -13,44 +13,15 @@ import org.apache.commons.numbers.gamma.Erfcx;
  */
 public final class NormalDistribution {
 
-    /** Standard deviations on either side of the mean that hold 95 %. */
-    static final double SDS_OF_95_PERCENT = 1.959964;
-
     private static final double ROOT_OF_2 = Math.sqrt(2);
     private static final double ROOT_OF_2_PI = Math.sqrt(2 * Math.PI);
-    private static final double TAIL = 0.2316419;
-    private static final double[] COEFFICIENTS = {0.319381530, -0.356563782, 1.781477937, -1.821255978, 1.330274429};
     private static final double LEAST_SHARE_OF_VARIANCE = 1e-9;
 
     private NormalDistribution() {}
 
-    /** Density at z standard deviations from the mean. */
-    static double density(double z) {
-        return Math.exp(-z * z / 2) / ROOT_OF_2_PI;
-    }
-
     /** Probability of a value more than z standard deviations above the mean. */
     static double above(double z) {
         return Erfc.value(z / ROOT_OF_2) / 2;
-    }
-
-    /**
-     * Expected excess over z, E max(0, Z - z) = density(z) - z P(Z > z), in standard deviations.
-     *
-     * <p>By a polynomial, since a search asks it for every draft. Range: P within 7.5e-8. Source: M. Abramowitz and I.
-     * A. Stegun, Handbook of Mathematical Functions, 26.2.17; coefficients from memory.
-     */
-    public static double excess(double z) {
-        return density(z) - z * (z < 0 ? 1 - tail(-z) : tail(z));
-    }
-
-    private static double tail(double z) {
-        double t = 1 / (1 + TAIL * z);
-        double sum = 0;
-        for (int i = COEFFICIENTS.length - 1; i >= 0; i--) {
-            sum = t * (COEFFICIENTS[i] + sum);
-        }
-        return density(z) * sum;
     }
 
     /** Mean and variance of a distribution. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import versewind.acoustics.BandLevels;
+import versewind.acoustics.StationaryLoudness;
 import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
@@ -47,7 +48,7 @@ public final class OrganSound {
     private final Map<Integer, Seats> seats = new HashMap<>();
     private final Hearing hearing = new Hearing();
     private final DynamicRange range;
-    private final MarginEvaluator balance;
+    private final ClearShare share;
 
     private final double[] inNave = new double[ThirdOctaves.COUNT];
     private final double[] amongSingers = new double[ThirdOctaves.COUNT];
@@ -55,7 +56,7 @@ public final class OrganSound {
     private final double[] ofOrgan;
     private final double[] ofOrganAmong;
     private final double[] ofSinging;
-    private final double[] ofMargin;
+    private final double[] ofBalance;
 
     private OrganSound(Instrument organ, OrganPower power, Offsets offsets, Optional<Covariance> known) {
         this.organ = organ;
@@ -67,11 +68,11 @@ public final class OrganSound {
         singers = new Singers(offsets.singersDb());
         room = new RoomSound(organ.room(), offsets.roomDb());
         range = new DynamicRange(organ, power, hearing);
-        balance = new MarginEvaluator(power, hearing);
+        share = new ClearShare(power, hearing, parameters.count());
         ofOrgan = new double[parameters.count()];
         ofOrganAmong = new double[parameters.count()];
         ofSinging = new double[parameters.count()];
-        ofMargin = new double[parameters.count()];
+        ofBalance = new double[parameters.count()];
     }
 
     /**
@@ -140,26 +141,26 @@ public final class OrganSound {
         Seats here = seats(people.present());
         Dynamic.Scale scale = range.scale(here, seats(0));
         power.compute(sounding(verse), verse.hands());
-        Seats.multiply(power.all(), here.organInNave(), inNave);
-        Seats.multiply(power.all(), here.organAmong(people.place()), amongSingers);
+        here.organInNave().carry(power.all(), inNave);
+        here.organAmong(people.place()).carry(power.all(), amongSingers);
         here.singing(people, voice(verse), singing);
         sensitivity.ofOrgan(here.organInNave(), inNave, ofOrgan);
         sensitivity.ofOrgan(here.organAmong(people.place()), amongSingers, ofOrganAmong);
         sensitivity.ofSinging(here, people, voice(verse), singing, ofSinging);
-        Margin margin = margin(verse, people, here);
+        Balance balance = balance(verse, people, here);
 
-        hearing.listen(inNave);
         boolean silent = power.isSilent();
+        double sone = silent ? 0 : hearing.sone(inNave);
         double lagMs = here.lagMs(people.place());
         return new Estimate(
                 ThirdOctaves.levelDba(inNave),
-                silent ? 0 : hearing.sone(),
-                silent ? OptionalDouble.empty() : OptionalDouble.of(hearing.phon()),
-                silent ? Optional.empty() : Optional.of(scale.of(hearing.sone())),
+                sone,
+                silent ? OptionalDouble.empty() : OptionalDouble.of(StationaryLoudness.phonOf(sone)),
+                silent ? Optional.empty() : Optional.of(scale.of(sone)),
                 ThirdOctaves.levelDba(amongSingers),
                 people.singers(),
                 ThirdOctaves.levelDba(singing),
-                margin,
+                balance,
                 lagMs,
                 tempo.isPresent()
                         ? OptionalDouble.of(lagMs * tempo.getAsInt() / MS_PER_MINUTE)
@@ -169,39 +170,53 @@ public final class OrganSound {
                         covariance.sdDb(ofOrgan), covariance.sdDb(ofOrganAmong), covariance.sdDb(ofSinging)));
     }
 
-    private Margin margin(Verse verse, PeoplePresent people, Seats here) {
+    private Balance balance(Verse verse, PeoplePresent people, Seats here) {
         if (!verse.isPlayed()) {
-            return Margin.of(Verdict.UNACCOMPANIED);
+            return Balance.certain(OptionalDouble.empty(), Verdict.UNACCOMPANIED);
         }
         if (verse.mode() != Mode.MELODY_SOLOED && !verse.isSung()) {
-            return Margin.NONE;
+            return Balance.NONE;
         }
-        return balance.prepare(verse.mode(), people, here, voice(verse))
-                .margin(sensitivity, ofSinging, covariance, ofMargin);
+        return share.prepare(verse.mode(), people, here, voice(verse))
+                .balance(sensitivity, ofSinging, covariance, ofBalance);
     }
 
     /**
-     * The margin of a verse with its derivative by the parameters.
+     * The derivative of what decides the verdict on a verse: the level of the organ over the singing, or of the melody
+     * over its accompaniment; where one of them is silent, the level of the organ in the nave.
      *
      * @param verse a verse that can be played on this instrument
      * @param servicePeople number of people at the service
-     * @param gradient receives the derivative of the margin, or, if that has no number, of the level in the nave
+     * @param gradient receives the derivative by the parameters
      */
-    public Margin margin(Verse verse, int servicePeople, double[] gradient) {
-        Margin margin = estimate(verse, servicePeople, OptionalInt.empty()).margin();
-        System.arraycopy(margin.db().isPresent() ? ofMargin : ofOrgan, 0, gradient, 0, gradient.length);
-        return margin;
+    public void gradient(Verse verse, int servicePeople, double[] gradient) {
+        Balance balance = estimate(verse, servicePeople, OptionalInt.empty()).balance();
+        System.arraycopy(balance.odds().isEmpty() ? ofOrgan : ofBalance, 0, gradient, 0, gradient.length);
     }
 
     /**
-     * Evaluates the margins of many registrations for one verse; the verse's own registration does not matter.
+     * The shares of many registrations for one verse; the verse's own registration does not matter.
      *
      * @param verse a verse that is sung, or whose melody is soloed
      * @param servicePeople number of people at the service
      */
-    public MarginEvaluator marginEvaluator(Verse verse, int servicePeople) {
+    public ClearShare clearShare(Verse verse, int servicePeople) {
         PeoplePresent people = PeoplePresent.of(verse, servicePeople);
-        return new MarginEvaluator(power, hearing).prepare(verse.mode(), people, seats(people.present()), voice(verse));
+        return new ClearShare(power, hearing, parameters.count())
+                .prepare(verse.mode(), people, seats(people.present()), voice(verse));
+    }
+
+    /**
+     * Between which levels a verse would be right, in dB above what is drawn; empty where the organ plays alone, or
+     * nothing leads.
+     *
+     * @param verse a verse that can be played on this instrument
+     * @param servicePeople number of people at the service
+     */
+    public Optional<ClearShare.RightBand> rightBand(Verse verse, int servicePeople) {
+        return verse.mode() == Mode.MELODY_SOLOED || verse.isSung()
+                ? clearShare(verse, servicePeople).rightBand(verse.registration(), verse.hands())
+                : Optional.empty();
     }
 
     /**
@@ -212,7 +227,7 @@ public final class OrganSound {
      */
     public double levelDba(Registration drawn, HandsAndFeet hands) {
         power.compute(drawn, hands);
-        Seats.multiply(power.all(), seats(0).organInNave(), inNave);
+        seats(0).organInNave().carry(power.all(), inNave);
         return ThirdOctaves.dbA(inNave);
     }
 
@@ -227,9 +242,9 @@ public final class OrganSound {
      * @return empty if the organ is silent
      */
     public OptionalDouble organDba(Seat seat, int present, Registration drawn, HandsAndFeet hands, double[] gradient) {
-        double[] path = seats(present).organAt(seat);
+        Path path = seats(present).organAt(seat);
         power.compute(drawn, hands);
-        Seats.multiply(power.all(), path, inNave);
+        path.carry(power.all(), inNave);
         sensitivity.ofOrgan(path, inNave, gradient);
         return ThirdOctaves.levelDba(inNave);
     }

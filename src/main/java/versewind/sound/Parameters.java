@@ -11,8 +11,8 @@ import versewind.organ.Trims;
  * The unknown parameters of an organ in its room, each an error of the estimate in dB, and their prior distribution.
  *
  * <p>One offset of the whole organ, one trim for each rank and each swell box, one offset of the singers and one of the
- * room. The prior is independent and normal with mean 0 and these standard deviations in dB: organ 6, rank 3, box 4,
- * singers 4, room 1 with measured reverberation times, 2 if they are calculated from surfaces.
+ * room. The prior is independent and normal with mean 0 and these standard deviations in dB: organ 4, rank 3, box 4,
+ * singers 3, room 1 with reverberation times measured in four octaves or more, else 2.
  *
  * <p>Source: estimates, except for the room: 1 to 2.3 dB from surfaces (Carvalho, 41 churches, 1995).
  *
@@ -23,12 +23,15 @@ public final class Parameters {
     /** Index of the whole organ. */
     static final int ORGAN = 0;
 
-    private static final double ORGAN_SD_DB = 6;
+    private static final double ORGAN_SD_DB = 4;
     private static final double RANK_SD_DB = 3;
     private static final double BOX_SD_DB = 4;
-    private static final double SINGERS_SD_DB = 4;
+    private static final double SINGERS_SD_DB = 3;
     private static final double MEASURED_ROOM_SD_DB = 1;
     private static final double CALCULATED_ROOM_SD_DB = 2;
+
+    /** Octaves from which a room counts as measured. */
+    private static final int MEASURED_OCTAVES = 4;
 
     private static final int FIRST_RANK = 1;
 
@@ -40,9 +43,9 @@ public final class Parameters {
     public Parameters(Instrument organ) {
         stops = organ.stops().size();
         divisions = organ.divisions().size();
-        roomSdDb = organ.room().reverberation() instanceof Room.MeasuredTimes
-                ? MEASURED_ROOM_SD_DB
-                : CALCULATED_ROOM_SD_DB;
+        boolean isMeasured = organ.room().reverberation() instanceof Room.MeasuredTimes times
+                && times.octaveS().size() >= MEASURED_OCTAVES;
+        roomSdDb = isMeasured ? MEASURED_ROOM_SD_DB : CALCULATED_ROOM_SD_DB;
     }
 
     /** Number of parameters. */

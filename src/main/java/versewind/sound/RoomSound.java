@@ -32,6 +32,11 @@ final class RoomSound {
     private static final double DIRECTIVITY = 1;
     private static final double AIR_C = 15;
     private static final double AIR_HUMIDITY_PERCENT = 60;
+
+    /** A reverberant level so much higher has absorption in this proportion; for derivatives. */
+    private static final double LITTLE_DB = 0.01;
+
+    private static final double LITTLE_LESS = ThirdOctaves.dbToPower(-LITTLE_DB);
     private static final String PERSON = "audience standing per person";
 
     /** First octave of the tables, 125 Hz, counted as in {@link ThirdOctaves#octaveOf}. */
@@ -105,13 +110,17 @@ final class RoomSound {
         return new Seats(this, room.distances(), people);
     }
 
-    /** Mean-square pressure re (20 uPa)^2 at a distance, for a sound power of 1 pW, by band. */
-    double[] heardAt(double distanceM, int people) {
-        double[] heard = new double[ThirdOctaves.COUNT];
+    /** The path from a source to a seat at a distance. */
+    Path path(double distanceM, int people) {
+        double[] gain = new double[ThirdOctaves.COUNT];
+        double[] byTheRoom = new double[ThirdOctaves.COUNT];
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-            heard[band] = ThirdOctaves.dbToPower(levelDb(distanceM, absorptionM2(band, people)));
+            double absorptionM2 = absorptionM2(band, people);
+            double levelDb = levelDb(distanceM, absorptionM2);
+            gain[band] = ThirdOctaves.dbToPower(levelDb);
+            byTheRoom[band] = (levelDb(distanceM, absorptionM2 * LITTLE_LESS) - levelDb) / LITTLE_DB;
         }
-        return heard;
+        return new Path(gain, byTheRoom);
     }
 
     /** Level in dB at a distance, for a sound power level of 0 dB, with an absorption area in m2. */

@@ -6,40 +6,40 @@ import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Room;
 
 /**
- * The paths from organ and singers to the seats of a room with a number of people in it: mean-square pressure re (20
- * uPa)^2 for a sound power of 1 pW, by band. The arrays it gives are shared and not to be written to.
+ * The paths from organ and singers to the seats of a room with a number of people in it. The arrays it gives are shared
+ * and not to be written to.
  *
  * <p>Checked against: {@code RoomSoundTest}, {@code SingersTest}.
  */
 final class Seats {
 
     private final Room.Distances distances;
-    private final double[] organInNave;
-    private final double[] organAtChoir;
-    private final double[] choirInNave;
-    private final double[] organFar;
-    private final double[] organAtConsole;
+    private final Path organInNave;
+    private final Path organAtChoir;
+    private final Path choirInNave;
+    private final Path organFar;
+    private final Path organAtConsole;
     private final double[] reverberant = new double[ThirdOctaves.COUNT];
 
     Seats(RoomSound room, Room.Distances distances, int people) {
         this.distances = distances;
-        organInNave = room.heardAt(distances.naveM(), people);
-        organAtChoir = room.heardAt(distances.choirM(), people);
-        choirInNave = room.heardAt(distances.choirToNaveM(), people);
-        organFar = room.heardAt(distances.farM(), people);
-        organAtConsole = room.heardAt(distances.consoleM(), people);
+        organInNave = room.path(distances.naveM(), people);
+        organAtChoir = room.path(distances.choirM(), people);
+        choirInNave = room.path(distances.choirToNaveM(), people);
+        organFar = room.path(distances.farM(), people);
+        organAtConsole = room.path(distances.consoleM(), people);
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             reverberant[band] = DiffuseField.reverberantPerM2(room.absorptionM2(band, people));
         }
     }
 
     /** From the organ to the middle of the nave. */
-    double[] organInNave() {
+    Path organInNave() {
         return organInNave;
     }
 
     /** From the organ to a seat. */
-    double[] organAt(Seat seat) {
+    Path organAt(Seat seat) {
         return switch (seat) {
             case NAVE -> organInNave;
             case FAR -> organFar;
@@ -49,7 +49,7 @@ final class Seats {
     }
 
     /** From the organ to the singers. */
-    double[] organAmong(PeoplePresent.Place place) {
+    Path organAmong(PeoplePresent.Place place) {
         return switch (place) {
             case IN_THE_NAVE -> organInNave;
             case AT_THE_CHOIR -> organAtChoir;
@@ -67,18 +67,21 @@ final class Seats {
             heard[band] = voice[band]
                     * switch (people.place()) {
                         case IN_THE_NAVE -> Singers.amongPerM2(people.singers(), reverberant[band]);
-                        case AT_THE_CHOIR -> people.singers() * choirInNave[band];
+                        case AT_THE_CHOIR -> people.singers() * choirInNave.gain()[band];
                     };
         }
     }
 
-    /** The part of the singing that comes by way of the room: of a congregation the diffuse field, of a choir all. */
+    /** The part of the singing that grows with the room: of a congregation the diffuse field. */
     void singingByTheRoom(PeoplePresent people, double[] voice, double[] heard) {
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             heard[band] = voice[band]
                     * switch (people.place()) {
-                        case IN_THE_NAVE -> Math.max(0, people.singers() - 1) * reverberant[band];
-                        case AT_THE_CHOIR -> people.singers() * choirInNave[band];
+                        case IN_THE_NAVE -> Singers.others(people.singers()) * reverberant[band];
+                        case AT_THE_CHOIR ->
+                            people.singers()
+                                    * choirInNave.gain()[band]
+                                    * choirInNave.byTheRoom()[band];
                     };
         }
     }
@@ -91,12 +94,5 @@ final class Seats {
                     case AT_THE_CHOIR -> distances.choirM();
                 };
         return 1000 * distanceM / Reverberation.SPEED_OF_SOUND_M_S;
-    }
-
-    /** Multiplies two spectra band by band into a third. */
-    static void multiply(double[] power, double[] path, double[] heard) {
-        for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-            heard[band] = power[band] * path[band];
-        }
     }
 }

@@ -104,9 +104,14 @@ final class Singers {
      * @param reverberantPerM2 4/A of the band
      */
     static double amongPerM2(int singers, double reverberantPerM2) {
-        double edgeM = Math.sqrt(singers / (Math.PI * SINGERS_PER_M2));
+        double edgeM = Math.sqrt((others(singers) + 1) / (Math.PI * SINGERS_PER_M2));
         double neighbours = Math.max(0, SINGERS_PER_M2 / 2 * Math.log(edgeM / NEAREST_M));
-        return Math.max(0, singers - 1) * reverberantPerM2 + neighbours;
+        return others(singers) * reverberantPerM2 + neighbours;
+    }
+
+    /** How many others a singer hears; who sings alone hears a voice too, which counts as that of one other. */
+    static int others(int singers) {
+        return singers == 0 ? 0 : Math.max(1, singers - 1);
     }
 
     private static final class Table {

@@ -229,7 +229,6 @@ final class BandAudibilityTest {
         Random random = new Random(7);
         double[] target = random.doubles(ThirdOctaves.COUNT, 1e2, 1e8).toArray();
         double[] masker = random.doubles(ThirdOctaves.COUNT, 1e2, 1e8).toArray();
-        double[] importance = new double[ThirdOctaves.COUNT];
         double[] targetDb = new double[BANDS];
         double[] maskerDb = new double[BANDS];
         for (int band = 0; band < BANDS; band++) {
@@ -238,58 +237,11 @@ final class BandAudibilityTest {
                     .hasValue(third);
             targetDb[band] = ThirdOctaves.powerToDb(target[third]) - ThirdOctaves.bandwidthDb(third);
             maskerDb[band] = ThirdOctaves.powerToDb(masker[third]) - ThirdOctaves.bandwidthDb(third);
-            importance[third] = AudibilityProcedure.THIRD_OCTAVE.importance()[band];
         }
         BandAudibility fromPower = new BandAudibility(AudibilityProcedure.THIRD_OCTAVE);
         fromPower.computePower(target, masker);
-        BandAudibility fromLevels = thirdOctaves(targetDb, maskerDb);
 
-        assertThat(fromPower.index()).isEqualTo(fromLevels.index(), within(1e-12));
-        assertThat(fromPower.shareAudible(importance)).isEqualTo(fromLevels.shareAudible(importance), within(1e-12));
-    }
-
-    @Test
-    void only_what_has_weight_counts() {
-        double[] noise = filled(BANDS, -80);
-        noise[17] = 90;
-        BandAudibility audibility = thirdOctaves(FLAT_54, noise);
-        double[] weights = new double[ThirdOctaves.COUNT];
-        weights[25] = 1;
-        assertThat(audibility.shareAudible(weights)).isZero();
-
-        weights[20] = 3;
-        assertThat(audibility.shareAudible(weights)).isEqualTo(0.75, within(1e-12));
-
-        weights[0] = 100;
-        weights[27] = 100;
-        assertThat(audibility.shareAudible(weights)).isEqualTo(0.75, within(1e-12));
-    }
-
-    @Test
-    void without_any_weight_nothing_is_heard() {
-        assertThat(thirdOctaves(FLAT_54, FLAT_54).shareAudible(new double[ThirdOctaves.COUNT]))
-                .isZero();
-    }
-
-    @Test
-    void an_even_match_in_one_band_alone_has_no_margin() {
-        double[] target = new double[ThirdOctaves.COUNT];
-        target[16] = 1e7;
-        double[] masker = target.clone();
-        BandAudibility audibility = new BandAudibility(AudibilityProcedure.THIRD_OCTAVE);
-        audibility.computePower(target, masker);
-
-        assertThat(BandAudibility.marginDb(audibility.shareAudible(target))).isEqualTo(0, within(1e-9));
-
-        target[16] *= 10;
-        audibility.computePower(target, masker);
-        assertThat(BandAudibility.marginDb(audibility.shareAudible(target))).isEqualTo(10, within(1e-9));
-    }
-
-    @Test
-    void the_margin_goes_from_wholly_covered_to_wholly_clear() {
-        assertThat(BandAudibility.marginDb(0)).isEqualTo(-15);
-        assertThat(BandAudibility.marginDb(1)).isEqualTo(15);
+        assertThat(fromPower.index()).isEqualTo(thirdOctaves(targetDb, maskerDb).index(), within(1e-12));
     }
 
     @Test
@@ -301,7 +253,6 @@ final class BandAudibilityTest {
                 .hasMessage("this procedure has 6 bands, not 18");
         assertThatThrownBy(() -> octaves.computePower(new double[28], new double[28]))
                 .isInstanceOf(IllegalStateException.class);
-        assertThatThrownBy(() -> octaves.shareAudible(new double[28])).isInstanceOf(IllegalStateException.class);
         assertThatThrownBy(() -> octaves.compute(new double[6], filled(6, Double.NaN)))
                 .isInstanceOf(IllegalArgumentException.class);
     }

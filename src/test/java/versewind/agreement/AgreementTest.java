@@ -26,6 +26,8 @@ class AgreementTest {
             "1 proposal is cautioned: gap",
             "1 proposal is cautioned: lead lost",
             "1 proposal is cautioned: pedal booms",
+            "1 proposal is cautioned: solo reed before its time",
+            "1 proposal is cautioned: words covered",
             "1 too many changes",
             "2 step breaks what nobody does: bare sixteen",
             "2 step breaks what nobody does: empty keys",

@@ -139,7 +139,7 @@ final class Program {
     }
 
     Balance balance(Plan plan, VersePlace place) {
-        Verdict verdict = estimate(plan, place).margin().verdict();
+        Verdict verdict = estimate(plan, place).balance().estimated();
         return switch (verdict) {
             case NO_TUNE, LOST, BURIED -> Balance.TOO_WEAK;
             case COVERED, TOO_STRONG -> Balance.TOO_STRONG;

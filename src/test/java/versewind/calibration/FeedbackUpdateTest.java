@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import versewind.calibration.FeedbackUpdate.Band;
 import versewind.organ.Instrument;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
@@ -18,7 +17,7 @@ import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.sound.OrganSound;
-import versewind.sound.Thresholds;
+import versewind.sound.Verdict;
 import versewind.store.Library;
 
 class FeedbackUpdateTest {
@@ -35,12 +34,15 @@ class FeedbackUpdateTest {
         Instrument organ = open.instrument();
         harvest = open.plan();
         led = harvest.hymns().get(0).verses().get(1);
-        choir = led.withMode(Mode.SMALL_CHOIR);
+        choir = harvest.hymns().get(2).verses().get(2);
         sound = OrganSound.open(organ);
     }
 
-    private double marginDb(OrganSound organ, Verse verse) {
-        return organ.estimate(verse, PEOPLE, OptionalInt.empty()).margin().db().orElseThrow();
+    private double share(OrganSound organ, Verse verse) {
+        return organ.estimate(verse, PEOPLE, OptionalInt.empty())
+                .balance()
+                .share()
+                .orElseThrow();
     }
 
     private OrganSound after(Verse verse, HeardAs... heard) {
@@ -53,29 +55,27 @@ class FeedbackUpdateTest {
 
     @Test
     void too_soft_makes_the_organ_expected_softer_against_the_singers() {
-        assertThat(marginDb(after(led, HeardAs.TOO_SOFT), led)).isLessThan(marginDb(sound, led) - 1);
+        assertThat(share(after(led, HeardAs.TOO_SOFT), led)).isLessThan(share(sound, led) * 0.9);
     }
 
     @Test
     void too_strong_makes_the_organ_expected_stronger_against_the_singers() {
-        assertThat(marginDb(after(led, HeardAs.TOO_STRONG), led)).isGreaterThan(marginDb(sound, led) + 1);
+        assertThat(share(after(led, HeardAs.TOO_STRONG), led)).isGreaterThan(share(sound, led) * 1.1);
     }
 
     @Test
     void an_organ_too_strong_for_a_choir_is_one_that_covers_its_words() {
-        assertThat(marginDb(after(choir, HeardAs.TOO_STRONG), choir)).isLessThan(marginDb(sound, choir));
-        assertThat(Band.of(choir, HeardAs.TOO_STRONG).toDb()).isEqualTo(Thresholds.CHOIR_WORDS.goodDb());
+        assertThat(share(after(choir, HeardAs.TOO_STRONG), choir)).isLessThan(share(sound, choir));
     }
 
     @Test
-    void right_draws_the_margin_into_the_band_that_is_right() {
-        Band right = Band.of(led, HeardAs.RIGHT);
-        assertThat(marginDb(after(led, HeardAs.RIGHT, HeardAs.RIGHT, HeardAs.RIGHT), led))
-                .isBetween(right.fromDb(), right.toDb());
+    void right_draws_the_share_into_the_band_that_is_right() {
+        assertThat(share(after(led, HeardAs.RIGHT, HeardAs.RIGHT, HeardAs.RIGHT), led))
+                .isBetween(Verdict.LEADS.from(led.mode()), Verdict.TOO_STRONG.from(led.mode()));
     }
 
     @Test
-    void every_answer_makes_the_margin_surer() {
+    void every_answer_makes_the_balance_more_certain() {
         double before = plusMinus(sound);
         double one = plusMinus(after(led, HeardAs.RIGHT));
         double three = plusMinus(after(led, HeardAs.RIGHT, HeardAs.RIGHT, HeardAs.RIGHT));
@@ -85,7 +85,7 @@ class FeedbackUpdateTest {
 
     private double plusMinus(OrganSound organ) {
         double[] gradient = new double[organ.parameters().count()];
-        organ.margin(led, PEOPLE, gradient);
+        organ.gradient(led, PEOPLE, gradient);
         return organ.covariance().sdDb(gradient);
     }
 

@@ -160,7 +160,7 @@ class AssessCommandTest {
     }
 
     @Test
-    void what_was_said_of_a_verse_is_shown_and_moves_the_margin_where_it_is_asked_for(@TempDir Path folder)
+    void what_was_said_of_a_verse_is_shown_and_moves_the_share_where_it_is_asked_for(@TempDir Path folder)
             throws IOException {
         Typing.makeLibrary(
                 folder,
@@ -171,8 +171,8 @@ class AssessCommandTest {
                 .results();
 
         assertThat(plain).contains("heard    After the service: V1 too soft (300 people).");
-        assertThat(row(plain)).contains("-2±7");
-        assertThat(row(heeding)).contains("-8±5");
+        assertThat(row(plain)).contains(" 21%");
+        assertThat(row(heeding)).contains(" 10%");
         assertThat(typedIn(folder, StandardCharsets.UTF_8, "assess", "odd", "--json")
                         .results())
                 .contains("\"heard\": \"too soft\"", "\"present\": 300");

@@ -139,7 +139,7 @@ class AssessmentReportTest {
                 .containsExactly("manner", "holdBeats", "breathBeats", "lagBeats", "sentence", "breath", "lag");
         assertThat(fields(verse.get("organ"))).containsExactly("dbA", "plusMinus", "sone", "phon", "dynamic");
         assertThat(fields(verse.get("singers"))).containsExactly("dbA", "plusMinus", "count");
-        assertThat(fields(verse.get(margin))).containsExactly("db", "plusMinus", "verdict", "maybe");
+        assertThat(fields(verse.get(margin))).containsExactly("share", "verdict", "odds");
         assertThat(verse.get("organ").get("dbA").asText()).matches("\\d+\\.\\d");
         assertThat(verse.get("organ").get("sone").asText()).matches("\\d+\\.\\d");
         assertThat(verse.get("lagMs").asText()).matches("\\d+\\.\\d");
@@ -151,7 +151,7 @@ class AssessmentReportTest {
 
         assertThat(verse.get("organ"))
                 .hasToString("{\"dbA\":null,\"plusMinus\":null,\"sone\":null,\"phon\":null,\"dynamic\":null}");
-        assertThat(verse.get("lead")).hasToString("{\"db\":null,\"plusMinus\":null,\"verdict\":\"lost\",\"maybe\":[]}");
+        assertThat(verse.get("lead")).hasToString("{\"share\":0.0,\"verdict\":\"lost\",\"odds\":{\"lost\":1}}");
         assertThat(verse.get("singers").get("count").intValue()).isEqualTo(72);
     }
 
@@ -160,7 +160,7 @@ class AssessmentReportTest {
         JsonNode verse = assessed(blank(VerseKind.INTERLUDE)).at("/hymns/0/verses/0");
 
         assertThat(verse.get("lead"))
-                .hasToString("{\"db\":null,\"plusMinus\":null,\"verdict\":\"organ alone\",\"maybe\":[]}");
+                .hasToString("{\"share\":null,\"verdict\":\"organ alone\",\"odds\":{\"organ alone\":1}}");
         assertThat(verse.get("singers")).hasToString("{\"dbA\":null,\"plusMinus\":null,\"count\":0}");
     }
 
@@ -170,8 +170,7 @@ class AssessmentReportTest {
                         blank(VerseKind.VERSE).withMode(Mode.SMALL_CHOIR).withPeople(OptionalInt.of(9)))
                 .at("/hymns/0/verses/0");
 
-        assertThat(verse.get("voice"))
-                .hasToString("{\"db\":null,\"plusMinus\":null,\"verdict\":\"clear\",\"maybe\":[]}");
+        assertThat(verse.get("voice")).hasToString("{\"share\":0.994,\"verdict\":\"clear\",\"odds\":{\"clear\":1}}");
         assertThat(verse.get("singers").get("count").intValue()).isEqualTo(9);
     }
 
@@ -182,7 +181,7 @@ class AssessmentReportTest {
         assertThat(finding.toString())
                 .startsWith("{\"severity\":\"caution\",\"rule\":\"lead lost\","
                         + "\"place\":{\"hymn\":0,\"verse\":0,\"label\":\"V\"},"
-                        + "\"numbers\":{\"singing\":77,\"singingPlusMinus\":4},"
+                        + "\"numbers\":{\"share\":0.0,\"singing\":77,\"singingPlusMinus\":3},"
                         + "\"sentence\":\"Nothing is drawn that sounds: the people sing without a lead.\","
                         + "\"mend\":\"Draw Great: Open Diapason 8, Principal 4, ");
     }

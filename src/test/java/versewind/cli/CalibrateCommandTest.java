@@ -105,8 +105,8 @@ class CalibrateCommandTest {
         String unsure = typed("assess", "harvest-festival").results();
         assertThat(calibrated(HEAD + DIAPASON + CHORUS + CLOSED, "--write").status())
                 .isEqualTo(Reply.GOOD);
-        assertThat(unsure).contains("±6");
-        assertThat(typed("assess", "harvest-festival").results()).contains("±2").doesNotContain("±6");
+        assertThat(unsure).contains("±4");
+        assertThat(typed("assess", "harvest-festival").results()).contains("±2").doesNotContain("±4");
         assertThat(typed("calibrate", "st-tethwin", "--undo").status()).isEqualTo(Reply.GOOD);
         assertThat(Files.readAllBytes(instrument)).isEqualTo(before);
     }

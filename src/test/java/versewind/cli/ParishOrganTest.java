@@ -84,16 +84,17 @@ class ParishOrganTest {
     void full_organ_with_all_couplers_never_leads_500_people_at_full_voice_comfortably() {
         Estimate estimate = estimate(
                 Mode.CONGREGATION, Singing.FULL_VOICE, 500, HandsAndFeet.on(Layout.FOUR_PARTS, great), everything());
-        assertThat(estimate.margin().verdict()).isEqualTo(Verdict.LEAD_ONLY_JUST);
+        assertThat(Verdict.of(Mode.CONGREGATION, estimate.balance().share().orElseThrow()))
+                .isEqualTo(Verdict.LEAD_ONLY_JUST);
     }
 
     @Test
     void great_to_mixture_and_trumpet_with_the_full_swell_is_nearly_everything() throws Exception {
         Registration nearly =
                 drawn("Great: Open Diapason 8, Principal 4, Twelfth 2 2/3, Fifteenth 2, Mixture III, Trumpet 8;Swell:"
-                        + " Open Diapason 8, Principal 4, Fifteenth 2, Mixture III, Fagotto 16, Cornopean 8, Oboe 8;Pedal:"
-                        + " Open Wood 16, Bourdon 16, Principal 8, Bass Flute 8, Choral Bass 4, Trombone 16;couplers:"
-                        + " Swell to Great, Swell to Pedal, Great to Pedal, Swell Octave, Swell Sub Oct");
+                    + " Open Diapason 8, Principal 4, Fifteenth 2, Mixture III, Fagotto 16, Cornopean 8, Oboe 8;Pedal:"
+                    + " Open Wood 16, Bourdon 16, Principal 8, Bass Flute 8, Choral Bass 4, Trombone 16;couplers:"
+                    + " Swell to Great, Swell to Pedal, Great to Pedal, Swell Octave, Swell Sub Oct");
         HandsAndFeet hands = HandsAndFeet.on(Layout.FOUR_PARTS, great);
         assertThat(dba(hands, everything()) - dba(hands, nearly)).isBetween(0.0, 2.0);
     }
@@ -105,7 +106,7 @@ class ParishOrganTest {
         Registration closed = open.withBox(swell, BoxPosition.CLOSED);
         assertThat(dba(hands, open) - dba(hands, closed)).isGreaterThanOrEqualTo(10);
         assertThat(estimate(Mode.SOLO_VOICE, Singing.ORDINARY, 100, hands, closed)
-                        .margin()
+                        .balance()
                         .verdict())
                 .isEqualTo(Verdict.CLEAR);
     }
@@ -126,7 +127,7 @@ class ParishOrganTest {
     void flutes_8_and_4_on_the_great_lead_a_hundred_gentle_singers(Layout layout, String pedal) throws Exception {
         Estimate estimate = estimate(
                 Mode.CONGREGATION, Singing.GENTLE, 100, HandsAndFeet.on(layout, great), drawn(GREAT_FLUTES + pedal));
-        assertThat(estimate.margin().verdict()).isEqualTo(Verdict.LEADS);
+        assertThat(estimate.balance().verdict()).isEqualTo(Verdict.LEADS);
     }
 
     @Test

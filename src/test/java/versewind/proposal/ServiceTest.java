@@ -23,6 +23,7 @@ import versewind.rules.Advice;
 import versewind.rules.ChangeRule;
 import versewind.rules.Finding;
 import versewind.rules.Severity;
+import versewind.sound.Verdict;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
 
@@ -54,9 +55,20 @@ class ServiceTest {
         assertThat(Advice.on(open.organ().sound()).findings(drawn))
                 .filteredOn(finding -> finding.severity() == Severity.CAUTION
                         && finding.rule() != ChangeRule.TOO_MANY_MOVES
+                        && !isOnlyJustLed(open, drawn, finding.place())
                         && !finding.isSilenced())
                 .extracting(Finding::sentence)
                 .isEmpty();
+    }
+
+    /** Whether a verse is led only just as estimated, even if its lead may well be lost. */
+    private static boolean isOnlyJustLed(OpenPlan open, Plan drawn, VersePlace place) {
+        Verse verse = drawn.hymns().get(place.hymn()).verses().get(place.verse());
+        double share = open.organ()
+                .sound()
+                .clearShare(verse, open.plan().heading().people())
+                .of(verse.registration(), verse.hands());
+        return Verdict.of(verse.mode(), share) == Verdict.LEAD_ONLY_JUST;
     }
 
     @Test

@@ -49,7 +49,7 @@ class AdviceTest {
         return verses.filter(verse -> CATHEDRAL
                         .sound()
                         .estimate(verse, FEW, OptionalInt.of(90))
-                        .margin()
+                        .balance()
                         .verdict()
                         .equals(verdict))
                 .findFirst()
@@ -86,7 +86,7 @@ class AdviceTest {
         assertThat(CATHEDRAL
                         .sound()
                         .estimate(after, FEW, OptionalInt.of(90))
-                        .margin()
+                        .balance()
                         .verdict())
                 .isEqualTo(Verdict.LEADS);
         assertThat(CATHEDRAL.faults().in(after)).isEmpty();

@@ -41,8 +41,8 @@ class AttendanceTest {
                     .isLessThan(fewer.organDba().orElseThrow());
             assertThat(more.singersDba().orElseThrow())
                     .isGreaterThan(fewer.singersDba().orElseThrow());
-            assertThat(more.margin().db().orElseThrow())
-                    .isLessThan(fewer.margin().db().orElseThrow());
+            assertThat(more.balance().share().orElseThrow())
+                    .isLessThan(fewer.balance().share().orElseThrow());
         }
     }
 

@@ -22,10 +22,11 @@ import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
 import versewind.sound.OrganSound;
+import versewind.sound.RandomOrgans;
 import versewind.store.BadFile;
 import versewind.store.Library;
 
-/** A shipped organ at which stops are drawn by their names. */
+/** A shipped organ, exactly as estimated, at which stops are drawn by their names. */
 final class Loft {
 
     static final Loft CATHEDRAL = new Loft("ostmere-cathedral");
@@ -144,7 +145,7 @@ final class Loft {
     }
 
     OrganSound sound() {
-        return SOUNDS.computeIfAbsent(organ, OrganSound::open);
+        return SOUNDS.computeIfAbsent(organ, each -> RandomOrgans.certain(OrganSound.open(each)));
     }
 
     /** What is found in a hymn by one rule. */

@@ -48,7 +48,7 @@ class SpecialVersesTest {
         assertThat(CATHEDRAL.advice().findings(plan)).isEmpty();
         Assessment.of(plan, CATHEDRAL.sound()).hymns().get(0).verses().forEach(verse -> {
             assertThat(verse.estimate().isSilent()).isTrue();
-            assertThat(verse.estimate().margin().verdict()).isEqualTo(Verdict.UNACCOMPANIED);
+            assertThat(verse.estimate().balance().verdict()).isEqualTo(Verdict.UNACCOMPANIED);
         });
     }
 
@@ -87,15 +87,15 @@ class SpecialVersesTest {
             names = {"CONGREGATION", "DESCANT", "ALTERNATION"})
     void the_fewer_sing_the_more_the_organ_leads(SungBy by) {
         Verse verse = soft().withSungBy(by);
-        double ofEight = marginDb(verse);
-        double ofThree = marginDb(verse.withShare(OptionalInt.of(3)));
+        double ofEight = share(verse);
+        double ofThree = share(verse.withShare(OptionalInt.of(3)));
         assertThat(ofThree).isGreaterThan(ofEight + 1);
     }
 
     @Test
     void in_alternation_half_as_many_have_to_be_led() {
-        assertThat(marginDb(soft().withSungBy(SungBy.ALTERNATION)))
-                .isEqualTo(marginDb(soft().withShare(OptionalInt.of(4))));
+        assertThat(share(soft().withSungBy(SungBy.ALTERNATION)))
+                .isEqualTo(share(soft().withShare(OptionalInt.of(4))));
     }
 
     @Test
@@ -106,12 +106,12 @@ class SpecialVersesTest {
         assertThat(wedding.verse(new VersePlace(0, 1)).sung().share().inTen()).isEqualTo(8);
     }
 
-    private static double marginDb(Verse verse) {
+    private static double share(Verse verse) {
         return CATHEDRAL
                 .sound()
                 .estimate(verse, PEOPLE, OptionalInt.empty())
-                .margin()
-                .db()
+                .balance()
+                .share()
                 .orElseThrow();
     }
 }

@@ -29,9 +29,10 @@ class TouchTest {
 
     @Test
     void soft_stops_in_a_dry_church_are_played_legato() {
-        assertThat(touch(VILLAGE, 12, 66, SOFT.withSinging(Singing.GENTLE)).sentence())
+        assertThat(touch(VILLAGE, 6, 66, SOFT.withSinging(Singing.GENTLE)).sentence())
                 .isEqualTo(
-                        "Legato, each note held the whole beat: the sound is thin and the sound lasts about 2 beats in the church.");
+                        "Legato, each note held the whole beat: the sound is thin and the sound lasts about 2 beats in"
+                                + " the church.");
     }
 
     @Test
@@ -48,10 +49,9 @@ class TouchTest {
 
         assertThat(touch.isLastMeans()).isTrue();
         assertThat(touch.sentence())
-                .isEqualTo(
-                        "Well detached, each note held 5/8 of the beat: the sound is thick, the sound lasts about 4 beats in the church"
-                                + " and the lead only just holds. No more organ is left: touch and a steady beat are the lead"
-                                + " that remains.");
+                .isEqualTo("Well detached, each note held 5/8 of the beat: the sound is thick, the sound lasts about 4"
+                        + " beats in the church and the lead only just holds. No more organ is left: touch and a"
+                        + " steady beat are the lead that remains.");
     }
 
     @Test

@@ -118,7 +118,7 @@ class EditingTest {
     @Test
     void a_silent_right_hand_leads_nobody() {
         desk.press("0", "/", "'swell open'", "<Enter>", " ", "h", "l");
-        assertThat(desk.work().estimate(desk.verse()).margin().verdict()).isEqualTo(versewind.sound.Verdict.NO_TUNE);
+        assertThat(desk.work().estimate(desk.verse()).balance().verdict()).isEqualTo(versewind.sound.Verdict.NO_TUNE);
     }
 
     @Test

@@ -34,9 +34,9 @@ class FindingsTest {
 
     @Test
     void the_findings_open_at_the_verse_where_we_are() {
-        Desk desk = Desk.with("harvest-festival", 80, 24).press("]", "]", "f");
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("]", "]", "]", "f");
 
-        assertThat(marked(desk).place().hymn()).isEqualTo(2);
+        assertThat(marked(desk).place().hymn()).isEqualTo(3);
     }
 
     @Test
@@ -133,8 +133,9 @@ class FindingsTest {
 
     @Test
     void what_no_single_change_mends_is_told_so() {
-        Desk desk = Desk.with("harvest-festival", 80, 24).press("f");
-        while (marked(desk).mend().isPresent()) {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("a", "'3000'", "<Enter>");
+        int rows = panel(desk).list().rows().size();
+        for (int row = 0; row < rows && marked(desk).mend().isPresent(); row++) {
             desk.press("<Down>");
         }
         desk.press("m");
@@ -164,18 +165,17 @@ class FindingsTest {
 
     @Test
     void what_fails_if_fewer_come_is_found_and_mended_before_them() {
-        Desk desk = Desk.with("harvest-festival", 80, 24).press("a", "'40'", "<Enter>");
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("a", "'8'", "<Enter>");
 
-        assertThat(desk.screen()).contains("Findings, if 40 come", "overpowers people who sing gently");
+        assertThat(desk.screen()).contains("Findings, if 8 come", "overpowers people who sing gently");
         while (!marked(desk).sentence().contains("overpowers")) {
             desk.press("<Down>");
         }
-        assertThat(marked(desk).mend().orElseThrow().words())
-                .isEqualTo("Close the box of the Swell to three quarters.");
+        assertThat(marked(desk).mend().orElseThrow().words()).isEqualTo("Close the box of the Swell to quarter.");
         int before = panel(desk).list().rows().size();
         desk.press("m");
         assertThat(panel(desk).list().rows()).hasSizeLessThan(before);
-        assertThat(desk.screen()).contains("Findings, if 40 come");
+        assertThat(desk.screen()).contains("Findings, if 8 come");
         assertThat(desk.plan().heading().people()).isEqualTo(480);
     }
 

@@ -57,7 +57,7 @@ class UsualScreenTest {
         assertThat(desk.work()
                         .sound()
                         .estimate(verse, 150, OptionalInt.empty())
-                        .margin()
+                        .balance()
                         .verdict())
                 .isEqualTo(Verdict.LEADS);
         assertThat(desk.said()).startsWith("Kept \"ordinary\" with the organ");

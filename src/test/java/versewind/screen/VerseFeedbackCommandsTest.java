@@ -12,6 +12,7 @@ import versewind.calibration.HeardRegistration;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.sound.Estimate;
+import versewind.sound.Verdict;
 
 /** What is said of a verse after the service, and what it changes. */
 class VerseFeedbackCommandsTest {
@@ -23,8 +24,8 @@ class VerseFeedbackCommandsTest {
         return work.estimate(work.verse().orElseThrow());
     }
 
-    private double marginDb() {
-        return estimate().margin().db().orElseThrow();
+    private double share() {
+        return estimate().balance().share().orElseThrow();
     }
 
     @Test
@@ -59,21 +60,21 @@ class VerseFeedbackCommandsTest {
     }
 
     @Test
-    void an_answer_kept_with_the_organ_moves_the_margin_and_undo_takes_it_back() {
-        double before = marginDb();
-        double unsure = estimate().margin().plusMinusDb().orElseThrow();
+    void an_answer_kept_with_the_organ_moves_the_share_and_undo_takes_it_back() {
+        double before = share();
+        double lost = estimate().balance().odds().of(Verdict.LOST);
         desk.press("y", "Y");
         assertThat(kept().answers())
                 .singleElement()
                 .extracting(HeardRegistration::name)
                 .isEqualTo("2026-10-04, 208 V1");
-        assertThat(marginDb()).isLessThan(before - 1);
-        assertThat(estimate().margin().plusMinusDb().orElseThrow()).isLessThan(unsure);
+        assertThat(share()).isLessThan(before * 0.9);
+        assertThat(estimate().balance().odds().of(Verdict.LOST)).isGreaterThan(lost);
         desk.press("Y");
         assertThat(desk.said()).isEqualTo("The feedback on this service is kept with the organ already.");
         desk.press("u");
         assertThat(kept()).isEqualTo(Experience.NONE);
-        assertThat(marginDb()).isEqualTo(before);
+        assertThat(share()).isEqualTo(before);
         desk.press("u");
         assertThat(desk.verse().answer()).isEmpty();
     }

@@ -23,51 +23,35 @@ class HearingTest {
         return power;
     }
 
-    @Test
-    void a_sound_that_nothing_disturbs_stands_15_dB_clear() {
-        assertThat(hearing.musicDb(band(1000, 70), new double[ThirdOctaves.COUNT]))
-                .isCloseTo(15, within(1e-9));
-        assertThat(hearing.musicDb(band(1000, 70), band(1000, 110))).isCloseTo(-15, within(1e-9));
-    }
-
-    /** In one band alone the margin is the difference of the levels. */
-    @Test
-    void the_margin_of_one_band_is_how_far_it_stands_above_the_other() {
-        assertThat(hearing.musicDb(band(1000, 73), band(1000, 70))).isCloseTo(3, within(0.1));
-        assertThat(hearing.musicDb(band(1000, 65), band(1000, 70))).isCloseTo(-5, within(0.1));
+    private double share(double[] sound, double[] other) {
+        return hearing.share(sound, other, hearing.sone(other));
     }
 
     @Test
-    void a_band_counts_with_the_loudness_it_has_by_itself() {
-        double[] music = band(500, 80);
-        music[ThirdOctaves.bandOf(4000).orElseThrow()] = ThirdOctaves.dbToPower(50);
-        double[] overTheLoudBand = band(500, 100);
-        double[] overTheSoftBand = band(4000, 100);
-        assertThat(hearing.musicDb(music, overTheLoudBand)).isLessThan(hearing.musicDb(music, overTheSoftBand) - 10);
+    void a_sound_that_nothing_disturbs_is_all_that_is_heard() {
+        assertThat(share(band(1000, 70), new double[ThirdOctaves.COUNT])).isEqualTo(1);
+        assertThat(share(band(1000, 70), band(1000, 110))).isCloseTo(0, within(0.001));
+        assertThat(share(new double[ThirdOctaves.COUNT], new double[ThirdOctaves.COUNT]))
+                .isZero();
     }
 
+    /** In one band powers add, and loudness grows as about the fourth root of power: 1 - 2^-0.25 is 0.16. */
     @Test
-    void both_thirds_that_share_a_core_loudness_together_count_once() {
-        double[] music = band(200, 70);
-        music[ThirdOctaves.bandOf(250).orElseThrow()] = ThirdOctaves.dbToPower(70);
-        double[] other = band(250, 100);
-        double half = hearing.musicDb(music, other);
-        assertThat(half).isCloseTo(0, within(0.5));
+    void beside_an_equal_sound_of_the_same_pitch_a_sixth_is_its_own_and_beside_one_of_another_pitch_a_half() {
+        assertThat(share(band(1000, 70), band(1000, 70))).isCloseTo(0.16, within(0.05));
+        assertThat(share(band(2500, 70), band(400, 70))).isCloseTo(0.5, within(0.1));
     }
 
     @Test
     void words_are_weighed_by_the_importance_of_speech_and_not_by_loudness() {
         double[] voice = noise(65);
-        double low = hearing.wordsDb(voice, band(200, 95));
-        double high = hearing.wordsDb(voice, band(2000, 95));
+        double low = hearing.words(voice, band(200, 95));
+        double high = hearing.words(voice, band(2000, 95));
         assertThat(low).isGreaterThan(high);
     }
 
     @Test
     void bands_beyond_the_loudness_method_are_taken_as_loud_as_it_goes() {
-        hearing.listen(noise(119));
-        double atTheEnd = hearing.sone();
-        hearing.listen(band(63, 150));
-        assertThat(hearing.sone()).isPositive().isLessThan(atTheEnd);
+        assertThat(hearing.sone(band(63, 150))).isPositive().isLessThan(hearing.sone(noise(119)));
     }
 }

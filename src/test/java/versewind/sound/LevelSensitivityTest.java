@@ -46,11 +46,10 @@ class LevelSensitivityTest {
         assertDerivative((other, gradient) -> other.singingDba(200, 90, Singing.ORDINARY, gradient));
     }
 
-    /** The room is left out: its absorption also moves the direct and the early sound, which its derivative ignores. */
     private void assertDerivative(BiFunction<OrganSound, double[], OptionalDouble> level) {
         double[] gradient = new double[parameters.count()];
         double levelDba = level.apply(sound, gradient).orElseThrow();
-        for (int index = 0; index < parameters.room(); index++) {
+        for (int index = 0; index < parameters.count(); index++) {
             double[] off = new double[parameters.count()];
             off[index] = STEP_DB;
             OrganSound moved = sound.with(parameters.trims(Trims.of(organ), off), parameters.offsets(off));
@@ -60,26 +59,13 @@ class LevelSensitivityTest {
     }
 
     @Test
-    void the_derivative_by_the_room_is_near_its_numerical_derivative() {
-        RandomOrgans random = new RandomOrgans(12);
-        Registration drawn = random.registration(organ);
-        HandsAndFeet hands = random.hands(organ);
-        double[] gradient = new double[parameters.count()];
-        double levelDba = sound.organDba(Seat.NAVE, 200, drawn, hands, gradient).orElseThrow();
-        double movedDba = sound.with(Trims.of(organ), new Offsets(0, 0.5))
-                .organDba(Seat.NAVE, 200, drawn, hands, new double[gradient.length])
-                .orElseThrow();
-        assertThat((movedDba - levelDba) / 0.5).isCloseTo(gradient[parameters.room()], within(0.4));
-    }
-
-    @Test
     void a_difference_is_far_surer_than_a_level() {
         Verse soft = verses.get(3);
         Verse loud = verses.get(6);
         double level =
                 sound.estimate(loud, 180, OptionalInt.empty()).plusMinus().organDb();
         OrganSound.LevelStep step = sound.step(soft, loud, 180).orElseThrow();
-        assertThat(level).isBetween(6.0, 7.0);
+        assertThat(level).isBetween(4.0, 5.0);
         assertThat(step.plusMinusDb()).isLessThan(level / 2);
         assertThat(step.db())
                 .isCloseTo(
@@ -103,10 +89,10 @@ class LevelSensitivityTest {
     @Test
     void the_prior_is_that_of_a_measured_room() {
         assertThat(parameters.sdDb(parameters.room())).isEqualTo(1);
-        assertThat(parameters.sdDb(parameters.singers())).isEqualTo(4);
+        assertThat(parameters.sdDb(parameters.singers())).isEqualTo(3);
         assertThat(parameters.sdDb(parameters.box(0))).isEqualTo(4);
         assertThat(parameters.sdDb(parameters.rank(0))).isEqualTo(3);
-        assertThat(parameters.sdDb(Parameters.ORGAN)).isEqualTo(6);
+        assertThat(parameters.sdDb(Parameters.ORGAN)).isEqualTo(4);
     }
 
     @Test

@@ -126,7 +126,7 @@ class OrganSoundTest {
 
     @ParameterizedTest
     @CsvSource({"CONGREGATION, LOST", "SMALL_CHOIR, CLEAR", "SOLO_VOICE, CLEAR", "MELODY_SOLOED, BURIED"})
-    void nothing_drawn_is_silence_and_no_number(Mode mode, Verdict verdict) {
+    void nothing_drawn_is_silence_and_no_doubt(Mode mode, Verdict verdict) {
         Estimate silence = estimate(verse(mode));
         assertThat(silence.isSilent()).isTrue();
         assertThat(silence.organDba()).isEmpty();
@@ -135,8 +135,8 @@ class OrganSoundTest {
         assertThat(silence.phon()).isEmpty();
         assertThat(silence.dynamic()).isEmpty();
         assertThat(silence.bands().levelDb(16)).isEmpty();
-        assertThat(silence.margin().db()).isEmpty();
-        assertThat(silence.margin().verdict()).isEqualTo(verdict);
+        assertThat(silence.balance().odds().isEmpty()).isTrue();
+        assertThat(silence.balance().verdict()).isEqualTo(verdict);
     }
 
     @ParameterizedTest
@@ -146,9 +146,9 @@ class OrganSoundTest {
     void where_nobody_sings_the_organ_is_alone(VerseKind kind) {
         for (Mode mode : new Mode[] {Mode.CONGREGATION, Mode.SMALL_CHOIR, Mode.SOLO_VOICE}) {
             Estimate estimate = estimate(verse(mode, "Great: Open Diapason 8").withKind(kind));
-            assertThat(estimate.margin().verdict()).isEqualTo(Verdict.ORGAN_ALONE);
-            assertThat(estimate.margin().kind()).isEqualTo(Margin.Kind.ORGAN_ALONE);
-            assertThat(estimate.margin().db()).isEmpty();
+            assertThat(estimate.balance().verdict()).isEqualTo(Verdict.ORGAN_ALONE);
+            assertThat(estimate.balance().kind()).isEqualTo(Balance.Kind.ORGAN_ALONE);
+            assertThat(estimate.balance().share()).isEmpty();
             assertThat(estimate.singers()).isZero();
             assertThat(estimate.singersDba()).isEmpty();
             assertThat(estimate.organDba()).isPresent();
@@ -159,8 +159,8 @@ class OrganSoundTest {
     void a_melody_soloed_in_an_introduction_is_judged_all_the_same() {
         Estimate estimate =
                 estimate(verse(Mode.MELODY_SOLOED, "Great: Open Diapason 8").withKind(VerseKind.INTRODUCTION));
-        assertThat(estimate.margin().kind()).isEqualTo(Margin.Kind.SOLO_LINE);
-        assertThat(estimate.margin().db()).isPresent();
+        assertThat(estimate.balance().kind()).isEqualTo(Balance.Kind.SOLO_LINE);
+        assertThat(estimate.balance().share()).isPresent();
     }
 
     @Test
@@ -198,8 +198,8 @@ class OrganSoundTest {
                     verse(Mode.CONGREGATION, "Great: Open Diapason 8", "Great: Principal 4"),
                     people,
                     OptionalInt.empty());
-            assertThat(estimate.margin().db().orElseThrow()).isLessThan(before);
-            before = estimate.margin().db().orElseThrow();
+            assertThat(estimate.balance().share().orElseThrow()).isLessThan(before);
+            before = estimate.balance().share().orElseThrow();
         }
     }
 

@@ -12,6 +12,8 @@ import versewind.plan.HandsAndFeet;
 
 /** Organs that differ from what is estimated as much as the estimate says they may, and registrations drawn blindly. */
 public final class RandomOrgans {
+    private static final double CERTAIN_DB = 0.1;
+
     private final Random random;
 
     public RandomOrgans(long seed) {
@@ -26,6 +28,17 @@ public final class RandomOrgans {
             off[place] = parameters.sdDb(place) * random.nextGaussian();
         }
         return estimated.with(parameters.trims(Trims.of(estimated.organ()), off), parameters.offsets(off));
+    }
+
+    /** An organ that is exactly as estimated, so that nothing is in doubt but what lies at an edge. */
+    public static OrganSound certain(OrganSound estimated) {
+        Covariance covariance = estimated.covariance();
+        for (int index = 0; index < estimated.parameters().count(); index++) {
+            double[] alone = new double[estimated.parameters().count()];
+            alone[index] = 1;
+            covariance = covariance.after(alone, CERTAIN_DB);
+        }
+        return estimated.with(covariance);
     }
 
     /** Every stop and coupler drawn with even chance, boxes anywhere. */

@@ -29,7 +29,7 @@ class RoomSoundTest {
         double[] noise = new double[ThirdOctaves.COUNT];
         Arrays.fill(noise, 1);
         double[] heard = new double[ThirdOctaves.COUNT];
-        Seats.multiply(noise, new RoomSound(room, 0).seats(people).organInNave(), heard);
+        new RoomSound(room, 0).seats(people).organInNave().carry(noise, heard);
         return ThirdOctaves.powerToDb(heard[band]);
     }
 

@@ -111,8 +111,8 @@ class SingersTest {
     }
 
     @Test
-    void one_who_sings_alone_hears_no_others() {
-        assertThat(Singers.amongPerM2(1, REVERBERANT_PER_M2)).isZero();
+    void one_who_sings_alone_hears_as_much_as_one_of_two() {
+        assertThat(Singers.amongPerM2(1, REVERBERANT_PER_M2)).isEqualTo(Singers.amongPerM2(2, REVERBERANT_PER_M2));
         assertThat(Singers.amongPerM2(0, REVERBERANT_PER_M2)).isZero();
         assertThat(Singers.amongPerM2(2, REVERBERANT_PER_M2)).isPositive();
     }

@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import versewind.plan.Verse;
@@ -31,10 +32,14 @@ class StdDevsTest {
         ORGAN_LEVEL,
         ORGAN_AMONG_SINGERS,
         SINGING,
-        DIFFERENCE,
-        LEAD,
-        WORDS,
-        SOLO_LINE
+        DIFFERENCE
+    }
+
+    /** Odds stated of a verdict, summed over all organs, and how often it came true. */
+    private static final class Forecast {
+        private double stated;
+        private int cameTrue;
+        private int all;
     }
 
     /** How often the truth lay within the two bands. */
@@ -64,6 +69,7 @@ class StdDevsTest {
     }
 
     private static final Map<Stated, Count> COUNTS = new TreeMap<>();
+    private static final Map<Verdict, Forecast> FORECASTS = new TreeMap<>();
 
     @BeforeAll
     static void hear_the_service_on_500_organs() throws Exception {
@@ -99,21 +105,13 @@ class StdDevsTest {
             COUNTS.get(Stated.SINGING)
                     .add(heard.singersDba().orElseThrow(), stated.singersDba().orElseThrow(), plusMinus.singersDb());
         }
-        stated.margin().bands().ifPresent(spread -> {
-            Stated kind =
-                    switch (stated.margin().kind()) {
-                        case LEAD, ORGAN_ALONE -> Stated.LEAD;
-                        case VOICE -> Stated.WORDS;
-                        case SOLO_LINE -> Stated.SOLO_LINE;
-                    };
-            COUNTS.get(kind)
-                    .add(
-                            heard.margin().db().orElseThrow(),
-                            spread.lowDb(),
-                            spread.highDb(),
-                            spread.lowestDb(),
-                            spread.highestDb());
-        });
+        double share = heard.balance().share().orElse(0);
+        for (Odds.Chance chance : stated.balance().odds().all()) {
+            Forecast forecast = FORECASTS.computeIfAbsent(chance.verdict(), any -> new Forecast());
+            forecast.stated += chance.odds();
+            forecast.cameTrue += Verdict.of(verse.mode(), share) == chance.verdict() ? 1 : 0;
+            forecast.all++;
+        }
     }
 
     private static void hear(OrganSound estimated, OrganSound truth, Verse from, Verse to) {
@@ -135,5 +133,13 @@ class StdDevsTest {
     @EnumSource
     void nineteen_times_in_twenty_the_truth_lies_within_twice_the_band(Stated stated) {
         assertThat(COUNTS.get(stated).percent95()).isCloseTo(95, within(3.0));
+    }
+
+    @Test
+    void verdicts_come_true_as_often_as_their_odds_say() {
+        assertThat(FORECASTS.keySet()).contains(Verdict.LEADS, Verdict.CLEAR, Verdict.STANDS_OUT);
+        FORECASTS.forEach((verdict, forecast) -> assertThat((double) forecast.cameTrue / forecast.all)
+                .as(verdict.name())
+                .isCloseTo(forecast.stated / forecast.all, within(0.04)));
     }
 }
