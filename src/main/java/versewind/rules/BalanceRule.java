@@ -146,7 +146,7 @@ public enum BalanceRule implements PlanRule {
                         verse.registration(), HandsAndFeet.on(verse.hands().layout(), home)))
                 .filter(fix -> hymn.estimate(verse.withHands(fix.hands()))
                                 .balance()
-                                .verdict()
+                                .estimated()
                                 .way()
                         == Verdict.Way.NONE);
     }
@@ -183,7 +183,7 @@ public enum BalanceRule implements PlanRule {
         Stream<Registration> leading = rungs.stream()
                 .filter(drawn -> hymn.estimate(verse.withRegistration(drawn))
                                 .balance()
-                                .verdict()
+                                .estimated()
                                 .way()
                         == Verdict.Way.NONE);
         return Stream.concat(leading, rungs.stream().skip(Math.max(0, rungs.size() - 1)))

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import versewind.plan.Hymn;
 import versewind.plan.Verse;
-import versewind.sound.Estimate;
 import versewind.sound.Balance;
+import versewind.sound.Estimate;
 import versewind.sound.Verdict;
 
 /**

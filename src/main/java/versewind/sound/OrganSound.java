@@ -214,7 +214,7 @@ public final class OrganSound {
      * @param servicePeople number of people at the service
      */
     public Optional<ClearShare.RightBand> rightBand(Verse verse, int servicePeople) {
-        return verse.mode() == Mode.MELODY_SOLOED || verse.isSung()
+        return verse.isPlayed() && (verse.mode() == Mode.MELODY_SOLOED || verse.isSung())
                 ? clearShare(verse, servicePeople).rightBand(verse.registration(), verse.hands())
                 : Optional.empty();
     }

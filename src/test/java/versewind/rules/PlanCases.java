@@ -92,6 +92,7 @@ final class PlanCases {
                                 "Choir: Clarinet 8",
                                 "Great: Diapason I 8",
                                 "Great: Octave 4",
+                                "Great: Fifteenth 2",
                                 "Great to Pedal")));
     }
 
