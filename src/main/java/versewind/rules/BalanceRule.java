@@ -163,8 +163,8 @@ public enum BalanceRule implements PlanRule {
                 hymn.hymn().tempo(),
                 way,
                 this == LEAD_ONLY_JUST ? 1 : MOST_STEPS);
-        Stream<DynamicStep> well =
-                steps.stream().filter(step -> step.estimate().balance().estimated().way() == Verdict.Way.NONE);
+        Stream<DynamicStep> well = steps.stream()
+                .filter(step -> step.estimate().balance().estimated().way() == Verdict.Way.NONE);
         Stream<DynamicStep> atLeast = steps.stream()
                 .filter(step -> this != LEAD_ONLY_JUST
                         && !step.estimate().balance().estimated().wantsAttention());

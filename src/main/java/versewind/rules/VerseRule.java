@@ -111,8 +111,10 @@ public enum VerseRule implements PlanRule {
                 return Optional.empty();
             }
             List<Registration> flues = flues(hymn, index, reeds);
-            boolean isEnough =
-                    hymn.estimate(verse.withRegistration(flues.get(0))).balance().estimated() == Verdict.LEADS;
+            boolean isEnough = hymn.estimate(verse.withRegistration(flues.get(0)))
+                            .balance()
+                            .estimated()
+                    == Verdict.LEADS;
             return isEnough || flues.size() > 1
                     ? Optional.of(new Breach(
                             List.of(),

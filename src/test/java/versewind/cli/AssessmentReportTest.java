@@ -183,7 +183,7 @@ class AssessmentReportTest {
                         + "\"place\":{\"hymn\":0,\"verse\":0,\"label\":\"V\"},"
                         + "\"numbers\":{\"share\":0.0,\"singing\":77,\"singingPlusMinus\":3},"
                         + "\"sentence\":\"Nothing is drawn that sounds: the people sing without a lead.\","
-                        + "\"mend\":\"Draw Great: Open Diapason 8, Principal 4, ");
+                        + "\"mend\":\"Draw Great: Open Diapason 8, Principal 4");
     }
 
     @Test

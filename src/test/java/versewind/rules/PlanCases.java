@@ -70,7 +70,7 @@ final class PlanCases {
                         CATHEDRAL,
                         12,
                         "The organ overpowers people who sing gently.",
-                        "Push in Great: Diapason I 8, Mixture IV, Trumpet 8, Posaune 8, Clarion 4.",
+                        "Push in Great: Diapason I 8, Trumpet 8, Posaune 8, Clarion 4.",
                         WITH_REEDS.withSinging(Singing.GENTLE)),
                 breaks(
                         BalanceRule.LEAD_ONLY_JUST,
@@ -85,7 +85,7 @@ final class PlanCases {
                 breaks(
                         BalanceRule.MELODY_BURIED,
                         "The soloed melody is buried in its accompaniment.",
-                        "Draw Great: Stopped Diap 8; push in Great: Diapason I 8, Octave 4.",
+                        "Draw Great: Open Flute 4; push in Great: Octave 4, Fifteenth 2.",
                         CATHEDRAL.soloed(
                                 "Choir",
                                 "Great",

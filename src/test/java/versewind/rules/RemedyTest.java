@@ -47,9 +47,7 @@ class RemedyTest {
 
         assertThat(attendance.remedies().get(0).values())
                 .extracting(Mend::words)
-                .contains(
-                        "Open the box of the Manual; draw Manual: Open Diapason 8, Fifteenth 2; push in Manual: Stopped"
-                                + " Diap 8.");
+                .contains("Draw Manual: Open Diapason 8, Principal 4; push in Manual: Stopped Diap 8, Flute 4.");
     }
 
     @Test
