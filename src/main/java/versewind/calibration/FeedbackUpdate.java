@@ -1,9 +1,9 @@
 package versewind.calibration;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import versewind.organ.Trims;
-import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.plan.Verse;
 import versewind.sound.ClearShare;
@@ -14,13 +14,14 @@ import versewind.sound.OrganSound;
 import versewind.sound.Parameters;
 
 /**
- * The update of an organ by feedback after a service: too soft, right, too strong.
+ * The update of an organ by what was heard: usual registrations, and answers after a service.
  *
- * <p>Feedback is an ordered observation of the share: the level of the organ as felt, which is its true level plus an
- * error of 3 dB, lay below, in or above the {@link ClearShare.RightBand} of the verse. The level of the organ over the
- * singing, or of the melody over its accompaniment, is linear in the {@link Parameters}; each verse in turn replaces
- * the normal distribution of the felt level by that distribution truncated at the edges of the band, and that by the
- * normal distribution of the same mean and variance.
+ * <p>Each is an ordered observation of the share: the level of the organ as felt lay below, in or above the {@link
+ * ClearShare.RightBand} of what was played. The felt level is the true level, plus the organist's taste, which is
+ * common to everything that one organist hears, plus an error of 3 dB of its own. The level of the organ over the
+ * singing, or of the melody over its accompaniment, is linear in the {@link Parameters}; each observation in turn
+ * replaces the normal distribution of the felt level by that distribution truncated at the edges of the band, and that
+ * by the normal distribution of the same mean and variance.
  *
  * <p>Source: ordered probit with assumed-density filtering, as in T. Minka, A family of algorithms for approximate
  * Bayesian inference, MIT (2001), ch. 3; formulas from memory.
@@ -29,13 +30,32 @@ import versewind.sound.Parameters;
  */
 public final class FeedbackUpdate {
 
-    /** Standard deviation in dB of the felt level about the true one. An estimate. */
+    /** Standard deviation in dB of the felt level about the true one, besides taste. An estimate. */
     private static final double FELT_SD_DB = 3;
 
-    private FeedbackUpdate() {}
+    /** What all others make less likely than this contradicts them. An estimate. */
+    private static final double CLASHING = 0.05;
 
-    /** The levels in dB above the estimate that some feedback points to. */
-    record Band(double fromDb, double toDb) {
+    private final OrganSound sound;
+    private final List<Observation> observations = new ArrayList<>();
+
+    private FeedbackUpdate(OrganSound sound, List<HeardRegistration> heard) {
+        this.sound = sound;
+        Parameters parameters = sound.parameters();
+        for (HeardRegistration each : heard) {
+            Verse verse = each.verse();
+            Optional<ClearShare.RightBand> right = sound.rightBand(verse, each.people());
+            if (right.isPresent()) {
+                double[] gradient = new double[parameters.count()];
+                sound.gradient(verse, each.people(), gradient);
+                gradient[parameters.taste()] = 1;
+                observations.add(new Observation(each, gradient, Band.of(right.get(), each.heard())));
+            }
+        }
+    }
+
+    /** The levels in dB above the estimate to which a judgement points. */
+    private record Band(double fromDb, double toDb) {
 
         static Band of(ClearShare.RightBand right, HeardAs heard) {
             return switch (heard) {
@@ -47,38 +67,78 @@ public final class FeedbackUpdate {
     }
 
     /**
+     * A registration that was heard.
+     *
+     * @param gradient derivative of the felt level by the parameters
+     * @param band where it lay
+     */
+    private record Observation(HeardRegistration heard, double[] gradient, Band band) {}
+
+    /** What is believed of the parameters: values in dB and their covariance. */
+    private static final class Belief {
+        private final double[] found;
+        private Covariance covariance;
+
+        Belief(OrganSound sound) {
+            found = new double[sound.parameters().count()];
+            covariance = sound.covariance();
+        }
+
+        double expectedDb(Observation each) {
+            return Covariance.inner(each.gradient(), found);
+        }
+
+        double sdDb(Observation each) {
+            return Math.sqrt(covariance.variance(each.gradient()) + FELT_SD_DB * FELT_SD_DB);
+        }
+
+        void learn(Observation each) {
+            double expectedDb = expectedDb(each);
+            double sdDb = sdDb(each);
+            NormalDistribution.Moments felt = NormalDistribution.truncated(
+                    expectedDb, sdDb, each.band().fromDb(), each.band().toDb());
+            double variance = sdDb * sdDb;
+            Covariance.addScaled(found, covariance.times(each.gradient()), (felt.mean() - expectedDb) / variance);
+            covariance = covariance.afterPart(each.gradient(), FELT_SD_DB, 1 - felt.variance() / variance);
+        }
+
+        double probability(Observation each) {
+            return NormalDistribution.between(
+                    expectedDb(each), sdDb(each), each.band().fromDb(), each.band().toDb());
+        }
+    }
+
+    /**
      * An organ after what was heard, one registration after the other; the same organ if there is nothing.
      *
      * @param sound the organ as expected before
      * @param heard registrations of this organ
      */
     public static OrganSound of(OrganSound sound, List<HeardRegistration> heard) {
-        List<Verse> answered = heard.stream().map(HeardRegistration::verse).toList();
-        if (answered.isEmpty()) {
+        List<Observation> observations = new FeedbackUpdate(sound, heard).observations;
+        if (observations.isEmpty()) {
             return sound;
         }
+        Belief belief = new Belief(sound);
+        observations.forEach(belief::learn);
         Parameters parameters = sound.parameters();
-        double[] found = new double[parameters.count()];
-        double[] gradient = new double[found.length];
-        Covariance covariance = sound.covariance();
-        for (Verse verse : answered) {
-            Feedback feedback = verse.answer().orElseThrow();
-            Optional<ClearShare.RightBand> right = sound.rightBand(verse, feedback.present());
-            if (right.isEmpty()) {
-                continue;
-            }
-            Band band = Band.of(right.get(), feedback.heard());
-            sound.gradient(verse, feedback.present(), gradient);
-            double expectedDb = Covariance.inner(gradient, found);
-            double[] gain = covariance.times(gradient);
-            double variance = Covariance.inner(gradient, gain) + FELT_SD_DB * FELT_SD_DB;
-            NormalDistribution.Moments felt =
-                    NormalDistribution.truncated(expectedDb, Math.sqrt(variance), band.fromDb(), band.toDb());
-            Covariance.addScaled(found, gain, (felt.mean() - expectedDb) / variance);
-            covariance = covariance.afterPart(gradient, FELT_SD_DB, 1 - felt.variance() / variance);
-        }
-        Offsets offsets = sound.offsets().plus(parameters.offsets(found));
-        return sound.with(parameters.trims(Trims.of(sound.organ()), found), offsets)
-                .with(covariance);
+        Offsets offsets = sound.offsets().plus(parameters.offsets(belief.found));
+        return sound.with(parameters.trims(Trims.of(sound.organ()), belief.found), offsets)
+                .with(belief.covariance);
+    }
+
+    /** Those of the registrations heard that contradict all others together. */
+    public static List<HeardRegistration> clashing(OrganSound sound, List<HeardRegistration> heard) {
+        FeedbackUpdate update = new FeedbackUpdate(sound, heard);
+        return update.observations.stream()
+                .filter(each -> update.withoutOne(each).probability(each) < CLASHING)
+                .map(Observation::heard)
+                .toList();
+    }
+
+    private Belief withoutOne(Observation one) {
+        Belief belief = new Belief(sound);
+        observations.stream().filter(each -> each != one).forEach(belief::learn);
+        return belief;
     }
 }

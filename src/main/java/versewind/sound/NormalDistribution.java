@@ -24,6 +24,11 @@ public final class NormalDistribution {
         return Erfc.value(z / ROOT_OF_2) / 2;
     }
 
+    /** Probability of a value between two edges; the upper is not below the lower. */
+    public static double between(double mean, double sd, double from, double to) {
+        return above((from - mean) / sd) - above((to - mean) / sd);
+    }
+
     /** Mean and variance of a distribution. */
     public record Moments(double mean, double variance) {}
 
