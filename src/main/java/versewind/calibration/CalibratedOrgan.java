@@ -1,5 +1,6 @@
 package versewind.calibration;
 
+import java.util.List;
 import versewind.sound.OrganSound;
 
 /**
@@ -8,5 +9,12 @@ import versewind.sound.OrganSound;
  * @param sound what estimates are made with
  * @param calibration the readings used
  * @param experience what its organist knows without a meter
+ * @param contradicting what of this contradicts all the rest
  */
-public record CalibratedOrgan(OrganSound sound, Calibration calibration, Experience experience) {}
+public record CalibratedOrgan(
+        OrganSound sound, Calibration calibration, Experience experience, List<HeardRegistration> contradicting) {
+
+    public CalibratedOrgan {
+        contradicting = List.copyOf(contradicting);
+    }
+}

@@ -34,7 +34,7 @@ public final class FeedbackUpdate {
     private static final double FELT_SD_DB = 3;
 
     /** What all others make less likely than this contradicts them. An estimate. */
-    private static final double CLASHING = 0.05;
+    private static final double CONTRADICTING = 0.05;
 
     private final OrganSound sound;
     private final List<Observation> observations = new ArrayList<>();
@@ -104,7 +104,10 @@ public final class FeedbackUpdate {
 
         double probability(Observation each) {
             return NormalDistribution.between(
-                    expectedDb(each), sdDb(each), each.band().fromDb(), each.band().toDb());
+                    expectedDb(each),
+                    sdDb(each),
+                    each.band().fromDb(),
+                    each.band().toDb());
         }
     }
 
@@ -128,10 +131,10 @@ public final class FeedbackUpdate {
     }
 
     /** Those of the registrations heard that contradict all others together. */
-    public static List<HeardRegistration> clashing(OrganSound sound, List<HeardRegistration> heard) {
+    public static List<HeardRegistration> contradicting(OrganSound sound, List<HeardRegistration> heard) {
         FeedbackUpdate update = new FeedbackUpdate(sound, heard);
         return update.observations.stream()
-                .filter(each -> update.withoutOne(each).probability(each) < CLASHING)
+                .filter(each -> update.withoutOne(each).probability(each) < CONTRADICTING)
                 .map(Observation::heard)
                 .toList();
     }

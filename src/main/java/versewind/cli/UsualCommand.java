@@ -1,5 +1,6 @@
 package versewind.cli;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
@@ -15,6 +16,7 @@ import versewind.plan.Mode;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
+import versewind.schema.KnownOrgan;
 import versewind.sheet.Wording;
 import versewind.store.BadFile;
 import versewind.store.OpenOrgan;
@@ -25,6 +27,8 @@ final class UsualCommand {
     private static final String NAME = "--name";
     private static final String FELT = "--felt";
     private static final String REMOVE = "--remove";
+    private static final String CONTRADICTS =
+            "This contradicts all the rest. Was something else drawn, or were more or" + " fewer people there?";
     private static final String ORDINARY = "ordinary";
 
     private final Typed typed;
@@ -68,7 +72,7 @@ final class UsualCommand {
                 .flag(REMOVE, "Remove the one of this name.")
                 .json()
                 .footer("With the name of one that is kept already, only what is given changes.")
-                .statuses()
+                .statuses("One of them contradicts all the rest.")
                 .examples(
                         "versewind usual st-tethwin --draw \"Great: open 8, princ, fif; Swell: open, princ; couplers:"
                                 + " swell to great\" --people 150",
@@ -81,7 +85,7 @@ final class UsualCommand {
         if (typed.has(REMOVE)) {
             return command.remove();
         }
-        return command.keepsOne() ? command.keep() : command.shown(command.experience());
+        return command.keepsOne() ? command.keep() : command.shown(command.open.organ());
     }
 
     private Experience experience() {
@@ -150,19 +154,23 @@ final class UsualCommand {
     }
 
     private Reply saved(Experience next) throws BadFile, NotationException {
+        KnownOrgan known = open.organ().with(next);
         Commands.requireSaved(
-                commands.library().saveOrgan(open.with(open.organ().with(next))),
+                commands.library().saveOrgan(open.with(known)),
                 "Not saved to " + open.path() + ": ",
                 "Someone else has just changed " + open.path() + ". Nothing was written; try again.");
-        return shown(next);
+        return shown(known);
     }
 
-    private Reply shown(Experience known) {
-        return Reply.good(commands.shown(typed, new UsualReport(instrument(), known)));
+    private Reply shown(KnownOrgan known) {
+        UsualReport report = new UsualReport(known.instrument(), known.experience(), known.contradicting());
+        int status = report.contradicting().isEmpty() ? Reply.GOOD : Reply.WANTS_ATTENTION;
+        return new Reply(status, commands.shown(typed, report), "");
     }
 
     /** The usual registrations of an organ. */
-    private record UsualReport(Instrument instrument, Experience known) implements Report {
+    private record UsualReport(Instrument instrument, Experience known, List<HeardRegistration> contradicting)
+            implements Report {
 
         @Override
         public void print(Page page) {
@@ -187,6 +195,9 @@ final class UsualCommand {
                     "  ",
                     (drawn.isEmpty() ? RegistrationText.NOTHING : drawn) + "; "
                             + Wording.hands(instrument, each.hands()));
+            if (contradicting.contains(each)) {
+                page.hanging("  ", CONTRADICTS);
+            }
         }
 
         private static String who(HeardRegistration usual) {
@@ -212,6 +223,7 @@ final class UsualCommand {
                     .put("people", each.people())
                     .put("mode", each.mode().word())
                     .put("singing", each.singing().word())
+                    .put("contradicts", contradicting.contains(each))
                     .putIfPresent("voices", each.voices().stream().boxed().findFirst())
                     .with(ReportFields.hands(instrument, each.hands()))
                     .with(ReportFields.drawn(instrument, each.registration()));

@@ -6,6 +6,7 @@ import versewind.calibration.Calibration;
 import versewind.calibration.Experience;
 import versewind.calibration.FeedbackUpdate;
 import versewind.calibration.Fit;
+import versewind.calibration.HeardRegistration;
 import versewind.calibration.MeterReading;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
@@ -49,7 +50,12 @@ public record KnownOrgan(Instrument instrument, Calibration calibration, Experie
 
     /** Opened for estimates, together with what is known of it. */
     public CalibratedOrgan calibrated() {
-        return new CalibratedOrgan(sound(), calibration, experience);
+        return new CalibratedOrgan(sound(), calibration, experience, contradicting());
+    }
+
+    /** What was heard of it that contradicts all the rest, given the readings. */
+    public List<HeardRegistration> contradicting() {
+        return FeedbackUpdate.contradicting(calibration.soundOf(instrument), experience.all());
     }
 
     /**

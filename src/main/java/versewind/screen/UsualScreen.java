@@ -115,22 +115,23 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
             return next.update(OrganScreen.class, OrganScreen::written).says("Kept in the organ's file.");
         }
         return next.onWork(work -> next.with(work.on(organ, kept.before()))
-                .says(said(
-                        work.organ().experience(),
-                        organ.experience(),
-                        kept.before().isEmpty())));
+                .with(said(work.organ().experience(), organ, kept.before().isEmpty())));
     }
 
     /** By what is there now and was not, or was there and is not. */
-    private static String said(Experience before, Experience now, boolean isUndone) {
-        List<HeardRegistration> fresh = without(now.all(), before.all());
-        List<HeardRegistration> gone = without(before.all(), now.all());
+    private static Notice said(Experience before, CalibratedOrgan now, boolean isUndone) {
+        List<HeardRegistration> fresh = without(now.experience().all(), before.all());
+        List<HeardRegistration> gone = without(before.all(), now.experience().all());
         if (isUndone) {
-            return "Undid: " + (fresh.isEmpty() ? "kept " + names(gone) : "removed " + names(fresh)) + ".";
+            return Notice.says("Undid: " + (fresh.isEmpty() ? "kept " + names(gone) : "removed " + names(fresh)) + ".");
         }
-        return fresh.isEmpty()
-                ? "Removed " + names(gone) + " (u to undo)."
-                : "Kept " + names(fresh) + " with the organ (u to undo). R lists what is kept.";
+        if (fresh.isEmpty()) {
+            return Notice.says("Removed " + names(gone) + " (u to undo).");
+        }
+        String kept = "Kept " + names(fresh) + " with the organ (u to undo). ";
+        return fresh.stream().anyMatch(now.contradicting()::contains)
+                ? Notice.warns(kept + "It contradicts all the rest: see R.")
+                : Notice.says(kept + "R lists what is kept.");
     }
 
     private static List<HeardRegistration> without(List<HeardRegistration> all, List<HeardRegistration> others) {
@@ -152,8 +153,14 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
         List<String> below = list.current()
                 .map(marked -> Text.wrapped(text.format(marked.registration()), WIDTH - 4))
                 .orElse(List.of("None yet."));
+        boolean isOdd = list.current().filter(organ.contradicting()::contains).isPresent();
+        List<String> why = isOdd
+                ? Text.wrapped(
+                        "It contradicts all the rest. Was something else drawn, or were more or fewer people there?",
+                        WIDTH - 4)
+                : List.of();
         String title = "Usual registrations of " + organ.sound().organ().name();
-        Box box = Box.open(frame, title, WIDTH, list.size() + 1 + below.size() + FIXED_ROWS);
+        Box box = Box.open(frame, title, WIDTH, list.size() + 1 + below.size() + why.size() + FIXED_ROWS);
         Box window = box.rows(0, list.size());
         list.paint(frame, window, (usual, index, y) -> {
             frame.write(box.x(), y, frame.fit(usual.name(), NAME - 2), Style.TEXT);
@@ -164,6 +171,7 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
             frame.write(box.x() + NAME, y, frame.fit(of, box.width() - NAME), Style.FAINT);
         });
         box.write(frame, box.y() + list.size() + 1, below, Style.TEXT);
+        box.write(frame, box.y() + list.size() + 1 + below.size(), why, Style.BAD);
         KEYS.hints(frame, box, "Enter", "i", "e", "x", "Esc");
     }
 }

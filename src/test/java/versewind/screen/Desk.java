@@ -114,7 +114,7 @@ final class Desk {
     }
 
     static CalibratedOrgan organ(Instrument instrument) {
-        return new CalibratedOrgan(sound(instrument), Calibration.NONE, Experience.NONE);
+        return new CalibratedOrgan(sound(instrument), Calibration.NONE, Experience.NONE, List.of());
     }
 
     static OrganSound sound(Instrument instrument) {

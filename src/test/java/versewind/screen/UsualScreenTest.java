@@ -35,8 +35,8 @@ class UsualScreenTest {
                 .orElseThrow();
         CalibratedOrgan organ = desk.work().organ();
         Optional<Experience> before = Optional.of(organ.experience());
-        desk.answer(
-                new Event.ExperienceKept(new CalibratedOrgan(organ.sound(), organ.calibration(), experience), before));
+        desk.answer(new Event.ExperienceKept(
+                new CalibratedOrgan(organ.sound(), organ.calibration(), experience, List.of()), before));
         return experience;
     }
 

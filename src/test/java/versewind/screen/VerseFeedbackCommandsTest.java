@@ -2,6 +2,7 @@ package versewind.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import versewind.calibration.CalibratedOrgan;
@@ -54,7 +55,8 @@ class VerseFeedbackCommandsTest {
         CalibratedOrgan organ = new CalibratedOrgan(
                 FeedbackUpdate.of(Desk.sound(Desk.shipped("harvest-festival").instrument()), experience.all()),
                 Calibration.NONE,
-                experience);
+                experience,
+                List.of());
         desk.answer(new Event.ExperienceKept(organ, wanted.argument(1, Optional.class)));
         return experience;
     }
