@@ -74,6 +74,12 @@ public record MeterReading(
         return new MeterReading("", registration, hands, Seat.NAVE, 0, Optional.empty(), dba);
     }
 
+    /** The same reading with another level in dB(A), within what can be read. */
+    MeterReading reading(double otherDba) {
+        double within = Math.max(LOWEST_DBA, Math.min(HIGHEST_DBA, otherDba));
+        return new MeterReading(date, registration, hands, seat, present, sung, within);
+    }
+
     /** The level in dB(A) that an organ is expected to give in this reading; empty if nothing sounds. */
     public OptionalDouble expectedDba(OrganSound sound) {
         return expectedDba(sound, new double[sound.parameters().count()]);

@@ -6,18 +6,25 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
+import versewind.organ.RegistrationText;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Hymn;
+import versewind.plan.Mode;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.sound.Balance;
 import versewind.sound.Covariance;
+import versewind.sound.Odds;
 import versewind.sound.OrganSound;
+import versewind.sound.Seat;
 
 /**
  * The choice of the next reading: the one that leaves the least variance in all wanted quantities together, which are
@@ -27,7 +34,8 @@ import versewind.sound.OrganSound;
  * <p>A reading with gradient h and noise variance R removes (g' C h)^2 / (h' C h + R) from the variance of a quantity
  * with gradient g. The sum over all wanted quantities is maximised by hill climbing over readings of the organ alone in
  * the empty church: from the best of the plan's own registrations, full organ and the foundations of each manual, by
- * changing one stop, coupler or box at a time.
+ * changing one stop, coupler or box at a time; beside these the singing alone, of an unaccompanied verse, is tried. It
+ * ends where a reading would gain less than a tenth.
  *
  * <p>Range: a local optimum. Registrations expected below 50 dB(A) are left out, since a quiet church has a background
  * of 30 to 40 dB(A) (an estimate).
@@ -45,12 +53,16 @@ public final class ReadingDesign {
     /** Least gain of a change, as a factor: a simpler registration is more likely to be set right. */
     private static final double LEAST_GAIN = 1.01;
 
+    /** A reading that narrows the mean uncertainty by less than this part of it is not worth the time. An estimate. */
+    private static final double LEAST_WORTH = 0.1;
+
     private static final int SAMPLES = 200;
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     private final OrganSound sound;
     private final Instrument organ;
     private final List<double[]> wanted = new ArrayList<>();
+    private final List<Function<OrganSound, Balance>> judged = new ArrayList<>();
     private final double[] gradient;
     private Covariance covariance;
 
@@ -67,8 +79,39 @@ public final class ReadingDesign {
      * @param reading how to take it; its level is the expected one
      * @param beforeDb root mean variance of the wanted quantities now, in dB
      * @param afterDb the same after the reading
+     * @param beforeOdds mean odds of the verdicts of a plan now, 0 to 1; empty without a plan
+     * @param afterOdds the same after the reading, if it gives the expected level
      */
-    public record Proposed(MeterReading reading, double beforeDb, double afterDb) {}
+    public record Proposed(
+            MeterReading reading,
+            double beforeDb,
+            double afterDb,
+            OptionalDouble beforeOdds,
+            OptionalDouble afterOdds) {
+
+        /** How it is taken: "Great: Principal 4; four parts on Great". */
+        public String words(Instrument organ) {
+            return reading.sung()
+                    .map(sung -> "the singing alone, in an unaccompanied verse: " + reading.present()
+                            + " people, singing " + sung.strength().word())
+                    .orElseGet(() -> new RegistrationText(organ).format(reading.registration()) + "; "
+                            + reading.hands().layout().word() + " on "
+                            + organ.divisions().get(reading.hands().right()).name());
+        }
+
+        /** What it is good for, a sentence. */
+        public String gain() {
+            String less = "It would narrow the uncertainty by " + Math.round(100 * (1 - afterDb / beforeDb)) + "%";
+            if (beforeOdds.isEmpty() || afterOdds.isEmpty()) {
+                return less + ".";
+            }
+            String before = Odds.words(beforeOdds.getAsDouble());
+            String after = Odds.words(afterOdds.getAsDouble());
+            return before.equals(after)
+                    ? less + "."
+                    : less + ", and make the verdicts " + after + " on average, not " + before + ".";
+        }
+    }
 
     /**
      * The readings to take next for the verdicts of a plan, in order.
@@ -76,17 +119,21 @@ public final class ReadingDesign {
      * @param sound the organ as known so far
      * @param plan a plan for it
      * @param number how many
-     * @return fewer if no more can be read; none for a plan without verses
+     * @return fewer if no more are worth it; none for a plan without verses
      */
     public static List<Proposed> of(OrganSound sound, Plan plan, int number) {
         ReadingDesign design = new ReadingDesign(sound);
         Set<MeterReading> starts = new LinkedHashSet<>();
+        int people = plan.heading().people();
         for (Hymn hymn : plan.hymns()) {
             for (Verse verse : hymn.verses()) {
                 double[] ofVerse = new double[design.gradient.length];
-                sound.gradient(verse, plan.heading().people(), ofVerse);
+                sound.gradient(verse, people, ofVerse);
                 design.wanted.add(ofVerse);
+                design.judged.add(listening ->
+                        listening.estimate(verse, people, OptionalInt.empty()).balance());
                 starts.add(reading(verse.registration(), verse.hands()));
+                design.unaccompanied(verse, people).ifPresent(starts::add);
             }
         }
         starts.addAll(design.usual());
@@ -98,7 +145,7 @@ public final class ReadingDesign {
      *
      * @param sound the organ as known so far
      * @param number how many
-     * @return fewer if no more can be read
+     * @return fewer if no more are worth it
      */
     public static List<Proposed> allRound(OrganSound sound, int number) {
         ReadingDesign design = new ReadingDesign(sound);
@@ -108,6 +155,32 @@ public final class ReadingDesign {
             design.wanted.add(ofLevel);
         }
         return design.best(design.usual(), number);
+    }
+
+    /** The singing of a verse alone, as the meter would read it of an unaccompanied verse; only it narrows the singers. */
+    private Optional<MeterReading> unaccompanied(Verse verse, int people) {
+        int singers = sound.estimate(verse, people, OptionalInt.empty()).singers();
+        if (verse.mode() != Mode.CONGREGATION || singers < 2) {
+            return Optional.empty();
+        }
+        return Optional.of(new MeterReading(
+                "",
+                Registration.silent(organ),
+                HandsAndFeet.on(HandsAndFeet.Layout.FOUR_PARTS, organ.mainDivision()),
+                Seat.NAVE,
+                verse.people().orElse(people),
+                Optional.of(new MeterReading.Sung(singers, verse.singing())),
+                LEAST_DBA));
+    }
+
+    /** Mean odds of the verdicts that are in doubt. */
+    private OptionalDouble meanOdds() {
+        OrganSound listening = sound.with(covariance);
+        return judged.stream()
+                .map(each -> each.apply(listening))
+                .filter(balance -> !balance.odds().isEmpty())
+                .mapToDouble(balance -> balance.odds().of(balance.verdict()))
+                .average();
     }
 
     /**
@@ -197,13 +270,15 @@ public final class ReadingDesign {
         if (start == null) {
             return Optional.empty();
         }
-        MeterReading best = climb(start, most);
+        MeterReading best = start.sung().isPresent() ? start : climb(start, most);
         double beforeDb = meanDb();
+        OptionalDouble beforeOdds = meanOdds();
         double expectedDba = best.expectedDba(sound, gradient).orElseThrow();
         covariance = covariance.after(gradient, MeterReading.NOISE_SD_DB);
-        double dba = Math.max(MeterReading.LOWEST_DBA, Math.min(MeterReading.HIGHEST_DBA, expectedDba));
-        return Optional.of(
-                new Proposed(MeterReading.ofOrganAlone(best.registration(), best.hands(), dba), beforeDb, meanDb()));
+        double afterDb = meanDb();
+        return afterDb > beforeDb * (1 - LEAST_WORTH)
+                ? Optional.empty()
+                : Optional.of(new Proposed(best.reading(expectedDba), beforeDb, afterDb, beforeOdds, meanOdds()));
     }
 
     /** Steepest ascent: the most useful single change, until none gains enough. */

@@ -102,12 +102,13 @@ final class CalibrateCommand {
         List<MeterReading> readings = readings(rests, added);
         OrganSound before = organ.soundBeforeReadings();
         Optional<Fit> fit = readings.isEmpty() ? Optional.empty() : Optional.of(Fit.of(before, readings));
-        List<ReadingDesign.Proposed> next = next(fit.map(Fit::after).orElse(before));
+        List<ReadingDesign.Proposed> next = next(organ.fittedTo(readings).sound());
         String words = written(readings, !readings.equals(rests));
         boolean isOdd = fit.stream().flatMap(found -> found.judged().stream()).anyMatch(Fit.Judged::isOutlier);
         return new Reply(
                 isOdd ? Reply.WANTS_ATTENTION : Reply.GOOD,
-                commands.shown(typed, new CalibrationReport(before.organ(), fit, next, typed.value(PLAN))),
+                commands.shown(
+                        typed, new CalibrationReport(before.organ(), organ.experience(), fit, next, typed.value(PLAN))),
                 words);
     }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import versewind.calibration.Experience;
 import versewind.calibration.Fit;
 import versewind.calibration.MeterReading;
 import versewind.calibration.ReadingDesign;
@@ -13,7 +14,6 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
 import versewind.organ.Trims;
-import versewind.plan.HandsAndFeet;
 import versewind.sheet.LevelText;
 import versewind.sound.Offsets;
 
@@ -21,11 +21,17 @@ import versewind.sound.Offsets;
  * The outcome of a calibration: readings, trims, and what to read next.
  *
  * @param before the instrument with the trims that it had before any reading
+ * @param known what its organist knows without a meter
  * @param fit what the readings tell, if there are any
  * @param next the readings to take next
  * @param plan the plan for which they are proposed, if it is one
  */
-record CalibrationReport(Instrument before, Optional<Fit> fit, List<ReadingDesign.Proposed> next, Optional<String> plan)
+record CalibrationReport(
+        Instrument before,
+        Experience known,
+        Optional<Fit> fit,
+        List<ReadingDesign.Proposed> next,
+        Optional<String> plan)
         implements Report {
 
     private static final String HEADS = "     read  before  now   off   sd   where    drawn";
@@ -41,10 +47,18 @@ record CalibrationReport(Instrument before, Optional<Fit> fit, List<ReadingDesig
             readings(page, fit.get().judged());
             found(page, fit.get());
         } else {
-            page.paragraph("Not calibrated yet: every level is an estimate from the stop list, ±6 dB or more.");
+            page.paragraph(
+                    known.all().isEmpty()
+                            ? "Not calibrated yet: every level is an estimate from the stop list, ±6 dB or more. What"
+                                    + " you usually draw tells much without a meter: see versewind help usual."
+                            : "Not calibrated yet: every level is an estimate from the stop list and from what you"
+                                    + " said of " + known.all().size() + " registrations.");
         }
         if (!next.isEmpty()) {
             next(page);
+        } else if (fit.isPresent()) {
+            page.blank();
+            page.paragraph("Another reading would gain less than a tenth.");
         }
         page.blank();
         page.paragraph(
@@ -135,25 +149,12 @@ record CalibrationReport(Instrument before, Optional<Fit> fit, List<ReadingDesig
             ReadingDesign.Proposed proposed = next.get(i);
             page.hanging(
                     page.right(Integer.toString(i + 1), 3) + "  ",
-                    drawn(proposed.reading()) + "; " + hands(proposed.reading().hands())
-                            + ". This reading would narrow the mean uncertainty from ±" + tenths(proposed.beforeDb())
-                            + " to ±"
-                            + tenths(proposed.afterDb()) + " dB; expected level "
+                    proposed.words(before) + ". " + proposed.gain() + " Expected level: "
                             + LevelText.whole(proposed.reading().dba()) + " dB(A).");
         }
         page.paragraph(
-                "Put the meter in the middle of the empty nave, play a hymn for half a minute, and read the mean level"
-                        + " in dB(A).");
-    }
-
-    /** The gain of one reading is often less than a whole dB. */
-    private static String tenths(double db) {
-        return LevelText.sone(db);
-    }
-
-    private String hands(HandsAndFeet hands) {
-        return hands.layout().word() + " on "
-                + before.divisions().get(hands.right()).name();
+                "Put the meter in the middle of the nave, empty but where people sing, play a hymn for half a minute,"
+                        + " and read the mean level in dB(A).");
     }
 
     private String drawn(MeterReading reading) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import versewind.calibration.MeterReading;
@@ -27,21 +28,39 @@ final class MeterForm {
         int people = work.plan().heading().people();
         Estimate estimate = work.sound().estimate(verse, people, OptionalInt.empty());
         if (estimate.isSilent()) {
-            return state.says(SILENT);
+            return estimate.singers() < 2
+                    ? state.says(SILENT)
+                    : form(
+                            state,
+                            work,
+                            verse,
+                            "A meter's reading of the singing alone",
+                            expected(
+                                    state,
+                                    estimate.singersDba(),
+                                    estimate.plusMinus().singersDb()),
+                            verse.people().orElse(people),
+                            Integer.toString(estimate.singers()));
         }
         String expected = "with " + people + " people "
-                + Math.round(estimate.organDba().getAsDouble())
-                + Mark.PLUS_MINUS.in(state.marks())
-                + Math.round(estimate.plusMinus().organDb()) + " is expected";
+                + expected(state, estimate.organDba(), estimate.plusMinus().organDb());
+        return form(state, work, verse, "A meter's reading of " + verse.label(), expected, 0, "");
+    }
+
+    private static String expected(State state, OptionalDouble level, double plusMinusDb) {
+        return Math.round(level.orElseThrow()) + StatusView.plusMinus(state, plusMinusDb) + " is expected";
+    }
+
+    private static State form(
+            State state, PlanEdit work, Verse verse, String title, String expected, int people, String singers) {
         return state.open(FormBox.of(
-                "A meter's reading of " + verse.label(),
+                title,
                 List.of(
-                        FormBox.Field.of(
-                                "Level", "", "mean level in dB(A) while it is played, such as 78.5; " + expected),
+                        FormBox.Field.of("Level", "", "mean level in dB(A) meanwhile, such as 78.5; " + expected),
                         FormBox.Field.of(
                                 "Seat", Seat.NAVE.word(), "where the meter stands: nave, far, choir or console"),
-                        FormBox.Field.of("People", "0", "in the room"),
-                        FormBox.Field.of("Singers", "", "number of them who sing with the organ; blank for none")),
+                        FormBox.Field.of("People", Integer.toString(people), "in the room"),
+                        FormBox.Field.of("Singers", singers, "number of them who sing; blank for none")),
                 (form, closed) -> taken(closed, work, reading(form, verse, closed))));
     }
 

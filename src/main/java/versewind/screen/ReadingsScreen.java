@@ -83,7 +83,7 @@ record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Propose
 
     private void paint(Frame frame, PlanEdit work) {
         Box box = Box.open(frame, "Readings of " + work.instrument().name(), WIDTH, frame.height() - 4);
-        List<String> below = below(frame, work, box.width());
+        List<String> below = below(work, box.width());
         int space = box.height() - FIXED_ROWS;
         int room = Math.max(Math.min(list.size(), LEAST_LIST_ROWS), space - below.size());
         frame.write(box.x(), box.y(), "    read  expected   now  where   drawn", Style.FAINT);
@@ -113,7 +113,7 @@ record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Propose
     }
 
     /** The marked reading in full, and what to read next. */
-    private List<String> below(Frame frame, PlanEdit work, int width) {
+    private List<String> below(PlanEdit work, int width) {
         List<String> lines = new ArrayList<>();
         list.current().map(Calibration.Kept::reading).ifPresent(marked -> {
             String sung = marked.sung()
@@ -127,22 +127,12 @@ record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Propose
         String head = "Measure next: ";
         for (ReadingDesign.Proposed each : next) {
             lines.add("");
-            lines.addAll(Text.wrapped(head + proposed(frame, work, each), width));
+            lines.addAll(Text.wrapped(head + each.words(work.instrument()) + ". " + each.gain(), width));
             head = "Then: ";
         }
+        if (next.isEmpty() && !list.isEmpty()) {
+            lines.addAll(List.of("", "Another reading would gain less than a tenth."));
+        }
         return lines;
-    }
-
-    private static String proposed(Frame frame, PlanEdit work, ReadingDesign.Proposed proposed) {
-        MeterReading reading = proposed.reading();
-        long before = Math.round(proposed.beforeDb());
-        long after = Math.round(proposed.afterDb());
-        String sign = frame.mark(Mark.PLUS_MINUS);
-        String gain = before == after
-                ? ". It would add little now."
-                : ". It would narrow the uncertainty from " + sign + before + " to " + sign + after + " dB.";
-        return new RegistrationText(work.instrument()).format(reading.registration()) + "; "
-                + reading.hands().layout().word() + " on "
-                + work.instrument().divisions().get(reading.hands().right()).name() + gain;
     }
 }

@@ -113,8 +113,17 @@ class MeterCommandsTest {
 
     @Test
     void silence_cannot_be_read() {
-        desk.press("0", "m");
+        desk.press("p", "0", "m");
         assertThat(desk.said()).isEqualTo("Nothing sounds here. Draw a registration first.");
+    }
+
+    @Test
+    void with_everything_in_the_reading_is_of_the_singing_alone() {
+        desk.press("0", "m", "'80'", "<Enter>");
+        MeterReading reading = wanted().get(0);
+        assertThat(reading.present()).isEqualTo(480);
+        assertThat(reading.sung().orElseThrow().singers()).isEqualTo(384);
+        assertThat(reading.registration().stops().isEmpty()).isTrue();
     }
 
     @Test
