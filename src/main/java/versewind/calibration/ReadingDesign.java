@@ -109,7 +109,7 @@ public final class ReadingDesign {
             String after = Odds.words(afterOdds.getAsDouble());
             return before.equals(after)
                     ? less + "."
-                    : less + ", and make the verdicts " + after + " on average, not " + before + ".";
+                    : less + ", and take the verdicts from " + before + " to " + after + " on average.";
         }
     }
 

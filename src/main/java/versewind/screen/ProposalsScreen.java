@@ -66,7 +66,7 @@ record ProposalsScreen(ListBox<Proposal> list) implements Screen {
     }
 
     private void paint(Frame frame, State state, PlanEdit work) {
-        List<String> full = full(frame, work, Math.min(WIDTH, frame.width() - 4));
+        List<String> full = full(frame, state, work, Math.min(WIDTH, frame.width() - 4));
         String title = "Proposed for " + work.verse().orElseThrow().label() + ", the best first";
         Box box = Box.open(frame, title, WIDTH, list.size() + 1 + full.size() + 2);
         list.paint(frame, box.rows(0, list.size()), (proposal, index, y) -> {
@@ -80,11 +80,17 @@ record ProposalsScreen(ListBox<Proposal> list) implements Screen {
     }
 
     /** What to draw, why, and what speaks against it. */
-    private List<String> full(Frame frame, PlanEdit work, int columns) {
+    private List<String> full(Frame frame, State state, PlanEdit work, int columns) {
         Proposal proposal = list.current().orElseThrow();
         String hands = hands(work, proposal.hands());
         List<String> lines = new ArrayList<>(Text.wrapped(
                 new RegistrationText(work.instrument()).format(proposal.registration()) + "; " + hands, columns));
+        work.verse()
+                .flatMap(verse -> UsualLine.of(state, work, proposal.on(verse)))
+                .ifPresent(usual -> lines.add(Text.fit(
+                        Character.toUpperCase(usual.charAt(0)) + usual.substring(1) + ".",
+                        columns,
+                        Mark.CUT.in(state.marks()))));
         List<String> why = Text.wrapped(proposal.why(), columns);
         boolean isLow = frame.height() < TALL;
         lines.addAll(isLow ? why.subList(0, Math.min(SHORT_WHY, why.size())) : why);

@@ -107,7 +107,7 @@ class FitTest {
         Fit fit = Fit.of(estimated, List.of(reading(expected(reading(70, 1)) + more, 1)));
         double[] gradient = new double[estimated.parameters().count()];
         reading(70, 1).expectedDba(estimated, gradient);
-        double room = gradient[gradient.length - 1];
+        double room = gradient[estimated.parameters().taste() - 1];
         double all = 16 + 9 + room * room + 4;
         Trims trims = Trims.of(fit.after().organ());
         assertThat(trims.organDb()).isCloseTo(more * 16 / all, within(0.05));
