@@ -32,8 +32,9 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
             .key("Esc, R, q", "close", (screen, state) -> state.close());
 
     private static final int WIDTH = 76;
-    private static final int NAME = 20;
+    private static final int NAME = 24;
     private static final int FIXED_ROWS = 2;
+    private static final int MOST_ROWS = 10;
 
     /** How an organ is open. */
     enum Owner {
@@ -63,9 +64,9 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
 
     /** The list; where it is empty, the form of the first. */
     static State open(State state, CalibratedOrgan organ, Owner owner) {
-        List<HeardRegistration> usual = organ.experience().usual();
+        List<HeardRegistration> heard = organ.experience().all();
         return state.open(
-                usual.isEmpty() ? UsualForm.ofGuess(organ, owner) : new UsualScreen(ListBox.of(usual), organ, owner));
+                heard.isEmpty() ? UsualForm.ofGuess(organ, owner) : new UsualScreen(ListBox.of(heard), organ, owner));
     }
 
     /** The question about an organ of which nothing is known yet; blank where something is. */
@@ -83,7 +84,7 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
         return onMarked(
                 state,
                 usual -> owner == Owner.ORGAN_BEING_CHANGED
-                        ? state.open(UsualForm.of(usual, organ, owner))
+                        ? edit(state, usual)
                         : state.onWork(work -> recalled(state.close(), work, usual)));
     }
 
@@ -130,7 +131,7 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
         }
         String kept = "Kept " + names(fresh) + " with the organ (u to undo). ";
         return fresh.stream().anyMatch(now.contradicting()::contains)
-                ? Notice.warns(kept + "It contradicts all the rest: see R.")
+                ? Notice.warns(kept + (fresh.size() == 1 ? "It" : "Some of it") + " contradicts all the rest: see R.")
                 : Notice.says(kept + "R lists what is kept.");
     }
 
@@ -160,18 +161,21 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
                         WIDTH - 4)
                 : List.of();
         String title = "Usual registrations of " + organ.sound().organ().name();
-        Box box = Box.open(frame, title, WIDTH, list.size() + 1 + below.size() + why.size() + FIXED_ROWS);
-        Box window = box.rows(0, list.size());
-        list.paint(frame, window, (usual, index, y) -> {
-            frame.write(box.x(), y, frame.fit(usual.name(), NAME - 2), Style.TEXT);
-            String of = usual.people() + " people, singing " + usual.singing().word() + ", "
-                    + (index < organ.experience().usual().size()
-                            ? usual.heard().felt()
-                            : usual.heard().word());
+        int shown = Math.min(list.size(), MOST_ROWS);
+        Box box = Box.open(frame, title, WIDTH, shown + 1 + below.size() + why.size() + FIXED_ROWS);
+        list.paint(frame, box.rows(0, shown), (heard, index, y) -> {
+            frame.write(box.x(), y, frame.fit(heard.name(), NAME - 2), Style.TEXT);
+            boolean isUsual = index < organ.experience().usual().size();
+            String of = heard.people() + " people, singing " + heard.singing().word() + ", "
+                    + (isUsual ? heard.heard().felt() : heard.heard().word());
             frame.write(box.x() + NAME, y, frame.fit(of, box.width() - NAME), Style.FAINT);
         });
-        box.write(frame, box.y() + list.size() + 1, below, Style.TEXT);
-        box.write(frame, box.y() + list.size() + 1 + below.size(), why, Style.BAD);
-        KEYS.hints(frame, box, "Enter", "i", "e", "x", "Esc");
+        box.write(frame, box.y() + shown + 1, below, Style.TEXT);
+        box.write(frame, box.y() + shown + 1 + below.size(), why, Style.BAD);
+        if (owner == Owner.PLAN) {
+            KEYS.hints(frame, box, "Enter", "i", "e", "x", "Esc");
+        } else {
+            KEYS.hints(frame, box, "i", "e", "x", "Esc");
+        }
     }
 }

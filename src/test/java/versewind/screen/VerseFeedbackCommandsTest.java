@@ -106,5 +106,7 @@ class VerseFeedbackCommandsTest {
         kept();
         desk.press("a", "<Esc>");
         assertThat(desk.question()).isEmpty();
+        desk.press("<Esc>", "R");
+        assertThat(desk.characters()).contains("2026-10-04, 208 V1").contains("too strong");
     }
 }
