@@ -61,6 +61,11 @@ public record Experience(List<HeardRegistration> usual, List<HeardRegistration> 
                                 * (verse.singing().ordinal() - each.singing().ordinal()))));
     }
 
+    /** What a usual registration is called where a verse is measured by it: the only one needs no name. */
+    public String called(HeardRegistration one) {
+        return usual.size() == 1 ? "your usual" : "\"" + one.name() + "\"";
+    }
+
     /** With a usual registration, in place of the one of its name. */
     public Experience keeping(HeardRegistration one) {
         List<HeardRegistration> more = new ArrayList<>(usual);

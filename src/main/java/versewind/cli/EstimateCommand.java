@@ -1,8 +1,11 @@
 package versewind.cli;
 
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
+import versewind.calibration.Experience;
 import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
 import versewind.organ.NotationException;
@@ -15,12 +18,14 @@ import versewind.plan.VerseKind;
 import versewind.plan.Verses;
 import versewind.rules.Assessment;
 import versewind.rules.Caution;
+import versewind.rules.FromUsual;
 import versewind.schema.KnownOrgan;
 import versewind.sheet.LevelText;
 import versewind.sheet.Wording;
 import versewind.sound.Balance;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
+import versewind.sound.OrganSound;
 import versewind.store.BadFile;
 
 /** {@code versewind estimate INSTRUMENT --draw STOPS}: how one registration sounds. */
@@ -81,10 +86,19 @@ final class EstimateCommand {
                 ? USUAL_PEOPLE
                 : command.playing.people().orElse(USUAL_PEOPLE);
         OptionalInt tempo = typed.whole(TEMPO, Hymn.SLOWEST_TEMPO, Hymn.FASTEST_TEMPO);
-        Assessment.OfVerse assessed =
-                new Assessment.OfVerse(verse, organ.sound().estimate(verse, people, tempo));
+        OrganSound sound = organ.sound();
+        Assessment.OfVerse assessed = new Assessment.OfVerse(verse, sound.estimate(verse, people, tempo));
         String id = FOLDERS_AND_ENDING.matcher(typed.operand()).replaceAll("");
-        return Reply.good(commands.shown(typed, new OneEstimate(id, organ.instrument(), people, assessed)));
+        return Reply.good(commands.shown(
+                typed,
+                new OneEstimate(
+                        id, organ.instrument(), people, assessed, usual(organ.experience(), sound, verse, people))));
+    }
+
+    /** The verse beside the usual registration that applies. */
+    private static Optional<String> usual(Experience known, OrganSound sound, Verse verse, int people) {
+        return known.nearest(verse, people).flatMap(usual -> FromUsual.of(sound, usual.verse(), verse, people)
+                .map(from -> from.words(known.called(usual), db -> LevelText.signed(OptionalDouble.of(db)))));
     }
 
     private Verse verse() throws NotationException {
@@ -105,7 +119,8 @@ final class EstimateCommand {
     }
 
     /** The estimate of one registration: stops drawn, singers, levels and verdict. */
-    private record OneEstimate(String id, Instrument instrument, int people, Assessment.OfVerse assessed)
+    private record OneEstimate(
+            String id, Instrument instrument, int people, Assessment.OfVerse assessed, Optional<String> usual)
             implements Report {
 
         private static final int HEAD = 11;
@@ -171,6 +186,7 @@ final class EstimateCommand {
                         : "";
                 row(page, "lag", LevelText.whole(estimate.lagMs()) + " ms" + beats);
             }
+            usual.ifPresent(words -> row(page, "usual", words));
         }
 
         private static String head(Balance.Kind kind) {
@@ -189,6 +205,7 @@ final class EstimateCommand {
                     .with(ReportFields.verse(assessed.verse()))
                     .with(ReportFields.levels(assessed.estimate()));
             assessed.estimate().lagBeats().ifPresent(beats -> json.put("lagBeats", beats, 2));
+            json.putIfPresent("fromUsual", usual);
             return json;
         }
     }

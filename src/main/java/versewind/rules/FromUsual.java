@@ -2,6 +2,7 @@ package versewind.rules;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.DoubleFunction;
 import versewind.organ.IndexSet;
 import versewind.plan.Verse;
 import versewind.sound.OrganSound;
@@ -9,11 +10,12 @@ import versewind.sound.OrganSound;
 /**
  * A verse measured by a usual registration.
  *
+ * @param isSame true if it is the usual registration itself
  * @param db level of the organ in the nave above that of the usual registration, in dB
  * @param steps how many steps of the {@link BuildingLine} it is above it, if it is on the line of the same keyboard and
  *     the steps go the way of the level
  */
-public record FromUsual(double db, OptionalInt steps) {
+public record FromUsual(boolean isSame, double db, OptionalInt steps) {
 
     /**
      * Measures a verse.
@@ -25,12 +27,15 @@ public record FromUsual(double db, OptionalInt steps) {
      * @return empty if one of them is silent
      */
     public static Optional<FromUsual> of(OrganSound sound, Verse usual, Verse verse, int people) {
+        boolean isSame =
+                usual.hands().equals(verse.hands()) && usual.registration().equals(verse.registration());
         return sound.step(usual, verse, people)
-                .map(level -> new FromUsual(level.db(), steps(sound, usual, verse, level)));
+                .map(level -> new FromUsual(
+                        isSame, level.db(), isSame ? OptionalInt.empty() : steps(sound, usual, verse, level)));
     }
 
     private static OptionalInt steps(OrganSound sound, Verse usual, Verse verse, OrganSound.LevelStep level) {
-        if (!usual.hands().equals(verse.hands()) || usual.registration().equals(verse.registration())) {
+        if (!usual.hands().equals(verse.hands())) {
             return OptionalInt.empty();
         }
         BuildingLine line = new BuildingLine(OrganFacts.of(sound), usual.hands(), IndexSet.EMPTY);
@@ -41,5 +46,23 @@ public record FromUsual(double db, OptionalInt steps) {
         }
         int steps = to.get().number() - from.get().number();
         return steps * level.db() > 0 ? OptionalInt.of(steps) : OptionalInt.empty();
+    }
+
+    /**
+     * In a few words: "a step above your usual, +2 dB".
+     *
+     * @param usual what the usual registration is called
+     * @param signed a level with its sign
+     */
+    public String words(String usual, DoubleFunction<String> signed) {
+        if (isSame) {
+            return "as " + usual;
+        }
+        String level = signed.apply(db) + " dB";
+        if (steps.isEmpty()) {
+            return Math.round(db) == 0 ? "level with " + usual : level + " from " + usual;
+        }
+        int many = Math.abs(steps.getAsInt());
+        return (many == 1 ? "a step" : many + " steps") + (db > 0 ? " above " : " below ") + usual + ", " + level;
     }
 }

@@ -2,7 +2,6 @@ package versewind.screen;
 
 import java.util.Optional;
 import versewind.calibration.Experience;
-import versewind.calibration.HeardRegistration;
 import versewind.plan.Verse;
 import versewind.rules.FromUsual;
 
@@ -15,27 +14,8 @@ final class UsualLine {
     static Optional<String> of(State state, PlanEdit work, Verse verse) {
         int people = work.plan().heading().people();
         Experience known = work.organ().experience();
-        Optional<HeardRegistration> nearest =
-                known.nearest(verse, verse.people().orElse(people));
-        if (nearest.isEmpty()) {
-            return Optional.empty();
-        }
-        HeardRegistration usual = nearest.get();
-        String name = known.usual().size() == 1 ? "your usual" : "\"" + usual.name() + "\"";
-        boolean isSame = usual.registration().equals(verse.registration())
-                && usual.hands().equals(verse.hands());
-        return isSame
-                ? Optional.of("as " + name)
-                : FromUsual.of(work.sound(), usual.verse(), verse, people).map(from -> words(state, from, name));
-    }
-
-    private static String words(State state, FromUsual from, String name) {
-        String level = StatusView.signed(state, from.db()) + " dB";
-        if (from.steps().isEmpty()) {
-            return Math.round(from.db()) == 0 ? "level with " + name : level + " from " + name;
-        }
-        int steps = Math.abs(from.steps().getAsInt());
-        return (steps == 1 ? "a step" : steps + " steps") + (from.db() > 0 ? " above " : " below ") + name + ", "
-                + level;
+        return known.nearest(verse, verse.people().orElse(people))
+                .flatMap(usual -> FromUsual.of(work.sound(), usual.verse(), verse, people)
+                        .map(from -> from.words(known.called(usual), db -> StatusView.signed(state, db))));
     }
 }

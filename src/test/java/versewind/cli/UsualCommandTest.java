@@ -104,4 +104,22 @@ class UsualCommandTest {
         assertThat(usual("--remove").words()).contains("Say which with --name");
         assertThat(Files.readAllBytes(file)).isEqualTo(before);
     }
+
+    @Test
+    void an_estimate_is_measured_by_it() {
+        usual("--draw", DRAW, "--people", "150");
+        Reply reply = Typing.typedIn(
+                folder, StandardCharsets.UTF_8, "estimate", "st-tethwin", "--draw", DRAW, "--people", "140");
+        assertThat(reply.results()).contains("usual       as your usual\n");
+    }
+
+    @Test
+    void what_contradicts_all_the_rest_is_pointed_out() {
+        usual("--name", "a", "--draw", DRAW, "--people", "150", "--felt", "a little soft");
+        usual("--name", "b", "--draw", DRAW, "--people", "150", "--felt", "a little soft");
+        Reply reply = usual(
+                "--name", "c", "--draw", "Great: Stopped Flute 8", "--people", "150", "--felt", "a little strong");
+        assertThat(reply.status()).isEqualTo(Reply.WANTS_ATTENTION);
+        assertThat(reply.results()).contains("This contradicts all the rest.");
+    }
 }
