@@ -64,10 +64,12 @@ public final class ReadingDesign {
     private final List<double[]> wanted = new ArrayList<>();
     private final List<Function<OrganSound, Balance>> judged = new ArrayList<>();
     private final double[] gradient;
+    private final double leastWorth;
     private Covariance covariance;
 
-    private ReadingDesign(OrganSound sound) {
+    private ReadingDesign(OrganSound sound, double leastWorth) {
         this.sound = sound;
+        this.leastWorth = leastWorth;
         organ = sound.organ();
         covariance = sound.covariance();
         gradient = new double[sound.parameters().count()];
@@ -122,7 +124,7 @@ public final class ReadingDesign {
      * @return fewer if no more are worth it; none for a plan without verses
      */
     public static List<Proposed> of(OrganSound sound, Plan plan, int number) {
-        ReadingDesign design = new ReadingDesign(sound);
+        ReadingDesign design = new ReadingDesign(sound, LEAST_WORTH);
         Set<MeterReading> starts = new LinkedHashSet<>();
         int people = plan.heading().people();
         for (Hymn hymn : plan.hymns()) {
@@ -148,7 +150,16 @@ public final class ReadingDesign {
      * @return fewer if no more are worth it
      */
     public static List<Proposed> allRound(OrganSound sound, int number) {
-        ReadingDesign design = new ReadingDesign(sound);
+        return allRound(sound, number, LEAST_WORTH);
+    }
+
+    /**
+     * The same, as long as a reading is worth so much.
+     *
+     * @param leastWorth the part of the mean uncertainty that it takes away, 0 to 1
+     */
+    static List<Proposed> allRound(OrganSound sound, int number, double leastWorth) {
+        ReadingDesign design = new ReadingDesign(sound, leastWorth);
         for (int i = 1; i <= SAMPLES; i++) {
             double[] ofLevel = new double[design.gradient.length];
             design.sample(i).expectedDba(sound, ofLevel);
@@ -276,7 +287,7 @@ public final class ReadingDesign {
         double expectedDba = best.expectedDba(sound, gradient).orElseThrow();
         covariance = covariance.after(gradient, MeterReading.NOISE_SD_DB);
         double afterDb = meanDb();
-        return afterDb > beforeDb * (1 - LEAST_WORTH)
+        return afterDb > beforeDb * (1 - leastWorth)
                 ? Optional.empty()
                 : Optional.of(new Proposed(best.reading(expectedDba), beforeDb, afterDb, beforeOdds, meanOdds()));
     }

@@ -47,7 +47,7 @@ class CalibrationTest {
         estimated = OrganSound.open(organ);
         RandomOrgans random = new RandomOrgans(7);
         List<MeterReading> asked = readings(random, REGISTRATIONS);
-        List<MeterReading> chosen = ReadingDesign.allRound(estimated, 5).stream()
+        List<MeterReading> chosen = ReadingDesign.allRound(estimated, 5, 0).stream()
                 .map(ReadingDesign.Proposed::reading)
                 .toList();
         proposed = new Errors(new TreeMap<>(), new TreeMap<>());

@@ -25,6 +25,7 @@ import versewind.plan.VerseKind;
 import versewind.sound.ClearShare;
 import versewind.sound.NormalDistribution;
 import versewind.sound.OrganSound;
+import versewind.sound.RandomOrgans;
 import versewind.sound.Verdict;
 import versewind.store.Library;
 
@@ -207,5 +208,49 @@ class FeedbackUpdateTest {
     @Test
     void nothing_heard_changes_nothing() {
         assertThat(FeedbackUpdate.of(sound, List.of())).isSameAs(sound);
+    }
+
+    /**
+     * Organs drawn at random from what is expected, and organists of different tastes who judge every verse; the level
+     * of the organ over the singing that is believed afterwards, beside the true one. Of a normal distribution 68 and 95
+     * of 100 lie within one and two standard deviations; of 60 organs, each with its own mean error, the share is known
+     * to about 6 in 100.
+     */
+    @ParameterizedTest
+    @ValueSource(ints = {4, 13})
+    void what_is_believed_after_a_service_is_as_far_off_as_it_says(int answers) {
+        RandomOrgans random = new RandomOrgans(answers);
+        List<Verse> verses = harvest.hymns().stream()
+                .flatMap(hymn -> hymn.verses().stream())
+                .filter(verse -> verse.isSung() && verse.mode() == Mode.CONGREGATION)
+                .toList();
+        int within = 0;
+        int withinTwo = 0;
+        int all = 0;
+        for (int i = 0; i < 60; i++) {
+            OrganSound truth = random.truth(sound);
+            double tasteDb = sound.parameters().sdDb(sound.parameters().taste()) * random.gaussian();
+            List<HeardRegistration> heard = verses.subList(0, answers).stream()
+                    .map(verse -> judged(truth, verse, tasteDb + 3 * random.gaussian()))
+                    .toList();
+            OrganSound believed = FeedbackUpdate.of(sound, heard);
+            for (Verse verse : List.of(verses.get(0), verses.get(2))) {
+                double errorDb = truth.rightBand(verse, PEOPLE).orElseThrow().fromDb()
+                        - believed.rightBand(verse, PEOPLE).orElseThrow().fromDb();
+                double sds = Math.abs(errorDb) / plusMinus(believed, verse);
+                within += sds < 1 ? 1 : 0;
+                withinTwo += sds < 2 ? 1 : 0;
+                all++;
+            }
+        }
+        assertThat(100.0 * within / all).isBetween(56.0, 80.0);
+        assertThat(100.0 * withinTwo / all).isBetween(89.0, 100.0);
+    }
+
+    private static HeardRegistration judged(OrganSound truth, Verse verse, double feltDb) {
+        ClearShare.RightBand right = truth.rightBand(verse, PEOPLE).orElseThrow();
+        HeardAs heard =
+                feltDb < right.fromDb() ? HeardAs.TOO_SOFT : feltDb > right.toDb() ? HeardAs.TOO_STRONG : HeardAs.RIGHT;
+        return HeardRegistration.of("verse", verse, new Feedback(heard, PEOPLE));
     }
 }

@@ -36,7 +36,7 @@ class ReadingDesignTest {
     @Test
     void once_the_organ_is_known_the_singing_alone_helps_most() {
         List<MeterReading> readings = new ArrayList<>();
-        ReadingDesign.allRound(sound, 5).forEach(each -> readings.add(each.reading()));
+        ReadingDesign.allRound(sound, 5, 0).forEach(each -> readings.add(each.reading()));
         OrganSound known = Fit.of(sound, readings).after();
 
         ReadingDesign.Proposed first = ReadingDesign.of(known, harvest, 1).get(0);
