@@ -17,6 +17,7 @@ import versewind.store.OpenPlan;
 final class AssessCommand {
 
     private static final String PEOPLE = "--people";
+    private static final String VERBOSE = "-v";
     private static final String HEARD = "--heard";
     private static final int MOST_NUMBERS = 12;
 
@@ -34,6 +35,7 @@ final class AssessCommand {
                         "Numbers of people, such as 40,180,500: shows how levels, shares and verdicts change as the"
                                 + " church fills.")
                 .flag(HEARD, "Uses the feedback recorded after the service: too soft, right, too strong.")
+                .flag(VERBOSE, "Shows the levels in dB(A), sone and phon too, and what they mean for the ears.")
                 .json()
                 .statuses("A verse needs attention.")
                 .examples("versewind assess harvest-festival", "versewind assess harvest-festival --people 40,180,500");
@@ -45,7 +47,10 @@ final class AssessCommand {
         String words = unsavedWork(open, "assessed");
         Optional<String> people = typed.value(PEOPLE);
         if (people.isEmpty()) {
-            AssessmentReport report = AssessmentReport.of(open, sound);
+            AssessmentReport report = AssessmentReport.of(
+                    open,
+                    sound,
+                    typed.has(VERBOSE) ? AssessmentReport.Detail.LEVELS : AssessmentReport.Detail.VERDICTS);
             return new Reply(status(report.wantsAttention()), commands.shown(typed, report), words);
         }
         Attendance attendance = Attendance.of(open.plan(), sound, numbers(people.get()));

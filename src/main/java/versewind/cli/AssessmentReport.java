@@ -29,14 +29,19 @@ import versewind.sound.OrganSound;
 import versewind.store.OpenPlan;
 
 /** The assessment of a plan: a table for every hymn with what was found and how to play it, a summary, cautions. */
-record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears, Advice advice, List<Finding> findings)
+record AssessmentReport(
+        OpenPlan open, Assessment assessment, NoiseExposure ears, Advice advice, List<Finding> findings, Detail detail)
         implements Report {
 
-    private static final String HEADS_ABOVE =
-            "                                 organ      sung                            lag";
-    private static final String HEADS =
-            "verse   mode          singing    dB(A)     dB(A) share  verdict              ms";
-    private static final int[] COLUMNS = {7, 13, 10, -5, 3, -5, -5, 20, -3};
+    /** How much is said. */
+    enum Detail {
+        VERDICTS,
+        /** The levels in dB(A), sone and phon too, and what they mean for the ears. */
+        LEVELS
+    }
+
+    private static final String HEADS = "verse   mode          singing        share  verdict                 lag";
+    private static final int[] COLUMNS = {7, 13, 10, -3, -5, 20, -7};
     private static final int TITLE = 24;
     private static final int LABEL = 7;
 
@@ -44,7 +49,7 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
         findings = List.copyOf(findings);
     }
 
-    static AssessmentReport of(OpenPlan open, OrganSound sound) {
+    static AssessmentReport of(OpenPlan open, OrganSound sound, Detail detail) {
         Assessment assessment = Assessment.of(open.plan(), sound);
         Advice advice = Advice.on(sound);
         return new AssessmentReport(
@@ -52,7 +57,8 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
                 assessment,
                 NoiseExposure.of(open.plan(), assessment, new EarSeats(sound)),
                 advice,
-                advice.findings(open.plan()));
+                advice.findings(open.plan()),
+                detail);
     }
 
     boolean wantsAttention() {
@@ -79,7 +85,9 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
         page.paragraph(Caution.ESTIMATE);
         Caution.room(open.instrument().room()).ifPresent(page::paragraph);
         Caution.hearing(assessment.loudestDba()).ifPresent(page::paragraph);
-        ears.words().ifPresent(page::paragraph);
+        if (detail == Detail.LEVELS) {
+            ears.words().ifPresent(page::paragraph);
+        }
     }
 
     private void hymn(Page page, Assessment.OfHymn of, int hymn) {
@@ -87,9 +95,14 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
         if (of.verses().isEmpty()) {
             return;
         }
-        page.line(HEADS_ABOVE);
         page.line(HEADS);
         of.verses().forEach(verse -> page.row(COLUMNS, cells(verse)));
+        said(page, "or", "", of, verse -> advice.otherwise(
+                        verse.verse(), verse.estimate().balance())
+                .map(other -> other.words().replaceFirst("or ", "")));
+        if (detail == Detail.LEVELS) {
+            said(page, "levels", "", of, AssessmentReport::levels);
+        }
         said(page, "steps", "From verse to verse, in dB: ", of, AssessmentReport::step);
         said(page, "heard", "After the service: ", of, AssessmentReport::heard);
         findings.stream()
@@ -108,14 +121,12 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
                     ? verse.sungBy().word()
                     : LevelText.NONE,
             isSung ? verse.singing().word() : LevelText.NONE,
-            LevelText.whole(estimate.organDba(), estimate.plusMinus().organDb()),
             estimate.dynamic().map(Dynamic::word).orElse(""),
-            LevelText.whole(estimate.singersDba(), estimate.plusMinus().singersDb()),
             estimate.balance().share().isPresent()
                     ? LevelText.percent(estimate.balance().share().getAsDouble())
                     : LevelText.NONE,
             (of.wantsAttention() ? "!" : " ") + estimate.balance().words(),
-            isSung ? LevelText.whole(estimate.lagMs()) : LevelText.NONE
+            isSung ? LevelText.whole(estimate.lagMs()) + " ms" : LevelText.NONE
         };
     }
 
@@ -128,15 +139,30 @@ record AssessmentReport(OpenPlan open, Assessment assessment, NoiseExposure ears
             Function<Assessment.OfVerse, Optional<String>> words) {
         String all = of.verses().stream()
                 .flatMap(verse -> words.apply(verse).map(each -> verse.verse().label() + " " + each).stream())
-                .collect(Collectors.joining(", "));
+                .collect(Collectors.joining("; "));
         if (!all.isEmpty()) {
             page.hanging(page.left(head, LABEL) + "  ", start + all + ".");
         }
     }
 
+    private static Optional<String> levels(Assessment.OfVerse of) {
+        Estimate estimate = of.estimate();
+        List<String> levels = new ArrayList<>();
+        if (!estimate.isSilent()) {
+            levels.add("organ "
+                    + LevelText.whole(estimate.organDba(), estimate.plusMinus().organDb()) + " dB(A), "
+                    + LevelText.sone(estimate.sone()) + " sone, " + LevelText.whole(estimate.phon()) + " phon");
+        }
+        if (estimate.singersDba().isPresent()) {
+            levels.add("singing "
+                    + LevelText.whole(
+                            estimate.singersDba(), estimate.plusMinus().singersDb()) + " dB(A)");
+        }
+        return levels.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", levels));
+    }
+
     private static Optional<String> step(Assessment.OfVerse of) {
-        return of.step()
-                .map(step -> LevelText.signed(OptionalDouble.of(step.db())) + LevelText.plusMinus(step.plusMinusDb()));
+        return of.step().map(step -> LevelText.signed(step.db(), step.plusMinusDb()));
     }
 
     private static Optional<String> heard(Assessment.OfVerse of) {

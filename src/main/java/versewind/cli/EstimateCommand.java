@@ -16,6 +16,7 @@ import versewind.plan.Mode;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
+import versewind.rules.Advice;
 import versewind.rules.Assessment;
 import versewind.rules.Caution;
 import versewind.rules.FromUsual;
@@ -92,7 +93,7 @@ final class EstimateCommand {
         return Reply.good(commands.shown(
                 typed,
                 new OneEstimate(
-                        id, organ.instrument(), people, assessed, usual(organ.experience(), sound, verse, people))));
+                        id, sound, people, assessed, usual(organ.experience(), sound, verse, people))));
     }
 
     /** The verse beside the usual registration that applies. */
@@ -120,26 +121,26 @@ final class EstimateCommand {
 
     /** The estimate of one registration: stops drawn, singers, levels and verdict. */
     private record OneEstimate(
-            String id, Instrument instrument, int people, Assessment.OfVerse assessed, Optional<String> usual)
+            String id, OrganSound sound, int people, Assessment.OfVerse assessed, Optional<String> usual)
             implements Report {
 
         private static final int HEAD = 11;
 
         @Override
         public void print(Page page) {
-            page.line(instrument.toString());
+            page.line(sound.organ().toString());
             page.blank();
             for (RegistrationText.Part part :
-                    new RegistrationText(instrument).parts(assessed.verse().registration())) {
+                    new RegistrationText(sound.organ()).parts(assessed.verse().registration())) {
                 row(page, part.where(), part.text());
             }
-            row(page, "hands", Wording.hands(instrument, assessed.verse().hands()));
+            row(page, "hands", Wording.hands(sound.organ(), assessed.verse().hands()));
             row(page, "singing", singing());
             page.blank();
             levels(page, assessed.estimate());
             page.blank();
             page.paragraph(Caution.ESTIMATE);
-            Caution.room(instrument.room()).ifPresent(page::paragraph);
+            Caution.room(sound.organ().room()).ifPresent(page::paragraph);
             Caution.hearing(assessed.loudestDba()).ifPresent(page::paragraph);
         }
 
@@ -168,7 +169,7 @@ final class EstimateCommand {
                             : LevelText.whole(estimate.organDba(), organDb) + " dB(A), "
                                     + estimate.dynamic().map(Dynamic::word).orElse(LevelText.NONE) + ", "
                                     + LevelText.sone(estimate.sone()) + " sone, "
-                                    + LevelText.whole(estimate.phon(), organDb) + " phon");
+                                    + LevelText.whole(estimate.phon()) + " phon");
             if (estimate.singersDba().isPresent()) {
                 String level = LevelText.whole(
                         estimate.singersDba(), estimate.plusMinus().singersDb());
@@ -176,7 +177,11 @@ final class EstimateCommand {
             }
             Balance balance = estimate.balance();
             String share = Wording.share(balance).map(each -> "; " + each).orElse("");
-            row(page, head(balance.kind()), balance.words() + share);
+            String other = Advice.on(sound)
+                    .otherwise(assessed.verse(), balance)
+                    .map(each -> "; " + each.words())
+                    .orElse("");
+            row(page, head(balance.kind()), balance.words() + share + other);
             if (assessed.verse().isSung()) {
                 String beats = estimate.lagBeats().isPresent()
                         ? String.format(
@@ -201,7 +206,7 @@ final class EstimateCommand {
         public Json json() {
             Json json = new Json()
                     .put("instrument", id)
-                    .with(ReportFields.drawn(instrument, assessed.verse().registration()))
+                    .with(ReportFields.drawn(sound.organ(), assessed.verse().registration()))
                     .with(ReportFields.verse(assessed.verse()))
                     .with(ReportFields.levels(assessed.estimate()));
             assessed.estimate().lagBeats().ifPresent(beats -> json.put("lagBeats", beats, 2));

@@ -15,6 +15,7 @@ import versewind.plan.Locks;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
+import versewind.sound.Balance;
 import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
 
@@ -58,6 +59,11 @@ public final class Advice {
         return findings(hymn(plan, place.hymn()), place.verse(), Advice::notMended).stream()
                 .filter(finding -> !finding.isSilenced())
                 .toList();
+    }
+
+    /** The other outcome of a verse that is worth a word; empty where its verdict is sure. */
+    public Optional<Otherwise> otherwise(Verse verse, Balance balance) {
+        return Otherwise.of(faults.organ(), verse, balance);
     }
 
     private InHymn hymn(Plan plan, int hymn) {

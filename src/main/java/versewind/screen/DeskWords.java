@@ -92,15 +92,13 @@ final class DeskWords {
     }
 
     private Flow verdict(Flow flow, Balance balance) {
-        String mark = VerseListView.mark(marks, balance.verdict());
+        String mark = VerseListView.mark(marks, balance);
         String words = (mark + " " + Wording.verdict(balance)).strip();
         return flow.add(" " + words + " ", VerseListView.style(balance.verdict()));
     }
 
     private String level(Estimate estimate) {
-        return estimate.dynamic().map(Dynamic::word).orElse("") + " "
-                + Math.round(estimate.organDba().getAsDouble())
-                + plusMinus(OptionalDouble.of(estimate.plusMinus().organDb())) + " dB(A)";
+        return estimate.dynamic().map(Dynamic::word).orElse("");
     }
 
     private String plusMinus(OptionalDouble db) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * All keys, made from the tables of all screens, over everything.
@@ -53,17 +55,19 @@ record HelpScreen(int top) implements Screen {
         List<Line> lines = new ArrayList<>(List.of(
                 new Line("Marks and words", ""),
                 new Line(Mark.DRAWN.in(marks) + " " + Mark.IN.in(marks), "drawn, and not drawn"),
-                new Line(Mark.RIGHT.in(marks), "the organ is right for the singers"),
                 new Line(
-                        Mark.NEARLY_WEAK.in(marks) + " " + Mark.WEAK.in(marks),
-                        "only just strong enough, and too weak"),
+                        Stream.of(Mark.RIGHT, Mark.ONLY_JUST, Mark.WEAK, Mark.STRONG)
+                                .map(mark -> mark.in(marks))
+                                .collect(Collectors.joining(" ")),
+                        "right for the singers, only just, too weak, too strong"),
                 new Line(
-                        Mark.NEARLY_STRONG.in(marks) + " " + Mark.STRONG.in(marks),
-                        "only just soft enough, and too strong"),
-                new Line(
-                        marks.bar(1) + marks.bar(1) + Mark.SINGERS.in(marks),
-                        "how loud the organ is, and where the singers are"),
-                new Line("dB after a verdict", "how much of it stands clear: 0 even, +15 all, -15 nothing"),
+                        Stream.of(Mark.PERHAPS_RIGHT, Mark.PERHAPS_ONLY_JUST, Mark.PERHAPS_WEAK, Mark.PERHAPS_STRONG)
+                                .map(mark -> mark.in(marks))
+                                .collect(Collectors.joining(" ")),
+                        "the same with odds of less than 8 in 10"),
+                new Line("share", "of all that is heard, this much is the organ's own, or the melody's"),
+                new Line("index", "how well words are understood, by ANSI S3.5"),
+                new Line(marks.bar(1) + Mark.EDGE.in(marks) + marks.bar(1), "the share, and from where it is right"),
                 new Line("pp to fff", "from this organ's softest stop to its full organ"),
                 new Line("sone", "perceived loudness: twice as many, twice as loud"),
                 new Line("lag", "how late the sound reaches the farthest singers"),

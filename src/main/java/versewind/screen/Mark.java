@@ -16,14 +16,20 @@ enum Mark {
     WALL("│", "|"),
     /** The organ is too weak for the singers. */
     WEAK("▼", "V"),
-    /** The organ is only just strong enough for the singers. */
-    NEARLY_WEAK("▽", "v"),
-    /** The organ is only just soft enough for the singers. */
-    NEARLY_STRONG("△", "^"),
+    /** The same, and not sure. */
+    PERHAPS_WEAK("▽", "v"),
+    /** The organ is only just right for the singers. */
+    ONLY_JUST("◆", "O"),
+    /** The same, and not sure. */
+    PERHAPS_ONLY_JUST("◇", "o"),
     /** The organ is right for the singers. */
-    RIGHT("=", "="),
+    RIGHT("■", "="),
+    /** The same, and not sure. */
+    PERHAPS_RIGHT("□", "-"),
     /** The organ is too strong for the singers. */
     STRONG("▲", "A"),
+    /** The same, and not sure. */
+    PERHAPS_STRONG("△", "^"),
     /** The plan is not saved. */
     UNSAVED("▪", "*"),
     /** There is more to the left. */
@@ -38,8 +44,8 @@ enum Mark {
     MINUS("−", "-"),
     /** Between a level and its uncertainty. */
     PLUS_MINUS("±", "+-"),
-    /** The singers' level in a bar. */
-    SINGERS("┃", "!"),
+    /** Where the organ begins to be right, in a bar. */
+    EDGE("┃", "!"),
     /** Before a stop that a proposal has to draw. */
     ALWAYS("!", "!"),
     /** Before a stop that a proposal must not draw. */

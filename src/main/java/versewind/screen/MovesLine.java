@@ -57,6 +57,7 @@ final class MovesLine {
     private static String step(State state, PlanEdit work, Verse before) {
         return work.sound()
                 .step(before, work.verse().orElseThrow(), work.plan().heading().people())
+                .filter(step -> step.db() != 0 || step.plusMinusDb() != 0)
                 .map(step -> " " + StatusView.signed(state, step.db()) + StatusView.plusMinus(state, step.plusMinusDb())
                         + " dB")
                 .orElse("");

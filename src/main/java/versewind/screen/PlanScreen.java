@@ -42,6 +42,7 @@ record PlanScreen() implements Screen {
             .key("]", "the next hymn", plan((s, work) -> MoveCommands.toHymn(s, work, 1)))
             .key("[", "the previous hymn", plan((s, work) -> MoveCommands.toHymn(s, work, -1)))
             .key("Tab, Shift-Tab", "switch between stops and verses", plan(MoveCommands::toOtherSide))
+            .key("t", "levels of the verse in dB(A), sone and phon, and for the ears", verse(StatusView::figures))
             .key(STOPS, "T", "about the stop, in a sentence", plan(StopCommands::describe))
             .heading("Stops and swell boxes")
             .key(STOPS, "Space, Enter", "draw the stop, or push it in", verse(StopCommands::toggle))

@@ -3,13 +3,15 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import versewind.plan.Locks;
 import versewind.plan.Mood;
 import versewind.plan.Verse;
+import versewind.rules.Advice;
 import versewind.sheet.Wording;
 import versewind.sound.Balance;
-import versewind.sound.Dynamic;
+import versewind.sound.EarSeats;
 import versewind.sound.Estimate;
 
 /** The status bar: who sings and how it is played, the live levels, what has to be moved, what the program says. */
@@ -78,9 +80,9 @@ final class StatusView {
     private static void paintLevels(Frame frame, State state, PlanEdit work, Verse verse, Estimate estimate, int y) {
         Optional<Piece> usual = UsualLine.of(state, work, verse).map(text -> new Piece(text, Style.TEXT));
         List<List<Piece>> wordings = Stream.of(usual, Optional.<Piece>empty())
-                .flatMap(beside -> Stream.of(Length.values())
-                        .map(length -> Stream.concat(levels(state, verse, estimate, length).stream(), beside.stream())
-                                .toList()))
+                .flatMap(beside -> Stream.of(Length.values()).map(length -> Stream.concat(
+                                levels(state, work, verse, estimate, length).stream(), beside.stream())
+                        .toList()))
                 .toList();
         List<Piece> fitting = wordings.stream()
                 .filter(pieces -> columns(pieces) <= frame.width() - 2)
@@ -95,13 +97,12 @@ final class StatusView {
         }
     }
 
-    /** How much is said of the levels, from all to the least. */
+    /** How much is said of a verse, from all to the least. */
     private enum Length {
         FULL,
-        WITHOUT_LAG,
-        WITHOUT_UNIT,
-        SHORT,
-        LEAST
+        WITHOUT_ODDS,
+        WITHOUT_READY,
+        SHORT
     }
 
     private record Piece(String text, Style style) {}
@@ -110,49 +111,63 @@ final class StatusView {
         return pieces.stream().mapToInt(piece -> Text.columns(piece.text()) + 3).sum() - 3;
     }
 
-    private static List<Piece> levels(State state, Verse verse, Estimate estimate, Length length) {
+    private static List<Piece> levels(State state, PlanEdit work, Verse verse, Estimate estimate, Length length) {
         if (!verse.isPlayed()) {
             return List.of(new Piece("Nobody plays", Style.TEXT));
         }
         List<Piece> pieces = new ArrayList<>();
-        pieces.add(organ(state, estimate, length));
-        if (estimate.singersDba().isPresent() && length != Length.LEAST) {
-            String unit =
-                    switch (length) {
-                        case FULL, WITHOUT_LAG -> " dB(A)";
-                        case WITHOUT_UNIT, SHORT, LEAST -> "";
-                    };
-            String number = whole(estimate.singersDba().getAsDouble())
-                    + plusMinus(state, estimate.plusMinus().singersDb());
-            pieces.add(new Piece("singing " + number + unit, Style.TEXT));
-        }
+        pieces.add(organ(estimate, length));
         Balance balance = estimate.balance();
-        String mark = VerseListView.mark(state.marks(), balance.verdict());
+        String mark = VerseListView.mark(state.marks(), balance);
         pieces.add(new Piece((mark + " " + Wording.verdict(balance)).strip(), VerseListView.style(balance.verdict())));
         Wording.share(balance).ifPresent(share -> pieces.add(new Piece(share, Style.TEXT)));
-        if (verse.isSung() && length == Length.FULL) {
-            pieces.add(new Piece("lag " + whole(estimate.lagMs()) + " ms", Style.TEXT));
+        if (length.compareTo(Length.WITHOUT_READY) < 0) {
+            Advice.on(work.sound())
+                    .otherwise(verse, balance)
+                    .map(other -> length == Length.FULL ? other.words() : other.shortWords())
+                    .ifPresent(words -> pieces.add(new Piece(words, Style.TEXT)));
         }
         return pieces;
     }
 
-    private static Piece organ(State state, Estimate estimate, Length length) {
-        if (estimate.isSilent()) {
-            return new Piece(
-                    length.compareTo(Length.SHORT) >= 0 ? "Organ silent" : "Organ silent: nothing that is drawn sounds",
-                    Style.TEXT);
+    private static Piece organ(Estimate estimate, Length length) {
+        return estimate.dynamic().isPresent()
+                ? new Piece(
+                        (length == Length.WITHOUT_ODDS ? "" : "Organ ")
+                                + estimate.dynamic().get().word(),
+                        Style.STRONG)
+                : new Piece(
+                        length == Length.SHORT ? "Organ silent" : "Organ silent: nothing that is drawn sounds",
+                        Style.TEXT);
+    }
+
+    /** The levels behind the verdict on a verse, in figures: "Organ 86±4 dB(A), 71 sone, 102 phon │ singing 84±3". */
+    static State figures(State state, PlanEdit work, Verse verse) {
+        Estimate estimate = work.estimate(verse);
+        List<String> figures = new ArrayList<>();
+        if (!estimate.isSilent()) {
+            figures.add("Organ "
+                    + level(state, estimate.organDba(), estimate.plusMinus().organDb()) + ", " + whole(estimate.sone())
+                    + " sone, " + whole(estimate.phon().orElseThrow()) + " phon");
         }
-        String level = "Organ " + whole(estimate.organDba().getAsDouble())
-                + plusMinus(state, estimate.plusMinus().organDb());
-        String dynamic = estimate.dynamic().map(Dynamic::word).orElse("");
-        String text = length.compareTo(Length.SHORT) >= 0
-                ? level + " dB " + dynamic
-                : level + " dB(A) " + dynamic + ", " + whole(estimate.sone()) + " sone";
-        return new Piece(text, Style.STRONG);
+        if (estimate.singersDba().isPresent()) {
+            figures.add("singing "
+                    + level(state, estimate.singersDba(), estimate.plusMinus().singersDb()));
+        }
+        EarSeats.Levels ears =
+                new EarSeats(work.sound()).during(verse, work.plan().heading().people(), estimate);
+        ears.organist().ifPresent(dba -> figures.add("console " + whole(dba)));
+        ears.choir().ifPresent(dba -> figures.add("choir " + whole(dba)));
+        figures.add("lag " + whole(estimate.lagMs()) + " ms");
+        return state.says(String.join("; ", figures) + ".");
+    }
+
+    private static String level(State state, OptionalDouble dba, double plusMinusDb) {
+        return whole(dba.orElseThrow()) + plusMinus(state, plusMinusDb) + " dB(A)";
     }
 
     static String plusMinus(State state, double plusMinusDb) {
-        return Mark.PLUS_MINUS.in(state.marks()) + whole(plusMinusDb);
+        return Mark.PLUS_MINUS.in(state.marks()) + Math.max(1, Math.round(plusMinusDb));
     }
 
     private static String whole(double number) {

@@ -27,8 +27,8 @@ public enum Style {
     BAD('b'),
     /** The organ's part of a level bar. */
     BAR('o'),
-    /** The singers' mark in a level bar. */
-    SINGERS('v'),
+    /** Where the organ begins to be right, in a bar. */
+    EDGE('v'),
     /** A field into which text is typed. */
     FIELD('t'),
     /** The name of a key. */

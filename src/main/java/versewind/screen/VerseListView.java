@@ -1,7 +1,6 @@
 package versewind.screen;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import versewind.plan.Hymn;
 import versewind.plan.Verse;
 import versewind.sound.Balance;
@@ -9,14 +8,9 @@ import versewind.sound.Estimate;
 import versewind.sound.Verdict;
 
 /**
- * The verses of the hymn where we are, each with its level against the singers; below them the hymns of the service.
+ * The verses of the hymn where we are, each with its level and its share; below them the hymns of the service.
  */
 final class VerseListView {
-
-    /** The levels between which a bar is empty and full, in dB(A). */
-    private static final double BAR_FROM_DBA = 50;
-
-    private static final double BAR_TO_DBA = 95;
 
     private static final int WHO = 5;
     private static final int LEVEL = 3;
@@ -60,7 +54,7 @@ final class VerseListView {
         List<Verse> verses = work.verses();
         String unit = "dB" + widest(frame, estimates);
         int organX = frame.write(columns.levelX(), layout.top(), unit, Style.FAINT) + 1;
-        frame.write(organX, layout.top(), "organ", Style.FAINT, columns.markX());
+        frame.write(organX, layout.top(), "share", Style.FAINT, columns.markX());
 
         int room = layout.height() - 1;
         new ListBox<>(estimates, work.place().verse())
@@ -101,9 +95,9 @@ final class VerseListView {
                 ? Long.toString(Math.round(estimate.organDba().getAsDouble()))
                 : frame.mark(Mark.MINUS);
         frame.write(columns.levelX() + LEVEL - Text.columns(level), y, level, Style.TEXT);
-        paintBar(frame, estimate, columns, y);
+        paintBar(frame, verse, estimate.balance(), columns, y);
         Verdict verdict = estimate.balance().verdict();
-        frame.write(columns.markX(), y, mark(frame.marks(), verdict), style(verdict));
+        frame.write(columns.markX(), y, mark(frame.marks(), estimate.balance()), style(verdict));
         if (columns.word() > 0 && verdict.kind() != Balance.Kind.ORGAN_ALONE) {
             String words = estimate.balance().words();
             frame.write(
@@ -118,31 +112,30 @@ final class VerseListView {
         }
     }
 
-    /** A bar as long as the organ is loud, with a mark where the singers are. */
-    private static void paintBar(Frame frame, Estimate estimate, Columns columns, int y) {
-        double organ = cells(estimate.organDba(), columns.bar());
+    /** A bar as long as the share, up to where a lead is too strong; with a mark where the verdict is right. */
+    private static void paintBar(Frame frame, Verse verse, Balance balance, Columns columns, int y) {
+        if (balance.share().isEmpty()) {
+            return;
+        }
+        double whole = balance.kind() == Balance.Kind.VOICE ? 1 : Verdict.TOO_STRONG.from(verse.mode());
+        double filled = columns.bar() * balance.share().getAsDouble() / whole;
         for (int cell = 0; cell < columns.bar(); cell++) {
-            frame.write(columns.barX() + cell, y, frame.marks().bar(organ - cell), Style.BAR);
+            frame.write(columns.barX() + cell, y, frame.marks().bar(filled - cell), Style.BAR);
         }
-        if (estimate.singersDba().isPresent()) {
-            int at = (int) Math.round(cells(estimate.singersDba(), columns.bar()));
-            int cell = Math.max(0, Math.min(columns.bar() - 1, at));
-            frame.write(columns.barX() + cell, y, frame.mark(Mark.SINGERS), Style.SINGERS);
-        }
+        double edge = columns.bar() * Verdict.right(verse.mode()).from(verse.mode()) / whole;
+        int cell = Math.min(columns.bar() - 1, (int) edge);
+        frame.write(columns.barX() + cell, y, frame.mark(Mark.EDGE), Style.EDGE);
     }
 
-    private static double cells(OptionalDouble levelDba, int bar) {
-        return levelDba.isEmpty() ? 0 : bar * (levelDba.getAsDouble() - BAR_FROM_DBA) / (BAR_TO_DBA - BAR_FROM_DBA);
-    }
-
-    /** The shape of a verdict: where the organ stands to what it should be. */
-    static String mark(Marks marks, Verdict verdict) {
-        return switch (verdict) {
-            case LOST, NO_TUNE, BURIED -> Mark.WEAK.in(marks);
-            case LEAD_ONLY_JUST, SOLO_LINE_ONLY_JUST -> Mark.NEARLY_WEAK.in(marks);
-            case VOICE_ONLY_JUST -> Mark.NEARLY_STRONG.in(marks);
-            case LEADS, CLEAR, STANDS_OUT -> Mark.RIGHT.in(marks);
-            case TOO_STRONG, COVERED -> Mark.STRONG.in(marks);
+    /** The shape of a verdict, plain where it is sure and hollow where it is not. */
+    static String mark(Marks marks, Balance balance) {
+        boolean isSure = balance.isSure();
+        return switch (balance.verdict()) {
+            case LOST, NO_TUNE, BURIED -> (isSure ? Mark.WEAK : Mark.PERHAPS_WEAK).in(marks);
+            case LEAD_ONLY_JUST, SOLO_LINE_ONLY_JUST, VOICE_ONLY_JUST ->
+                (isSure ? Mark.ONLY_JUST : Mark.PERHAPS_ONLY_JUST).in(marks);
+            case LEADS, CLEAR, STANDS_OUT -> (isSure ? Mark.RIGHT : Mark.PERHAPS_RIGHT).in(marks);
+            case TOO_STRONG, COVERED -> (isSure ? Mark.STRONG : Mark.PERHAPS_STRONG).in(marks);
             case ORGAN_ALONE, UNACCOMPANIED -> " ";
         };
     }

@@ -25,9 +25,14 @@ public final class LevelText {
         return level.isPresent() ? whole(level) + plusMinus(plusMinusDb) : NONE;
     }
 
-    /** "±6". */
+    /** "±6"; at least 1, since nothing is known more exactly. */
     public static String plusMinus(double plusMinusDb) {
-        return "±" + whole(plusMinusDb);
+        return "±" + Math.max(1, Math.round(plusMinusDb));
+    }
+
+    /** A difference: "+3±1"; "0" where both are the same. */
+    public static String signed(double db, double plusMinusDb) {
+        return signed(OptionalDouble.of(db)) + (db == 0 && plusMinusDb == 0 ? "" : plusMinus(plusMinusDb));
     }
 
     /** "+3", "0", "-2". */

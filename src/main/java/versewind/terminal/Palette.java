@@ -22,7 +22,7 @@ enum Palette {
             return switch (style) {
                 case TEXT -> TextAttributes.PLAIN;
                 case FAINT -> new TextAttributes(DIM);
-                case STRONG, SINGERS, KEY, MESSAGE -> new TextAttributes(BOLD);
+                case STRONG, EDGE, KEY, MESSAGE -> new TextAttributes(BOLD);
                 case HEADING -> new TextAttributes(BOLD, MAGENTA, OWN);
                 case DRAWN -> new TextAttributes(0, BLACK, CYAN);
                 case CURSOR -> new TextAttributes(REVERSE);
@@ -42,7 +42,7 @@ enum Palette {
         TextAttributes look(Style style) {
             return switch (style) {
                 case TEXT, FAINT, GOOD, BAR -> TextAttributes.PLAIN;
-                case STRONG, DRAWN, NEAR, SINGERS, KEY, MESSAGE -> new TextAttributes(BOLD);
+                case STRONG, DRAWN, NEAR, EDGE, KEY, MESSAGE -> new TextAttributes(BOLD);
                 case HEADING -> new TextAttributes(BOLD | UNDERLINE);
                 case CURSOR -> new TextAttributes(REVERSE);
                 case RESTING_CURSOR, FIELD -> new TextAttributes(UNDERLINE);

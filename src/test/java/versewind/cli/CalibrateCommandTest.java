@@ -102,11 +102,13 @@ class CalibrateCommandTest {
     @Test
     void what_is_written_makes_levels_surer_and_undoing_restores_the_file_byte_for_byte() throws IOException {
         byte[] before = Files.readAllBytes(instrument);
-        String unsure = typed("assess", "harvest-festival").results();
+        String unsure = typed("assess", "-v", "harvest-festival").results();
         assertThat(calibrated(HEAD + DIAPASON + CHORUS + CLOSED, "--write").status())
                 .isEqualTo(Reply.GOOD);
         assertThat(unsure).contains("±4");
-        assertThat(typed("assess", "harvest-festival").results()).contains("±2").doesNotContain("±4");
+        assertThat(typed("assess", "-v", "harvest-festival").results())
+                .contains("±2")
+                .doesNotContain("±4");
         assertThat(typed("calibrate", "st-tethwin", "--undo").status()).isEqualTo(Reply.GOOD);
         assertThat(Files.readAllBytes(instrument)).isEqualTo(before);
     }

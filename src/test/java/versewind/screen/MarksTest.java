@@ -2,7 +2,7 @@ package versewind.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
+import java.util.EnumSet;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -33,12 +33,7 @@ class MarksTest {
     @ParameterizedTest
     @EnumSource
     void the_marks_of_verdicts_differ(Marks marks) {
-        assertThat(List.of(
-                        Mark.WEAK.in(marks),
-                        Mark.NEARLY_WEAK.in(marks),
-                        Mark.RIGHT.in(marks),
-                        Mark.NEARLY_STRONG.in(marks),
-                        Mark.STRONG.in(marks)))
+        assertThat(EnumSet.range(Mark.WEAK, Mark.PERHAPS_STRONG).stream().map(mark -> mark.in(marks)))
                 .doesNotHaveDuplicates();
     }
 

@@ -258,8 +258,7 @@ class ScreenGoldenTest {
                         "wedding-120x40",
                         Desk.with("wedding", 120, 40).press("]", "n", "n", "<Tab>"),
                         "▸V2        choir",
-                        "Choir. Down to the Positif; the",
-                        "lag 99 ms"),
+                        "Choir. Down to the Positif; the"),
                 new Case(
                         "solo-voice-80x24",
                         Desk.with("wedding", 80, 24).press("]", "n"),

@@ -1,0 +1,47 @@
+package versewind.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import versewind.organ.Instrument;
+import versewind.organ.RegistrationText;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.Mode;
+import versewind.plan.Verse;
+import versewind.plan.VerseKind;
+import versewind.plan.Verses;
+import versewind.sound.Balance;
+import versewind.sound.OrganSound;
+import versewind.store.Library;
+
+class OtherwiseTest {
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "CONGREGATION | 150 | Great: Open Diapason 8, Principal 4, Fifteenth 2"
+                        + " | or only just, 3 in 10: have Twelfth 2 2/3 ready",
+                "CONGREGATION | 40 | Great: Open Diapason 8, Principal 4, Fifteenth 2, Mixture III, Trumpet 8"
+                        + " | or too strong, 2 in 10: push in Trumpet 8",
+                "CONGREGATION | 400 | Great: Stopped Flute 8 | ''",
+                "MELODY_SOLOED | 100 | Great: Open Diapason 8 | ''"
+            })
+    void the_other_outcome_is_told_with_what_to_have_ready(Mode mode, int people, String drawn, String words)
+            throws Exception {
+        Instrument organ = new Library(Path.of("")).openInstrument("st-tethwin");
+        OrganSound sound = OrganSound.open(organ);
+        Verse verse = Verses.blank(organ, VerseKind.VERSE)
+                .withMode(mode)
+                .withHands(HandsAndFeet.on(HandsAndFeet.Layout.MANUALS_ONLY, 0))
+                .withRegistration(new RegistrationText(organ).parse(drawn));
+        Balance balance = sound.estimate(verse, people, OptionalInt.empty()).balance();
+
+        assertThat(Advice.on(sound).otherwise(verse, balance).map(Otherwise::words))
+                .isEqualTo(words.isEmpty() ? Optional.empty() : Optional.of(words));
+    }
+}
