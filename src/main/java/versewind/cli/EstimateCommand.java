@@ -91,9 +91,7 @@ final class EstimateCommand {
         Assessment.OfVerse assessed = new Assessment.OfVerse(verse, sound.estimate(verse, people, tempo));
         String id = FOLDERS_AND_ENDING.matcher(typed.operand()).replaceAll("");
         return Reply.good(commands.shown(
-                typed,
-                new OneEstimate(
-                        id, sound, people, assessed, usual(organ.experience(), sound, verse, people))));
+                typed, new OneEstimate(id, sound, people, assessed, usual(organ.experience(), sound, verse, people))));
     }
 
     /** The verse beside the usual registration that applies. */
