@@ -3,6 +3,8 @@ package versewind.cli;
 import java.util.List;
 import java.util.Optional;
 import versewind.organ.Instrument;
+import versewind.organ.Pistons;
+import versewind.organ.Pressed;
 import versewind.organ.RegistrationText;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -26,11 +28,23 @@ record ServiceProposalReport(OpenPlan open, List<Integer> hymns, ServiceProposal
             page.hymn(open.plan().hymns().get(hymn));
             ReportFields.places(open.plan(), hymn).forEach(place -> verse(page, place));
         }
-        int generals = open.instrument().pistons().generals();
-        if (generals > 0) {
+        Pistons pistons = open.instrument().pistons();
+        if (pistons.any()) {
             page.blank();
-            page.paragraph(found.pistons() + " of " + generals + " general pistons are used.");
+            int divisionals = pistons.divisionals().values().stream()
+                    .mapToInt(each -> each)
+                    .sum();
+            page.paragraph(pressed() + " of "
+                    + (pistons.generals() > 0 ? pistons.generals() + " general" : divisionals + " divisional")
+                    + " pistons are used.");
         }
+    }
+
+    private long pressed() {
+        return found.verses().stream()
+                .flatMap(verse -> Pressed.of(open.instrument(), verse.piston()).pistons().stream())
+                .distinct()
+                .count();
     }
 
     private Optional<ServiceProposal.OfVerse> at(VersePlace place) {

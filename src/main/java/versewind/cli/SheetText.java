@@ -84,6 +84,10 @@ final class SheetText {
                 (piston.isBlank() ? "" : "[" + piston + "] ") + verse.playing());
         if (verse.before().isPresent()) {
             changes(verse.changes());
+            if (!verse.besides().isEmpty()) {
+                page.line(indent() + "By hand, besides the piston:");
+                changes(verse.besides());
+            }
             verse.leftOut().forEach(other -> {
                 page.line(indent() + other.words());
                 changes(other.changes());

@@ -10,8 +10,9 @@ import java.util.Map;
  * @param generals number of general pistons, which set the whole organ
  * @param divisionals number of divisional pistons by the division's name, in the order of the divisions
  * @param memoryLevels number of memory levels; 0 without pistons
+ * @param setsCouplers whether a divisional also sets the couplers of its keyboard
  */
-public record Pistons(int generals, Map<String, Integer> divisionals, int memoryLevels) {
+public record Pistons(int generals, Map<String, Integer> divisionals, int memoryLevels, boolean setsCouplers) {
 
     /** An instrument without pistons. */
     public static final Pistons NONE = new Pistons(0, Map.of(), 0);
@@ -33,17 +34,9 @@ public record Pistons(int generals, Map<String, Integer> divisionals, int memory
         }
     }
 
-    /** True if the instrument has this general on this memory level. */
-    public boolean has(General general) {
-        return general.number() >= 1
-                && general.number() <= generals
-                && general.level() >= 1
-                && general.level() <= memoryLevels;
-    }
-
-    /** True if a verse's piston sets something: one is named, and if it is a general, the instrument has it. */
-    public boolean set(String piston) {
-        return any() && !piston.isBlank() && General.of(piston).map(this::has).orElse(true);
+    /** Pistons whose divisionals set no couplers. */
+    public Pistons(int generals, Map<String, Integer> divisionals, int memoryLevels) {
+        this(generals, divisionals, memoryLevels, false);
     }
 
     /** True if there are any pistons. */

@@ -1,5 +1,7 @@
 package versewind.proposal;
 
+import versewind.organ.Knobs;
+
 /**
  * A draft as a verse judges it.
  *
@@ -32,7 +34,7 @@ record Candidate(
         return new Candidate(sketch, otherPoints, isSound, balance, levelDba, kinds, heard);
     }
 
-    GeneralSetting setting() {
-        return GeneralSetting.of(draft().registration());
+    Knobs setting() {
+        return Knobs.drawn(draft().registration());
     }
 }

@@ -1,6 +1,7 @@
 package versewind.proposal;
 
-import versewind.organ.IndexSet;
+import java.util.List;
+import versewind.organ.Knobs;
 import versewind.rules.BetweenVerses;
 import versewind.rules.StopChanges;
 
@@ -10,8 +11,9 @@ import versewind.rules.StopChanges;
  *
  * @param seconds the time there is
  * @param moveS the time that a hand needs for a knob, or a foot for a box
+ * @param pistons what can be set at once: everything by a general, or each division by a divisional of its own
  */
-record ChangeTime(double seconds, double moveS) {
+record ChangeTime(double seconds, double moveS, List<Knobs> pistons) {
 
     private static final double A_KNOB = 0.06;
     private static final double UNHEARD = 0.01;
@@ -29,25 +31,41 @@ record ChangeTime(double seconds, double moveS) {
      * @param knobs stops, couplers and tremulants that are heard
      * @param unheard those that nobody hears
      * @param boxes boxes that are heard
+     * @param presses pistons that are pressed to set what they can
+     * @param besides knobs that are heard and that no piston sets
      */
-    record Moves(int knobs, int unheard, int boxes) {
+    record Moves(int knobs, int unheard, int boxes, int presses, int besides) {}
 
-        /** The moves from one candidate to another. Boxes that are not heard afterwards are left as they are. */
-        static Moves between(Candidate from, Candidate to) {
-            StopChanges change =
-                    StopChanges.between(from.draft().registration(), to.draft().registration());
-            IndexSet stops = from.heard().stops().and(to.heard().stops());
-            IndexSet couplers = from.heard().couplers().and(to.heard().couplers());
-            int unheard = change.stopsDrawn().minus(stops).size()
-                    + change.stopsPutIn().minus(stops).size()
-                    + change.couplersDrawn().minus(couplers).size()
-                    + change.couplersPutIn().minus(couplers).size();
-            int boxes = (int) change.boxes().stream()
-                    .filter(box -> to.heard().boxes().contains(box.division())
-                            && from.heard().boxes().contains(box.division()))
-                    .count();
-            return new Moves(change.count() - change.boxes().size() - unheard, unheard, boxes);
+    /** The moves from one candidate to another. Boxes that are not heard afterwards are left as they are. */
+    Moves moves(Candidate from, Candidate to) {
+        StopChanges change =
+                StopChanges.between(from.draft().registration(), to.draft().registration());
+        Knobs heard = new Knobs(
+                change.stopsDrawn()
+                        .plus(change.stopsPutIn())
+                        .and(from.heard().stops())
+                        .and(to.heard().stops()),
+                change.couplersDrawn()
+                        .plus(change.couplersPutIn())
+                        .and(from.heard().couplers())
+                        .and(to.heard().couplers()),
+                change.tremulantsDrawn().plus(change.tremulantsPutIn()));
+        int boxes = (int) change.boxes().stream()
+                .filter(box -> to.heard().boxes().contains(box.division())
+                        && from.heard().boxes().contains(box.division()))
+                .count();
+        int presses = 0;
+        int besides = heard.size();
+        for (Knobs reach : pistons) {
+            int set = heard.and(reach).size();
+            presses += set > 0 ? 1 : 0;
+            besides -= set;
         }
+        return new Moves(heard.size(), change.knobs() - heard.size(), boxes, presses, besides);
+    }
+
+    ChangeTime {
+        pistons = List.copyOf(pistons);
     }
 
     double byHand(Moves moves) {
@@ -56,7 +74,9 @@ record ChangeTime(double seconds, double moveS) {
     }
 
     double byPiston(Moves moves) {
-        return A_PISTON + A_BOX * moves.boxes() + (isInTime(0, moves.boxes()) ? 0 : TOO_LATE);
+        int hands = moves.besides() + Math.max(0, moves.presses() - 1);
+        double cost = A_PISTON * Math.max(1, moves.presses()) + A_KNOB * moves.besides() + A_BOX * moves.boxes();
+        return isInTime(hands, moves.boxes()) ? cost : cost + TOO_LATE;
     }
 
     private boolean isInTime(int knobs, int boxes) {

@@ -52,7 +52,7 @@ public final class RegistrationProposer {
         Step step = new Step(
                 requirements.transition(plan, place),
                 Requirements.before(plan, place).map(draft -> neighbour(plan, place, draft)),
-                organ.organ().pistons().generals() > 0);
+                organ.organ().pistons().any());
         List<Candidate> ranked = search.ranked(goOn).stream()
                 .map(each -> each.with(each.points() + step.points(each)))
                 .sorted(VerseSearch.BEST_FIRST)

@@ -258,7 +258,7 @@ final class Requirements {
 
     private ChangeTime breath(Plan plan, Hymn hymn) {
         double seconds = BetweenVerses.breathS(hymn, plan.heading().people(), sound);
-        return new ChangeTime(seconds, plan.heading().moveS());
+        return new ChangeTime(seconds, plan.heading().moveS(), FreePistons.reaches(organ.organ()));
     }
 
     /** What is drawn in the verse before, if anything. */

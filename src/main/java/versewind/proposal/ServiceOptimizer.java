@@ -9,10 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import versewind.organ.Knobs;
 
 /**
  * Of the candidates of every verse those that together cost least: their points, what has to be moved from one to the
- * next, and sameness, with as many general pistons as there are.
+ * next, and sameness, with as many pistons as there are.
  *
  * <p>For given pistons the best chain is found by dynamic programming over the candidates. Which registrations have a
  * piston is decided by branch and bound: where more have one in the best chain than there are, one of them is given a
@@ -48,19 +49,19 @@ final class ServiceOptimizer {
      * @param bound the least that any chain of these candidates can cost
      * @param pistons what is set on pistons, in the order of need; those that were there already left out
      */
-    record Best(List<Integer> candidates, double cost, double bound, List<GeneralSetting> pistons) {}
+    record Best(List<Integer> candidates, double cost, double bound, List<Knobs> pistons) {}
 
     /**
      * Reads the stages.
      *
      * @param stages the verses, in their order
-     * @param pistons how many generals may be set
-     * @param owned what is set on a general already
+     * @param pistons how many registrations may be set on pistons
+     * @param owned what is set on a piston already
      */
-    ServiceOptimizer(List<VerseCandidates> stages, int pistons, Set<GeneralSetting> owned) {
+    ServiceOptimizer(List<VerseCandidates> stages, int pistons, Set<Knobs> owned) {
         this.stages = stages;
         this.pistons = pistons;
-        Map<GeneralSetting, Integer> numbers = new LinkedHashMap<>();
+        Map<Knobs, Integer> numbers = new LinkedHashMap<>();
         setting = new int[stages.size()][];
         byHand = new double[stages.size()][][];
         byEither = new double[stages.size()][][];
@@ -68,7 +69,7 @@ final class ServiceOptimizer {
             List<Candidate> candidates = stages.get(i).candidates();
             setting[i] = new int[candidates.size()];
             for (int c = 0; c < setting[i].length; c++) {
-                GeneralSetting each = candidates.get(c).setting();
+                Knobs each = candidates.get(c).setting();
                 setting[i][c] = numbers.computeIfAbsent(each, key -> numbers.size());
             }
         }
@@ -83,7 +84,7 @@ final class ServiceOptimizer {
         }
     }
 
-    private final List<GeneralSetting> settings;
+    private final List<Knobs> settings;
 
     /** What it costs to come from each candidate of the verse before to each of a verse. */
     private void weigh(int stage) {
@@ -213,9 +214,9 @@ final class ServiceOptimizer {
         return used;
     }
 
-    private List<GeneralSetting> pistonsOf(int[] path) {
+    private List<Knobs> pistonsOf(int[] path) {
         Set<Integer> used = used(path).keySet();
-        List<GeneralSetting> order = new ArrayList<>();
+        List<Knobs> order = new ArrayList<>();
         for (int i = 0; i < path.length; i++) {
             int s = setting[i][path[i]];
             if (used.contains(s) && !order.contains(settings.get(s))) {

@@ -2,11 +2,14 @@ package versewind.proposal;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
+import versewind.organ.Knobs;
 import versewind.organ.Registration;
 import versewind.plan.Plan;
 import versewind.plan.Sung;
@@ -71,14 +74,13 @@ final class ServiceSearch {
         if (searched.isEmpty()) {
             return new ServiceProposal(List.of(), 0, 0, 0, unsearched);
         }
-        FreeGenerals generals = FreeGenerals.of(proposer.organ().organ(), plan, hymns);
+        FreePistons pistons = FreePistons.of(proposer.organ().organ(), plan, hymns);
         List<VerseCandidates> stages =
                 IntStream.range(0, searched.size()).mapToObj(this::stage).toList();
-        ServiceOptimizer chain = new ServiceOptimizer(
-                stages, generals.free().size(), generals.owned().keySet());
+        ServiceOptimizer chain = new ServiceOptimizer(stages, pistons.free(), pistons.owned());
         ServiceOptimizer.Best best = chain.best(watcher::goesOn);
         double greedyCost = chain.greedy().cost();
-        return new ServiceProposal(drawn(stages, best, generals), best.cost(), best.bound(), greedyCost, unsearched);
+        return new ServiceProposal(drawn(stages, best, pistons), best.cost(), best.bound(), greedyCost, unsearched);
     }
 
     private VerseCandidates stage(int index) {
@@ -108,8 +110,9 @@ final class ServiceSearch {
     }
 
     private List<ServiceProposal.OfVerse> drawn(
-            List<VerseCandidates> stages, ServiceOptimizer.Best best, FreeGenerals generals) {
-        Map<GeneralSetting, String> names = generals.with(best.pistons());
+            List<VerseCandidates> stages, ServiceOptimizer.Best best, FreePistons pistons) {
+        Set<Knobs> set = new HashSet<>(pistons.owned());
+        set.addAll(best.pistons());
         List<Settling.Chosen> chosen = new ArrayList<>();
         for (int i = 0; i < stages.size(); i++) {
             Candidate candidate =
@@ -118,22 +121,24 @@ final class ServiceSearch {
                     candidate,
                     searched.get(i).scoring().requirement(),
                     stages.get(i).transition().breath().isPresent(),
-                    !names.containsKey(candidate.setting())));
+                    !pistons.setEverything() || !set.contains(candidate.setting())));
         }
         List<Registration> settled = proposer.settled(chosen);
         List<ServiceProposal.OfVerse> verses = new ArrayList<>();
         for (int i = 0; i < stages.size(); i++) {
             Candidate candidate = chosen.get(i).candidate();
+            boolean hasPiston = set.contains(candidate.setting());
             Optional<Candidate> before =
                     chosen.get(i).follows() ? Optional.of(chosen.get(i - 1).candidate()) : Optional.empty();
             Proposal proposal = proposer.proposal(
                     searched.get(i).scoring(),
-                    new Step(stages.get(i).transition(), before, !chosen.get(i).isByHand()),
+                    new Step(stages.get(i).transition(), before, hasPiston),
                     candidate,
                     settled.get(i),
                     Optional.empty());
-            verses.add(new ServiceProposal.OfVerse(
-                    searched.get(i).place(), proposal, names.getOrDefault(candidate.setting(), "")));
+            Optional<Registration> was = chosen.get(i).follows() ? Optional.of(settled.get(i - 1)) : Optional.empty();
+            String piston = hasPiston ? pistons.press(settled.get(i), was) : "";
+            verses.add(new ServiceProposal.OfVerse(searched.get(i).place(), proposal, piston));
         }
         return verses;
     }

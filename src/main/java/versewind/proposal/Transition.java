@@ -68,7 +68,7 @@ record Transition(Kind kind, Growth growth, Optional<ChangeTime> breath) {
         if (breath.isEmpty()) {
             return new Cost(0, 0, sum.points());
         }
-        ChangeTime.Moves moves = ChangeTime.Moves.between(from, to);
+        ChangeTime.Moves moves = breath.get().moves(from, to);
         double byHand = breath.get().byHand(moves);
         boolean isWorthAPiston = Math.abs(to.levelDba() - from.levelDba()) >= WORTH_A_PISTON_DB;
         return new Cost(byHand, isWorthAPiston ? Math.min(byHand, breath.get().byPiston(moves)) : byHand, sum.points());

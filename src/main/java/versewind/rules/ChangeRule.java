@@ -2,9 +2,9 @@ package versewind.rules;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import versewind.organ.General;
-import versewind.organ.Pistons;
+import versewind.organ.NotationException;
+import versewind.organ.Piston;
+import versewind.organ.Pressed;
 import versewind.plan.Hymn;
 import versewind.plan.Verse;
 
@@ -37,56 +37,47 @@ public enum ChangeRule implements PlanRule {
         }
     },
 
-    /** A general piston is one that the organ has, on a memory level that it has. */
+    /** A piston is one that the organ has, on a memory level that it has. */
     PISTON_MISSING("no such piston", 6) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
-            Pistons pistons = hymn.organ().pistons();
-            return General.of(hymn.verse(index).piston())
-                    .filter(general -> !pistons.has(general))
-                    .map(general -> new Breach(
-                            List.of(), sentence(general, pistons), () -> PistonChoice.another(hymn, index).stream()));
-        }
-
-        private static String sentence(General general, Pistons pistons) {
-            if (pistons.generals() == 0) {
-                return "The organ has no general pistons, and so no " + general.piston() + ": all is moved by hand.";
+            try {
+                Pressed.read(hymn.organ(), hymn.verse(index).piston());
+                return Optional.empty();
+            } catch (NotationException unknown) {
+                return Optional.of(
+                        new Breach(List.of(), unknown.getMessage(), () -> PistonChoice.another(hymn, index).stream()));
             }
-            if (general.number() < 1 || general.number() > pistons.generals()) {
-                return "The organ has no piston " + general.piston() + ": its generals are G1 to G" + pistons.generals()
-                        + ".";
-            }
-            return "The organ has no memory level " + general.level() + " for piston " + general.name() + ": it has "
-                    + pistons.memoryLevels() + ".";
         }
     },
 
-    /** A general piston holds one registration; for another its memory level has to be changed. */
+    /** A piston holds one setting; for another its memory level has to be changed. */
     PISTON_TWICE("piston twice", 3) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
-            Verse verse = hymn.verse(index);
-            if (!PistonChoice.isGeneral(verse.piston(), hymn.organ())) {
-                return Optional.empty();
-            }
-            return holder(hymn, index)
-                    .map(holder -> new Breach(
+            for (Piston piston : hymn.pressed(hymn.verse(index)).pistons()) {
+                Optional<String> holder = holder(hymn, index, piston);
+                if (holder.isPresent()) {
+                    return Optional.of(new Breach(
                             List.of(),
-                            "Piston " + verse.piston() + " holds something else since " + holder
+                            "Piston " + piston.name(hymn.organ()) + " holds something else since " + holder.get()
                                     + ": it would have to be on another memory level here.",
                             () -> PistonChoice.another(hymn, index).stream()));
+                }
+            }
+            return Optional.empty();
         }
 
         /** The first verse of the plan that has the piston, if that is set otherwise there. */
-        private static Optional<String> holder(InHymn hymn, int index) {
+        private static Optional<String> holder(InHymn hymn, int index, Piston piston) {
             Verse verse = hymn.verse(index);
             for (int i = 0; i <= hymn.index(); i++) {
                 Hymn other = hymn.plan().hymns().get(i);
                 for (int v = 0; v < (i < hymn.index() ? other.verses().size() : index); v++) {
                     Verse before = other.verses().get(v);
-                    if (PistonChoice.isTheSame(before.piston(), verse.piston())) {
+                    if (hymn.pressed(before).pistons().contains(piston)) {
                         String where = i == hymn.index() ? "" : (other.number() + " ").stripLeading();
-                        return PistonChoice.isSetTheSame(before, verse)
+                        return PistonChoice.isSetTheSame(piston, before, verse, hymn.organ())
                                 ? Optional.empty()
                                 : Optional.of(where + before.label());
                     }
@@ -96,23 +87,40 @@ public enum ChangeRule implements PlanRule {
         }
     },
 
-    /** One registration wants one piston. */
+    /** One setting wants one piston. */
     PISTONS_ALIKE("two pistons alike", 2) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
+            return hymn.pressed(hymn.verse(index)).pistons().stream()
+                    .flatMap(piston -> alike(hymn, index, piston).stream())
+                    .findFirst();
+        }
+
+        private static Optional<Breach> alike(InHymn hymn, int index, Piston piston) {
             Verse verse = hymn.verse(index);
-            return !PistonChoice.isGeneral(verse.piston(), hymn.organ())
-                    ? Optional.empty()
-                    : hymn.before(index)
-                            .filter(before -> PistonChoice.isGeneral(before.piston(), hymn.organ())
-                                    && PistonChoice.isSetTheSame(before, verse))
-                            .findFirst()
-                            .filter(before -> !PistonChoice.isTheSame(before.piston(), verse.piston()))
-                            .map(before -> new Breach(
-                                    List.of(),
-                                    "Piston " + verse.piston() + " sets the same as " + before.piston()
-                                            + ": one is enough.",
-                                    () -> Stream.of(hymn.onPiston(before.piston(), index, verse))));
+            return hymn.before(index)
+                    .filter(before -> PistonChoice.isSetTheSame(piston, before, verse, hymn.organ()))
+                    .flatMap(before -> hymn.pressed(before).pistons().stream())
+                    .filter(other -> other.division().equals(piston.division()))
+                    .findFirst()
+                    .filter(other -> !other.equals(piston))
+                    .map(other -> new Breach(
+                            List.of(),
+                            "Piston " + piston.name(hymn.organ()) + " sets the same as " + other.name(hymn.organ())
+                                    + ": one is enough.",
+                            () -> with(hymn, index, piston, other).stream()));
+        }
+
+        private static Optional<Mend> with(InHymn hymn, int index, Piston piston, Piston other) {
+            Verse verse = hymn.verse(index);
+            List<Piston> pistons = hymn.pressed(verse).pistons().stream()
+                    .map(each -> each.equals(piston) ? other : each)
+                    .toList();
+            boolean isOnOneLevel =
+                    pistons.stream().map(Piston::level).distinct().count() == 1;
+            return isOnOneLevel
+                    ? Optional.of(hymn.onPiston(new Pressed(pistons).name(hymn.organ()), index, verse))
+                    : Optional.empty();
         }
     },
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.organ.Instrument;
+import versewind.organ.Pressed;
 import versewind.organ.Registration;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -58,6 +59,11 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
         return Stream.concat(
                 plan.hymns().subList(0, index).stream().flatMap(hymn -> hymn.verses().stream()),
                 verses().subList(0, verse).stream());
+    }
+
+    /** The pistons that are pressed for a verse. */
+    Pressed pressed(Verse verse) {
+        return Pressed.of(organ(), verse.piston());
     }
 
     /** True for two verses that the same people sing. */

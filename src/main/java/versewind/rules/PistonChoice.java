@@ -1,18 +1,24 @@
 package versewind.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import versewind.organ.General;
 import versewind.organ.Instrument;
+import versewind.organ.Knobs;
+import versewind.organ.Piston;
+import versewind.organ.Pressed;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 
 /**
- * The general pistons of a plan: each distinct registration has one, in the order of need, and a verse that is drawn
- * otherwise than others on its piston goes on a piston of its own. Common practice, no source.
+ * The pistons of a plan: each distinct registration has a general, or each distinct registration of a division a
+ * divisional, in the order of need; and a verse that is drawn otherwise than others on its piston goes on a piston of
+ * its own. Common practice, no source.
  */
 public final class PistonChoice {
 
@@ -20,7 +26,8 @@ public final class PistonChoice {
 
     /**
      * A verse that is drawn otherwise than the plan has it, on a piston that may set it: its own where no other verse
-     * has it, else one that sets just this, or the first that is free. A verse that was set by hand stays so.
+     * has it, else one that sets just this, or the first that is free. A verse that was set by hand stays so, and a
+     * name that is no piston of the organ stays.
      *
      * @param plan with the verse as it was
      * @param place of the verse
@@ -28,19 +35,18 @@ public final class PistonChoice {
      * @param organ the instrument
      */
     public static Verse redrawn(Plan plan, VersePlace place, Verse drawn, Instrument organ) {
-        Verse before = plan.hymns().get(place.hymn()).verses().get(place.verse());
-        if (isSetTheSame(drawn, before)) {
-            return drawn.withPiston(before.piston());
-        }
+        Verse before = plan.verse(place);
+        Pressed pressed = Pressed.of(organ, before.piston());
         Verse without = drawn.withPiston("");
-        if (!isGeneral(before.piston(), organ)) {
-            return without;
-        }
-        if (!isShared(plan, before.piston())) {
+        Plan others = plan.withVerse(place, without);
+        boolean isFree = pressed.pistons().stream()
+                .allMatch(piston -> isSetTheSame(piston, drawn, before, organ) || !isPressed(others, organ, piston));
+        if (isFree) {
             return drawn.withPiston(before.piston());
         }
-        return without.withPiston(
-                forVerse(plan.withVerse(place, without), organ, without).orElse(""));
+        List<OptionalInt> wanted =
+                pressed.pistons().stream().map(Piston::division).toList();
+        return drawn.withPiston(chosen(others, organ, without, wanted).orElse(""));
     }
 
     /** A mend, with another piston where it would leave one that sets something else in another verse. */
@@ -50,7 +56,7 @@ public final class PistonChoice {
             return mend;
         }
         Verse after = redrawn(hymn.plan(), hymn.place(index), mend.verse(), hymn.organ());
-        if (after.piston().equals(before.piston()) || !isGeneral(before.piston(), hymn.organ())) {
+        if (after.piston().equals(before.piston())) {
             return mend;
         }
         String words = after.piston().isEmpty()
@@ -63,58 +69,89 @@ public final class PistonChoice {
     static Optional<Mend> another(InHymn hymn, int index) {
         Verse verse = hymn.verse(index).withPiston("");
         Plan without = hymn.plan().withVerse(hymn.place(index), verse);
-        return forVerse(without, hymn.organ(), verse).map(piston -> hymn.onPiston(piston, index, verse));
+        Optional<Verse> before =
+                hymn.hymn().before(index).stream().map(hymn::verse).findFirst();
+        List<OptionalInt> wanted = hymn.pressed(hymn.verse(index)).pistons().stream()
+                .map(Piston::division)
+                .toList();
+        return chosen(without, hymn.organ(), verse, wanted)
+                .or(() -> forVerse(without, hymn.organ(), before, verse))
+                .map(piston -> hymn.onPiston(piston, index, verse));
     }
 
     /**
      * The general that sets just what a verse has, or else the first that the plan leaves free, on the lowest memory
-     * level; if there is one.
+     * level. Where there is none, likewise a divisional for each division that is drawn otherwise than before.
+     *
+     * @param before the verse before, if there is one
      */
-    static Optional<String> forVerse(Plan plan, Instrument organ, Verse verse) {
-        List<Verse> all = verses(plan).toList();
-        Optional<String> same = all.stream()
-                .filter(other -> isSetTheSame(other, verse) && isGeneral(other.piston(), organ))
-                .map(Verse::piston)
-                .findFirst();
-        return same.or(() -> inOrder(organ)
-                .filter(general -> all.stream().noneMatch(other -> isNamed(other.piston(), general)))
-                .findFirst()
-                .map(General::name));
+    static Optional<String> forVerse(Plan plan, Instrument organ, Optional<Verse> before, Verse verse) {
+        Optional<String> general = chosen(plan, organ, verse, List.of(OptionalInt.empty()));
+        if (general.isPresent()) {
+            return general;
+        }
+        List<OptionalInt> changed = organ.pistons().divisionals().keySet().stream()
+                .map(name -> organ.division(name))
+                .filter(division -> !before.map(
+                                other -> isSetTheSame(Piston.of(1, division.getAsInt(), 1), other, verse, organ))
+                        .orElse(false))
+                .toList();
+        return chosen(plan, organ, verse, changed);
+    }
+
+    /** Pistons of some divisions, or a general, on the lowest memory level that has all; if there is one. */
+    private static Optional<String> chosen(Plan plan, Instrument organ, Verse verse, List<OptionalInt> wanted) {
+        Predicate<Piston> isSet = piston -> verses(plan)
+                .anyMatch(other -> Pressed.of(organ, other.piston()).pistons().contains(piston)
+                        && isSetTheSame(piston, other, verse, organ));
+        Predicate<Piston> isFree = piston -> !isPressed(plan, organ, piston);
+        return onOneLevel(organ, wanted, List.of(isSet)).or(() -> onOneLevel(organ, wanted, List.of(isSet, isFree)));
+    }
+
+    /** Pistons of one memory level, each the first that is wanted most. */
+    private static Optional<String> onOneLevel(
+            Instrument organ, List<OptionalInt> divisions, List<Predicate<Piston>> wanted) {
+        for (int level = 1; level <= organ.pistons().memoryLevels() && !divisions.isEmpty(); level++) {
+            List<Piston> chosen = new ArrayList<>();
+            for (OptionalInt division : divisions) {
+                List<Piston> inOrder = inOrder(organ, level, division);
+                wanted.stream()
+                        .flatMap(each -> inOrder.stream().filter(each))
+                        .findFirst()
+                        .ifPresent(chosen::add);
+            }
+            if (chosen.size() == divisions.size()) {
+                return Optional.of(new Pressed(chosen).name(organ));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static List<Piston> inOrder(Instrument organ, int level, OptionalInt division) {
+        int count = division.isEmpty()
+                ? organ.pistons().generals()
+                : organ.pistons()
+                        .divisionals()
+                        .getOrDefault(organ.divisionNames().get(division.getAsInt()), 0);
+        return IntStream.rangeClosed(1, count)
+                .mapToObj(number -> new Piston(level, division, number))
+                .toList();
     }
 
     private static Stream<Verse> verses(Plan plan) {
         return plan.hymns().stream().flatMap(hymn -> hymn.verses().stream());
     }
 
-    private static boolean isShared(Plan plan, String piston) {
-        return verses(plan).filter(verse -> isTheSame(verse.piston(), piston)).count() > 1;
+    private static boolean isPressed(Plan plan, Instrument organ, Piston piston) {
+        return verses(plan)
+                .anyMatch(verse -> Pressed.of(organ, verse.piston()).pistons().contains(piston));
     }
 
-    /** True where a general sets two verses alike. */
-    static boolean isSetTheSame(Verse one, Verse other) {
-        return one.registration().stops().equals(other.registration().stops())
-                && one.registration().couplers().equals(other.registration().couplers())
-                && one.registration().tremulants().equals(other.registration().tremulants());
-    }
-
-    /** True for the name of a general that the organ has. */
-    static boolean isGeneral(String piston, Instrument organ) {
-        return General.of(piston).filter(organ.pistons()::has).isPresent();
-    }
-
-    /** True for two names of one general on one memory level. */
-    static boolean isTheSame(String piston, String other) {
-        return General.of(piston).filter(general -> isNamed(other, general)).isPresent();
-    }
-
-    private static boolean isNamed(String piston, General general) {
-        return General.of(piston).equals(Optional.of(general));
-    }
-
-    /** All that the organ has, those of the first memory level first. */
-    private static Stream<General> inOrder(Instrument organ) {
-        return IntStream.rangeClosed(1, organ.pistons().memoryLevels()).boxed().flatMap(level -> IntStream.rangeClosed(
-                        1, organ.pistons().generals())
-                .mapToObj(number -> new General(level, number)));
+    /** True where a piston sets two verses alike. */
+    static boolean isSetTheSame(Piston piston, Verse one, Verse other, Instrument organ) {
+        Knobs reach = piston.reach(organ);
+        return Knobs.drawn(one.registration())
+                .and(reach)
+                .equals(Knobs.drawn(other.registration()).and(reach));
     }
 }

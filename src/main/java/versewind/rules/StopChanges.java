@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
+import versewind.organ.Knobs;
 import versewind.organ.Registration;
 
 /**
@@ -81,6 +82,23 @@ public record StopChanges(
     private static IndexSet heard(IndexSet couplers, PlayedRegistration played) {
         return IndexSet.of(couplers.stream()
                 .filter(coupler -> played.isPlayed(played.organ().keyboardOf(coupler))));
+    }
+
+    /** Those that some knobs are not among; boxes always. */
+    public StopChanges beyond(Knobs reach) {
+        return new StopChanges(
+                stopsDrawn.minus(reach.stops()),
+                stopsPutIn.minus(reach.stops()),
+                couplersDrawn.minus(reach.couplers()),
+                couplersPutIn.minus(reach.couplers()),
+                tremulantsDrawn.minus(reach.tremulants()),
+                tremulantsPutIn.minus(reach.tremulants()),
+                boxes);
+    }
+
+    /** Number of stops, couplers and tremulants that are moved. */
+    public int knobs() {
+        return count() - boxes.size();
     }
 
     /** Number of movements: each stop, coupler, tremulant and box is one. */

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import versewind.organ.Pressed;
 import versewind.plan.Verse;
 
 /**
@@ -33,32 +35,27 @@ final class VerseChange {
 
     /** A change that needs longer than the breath. */
     Optional<Breach> breach() {
-        double neededS = isSet() ? neededByPistonS() : neededByHandS();
+        Pressed pressed = Pressed.of(hymn.organ(), verse.piston());
+        double neededS = neededS(pressed);
         if (neededS <= breathS) {
             return Optional.empty();
         }
-        int count = isSet() ? changes.boxes().size() : changes.count();
+        int count = changes.beyond(pressed.reach(hymn.organ())).count();
         return Optional.of(new Breach(
                 List.of(
                         Figure.count("movements", count),
                         new Figure("needed", neededS, Figure.Unit.SECONDS),
                         new Figure("breath", breathS, Figure.Unit.SECONDS)),
                 sentence(count, neededS),
-                () -> onPiston().stream()));
+                () -> pressed.sets() ? Stream.empty() : onPiston().stream()));
     }
 
-    private boolean isSet() {
-        return hymn.organ().pistons().set(verse.piston());
-    }
-
-    /** Time in s by hand and foot. */
-    private double neededByHandS() {
-        int boxes = changes.boxes().size();
-        return BetweenVerses.neededS(changes.count() - boxes, boxes, moveS());
-    }
-
-    private double neededByPistonS() {
-        return BetweenVerses.neededS(0, changes.boxes().size(), moveS());
+    /** Time in s by hand and foot, where pistons are pressed: each more than the first is a movement of the hand. */
+    private double neededS(Pressed pressed) {
+        StopChanges byHand = changes.beyond(pressed.reach(hymn.organ()));
+        int boxes = byHand.boxes().size();
+        int presses = Math.max(0, pressed.pistons().size() - 1);
+        return BetweenVerses.neededS(byHand.count() - boxes + presses, boxes, moveS());
     }
 
     private double moveS() {
@@ -84,9 +81,8 @@ final class VerseChange {
     }
 
     private Optional<Mend> onPiston() {
-        return !isSet() && neededByPistonS() <= breathS
-                ? PistonChoice.forVerse(hymn.plan(), hymn.organ(), verse)
-                        .map(piston -> hymn.onPiston(piston, index, verse))
-                : Optional.empty();
+        return PistonChoice.forVerse(hymn.plan(), hymn.organ(), Optional.of(before), verse)
+                .filter(piston -> neededS(Pressed.of(hymn.organ(), piston)) <= breathS)
+                .map(piston -> hymn.onPiston(piston, index, verse));
     }
 }

@@ -186,7 +186,8 @@ final class DraftReader {
                         each -> new Pistons(
                                 each.get(InstrumentFields.GENERALS),
                                 divisionals,
-                                each.get(InstrumentFields.MEMORY_LEVELS)))
+                                each.get(InstrumentFields.MEMORY_LEVELS),
+                                each.get(InstrumentFields.SETS_COUPLERS)))
                 : Optional.empty();
     }
 

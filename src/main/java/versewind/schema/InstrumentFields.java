@@ -115,7 +115,8 @@ public final class InstrumentFields {
             values -> new Pistons(
                     values.get(InstrumentFields.GENERALS),
                     values.get(InstrumentFields.DIVISIONALS),
-                    values.get(InstrumentFields.MEMORY_LEVELS)),
+                    values.get(InstrumentFields.MEMORY_LEVELS),
+                    values.get(InstrumentFields.SETS_COUPLERS)),
             InstrumentFields::of);
 
     public static final Field<Pistons, Integer> GENERALS = PISTONS.add(
@@ -131,6 +132,13 @@ public final class InstrumentFields {
                     "memory levels", Kinds.whole(0, MOST), "sets that the pistons hold")
             .blank(0)
             .label("Levels");
+
+    public static final Field<Pistons, Boolean> SETS_COUPLERS = PISTONS.add(
+                    "divisionals set couplers",
+                    Kinds.FLAG,
+                    "whether a divisional sets the couplers of its keyboard too")
+            .orElse(false)
+            .label("Couplers");
 
     // a division in a form, which asks some of it otherwise than a file
 
@@ -271,6 +279,7 @@ public final class InstrumentFields {
             case "generals" -> pistons.generals();
             case "divisionals" -> pistons.divisionals();
             case "memory levels" -> pistons.memoryLevels();
+            case "divisionals set couplers" -> pistons.setsCouplers();
             default -> throw Table.without(field);
         };
     }

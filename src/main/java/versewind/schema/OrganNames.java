@@ -15,6 +15,7 @@ import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Nearest;
 import versewind.organ.NotationException;
+import versewind.organ.Pressed;
 import versewind.organ.Quoted;
 import versewind.organ.RegistrationText;
 import versewind.organ.Stop;
@@ -139,6 +140,21 @@ public final class OrganNames {
             throw unknown(found, "division", name, divisions);
         }
         return today(now.get(), name, name).map(divisions::indexOf);
+    }
+
+    /** The name of pistons, with today's names of divisions; a name that is none of the organ's as it is. */
+    String pistons(String written) {
+        if (organ.isEmpty() || written.isBlank() || Pressed.of(organ(), written).sets()) {
+            return written;
+        }
+        String today = written;
+        for (Map.Entry<String, Now<String>> each : former.divisions().entrySet()) {
+            Optional<String> now = each.getValue().name();
+            today = now.isPresent() ? today.replace(each.getKey(), now.get()) : today;
+        }
+        boolean isFormer = Pressed.of(organ(), today).sets();
+        outdated |= isFormer;
+        return isFormer ? today : written;
     }
 
     /** Index of a division that stands in a box; empty if division or box is gone. */

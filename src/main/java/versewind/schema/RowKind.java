@@ -19,7 +19,7 @@ public enum RowKind {
             StopFields.FROM),
     COUPLER("Coupler", InstrumentFields.COUPLER),
     TREMULANT("Tremulant", InstrumentFields.TREMULANT),
-    PISTONS("Pistons", InstrumentFields.GENERALS, InstrumentFields.MEMORY_LEVELS),
+    PISTONS("Pistons", InstrumentFields.GENERALS, InstrumentFields.MEMORY_LEVELS, InstrumentFields.SETS_COUPLERS),
     ROOM("Room", RoomFields.VOLUME, RoomFields.SEATS),
     TIMES("Reverberation", RoomFields.TIMES),
     DISTANCES("Distances", RoomFields.DISTANCE),

@@ -74,7 +74,7 @@ public final class VerseFields {
     private static final PlayedFields<Verse> PLAYED = new PlayedFields<>(TABLE);
 
     public static final Field<Verse, String> PISTON =
-            TABLE.text("piston", "the piston that sets it, as G3, or 2/G3 on memory level 2");
+            TABLE.text("piston", "the piston that sets it, as G3 or 2/G3, or those of divisions, as Great 3, Swell 2");
 
     public static final Field<Verse, String> NOTE = TABLE.text("note", "a note for the desk");
 
@@ -153,7 +153,7 @@ public final class VerseFields {
                         unboxed(values.get(PEOPLE)),
                         new Share(unboxed(values.get(IN_TEN)), Share.USUAL_IN_TEN)),
                 new Played(PLAYED.played(values), PLAYED.registration(values)),
-                values.get(PISTON),
+                values.names().pistons(values.get(PISTON)),
                 values.get(NOTE),
                 values.get(MOOD),
                 locks(values),

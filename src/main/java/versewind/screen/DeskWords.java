@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import versewind.organ.Instrument;
+import versewind.organ.Pressed;
 import versewind.organ.Registration;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -139,7 +140,11 @@ final class DeskWords {
     }
 
     private boolean hasPiston(VersePlace place) {
-        return organ.pistons().set(verse(place).piston());
+        return pressed(place).sets();
+    }
+
+    private Pressed pressed(VersePlace place) {
+        return Pressed.of(organ, verse(place).piston());
     }
 
     private String pistonWords(VersePlace place) {
@@ -160,22 +165,13 @@ final class DeskWords {
         if (hasPiston(place)) {
             flow.add(pistonWords(place), Style.DRAWN);
             Registration planned = ServiceOrder.verse(work.plan(), place).registration();
-            moves = StopChanges.between(withBoxesOf(planned, drawn(before)), drawn(place));
+            moves = StopChanges.between(pressed(place).press(organ, drawn(before), planned), drawn(place));
         }
         List<StopChangesByDivision> movements = StopChangesByDivision.of(organ, moves);
         knobs(flow, movements, Style.STRONG);
         movements.stream().filter(each -> each.box().isPresent()).forEach(each -> flow.paragraph()
                 .add("box", Style.HEADING)
                 .add(each.where() + " " + each.box().get().word(), Style.STRONG));
-    }
-
-    /** A piston does not move the boxes. */
-    private Registration withBoxesOf(Registration drawn, Registration other) {
-        Registration result = drawn;
-        for (int i = 0; i < other.boxes().size(); i++) {
-            result = result.withBox(i, other.boxes().get(i));
-        }
-        return result;
     }
 
     private static void knobs(Flow flow, List<StopChangesByDivision> movements, Style style) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import versewind.organ.Instrument;
+import versewind.organ.Pressed;
 import versewind.organ.Registration;
 import versewind.plan.Verse;
 import versewind.rules.StopChanges;
@@ -48,9 +49,13 @@ final class MovesLine {
         if (moves.count() == 0) {
             return "no changes.";
         }
-        return organ.pistons().set(piston)
-                ? "piston " + piston + ", or " + moves.count() + " by hand"
-                : moves.count() + (moves.count() == 1 ? " change" : " changes");
+        Pressed pressed = Pressed.of(organ, piston);
+        if (!pressed.sets()) {
+            return moves.count() + (moves.count() == 1 ? " change" : " changes");
+        }
+        int besides = moves.beyond(pressed.reach(organ)).knobs();
+        return "piston " + piston + (besides == 0 ? "" : " and " + besides + " by hand") + ", or " + moves.count()
+                + " by hand";
     }
 
     /** How much louder the organ becomes. */

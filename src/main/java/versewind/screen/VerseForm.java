@@ -1,6 +1,9 @@
 package versewind.screen;
 
 import java.util.List;
+import versewind.organ.Instrument;
+import versewind.organ.NotationException;
+import versewind.organ.Pressed;
 import versewind.plan.Verse;
 import versewind.plan.Verses;
 import versewind.schema.Field;
@@ -14,6 +17,7 @@ final class VerseForm {
             List.of(VerseFields.LABEL, VerseFields.PEOPLE, VerseFields.IN_TEN, VerseFields.PISTON, VerseFields.NOTE);
 
     static final int LABEL = ASKED.indexOf(VerseFields.LABEL);
+    private static final int PISTON = ASKED.indexOf(VerseFields.PISTON);
     static final int PEOPLE = ASKED.indexOf(VerseFields.PEOPLE);
 
     private VerseForm() {}
@@ -23,8 +27,21 @@ final class VerseForm {
         return FormBox.of(
                         "Verse",
                         row.fields(),
-                        (form, closed) -> PlanChanges.change(closed, work, labelled(row.typed(form), work)))
+                        (form, closed) -> PlanChanges.change(
+                                closed, work, labelled(onPiston(row.typed(form), verse, work.instrument()), work)))
                 .at(at);
+    }
+
+    /** A verse on another piston only if the organ has it, under its full name. */
+    private static Verse onPiston(Verse typed, Verse before, Instrument organ) {
+        if (typed.piston().equals(before.piston())) {
+            return typed;
+        }
+        try {
+            return typed.withPiston(Pressed.read(organ, typed.piston()).name(organ));
+        } catch (NotationException unknown) {
+            throw new FormBox.Wrong(PISTON, unknown.getMessage());
+        }
     }
 
     /** A verse whose label is left blank gets the one that it usually has. */

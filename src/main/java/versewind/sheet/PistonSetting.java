@@ -2,21 +2,21 @@ package versewind.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import versewind.organ.General;
-import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
+import versewind.organ.Knobs;
+import versewind.organ.Piston;
+import versewind.organ.Pressed;
 import versewind.organ.Registration;
 
 /**
  * One piston on one memory level, to be set before the service.
  *
- * <p>A general is set on the memory level that its name says. One that the plan uses for several registrations without
+ * <p>A piston is set on the memory level that its name says. One that the plan uses for several registrations without
  * saying so holds the first on memory level 1, the next on the next level that is free, and so on. Pistons do not set
- * swell boxes. A piston whose name begins as a division's does ("Sw 2") sets that division alone.
+ * swell boxes. A divisional sets its division alone.
  *
  * @param piston the piston, "G3"
  * @param level memory level, from 1
@@ -58,13 +58,14 @@ public record PistonSetting(String piston, int level, boolean isBeyond, List<Div
                 if (piston.isEmpty() || !verse.verse().isPlayed()) {
                     continue;
                 }
-                Held wanted = held(organ, piston, verse.verse().registration());
-                if (!held.contains(wanted)) {
-                    held.add(wanted);
-                    uses.add(new ArrayList<>());
+                for (Held wanted : held(organ, piston, verse.verse().registration())) {
+                    if (!held.contains(wanted)) {
+                        held.add(wanted);
+                        uses.add(new ArrayList<>());
+                    }
+                    uses.get(held.indexOf(wanted))
+                            .add(hymn.shortName() + " " + verse.verse().label());
                 }
-                uses.get(held.indexOf(wanted))
-                        .add(hymn.shortName() + " " + verse.verse().label());
             }
         }
         return IntStream.range(0, held.size())
@@ -99,37 +100,26 @@ public record PistonSetting(String piston, int level, boolean isBeyond, List<Div
                 .orElseThrow();
     }
 
-    private static Held held(Instrument organ, String piston, Registration registration) {
-        Registration withoutBoxes = new Registration(
-                registration.stops(),
-                registration.couplers(),
-                registration.tremulants(),
-                Registration.silent(organ).boxes());
-        Optional<General> general = General.of(piston);
-        if (general.isPresent()) {
-            int level = general.get().level();
-            return new Held(
-                    general.get().piston(), level == 1 ? OptionalInt.empty() : OptionalInt.of(level), withoutBoxes);
+    /** What the pistons of a verse hold; a name that is none of the organ's holds everything. */
+    private static List<Held> held(Instrument organ, String text, Registration registration) {
+        List<Piston> pistons = Pressed.of(organ, text).pistons();
+        if (pistons.isEmpty()) {
+            return List.of(new Held(text, OptionalInt.empty(), within(organ, registration, Knobs.all(organ))));
         }
-        OptionalInt division = division(organ, piston);
-        if (division.isEmpty()) {
-            return new Held(piston, OptionalInt.empty(), withoutBoxes);
-        }
-        IndexSet stops = IndexSet.of(registration.stops().stream()
-                .filter(stop -> organ.stops().get(stop).division() == division.getAsInt()));
-        return new Held(piston, OptionalInt.empty(), Registration.silent(organ).withStops(stops));
+        return pistons.stream()
+                .map(piston -> new Held(
+                        piston.label(organ),
+                        piston.level() == 1 ? OptionalInt.empty() : OptionalInt.of(piston.level()),
+                        within(organ, registration, piston.reach(organ))))
+                .toList();
     }
 
-    /** The only division whose name begins with the piston's letters; none for "G" and "General". */
-    private static OptionalInt division(Instrument organ, String piston) {
-        String letters = piston.replaceAll("[^\\p{L}].*$", "").toLowerCase(Locale.ROOT);
-        if (letters.length() < 2 || "general".startsWith(letters)) {
-            return OptionalInt.empty();
-        }
-        int[] beginning = IntStream.range(0, organ.divisions().size())
-                .filter(i ->
-                        organ.divisions().get(i).name().toLowerCase(Locale.ROOT).startsWith(letters))
-                .toArray();
-        return beginning.length == 1 ? OptionalInt.of(beginning[0]) : OptionalInt.empty();
+    private static Registration within(Instrument organ, Registration registration, Knobs reach) {
+        Knobs held = Knobs.drawn(registration).and(reach);
+        return new Registration(
+                held.stops(),
+                held.couplers(),
+                held.tremulants(),
+                Registration.silent(organ).boxes());
     }
 }

@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.organ.Instrument;
+import versewind.organ.Pressed;
 import versewind.organ.Registration;
 import versewind.plan.ChurchDay;
 import versewind.plan.ChurchYear;
@@ -86,10 +87,12 @@ public record Sheet(
         List<Turn> turns = new ArrayList<>();
         for (HymnSheet hymn : hymns) {
             for (VerseSheet verse : hymn.verses()) {
-                List<ChangeRow> knobs = verse.changes().stream()
-                        .filter(row -> row.kind() != ChangeRow.Kind.BOX)
-                        .toList();
-                if (!knobs.isEmpty() && !organ.pistons().set(verse.verse().piston())) {
+                boolean isByHand = !Pressed.of(organ, verse.verse().piston()).sets();
+                List<ChangeRow> knobs = (isByHand ? verse.changes() : verse.besides())
+                        .stream()
+                                .filter(row -> row.kind() != ChangeRow.Kind.BOX)
+                                .toList();
+                if (!knobs.isEmpty()) {
                     turns.add(new Turn(hymn.shortName(), verse.verse().label(), knobs));
                 }
             }
@@ -180,6 +183,7 @@ public record Sheet(
                 verse.isPlayed() ? DivisionLine.of(organ, verse.registration()) : List.of(),
                 before.stream().map(Verse::label).findFirst(),
                 changes,
+                besides(organ, before.stream().findFirst(), verse),
                 IntStream.range(1, before.size())
                         .mapToObj(i -> new VerseSheet.LeftOut(
                                 labels(before.subList(0, i)), changes(organ, Optional.of(before.get(i)), verse)))
@@ -202,6 +206,17 @@ public record Sheet(
         }
         Registration from = before.map(Verse::registration).orElse(Registration.silent(organ));
         return ChangeRow.of(StopChangesByDivision.of(organ, StopChanges.between(from, verse.registration())));
+    }
+
+    /** What a hand moves besides the pistons of a verse; nothing where they set everything or nothing. */
+    private static List<ChangeRow> besides(Instrument organ, Optional<Verse> before, Verse verse) {
+        Pressed pressed = Pressed.of(organ, verse.piston());
+        if (before.isEmpty() || !pressed.sets()) {
+            return List.of();
+        }
+        StopChanges changes = StopChanges.between(before.get().registration(), verse.registration())
+                .beyond(pressed.reach(organ));
+        return changes.knobs() == 0 ? List.of() : ChangeRow.of(StopChangesByDivision.of(organ, changes));
     }
 
     private static List<VerseSheet.Step> steps(Instrument organ, List<DynamicStep> rungs) {

@@ -133,6 +133,10 @@ public final class SheetHtml {
 
     private void verse(VerseSheet verse, boolean listsStops) {
         changes(verse);
+        if (!verse.besides().isEmpty()) {
+            html.line("p", "By hand, besides the piston:", "class", "still");
+            moves(verse.besides());
+        }
         verse.leftOut().forEach(this::leftOut);
         html.block(
                 "div",

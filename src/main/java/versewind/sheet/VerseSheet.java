@@ -20,6 +20,7 @@ import versewind.sound.Estimate;
  * @param drawn what is drawn
  * @param before label of the verse played before it; empty for the first of the service
  * @param changes what is moved since then; all that is drawn for the first of the service
+ * @param besides what of that a hand moves where pistons are pressed that do not set everything
  * @param leftOut what is moved instead where verses before it are left out, if that is not the same
  * @param played how to touch the keys, how long to breathe, or whether the breath is too short for what is moved, where
  *     there is something to say
@@ -34,6 +35,7 @@ public record VerseSheet(
         List<DivisionLine> drawn,
         Optional<String> before,
         List<ChangeRow> changes,
+        List<ChangeRow> besides,
         List<LeftOut> leftOut,
         List<String> played,
         List<Step> stronger,
@@ -42,6 +44,7 @@ public record VerseSheet(
     public VerseSheet {
         drawn = List.copyOf(drawn);
         changes = List.copyOf(changes);
+        besides = List.copyOf(besides);
         leftOut = List.copyOf(leftOut);
         played = List.copyOf(played);
         stronger = List.copyOf(stronger);

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
+import versewind.organ.Knobs;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
@@ -22,7 +23,7 @@ import versewind.rules.BuildingStep;
 class ServiceOptimizerTest {
 
     private static final Instrument ORGAN = new SmallOrgans(1).ofTwoManuals(8, 5, 3);
-    private static final ChangeTime BREATH = new ChangeTime(1.2, 0.6);
+    private static final ChangeTime BREATH = new ChangeTime(1.2, 0.6, List.of(Knobs.all(ORGAN)));
     private static final Sound SOUND = new Sound(0, BuildingStep.FLUTE_8, "", Voice.NONE, "", "", 0);
 
     private static Candidate candidate(IndexSet stops, double points) {
@@ -64,7 +65,7 @@ class ServiceOptimizerTest {
     }
 
     /** The cost of a chain, for pistons that are there. */
-    private static double cost(List<VerseCandidates> stages, int[] path, Set<GeneralSetting> set) {
+    private static double cost(List<VerseCandidates> stages, int[] path, Set<Knobs> set) {
         double cost = 0;
         for (int i = 0; i < path.length; i++) {
             VerseCandidates stage = stages.get(i);
@@ -82,16 +83,16 @@ class ServiceOptimizerTest {
 
     /** The least cost of every chain with every choice of pistons. */
     private static double bruteForce(List<VerseCandidates> stages, int pistons) {
-        Set<GeneralSetting> settings = new HashSet<>();
+        Set<Knobs> settings = new HashSet<>();
         stages.forEach(stage -> stage.candidates().forEach(each -> settings.add(each.setting())));
         double least = Double.POSITIVE_INFINITY;
-        for (Set<GeneralSetting> set : subsets(List.copyOf(settings), pistons)) {
+        for (Set<Knobs> set : subsets(List.copyOf(settings), pistons)) {
             least = Math.min(least, leastFrom(stages, new int[stages.size()], 0, set));
         }
         return least;
     }
 
-    private static double leastFrom(List<VerseCandidates> stages, int[] path, int next, Set<GeneralSetting> set) {
+    private static double leastFrom(List<VerseCandidates> stages, int[] path, int next, Set<Knobs> set) {
         if (next == path.length) {
             return cost(stages, path, set);
         }
@@ -102,11 +103,11 @@ class ServiceOptimizerTest {
         return least;
     }
 
-    private static List<Set<GeneralSetting>> subsets(List<GeneralSetting> settings, int most) {
-        List<Set<GeneralSetting>> subsets = new ArrayList<>();
+    private static List<Set<Knobs>> subsets(List<Knobs> settings, int most) {
+        List<Set<Knobs>> subsets = new ArrayList<>();
         for (int bits = 0; bits < 1 << settings.size(); bits++) {
             if (Integer.bitCount(bits) <= most) {
-                Set<GeneralSetting> subset = new HashSet<>();
+                Set<Knobs> subset = new HashSet<>();
                 for (int i = 0; i < settings.size(); i++) {
                     if ((bits & 1 << i) != 0) {
                         subset.add(settings.get(i));
@@ -157,7 +158,7 @@ class ServiceOptimizerTest {
     @Test
     void a_piston_that_is_there_already_is_used_and_does_not_count() {
         List<VerseCandidates> stages = stages(12, 6, 3);
-        Set<GeneralSetting> all = new HashSet<>();
+        Set<Knobs> all = new HashSet<>();
         stages.forEach(stage -> stage.candidates().forEach(each -> all.add(each.setting())));
         ServiceOptimizer.Best best = new ServiceOptimizer(stages, 0, all).best(() -> true);
 

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.organ.IndexSet;
+import versewind.organ.Knobs;
 import versewind.plan.Locks;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
@@ -76,9 +77,9 @@ class ServiceTest {
         OpenPlan open = new Library(Path.of("")).openPlan("harvest-festival");
         ServiceProposal proposal =
                 RegistrationProposer.of(open.organ().sound()).forService(open.plan(), SearchProgress.PATIENT);
-        Map<String, Set<GeneralSetting>> set = new HashMap<>();
+        Map<String, Set<Knobs>> set = new HashMap<>();
         proposal.verses().forEach(each -> set.computeIfAbsent(each.piston(), piston -> new HashSet<>())
-                .add(GeneralSetting.of(each.proposal().registration())));
+                .add(Knobs.drawn(each.proposal().registration())));
 
         set.remove("");
         assertThat(set).isNotEmpty();
@@ -92,19 +93,19 @@ class ServiceTest {
         Plan after = RegistrationProposer.of(open.organ().sound())
                 .forHymn(before, 1, SearchProgress.PATIENT)
                 .on(before);
-        Map<String, GeneralSetting> taken = new HashMap<>();
+        Map<String, Knobs> taken = new HashMap<>();
         for (int hymn = 0; hymn < before.hymns().size(); hymn++) {
             if (hymn != 1) {
                 assertThat(after.hymns().get(hymn)).isEqualTo(before.hymns().get(hymn));
                 before.hymns()
                         .get(hymn)
                         .verses()
-                        .forEach(verse -> taken.put(verse.piston(), GeneralSetting.of(verse.registration())));
+                        .forEach(verse -> taken.put(verse.piston(), Knobs.drawn(verse.registration())));
             }
         }
         for (Verse verse : after.hymns().get(1).verses()) {
             if (!verse.piston().isBlank() && taken.containsKey(verse.piston())) {
-                assertThat(taken.get(verse.piston())).isEqualTo(GeneralSetting.of(verse.registration()));
+                assertThat(taken.get(verse.piston())).isEqualTo(Knobs.drawn(verse.registration()));
             }
         }
     }

@@ -164,6 +164,19 @@ final class PlanCases {
                         NO_MEND,
                         CHAPEL.verse("Hauptwerk", "Hauptwerk: Prinzipal 8").withPiston("G1")),
                 breaks(
+                        ChangeRule.PISTON_MISSING,
+                        "\"Banana\" is not a piston of this organ, which has generals G1 to G16, Great 1 to 8,"
+                                + " Swell 1 to 8, Choir 1 to 8, Positive 1 to 4, Solo 1 to 8, Pedal 1 to 8.",
+                        "Set it on piston G1.",
+                        FLUTE.withPiston("Banana")),
+                breaks(
+                        ChangeRule.PISTON_TWICE,
+                        "Piston Great 1 holds something else since V1: it would have to be on another memory level"
+                                + " here.",
+                        "Set it on piston Great 2.",
+                        FLUTE.withPiston("Great 1"),
+                        CHORUS.withPiston("Great 1")),
+                breaks(
                         ChangeRule.PISTON_TWICE,
                         "Piston G1 holds something else since V1: it would have to be on another memory level here.",
                         "Set it on piston G2.",
@@ -271,9 +284,11 @@ final class PlanCases {
                         ChangeRule.PISTON_MISSING,
                         FLUTE.withPiston("G16"),
                         FLUTE.withPiston("128/G16"),
-                        FLUTE.withPiston("Sw 9")),
+                        FLUTE.withPiston("Sw 8, Gt 1")),
                 keeps(ChangeRule.PISTON_TWICE, FLUTE.withPiston("G1"), CHORUS, FLUTE.withPiston("G1")),
                 keeps(ChangeRule.PISTON_TWICE, FLUTE.withPiston("G1"), CHORUS.withPiston("2/G1")),
+                keeps(ChangeRule.PISTON_TWICE, FLUTE.withPiston("Swell 1"), CHORUS.withPiston("Swell 1, Great 1")),
+                keeps(ChangeRule.PISTONS_ALIKE, FLUTE.withPiston("Swell 1"), FLUTE.withPiston("G1")),
                 keeps(ChangeRule.PISTONS_ALIKE, FLUTE.withPiston("G1"), FLUTE.withPiston("G1")),
                 keeps(ChangeRule.TOO_MANY_MOVES, FLUTE, CHORUS),
                 keeps(ChangeRule.TOO_MANY_MOVES, FLUTES, WITH_REEDS),

@@ -18,6 +18,7 @@ import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Silenced;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 
 class FieldTest {
     private static final int LONGEST_HINT = 120;
@@ -66,7 +67,9 @@ class FieldTest {
                     Verse verse = written.silenced().stream()
                             .map(each -> new Silenced(each.rule(), each.note().strip()))
                             .reduce(written, Verse::silencing, (one, other) -> other);
-                    assertThat(VerseFields.TABLE.read(field -> field.typed(verse, names), names))
+                    Verse typed = VerseFields.TABLE.read(field -> field.typed(verse, names), names);
+                    assertThat(plan.withHymns(List.of(hymn.withVerses(List.of(typed))))
+                                    .verse(new VersePlace(0, 0)))
                             .as("seed %d", seed)
                             .isEqualTo(verse);
                 }

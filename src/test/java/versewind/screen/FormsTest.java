@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.plan.Plan;
 import versewind.plan.Player;
+import versewind.plan.VersePlace;
 import versewind.store.OpenPlan;
 
 /** What is typed into forms, what becomes of it, and what is said when it cannot be kept. */
@@ -120,8 +121,30 @@ class FormsTest {
 
     @Test
     void a_piston_and_a_note_are_kept_with_the_verse() {
-        desk.press("e", "<Tab>", "<Tab>", "<Tab>", "^U", "'G7'", "<Tab>", "^U", "'wait for the bell'", "<Enter>");
-        assertThat(desk.verse().piston() + ", " + desk.verse().note()).isEqualTo("G7, wait for the bell");
+        desk.press(
+                "e", "<Tab>", "<Tab>", "<Tab>", "^U", "'gt 3 + sw 2'", "<Tab>", "^U", "'wait for the bell'", "<Enter>");
+        assertThat(desk.verse().piston() + ", " + desk.verse().note()).isEqualTo("Great 3, Swell 2, wait for the bell");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Banana, '\"Banana\" is not a piston of this organ, which has generals G1 to G6, Great 1 to 4, Swell 1 to 4.'",
+        "G9, The organ has no piston G9: its generals are G1 to G6.",
+        "Swell 5, The Swell has no piston 5: it has 1 to 4.",
+        "9/Great 1, The organ has no memory level 9 for piston 9/Great 1: it has 8."
+    })
+    void a_piston_that_the_organ_does_not_have_is_refused_with_those_that_it_has(String typed, String sentence) {
+        assertThat(fill("e", 3, typed).form().complaint()).isEqualTo(sentence);
+    }
+
+    @Test
+    void an_old_piston_that_the_organ_does_not_have_is_kept_until_another_is_typed() {
+        Desk old = Desk.with(
+                "harvest-festival",
+                plan -> plan.withVerse(
+                        new VersePlace(0, 0), plan.verse(new VersePlace(0, 0)).withPiston("Banana")));
+        assertThat(old.press("e", "^U", "'first'", "<Enter>").verse().piston()).isEqualTo("Banana");
+        assertThat(old.verse().label()).isEqualTo("first");
     }
 
     @Test
