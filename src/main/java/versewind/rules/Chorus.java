@@ -19,7 +19,6 @@ public final class Chorus {
     private static final int OCTAVE_SEMITONES = 12;
     private static final int OCTAVES = 3;
     private static final int EVERY_OCTAVE = (1 << OCTAVES) - 1;
-    private static final int UNISON = 1 << 1;
     private static final int FLUES = StopClass.bits(
             StopClass.DOUBLE,
             StopClass.PRINCIPAL_8,
@@ -49,7 +48,6 @@ public final class Chorus {
     private final IndexSet sounding;
     private final int[] classesFrom;
     private int classes;
-    private int unisonClasses;
     private int families;
     private int octaves;
     private int flueOctaves;
@@ -91,7 +89,6 @@ public final class Chorus {
         count[layer.ordinal()]++;
         classes |= layer.bit();
         classesFrom[home] |= layer.bit();
-        unisonClasses |= (heard & UNISON) == 0 ? 0 : layer.bit();
         families |= 1 << family.ordinal();
         flues += (FLUES & layer.bit()) == 0 ? 0 : 1;
         boolean isMixture = (MIXTURES & layer.bit()) != 0;
@@ -152,11 +149,6 @@ public final class Chorus {
     /** True where a stop of any class of a set sounds of a division. */
     boolean hasFrom(int home, int wanted) {
         return (classesFrom[home] & wanted) != 0;
-    }
-
-    /** True where a stop of a class sounds at the pitch at which it is played. */
-    public boolean hasAtUnison(StopClass wanted) {
-        return (unisonClasses & wanted.bit()) != 0;
     }
 
     /** Who plays it. */

@@ -131,14 +131,4 @@ public final class PlayedRegistration {
     public IndexSet sounding() {
         return registration.stops().and(withinEarshot());
     }
-
-    /** Stops that are drawn and do not sound. */
-    public IndexSet idle() {
-        return registration.stops().minus(withinEarshot());
-    }
-
-    /** The same played otherwise. */
-    PlayedRegistration with(KeyRouting routing, Registration other, HandsAndFeet otherHands) {
-        return new PlayedRegistration(organ, routing, other, otherHands, company);
-    }
 }
