@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
+import versewind.plan.HeardAs;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.sound.OrganSound;
 
 /**
  * What an organist knows of an organ without a meter.
@@ -59,6 +63,22 @@ public record Experience(List<HeardRegistration> usual, List<HeardRegistration> 
                 .min(Comparator.comparingDouble(each -> Math.abs(10 * Math.log10((double) people / each.people())
                         + STRENGTH_DB
                                 * (verse.singing().ordinal() - each.singing().ordinal()))));
+    }
+
+    /**
+     * The share of the organ, 0 to 1, that the organist calls right where people sing as in a verse: that of the usual
+     * registration by which the verse is measured; empty where there is none, or it is not right.
+     *
+     * @param sound the organ as it is known
+     * @param people present
+     */
+    public OptionalDouble rightShare(OrganSound sound, Verse verse, int people) {
+        return nearest(verse, verse.people().orElse(people))
+                .filter(each -> each.heard() == HeardAs.RIGHT)
+                .map(each -> sound.estimate(each.verse(), each.people(), OptionalInt.empty())
+                        .balance()
+                        .share())
+                .orElse(OptionalDouble.empty());
     }
 
     /** What a usual registration is called where a verse is measured by it: the only one needs no name. */

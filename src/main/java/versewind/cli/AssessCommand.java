@@ -3,8 +3,6 @@ package versewind.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import versewind.calibration.FeedbackUpdate;
-import versewind.calibration.HeardRegistration;
 import versewind.organ.NotationException;
 import versewind.plan.Verse;
 import versewind.rules.Attendance;
@@ -65,11 +63,12 @@ final class AssessCommand {
     }
 
     private static OrganSound withFeedback(OpenPlan open) throws UsageException {
-        List<HeardRegistration> heard = open.organ().experience().unkept(open.plan());
         if (open.plan().answered().isEmpty()) {
             throw new UsageException("No feedback is recorded in this plan, so " + HEARD + " has nothing to use.");
         }
-        return FeedbackUpdate.of(open.organ().sound(), heard);
+        return open.organ()
+                .with(open.organ().experience().keepingAnswers(open.plan()))
+                .sound();
     }
 
     private static List<Integer> numbers(String typed) throws UsageException {

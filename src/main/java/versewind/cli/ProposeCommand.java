@@ -13,6 +13,7 @@ import versewind.plan.VersePlace;
 import versewind.proposal.RegistrationProposer;
 import versewind.proposal.SearchProgress;
 import versewind.proposal.ServiceProposal;
+import versewind.sound.OrganSound;
 import versewind.store.BadFile;
 import versewind.store.Fingerprint;
 import versewind.store.OpenPlan;
@@ -70,7 +71,9 @@ final class ProposeCommand {
         }
         Optional<Integer> hymn = hymn();
         Optional<VersePlace> place = verse(hymn);
-        RegistrationProposer proposer = RegistrationProposer.of(open.organ().sound());
+        OrganSound sound = open.organ().sound();
+        RegistrationProposer proposer = RegistrationProposer.of(
+                sound, (verse, people) -> open.organ().experience().rightShare(sound, verse, people));
         return place.isPresent()
                 ? forVerse(proposer.forVerse(plan, place.get(), () -> !progress.isInterrupted()))
                 : together(hymn, proposer);

@@ -22,15 +22,20 @@ public final class RegistrationProposer {
     private final ChorusFaults faults;
     private final Requirements requirements;
 
-    private RegistrationProposer(OrganSound sound) {
+    private RegistrationProposer(OrganSound sound, UsualShare usual) {
         organ = OrganFacts.of(sound);
         faults = ChorusFaults.on(organ);
-        requirements = new Requirements(sound, organ);
+        requirements = new Requirements(sound, organ, usual);
     }
 
     /** Proposals for an instrument. */
     public static RegistrationProposer of(OrganSound sound) {
-        return new RegistrationProposer(sound);
+        return of(sound, UsualShare.NONE);
+    }
+
+    /** Proposals for an instrument on which something is usual: a plain verse is to be as strong as that. */
+    public static RegistrationProposer of(OrganSound sound, UsualShare usual) {
+        return new RegistrationProposer(sound, usual);
     }
 
     /**

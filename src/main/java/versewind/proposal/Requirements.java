@@ -3,6 +3,7 @@ package versewind.proposal;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
@@ -26,10 +27,12 @@ final class Requirements {
 
     private final OrganSound sound;
     private final OrganFacts organ;
+    private final UsualShare usual;
 
-    Requirements(OrganSound sound, OrganFacts organ) {
+    Requirements(OrganSound sound, OrganFacts organ, UsualShare usual) {
         this.sound = sound;
         this.organ = organ;
+        this.usual = usual;
     }
 
     /** What a verse wants, whatever stands beside it. */
@@ -162,6 +165,10 @@ final class Requirements {
         Target own = Target.of(mode, mood(plan, place));
         if (mode != Mode.CONGREGATION) {
             return own;
+        }
+        OptionalDouble known = usual.of(weighed(plan, place), plan.heading().people());
+        if (known.isPresent()) {
+            own = own.asUsual(known.getAsDouble());
         }
         Optional<VersePlace> next = verse(plan, place).isSung() ? Optional.empty() : introduced(plan, place);
         return own.lifted(

@@ -61,6 +61,14 @@ record Target(Mode mode, double low, double high) {
         };
     }
 
+    /** The same, so that a plain verse has the share that is usual, as long as that leads and is not too strong. */
+    Target asUsual(double share) {
+        double least = Verdict.right(mode).from(mode) + LEAD_WIDTH / 2;
+        double most = Verdict.TOO_STRONG.from(mode) - LEAD_WIDTH;
+        double plain = Target.of(mode, Mood.PLAIN).centre();
+        return lifted(Math.max(least, Math.min(most, share)) - plain);
+    }
+
     Target lifted(double more) {
         return new Target(mode, low + more, high + more);
     }

@@ -14,6 +14,7 @@ import versewind.proposal.SearchProgress;
 import versewind.proposal.ServiceProposal;
 import versewind.schema.KnownOrgan;
 import versewind.screen.Event;
+import versewind.sound.OrganSound;
 
 /** Searches for registrations in a thread of its own, and tells how far it is and what it found as events. */
 final class BackgroundSearch implements AutoCloseable {
@@ -55,7 +56,9 @@ final class BackgroundSearch implements AutoCloseable {
         goesOn.set(true);
         searcher.execute(() -> {
             try {
-                tell.accept(search.apply(RegistrationProposer.of(organ.sound())));
+                OrganSound own = organ.sound();
+                tell.accept(search.apply(RegistrationProposer.of(
+                        own, (verse, people) -> organ.experience().rightShare(own, verse, people))));
             } catch (RuntimeException mistake) {
                 tell.accept(nothing);
                 tell.accept(new Event.Failed("The search has failed: " + mistake));

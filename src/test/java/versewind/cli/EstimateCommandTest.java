@@ -112,7 +112,8 @@ class EstimateCommandTest {
                         "organ",
                         "singers",
                         "lead",
-                        "lagMs");
+                        "lagMs",
+                        "fromUsual");
         assertThat(json.get("instrument").textValue()).isEqualTo("st-tethwin");
         assertThat(json.get("drawn"))
                 .hasToString("{\"Great\":[\"Open Diapason 8\",\"Principal 4\",\"Fifteenth 2\"],"

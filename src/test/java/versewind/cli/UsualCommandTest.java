@@ -26,7 +26,9 @@ class UsualCommandTest {
     void make_a_library() throws IOException {
         Typing.makeLibrary(folder, "");
         file = folder.resolve("instruments/st-tethwin.json");
-        usual("--name", "ordinary", "--remove");
+        for (String name : new String[] {"ordinary", "gentle", "full church"}) {
+            usual("--name", name, "--remove");
+        }
     }
 
     private Reply usual(String... more) {

@@ -23,7 +23,7 @@ class RemedyTest {
     void open() throws Exception {
         OpenPlan open = new Library(Path.of("")).openPlan("ash-wednesday");
         plan = open.plan();
-        sound = open.organ().sound();
+        sound = OrganSound.open(open.instrument());
     }
 
     @Test

@@ -58,7 +58,7 @@ class ReadmeTest {
         OpenPlan open = new Library(Path.of("")).openPlan("harvest-festival");
         State state = State.empty(80, 24, Marks.UNICODE, LocalDate.of(2026, 9, 28));
         Event opened = new Event.PlanOpened(
-                "harvest-festival", open.plan(), open.instrument(), Desk.organ(open.instrument()), Optional.empty());
+                "harvest-festival", open.plan(), open.instrument(), open.organ().calibrated(), Optional.empty());
         state = Update.step(state, opened).state();
         for (char key : List.of('n', 'n', 'n', 'n', 'n')) {
             state = Update.step(state, new Event.Press(Key.of(key))).state();
