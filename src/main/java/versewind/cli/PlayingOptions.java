@@ -9,8 +9,8 @@ import versewind.organ.NotationException;
 import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
 import versewind.plan.HandsAndFeet;
-import versewind.plan.Mode;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 
 /**
@@ -35,7 +35,7 @@ record PlayingOptions(Typed typed, RegistrationText text) {
 
     /** A command with these options. */
     static Command addTo(Command command) {
-        return command.option(MODE, "WHOM", "Who is accompanied: " + words(Mode.values(), Mode::word) + ".")
+        return command.option(MODE, "WHOM", "Who sings: " + words(SungBy.values(), SungBy::word) + ".")
                 .option(SINGING, "HOW", "How they sing: " + words(Singing.values(), Singing::word) + ".")
                 .option(
                         HANDS,
@@ -61,7 +61,7 @@ record PlayingOptions(Typed typed, RegistrationText text) {
                 typed.choice(HANDS, HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word, hands.layout());
         int right = manual(RIGHT, hands.right());
         int left = manual(LEFT, typed.has(RIGHT) ? right : hands.left());
-        return verse.withMode(typed.choice(MODE, Mode.values(), Mode::word, verse.mode()))
+        return verse.withSungBy(typed.choice(MODE, SungBy.values(), SungBy::word, verse.sungBy()))
                 .withSinging(typed.choice(SINGING, Singing.values(), Singing::word, verse.singing()))
                 .withHands(new HandsAndFeet(layout, right, left));
     }

@@ -250,7 +250,7 @@ public enum VerseRule implements PlanRule {
     private static Breach ofIntroduction(InHymn hymn, int index, int next, String sentence) {
         Verse verse = hymn.verse(next);
         Verse same = hymn.verse(index)
-                .withMode(verse.mode())
+                .withSungBy(verse.sungBy())
                 .withRegistration(verse.registration())
                 .withHands(verse.hands())
                 .withPiston(verse.piston());

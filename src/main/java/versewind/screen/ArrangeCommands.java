@@ -42,7 +42,7 @@ final class ArrangeCommands {
                 .withLocks(work.plan().locks());
         Verse verse = work.verse()
                 .filter(Verse::isSung)
-                .map(here -> blank.withMode(here.mode())
+                .map(here -> blank.withSungBy(here.sungBy())
                         .withSinging(here.singing())
                         .withPeople(here.people())
                         .withHands(here.hands()))

@@ -131,6 +131,10 @@ final class DeskWords {
         if (hasPiston(here) && !byHand.isEmpty()) {
             knobs(flow.ifRoom().add("or by hand,", Style.HEADING), byHand, Style.TEXT);
         }
+        plan.before(here).stream().skip(1).forEach(other -> {
+            flow.ifRoom().paragraph().add("or from " + verse(other).label() + ":", Style.HEADING);
+            moves(flow, other, here);
+        });
         return flow;
     }
 

@@ -92,9 +92,11 @@ record PlanDifference(Optional<VersePlace> place, String words) {
             each.putIn().forEach(name -> words.add("push in " + place + name));
             each.box().ifPresent(box -> words.add(place + ShortWords.box(box)));
         }
-        add(words, before.mode(), after.mode(), "who sings");
+        add(words, before.sungBy(), after.sungBy(), "who sings");
         add(words, before.singing(), after.singing(), "how strongly they sing");
         add(words, before.people(), after.people(), "how many sing");
+        add(words, before.sung().share(), after.sung().share(), "how many sing");
+        add(words, before.isOptional(), after.isOptional(), "whether it may be left out");
         add(words, before.hands(), after.hands(), "hands and feet");
         add(words, before.piston(), after.piston(), "the piston");
         add(words, before.kind(), after.kind(), "the kind of verse");

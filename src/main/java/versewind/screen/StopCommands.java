@@ -116,7 +116,7 @@ final class StopCommands {
             return state.says("This is the last verse of the hymn.");
         }
         List<Verse> carried = IntStream.range(0, verses.size())
-                .mapToObj(i -> i <= at || verses.get(i).mode() != verse.mode()
+                .mapToObj(i -> i <= at || verses.get(i).sungBy() != verse.sungBy()
                         ? verses.get(i)
                         : verses.get(i)
                                 .withRegistration(verse.registration())
@@ -125,7 +125,7 @@ final class StopCommands {
         int after = verses.size() - 1 - at;
         int same = (int) verses.stream()
                 .skip(at + 1)
-                .filter(each -> each.mode() == verse.mode())
+                .filter(each -> each.sungBy() == verse.sungBy())
                 .count();
         if (same == 0) {
             return state.says("The following verses have other singers or hands; they are unchanged.");
