@@ -21,23 +21,22 @@ class AgreementTest {
 
     /** Beginnings of the lines of the table that do not hold yet: to turn an assertion on, take out its line. */
     private static final Set<String> NOT_YET = Set.of(
+            "0 proposal could be better: festal verse too plain",
+            "0 proposal could be better: gentle verse too bright",
+            "0 proposal could be better: no four under people",
+            "0 proposal could be better: no growth",
             "0 proposal could be better: soft bourdon under reeds",
-            "1 proposal breaks what nobody does: tuba",
-            "1 proposal is cautioned: gap",
+            "0 proposal could be better: three alike",
+            "0 proposal out of order: doubling before upperwork",
+            "1 promise broken",
             "1 proposal is cautioned: lead lost",
-            "1 proposal is cautioned: pedal booms",
-            "1 proposal is cautioned: solo reed before its time",
             "1 proposal is cautioned: words covered",
             "1 too many changes",
-            "2 step breaks what nobody does: bare sixteen",
-            "2 step breaks what nobody does: empty keys",
-            "2 step breaks what nobody does: tuba",
             "2 step not heard as one: more than two knobs of the manuals",
             "2 step not heard as one: more than two knobs of the pedal",
             "2 step out of order: doubling before upperwork",
             "2 step out of order: wrong way",
-            "3 mend",
-            "5 proposals alike",
+            "3 mend: adds",
             "6 off the band");
 
     private static final CaseCounts COUNTS =

@@ -1,18 +1,22 @@
 package versewind.agreement;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import versewind.agreement.Fault.Remark;
 
 /** Cases counted by what they break and by the size of the organ, and the first of each in words. */
 final class CaseCounts {
 
     private static final int KEPT = 10;
+    private static final int KEPT_OF_ONE_ORGAN = 2;
 
     private final Map<Row, Map<String, Integer>> counts = new TreeMap<>();
     private final Map<Row, List<String>> cases = new LinkedHashMap<>();
@@ -46,9 +50,19 @@ final class CaseCounts {
         Row row = new Row(claim, kind);
         counts.computeIfAbsent(row, key -> new TreeMap<>()).merge(size, 1, Integer::sum);
         List<String> first = cases.computeIfAbsent(row, key -> new ArrayList<>());
-        if (first.size() < KEPT) {
+        String organ = where.substring(0, Math.max(0, where.indexOf(',')));
+        long ofOrgan = first.stream().filter(each -> each.startsWith(organ)).count();
+        if (first.size() < KEPT && ofOrgan < KEPT_OF_ONE_ORGAN) {
             first.add(where);
         }
+    }
+
+    /** What a teacher says, each kind of it once. */
+    void broken(Claim claim, List<Remark> remarks, String size, String where) {
+        Set<Fault> once = new HashSet<>();
+        remarks.stream()
+                .filter(remark -> once.add(remark.fault()))
+                .forEach(remark -> broken(claim, remark.fault().word(), size, where + remark.sentence()));
     }
 
     /** The lines of an agreement that are broken. */
@@ -59,7 +73,7 @@ final class CaseCounts {
     }
 
     /** All lines that are broken. */
-    List<Row> rows() {
+    synchronized List<Row> rows() {
         return List.copyOf(counts.keySet());
     }
 
@@ -70,7 +84,7 @@ final class CaseCounts {
     }
 
     /** Counts by kind, and the first cases in words. */
-    String told(List<Row> rows) {
+    synchronized String told(List<Row> rows) {
         return rows.stream()
                 .map(row -> row.word() + ", " + count(row) + " times\n    "
                         + String.join("\n    ", cases.getOrDefault(row, List.of())))
@@ -78,7 +92,7 @@ final class CaseCounts {
     }
 
     /** The table. */
-    String table() {
+    synchronized String table() {
         TreeSet<String> sizes = new TreeSet<>();
         judged.values().forEach(each -> sizes.addAll(each.keySet()));
         StringBuilder table = new StringBuilder(line("", sizes.stream().toList(), "all"));

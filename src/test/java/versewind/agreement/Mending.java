@@ -23,30 +23,36 @@ final class Mending {
     private final Program program;
     private final Instrument organ;
     private final CaseCounts counts;
+    private final Subject subject;
     private final String size;
+    private final Situation situation;
+    private final Random random;
 
-    Mending(Program program, CaseCounts counts, String size) {
+    Mending(Program program, CaseCounts counts, Subject subject, Situation situation) {
         this.program = program;
         this.counts = counts;
-        this.size = size;
-        organ = program.organ();
+        this.subject = subject;
+        this.situation = situation;
+        organ = subject.organ();
+        size = subject.size();
+        random = new Random(subject.id().hashCode() * 31L + situation.ordinal());
     }
 
-    void measure(Situation situation, Plan drawn) {
+    /** Spoils one verse of the last hymn, another one in each situation. */
+    void measure(Plan drawn) {
         int hymn = drawn.hymns().size() - 1;
-        VersePlace place = new VersePlace(
-                hymn, Math.min(2, drawn.hymns().get(hymn).verses().size() - 1));
-        Plan spoilt = spoilt(drawn, place, new Random(organ.name().hashCode() * 31L + situation.ordinal()));
-        List<Said> findings = program.findings(spoilt);
-        for (Said finding : findings) {
+        int verses = drawn.hymns().get(hymn).verses().size();
+        VersePlace place = new VersePlace(hymn, situation.ordinal() % verses);
+        Plan spoilt = spoilt(drawn, place);
+        for (Said finding : program.findings(spoilt, place)) {
             if (finding.mended().isPresent()) {
                 counts.judged("mends", size);
-                mend(situation, spoilt, finding);
+                mend(spoilt, finding);
             }
         }
     }
 
-    private Plan spoilt(Plan plan, VersePlace place, Random random) {
+    private Plan spoilt(Plan plan, VersePlace place) {
         Verse verse = Program.verse(plan, place);
         Registration drawn = verse.registration();
         for (int i = 0; i < MOVED; i++) {
@@ -58,12 +64,12 @@ final class Mending {
         return plan.withVerse(place, verse.withRegistration(drawn).withPiston(""));
     }
 
-    private void mend(Situation situation, Plan before, Said finding) {
+    private void mend(Plan before, Said finding) {
         Plan after = finding.mended().orElseThrow();
         VersePlace place = finding.place();
         Verse verse = Program.verse(before, place);
-        String where = Measurement.where(organ, situation, verse) + finding.sentence() + " > " + finding.mend() + " ";
-        List<Said> left = program.findings(after);
+        String where = Measurement.where(subject, situation, verse) + finding.sentence() + " > " + finding.mend() + " ";
+        List<Said> left = program.findings(after, place);
         if (isSaid(left, finding)) {
             counts.broken(Claim.MEND_WORKS, "does not remove its finding: " + finding.rule(), size, where);
         }
@@ -80,7 +86,6 @@ final class Mending {
         }
         for (Said next : left) {
             boolean undoes = next.mended().isPresent()
-                    && next.place().equals(place)
                     && !isSaid(left, finding)
                     && isSaid(program.mentions(next.mended().get(), place), finding);
             if (undoes) {

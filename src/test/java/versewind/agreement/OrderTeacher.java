@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import versewind.agreement.Fault.Remark;
-import versewind.agreement.Speaking.Voice;
 import versewind.organ.Family;
 import versewind.organ.Footage;
 import versewind.organ.IndexSet;
@@ -53,7 +52,7 @@ final class OrderTeacher {
 
     private void judge() {
         for (int division : organ.manualDivisions()) {
-            List<Voice> voices = unison(division);
+            List<SpeakingStop> voices = unison(division);
             boolean isMelody =
                     speaking.isSoloed() && speaking.right().stream().anyMatch(voice -> voice.division() == division);
             if (voices.isEmpty() || isMelody) {
@@ -66,24 +65,24 @@ final class OrderTeacher {
     }
 
     /** What speaks of a division at its own pitch. */
-    private List<Voice> unison(int division) {
+    private List<SpeakingStop> unison(int division) {
         return speaking.of(division).stream()
                 .filter(voice -> voice.octave() == 0)
                 .toList();
     }
 
-    private void passedOver(int division, List<Voice> voices) {
+    private void passedOver(int division, List<SpeakingStop> voices) {
         String name = organ.divisions().get(division).name();
         Predicate<Stop> isTwo = stop -> isFlue(stop, Footage.of(2));
         boolean lacksTwo =
                 organHasUnlocked(division, isTwo) && speaking.manuals().stream().noneMatch(voice -> voice.isFlue(2));
-        for (Voice voice : voices) {
+        for (SpeakingStop voice : voices) {
             say(
                     lacksTwo && voice.is(Family.MIXTURE),
                     Fault.RANK_PASSED_OVER,
                     name + ": " + voice.label() + " before the 2 ft.");
             say(
-                    lacksTwo && !voice.isCompound() && !voice.isReed() && voice.feet() < 1.9 && isOfChorus(voice),
+                    lacksTwo && voice.is(Family.PRINCIPAL) && voice.feet() < 2,
                     Fault.RANK_PASSED_OVER,
                     name + ": " + voice.label() + " before the 2 ft.");
             if (isRipieno(division) && isOfRipieno(voice.stop())) {
@@ -110,11 +109,6 @@ final class OrderTeacher {
                 && stop.footage().get().feet() > than.footage().get().feet();
     }
 
-    /** Whether a rank above 2 ft belongs to the chorus and is no colour. */
-    private static boolean isOfChorus(Voice voice) {
-        return voice.is(Family.PRINCIPAL);
-    }
-
     /** A division that has three single ranks of principals above 2 ft builds its plenum of them. */
     private boolean isRipieno(int division) {
         return organ.divisions().get(division).stops().stream()
@@ -129,7 +123,7 @@ final class OrderTeacher {
     }
 
     /** The first rank of a ripieno that is left out below one that speaks. */
-    private Optional<Stop> lowest(int division, List<Voice> voices, Voice above) {
+    private Optional<Stop> lowest(int division, List<SpeakingStop> voices, SpeakingStop above) {
         return organ.divisions().get(division).stops().stream()
                 .filter(OrderTeacher::isOfRipieno)
                 .filter(stop -> isLower(stop, above.stop()) && !isLocked(division, stop))
@@ -141,16 +135,14 @@ final class OrderTeacher {
      * A principal with another flue of its pitch before the 2 ft of its division. Light 8 ft stops together are a French
      * sound, and where nobody is led two soft ones may be.
      */
-    private void doubled(int division, List<Voice> voices) {
-        if (verse.mode() != Mode.CONGREGATION || Teacher.has(voices, 2)) {
+    private void doubled(int division, List<SpeakingStop> voices) {
+        if (verse.mode() != Mode.CONGREGATION || SpeakingStop.has(voices, 2)) {
             return;
         }
         boolean hasTwo = organHasUnlocked(division, stop -> isFlue(stop, Footage.of(2)));
-        boolean isFonds =
-                organ.divisions().get(division).stops().stream().map(Stop::name).anyMatch(FRENCH::contains)
-                        && !Teacher.has(voices, 4);
+        boolean isFonds = isFrench(organ, division);
         for (int feet : new int[] {8, 4}) {
-            List<Voice> alike = voices.stream()
+            List<SpeakingStop> alike = voices.stream()
                     .filter(voice -> voice.isFlue(feet) && !isAlways(voice.index()))
                     .toList();
             boolean hasPrincipal = alike.stream().anyMatch(voice -> voice.is(Family.PRINCIPAL));
@@ -159,11 +151,15 @@ final class OrderTeacher {
                     Fault.DOUBLING_BEFORE_UPPERWORK,
                     organ.divisions().get(division).name() + ": "
                             + alike.stream()
-                                    .map(Voice::label)
+                                    .map(SpeakingStop::label)
                                     .reduce((one, other) -> one + " and " + other)
                                     .orElse("")
                             + " before the 2 ft.");
         }
+    }
+
+    private static boolean isFrench(Instrument organ, int division) {
+        return organ.divisions().get(division).stops().stream().map(Stop::name).anyMatch(FRENCH::contains);
     }
 
     /** A chorus reed under the people before any mixture that its own or the main manual has. */
@@ -172,7 +168,7 @@ final class OrderTeacher {
             return;
         }
         boolean hasMixture = speaking.manuals().stream().anyMatch(voice -> voice.is(Family.MIXTURE));
-        for (Voice voice : speaking.manuals()) {
+        for (SpeakingStop voice : speaking.manuals()) {
             boolean isThere = organHasUnlocked(voice.division(), stop -> stop.family() == Family.MIXTURE)
                     || speaking.right().stream()
                             .anyMatch(other ->
@@ -234,11 +230,18 @@ final class OrderTeacher {
         return remarks;
     }
 
-    /** Whether a flute or string gives way to a principal of its pitch and division, or takes its place back. */
+    /**
+     * Whether a flute or string gives way to a principal of its pitch and division, or takes its place back; the flutes
+     * of a French organ to its fonds.
+     */
     private static boolean isReplaced(Instrument organ, int stop, IndexSet along) {
         Instrument.Knob knob = organ.stops().get(stop);
         Family family = knob.stop().family();
-        return (family == Family.FLUTE || family == Family.STRING)
+        boolean isLight = family == Family.FLUTE || family == Family.STRING;
+        if (isLight && isFrench(organ, knob.division()) && along.size() > 1) {
+            return true;
+        }
+        return isLight
                 && along.stream()
                         .mapToObj(organ.stops()::get)
                         .anyMatch(other -> other.division() == knob.division()
@@ -249,9 +252,9 @@ final class OrderTeacher {
     /** A division that loses its last 8 ft flue and keeps what stood on it. */
     private static void foundations(Instrument organ, Verse before, Verse after, List<Remark> remarks) {
         for (int division : organ.manualDivisions()) {
-            List<Voice> were = in(organ, division, before);
-            List<Voice> left = in(organ, division, after);
-            if (Teacher.has(were, 8) && !Teacher.has(left, 8) && !left.isEmpty()) {
+            List<SpeakingStop> were = in(organ, division, before);
+            List<SpeakingStop> left = in(organ, division, after);
+            if (SpeakingStop.has(were, 8) && !SpeakingStop.has(left, 8) && !left.isEmpty()) {
                 remarks.add(Fault.FOUNDATION_TAKEN_AWAY.says(
                         organ.divisions().get(division).name() + " loses its 8 ft and keeps "
                                 + left.get(left.size() - 1).label() + "."));
@@ -259,7 +262,7 @@ final class OrderTeacher {
         }
     }
 
-    private static List<Voice> in(Instrument organ, int division, Verse verse) {
+    private static List<SpeakingStop> in(Instrument organ, int division, Verse verse) {
         return new Speaking(organ, verse.registration(), verse.hands())
                 .of(division).stream().filter(voice -> voice.octave() == 0).toList();
     }

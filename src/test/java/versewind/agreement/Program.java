@@ -3,14 +3,18 @@ package versewind.agreement;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
+import versewind.proposal.PartKind;
 import versewind.proposal.Proposal;
 import versewind.proposal.RegistrationProposer;
+import versewind.proposal.ScorePart;
 import versewind.proposal.SearchProgress;
 import versewind.rules.Advice;
+import versewind.rules.ChorusRule;
 import versewind.rules.DynamicStep;
 import versewind.rules.DynamicSteps;
 import versewind.rules.Finding;
@@ -64,8 +68,14 @@ final class Program {
      *
      * @param verse with the proposal drawn
      * @param why what speaks for it
+     * @param rules the sentences of the rules that speak against it
      */
-    record Offer(Verse verse, String why) {}
+    record Offer(Verse verse, String why, List<String> rules) {
+
+        Offer {
+            rules = List.copyOf(rules);
+        }
+    }
 
     /**
      * A finding.
@@ -99,7 +109,20 @@ final class Program {
     }
 
     private static Offer offer(Plan plan, VersePlace place, Proposal proposal) {
-        return new Offer(proposal.on(verse(plan, place)), proposal.why());
+        return new Offer(
+                proposal.on(verse(plan, place)),
+                proposal.why(),
+                proposal.score().parts().stream()
+                        .filter(part -> part.kind() == PartKind.FAULT || part.kind() == PartKind.RULE)
+                        .map(ScorePart::sentence)
+                        .toList());
+    }
+
+    /** Findings of a verse with their mends. */
+    List<Said> findings(Plan plan, VersePlace place) {
+        return advice.findings(plan, place).stream()
+                .map(each -> said(plan, each))
+                .toList();
     }
 
     /** Findings with their mends. */
@@ -122,6 +145,11 @@ final class Program {
                 finding.place(),
                 finding.mend().map(mend -> mend.on(plan)),
                 finding.mend().map(mend -> mend.words()).orElse(""));
+    }
+
+    /** Whether a finding is of stops alone, and of no balance, change or hymn. */
+    static boolean isOfStops(Said said) {
+        return Stream.of(ChorusRule.values()).anyMatch(rule -> rule.word().equals(said.rule()));
     }
 
     /** The steps stronger, or softer, each from the one before. */
@@ -151,8 +179,13 @@ final class Program {
 
     /** Whether what a proposal says of the lead is what the assessment says of it. */
     boolean isPromiseKept(Plan plan, VersePlace place, String why) {
-        boolean promisesLead = why.contains("it leads as");
-        return !promisesLead || balance(plan, place) == Balance.GOOD;
+        Balance balance = balance(plan, place);
+        boolean isGood = why.contains("as strong as the verse wants")
+                || why.contains("lets the words through")
+                || why.contains("the tune stands out.");
+        boolean isJust = why.contains("it leads only just");
+        return balance == Balance.NOT_ASKED
+                || (!isGood || balance == Balance.GOOD) && (!isJust || balance == Balance.JUST);
     }
 
     private Estimate estimate(Plan plan, VersePlace place) {

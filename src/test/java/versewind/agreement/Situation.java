@@ -7,16 +7,20 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+import versewind.organ.Family;
 import versewind.organ.Instrument;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Hymn;
 import versewind.plan.Locks;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
+import versewind.plan.Occasion;
 import versewind.plan.Plan;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.Verses;
 
@@ -31,7 +35,7 @@ enum Situation {
     HALF_OF_THE_SEATS(Day.ORDINARY, 0.5) {
         @Override
         List<Hymn> hymns(Maker make) {
-            return List.of(make.hymn(4, UnaryOperator.identity()), make.hymn(2, Situation::strong));
+            return List.of(make.hymn(4, UnaryOperator.identity()), make.hymn(2, make::locked));
         }
     },
     ALL_SEATS(Day.ORDINARY, 1.0) {
@@ -87,8 +91,12 @@ enum Situation {
     WEDDING_WITH_FEW_SINGING(Day.ORDINARY, 0.6) {
         @Override
         List<Hymn> hymns(Maker make) {
-            UnaryOperator<Verse> few = verse -> verse.withPeople(OptionalInt.of(make.people(0.2)));
-            return List.of(make.hymn(3, few));
+            return List.of(make.hymn(3, UnaryOperator.identity()));
+        }
+
+        @Override
+        ServiceHeading heading(ServiceHeading usual) {
+            return usual.withGiven(Optional.of(Occasion.WEDDING)).withInTen(3);
         }
     },
     FUNERAL(Day.ORDINARY, 0.4) {
@@ -96,11 +104,16 @@ enum Situation {
         List<Hymn> hymns(Maker make) {
             return List.of(make.changed(make.hymn(3, Situation::gentle), 1, Situation::handsOnly));
         }
+
+        @Override
+        ServiceHeading heading(ServiceHeading usual) {
+            return usual.withGiven(Optional.of(Occasion.FUNERAL)).withInTen(4);
+        }
     },
     DESCANT_ON_THE_LAST_VERSE(Day.EASTER, 0.7) {
         @Override
         List<Hymn> hymns(Maker make) {
-            return List.of(make.changed(make.hymn(3, Situation::strong), 3, verse -> verse.withMood(Mood.BRIGHT)));
+            return List.of(make.changed(make.hymn(3, Situation::strong), 3, verse -> verse.withSungBy(SungBy.DESCANT)));
         }
     },
     MANUALS_ONLY(Day.ORDINARY, 0.4) {
@@ -110,8 +123,8 @@ enum Situation {
         }
 
         @Override
-        Player player() {
-            return Player.MANUALS_ONLY;
+        ServiceHeading heading(ServiceHeading usual) {
+            return usual.withPlayer(Player.MANUALS_ONLY);
         }
     };
 
@@ -148,14 +161,12 @@ enum Situation {
     /** The plan on an organ, with nothing drawn. */
     Plan plan(Instrument organ) {
         Maker make = new Maker(organ);
-        return new Plan(
-                new ServiceHeading(word(), Optional.of(day.date), make.people(share), "").withPlayer(player()),
-                "organ",
-                hymns(make));
+        ServiceHeading usual = new ServiceHeading(word(), Optional.of(day.date), make.people(share), "");
+        return new Plan(heading(usual), "organ", hymns(make));
     }
 
-    Player player() {
-        return Player.WITH_PEDALS;
+    ServiceHeading heading(ServiceHeading usual) {
+        return usual;
     }
 
     private static Verse strong(Verse verse) {
@@ -178,6 +189,19 @@ enum Situation {
         /** One manual cannot play a melody over its accompaniment. */
         boolean isOfOneManual() {
             return organ.manualDivisions().size() == 1;
+        }
+
+        /** The first principal always, the last stop of the main manual never: an organist's own wish. */
+        Verse locked(Verse verse) {
+            int main = organ.mainDivision();
+            int[] stops = IntStream.range(0, organ.stops().size())
+                    .filter(stop -> organ.stops().get(stop).division() == main)
+                    .toArray();
+            int principal = IntStream.of(stops)
+                    .filter(stop -> organ.stops().get(stop).stop().family() == Family.PRINCIPAL)
+                    .findFirst()
+                    .orElse(stops[0]);
+            return verse.withLocks(Locks.NONE.withAlways(principal).withNever(stops[stops.length - 1]));
         }
 
         int people(double share) {

@@ -3,8 +3,8 @@ package versewind.agreement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import versewind.agreement.Fault.Remark;
-import versewind.agreement.Speaking.Voice;
 import versewind.organ.BoxPosition;
 import versewind.organ.Coupler;
 import versewind.organ.Family;
@@ -12,11 +12,16 @@ import versewind.organ.Instrument;
 import versewind.organ.Pipe;
 import versewind.organ.Stop;
 import versewind.plan.Mode;
+import versewind.plan.Mood;
 import versewind.plan.Plan;
+import versewind.plan.Singing;
 import versewind.plan.Verse;
 
 /** A teacher who mentions what is no fault and could be better, as far as no level is needed to hear it. */
 final class SoftTeacher {
+
+    /** So many light stops of 8 ft together lead without a 4 ft. */
+    private static final int FONDS = 4;
 
     private final Instrument organ;
     private final Plan plan;
@@ -34,6 +39,7 @@ final class SoftTeacher {
     /** What could be better in a verse with something drawn. */
     static List<Remark> mentions(Instrument organ, Plan plan, Verse verse) {
         SoftTeacher teacher = new SoftTeacher(organ, plan, verse);
+        teacher.character();
         teacher.pedal();
         teacher.couplers();
         teacher.reeds();
@@ -46,7 +52,57 @@ final class SoftTeacher {
         }
     }
 
-    private List<Voice> ownPedal() {
+    /** What the words, the singers and the solo want. */
+    private void character() {
+        List<SpeakingStop> hands = speaking.manuals();
+        boolean isUpperwork = hands.stream()
+                .anyMatch(
+                        stop -> stop.stop().family().isCompound() || stop.isReed() || stop.isFlue() && stop.feet() < 4);
+        boolean isOfPeople = verse.mode() == Mode.CONGREGATION && verse.isSung();
+        boolean isFonds = hands.stream().filter(stop -> stop.isFlue(8)).count() >= FONDS;
+        say(
+                isOfPeople && verse.mood() == Mood.GENTLE && isUpperwork,
+                Fault.GENTLE_VERSE_TOO_BRIGHT,
+                "A gentle verse has more than 8 and 4 ft.");
+        say(
+                isOfPeople && !isGentle() && !SpeakingStop.has(hands, 4) && !isFonds && hasOnManuals(isFourFlue()),
+                Fault.NO_FOUR_UNDER_PEOPLE,
+                "The people have no 4 ft to follow.");
+        say(
+                isOfPeople
+                        && verse.mood() == Mood.FESTAL
+                        && hasOnManuals(stop -> stop.family() == Family.MIXTURE)
+                        && hands.stream().noneMatch(stop -> stop.is(Family.MIXTURE)),
+                Fault.FESTAL_VERSE_TOO_PLAIN,
+                "A festal verse has no mixture.");
+        say(
+                verse.mode() == Mode.SOLO_VOICE && isUpperwork,
+                Fault.SOLOIST_TOO_BRIGHT,
+                "A soloist has more than 8 and 4 ft.");
+        say(
+                speaking.isSoloed() && SpeakingStop.isChorus(speaking.left()),
+                Fault.ACCOMPANIMENT_TOO_BRIGHT,
+                "A chorus accompanies the tune.");
+    }
+
+    private boolean isGentle() {
+        return verse.mood() == Mood.GENTLE
+                || verse.singing() == Singing.GENTLE
+                || plan.heading().occasion().isHeldBack();
+    }
+
+    private static Predicate<Stop> isFourFlue() {
+        return stop -> (stop.family() == Family.PRINCIPAL || stop.family() == Family.FLUTE)
+                && stop.footage().filter(feet -> feet.feet() == 4).isPresent();
+    }
+
+    private boolean hasOnManuals(Predicate<Stop> kind) {
+        return organ.manualDivisions().stream()
+                .flatMap(manual -> organ.divisions().get(manual).stops().stream())
+                .anyMatch(kind);
+    }
+
+    private List<SpeakingStop> ownPedal() {
         return speaking.feet().stream()
                 .filter(voice -> organ.divisions().get(voice.division()).isPedal())
                 .toList();
@@ -56,16 +112,15 @@ final class SoftTeacher {
         if (!speaking.hasFeet() || speaking.feet().isEmpty()) {
             return;
         }
-        List<Voice> own = ownPedal();
+        List<SpeakingStop> own = ownPedal();
         boolean isLight = speaking.manuals().stream()
                 .allMatch(voice -> voice.is(Family.FLUTE, Family.STRING, Family.CELESTE) && voice.feet() >= 4);
-        Optional<Voice> heavy = own.stream()
-                .filter(voice -> Teacher.isHeavy(voice.stop()) && !voice.is(Family.STRING))
-                .findFirst();
+        Optional<SpeakingStop> heavy =
+                own.stream().filter(voice -> voice.isHeavy()).findFirst();
         say(
                 isLight && heavy.isPresent() && !speaking.manuals().isEmpty(),
                 Fault.HEAVY_SIXTEEN_UNDER_FLUTES,
-                heavy.map(Voice::label).orElse("") + " lies under flutes.");
+                heavy.map(SpeakingStop::label).orElse("") + " lies under flutes.");
         long reeds = speaking.manuals().stream()
                 .filter(voice -> voice.is(Family.CHORUS_REED))
                 .count();
@@ -119,13 +174,11 @@ final class SoftTeacher {
         if (verse.mode() != Mode.CONGREGATION || speaking.isSoloed()) {
             return;
         }
-        boolean isChorus = speaking.manuals().stream()
-                .anyMatch(voice -> voice.is(Family.PRINCIPAL) && voice.feet() <= 4 || voice.is(Family.MIXTURE));
-        for (Voice voice : speaking.manuals()) {
-            boolean isOboe = voice.isNamed("oboe", "hautb")
-                    && speaking.boxOf(voice.index()).isPresent();
+        boolean isChorus = SpeakingStop.isChorus(speaking.manuals());
+        for (SpeakingStop voice : speaking.manuals()) {
+            boolean isOboe = voice.isOboe() && speaking.boxOf(voice.index()).isPresent();
             say(
-                    voice.is(Family.SOLO_REED) && !Teacher.isVoxHumana(voice) && isChorus && !isOboe,
+                    voice.is(Family.SOLO_REED) && !voice.isVoxHumana() && isChorus && !isOboe,
                     Fault.SOLO_REED_IN_CHORUS,
                     voice.label() + " is left in the chorus.");
             boolean isShut = speaking.boxOf(voice.index())

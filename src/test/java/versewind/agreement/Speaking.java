@@ -3,7 +3,6 @@ package versewind.agreement;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -11,8 +10,6 @@ import java.util.stream.Collectors;
 import versewind.organ.Action;
 import versewind.organ.Coupler;
 import versewind.organ.Division;
-import versewind.organ.Family;
-import versewind.organ.Footage;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Stop;
@@ -37,73 +34,18 @@ final class Speaking {
         this.hands = hands;
     }
 
-    /**
-     * A stop that speaks.
-     *
-     * @param index of the stop
-     * @param division index of the division of its knob
-     * @param stop what it is
-     * @param octave up or down from the key that is played: -1, 0 or 1
-     */
-    record Voice(int index, int division, Stop stop, int octave) {
-
-        /** The pitch that is heard, in feet; of a mixture or cornet that of its lowest rank, 0 if that is unknown. */
-        double feet() {
-            return stop.footage().map(Footage::feet).orElse(0.0) / Math.pow(2, octave);
-        }
-
-        boolean is(Family... families) {
-            return List.of(families).contains(stop.family());
-        }
-
-        /** A single rank that is neither a reed nor a mutation. */
-        boolean isFlue() {
-            return is(Family.PRINCIPAL, Family.FLUTE, Family.STRING, Family.CELESTE) && !isFifth();
-        }
-
-        boolean isFlue(double feet) {
-            return isFlue() && feet() == feet;
-        }
-
-        /** A rank at a fifth or third, whatever family the file gives it. */
-        boolean isFifth() {
-            return is(Family.MUTATION);
-        }
-
-        boolean isReed() {
-            return stop.family().isReed();
-        }
-
-        boolean isReed(double feet) {
-            return isReed() && feet() == feet;
-        }
-
-        boolean isCompound() {
-            return stop.family().isCompound();
-        }
-
-        boolean isNamed(String... parts) {
-            String name = stop.name().toLowerCase(Locale.ROOT);
-            return List.of(parts).stream().anyMatch(name::contains);
-        }
-
-        String label() {
-            return stop.label();
-        }
-    }
-
     /** What the right hand sounds. */
-    List<Voice> right() {
+    List<SpeakingStop> right() {
         return from(keyboard(hands.right()));
     }
 
     /** What the left hand sounds. */
-    List<Voice> left() {
+    List<SpeakingStop> left() {
         return from(keyboard(hands.left()));
     }
 
     /** What the feet sound; nothing where they rest. */
-    List<Voice> feet() {
+    List<SpeakingStop> feet() {
         return hasFeet() ? from(PEDAL) : List.of();
     }
 
@@ -117,15 +59,15 @@ final class Speaking {
     }
 
     /** All that speaks under the hands. */
-    List<Voice> manuals() {
-        Set<Voice> voices = new LinkedHashSet<>(right());
+    List<SpeakingStop> manuals() {
+        Set<SpeakingStop> voices = new LinkedHashSet<>(right());
         voices.addAll(left());
         return List.copyOf(voices);
     }
 
     /** All that speaks. */
-    List<Voice> all() {
-        Set<Voice> voices = new LinkedHashSet<>(manuals());
+    List<SpeakingStop> all() {
+        Set<SpeakingStop> voices = new LinkedHashSet<>(manuals());
         voices.addAll(feet());
         return List.copyOf(voices);
     }
@@ -169,12 +111,12 @@ final class Speaking {
     }
 
     /** All stops of a division that speak under the hands or feet, whether by coupler or not. */
-    List<Voice> of(int division) {
+    List<SpeakingStop> of(int division) {
         return all().stream().filter(voice -> voice.division() == division).toList();
     }
 
     /** Whether a stop of a kind stands where these speak, or on a manual that a coupler could bring to them. */
-    boolean mayBeUnder(List<Voice> voices, Predicate<Stop> kind) {
+    boolean mayBeUnder(List<SpeakingStop> voices, Predicate<Stop> kind) {
         Set<String> homes = voices.stream()
                 .map(voice -> organ.divisionNames().get(voice.division()))
                 .collect(Collectors.toSet());
@@ -202,12 +144,12 @@ final class Speaking {
         return reached;
     }
 
-    private List<Voice> from(int keyboard) {
-        List<Voice> voices = new ArrayList<>();
+    private List<SpeakingStop> from(int keyboard) {
+        List<SpeakingStop> voices = new ArrayList<>();
         for (Reached reached : reached(keyboard)) {
             drawn.stops().stream()
                     .filter(stop -> organ.stops().get(stop).division() == reached.division())
-                    .mapToObj(stop -> new Voice(
+                    .mapToObj(stop -> new SpeakingStop(
                             stop, reached.division(), organ.stops().get(stop).stop(), reached.octave()))
                     .forEach(voices::add);
         }

@@ -12,6 +12,8 @@ import versewind.organ.Instrument;
  */
 record Subject(String id, String size, Instrument organ) {
 
+    private static final String SHIPPED = "shipped";
+
     /** The shipped organs, the smallest first, and those drawn at random. */
     static Stream<Subject> all() {
         return Stream.concat(
@@ -21,8 +23,12 @@ record Subject(String id, String size, Instrument organ) {
 
     static List<Subject> shipped() {
         return Program.SHIPPED.stream()
-                .map(id -> new Subject(id, "shipped", Program.shipped(id)))
+                .map(id -> new Subject(id, SHIPPED, Program.shipped(id)))
                 .toList();
+    }
+
+    boolean isShipped() {
+        return size.equals(SHIPPED);
     }
 
     private static String size(Instrument organ) {

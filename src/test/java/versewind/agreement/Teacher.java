@@ -6,16 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import versewind.agreement.Fault.Remark;
-import versewind.agreement.Speaking.Voice;
 import versewind.organ.BoxPosition;
 import versewind.organ.Coupler;
 import versewind.organ.Family;
 import versewind.organ.Instrument;
-import versewind.organ.Pipe;
 import versewind.organ.Stop;
 import versewind.organ.Tremulant;
-import versewind.plan.ChurchDay;
-import versewind.plan.ChurchYear;
 import versewind.plan.Locks;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
@@ -66,6 +62,13 @@ final class Teacher {
             remarks.add(
                     Fault.FIXED_PLAYING_CHANGED.says("The player has no use for pedals, and the feet are asked for."));
         }
+        boolean isOtherVerse = proposed.kind() != asked.kind()
+                || proposed.mood() != asked.mood()
+                || !proposed.sung().equals(asked.sung())
+                || !proposed.locks().equals(asked.locks());
+        if (isOtherVerse) {
+            remarks.add(Fault.FIXED_PLAYING_CHANGED.says("Another verse is proposed than the plan has."));
+        }
         boolean isLocked = proposed.registration()
                         .stops()
                         .minus(asked.locks().never())
@@ -110,85 +113,85 @@ final class Teacher {
 
     /** A festal verse: its mood, the people's full voice, or strong singing on a feast. */
     static boolean isFestal(Plan plan, Verse verse) {
-        boolean isFeast = plan.heading()
-                .date()
-                .flatMap(ChurchYear::day)
-                .map(ChurchDay::occasion)
-                .filter(occasion -> occasion == Occasion.FESTAL || occasion == Occasion.JOYFUL)
-                .isPresent();
+        Occasion occasion = plan.heading().occasion();
+        boolean isFeast = occasion == Occasion.FESTAL || occasion == Occasion.JOYFUL;
         return verse.mood() != Mood.GENTLE
                 && (verse.mood() == Mood.FESTAL
                         || verse.singing() == Singing.FULL_VOICE
                         || isFeast && verse.singing() == Singing.STRONG);
     }
 
-    private void hand(String who, List<Voice> voices, boolean isMelody) {
+    private void hand(String who, List<SpeakingStop> voices, boolean isMelody) {
         if (voices.isEmpty()) {
             remarks.add(Fault.EMPTY_KEYS.says("Nothing speaks under " + who + "."));
             return;
         }
-        boolean hasEight = voices.stream().anyMatch(voice -> hasEight(voice));
+        boolean hasEight = voices.stream().anyMatch(SpeakingStop::hasEight);
         say(!hasEight, Fault.NO_FOUNDATION, "Nothing of 8 ft speaks under " + who + ".");
         lone(who, voices);
         if (isMelody) {
             return;
         }
-        boolean hasFour = has(voices, 4);
-        boolean mayHaveFour = speaking.mayBeUnder(voices, stop -> isFlueOf(stop, 4));
-        for (Voice voice : voices) {
+        boolean hasFour = SpeakingStop.has(voices, 4);
+        boolean mayHaveFour = speaking.mayBeUnder(voices, Teacher::isFlueOfFour);
+        for (SpeakingStop voice : voices) {
             say(
                     voice.isFlue() && voice.feet() <= 2 && !hasFour && mayHaveFour,
                     Fault.TWO_WITHOUT_FOUR,
                     voice.label() + " stands under " + who + " without a 4 ft.");
             say(
-                    isTwelfth(voice) && !(hasFour && has(voices, 2)),
+                    voice.isTwelfth() && !(hasFour && SpeakingStop.has(voices, 2)),
                     Fault.BARE_TWELFTH,
                     voice.label() + " stands under " + who + " without 4 and 2 ft.");
             say(
-                    voice.isFlue() && voice.feet() == 16 && voice.octave() == 0 && !(has(voices, 8) && hasFour),
+                    voice.isFlue()
+                            && voice.feet() == 16
+                            && voice.octave() == 0
+                            && !(SpeakingStop.has(voices, 8) && hasFour),
                     Fault.BARE_SIXTEEN,
                     voice.label() + " stands under " + who + " without 8 and 4 ft.");
             say(
-                    voice.isReed() && voice.feet() >= 16 && voice.octave() == 0 && !hasReedEight(voices),
+                    voice.isReed() && voice.feet() >= 16 && voice.octave() == 0 && !SpeakingStop.hasReedEight(voices),
                     Fault.LONE_SIXTEEN_REED,
                     voice.label() + " stands under " + who + " without a reed of 8 ft.");
             say(
-                    voice.isReed() && voice.feet() == 4 && voice.octave() == 0 && !hasReedEight(voices),
+                    voice.isReed() && voice.feet() == 4 && voice.octave() == 0 && !SpeakingStop.hasReedEight(voices),
                     Fault.LONE_CLARION,
                     voice.label() + " stands under " + who + " without a reed of 8 ft.");
         }
     }
 
     /** Ranks that want others beneath them under every hand. */
-    private void lone(String who, List<Voice> voices) {
-        for (Voice voice : voices) {
+    private void lone(String who, List<SpeakingStop> voices) {
+        for (SpeakingStop voice : voices) {
             say(
-                    (voice.isFifth() || voice.is(Family.CORNET) && !containsEight(voice)) && !has(voices, 8),
+                    (voice.is(Family.MUTATION) || voice.is(Family.CORNET) && !voice.isWholeCornet())
+                            && !SpeakingStop.has(voices, 8),
                     Fault.LONE_RANK,
                     voice.label() + " has no 8 ft flue beneath it under " + who + ".");
             say(
-                    voice.is(Family.MIXTURE) && !(has(voices, 8) && has(voices, 4)),
+                    voice.is(Family.MIXTURE) && !(SpeakingStop.has(voices, 8) && SpeakingStop.has(voices, 4)),
                     Fault.BARE_MIXTURE,
                     voice.label() + " has not both 8 and 4 ft flues beneath it under " + who + ".");
         }
     }
 
     private void feet() {
-        List<Voice> voices = speaking.feet();
+        List<SpeakingStop> voices = speaking.feet();
         if (voices.isEmpty()) {
             remarks.add(Fault.EMPTY_KEYS.says("Nothing speaks under the feet."));
             return;
         }
         say(
-                voices.stream().noneMatch(voice -> hasEight(voice) || voice.feet() == 16),
+                voices.stream().noneMatch(voice -> voice.hasEight() || voice.feet() == 16),
                 Fault.NO_FOUNDATION,
                 "Nothing of 16 or 8 ft speaks under the feet.");
-        List<Voice> own = voices.stream()
+        List<SpeakingStop> own = voices.stream()
                 .filter(voice -> organ.divisions().get(voice.division()).isPedal())
                 .toList();
-        for (Voice voice : own) {
+        for (SpeakingStop voice : own) {
             say(
-                    voice.is(Family.MIXTURE) && !(has(voices, 8) && has(voices, 4)),
+                    voice.is(Family.MIXTURE) && !(SpeakingStop.has(voices, 8) && SpeakingStop.has(voices, 4)),
                     Fault.BARE_MIXTURE,
                     voice.label() + " has not both 8 and 4 ft beneath it under the feet.");
             say(
@@ -198,27 +201,30 @@ final class Teacher {
                     Fault.LONE_CLARION,
                     voice.label() + " stands under the feet without a reed of 8 ft.");
         }
-        Optional<Voice> reed =
+        Optional<SpeakingStop> reed =
                 own.stream().filter(voice -> voice.is(Family.CHORUS_REED)).findFirst();
         boolean organHasOne = organ.manualDivisions().stream()
                 .flatMap(manual -> organ.divisions().get(manual).stops().stream())
                 .anyMatch(stop -> stop.family() == Family.CHORUS_REED
                         && stop.footage().filter(feet -> feet.feet() == 8).isPresent());
         say(
-                reed.isPresent() && organHasOne && !hasReedEight(speaking.manuals()),
+                reed.isPresent() && organHasOne && !SpeakingStop.hasReedEight(speaking.manuals()),
                 Fault.PEDAL_REED_FIRST,
-                reed.map(Voice::label).orElse("") + " speaks in the pedal before a reed of the manuals.");
+                reed.map(SpeakingStop::label).orElse("") + " speaks in the pedal before a reed of the manuals.");
     }
 
     private void celestes() {
-        for (Voice voice : speaking.manuals()) {
+        for (SpeakingStop voice : speaking.manuals()) {
             boolean isCeleste = voice.is(Family.CELESTE);
-            if (!isCeleste && !isVoxHumana(voice)) {
+            if (!isCeleste && !voice.isVoxHumana()) {
                 continue;
             }
             Fault fault = isCeleste ? Fault.CELESTE : Fault.VOX_HUMANA;
             say(isOfPeople(), fault, voice.label() + " wavers while the people sing.");
-            say(!isOfPeople() && isChorus(speaking.of(voice.division())), fault, voice.label() + " is in a chorus.");
+            say(
+                    !isOfPeople() && SpeakingStop.isChorus(speaking.of(voice.division())),
+                    fault,
+                    voice.label() + " is in a chorus.");
             say(
                     isCeleste
                             && voice.stop().ranks() == 1
@@ -232,7 +238,7 @@ final class Teacher {
     private void tremulants() {
         for (int index : verse.registration().tremulants().stream().toArray()) {
             Tremulant tremulant = organ.tremulants().get(index);
-            List<Voice> shaken =
+            List<SpeakingStop> shaken =
                     speaking.of(organ.division(tremulant.division()).orElseThrow());
             if (shaken.isEmpty()) {
                 continue;
@@ -240,7 +246,7 @@ final class Teacher {
             boolean isFull =
                     shaken.stream().anyMatch(voice -> voice.is(Family.MIXTURE) || voice.is(Family.CHORUS_REED));
             say(
-                    isOfPeople() || isFull || isChorus(shaken),
+                    isOfPeople() || isFull || SpeakingStop.isChorus(shaken),
                     Fault.TREMULANT,
                     tremulant.name()
                             + (isOfPeople()
@@ -258,8 +264,8 @@ final class Teacher {
             if (!isOctave && !isSub || !said.add(coupler.name())) {
                 continue;
             }
-            List<Voice> voices = drawnIn(organ.division(coupler.source()).orElseThrow());
-            boolean hasEight = voices.stream().anyMatch(Teacher::hasEight);
+            List<SpeakingStop> voices = drawnIn(organ.division(coupler.source()).orElseThrow());
+            boolean hasEight = voices.stream().anyMatch(SpeakingStop::hasEight);
             boolean isThrough = voices.stream().anyMatch(voice -> voice.isReed(16) || voice.isReed(4));
             if (voices.isEmpty()) {
                 continue;
@@ -275,16 +281,16 @@ final class Teacher {
         }
     }
 
-    private List<Voice> drawnIn(int division) {
+    private List<SpeakingStop> drawnIn(int division) {
         return verse.registration().stops().stream()
                 .filter(stop -> organ.stops().get(stop).division() == division)
                 .mapToObj(stop ->
-                        new Voice(stop, division, organ.stops().get(stop).stop(), 0))
+                        new SpeakingStop(stop, division, organ.stops().get(stop).stop(), 0))
                 .toList();
     }
 
     private void thirtyTwo() {
-        for (Voice voice : speaking.feet()) {
+        for (SpeakingStop voice : speaking.feet()) {
             if (voice.feet() < 32 || voice.octave() != 0) {
                 continue;
             }
@@ -300,8 +306,8 @@ final class Teacher {
     }
 
     private void tuba() {
-        for (Voice voice : speaking.manuals()) {
-            if (!isTuba(voice)) {
+        for (SpeakingStop voice : speaking.manuals()) {
+            if (!voice.isTuba()) {
                 continue;
             }
             boolean isAlone = speaking.isSoloed() && !verse.isSung();
@@ -316,8 +322,8 @@ final class Teacher {
             say(
                     !isAlone
                             && speaking.manuals().stream()
-                                    .noneMatch(
-                                            other -> other.isReed(8) && !isTuba(other) && other.is(Family.CHORUS_REED)),
+                                    .noneMatch(other ->
+                                            other.isReed(8) && !other.isTuba() && other.is(Family.CHORUS_REED)),
                     Fault.TUBA,
                     voice.label() + " speaks before the chorus reeds.");
         }
@@ -328,7 +334,7 @@ final class Teacher {
      * in which all of the hands' sound stands.
      */
     private void boxes() {
-        for (Voice voice : speaking.all()) {
+        for (SpeakingStop voice : speaking.all()) {
             Optional<Integer> box = speaking.boxOf(voice.index());
             if (box.isEmpty()
                     || box.get() == voice.division()
@@ -349,58 +355,11 @@ final class Teacher {
         }
     }
 
-    private static boolean isFlueOf(Stop stop, double feet) {
+    private static boolean isFlueOfFour(Stop stop) {
         return switch (stop.family()) {
             case PRINCIPAL, FLUTE, STRING ->
-                stop.footage().filter(each -> each.feet() == feet).isPresent();
+                stop.footage().filter(feet -> feet.feet() == 4).isPresent();
             case CELESTE, MUTATION, MIXTURE, CORNET, CHORUS_REED, SOLO_REED -> false;
         };
-    }
-
-    static boolean has(List<Voice> voices, double feet) {
-        return voices.stream().anyMatch(voice -> voice.isFlue(feet));
-    }
-
-    private static boolean hasReedEight(List<Voice> voices) {
-        return voices.stream().anyMatch(voice -> voice.isReed(8));
-    }
-
-    /** Whether it sounds at 8 ft: a flue, a reed, or a cornet that begins there. */
-    private static boolean hasEight(Voice voice) {
-        return voice.isFlue(8) || voice.isReed(8) || containsEight(voice);
-    }
-
-    /** A cornet of five ranks begins at 8 ft. */
-    private static boolean containsEight(Voice voice) {
-        return voice.is(Family.CORNET) && voice.stop().ranks() >= 5;
-    }
-
-    /** The twelfth of the chorus; a nazard is a colour over a flute. */
-    static boolean isTwelfth(Voice voice) {
-        return voice.isFifth() && Math.abs(voice.feet() - 8.0 / 3) < 0.01 && !voice.isNamed("naz", "nas", "flauto");
-    }
-
-    static boolean isVoxHumana(Voice voice) {
-        return voice.is(Family.SOLO_REED) && voice.isNamed("vox hum", "voix hum", "vox angelica");
-    }
-
-    /** A tuba, or a reed of the chorus that is far louder than its fellows. */
-    static boolean isTuba(Voice voice) {
-        return voice.isNamed("tuba")
-                || voice.is(Family.CHORUS_REED) && voice.stop().trimDb() >= 4;
-    }
-
-    /** Principals above 8 ft, mixtures or chorus reeds. */
-    private static boolean isChorus(List<Voice> voices) {
-        return voices.stream()
-                .anyMatch(voice -> voice.is(Family.PRINCIPAL) && voice.feet() <= 4
-                        || voice.is(Family.MIXTURE)
-                        || voice.is(Family.CHORUS_REED));
-    }
-
-    /** A heavy open stop of 16 ft. */
-    static boolean isHeavy(Stop stop) {
-        return stop.pipe() == Pipe.OPEN
-                && stop.footage().filter(feet -> feet.feet() == 16).isPresent();
     }
 }
