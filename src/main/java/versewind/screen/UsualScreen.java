@@ -150,15 +150,16 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
 
     @Override
     public void paint(Frame frame, State state) {
+        int columns = Math.min(WIDTH, frame.width()) - 4;
         RegistrationText text = new RegistrationText(organ.sound().organ());
         List<String> below = list.current()
-                .map(marked -> Text.wrapped(text.format(marked.registration()), WIDTH - 4))
+                .map(marked -> Text.wrapped(text.format(marked.registration()), columns))
                 .orElse(List.of("None yet."));
         boolean isOdd = list.current().filter(organ.contradicting()::contains).isPresent();
         List<String> why = isOdd
                 ? Text.wrapped(
                         "It contradicts all the rest. Was something else drawn, or were more or fewer people there?",
-                        WIDTH - 4)
+                        columns)
                 : List.of();
         String title = "Usual registrations of " + organ.sound().organ().name();
         int shown = Math.min(list.size(), MOST_ROWS);
@@ -166,8 +167,8 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
         list.paint(frame, box.rows(0, shown), (heard, index, y) -> {
             frame.write(box.x(), y, frame.fit(heard.name(), NAME - 2), Style.TEXT);
             boolean isUsual = index < organ.experience().usual().size();
-            String of = heard.people() + " people, singing " + heard.singing().word() + ", "
-                    + (isUsual ? heard.heard().felt() : heard.heard().word());
+            String of = (isUsual ? heard.heard().felt() : heard.heard().word()) + ", " + heard.people()
+                    + " people, singing " + heard.singing().word();
             frame.write(box.x() + NAME, y, frame.fit(of, box.width() - NAME), Style.FAINT);
         });
         box.write(frame, box.y() + shown + 1, below, Style.TEXT);

@@ -183,13 +183,13 @@ class ArrangeCommandsTest {
     }
 
     @Test
-    void undoing_says_where() {
-        assertThat(desk.press(" ", "u").said()).isEqualTo("Undid: hymn 1, V1.");
+    void undoing_says_what() {
+        assertThat(desk.press(" ", "u").said()).isEqualTo("Undid: V1: draw Great Bourdon 16.");
     }
 
     @Test
-    void doing_again_says_where() {
-        assertThat(desk.press(" ", "u", "U").said()).isEqualTo("Redid: hymn 1, V1.");
+    void doing_again_says_what() {
+        assertThat(desk.press(" ", "u", "U").said()).isEqualTo("Redid: V1: draw Great Bourdon 16.");
     }
 
     @Test
@@ -200,7 +200,7 @@ class ArrangeCommandsTest {
 
     @Test
     void undoing_another_heading_says_that_it_was_the_service() {
-        assertThat(desk.press("S", "^U", "'Lammas'", "<Enter>", "u").said()).isEqualTo("Undid: the service.");
+        assertThat(desk.press("S", "^U", "'Lammas'", "<Enter>", "u").said()).isEqualTo("Undid: the details of the service.");
     }
 
     @Test
