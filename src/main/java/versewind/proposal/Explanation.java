@@ -2,9 +2,10 @@ package versewind.proposal;
 
 import java.util.Comparator;
 import java.util.Set;
-import versewind.plan.Mode;
 import versewind.rules.BuildingStep;
 import versewind.rules.OrganFacts;
+import versewind.sound.Balance;
+import versewind.sound.Verdict;
 
 /** What speaks for a registration, in words. */
 final class Explanation {
@@ -35,8 +36,10 @@ final class Explanation {
     }
 
     /** The sound, how it stands to the singers, and what most speaks against it. */
-    String why(Sketch sketch, double balance, Score score) {
-        String words = sound(sketch) + feet(sketch) + ": " + balance(balance, score) + reservation(score) + ".";
+    String why(Candidate candidate, Balance promised, Score score) {
+        Sketch sketch = candidate.sketch();
+        String words =
+                sound(sketch) + feet(sketch) + ": " + balance(candidate.balance(), promised) + reservation(score) + ".";
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
@@ -72,42 +75,44 @@ final class Explanation {
         return organ.organ().divisions().get(division).name();
     }
 
-    private String balance(double balance, Score score) {
-        boolean isLess = requirement.target().isMissed(balance);
-        boolean isMore = requirement.target().isPassed(balance);
+    private String balance(double share, Balance promised) {
+        boolean isLess = requirement.target().isMissed(share);
+        boolean isMore = requirement.target().isPassed(share);
+        String aim = isLess ? tooLittle() : isMore ? tooMuch() : asWanted(promised);
+        return promised.kind() == Balance.Kind.ORGAN_ALONE ? aim : promised.words() + "; " + aim;
+    }
+
+    private String tooLittle() {
         return switch (requirement.mode()) {
-            case CONGREGATION -> people(isLess, isMore, score);
-            case SMALL_CHOIR, SOLO_VOICE -> voice(isLess, isMore);
-            case MELODY_SOLOED -> melody(isLess, isMore);
+            case CONGREGATION ->
+                requirement.company().isSung() ? "less firmly than it should" : "softer than it could be";
+            case SMALL_CHOIR, SOLO_VOICE -> "near to covering the words";
+            case MELODY_SOLOED -> "the tune stands out only a little";
         };
     }
 
-    private String people(boolean isLess, boolean isMore, Score score) {
-        if (!requirement.company().isSung()) {
-            return isLess ? "softer than the verse could bear" : "it shows the verse that follows";
-        }
-        boolean isAtEase = score.parts().stream().noneMatch(part -> part.kind() == PartKind.VERDICT);
-        if (isLess || isMore) {
-            return isLess ? "it leads less firmly than it should" : "it leads more strongly than it should";
-        }
-        return isAtEase ? "as strong as the verse wants" : "it leads only just, with more kept for what follows";
+    private String tooMuch() {
+        return switch (requirement.mode()) {
+            case CONGREGATION ->
+                requirement.company().isSung() ? "more strongly than it should" : "stronger than it need be";
+            case SMALL_CHOIR, SOLO_VOICE -> "far beneath the singing";
+            case MELODY_SOLOED -> "the tune stands far out";
+        };
     }
 
-    private String voice(boolean isLess, boolean isMore) {
-        String voices = requirement.mode() == Mode.SOLO_VOICE ? "voice" : "voices";
-        if (isLess) {
-            return "it comes near to covering the words";
-        }
-        return isMore
-                ? "it stays far beneath the " + voices
-                : "it carries the " + voices + " and lets the words through";
+    private String asWanted(Balance promised) {
+        return switch (requirement.mode()) {
+            case CONGREGATION ->
+                requirement.company().isSung() ? strength(promised) : "it shows the verse that follows";
+            case SMALL_CHOIR, SOLO_VOICE -> "it carries the singing and lets the words through";
+            case MELODY_SOLOED -> "the tune is over a soft sound";
+        };
     }
 
-    private static String melody(boolean isLess, boolean isMore) {
-        if (isLess) {
-            return "the tune stands out only a little";
-        }
-        return isMore ? "the tune stands far out" : "the tune stands out";
+    private static String strength(Balance promised) {
+        return promised.verdict().way() == Verdict.Way.NONE
+                ? "as strong as the verse wants"
+                : "as much as this organ can give here";
     }
 
     /** The row that most speaks against it. */

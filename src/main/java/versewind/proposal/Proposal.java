@@ -7,19 +7,27 @@ import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.rules.PistonChoice;
+import versewind.sound.Balance;
 
 /**
  * A registration proposed for a verse.
  *
  * @param registration what to draw
  * @param hands how to play it
+ * @param promised how it stands to the singers, just as an assessment of the verse will have it
  * @param score what speaks against it
  * @param sound the step of the order, or the colour, in words: "principals 8 4 2 on the Great, step 5 of 10"
  * @param why what speaks for it, in one sentence
  * @param unlike how it differs from the best, in words: "softer: step 4 instead of 5"; blank for the best
  */
 public record Proposal(
-        Registration registration, HandsAndFeet hands, Score score, String sound, String why, String unlike) {
+        Registration registration,
+        HandsAndFeet hands,
+        Balance promised,
+        Score score,
+        String sound,
+        String why,
+        String unlike) {
 
     /** The verse with it drawn. */
     public Verse on(Verse verse) {

@@ -5,11 +5,13 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
 import versewind.plan.VersePlace;
 import versewind.rules.BuildingStep;
 import versewind.rules.ChorusFaults;
 import versewind.rules.OrganFacts;
+import versewind.sound.Balance;
 import versewind.sound.OrganSound;
 
 /**
@@ -58,6 +60,7 @@ public final class RegistrationProposer {
                 requirements.transition(plan, place),
                 Requirements.before(plan, place).map(draft -> neighbour(plan, place, draft)),
                 organ.organ().pistons().any());
+        Asked asked = new Asked(plan, place, search.scoring(), step);
         List<Candidate> ranked = search.ranked(goOn).stream()
                 .map(each -> each.with(each.points() + step.points(each)))
                 .sorted(VerseSearch.BEST_FIRST)
@@ -67,8 +70,7 @@ public final class RegistrationProposer {
                 place,
                 chosen.stream()
                         .map(each -> proposal(
-                                search.scoring(),
-                                step,
+                                asked,
                                 each,
                                 settled(each, step.before()),
                                 Optional.of(chosen.get(0)).filter(best -> best != each)))
@@ -107,24 +109,25 @@ public final class RegistrationProposer {
     /**
      * A proposal.
      *
-     * @param scoring of its verse
-     * @param step from the verse before
+     * @param asked the verse
      * @param candidate what is proposed
      * @param drawn it with what nobody hears
      * @param best the best proposal for the verse, where it is another
      */
-    Proposal proposal(
-            ScoreFunction scoring, Step step, Candidate candidate, Registration drawn, Optional<Candidate> best) {
+    Proposal proposal(Asked asked, Candidate candidate, Registration drawn, Optional<Candidate> best) {
         Rows.Told rows = new Rows.Told();
-        scoring.add(candidate, rows);
-        step.add(candidate, rows);
-        Explanation words = new Explanation(organ, scoring.requirement());
+        asked.scoring().add(candidate, rows);
+        asked.step().add(candidate, rows);
+        HandsAndFeet hands = candidate.draft().hands();
+        Balance promised = requirements.promised(asked.plan(), asked.place(), drawn, hands);
+        Explanation words = new Explanation(organ, asked.scoring().requirement());
         return new Proposal(
                 drawn,
-                candidate.draft().hands(),
+                hands,
+                promised,
                 rows.score(),
                 words.sound(candidate.sketch()),
-                words.why(candidate.sketch(), candidate.balance(), rows.score()),
+                words.why(candidate, promised, rows.score()),
                 best.map(other -> words.unlike(other, candidate)).orElse(""));
     }
 

@@ -20,6 +20,7 @@ import versewind.rules.BetweenVerses;
 import versewind.rules.BuildingLine;
 import versewind.rules.Company;
 import versewind.rules.OrganFacts;
+import versewind.sound.Balance;
 import versewind.sound.OrganSound;
 
 /** What the verses of plans want of their registrations on one instrument. Belongs to one thread, as its sound does. */
@@ -62,6 +63,15 @@ final class Requirements {
     VerseBalance balance(Plan plan, VersePlace place, Requirement requirement) {
         return new VerseBalance(
                 sound, requirement, weighed(plan, place), plan.heading().people());
+    }
+
+    /** How a verse would stand to its singers with something else drawn, as an assessment has it. */
+    Balance promised(Plan plan, VersePlace place, Registration drawn, HandsAndFeet hands) {
+        return sound.estimate(
+                        verse(plan, place).withHands(hands).withRegistration(drawn),
+                        plan.heading().people(),
+                        plan.hymns().get(place.hymn()).tempo())
+                .balance();
     }
 
     private static Verse verse(Plan plan, VersePlace place) {

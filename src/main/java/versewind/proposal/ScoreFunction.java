@@ -19,12 +19,15 @@ import versewind.rules.Severity;
 final class ScoreFunction {
 
     /** A step that costs more is never offered beside one that suits. */
-    private static final double UNFIT = 3.5;
+    private static final double UNFIT = 4.7;
 
     /** The pedal raises the level by so many dB(A) where it makes a quarter of the loudness. */
     private static final double BOOMING_DB = 3.2;
 
     private static final double BOOMING = 4;
+
+    /** Weight of the balance where the organ plays alone. */
+    private static final double ALONE = 0.4;
 
     private static final double A_COLOUR = 0.15;
     private static final double A_KNOB = 0.03;
@@ -88,12 +91,17 @@ final class ScoreFunction {
         add(candidate.sketch(), played(candidate.draft()), candidate.balance(), rows);
     }
 
+    /** What nobody sings to may be softer. */
+    private double weight() {
+        return requirement.company().isSung() || requirement.isOfTune() ? 1 : ALONE;
+    }
+
     private PlayedRegistration played(Draft draft) {
         return faults.played(draft.registration(), draft.hands(), requirement.company());
     }
 
     private void add(Sketch sketch, PlayedRegistration played, double heard, Rows rows) {
-        rows.add(PartKind.BALANCE, requirement.target().cost(heard), () -> requirement
+        rows.add(PartKind.BALANCE, weight() * requirement.target().cost(heard), () -> requirement
                 .target()
                 .sentence(heard));
         balance.addVerdict(heard, rows);

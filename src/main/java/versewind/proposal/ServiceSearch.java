@@ -130,12 +130,10 @@ final class ServiceSearch {
             boolean hasPiston = set.contains(candidate.setting());
             Optional<Candidate> before =
                     chosen.get(i).follows() ? Optional.of(chosen.get(i - 1).candidate()) : Optional.empty();
-            Proposal proposal = proposer.proposal(
-                    searched.get(i).scoring(),
-                    new Step(stages.get(i).transition(), before, hasPiston),
-                    candidate,
-                    settled.get(i),
-                    Optional.empty());
+            Step step = new Step(stages.get(i).transition(), before, hasPiston);
+            Asked asked =
+                    new Asked(plan, searched.get(i).place(), searched.get(i).scoring(), step);
+            Proposal proposal = proposer.proposal(asked, candidate, settled.get(i), Optional.empty());
             Optional<Registration> was = chosen.get(i).follows() ? Optional.of(settled.get(i - 1)) : Optional.empty();
             String piston = hasPiston ? pistons.press(settled.get(i), was) : "";
             verses.add(new ServiceProposal.OfVerse(searched.get(i).place(), proposal, piston));

@@ -21,6 +21,9 @@ record Target(Mode mode, double low, double high) {
 
     private static final double POINTS = 48;
 
+    /** Where the lead is lost, all that can still be drawn is wanted. */
+    private static final double POINTS_OF_LOST = 250;
+
     /** Up to about so many half widths from the centre, distance costs little. */
     private static final double SOFT = 1;
 
@@ -74,16 +77,15 @@ record Target(Mode mode, double low, double high) {
     }
 
     /**
-     * The same, kept below what full organ reaches, as long as it still leads: at ease where full organ leads well, and
-     * only just where it does no more itself.
+     * The same, kept below what full organ reaches, as long as the verse is led: at ease where full organ leads well,
+     * and where it hardly does no less than is likely to lead.
      *
      * @param beyond by how much the strongest verse would want more than there is
      * @param full the share of full organ
      */
     Target within(double beyond, double full) {
         double good = Verdict.LEADS.from(mode);
-        double atEase = full >= good ? good + AT_EASE : full - A_STEP;
-        double least = Math.max(Verdict.LEAD_ONLY_JUST.from(mode) + AT_EASE, atEase);
+        double least = full >= good ? good + AT_EASE : Math.min(full, Math.max(lost(mode) + A_STEP, full - A_STEP));
         return lifted(-Math.max(0, Math.min(beyond, centre() - least)));
     }
 
@@ -94,7 +96,7 @@ record Target(Mode mode, double low, double high) {
 
     /** Whether it lies higher than another by something that is heard. */
     boolean isHigherThan(Target other) {
-        return centre() - other.centre() > (high - low) / 8;
+        return centre() - other.centre() > (high - low) / 5;
     }
 
     double centre() {
@@ -115,7 +117,13 @@ record Target(Mode mode, double low, double high) {
     double cost(double share) {
         double off = Math.abs(share - centre());
         double points = mode == Mode.CONGREGATION ? POINTS_OF_LEAD : POINTS;
-        return points * off * off / (off + SOFT * (high - low) / 2);
+        double lost = mode == Mode.CONGREGATION ? POINTS_OF_LOST * Math.max(0, lost(mode) - share) : 0;
+        return points * off * off / (off + SOFT * (high - low) / 2) + lost;
+    }
+
+    /** The share below which the lead is lost. */
+    private static double lost(Mode mode) {
+        return Verdict.LEAD_ONLY_JUST.from(mode);
     }
 
     /** Where a share lies, and where it should. */
