@@ -16,14 +16,15 @@ import versewind.sound.OrganSound;
  * What an organist knows of an organ without a meter.
  *
  * @param usual the registrations that are usually drawn, {@value #MOST_USUAL} at most, each under a name of its own
- * @param answers feedback after services, the latest last; of more than {@value #MOST_ANSWERS} the earliest are dropped
+ * @param answers feedback after services, the latest last; of more than {@value #MOST_ANSWERS} the earliest are dropped,
+ *     which add little beside the later ones, since all share the organist's taste
  */
 public record Experience(List<HeardRegistration> usual, List<HeardRegistration> answers) {
 
     /** The most usual registrations: more are no longer usual. */
     public static final int MOST_USUAL = 12;
 
-    private static final int MOST_ANSWERS = 100;
+    private static final int MOST_ANSWERS = 40;
     private static final double STRENGTH_DB = 4;
 
     /** Nothing is known yet. */

@@ -39,7 +39,13 @@ public final class FeedbackUpdate {
     private final OrganSound sound;
     private final List<Observation> observations = new ArrayList<>();
 
-    private FeedbackUpdate(OrganSound sound, List<HeardRegistration> heard) {
+    /**
+     * Prepares an update.
+     *
+     * @param sound the organ as expected before
+     * @param heard registrations of this organ
+     */
+    public FeedbackUpdate(OrganSound sound, List<HeardRegistration> heard) {
         this.sound = sound;
         Parameters parameters = sound.parameters();
         for (HeardRegistration each : heard) {
@@ -111,14 +117,8 @@ public final class FeedbackUpdate {
         }
     }
 
-    /**
-     * An organ after what was heard, one registration after the other; the same organ if there is nothing.
-     *
-     * @param sound the organ as expected before
-     * @param heard registrations of this organ
-     */
-    public static OrganSound of(OrganSound sound, List<HeardRegistration> heard) {
-        List<Observation> observations = new FeedbackUpdate(sound, heard).observations;
+    /** The organ after what was heard, one registration after the other; the same organ if there is nothing. */
+    public OrganSound sound() {
         if (observations.isEmpty()) {
             return sound;
         }
@@ -131,10 +131,9 @@ public final class FeedbackUpdate {
     }
 
     /** Those of the registrations heard that contradict all others together. */
-    public static List<HeardRegistration> contradicting(OrganSound sound, List<HeardRegistration> heard) {
-        FeedbackUpdate update = new FeedbackUpdate(sound, heard);
-        return update.observations.stream()
-                .filter(each -> update.withoutOne(each).probability(each) < CONTRADICTING)
+    public List<HeardRegistration> contradicting() {
+        return observations.stream()
+                .filter(each -> withoutOne(each).probability(each) < CONTRADICTING)
                 .map(Observation::heard)
                 .toList();
     }

@@ -50,12 +50,17 @@ public record KnownOrgan(Instrument instrument, Calibration calibration, Experie
 
     /** Opened for estimates, together with what is known of it. */
     public CalibratedOrgan calibrated() {
-        return new CalibratedOrgan(sound(), calibration, experience, contradicting());
+        FeedbackUpdate heard = heard();
+        return new CalibratedOrgan(heard.sound(), calibration, experience, heard.contradicting());
+    }
+
+    private FeedbackUpdate heard() {
+        return new FeedbackUpdate(calibration.soundOf(instrument), experience.all());
     }
 
     /** What was heard of it that contradicts all the rest, given the readings. */
     public List<HeardRegistration> contradicting() {
-        return FeedbackUpdate.contradicting(calibration.soundOf(instrument), experience.all());
+        return heard().contradicting();
     }
 
     /**
@@ -65,6 +70,6 @@ public record KnownOrgan(Instrument instrument, Calibration calibration, Experie
      *     not have
      */
     public OrganSound sound() {
-        return FeedbackUpdate.of(calibration.soundOf(instrument), experience.all());
+        return heard().sound();
     }
 }

@@ -59,11 +59,12 @@ class FeedbackUpdateTest {
     }
 
     private OrganSound after(Verse verse, HeardAs... heard) {
-        return FeedbackUpdate.of(
-                sound,
-                Stream.of(heard)
-                        .map(each -> HeardRegistration.of("ordinary", verse, new Feedback(each, PEOPLE)))
-                        .toList());
+        return new FeedbackUpdate(
+                        sound,
+                        Stream.of(heard)
+                                .map(each -> HeardRegistration.of("ordinary", verse, new Feedback(each, PEOPLE)))
+                                .toList())
+                .sound();
     }
 
     @Test
@@ -173,9 +174,9 @@ class FeedbackUpdateTest {
         HeardRegistration soft = HeardRegistration.of("smaller", smaller, new Feedback(HeardAs.TOO_SOFT, 150));
 
         assertThat(plusMinus(sound, ordinary)).isBetween(4.8, 5.6);
-        assertThat(plusMinus(FeedbackUpdate.of(sound, List.of(right)), ordinary))
+        assertThat(plusMinus(new FeedbackUpdate(sound, List.of(right)).sound(), ordinary))
                 .isBetween(3.0, 3.9);
-        assertThat(plusMinus(FeedbackUpdate.of(sound, List.of(right, soft)), ordinary))
+        assertThat(plusMinus(new FeedbackUpdate(sound, List.of(right, soft)).sound(), ordinary))
                 .isBetween(1.9, 3.2);
     }
 
@@ -192,8 +193,9 @@ class FeedbackUpdateTest {
                                 .map(name -> HeardRegistration.of(name, led, new Feedback(HeardAs.RIGHT, PEOPLE))),
                         Stream.of(odd))
                 .toList();
-        assertThat(FeedbackUpdate.contradicting(sound, heard)).containsExactly(odd);
-        assertThat(FeedbackUpdate.contradicting(sound, heard.subList(0, 3))).isEmpty();
+        assertThat(new FeedbackUpdate(sound, heard).contradicting()).containsExactly(odd);
+        assertThat(new FeedbackUpdate(sound, heard.subList(0, 3)).contradicting())
+                .isEmpty();
     }
 
     @Test
@@ -207,7 +209,7 @@ class FeedbackUpdateTest {
 
     @Test
     void nothing_heard_changes_nothing() {
-        assertThat(FeedbackUpdate.of(sound, List.of())).isSameAs(sound);
+        assertThat(new FeedbackUpdate(sound, List.of()).sound()).isSameAs(sound);
     }
 
     /**
@@ -233,7 +235,7 @@ class FeedbackUpdateTest {
             List<HeardRegistration> heard = verses.subList(0, answers).stream()
                     .map(verse -> judged(truth, verse, tasteDb + 3 * random.gaussian()))
                     .toList();
-            OrganSound believed = FeedbackUpdate.of(sound, heard);
+            OrganSound believed = new FeedbackUpdate(sound, heard).sound();
             for (Verse verse : List.of(verses.get(0), verses.get(2))) {
                 double errorDb = truth.rightBand(verse, PEOPLE).orElseThrow().fromDb()
                         - believed.rightBand(verse, PEOPLE).orElseThrow().fromDb();

@@ -53,7 +53,7 @@ class VerseFeedbackCommandsTest {
                 .orElseThrow();
         Experience experience = wanted.argument(0, Experience.class);
         CalibratedOrgan organ = new CalibratedOrgan(
-                FeedbackUpdate.of(Desk.sound(Desk.shipped("harvest-festival").instrument()), experience.all()),
+                new FeedbackUpdate(Desk.sound(Desk.shipped("harvest-festival").instrument()), experience.all()).sound(),
                 Calibration.NONE,
                 experience,
                 List.of());
