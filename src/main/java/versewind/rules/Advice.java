@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import versewind.organ.IndexSet;
 import versewind.plan.Locks;
 import versewind.plan.Plan;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.sound.Balance;
@@ -193,8 +194,14 @@ public final class Advice {
         }
     }
 
-    /** The rules that a verse breaks; of one in which nothing is drawn yet, only those on how the people are led. */
+    /**
+     * The rules that a verse breaks; of one in which nothing is drawn yet, only those on how the people are led, and none
+     * of one that is sung unaccompanied.
+     */
     private Stream<Broken> breaches(InHymn hymn, int index) {
+        if (hymn.verse(index).sung().by() == SungBy.UNACCOMPANIED) {
+            return Stream.empty();
+        }
         if (!hymn.verse(index).isPlayed()) {
             return Stream.empty();
         }

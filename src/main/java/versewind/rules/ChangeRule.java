@@ -6,6 +6,7 @@ import versewind.organ.NotationException;
 import versewind.organ.Piston;
 import versewind.organ.Pressed;
 import versewind.plan.Hymn;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 
 /**
@@ -132,6 +133,7 @@ public enum ChangeRule implements PlanRule {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
             return hymn.hymn().before(index).stream()
+                    .filter(from -> hymn.verse(from).sung().by() != SungBy.UNACCOMPANIED)
                     .filter(from -> !hymn.verse(from).registration().stops().isEmpty()
                             && !hymn.verse(index).registration().stops().isEmpty())
                     .flatMap(from -> new VerseChange(hymn, from, index).breach().stream())

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static versewind.rules.Loft.CATHEDRAL;
 import static versewind.rules.Loft.CHAPEL;
 import static versewind.rules.Loft.VILLAGE;
+import static versewind.rules.RuleCase.great;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -19,6 +20,7 @@ import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Silenced;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
@@ -153,6 +155,15 @@ class AdviceTest {
         assertThat(finding.sentence()).isEqualTo("6 changes from V1 need 1.8 s; the breath is 1.3 s.");
         assertThat(finding.mend()).isEmpty();
         assertThat(CHAPEL.found(ChangeRule.TOO_MANY_MOVES, FEW, soft, loud)).isEmpty();
+    }
+
+    @Test
+    void of_a_verse_without_the_organ_nothing_is_said_and_after_it_there_is_time_enough() {
+        Verse silent = great("Great: Fifteenth 2").withSungBy(SungBy.UNACCOMPANIED);
+
+        assertThat(CATHEDRAL.advice().findings(CATHEDRAL.plan(FEW, silent))).isEmpty();
+        assertThat(CATHEDRAL.found(ChangeRule.TOO_MANY_MOVES, FEW, silent, WITH_REEDS))
+                .isEmpty();
     }
 
     @Test
