@@ -86,7 +86,7 @@ final class BuildingOrder {
             add(BuildingStep.PRINCIPAL_8, "principal 8 with flute 4", flute4);
         } else if (!principal8.isEmpty()) {
             String words = flute4.isEmpty() ? "principal 8" : "principal 8 with flute 4";
-            add(BuildingStep.PRINCIPAL_8, words, principal8.plus(pedalEight()), IndexSet.EMPTY, flute8);
+            add(BuildingStep.PRINCIPAL_8, words, principal8.plus(pedalEight()), IndexSet.EMPTY, softEights(flute8));
         }
         String chorus = isFonds ? "fonds 8 4" : "principals 8 4";
         if (!principal4.isEmpty()) {
@@ -100,6 +100,12 @@ final class BuildingOrder {
                 BuildingStep.PRINCIPALS_8_4_2,
                 chorus + " 2 with the twelfth",
                 two.isEmpty() ? two : choice.first(lead, StopClass.TWELFTH));
+    }
+
+    /** Flutes and strings of 8 ft that a principal covers: the usual one, and those that are drawn. */
+    private IndexSet softEights(IndexSet usual) {
+        IndexSet soft = organ.of(StopClass.FLUTE_8).plus(organ.of(StopClass.STRING_8));
+        return usual.plus(choice.drawn().and(soft).and(organ.allOf(lead)));
     }
 
     /** The chorus of another manual, one in a box before others; where there is none, nothing. */
