@@ -37,8 +37,11 @@ final class ReportFields {
         return new Json()
                 .put("plan", plan.heading().title())
                 .with(date(plan.heading().date()))
+                .put("occasion", plan.heading().occasion().word())
                 .put("instrument", plan.instrument())
-                .put("people", plan.heading().people());
+                .put("people", plan.heading().people())
+                .put("singingInTen", plan.heading().inTen())
+                .put("player", plan.heading().player().word());
     }
 
     /** A date ("date"), and the day of the church's year ("day"); null where there is none. */
@@ -72,6 +75,7 @@ final class ReportFields {
         return new Json()
                 .put("label", verse.label())
                 .put("kind", verse.kind().word())
+                .put("optional", verse.isOptional())
                 .put("mode", verse.sungBy().word());
     }
 

@@ -100,7 +100,9 @@ final class SheetText {
             String mark = verse.wantsAttention() ? "! " : "";
             page.hanging(indent(), mark + verse.levelWords() + ", " + verse.verdictWords());
         }
-        page.hanging(indent(), String.join(" ", verse.played()));
+        if (!verse.played().isEmpty()) {
+            page.hanging(indent(), String.join(" ", verse.played()));
+        }
         note(indent(), verse.verse().note());
         steps("stronger", verse.stronger());
         steps("softer", verse.softer());

@@ -109,14 +109,35 @@ final class ServiceSearch {
         return List.copyOf(all.values());
     }
 
+    private static Candidate candidate(List<VerseCandidates> stages, ServiceOptimizer.Best best, int index) {
+        return stages.get(index).candidates().get(best.candidates().get(index));
+    }
+
+    /** Whether the verse before may be left out, and the change from the one before that is too much for the hands. */
+    private boolean isLateWithoutTheVerseBefore(List<VerseCandidates> stages, ServiceOptimizer.Best best, int index) {
+        Optional<ChangeTime> breath = stages.get(index).transition().breath();
+        boolean isReached = breath.isPresent()
+                && stages.get(index - 1).transition().breath().isPresent()
+                && plan.verse(searched.get(index - 1).place()).isOptional();
+        return isReached
+                && breath.get()
+                                .byHand(breath.get()
+                                        .moves(candidate(stages, best, index - 2), candidate(stages, best, index)))
+                        >= ChangeTime.TOO_LATE;
+    }
+
     private List<ServiceProposal.OfVerse> drawn(
             List<VerseCandidates> stages, ServiceOptimizer.Best best, FreePistons pistons) {
         Set<Knobs> set = new HashSet<>(pistons.owned());
         set.addAll(best.pistons());
+        for (int i = 2; i < stages.size() && set.size() < pistons.owned().size() + pistons.free(); i++) {
+            if (isLateWithoutTheVerseBefore(stages, best, i)) {
+                set.add(candidate(stages, best, i).setting());
+            }
+        }
         List<Settling.Chosen> chosen = new ArrayList<>();
         for (int i = 0; i < stages.size(); i++) {
-            Candidate candidate =
-                    stages.get(i).candidates().get(best.candidates().get(i));
+            Candidate candidate = candidate(stages, best, i);
             chosen.add(new Settling.Chosen(
                     candidate,
                     searched.get(i).scoring().requirement(),

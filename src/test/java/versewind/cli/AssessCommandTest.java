@@ -83,11 +83,11 @@ class AssessCommandTest {
     @Test
     void where_the_leads_are_well_a_caution_is_told_all_the_same(@TempDir Path folder) throws IOException {
         String plan = Files.readString(Path.of("plans/harvest-festival.json"));
-        Typing.makeLibrary(folder, plan.replaceFirst("\"piston\": \"G5\"", "\"piston\": \"G9\""));
+        Typing.makeLibrary(folder, plan.replaceFirst("\"piston\": \"G3\"", "\"piston\": \"G9\""));
         Reply reply = typedIn(folder, StandardCharsets.UTF_8, "assess", "odd");
 
         assertThat(reply.results())
-                .contains("\nNo verse needs attention, but there is 1 caution: 208 V4 no such piston.\n")
+                .contains("\nNo verse needs attention, but there is 1 caution: 208 Intro no such piston.\n")
                 .doesNotContain("No verse needs attention.");
         assertThat(reply.status()).isEqualTo(Reply.GOOD);
     }

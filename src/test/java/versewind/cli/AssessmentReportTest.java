@@ -74,7 +74,18 @@ class AssessmentReportTest {
         JsonNode json = tree(json(open.plan(), open.instrument()));
 
         assertThat(fields(json))
-                .containsExactly("plan", "date", "day", "instrument", "people", "hymns", "ears", "findings");
+                .containsExactly(
+                        "plan",
+                        "date",
+                        "day",
+                        "occasion",
+                        "instrument",
+                        "people",
+                        "singingInTen",
+                        "player",
+                        "hymns",
+                        "ears",
+                        "findings");
         checkEars(json.get("ears"));
         assertThat(json.get("plan").textValue()).isEqualTo(open.plan().heading().title());
         assertThat(json.get("instrument").textValue()).isEqualTo(open.plan().instrument());
@@ -113,7 +124,7 @@ class AssessmentReportTest {
         JsonNode json = tree(new AttendanceReport(open, attendance).json().text());
 
         JsonNode verse = json.get("hymns").get(0).get("verses").get(1);
-        assertThat(fields(verse)).containsExactly("label", "kind", "mode", "people");
+        assertThat(fields(verse)).containsExactly("label", "kind", "optional", "mode", "people");
         assertThat(verse.get("people")).hasSize(3);
         double before = 0;
         for (int i = 0; i < 3; i++) {
@@ -135,7 +146,7 @@ class AssessmentReportTest {
                 };
         assertThat(fields(verse))
                 .containsExactly(
-                        "label", "kind", "mode", "organ", "singers", margin, "lagMs", "step", "heard", "present",
+                        "label", "kind", "optional", "mode", "organ", "singers", margin, "lagMs", "step", "heard", "present",
                         "touch");
         assertThat(fields(verse.get("touch")))
                 .containsExactly("manner", "holdBeats", "breathBeats", "lagBeats", "sentence", "breath", "lag");

@@ -16,6 +16,8 @@ import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
+import versewind.rules.Advice;
+import versewind.rules.ChangeRule;
 
 /** What the occasion, the singers and their share make of proposals. */
 class OccasionTest {
@@ -89,5 +91,19 @@ class OccasionTest {
         assertThat(service.verses().stream().map(ServiceProposal.OfVerse::place))
                 .containsExactlyElementsOf(List.of(new VersePlace(0, 0), new VersePlace(0, 2)));
         assertThat(service.unsearched()).isZero();
+    }
+
+    @Test
+    void a_service_can_be_played_with_a_verse_and_without_it() {
+        Verse gentle = TETHWIN.verse(Mode.CONGREGATION, Mood.GENTLE);
+        Verse plain = TETHWIN.verse(Mode.CONGREGATION, Mood.PLAIN);
+        Verse last = TETHWIN.verse(Mode.CONGREGATION, Mood.FESTAL)
+                .withKind(VerseKind.LAST_VERSE)
+                .withSinging(Singing.STRONG);
+        Plan plan = plan(gentle, plain.withOptional(true), last, gentle, last.withOptional(true), last);
+
+        Plan drawn = TETHWIN.proposer().forService(plan, SearchProgress.PATIENT).on(plan);
+        assertThat(Advice.on(TETHWIN.sound()).findings(drawn))
+                .noneMatch(finding -> finding.rule() == ChangeRule.TOO_MANY_MOVES);
     }
 }
