@@ -83,6 +83,7 @@ record AssessmentReport(
             page.paragraph(silenced + (silenced == 1 ? " finding is" : " findings are") + " ignored in this plan.");
         }
         page.paragraph(Caution.ESTIMATE);
+        Caution.people(plan().heading().people(), open.instrument().room()).ifPresent(page::paragraph);
         Caution.room(open.instrument().room()).ifPresent(page::paragraph);
         Caution.hearing(assessment.loudestDba()).ifPresent(page::paragraph);
         if (detail == Detail.LEVELS) {

@@ -138,6 +138,7 @@ final class EstimateCommand {
             levels(page, assessed.estimate());
             page.blank();
             page.paragraph(Caution.ESTIMATE);
+            Caution.people(people, sound.organ().room()).ifPresent(page::paragraph);
             Caution.room(sound.organ().room()).ifPresent(page::paragraph);
             Caution.hearing(assessed.loudestDba()).ifPresent(page::paragraph);
         }

@@ -1,8 +1,11 @@
 package versewind.rules;
 
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import versewind.acoustics.NoiseDose.EuropeanValue;
 import versewind.organ.Room;
 
@@ -15,7 +18,16 @@ public final class Caution {
     /** Who comes first where ears are concerned. */
     public static final String DEFERENCE = "Not a measurement; follow local rules and qualified advice.";
 
+    private static final double FARTHEST_APART = 2;
+
     private Caution() {}
+
+    /** That more people are expected than there are seats, where the seats are known. */
+    public static Optional<String> people(int people, Room room) {
+        return room.seats() > 0 && people > room.seats()
+                ? Optional.of(people + " people are expected, but the church has " + room.seats() + " seats.")
+                : Optional.empty();
+    }
 
     /**
      * How surely the room is known, where it was not measured in every octave.
@@ -24,11 +36,29 @@ public final class Caution {
      */
     public static Optional<String> room(Room room) {
         if (room.reverberation() instanceof Room.MeasuredTimes times) {
-            return times.isComplete() ? Optional.empty() : Optional.of(timed(times));
+            Optional<String> uneven = uneven(times);
+            return uneven.isPresent() || times.isComplete() ? uneven : Optional.of(timed(times));
         }
         return Optional.of(
                 "Reverberation: calculated from the surfaces, so levels may be out by 1 to 2 dB. A clap timed in"
                         + " a few octaves is more certain.");
+    }
+
+    /** Times in neighbouring octaves hardly ever differ by a factor of two: an estimate. */
+    private static Optional<String> uneven(Room.MeasuredTimes times) {
+        List<Map.Entry<Integer, Double>> octaves = List.copyOf(times.octaveS().entrySet());
+        return IntStream.range(1, octaves.size())
+                .filter(i ->
+                        isUneven(octaves.get(i - 1).getValue(), octaves.get(i).getValue()))
+                .mapToObj(i -> "Reverberation: " + octaves.get(i - 1).getValue() + " s at "
+                        + octaves.get(i - 1).getKey() + " Hz beside "
+                        + octaves.get(i).getValue() + " s at "
+                        + octaves.get(i).getKey() + " Hz is hardly possible: check both.")
+                .findFirst();
+    }
+
+    private static boolean isUneven(double one, double other) {
+        return Math.max(one, other) >= FARTHEST_APART * Math.min(one, other);
     }
 
     private static String timed(Room.MeasuredTimes times) {

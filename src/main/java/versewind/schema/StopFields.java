@@ -84,7 +84,10 @@ public final class StopFields {
             TABLE.ifAny("from", STOP_NAME, "the stop whose pipes it plays");
 
     public static final Field<Stop, Double> TRIM = TABLE.add(
-                    "trim", TRIM_DB, "dB louder than its family usually is, or softer with a minus")
+                    "trim",
+                    TRIM_DB,
+                    "dB louder than its family usually is, or softer with a minus; for borrowed pipes in the stop that"
+                            + " lends")
             .orElse(0.0);
 
     public static final Field<Stop, Boolean> OUTSIDE = TABLE.add(

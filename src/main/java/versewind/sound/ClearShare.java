@@ -172,12 +172,13 @@ public final class ClearShare {
     /** The derivative of the share by the level of each band of one of the two sounds, made to sum to 1. */
     private void weigh(double[] varied, double share) {
         double sum = 0;
+        double otherSone = isOfWords() ? 0 : hearing.sone(other);
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             double heard = varied[band];
             weights[band] = 0;
             if (heard > 0) {
                 varied[band] = heard * STEP;
-                weights[band] = Math.abs(shareOf(wanted, other) - share);
+                weights[band] = Math.abs(shareBeside(varied == other ? hearing.sone(other) : otherSone) - share);
                 varied[band] = heard;
             }
             sum += weights[band];
@@ -189,6 +190,10 @@ public final class ClearShare {
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             weights[band] /= sum;
         }
+    }
+
+    private double shareBeside(double otherSone) {
+        return isOfWords() ? hearing.words(wanted, other) : hearing.share(wanted, other, otherSone);
     }
 
     /** The share where both sounds are so many dB stronger. */

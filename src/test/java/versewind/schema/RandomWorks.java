@@ -200,7 +200,7 @@ public final class RandomWorks {
                 chance(70) ? family.usualPipe() : oneOf(pipes),
                 ranks,
                 family.isCompound() && chance(70) ? composition(ranks) : List.of(),
-                trimDb(),
+                borrows ? 0 : trimDb(),
                 oneOf(List.of(Stop.Enclosure.values())),
                 borrows ? Optional.of(oneOf(lenders)) : Optional.empty());
     }

@@ -152,8 +152,7 @@ class FindingsTest {
 
     @Test
     void a_long_finding_is_told_to_its_end_before_the_touch_is() {
-        assertThat(withGap().screen())
-                .contains(" legato │ caution: The hands have 2 ft over 8 ft without 4 ft between them.");
+        assertThat(withGap().screen()).contains(" caution: The hands have 2 ft over 8 ft without 4 ft between them.");
         assertThat(Desk.with("harvest-festival", 80, 24).press("n", "0").screen())
                 .contains(" caution: Nothing is drawn that sounds: the people sing without a lead.\n");
     }

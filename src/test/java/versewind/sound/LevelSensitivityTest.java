@@ -50,12 +50,23 @@ class LevelSensitivityTest {
         double[] gradient = new double[parameters.count()];
         double levelDba = level.apply(sound, gradient).orElseThrow();
         for (int index = 0; index < parameters.count(); index++) {
+            if (isBorrowed(index)) {
+                continue;
+            }
             double[] off = new double[parameters.count()];
             off[index] = STEP_DB;
             OrganSound moved = sound.with(parameters.trims(Trims.of(organ), off), parameters.offsets(off));
             double movedDba = level.apply(moved, new double[parameters.count()]).orElseThrow();
             assertThat((movedDba - levelDba) / STEP_DB).isCloseTo(gradient[index], within(0.02));
         }
+    }
+
+    /** Borrowed pipes have no trim of their own. */
+    private boolean isBorrowed(int index) {
+        int stop = index - parameters.rank(0);
+        return stop >= 0
+                && stop < organ.stops().size()
+                && organ.stops().get(stop).stop().borrowed().isPresent();
     }
 
     @Test

@@ -27,6 +27,11 @@ public final class RandomOrgans {
         for (int place = 0; place < off.length; place++) {
             off[place] = parameters.sdDb(place) * random.nextGaussian();
         }
+        for (int stop = 0; stop < estimated.organ().stops().size(); stop++) {
+            boolean isBorrowed =
+                    estimated.organ().stops().get(stop).stop().borrowed().isPresent();
+            off[parameters.rank(stop)] = isBorrowed ? 0 : off[parameters.rank(stop)];
+        }
         return estimated.with(parameters.trims(Trims.of(estimated.organ()), off), parameters.offsets(off));
     }
 
