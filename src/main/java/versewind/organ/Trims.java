@@ -45,7 +45,7 @@ public record Trims(double organDb, List<Double> stopsDb, List<Double> boxesDb) 
             Division division = organ.divisions().get(d);
             int start = first;
             List<Stop> stops = IntStream.range(0, division.stops().size())
-                    .mapToObj(i -> division.stops().get(i).withTrimDb(stopsDb.get(start + i)))
+                    .mapToObj(i -> trimmed(division.stops().get(i), stopsDb.get(start + i)))
                     .toList();
             double boxDb = boxesDb.get(d);
             Optional<SwellBox> box = division.box().map(any -> new SwellBox(boxDb));
@@ -62,5 +62,10 @@ public record Trims(double organDb, List<Double> stopsDb, List<Double> boxesDb) 
                 organ.tremulants(),
                 organ.pistons(),
                 organ.room());
+    }
+
+    /** Borrowed pipes have the trim of the stop that lends them. */
+    private static Stop trimmed(Stop stop, double db) {
+        return stop.borrowed().isPresent() ? stop : stop.withTrimDb(db);
     }
 }
