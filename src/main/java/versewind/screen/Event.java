@@ -244,36 +244,17 @@ public interface Event {
         }
     }
 
-    /** The usual registrations of the organ that is being changed were asked for. */
-    record UsualOpened(CalibratedOrgan organ) implements Event {
-        @Override
-        public State on(State state) {
-            return UsualScreen.open(state, organ, UsualScreen.Owner.ORGAN_BEING_CHANGED);
-        }
-    }
-
-    /**
-     * What an organist knows without a meter was kept in the organ's file.
-     *
-     * @param organ as it is known now
-     * @param before what undo goes back to; empty after an undo, and where an organ is changed
-     */
-    record ExperienceKept(CalibratedOrgan organ, Optional<Experience> before) implements Event {
-        @Override
-        public State on(State state) {
-            return UsualScreen.kept(state, this);
-        }
-    }
-
     /**
      * An organ was opened to be changed.
      *
      * @param id name of its file without the ending
      * @param organ as it lies saved
+     * @param known what its organist knows without a meter
      * @param sentence what is to be said of it; blank for nothing
      * @param draft work on it that was kept and not saved
      */
-    record OrganOpened(String id, Instrument organ, String sentence, Optional<OrganDraft> draft) implements Event {
+    record OrganOpened(String id, Instrument organ, Experience known, String sentence, Optional<OrganDraft> draft)
+            implements Event {
         @Override
         public State on(State state) {
             return OrganScreen.opened(state, this);

@@ -110,7 +110,7 @@ final class FileCommands {
         }
         return work.draft()
                 .map(draft -> next.open(aboutDraft(opened, draft)))
-                .orElseGet(() -> next.says(UsualScreen.asked(work.organ())));
+                .orElseGet(() -> next.says(UsualScreen.asked(work.organ().experience())));
     }
 
     /** What is to become of work that was kept; it can be taken up if it is for the organ that is open. */

@@ -119,7 +119,8 @@ record OrganScreen(
 
     static State opened(State state, Event.OrganOpened opened) {
         OrganScreen screen = of(opened.id(), opened.organ());
-        State next = state.closed().with(Notice.says(opened.sentence()));
+        State next =
+                state.closed().with(Notice.says((opened.sentence() + " " + UsualScreen.asked(opened.known())).strip()));
         // What is to become of work that was kept is asked; until then it stands as what could be done again.
         return opened.draft()
                 .map(kept ->

@@ -70,10 +70,8 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
     }
 
     /** The question about an organ of which nothing is known yet; blank where something is. */
-    static String asked(CalibratedOrgan organ) {
-        return organ.experience().all().isEmpty() && organ.calibration().isNone()
-                ? UsualForm.QUESTION + " Press R to say."
-                : "";
+    static String asked(Experience known) {
+        return known.all().isEmpty() ? UsualForm.QUESTION + " Press R to say." : "";
     }
 
     private State onMarked(State state, OnUsual action) {
@@ -106,7 +104,7 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
     }
 
     /** What an organist knows was written into the organ's file. */
-    static State kept(State state, Event.ExperienceKept kept) {
+    static State kept(State state, UsualEvent.Kept kept) {
         CalibratedOrgan organ = kept.organ();
         State next = state.update(
                 UsualScreen.class,

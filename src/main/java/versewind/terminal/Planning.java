@@ -16,6 +16,7 @@ import versewind.plan.ServiceHeading;
 import versewind.schema.KnownOrgan;
 import versewind.screen.Effect;
 import versewind.screen.Event;
+import versewind.screen.UsualEvent;
 import versewind.sheet.SheetHtml;
 import versewind.store.Autosave;
 import versewind.store.BadFile;
@@ -161,7 +162,7 @@ final class Planning {
 
     /** Writes the organ of the plan with what its organist knows without a meter. */
     List<Event> kept(Experience next, Optional<Experience> before) throws BadFile {
-        return changed(organ -> organ.with(next), known -> new Event.ExperienceKept(known.calibrated(), before));
+        return changed(organ -> organ.with(next), known -> new UsualEvent.Kept(known.calibrated(), before));
     }
 
     /** Writes the organ of the plan with what is now known of it. */

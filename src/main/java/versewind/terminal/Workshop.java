@@ -9,6 +9,7 @@ import versewind.schema.KnownOrgan;
 import versewind.schema.OrganDraft;
 import versewind.screen.Effect;
 import versewind.screen.Event;
+import versewind.screen.UsualEvent;
 import versewind.store.BadFile;
 import versewind.store.Library;
 import versewind.store.OpenOrgan;
@@ -29,7 +30,8 @@ final class Workshop {
     Event open(String id, String sentence) throws BadFile {
         OpenOrgan organ = library.openOrgan(id);
         open = Optional.of(organ);
-        return new Event.OrganOpened(id, organ.organ().instrument(), sentence, library.organDraftOf(organ));
+        return new Event.OrganOpened(
+                id, organ.organ().instrument(), organ.organ().experience(), sentence, library.organDraftOf(organ));
     }
 
     /** Keeps a draft beside the organ's file; says so if that cannot be done. */
@@ -83,7 +85,7 @@ final class Workshop {
 
     private static Event usual(KnownOrgan organ) {
         try {
-            return new Event.UsualOpened(organ.calibrated());
+            return new UsualEvent.Opened(organ.calibrated());
         } catch (IllegalArgumentException unknownMaterial) {
             return new Event.Failed(
                     organ.instrument().name() + " cannot be estimated: " + unknownMaterial.getMessage());
@@ -99,7 +101,7 @@ final class Workshop {
         SaveOutcome outcome = library.saveOrgan(next);
         if (outcome instanceof SaveOutcome.Saved saved) {
             open = Optional.of(new OpenOrgan(next.organ(), next.path(), saved.fingerprint()));
-            return new Event.ExperienceKept(next.organ().calibrated(), Optional.empty());
+            return new UsualEvent.Kept(next.organ().calibrated(), Optional.empty());
         }
         return outcome instanceof SaveOutcome.NotSaved failed
                 ? Refusal.of(failed)
@@ -116,9 +118,6 @@ final class Workshop {
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
             return new Event.Failed("A file of that name has just been made by somebody else. Try again.");
         }
-        return open(
-                id,
-                "Saved as " + id + ".json. Check the room, at the end: it is assumed. What do you draw for an ordinary"
-                        + " hymn, and for how many? Press R to say.");
+        return open(id, "Saved as " + id + ".json. Check the room, at the end: it is assumed.");
     }
 }

@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import versewind.calibration.Experience;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.plan.Player;
@@ -119,10 +120,11 @@ final class Clerk {
             }
             case "openOrgan" -> {
                 String id = (String) arguments[0];
-                yield List.of(new Event.OrganOpened(id, Desk.instrument(id), "", Optional.empty()));
+                yield List.of(new Event.OrganOpened(id, Desk.instrument(id), Experience.NONE, "", Optional.empty()));
             }
             case "makeOrgan" ->
-                List.of(new Event.OrganOpened("new", (Instrument) arguments[0], "Made.", Optional.empty()));
+                List.of(new Event.OrganOpened(
+                        "new", (Instrument) arguments[0], Experience.NONE, "Made.", Optional.empty()));
             case "beginPlan" -> List.of(new Event.PlanBegun((String) arguments[0], Player.WITH_PEDALS));
             case "createPlan" -> {
                 String organ = (String) arguments[1];

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import versewind.calibration.Experience;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.organ.StopName;
@@ -17,7 +18,7 @@ class OrganScreenTest {
 
     private static Desk bench(String organ, int columns, int rows) {
         return Desk.empty(columns, rows)
-                .answer(new Event.OrganOpened(organ, Desk.instrument(organ), "", Optional.empty()));
+                .answer(new Event.OrganOpened(organ, Desk.instrument(organ), Experience.NONE, "", Optional.empty()));
     }
 
     private static Desk bench() {
@@ -180,7 +181,8 @@ class OrganScreenTest {
     @Test
     void work_that_was_kept_is_taken_up_or_forgotten() {
         OrganDraft changed = draft(bench().press("<Down>", "<Down>", "d"));
-        Event opened = new Event.OrganOpened("st-tethwin", Desk.instrument("st-tethwin"), "", Optional.of(changed));
+        Event opened = new Event.OrganOpened(
+                "st-tethwin", Desk.instrument("st-tethwin"), Experience.NONE, "", Optional.of(changed));
 
         Desk taken = Desk.empty(80, 24).answer(opened).press("r");
         assertThat(draft(taken)).isEqualTo(changed);

@@ -35,7 +35,7 @@ class UsualScreenTest {
                 .orElseThrow();
         CalibratedOrgan organ = desk.work().organ();
         Optional<Experience> before = Optional.of(organ.experience());
-        desk.answer(new Event.ExperienceKept(
+        desk.answer(new UsualEvent.Kept(
                 new CalibratedOrgan(organ.sound(), organ.calibration(), experience, List.of()), before));
         return experience;
     }
