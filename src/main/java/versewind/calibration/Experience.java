@@ -68,14 +68,19 @@ public record Experience(List<HeardRegistration> usual, List<HeardRegistration> 
 
     /**
      * The share of the organ, 0 to 1, that the organist calls right where people sing as in a verse: that of the usual
-     * registration by which the verse is measured; empty where there is none, or it is not right.
+     * registration, right by itself, for singing of the nearest strength, and of these for the nearest number of people;
+     * empty where there is none.
      *
      * @param sound the organ as it is known
      * @param people present
      */
     public OptionalDouble rightShare(OrganSound sound, Verse verse, int people) {
-        return nearest(verse, verse.people().orElse(people))
-                .filter(each -> each.heard() == HeardAs.RIGHT)
+        int present = verse.people().orElse(people);
+        return usual.stream()
+                .filter(each -> verse.isSung() && each.mode() == verse.mode() && each.heard() == HeardAs.RIGHT)
+                .min(Comparator.comparingInt((HeardRegistration each) -> Math.abs(
+                                verse.singing().ordinal() - each.singing().ordinal()))
+                        .thenComparingDouble(each -> Math.abs(Math.log((double) present / each.people()))))
                 .map(each -> sound.estimate(each.verse(), each.people(), OptionalInt.empty())
                         .balance()
                         .share())

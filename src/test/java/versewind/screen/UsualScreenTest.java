@@ -160,4 +160,26 @@ class UsualScreenTest {
         assertThat(both.nearest(verse.withSinging(Singing.STRONG), 200)).hasValue(feast);
         assertThat(both.nearest(verse.withMode(Mode.SOLO_VOICE), 200)).isEmpty();
     }
+
+    @Test
+    void the_share_that_is_right_is_that_of_what_is_usual_for_singing_of_the_same_strength() {
+        Verse verse = desk.press("n").verse();
+        HeardRegistration ordinary = HeardRegistration.of("ordinary", verse, new Feedback(HeardAs.RIGHT, 150));
+        HeardRegistration feast =
+                HeardRegistration.of("feast", verse.withSinging(Singing.STRONG), new Feedback(HeardAs.RIGHT, 450));
+        HeardRegistration soft =
+                HeardRegistration.of("gentle", verse.withSinging(Singing.GENTLE), new Feedback(HeardAs.TOO_SOFT, 60));
+        Experience known = new Experience(List.of(ordinary, feast, soft), List.of());
+        OrganSound sound = desk.work().sound();
+
+        for (HeardRegistration each : List.of(ordinary, feast)) {
+            assertThat(known.rightShare(sound, each.verse(), 400))
+                    .isEqualTo(sound.estimate(each.verse(), each.people(), OptionalInt.empty())
+                            .balance()
+                            .share());
+        }
+        assertThat(known.rightShare(sound, soft.verse(), 60)).isEqualTo(known.rightShare(sound, verse, 60));
+        assertThat(new Experience(List.of(soft), List.of()).rightShare(sound, soft.verse(), 60))
+                .isEmpty();
+    }
 }
