@@ -37,6 +37,16 @@ record ProposalsScreen(ListBox<Proposal> list) implements Screen {
 
     private static final int SHORT_WHY = 2;
 
+    /** What was found for the current verse, and before it what is usual, where that is right here too. */
+    static ProposalsScreen of(PlanEdit work, List<Proposal> found) {
+        List<Proposal> all = new ArrayList<>(found);
+        UsualLine.proposal(work)
+                .filter(usual ->
+                        found.stream().noneMatch(each -> each.registration().equals(usual.registration())))
+                .ifPresent(usual -> all.add(0, usual));
+        return new ProposalsScreen(ListBox.of(all));
+    }
+
     /** Begins to search for the current verse. */
     static State open(State state, PlanEdit work) {
         return state.open(new SearchScreen(0, 1)).wants(effects -> effects.proposeVerse(work.plan(), work.place()));
@@ -67,11 +77,13 @@ record ProposalsScreen(ListBox<Proposal> list) implements Screen {
 
     private void paint(Frame frame, State state, PlanEdit work) {
         List<String> full = full(frame, state, work, Math.min(WIDTH, frame.width() - 4));
-        String title = "Proposed for " + work.verse().orElseThrow().label() + ", the best first";
+        long best = list.rows().stream().filter(each -> each.unlike().isEmpty()).count();
+        String title = "Proposed for " + work.verse().orElseThrow().label()
+                + (best > 1 ? ", your usual first" : ", the best first");
         Box box = Box.open(frame, title, WIDTH, list.size() + 1 + full.size() + 2);
         list.paint(frame, box.rows(0, list.size()), (proposal, index, y) -> {
             frame.write(box.x(), y, Integer.toString(index + 1), Style.STRONG);
-            String row = index == 0 ? proposal.sound() : proposal.unlike();
+            String row = proposal.unlike().isEmpty() ? proposal.sound() : proposal.unlike();
             frame.write(box.x() + NUMBER, y, frame.fit(row, box.width() - NUMBER), Style.TEXT);
         });
         int room = Math.max(0, box.height() - 2 - list.size());

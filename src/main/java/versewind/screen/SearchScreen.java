@@ -28,8 +28,8 @@ record SearchScreen(int verses, int of) implements Screen {
         return proposed.found()
                 .none(proposed.plan())
                 .map(none -> state.close().says(none))
-                .orElseGet(() -> state.show(
-                        new ProposalsScreen(ListBox.of(proposed.found().proposals()))));
+                .orElseGet(() -> state.onWork(work ->
+                        state.show(ProposalsScreen.of(work, proposed.found().proposals()))));
     }
 
     /** The search for many verses has ended: what it found becomes one edit. */

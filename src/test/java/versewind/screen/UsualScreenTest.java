@@ -16,6 +16,7 @@ import versewind.plan.Mode;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
+import versewind.proposal.Proposal;
 import versewind.rules.BuildingLine;
 import versewind.rules.FromUsual;
 import versewind.rules.OrganFacts;
@@ -181,5 +182,19 @@ class UsualScreenTest {
         assertThat(known.rightShare(sound, soft.verse(), 60)).isEqualTo(known.rightShare(sound, verse, 60));
         assertThat(new Experience(List.of(soft), List.of()).rightShare(sound, soft.verse(), 60))
                 .isEmpty();
+    }
+
+    @Test
+    void what_is_usual_is_proposed_first_where_it_is_right_and_may_be_drawn() {
+        desk.press("n", "#", "^U", "'150'", "<Enter>", "R", "<Enter>");
+        HeardRegistration usual = kept().usual("ordinary").orElseThrow();
+        desk.press("P");
+        ProposalsScreen offered = (ProposalsScreen) desk.state().top();
+        assertThat(offered.list().rows().stream().map(Proposal::registration)).contains(usual.registration());
+        Proposal first = UsualLine.proposal(desk.work()).orElseThrow();
+        assertThat(first.registration()).isEqualTo(usual.registration());
+        assertThat(ProposalsScreen.of(desk.work(), List.of()).list().rows()).containsExactly(first);
+        desk.press("<Esc>", "#", "^U", "'480'", "<Enter>", "+", "+");
+        assertThat(UsualLine.proposal(desk.work())).isEmpty();
     }
 }
