@@ -46,6 +46,13 @@ final class CaseCounts {
         judged.computeIfAbsent(what, key -> new TreeMap<>()).merge(size, 1, Integer::sum);
     }
 
+    /** How many of a kind were judged. */
+    synchronized int judged(String what) {
+        return judged.getOrDefault(what, Map.of()).values().stream()
+                .mapToInt(Integer::intValue)
+                .sum();
+    }
+
     synchronized void broken(Claim claim, String kind, String size, String where) {
         Row row = new Row(claim, kind);
         counts.computeIfAbsent(row, key -> new TreeMap<>()).merge(size, 1, Integer::sum);

@@ -3,7 +3,6 @@ package versewind.agreement;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import versewind.agreement.Fault.Remark;
 import versewind.agreement.Program.Balance;
@@ -42,13 +41,13 @@ final class FiveOffers {
         size = subject.size();
     }
 
-    /** Of organs drawn at random one verse of a plan, another one in each situation; of shipped ones every verse. */
-    void measure(Plan asked, Plan drawn) {
+    void measure(Plan asked, Plan drawn, Measurement.Extent extent) {
         List<VersePlace> places = Measurement.places(drawn);
-        List<VersePlace> measured = subject.isShipped()
-                ? places
-                : List.of(places.get(Math.floorMod(subject.id().hashCode() + situation.ordinal(), places.size())));
-        measured.forEach(place -> measure(asked, drawn, place));
+        int one = Math.floorMod(subject.id().hashCode() + situation.ordinal(), places.size());
+        switch (extent) {
+            case ONE_VERSE -> measure(asked, drawn, places.get(one));
+            case EVERY_VERSE -> places.forEach(place -> measure(asked, drawn, place));
+        }
     }
 
     private void measure(Plan asked, Plan drawn, VersePlace place) {
@@ -87,18 +86,25 @@ final class FiveOffers {
         }
     }
 
-    /** What a proposal says against itself, the findings say too; and of cautions the other way round. */
+    /** What a proposal says against itself, the findings say too, and the other way round. */
     private void reasons(Plan with, VersePlace place, Offer offer, String where) {
-        List<Said> said = program.mentions(with, place);
-        Set<String> found = said.stream().map(Said::sentence).collect(Collectors.toSet());
-        offer.rules().stream()
-                .filter(sentence -> !found.contains(sentence))
-                .forEach(sentence -> counts.broken(Claim.REASONS, "said by the proposal only", size, where + sentence));
-        said.stream()
-                .filter(each -> each.isCaution() && Program.isOfStops(each))
-                .filter(each -> !offer.rules().contains(each.sentence()))
-                .forEach(each -> counts.broken(
-                        Claim.REASONS, "said by the findings only: " + each.rule(), size, where + each.sentence()));
+        Set<String> found = new HashSet<>();
+        for (Said said : program.mentions(with, place)) {
+            found.add(said.sentence());
+            if (Program.isOfStops(said)) {
+                counts.judged("findings compared with reasons", size);
+                if (!offer.rules().contains(said.sentence())) {
+                    counts.broken(
+                            Claim.REASONS, "said by the findings only: " + said.rule(), size, where + said.sentence());
+                }
+            }
+        }
+        for (String sentence : offer.rules()) {
+            counts.judged("reasons compared with findings", size);
+            if (!found.contains(sentence)) {
+                counts.broken(Claim.REASONS, "said by the proposal only", size, where + sentence);
+            }
+        }
     }
 
     private void alike(List<Offer> offers, int index) {

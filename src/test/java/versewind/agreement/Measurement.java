@@ -6,17 +6,24 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.agreement.Fault.Remark;
 import versewind.agreement.Program.Balance;
 import versewind.agreement.Program.Said;
+import versewind.organ.Family;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.RegistrationText;
 import versewind.plan.Hymn;
+import versewind.plan.Mode;
+import versewind.plan.Mood;
 import versewind.plan.Plan;
+import versewind.plan.Singing;
 import versewind.plan.Verse;
+import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
 
 /** One organ in one situation after the other, and whatever disagrees there. */
@@ -32,33 +39,40 @@ final class Measurement {
     private final CaseCounts counts;
     private final String size;
     private final Subject subject;
+    private final Extent extent;
 
-    private Measurement(Subject subject, CaseCounts counts) {
+    private Measurement(Subject subject, Extent extent, CaseCounts counts) {
         this.subject = subject;
+        this.extent = extent;
         program = new Program(subject.organ());
         organ = subject.organ();
         size = subject.size();
         this.counts = counts;
     }
 
+    /** Of how many verses of a plan every proposal and its ladder is judged. */
+    enum Extent {
+        /** Another one in each situation. */
+        ONE_VERSE,
+        EVERY_VERSE
+    }
+
     /**
      * Everything that is measured, also as a table on the console and in {@code target/agreement.txt}.
      *
-     * @param organs beginning of the names of organs; empty for all
+     * @param subjects on which organs
      * @param situations beginning of the words for situations; empty for all
+     * @param extent how many verses
      */
-    static CaseCounts all(String organs, String situations) {
+    static CaseCounts of(Predicate<Subject> subjects, String situations, Extent extent) {
         CaseCounts counts = new CaseCounts();
-        Subject.all()
-                .parallel()
-                .filter(subject -> subject.id().startsWith(organs))
-                .forEach(subject -> {
-                    Measurement measurement = new Measurement(subject, counts);
-                    Stream.of(Situation.values())
-                            .filter(situation -> situation.word().startsWith(situations.replace('-', ' ')))
-                            .forEach(measurement::measure);
-                    write(counts);
-                });
+        Subject.all().filter(subjects).parallel().forEach(subject -> {
+            Measurement measurement = new Measurement(subject, extent, counts);
+            Stream.of(Situation.values())
+                    .filter(situation -> situation.word().startsWith(situations.replace('-', ' ')))
+                    .forEach(measurement::measure);
+            write(counts);
+        });
         System.out.print(counts.table());
         return counts;
     }
@@ -80,7 +94,7 @@ final class Measurement {
             ofProposal(situation, asked, drawn, place);
         }
         hymns(situation, drawn);
-        new FiveOffers(program, counts, subject, situation).measure(asked, drawn);
+        new FiveOffers(program, counts, subject, situation).measure(asked, drawn, extent);
         new Mending(program, counts, subject, situation).measure(drawn);
     }
 
@@ -99,6 +113,9 @@ final class Measurement {
         report(Claim.PROPOSAL_KEEPS_TABLE_2, Teacher.hard(organ, drawn, verse), where);
         report(Claim.ORDER, OrderTeacher.order(organ, verse), where);
         report(Claim.MENTIONED, SoftTeacher.mentions(organ, drawn, verse), where);
+        if (hasReedsThoughFluesLead(drawn, place)) {
+            report(Claim.MENTIONED, List.of(Fault.REED_THOUGH_FLUES_LEAD.says("The flues lead by themselves.")), where);
+        }
         report(Claim.PLAN_KEPT, Teacher.fixed(asked, Program.verse(asked, place), verse), where);
         for (Said said : program.mentions(drawn, place)) {
             if (said.rule().equals(Program.TOO_MANY_CHANGES)) {
@@ -107,6 +124,24 @@ final class Measurement {
                 counts.broken(Claim.PROPOSAL_HAS_NO_CAUTION, said.rule(), size, where + said.sentence());
             }
         }
+    }
+
+    /** Whether a plain verse of the people has chorus reeds, and leads as well without them. */
+    private boolean hasReedsThoughFluesLead(Plan plan, VersePlace place) {
+        Verse verse = Program.verse(plan, place);
+        IndexSet reeds = IndexSet.of(verse.registration().stops().stream()
+                .filter(stop -> organ.stops().get(stop).stop().family() == Family.CHORUS_REED));
+        boolean isPlain = verse.isSung()
+                && verse.mode() == Mode.CONGREGATION
+                && verse.mood() == Mood.PLAIN
+                && verse.kind() == VerseKind.VERSE
+                && verse.singing().compareTo(Singing.ORDINARY) <= 0;
+        Verse without = verse.withRegistration(
+                verse.registration().withStops(verse.registration().stops().minus(reeds)));
+        return isPlain
+                && !reeds.isEmpty()
+                && Teacher.hard(organ, plan, without).isEmpty()
+                && program.balance(plan.withVerse(place, without), place) == Balance.GOOD;
     }
 
     /** Whether a verse out of balance has all, or the least, that the organ can give: then it cannot be helped. */

@@ -11,6 +11,7 @@ import versewind.organ.Family;
 import versewind.organ.Instrument;
 import versewind.organ.Pipe;
 import versewind.organ.Stop;
+import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
@@ -130,6 +131,16 @@ final class SoftTeacher {
                 .anyMatch(stop -> stop.pipe() != Pipe.STOPPED
                         && stop.footage().filter(feet -> feet.feet() >= 8).isPresent());
         say(reeds >= 2 && isSoft && hasMore, Fault.SOFT_BOURDON_UNDER_REEDS, "A soft pedal is alone under full reeds.");
+        boolean hasSixteen = organ.divisions().get(organ.pedalDivision().orElseThrow()).stops().stream()
+                .anyMatch(
+                        stop -> stop.footage().filter(feet -> feet.feet() == 16).isPresent());
+        say(
+                verse.hands().layout() == Layout.FOUR_PARTS
+                        && hasSixteen
+                        && verse.mode() == Mode.CONGREGATION
+                        && own.stream().noneMatch(stop -> stop.feet() == 16),
+                Fault.NO_SIXTEEN_IN_PEDAL,
+                "The pedal plays its own part without 16 ft.");
         boolean hasEight = speaking.feet().stream().anyMatch(voice -> voice.feet() == 8);
         boolean isUncoupled = organ.couplers().stream()
                 .anyMatch(coupler -> organ.division(coupler.keyboard()).equals(organ.pedalDivision())
