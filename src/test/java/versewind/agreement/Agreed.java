@@ -14,6 +14,7 @@ final class Agreed {
             "0 proposal could be better: gentle verse too bright",
             "0 proposal could be better: no four under people",
             "0 proposal could be better: no growth",
+            "0 proposal could be better: reed though flues lead",
             "0 proposal could be better: soft bourdon under reeds",
             "0 proposal could be better: three alike",
             "0 proposal out of order: doubling before upperwork",

@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import versewind.agreement.Fault.Remark;
 import versewind.agreement.Program.Balance;
 import versewind.agreement.Program.Offer;
-import versewind.agreement.Program.Said;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
@@ -61,7 +60,6 @@ final class FiveOffers {
             counts.broken(Claim.ORDER, OrderTeacher.order(organ, verse), size, where);
             counts.broken(Claim.PLAN_KEPT, Teacher.fixed(asked, Program.verse(asked, place), verse), size, where);
             promise(with, place, offers.get(i), where);
-            reasons(with, place, offers.get(i), where);
             alike(offers, i);
             if (climbed.add(verse.withLabel("").withKind(VerseKind.VERSE).withPiston(""))) {
                 ladder(with, place, verse, true);
@@ -83,27 +81,6 @@ final class FiveOffers {
         if (!program.isPromiseKept(with, place, offer.why())) {
             String balance = program.balance(with, place).name();
             counts.broken(Claim.PROMISE_KEPT, balance, size, where + offer.why());
-        }
-    }
-
-    /** What a proposal says against itself, the findings say too, and the other way round. */
-    private void reasons(Plan with, VersePlace place, Offer offer, String where) {
-        Set<String> found = new HashSet<>();
-        for (Said said : program.mentions(with, place)) {
-            found.add(said.sentence());
-            if (Program.isOfStops(said)) {
-                counts.judged("findings compared with reasons", size);
-                if (!offer.rules().contains(said.sentence())) {
-                    counts.broken(
-                            Claim.REASONS, "said by the findings only: " + said.rule(), size, where + said.sentence());
-                }
-            }
-        }
-        for (String sentence : offer.rules()) {
-            counts.judged("reasons compared with findings", size);
-            if (!found.contains(sentence)) {
-                counts.broken(Claim.REASONS, "said by the proposal only", size, where + sentence);
-            }
         }
     }
 

@@ -95,6 +95,7 @@ final class Measurement {
         }
         hymns(situation, drawn);
         new FiveOffers(program, counts, subject, situation).measure(asked, drawn, extent);
+        new Reasons(program, counts, subject, situation).measure(asked);
         new Mending(program, counts, subject, situation).measure(drawn);
     }
 
