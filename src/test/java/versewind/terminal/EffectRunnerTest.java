@@ -6,8 +6,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import versewind.plan.Player;
+import versewind.plan.ServiceHeading;
 import versewind.screen.Event;
 import versewind.sheet.SheetHtml;
 import versewind.store.BadFile;
@@ -63,6 +66,22 @@ class EffectRunnerTest {
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
             assertThat(new EffectRunner(library, drafting, browsing, proposing, () -> {}).writeSheet(SHEET))
                     .containsExactly(new Event.Failed("No plan is open."));
+        }
+    }
+
+    @Test
+    void whoever_plays_a_new_plan_plays_the_next_one_too() throws IOException, BadFile {
+        Library library = Library.founded(folder.resolve("own"), Optional.of(Path.of("")));
+        ServiceHeading heading = new ServiceHeading("Evensong", Optional.empty(), 30, "");
+        try (AutosaveWriter drafting = new AutosaveWriter(library);
+                Browsing browsing = new Browsing(library, told -> {});
+                BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
+            EffectRunner outside = new EffectRunner(library, drafting, browsing, proposing, () -> {});
+            assertThat(outside.beginPlan("st-tethwin"))
+                    .containsExactly(new Event.PlanBegun("st-tethwin", Player.WITH_PEDALS));
+            outside.createPlan(heading.withPlayer(Player.MANUALS_ONLY), "st-tethwin");
+            assertThat(outside.beginPlan("little-corvening"))
+                    .containsExactly(new Event.PlanBegun("little-corvening", Player.MANUALS_ONLY));
         }
     }
 }
