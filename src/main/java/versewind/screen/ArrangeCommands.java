@@ -82,9 +82,14 @@ final class ArrangeCommands {
     }
 
     static State removeHymn(State state, PlanEdit work, Hymn hymn) {
-        State step =
-                PlanChanges.edit(state, work, work.plan().removing(work.place().hymn()), work.place());
-        return step.says("Deleted the hymn \"" + hymn.title() + "\"; u to undo.");
+        Plan plan = work.plan().removing(work.place().hymn());
+        int verses = hymn.verses().size();
+        return Question.before(
+                verses,
+                state,
+                "Delete the hymn \"" + hymn.title() + "\" with its " + verses + " verses?",
+                closed -> PlanChanges.edit(closed, work, plan, work.place())
+                        .says("Deleted the hymn \"" + hymn.title() + "\"; u to undo."));
     }
 
     static State moveHymn(State state, PlanEdit work, int step) {

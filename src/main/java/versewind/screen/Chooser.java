@@ -103,6 +103,11 @@ record Chooser(
     }
 
     @Override
+    public boolean takesText() {
+        return true;
+    }
+
+    @Override
     public State typed(Key key, State state) {
         return state.show(with(filter.after(key)));
     }

@@ -11,6 +11,9 @@ import versewind.rules.DynamicSteps;
 /** The desk during a service: the current verse fills the screen, to be played from. No key here changes the plan. */
 record DeskScreen(DeskNotes notes) implements Screen {
 
+    private static final String LOUDER = "<";
+    private static final String SOFTER = ">";
+
     static final KeyTable<DeskScreen> KEYS = KeyTable.<DeskScreen>under("At the desk")
             .key(
                     "Space, Enter, Page Down",
@@ -25,16 +28,16 @@ record DeskScreen(DeskNotes notes) implements Screen {
                     "back to the previous verse",
                     on((desk, state, work) -> desk.turn(state, work, -1)))
             .key("Up, Left", "the same", on((desk, state, work) -> desk.turn(state, work, -1)))
-            .key("l", "one step stronger than planned", on((desk, state, work) -> desk.step(state, work, 1)))
-            .key("s", "one step softer", on((desk, state, work) -> desk.step(state, work, -1)))
+            .key(LOUDER, "louder by a step than planned", on((desk, state, work) -> desk.step(state, work, 1)))
+            .key(SOFTER, "softer by a step", on((desk, state, work) -> desk.step(state, work, -1)))
             .key("+, =", "more people are present", on((desk, state, work) -> desk.count(state, work, 1)))
             .key("-", "fewer people are present", on((desk, state, work) -> desk.count(state, work, -1)))
             .key(
-                    "a",
-                    "feedback: feedback: feedback: how the organ was in every verse",
+                    "y",
+                    "feedback: how the organ was in every verse",
                     on((desk, state, work) -> FeedbackScreen.open(state, work, desk.notes)))
             .key(
-                    "Esc, q, K",
+                    "Esc, q",
                     "back to the plan; after versewind desk, press twice to leave",
                     on((desk, state, work) -> desk.leave(state)));
 
@@ -189,13 +192,17 @@ record DeskScreen(DeskNotes notes) implements Screen {
         } else if (state.top() == this) {
             KEYS.hints(
                     frame,
+                    1,
                     frame.height() - 1,
+                    frame.width() - 1,
                     Style.TEXT,
                     "Space on",
-                    "Backspace back",
+                    "Backspace previous",
+                    "< > louder, softer",
                     "+ - present",
-                    "a feedback",
-                    "Esc leave");
+                    "y feedback",
+                    notes.opened() == DeskNotes.Opened.ALONE ? "Esc leave" : "Esc back",
+                    "? help");
         }
     }
 
@@ -238,16 +245,16 @@ record DeskScreen(DeskNotes notes) implements Screen {
         int y = layout.ladder();
         int rows = layout.ladderRows();
         if (rows > 0) {
-            block(frame, marks, "l stronger", words.steps(1), y, rows);
-            block(frame, marks, "s softer", words.steps(-1), y + rows, rows);
-            frame.write(1, y, "l", Style.KEY);
-            frame.write(1, y + rows, "s", Style.KEY);
+            block(frame, marks, LOUDER + " louder", words.steps(1), y, rows);
+            block(frame, marks, SOFTER + " softer", words.steps(-1), y + rows, rows);
+            frame.write(1, y, LOUDER, Style.KEY);
+            frame.write(1, y + rows, SOFTER, Style.KEY);
             return;
         }
         int half = frame.width() / 2;
-        frame.write(1, y, "l", Style.KEY);
+        frame.write(1, y, LOUDER, Style.KEY);
         words.steps(1).paint(frame, marks, 3, y, half - 4, 1);
-        frame.write(half, y, "s", Style.KEY);
+        frame.write(half, y, SOFTER, Style.KEY);
         words.steps(-1).paint(frame, marks, half + 2, y, frame.width() - half - 3, 1);
     }
 

@@ -19,17 +19,17 @@ import versewind.sound.Balance;
 record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements Screen {
 
     static final KeyTable<FeedbackScreen> KEYS = KeyTable.<FeedbackScreen>under("After the service")
-            .key("1, s", "too soft", heard(HeardAs.TOO_SOFT))
-            .key("2, r", "right", heard(HeardAs.RIGHT))
-            .key("3, l", "too strong", heard(HeardAs.TOO_STRONG))
+            .key("1", "too soft", heard(HeardAs.TOO_SOFT))
+            .key("2", "right", heard(HeardAs.RIGHT))
+            .key("3", "too strong", heard(HeardAs.TOO_STRONG))
             .key(
                     "x, Delete",
-                    "no feedback",
+                    "delete the feedback",
                     (screen, state) -> state.onWork(work -> screen.answer(state, work, Optional.empty())))
             .key("Down, Space", "the verse below", (screen, state) -> screen.move(state, 1))
             .key("Page Down, Enter", "the same", (screen, state) -> screen.move(state, 1))
             .key("Up, Backspace, Page Up", "the verse above", (screen, state) -> screen.move(state, -1))
-            .key("Esc, q, a", "back to the desk", (screen, state) -> VerseFeedbackCommands.askedToKeep(state.close()));
+            .key("Esc, q", "back to the desk", (screen, state) -> VerseFeedbackCommands.askedToKeep(state.close()));
 
     private static final int LABEL = 8;
     private static final int ANSWER = 11;
@@ -123,7 +123,18 @@ record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements Scre
         PlanEdit work = state.work().orElseThrow();
         frame.write(1, 0, "How was the organ for the singers?", Style.HEADING);
         list.each(2, frame.height() - EDGE_ROWS, (place, index, y) -> paintRow(frame, state, work, index, y));
-        KEYS.hints(frame, 1, frame.height() - 2, frame.width(), "1", "2", "3", "x", "Esc");
+        KEYS.hints(
+                frame,
+                1,
+                frame.height() - 2,
+                frame.width() - 1,
+                Style.FAINT,
+                "1",
+                "2",
+                "3",
+                "x no feedback",
+                "Esc back",
+                "? help");
         if (!state.notice().text().isBlank()) {
             state.notice().paint(frame);
         }

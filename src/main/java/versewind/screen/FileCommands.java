@@ -52,8 +52,9 @@ final class FileCommands {
                                 "s",
                                 "save and continue",
                                 closed -> closed.wants(effects -> effects.save(plan, List.of(then)))),
-                        new Question.Answer("d", "continue without saving", closed -> closed.wants(Effects::dropDraft)
-                                .wants(then)),
+                        new Question.Answer(
+                                "x", "discard the changes and continue", closed -> closed.wants(Effects::dropDraft)
+                                        .wants(then)),
                         Question.Answer.STAY)));
     }
 
@@ -67,11 +68,16 @@ final class FileCommands {
 
     static State saveRefused(State state, Event.SaveRefused refused) {
         Question.Answer over = new Question.Answer(
-                "w",
-                "overwrite with this version",
+                "x",
+                "discard the other version: overwrite it with this one",
                 closed -> closed.wants(effects -> effects.saveOver(refused.plan(), refused.then())));
+        Question.Answer under = new Question.Answer(
+                "w",
+                "save this version under another title",
+                closed -> closed.onWork(work -> closed.open(ServiceForm.ofSaveUnder(work))));
         return state.open(new Question(
-                "Somebody else changed this plan's file after you opened it.", List.of(over, Question.Answer.STAY)));
+                "Somebody else changed this plan's file after you opened it.",
+                List.of(under, over, Question.Answer.STAY)));
     }
 
     /** What went wrong is said below the plan; where none is open, instead of it, with the way back to the list. */
@@ -115,9 +121,9 @@ final class FileCommands {
 
     /** What is to become of work that was kept; it can be taken up if it is for the organ that is open. */
     private static Question aboutDraft(Event.PlanOpened opened, Plan draft) {
-        Question.Answer takeUp = new Question.Answer("r", "restore", FileCommands::takenUp);
+        Question.Answer takeUp = new Question.Answer("Enter", "restore", FileCommands::takenUp);
         Question.Answer forget =
-                new Question.Answer("d", "discard", closed -> closed.onWork(work -> closed.with(work.withoutDraft()))
+                new Question.Answer("x", "discard", closed -> closed.onWork(work -> closed.with(work.withoutDraft()))
                         .wants(Effects::dropDraft));
         Question.Answer leave = new Question.Answer("q", "leave", closed -> closed.wants(Effects::quit));
         boolean fits = draft.instrument().equals(opened.plan().instrument()) && draft.fits(opened.instrument());

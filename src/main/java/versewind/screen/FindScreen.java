@@ -51,6 +51,11 @@ record FindScreen(TextLine text, int from, PlanEdit.Side side) implements Screen
     }
 
     @Override
+    public boolean takesText() {
+        return true;
+    }
+
+    @Override
     public State typed(Key key, State state) {
         return with(text.after(key), state);
     }

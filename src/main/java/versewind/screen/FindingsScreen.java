@@ -25,9 +25,9 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
     static final KeyTable<FindingsScreen> KEYS = KeyTable.<FindingsScreen>under("Among the findings")
             .list("finding", (screen, by) -> new FindingsScreen(screen.list.move(by), screen.people))
             .key("Enter", "go there", marked(FindingsScreen::goThere))
-            .key("m", "fix", marked(FindingsScreen::mend))
-            .key("s", "ignore", marked(FindingsScreen::silence))
-            .key("Esc, f, q", "close", (screen, state) -> state.close());
+            .key("F", "fix, and go on to the next that has a fix", marked(FindingsScreen::mend))
+            .key("x, Delete", "ignore in this verse, or no longer", marked(FindingsScreen::silence))
+            .key("Esc, q", "close", (screen, state) -> state.close());
 
     private static final int WIDTH = 76;
     private static final int NUMBER = 5;
@@ -124,7 +124,7 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
                                 place,
                                 ServiceOrder.verse(work.plan(), place)
                                         .silencing(new Silenced(finding.rule().word(), form.text(0))),
-                                "Ignored in this verse. Press s on it to see it again."))
+                                "Ignored in this verse. Press x on it to see it again."))
                 .leaving((form, closed) -> closed.show(of(work, people))));
     }
 
@@ -169,7 +169,7 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
         }
         List<String> full = full(frame, list.current().orElseThrow(), box.width(), fullRows);
         box.write(frame, box.y() + window.height() + 1, full, Style.TEXT);
-        KEYS.hints(frame, box, "Enter", "m", "s", "Esc");
+        KEYS.hints(frame, box, "F fix", "Enter", "x ignore", "Esc");
     }
 
     private String title() {

@@ -18,7 +18,7 @@ record FormBox(String title, List<Field> fields, int at, String complaint, Actio
     static final KeyTable<FormBox> KEYS = KeyTable.<FormBox>under("Filling in a form")
             .key("Tab, Down", "the next field", (form, state) -> state.show(form.at(form.at + 1)))
             .key("Shift-Tab, Up", "the previous field", (form, state) -> state.show(form.at(form.at - 1)))
-            .key("Ctrl-U", "empty the field", (form, state) -> state.show(form.with(TextLine.EMPTY)))
+            .key("Ctrl-U", "clear the field", (form, state) -> state.show(form.with(TextLine.EMPTY)))
             .key("Enter, Ctrl-S", "OK", FormBox::keep)
             .key("Esc", "Cancel", (form, state) -> form.actions.left.on(form, state.close()));
 
@@ -171,6 +171,11 @@ record FormBox(String title, List<Field> fields, int at, String complaint, Actio
     }
 
     @Override
+    public boolean takesText() {
+        return true;
+    }
+
+    @Override
     public State typed(Key key, State state) {
         return state.show(with(fields.get(at).line().after(key)).checked());
     }
@@ -204,6 +209,6 @@ record FormBox(String title, List<Field> fields, int at, String complaint, Actio
                 .limit(2)
                 .toList();
         box.write(frame, last - lines.size(), lines, isWrong ? Style.BAD : Style.FAINT);
-        KEYS.hints(frame, box, "Enter", "Esc", "Tab");
+        KEYS.hints(frame, box, "Enter", "Esc", "Tab", "F1 help");
     }
 }

@@ -4,26 +4,34 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import versewind.plan.Sought;
 
 /**
- * All keys, made from the tables of all screens, over everything.
+ * The keys of the screen beneath, then the marks and all other keys, made from the tables of all screens. What is typed
+ * keeps the lines that hold it.
  *
- * @param top the first line shown
+ * @param filter typed so far
+ * @param marked the line that is marked, of those that fit
  */
-record HelpScreen(int top) implements Screen {
+record HelpScreen(TextLine filter, int marked) implements Screen {
+
+    static final HelpScreen START = new HelpScreen(TextLine.EMPTY, 0);
 
     static final KeyTable<HelpScreen> KEYS = KeyTable.<HelpScreen>under("Reading the help")
-            .key("Down", "a line down", (help, state) -> help.read(state, 1))
-            .key("Up", "a line up", (help, state) -> help.read(state, -1))
-            .key("Space, Page Down", "a page down", (help, state) -> help.read(state, room(state) - 1))
-            .key("Page Up", "a page up", (help, state) -> help.read(state, 1 - room(state)))
-            .key("Esc, ?, q, F1", "close the help", (help, state) -> state.close());
+            .key("Down, Tab", "a line down", (help, state) -> help.read(state, 1))
+            .key("Up, Shift-Tab", "a line up", (help, state) -> help.read(state, -1))
+            .key("Page Down", "a page down", (help, state) -> help.page(state, 1))
+            .key("Page Up", "a page up", (help, state) -> help.page(state, -1))
+            .key("Enter", "do it, if it is a command of the screen beneath", HelpScreen::chosen)
+            .key("Esc, ?, F1", "close the help", (help, state) -> state.close());
 
     /** The tables of keys of all screens, in the order in which the help lists them. */
     static final List<KeyTable<?>> TABLES = List.of(
             PlanScreen.KEYS,
+            Update.KEYS,
             ReadingsScreen.KEYS,
             UsualScreen.KEYS,
             FindScreen.KEYS,
@@ -37,87 +45,147 @@ record HelpScreen(int top) implements Screen {
             PasteScreen.KEYS,
             DeskScreen.KEYS,
             FeedbackScreen.KEYS,
+            CommandScreen.KEYS,
             KEYS);
 
     private static final int KEY_COLUMNS = 24;
     private static final int FEWER_KEY_COLUMNS = 18;
     private static final int WIDE = 72;
-    private static final int EDGE_ROWS = 3;
+    private static final int TOP = 1;
+    private static final int FOOT = 2;
 
-    /** A line of the help: a heading, or keys and what they do. */
-    record Line(String keys, String does) {
+    /**
+     * A line of the help.
+     *
+     * @param heading under which it stands
+     * @param keys or the mark that is explained
+     * @param does what they do, or it means
+     * @param command what is done by it here, if it can be
+     */
+    record Line(String heading, String keys, String does, Optional<KeyTable.Command<?>> command) {}
+
+    /**
+     * A row that is shown: a heading, or a part of a line.
+     *
+     * @param line index of the line, of the first one under a heading
+     */
+    record Row(int line, String keys, String does) {
         boolean isHeading() {
             return does.isEmpty();
         }
     }
 
-    static List<Line> lines(Marks marks) {
-        List<Line> lines = new ArrayList<>(List.of(
-                new Line("Marks and words", ""),
-                new Line(Mark.DRAWN.in(marks) + " " + Mark.IN.in(marks), "drawn, and not drawn"),
-                new Line(
-                        Stream.of(Mark.RIGHT, Mark.ONLY_JUST, Mark.WEAK, Mark.STRONG)
-                                .map(mark -> mark.in(marks))
-                                .collect(Collectors.joining(" ")),
-                        "right for the singers, only just, too weak, too strong"),
-                new Line(
-                        Stream.of(Mark.PERHAPS_RIGHT, Mark.PERHAPS_ONLY_JUST, Mark.PERHAPS_WEAK, Mark.PERHAPS_STRONG)
-                                .map(mark -> mark.in(marks))
-                                .collect(Collectors.joining(" ")),
-                        "the same with odds of less than 8 in 10"),
-                new Line("share", "of all that is heard, this much is the organ's own, or the melody's"),
-                new Line("index", "how well words are understood, by ANSI S3.5"),
-                new Line(marks.bar(1) + Mark.EDGE.in(marks) + marks.bar(1), "the share, and from where it is right"),
-                new Line("pp to fff", "from this organ's softest stop to its full organ"),
-                new Line("sone", "perceived loudness: twice as many, twice as loud"),
-                new Line("lag", "how late the sound reaches the farthest singers"),
-                new Line("caution, remark", "a finding; f shows all, with their fixes"),
-                new Line("coupled down", "the feet play a manual through its coupler; no pedal stop is drawn")));
-        lines.addAll(keyLines());
+    private static List<Line> marks(Marks marks) {
+        Map<String, String> words = new LinkedHashMap<>();
+        words.put(in(marks, Mark.DRAWN, Mark.IN), "drawn, and not drawn");
+        words.put(
+                in(marks, Mark.RIGHT, Mark.ONLY_JUST, Mark.WEAK, Mark.STRONG),
+                "right for the singers, only just, too weak, too strong");
+        words.put(
+                in(marks, Mark.PERHAPS_RIGHT, Mark.PERHAPS_ONLY_JUST, Mark.PERHAPS_WEAK, Mark.PERHAPS_STRONG),
+                "the same with odds of less than 8 in 10");
+        words.put("share", "of all that is heard, this much is the organ's own, or the melody's");
+        words.put("index", "how well words are understood, by ANSI S3.5");
+        words.put(marks.bar(1) + Mark.EDGE.in(marks) + marks.bar(1), "the share, and from where it is right");
+        words.put("pp to fff", "from this organ's softest stop to its full organ");
+        words.put("sone", "perceived loudness: twice as many, twice as loud");
+        words.put("lag", "how late the sound reaches the farthest singers");
+        words.put("caution, remark", "a finding; f shows all, with their fixes");
+        words.put("coupled down", "the feet play a manual through its coupler; no pedal stop is drawn");
+        return words.entrySet().stream()
+                .map(each -> new Line("Marks and words", each.getKey(), each.getValue(), Optional.empty()))
+                .toList();
+    }
+
+    private static String in(Marks marks, Mark... which) {
+        return Stream.of(which).map(mark -> mark.in(marks)).collect(Collectors.joining(" "));
+    }
+
+    /** All lines over a screen: its own keys, the marks, the keys of all others. */
+    static List<Line> lines(State beneath) {
+        List<Line> lines = new ArrayList<>();
+        KeyTable.commands(beneath)
+                .forEach(command -> lines.add(new Line(
+                        command.row().heading(),
+                        command.row().keyNames(),
+                        command.row().does(),
+                        Optional.of(command))));
+        lines.addAll(marks(beneath.marks()));
+        List<Line> own = List.copyOf(lines);
+        keyLines().stream()
+                .filter(line -> own.stream()
+                        .noneMatch(each ->
+                                each.keys().equals(line.keys()) && each.does().equals(line.does())))
+                .forEach(lines::add);
         return lines;
     }
 
-    /** All keys under their headings, each heading after a blank line. */
+    /** The keys of all tables. */
     static List<Line> keyLines() {
-        Map<String, List<Line>> lines = new LinkedHashMap<>();
-        for (KeyTable<?> table : TABLES) {
-            table.rows().stream().filter(row -> !row.does().isEmpty()).forEach(row -> lines.computeIfAbsent(
-                            row.heading(), HelpScreen::under)
-                    .add(new Line(row.keyNames(), row.does())));
-        }
-        return lines.values().stream().flatMap(List::stream).toList();
+        return TABLES.stream()
+                .flatMap(table -> table.rows().stream())
+                .filter(row -> !row.does().isEmpty())
+                .map(row -> new Line(row.heading(), row.keyNames(), row.does(), Optional.empty()))
+                .toList();
     }
 
-    private static List<Line> under(String heading) {
-        return new ArrayList<>(List.of(new Line("", ""), new Line(heading, "")));
+    private List<Line> fitting(State state) {
+        Sought sought = Sought.of(filter.text());
+        return lines(state.close()).stream()
+                .filter(line -> sought.isIn(line.keys() + " " + line.does()))
+                .toList();
     }
 
-    /** The lines as they are shown, long ones broken. */
-    static List<Line> shown(State state) {
+    /** The rows as they are shown, long lines broken, each heading after a blank row. */
+    List<Row> shown(State state) {
         int columns = state.columns() - keyColumns(state.columns()) - 2;
-        List<Line> shown = new ArrayList<>();
-        for (Line line : lines(state.marks())) {
+        List<Line> lines = fitting(state);
+        List<Row> shown = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            Line line = lines.get(i);
+            if (i == 0 || !line.heading().equals(lines.get(i - 1).heading())) {
+                shown.add(new Row(i, "", ""));
+                shown.add(new Row(i, line.heading(), ""));
+            }
             String keys = line.keys();
             for (String part : Text.wrapped(line.does(), columns)) {
-                shown.add(new Line(keys, part));
+                shown.add(new Row(i, keys, part));
                 keys = "";
             }
         }
-        return shown;
+        return shown.isEmpty() ? shown : shown.subList(1, shown.size());
     }
 
     private static int keyColumns(int columns) {
         return columns < WIDE ? FEWER_KEY_COLUMNS : KEY_COLUMNS;
     }
 
-    /** How many lines are shown at once. */
+    /** How many rows are shown at once. */
     private static int room(State state) {
-        return Math.max(1, state.rows() - EDGE_ROWS);
+        return Math.max(1, state.rows() - TOP - FOOT);
     }
 
     private State read(State state, int further) {
-        int last = Math.max(0, shown(state).size() - room(state));
-        return state.show(new HelpScreen(Math.max(0, Math.min(top + further, last))));
+        return state.show(new HelpScreen(
+                filter, new ListBox<>(fitting(state), marked).move(further).marked()));
+    }
+
+    /** A page is counted in rows; it may end with a blank one and a heading. */
+    private State page(State state, int way) {
+        List<Row> rows = shown(state);
+        return new ListBox<>(rows, firstOf(rows, marked))
+                .move(way * Math.max(1, room(state) - 3))
+                .current()
+                .map(row -> state.show(new HelpScreen(filter, row.line())))
+                .orElse(state);
+    }
+
+    private State chosen(State state) {
+        return new ListBox<>(fitting(state), marked)
+                .current()
+                .flatMap(Line::command)
+                .map(command -> command.done(state.close()))
+                .orElseGet(() -> state.says("This is for another screen, and only to be read here."));
     }
 
     @Override
@@ -131,19 +199,51 @@ record HelpScreen(int top) implements Screen {
     }
 
     @Override
+    public boolean takesText() {
+        return true;
+    }
+
+    @Override
+    public State typed(Key key, State state) {
+        TextLine line = filter.after(key);
+        return state.show(new HelpScreen(line, line.text().equals(filter.text()) ? marked : 0));
+    }
+
+    @Override
+    public State pasted(String text, State state) {
+        return state.show(new HelpScreen(filter.typed(text), 0));
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
-        List<Line> lines = shown(state);
-        int first = Math.max(0, Math.min(top, lines.size() - room(state)));
-        int last = Math.min(lines.size(), first + room(state));
-        frame.write(1, 0, "Keys", Style.HEADING);
-        String part = "lines " + (first + 1) + " to " + last + " of " + lines.size();
+        List<Row> rows = shown(state);
+        ListBox<Row> list = new ListBox<>(rows, firstOf(rows, marked));
+        int count = fitting(state).size();
+        String part = (count == 0 ? 0 : marked + 1) + " of " + count;
         frame.write(frame.width() - part.length() - 1, 0, part, Style.FAINT);
-        for (int i = first; i < last; i++) {
-            Line line = lines.get(i);
-            int y = 1 + i - first;
-            int end = frame.write(1, y, line.keys(), line.isHeading() ? Style.HEADING : Style.KEY);
-            frame.write(Math.max(1 + keyColumns(frame.width()), end + 1), y, line.does(), Style.TEXT);
+        int field = frame.write(frame.write(1, 0, "Help", Style.HEADING) + 2, 0, "Filter: ", Style.TEXT);
+        filter.paint(frame, field, 0, Math.max(1, frame.width() - field - part.length() - 3), true);
+        list.each(TOP, room(state), (row, index, y) -> {
+            int end = frame.write(1, y, row.keys(), row.isHeading() ? Style.HEADING : Style.KEY);
+            frame.write(Math.max(1 + keyColumns(frame.width()), end + 1), y, row.does(), Style.TEXT);
+            if (row.line() == marked && !row.isHeading()) {
+                frame.paint(1, y, frame.width() - 2, Style.CURSOR);
+            }
+        });
+        if (count == 0) {
+            frame.write(1, TOP, "Nothing matches the filter.", Style.FAINT);
         }
-        KEYS.hints(frame, 1, frame.height() - 1, frame.width(), "Down", "Space", "Page Up", "Esc");
+        state.notice().paint(frame, frame.height() - FOOT);
+        KEYS.hints(frame, 1, frame.height() - 1, frame.width() - 1, Style.FAINT, "Enter do it", "Page Down", "Esc");
+    }
+
+    /** The first row of a line; its heading where the list begins with it. */
+    private static int firstOf(List<Row> rows, int line) {
+        int at = 0;
+        while (at < rows.size() - 1
+                && (rows.get(at).line() < line || rows.get(at).isHeading())) {
+            at++;
+        }
+        return at;
     }
 }

@@ -95,6 +95,11 @@ public record Key(Named named, int character, boolean control) {
         return name.equals(SPACE) ? of(' ') : Named.BY_WORD.get(name);
     }
 
+    /** Whether it types a character. */
+    boolean isCharacter() {
+        return named == Named.CHARACTER && !control;
+    }
+
     /** As it is written for people: "Ctrl-S", "Page Down", "Space". */
     public String name() {
         if (control) {

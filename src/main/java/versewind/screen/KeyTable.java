@@ -3,6 +3,9 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The keys of a screen: which key does what, in which words. The help, the row of hints, the README's table and the
@@ -10,11 +13,8 @@ import java.util.Optional;
  */
 final class KeyTable<S extends Screen> {
 
-    /** The keys of a screen that has none of its own. */
-    static final KeyTable<Screen> NONE = under("");
-
-    private static final int GAP = 3;
-    private static final int CLOSE_GAP = 2;
+    private static final Pattern HINT = Pattern.compile("(Page \\w+|\\S+) ?(.*)");
+    private static final int GAP = 2;
 
     private final List<Row<S>> rows = new ArrayList<>();
     private String heading;
@@ -98,55 +98,80 @@ final class KeyTable<S extends Screen> {
         return List.copyOf(rows);
     }
 
-    /** The state after a key, if the table of a screen has it. */
-    static Optional<State> pressed(Screen screen, Key key, State state) {
-        return pressed(screen.keys(), screen, key, state);
+    /** The state after a key, if a table that is made for a screen has it. */
+    static <S extends Screen> Optional<State> pressed(KeyTable<S> table, Screen screen, Key key, State state) {
+        return table.rows.stream()
+                .filter(row -> row.keys().contains(key))
+                .map(row -> new Command<>(row, screen))
+                .filter(command -> command.isFor(screen.mode(state)))
+                .findFirst()
+                .map(command -> command.done(state));
     }
 
-    @SuppressWarnings("unchecked") // the table of a screen is made for it
-    private static <S extends Screen> Optional<State> pressed(KeyTable<S> table, Screen screen, Key key, State state) {
-        for (Row<S> row : table.rows) {
-            if (row.keys().contains(key)
-                    && row.mode().map(screen.mode(state)::equals).orElse(true)) {
-                return Optional.of(row.action().on((S) screen, state));
+    /**
+     * A row of the table that is made for a screen.
+     *
+     * @param row of the table
+     * @param screen on which it is done
+     */
+    record Command<S extends Screen>(Row<S> row, Screen screen) {
+
+        private boolean isFor(Object mode) {
+            return row.mode().map(mode::equals).orElse(true);
+        }
+
+        /** The state after it is done on the screen, which is on top. */
+        @SuppressWarnings("unchecked") // the table of a screen is made for it
+        State done(State state) {
+            return row.action().on((S) screen, state);
+        }
+    }
+
+    /** What can be done on the top screen, its own commands first. */
+    static List<Command<?>> commands(State state) {
+        Screen top = state.top();
+        List<Command<?>> commands = new ArrayList<>();
+        for (KeyTable<?> table : List.of(top.keys(), Update.KEYS)) {
+            table.commands(top, top.mode(state), commands);
+        }
+        return commands;
+    }
+
+    private void commands(Screen screen, Object mode, List<Command<?>> into) {
+        rows.stream()
+                .filter(row -> !row.does().isBlank())
+                .map(row -> new Command<>(row, screen))
+                .filter(command -> command.isFor(mode))
+                .forEach(into::add);
+    }
+
+    /** Writes hints, as many as fit before a column: a key alone, or with fewer words than its own, "Space draw". */
+    void hints(Frame frame, int x, int y, int limit, Style style, String... hints) {
+        int at = x;
+        for (String hint : hints) {
+            Matcher parts = HINT.matcher(hint);
+            if (!parts.matches()) {
+                throw new IllegalArgumentException(hint);
+            }
+            String key = parts.group(1);
+            String words = parts.group(2).isEmpty() ? row(key).does() : parts.group(2);
+            if (at + Text.columns(key) + 1 + Text.columns(words) <= limit) {
+                at = frame.write(frame.write(at, y, key, Style.KEY) + 1, y, words, style) + GAP;
             }
         }
-        return Optional.empty();
     }
 
-    /** Writes keys, by their names, and what they do, as many as fit before a column. */
-    void hints(Frame frame, int x, int y, int limit, String... keys) {
-        int at = x;
-        for (String key : keys) {
-            at = hint(frame, at, y, limit, key, row(key).does(), Style.FAINT) + GAP;
-        }
-    }
-
-    /** Writes keys over the whole width, each with fewer words than its own: "Space on". */
-    void hints(Frame frame, int y, Style style, String... hints) {
-        int at = 1;
-        for (String hint : hints) {
-            int cut = hint.indexOf(' ');
-            String key = row(hint.substring(0, cut)).keys().get(0).name();
-            at = hint(frame, at, y, frame.width(), key, hint.substring(cut + 1), style) + CLOSE_GAP;
-        }
-    }
-
-    /** Writes a key and words and returns the column after them; where they do not fit, one in which nothing fits. */
-    private static int hint(Frame frame, int x, int y, int limit, String key, String words, Style style) {
-        if (x + Text.columns(key) + 1 + Text.columns(words) > limit) {
-            return limit;
-        }
-        return frame.write(frame.write(x, y, key, Style.KEY) + 1, y, words, style);
-    }
-
-    private Row<S> row(String name) {
+    /** A row of this table, or of the one of all screens. */
+    private Row<?> row(String name) {
         Key key = Key.all(name).get(0);
-        return rows.stream().filter(row -> row.keys().contains(key)).findFirst().orElseThrow();
+        return Stream.concat(rows.stream(), Update.KEYS.rows.stream())
+                .filter(row -> row.keys().contains(key))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Writes hints in the last row of a box. */
     void hints(Frame frame, Box box, String... keys) {
-        hints(frame, box.x(), box.y() + box.height() - 1, box.end(), keys);
+        hints(frame, box.x(), box.y() + box.height() - 1, box.end(), Style.FAINT, keys);
     }
 }

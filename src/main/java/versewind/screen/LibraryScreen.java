@@ -24,8 +24,11 @@ record LibraryScreen(LibraryState library) implements Screen {
             .key("Ctrl-N", "new", LibraryScreen::makeNew)
             .key("Ctrl-D", "copy", plan((screen, state, plan) -> state.open(ServiceForm.ofPlanFrom(state, plan))))
             .key("Ctrl-R", "rename", plan(LibraryScreen::rename))
-            .key("Ctrl-X", "move to the bin", plan(LibraryScreen::bin))
-            .key("Ctrl-Z", "restore the last plan from the bin", (screen, state) -> state.wants(Effects::bringBack))
+            .key("Ctrl-X", "delete: move to the bin", plan(LibraryScreen::bin))
+            .key(
+                    "Ctrl-Z",
+                    "undo: restore the last plan from the bin",
+                    (screen, state) -> state.wants(Effects::bringBack))
             .key("Tab, Shift-Tab", "switch between plans and organs", LibraryScreen::turn)
             .key("Esc", "clear the filter; back to the plan", LibraryScreen::leave)
             .key("Ctrl-Q", "leave", (screen, state) -> FileCommands.afterAsking(state, Effects::quit))
@@ -247,6 +250,11 @@ record LibraryScreen(LibraryState library) implements Screen {
     }
 
     @Override
+    public boolean takesText() {
+        return true;
+    }
+
+    @Override
     public State typed(Key key, State state) {
         return show(state, library.filtered(library.filter().after(key)));
     }
@@ -272,9 +280,9 @@ record LibraryScreen(LibraryState library) implements Screen {
         }
         state.notice().paint(frame, frame.height() - FOOT + 1);
         String[] keys = plans
-                ? new String[] {"Enter", "Ctrl-N", "Ctrl-D", "Ctrl-R", "Ctrl-X"}
-                : new String[] {"Enter", "Ctrl-E", "Ctrl-N"};
-        KEYS.hints(frame, 1, frame.height() - 1, frame.width(), keys);
+                ? new String[] {"Enter", "Ctrl-N", "Ctrl-D", "Ctrl-R", "Ctrl-X delete", "F1 help", "Ctrl-Q"}
+                : new String[] {"Enter new plan", "Ctrl-E", "Ctrl-N", "F1 help", "Ctrl-Q"};
+        KEYS.hints(frame, 1, frame.height() - 1, frame.width() - 1, Style.FAINT, keys);
     }
 
     /** Draws the plans and returns how many there are. */

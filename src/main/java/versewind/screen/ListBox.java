@@ -49,6 +49,12 @@ record ListBox<T>(List<T> rows, int marked) {
         return rows.size();
     }
 
+    /** How many there are, and which of them is marked: "3 of 12 findings". */
+    String position(String what) {
+        String counted = rows.size() + " " + what + (rows.size() == 1 ? "" : "s");
+        return rows.size() < 2 ? counted : (marked + 1) + " of " + counted;
+    }
+
     /** The first row shown in a window of so many rows. */
     int top(int height) {
         return Math.max(0, Math.min(marked - height / 2, rows.size() - height));

@@ -59,8 +59,14 @@ final class LockCommands {
             return state.says(
                     "It is the same in every verse already. Lock it here with v first, then everywhere with V.");
         }
-        return PlanChanges.edit(state, work, plan.withHymns(hymns), work.place())
-                .says(words(work, here, stop) + ", in every verse of the service.");
+        int verses = hymns.stream().mapToInt(hymn -> hymn.verses().size()).sum();
+        String said = words(work, here, stop) + ", in every verse of the service.";
+        return Question.before(
+                verses,
+                state,
+                "Lock it the same way in all " + verses + " verses of the service?",
+                closed -> PlanChanges.edit(closed, work, plan.withHymns(hymns), work.place())
+                        .says(said));
     }
 
     /** Proposals keep hands and feet as the verse has them, or lay them out anew. */

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.plan.Undo;
@@ -47,30 +48,26 @@ record OrganScreen(
             .key("End", "the last line", (screen, state) -> state.show(screen.mark(Integer.MAX_VALUE)))
             .key("n", "the next problem", OrganScreen::nextProblem)
             .key("T", "describe the stop", OrganScreen::describe)
-            .key("Enter, e", "edit", (screen, state) -> screen.edit(state, screen.draft.now(), screen.at()))
+            .key("Enter, e", "edit the line", (screen, state) -> screen.edit(state, screen.draft.now(), screen.at()))
             .key(
                     "i",
-                    "add",
+                    "add one like this",
                     (screen, state) -> screen.insert(state, alike(screen.line().part())))
-            .key("I", "add a division", (screen, state) -> screen.insert(state, RowKind.DIVISION))
-            .key("c", "add a coupler", (screen, state) -> screen.insert(state, RowKind.COUPLER))
-            .key("t", "add a tremulant", (screen, state) -> screen.insert(state, RowKind.TREMULANT))
-            .key("f", "add a surface of the room", (screen, state) -> screen.insert(state, RowKind.SURFACE))
-            .key("d", "duplicate", OrganScreen::duplicate)
-            .key("x, Delete", "delete", OrganScreen::remove)
+            .key("I", "add a division, coupler, tremulant or surface", OrganScreen::insertOther)
+            .key("d", "duplicate the line", OrganScreen::duplicate)
+            .key("x, Delete", "delete the line", OrganScreen::remove)
             .key(
                     ",",
-                    "move up",
+                    "move the line up",
                     (screen, state) -> screen.moved(state, screen.draft.now().movedUp(screen.at())))
             .key(
                     ".",
-                    "move down",
+                    "move the line down",
                     (screen, state) -> screen.moved(state, screen.draft.now().movedDown(screen.at())))
             .key("u, Ctrl-Z", "undo", (screen, state) -> screen.undone(state, Undo::undo, "Nothing to undo."))
-            .key("U, Ctrl-Y", "redo", (screen, state) -> screen.undone(state, Undo::redo, "There is nothing to redo."))
-            .key("R", "what you usually draw", (screen, state) -> state.wants(Effects::openUsual))
+            .key("U, Ctrl-Y", "redo", (screen, state) -> screen.undone(state, Undo::redo, "Nothing to redo."))
+            .key("R", "usual registrations", (screen, state) -> state.wants(Effects::openUsual))
             .key("s, Ctrl-S", "save", OrganScreen::save)
-            .key("?, F1", "all keys", (screen, state) -> state.open(new HelpScreen(0)))
             .key("Esc, q, Ctrl-Q", "close", OrganScreen::close);
 
     private static final int TOP = 2;
@@ -133,10 +130,10 @@ record OrganScreen(
                 "This organ has unsaved work from last time.",
                 List.of(
                         new Question.Answer(
-                                "r",
+                                "Enter",
                                 "restore",
                                 closed -> closed.update(OrganScreen.class, screen -> screen.with(screen.draft.redo()))),
-                        new Question.Answer("d", "discard", OrganScreen::dropped)));
+                        new Question.Answer("x", "discard", OrganScreen::dropped)));
     }
 
     /** With what was changed of the organ taken back. */
@@ -198,7 +195,7 @@ record OrganScreen(
     /** Asks what is to become of what was changed, before something that leaves the organ. */
     State asked(State state, Effect then) {
         Question.Answer drop = new Question.Answer(
-                "d", "discard the changes", closed -> dropped(closed).wants(then));
+                "x", "discard the changes", closed -> dropped(closed).wants(then));
         if (!problems.isEmpty()) {
             String why = " They cannot be saved yet: " + problems.get(0).sentence();
             return state.open(
@@ -254,6 +251,15 @@ record OrganScreen(
             case COUPLER, TREMULANT -> part;
             case PISTONS, ROOM, TIMES, DISTANCES, SURFACE -> RowKind.SURFACE;
         };
+    }
+
+    /** Adds a line of a kind that is chosen. */
+    private State insertOther(State state) {
+        List<Chooser.Row> kinds = Stream.of(RowKind.DIVISION, RowKind.COUPLER, RowKind.TREMULANT, RowKind.SURFACE)
+                .map(kind -> new Chooser.Row(kind.name(), kind.word(), ""))
+                .toList();
+        return state.open(Chooser.of(
+                "Add", kinds, (kind, choosing) -> insert(choosing.close(), RowKind.valueOf(kind)), closed -> closed));
     }
 
     private State insert(State state, RowKind part) {
@@ -389,6 +395,21 @@ record OrganScreen(
                 .map(problem -> Text.wrapped(draft.now().sentence(problem), frame.width() - 2))
                 .ifPresent(lines -> Box.write(frame, 1, y + 1, lines, PROBLEM_ROWS, Style.BAD));
         state.notice().paint(frame, frame.height() - 2);
-        KEYS.hints(frame, 1, frame.height() - 1, frame.width(), "Enter", "i", "s", "Esc", "x", "u", "?");
+        KEYS.hints(
+                frame,
+                1,
+                frame.height() - 1,
+                frame.width() - 1,
+                Style.FAINT,
+                "Enter edit",
+                "i add",
+                "s",
+                "Esc",
+                "x delete",
+                "u",
+                "? help",
+                "I add other",
+                "n",
+                ": command");
     }
 }

@@ -17,8 +17,8 @@ import versewind.stoplist.Unread;
 record PasteScreen(String text) implements Screen {
 
     static final KeyTable<PasteScreen> KEYS = KeyTable.<PasteScreen>under("Pasting a stop list")
-            .key("Ctrl-S, Ctrl-R", "read the list", PasteScreen::read)
-            .key("Ctrl-U", "clear", (screen, state) -> state.show(new PasteScreen("")))
+            .key("Ctrl-S", "read the list", PasteScreen::read)
+            .key("Ctrl-U", "clear the text", (screen, state) -> state.show(new PasteScreen("")))
             .key("Esc", "close", (screen, state) -> LibraryScreen.organs(state));
 
     static final PasteScreen EMPTY = new PasteScreen("");
@@ -37,6 +37,11 @@ record PasteScreen(String text) implements Screen {
     @Override
     public Layer layer() {
         return Layer.SHEET;
+    }
+
+    @Override
+    public boolean takesText() {
+        return true;
     }
 
     /** A key that types or takes away at the end. */
@@ -171,6 +176,6 @@ record PasteScreen(String text) implements Screen {
             frame.write(3, TOP, frame.fit(hint, frame.width() - 4), Style.FAINT);
         }
         state.notice().paint(frame, frame.height() - 2);
-        KEYS.hints(frame, 1, frame.height() - 1, frame.width(), "Ctrl-S", "Esc", "Ctrl-U");
+        KEYS.hints(frame, 1, frame.height() - 1, frame.width() - 1, Style.FAINT, "Ctrl-S", "Esc", "Ctrl-U");
     }
 }

@@ -2,6 +2,7 @@ package versewind.screen;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import versewind.plan.Hymn;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
@@ -43,19 +44,25 @@ record PlanScreen() implements Screen {
             .key("[", "the previous hymn", plan((s, work) -> MoveCommands.toHymn(s, work, -1)))
             .key("Tab, Shift-Tab", "switch between stops and verses", plan(MoveCommands::toOtherSide))
             .key("t", "levels of the verse in dB(A), sone and phon, and for the ears", verse(StatusView::figures))
-            .key(STOPS, "T", "about the stop, in a sentence", plan(StopCommands::describe))
+            .key(STOPS, "T, Enter", "describe the stop in a sentence", plan(StopCommands::describe))
             .heading("Stops and swell boxes")
-            .key(STOPS, "Space, Enter", "draw the stop, or push it in", verse(StopCommands::toggle))
+            .key(STOPS, "Space", "draw the stop, or push it in", verse(StopCommands::toggle))
             .key("0", "push everything in", verse(StopCommands::putAllIn))
-            .key("<", "open the swell box a step", verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, 1)))
-            .key(">", "close the swell box a step", verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, -1)))
+            .key(
+                    "<",
+                    "louder: open the swell box a step",
+                    verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, 1)))
+            .key(
+                    ">",
+                    "softer: close the swell box a step",
+                    verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, -1)))
             .key("c", "draw what the previous verse has", verse(StopCommands::takeOver))
             .key(STOPS, "v", "lock the stop for proposals: always drawn, never drawn, free", verse(LockCommands::lock))
             .key(STOPS, "V", "lock it the same way in every verse of the service", verse(LockCommands::lockThroughout))
-            .key("R", "recall a usual registration", plan(UsualScreen::open))
+            .key("R", "usual registrations: recall one", plan(UsualScreen::open))
             .key("*", "keep what is drawn as a usual registration", verse(UsualForm::ofVerse))
             .key("P", "proposals: what to draw", verse((s, w, verse) -> ProposalsScreen.open(s, w)))
-            .key("C", "draw the same in the following verses with the same singers", verse(StopCommands::carryOn))
+            .key("&", "draw the same in the following verses with the same singers", verse(StopCommands::carryOn))
             .heading("Who sings")
             .key("1", "the congregation sings", sungBy(SungBy.CONGREGATION))
             .key("2", "a small choir sings", sungBy(SungBy.SMALL_CHOIR))
@@ -75,8 +82,8 @@ record PlanScreen() implements Screen {
             .heading("Hands and feet")
             .key("h", "next layout of hands and feet", verse(PlayingCommands::nextLayout))
             .key("H", "keep hands and feet in proposals, or free them", verse(LockCommands::keepHands))
-            .key("r", "move move move the right hand to the next manual", verse(PlayingCommands::moveRightHand))
-            .key("l", "move move move the left hand to the next manual", verse(PlayingCommands::moveLeftHand))
+            .key("r", "move the right hand to the next manual", verse(PlayingCommands::moveRightHand))
+            .key("l", "move the left hand to the next manual", verse(PlayingCommands::moveLeftHand))
             .heading("Verses")
             .key("e", "edit label, piston and note of the verse", verse(PlanScreen::editVerse))
             .key(VERSES, "Enter", "", verse(PlanScreen::editVerse))
@@ -94,7 +101,7 @@ record PlanScreen() implements Screen {
                     hymn((s, work, hymn) -> s.open(HymnForm.of(work, hymn))))
             .key("I", "add a hymn after this one", plan((s, work) -> s.open(HymnForm.ofNew(work))))
             .key("D", "duplicate the hymn", hymn(ArrangeCommands::duplicateHymn))
-            .key("X", "delete the hymn", hymn(ArrangeCommands::removeHymn))
+            .key("Ctrl-X", "delete the hymn", hymn(ArrangeCommands::removeHymn))
             .key("{", "move the hymn forward", hymn((s, work, hymn) -> ArrangeCommands.moveHymn(s, work, -1)))
             .key("}", "move the hymn back", hymn((s, work, hymn) -> ArrangeCommands.moveHymn(s, work, 1)))
             .key(
@@ -123,30 +130,34 @@ record PlanScreen() implements Screen {
                     "findings if fewer or more people come",
                     plan((s, work) -> s.open(FindingsScreen.attendedForm(work))))
             .key(DESK, "desk: the verse fills the screen, to play from", plan(DeskScreen::open))
-            .key("?, F1", "all keys", (screen, state) -> state.open(new HelpScreen(0)))
-            .key(Update.REPAINT, "repaint the screen", (screen, state) -> Update.repaint(state))
-            .key("q, Ctrl-Q", "leave", (screen, state) -> FileCommands.afterAsking(state, Effects::quit))
-            .key(Update.INTERRUPT, "leave, from anywhere", (screen, state) -> Update.interrupt(state));
+            .key("q, Ctrl-Q", "leave", (screen, state) -> FileCommands.afterAsking(state, Effects::quit));
 
-    /** The keys most wanted in the stops, and fewer words for what they do. */
-    private static final String[] STOP_HINTS = {
-        "? keys",
-        "Space draw",
-        "/ find",
-        "1 to 8 who",
-        "+ - sing",
-        "< > box",
-        "h hands",
-        "n next",
-        "Tab verses",
-        "s save",
-        "u undo",
-        "q leave"
-    };
-
-    private static final String[] VERSE_HINTS = {
-        "? keys", "i new verse", "I new hymn", "e edit", "E edit hymn", "x out", "Tab stops", "s save", "q leave"
-    };
+    /** The keys most wanted at a moment, the first ones first, and few words for what they do. */
+    private static List<String> hints(PlanEdit work) {
+        if (work.hymn().isEmpty()) {
+            return List.of("I new hymn", "b copy hymn", "S service", "o library", "? help", ": command", "q leave");
+        }
+        if (work.verse().isEmpty()) {
+            return List.of("i new verse", "I new hymn", "E edit hymn", "? help", ": command", "s save", "q leave");
+        }
+        Stream<String> first =
+                switch (work.side()) {
+                    case VERSES -> Stream.of("i new verse", "I new hymn", "e edit", "x delete", "Tab stops", "k kind");
+                    case STOPS ->
+                        work.verse().get().registration().stops().isEmpty()
+                                ? Stream.of("Space draw", "/ find", "P propose", "R usual", "c as before", "n next")
+                                : Stream.of("Space draw", "/ find", "1 to 8 who", "n next", "P propose", "f findings");
+                };
+        Stream<String> more =
+                switch (work.side()) {
+                    case VERSES -> Stream.of("E edit hymn", "d duplicate", ", . move");
+                    case STOPS -> Stream.of("+ - sing", "< > box", "h hands", "Tab verses");
+                };
+        Stream<String> last = Stream.of(": command", "s save", "u undo", "W sheet", "K desk", "S service", "q leave");
+        return Stream.of(Stream.of("? help"), first, more, last)
+                .flatMap(hints -> hints)
+                .toList();
+    }
 
     /** What a key does with the plan that is open. */
     @FunctionalInterface
@@ -240,8 +251,8 @@ record PlanScreen() implements Screen {
         if (!state.notice().text().isBlank()) {
             state.notice().paint(frame);
         } else if (state.work().isPresent() && state.top() == this) {
-            String[] hints = mode(state) == VERSES ? VERSE_HINTS : STOP_HINTS;
-            KEYS.hints(frame, frame.height() - 1, Style.FAINT, hints);
+            String[] hints = hints(state.work().get()).toArray(String[]::new);
+            KEYS.hints(frame, 1, frame.height() - 1, frame.width() - 1, Style.FAINT, hints);
         }
     }
 }

@@ -17,17 +17,12 @@ record ProposalsScreen(ListBox<Proposal> list) implements Screen {
 
     static final KeyTable<ProposalsScreen> KEYS = KeyTable.<ProposalsScreen>under("Among the proposals")
             .list("proposal", (screen, by) -> new ProposalsScreen(screen.list.move(by)))
-            .key("Enter", "draw", ProposalsScreen::take)
+            .key("Enter", "take it for this verse", ProposalsScreen::take)
             .key(
-                    "h",
-                    "for the whole hymn",
-                    (screen, state) -> state.onWork(work ->
-                            search(state, work, OptionalInt.of(work.place().hymn()))))
-            .key(
-                    "s",
-                    "for the service",
-                    (screen, state) -> state.onWork(work -> search(state, work, OptionalInt.empty())))
-            .key("Esc, P, q", "close", (screen, state) -> state.close());
+                    "P",
+                    "proposals for the whole hymn, or for the service",
+                    (screen, state) -> state.onWork(work -> wider(state, work)))
+            .key("Esc, q", "close", (screen, state) -> state.close());
 
     private static final int WIDTH = 76;
     private static final int NUMBER = 2;
@@ -52,11 +47,31 @@ record ProposalsScreen(ListBox<Proposal> list) implements Screen {
         return state.open(new SearchScreen(0, 1)).wants(effects -> effects.proposeVerse(work.plan(), work.place()));
     }
 
-    private static State search(State state, PlanEdit work, OptionalInt hymn) {
+    /** Asks for how many verses, before they are drawn anew. */
+    private static State wider(State state, PlanEdit work) {
         Plan plan = work.plan();
-        int verses = hymn.isPresent()
-                ? plan.hymns().get(hymn.getAsInt()).verses().size()
-                : plan.hymns().stream().mapToInt(each -> each.verses().size()).sum();
+        int hymn = work.place().hymn();
+        int verses = plan.hymns().get(hymn).verses().size();
+        int all = plan.hymns().stream().mapToInt(each -> each.verses().size()).sum();
+        return state.open(new Question(
+                "Draw what is proposed, except what is locked? What is drawn there now is replaced.",
+                List.of(
+                        new Question.Answer(
+                                "Enter",
+                                "proposals for this hymn: " + counted(verses),
+                                closed -> search(closed, plan, OptionalInt.of(hymn), verses)),
+                        new Question.Answer(
+                                "P",
+                                "proposals for the service: " + counted(all),
+                                closed -> search(closed, plan, OptionalInt.empty(), all)),
+                        Question.Answer.STAY)));
+    }
+
+    private static String counted(int verses) {
+        return verses + (verses == 1 ? " verse" : " verses");
+    }
+
+    private static State search(State state, Plan plan, OptionalInt hymn, int verses) {
         return state.show(new SearchScreen(0, verses)).wants(effects -> effects.propose(plan, hymn));
     }
 
@@ -88,7 +103,7 @@ record ProposalsScreen(ListBox<Proposal> list) implements Screen {
         });
         int room = Math.max(0, box.height() - 2 - list.size());
         box.write(frame, box.y() + list.size() + 1, full.subList(0, Math.min(full.size(), room)), Style.TEXT);
-        KEYS.hints(frame, box, "Enter", "h", "s", "Esc");
+        KEYS.hints(frame, box, "Enter take it", "P more verses", "Esc");
     }
 
     /** What to draw, why, and what speaks against it. */

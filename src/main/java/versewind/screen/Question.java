@@ -34,9 +34,19 @@ record Question(String text, List<Answer> answers) implements Screen {
         }
     }
 
+    /** Does something with so many verses; asks first if they are more than one. */
+    static State before(int verses, State state, String text, UnaryOperator<State> then) {
+        return verses <= 1
+                ? then.apply(state)
+                : state.open(new Question(text, List.of(new Answer("Enter", "yes", then), Answer.STAY)));
+    }
+
     @Override
     public KeyTable<?> keys() {
-        return KeyTable.NONE;
+        KeyTable<Question> keys = KeyTable.under("Answers");
+        answers.forEach(answer -> keys.key(answer.key().name(), answer.words(), (asked, state) -> answer.then()
+                .apply(state.close())));
+        return keys;
     }
 
     @Override
@@ -46,11 +56,7 @@ record Question(String text, List<Answer> answers) implements Screen {
 
     @Override
     public State typed(Key key, State state) {
-        return answers.stream()
-                .filter(answer -> answer.key().equals(key))
-                .findFirst()
-                .map(answer -> answer.then().apply(state.close()))
-                .orElse(state);
+        return state;
     }
 
     @Override

@@ -18,8 +18,8 @@ record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Propose
 
     static final KeyTable<ReadingsScreen> KEYS = KeyTable.<ReadingsScreen>under("Feedback and readings")
             .list("reading", (screen, by) -> new ReadingsScreen(screen.list.move(by), screen.next))
-            .key("x, Delete", "leave the reading out", ReadingsScreen::drop)
-            .key("Esc, M, q", "close", (screen, state) -> state.close());
+            .key("x, Delete", "delete the reading", ReadingsScreen::drop)
+            .key("Esc, q", "close", (screen, state) -> state.close());
 
     private static final int WIDTH = 76;
     private static final int FIXED_ROWS = 2;
@@ -96,7 +96,7 @@ record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Propose
         }
         int rows = list.isEmpty() ? 1 : Math.min(list.size(), room);
         box.write(frame, box.y() + 1 + rows, below.subList(0, Math.min(below.size(), space - rows)), Style.TEXT);
-        KEYS.hints(frame, box, "Down", "x", "Esc");
+        KEYS.hints(frame, box, "Down below", "x delete", "Esc");
     }
 
     private static String row(Frame frame, PlanEdit work, Calibration.Kept kept, int index, int width) {

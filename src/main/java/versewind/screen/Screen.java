@@ -54,14 +54,14 @@ interface Screen {
         return new Size(Layout.LEAST_COLUMNS, Layout.LEAST_ROWS);
     }
 
-    /** After a key. */
-    default State pressed(Key key, State state) {
-        return KeyTable.pressed(this, key, state).orElseGet(() -> typed(key, state));
+    /** Whether characters are typed into it, so that none of them is a command. */
+    default boolean takesText() {
+        return false;
     }
 
     /** After a key that the table does not have. */
     default State typed(Key key, State state) {
-        return state.says(key.name() + " has no meaning here; ? shows all keys.");
+        return state.says(key.name() + " has no meaning here; ? shows the keys that have.");
     }
 
     /** After text was pasted as one piece, which is never taken for keys. */

@@ -8,6 +8,7 @@ import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.Plan;
 import versewind.plan.Verse;
 
 /** Registering and putting in: stops, couplers, tremulants, boxes, whole registrations. */
@@ -130,9 +131,15 @@ final class StopCommands {
         if (same == 0) {
             return state.says("The following verses have other singers or hands; they are unchanged.");
         }
-        State step = PlanChanges.edit(
-                state, work, work.plan().withVerses(work.place().hymn(), carried), work.place());
-        return carried.equals(verses) ? step : step.says(carriedOn(same, after - same));
+        if (carried.equals(verses)) {
+            return state.says("No change: it is the same already.");
+        }
+        Plan plan = work.plan().withVerses(work.place().hymn(), carried);
+        String said = carriedOn(same, after - same);
+        return Question.before(
+                same, state, "Draw the same in " + same + " verses after this one?", closed -> PlanChanges.edit(
+                                closed, work, plan, work.place())
+                        .says(said));
     }
 
     private static String carriedOn(int verses, int leftAlone) {

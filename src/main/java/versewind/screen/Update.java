@@ -1,14 +1,19 @@
 package versewind.screen;
 
 import java.util.List;
+import java.util.Optional;
 
 /** What comes of an input: a pure function from a state and an input to a state and effects. */
 public final class Update {
 
-    /** Keys that mean the same on every screen. */
-    static final String REPAINT = "Ctrl-L";
+    private static final String INTERRUPT = "Ctrl-C";
 
-    static final String INTERRUPT = "Ctrl-C";
+    /** The keys of every screen; those that are characters only where no text is typed. */
+    static final KeyTable<Screen> KEYS = KeyTable.<Screen>under("On every screen")
+            .key("?, F1", "help: the keys of this screen first", (screen, state) -> state.open(HelpScreen.START))
+            .key(":", "a command by its name: a few letters, then Enter", CommandScreen::open)
+            .key("Ctrl-L", "repaint the screen", (screen, state) -> state.wants(Effects::repaint))
+            .key(INTERRUPT, "leave, from anywhere", (screen, state) -> interrupt(state));
 
     private Update() {}
 
@@ -45,17 +50,18 @@ public final class Update {
         if (Layout.isTooSmall(state) && !state.top().worksWhenSmall(key, state)) {
             return state;
         }
-        return Key.all(REPAINT).contains(key) ? repaint(state) : state.top().pressed(key, state);
-    }
-
-    static State repaint(State state) {
-        return state.wants(Effects::repaint);
+        Screen top = state.top();
+        boolean isTyped = top.takesText() && key.isCharacter();
+        return KeyTable.pressed(top.keys(), top, key, state)
+                .or(() -> isTyped ? Optional.empty() : KeyTable.pressed(KEYS, top, key, state))
+                .orElseGet(() -> top.typed(key, state));
     }
 
     /** Leaves from anywhere, after asking what is to become of unsaved work and of what was typed into a form. */
     static State interrupt(State state) {
         if (!state.isUnsaved() && state.top() instanceof FormBox form && form.isTyped()) {
-            Question.Answer leave = new Question.Answer("d", "leave without it", closed -> closed.wants(Effects::quit));
+            Question.Answer leave =
+                    new Question.Answer("x", "discard it and leave", closed -> closed.wants(Effects::quit));
             return state.open(new Question("What you typed is not saved yet.", List.of(leave, Question.Answer.STAY)));
         }
         return FileCommands.afterAsking(state, Effects::quit);

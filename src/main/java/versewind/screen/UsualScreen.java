@@ -19,17 +19,17 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
 
     static final KeyTable<UsualScreen> KEYS = KeyTable.<UsualScreen>under("Usual registrations")
             .list("registration", (screen, by) -> new UsualScreen(screen.list.move(by), screen.organ, screen.owner))
-            .key("Enter", "draw it in this verse", UsualScreen::recall)
+            .key("Enter", "take it for this verse", UsualScreen::recall)
             .key("i", "add one", (screen, state) -> state.open(UsualForm.ofGuess(screen.organ, screen.owner)))
             .key("e", "edit", (screen, state) -> screen.onMarked(state, heard -> screen.edit(state, heard)))
             .key(
                     "x, Delete",
-                    "remove",
+                    "delete",
                     (screen, state) -> screen.onMarked(
                             state,
                             heard -> state.wants(screen.owner.keeping(
                                     screen.organ.experience().without(heard), screen.organ.experience()))))
-            .key("Esc, R, q", "close", (screen, state) -> state.close());
+            .key("Esc, q", "close", (screen, state) -> state.close());
 
     private static final int WIDTH = 76;
     private static final int NAME = 24;
@@ -172,7 +172,7 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
         box.write(frame, box.y() + shown + 1, below, Style.TEXT);
         box.write(frame, box.y() + shown + 1 + below.size(), why, Style.BAD);
         if (owner == Owner.PLAN) {
-            KEYS.hints(frame, box, "Enter", "i", "e", "x", "Esc");
+            KEYS.hints(frame, box, "Enter take it", "i", "e", "x", "Esc");
         } else {
             KEYS.hints(frame, box, "i", "e", "x", "Esc");
         }

@@ -119,23 +119,39 @@ class ArrangeCommandsTest {
 
     @Test
     void a_hymn_taken_out_is_told_by_its_title() {
-        assertThat(desk.press("X").said()).isEqualTo("Deleted the hymn \"Come, carry in the harvest\"; u to undo.");
+        assertThat(desk.press("^X", "<Enter>").said())
+                .isEqualTo("Deleted the hymn \"Come, carry in the harvest\"; u to undo.");
     }
 
     @Test
     void the_last_hymn_taken_out_leads_to_the_one_before() {
-        assertThat(desk.press("]", "]", "]", "X").work().place().hymn()).isEqualTo(2);
+        assertThat(desk.press("]", "]", "]", "^X", "<Enter>").work().place().hymn())
+                .isEqualTo(2);
     }
 
     @Test
     void a_service_whose_hymns_are_all_taken_out_can_be_brought_back() {
         Plan before = desk.plan();
-        assertThat(desk.press("X", "X", "X", "X", "u", "u", "u", "u").plan()).isEqualTo(before);
+        assertThat(desk.press("^X", "<Enter>", "^X", "<Enter>", "^X", "<Enter>", "^X", "<Enter>", "u", "u", "u", "u")
+                        .plan())
+                .isEqualTo(before);
     }
 
     @Test
     void in_a_service_without_hymns_a_new_one_is_the_first() {
-        desk.press("X", "X", "X", "X", "I", "<Tab>", "'Begin again'", "<Enter>");
+        desk.press(
+                "^X",
+                "<Enter>",
+                "^X",
+                "<Enter>",
+                "^X",
+                "<Enter>",
+                "^X",
+                "<Enter>",
+                "I",
+                "<Tab>",
+                "'Begin again'",
+                "<Enter>");
         assertThat(titles()).containsExactly("Begin again");
     }
 

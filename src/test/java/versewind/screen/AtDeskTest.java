@@ -77,7 +77,7 @@ class AtDeskTest {
     /** Whether a key closes what is open, which would put the next one elsewhere, or answers. */
     private record Where(Desk desk) {
         boolean leaves(Key key) {
-            List<Key> leaving = Key.all("Esc, q, K, a, Ctrl-C");
+            List<Key> leaving = Key.all("Esc, q, y, Ctrl-C, ?, F1, :");
             return leaving.contains(key) && desk.state().top() instanceof DeskScreen;
         }
     }
@@ -113,30 +113,30 @@ class AtDeskTest {
     @Test
     void the_ladder_is_asked_for_here_and_for_the_next_verse_and_shown_once_it_is_found() {
         Desk desk = harvest().press("n", "n", "K");
-        assertThat(screen(desk)).contains("l stronger \u2026", "s softer   \u2026");
-        assertThat(desk.press("l").said()).isEqualTo("Still working out what to draw. Press again.");
+        assertThat(screen(desk)).contains("< louder   \u2026", "> softer   \u2026");
+        assertThat(desk.press("<").said()).isEqualTo("Still working out what to draw. Press again.");
         desk.climb();
         assertThat(screen(desk.press(" ", "<Backspace>")))
-                .containsPattern("l stronger \\+ [A-Z].*")
-                .containsPattern("s softer   [A-Z].*");
-        assertThat(screen(desk.press(" "))).doesNotContain("l stronger \u2026");
+                .containsPattern("< louder   \\+ [A-Z].*")
+                .containsPattern("> softer   [A-Z].*");
+        assertThat(screen(desk.press(" "))).doesNotContain("< louder   \u2026");
     }
 
     @Test
     void a_ladder_for_another_number_of_people_is_not_shown() {
         Desk desk = harvest().press("n", "K").climb().press("-");
-        assertThat(screen(desk)).contains("l stronger \u2026");
-        assertThat(screen(desk.climb())).doesNotContain("l stronger \u2026");
+        assertThat(screen(desk)).contains("< louder   \u2026");
+        assertThat(screen(desk.climb())).doesNotContain("< louder   \u2026");
     }
 
     @Test
     void a_step_stronger_is_what_is_drawn_from_then_on_and_a_step_softer_takes_it_back() {
         Desk desk = harvest().press("n", "n", "K").climb();
         String before = screen(desk);
-        desk.press("l");
+        desk.press("<");
         assertThat(screen(desk)).contains("1 step stronger").contains("draw Swell Fagotto 16");
         assertThat(desk.verse()).isEqualTo(harvest().press("n", "n").verse());
-        assertThat(screen(desk.press("s"))).isEqualTo(before);
+        assertThat(screen(desk.press(">"))).isEqualTo(before);
     }
 
     @Test
@@ -145,21 +145,21 @@ class AtDeskTest {
         while (!screen(desk).contains("Now        No changes.")) {
             desk.press(" ").climb();
         }
-        desk.press("<Backspace>").climb().press("l", " ");
+        desk.press("<Backspace>").climb().press("<", " ");
         assertThat(screen(desk)).containsPattern("Now        push in [A-Z]");
     }
 
     @Test
     void the_ladder_ends() {
-        Desk desk = harvest().press("n", "n", "K").climb().press("s", "s", "s");
+        Desk desk = harvest().press("n", "n", "K").climb().press(">", ">", ">");
         assertThat(desk.said()).isEqualTo("There is no softer step.");
         assertThat(screen(desk)).contains("2 steps softer");
     }
 
     @Test
     void answers_are_written_at_once_with_the_number_present_and_the_next_verse_is_asked() {
-        Desk desk = harvest().alone().press("-", "a");
-        Clerk clerk = Clerk.at(desk).serve().press("1", "r", "3");
+        Desk desk = harvest().alone().press("-", "y");
+        Clerk clerk = Clerk.at(desk).serve().press("1", "2", "3");
         Plan written = clerk.written().orElseThrow();
         assertThat(written.hymns().get(0).verses().subList(0, 4))
                 .extracting(verse -> verse.answer()
@@ -172,7 +172,7 @@ class AtDeskTest {
 
     @Test
     void an_answer_can_be_taken_back() {
-        Desk desk = harvest().press("K", "a");
+        Desk desk = harvest().press("K", "y");
         Clerk clerk = Clerk.at(desk).serve().press("1", "<Up>", "x");
         assertThat(clerk.written()).contains(harvest().plan());
     }
@@ -180,7 +180,7 @@ class AtDeskTest {
     @Test
     void with_other_changes_unsaved_answers_are_kept_with_them_and_nothing_is_written() {
         Desk desk = harvest();
-        Clerk clerk = Clerk.at(desk).press(" ", "K", "a", "2");
+        Clerk clerk = Clerk.at(desk).press(" ", "K", "y", "2");
         assertThat(clerk.written()).isEmpty();
         assertThat(clerk.kept()).contains(desk.plan());
         assertThat(desk.said()).isEqualTo("Kept with the plan's other unsaved changes; press s in the plan to save.");
@@ -190,7 +190,7 @@ class AtDeskTest {
     void a_full_disk_loses_no_answer() {
         Desk desk = harvest().alone();
         Clerk clerk =
-                Clerk.at(desk).serve().press("a").saving(Clerk.Saving.DISK_FULL).press("1");
+                Clerk.at(desk).serve().press("y").saving(Clerk.Saving.DISK_FULL).press("1");
         assertThat(desk.said()).contains("The disk is full");
         clerk.press("<Esc>", "<Esc>", "q");
         assertThat(desk.question()).isEqualTo("This plan has unsaved changes.");
@@ -203,7 +203,7 @@ class AtDeskTest {
     void a_dropped_line_keeps_what_could_not_be_written() {
         Desk desk = harvest().alone();
         Clerk clerk =
-                Clerk.at(desk).serve().press("a").saving(Clerk.Saving.DISK_FULL).press("1");
+                Clerk.at(desk).serve().press("y").saving(Clerk.Saving.DISK_FULL).press("1");
         desk.answer(new Event.Hangup());
         clerk.serve();
         assertThat(clerk.kept()).contains(desk.plan());
@@ -216,7 +216,7 @@ class AtDeskTest {
                         "harvest-festival", plan -> plan.withHymns(plan.hymns().subList(1, 2)))
                 .alone();
         assertThat(desk.question()).isNotEmpty();
-        desk.press(" ", "r");
+        desk.press(" ", "<Enter>");
         assertThat(desk.state().top()).isInstanceOf(DeskScreen.class);
         assertThat(screen(desk)).contains("1 of 5");
     }
@@ -224,7 +224,7 @@ class AtDeskTest {
     @Test
     void a_plan_without_verses_has_no_desk() {
         assertThat(Desk.blank().press("K").said()).isEqualTo("There is no verse to play yet.");
-        Desk alone = Desk.blank().alone().press(" ", "l", "+", "a");
+        Desk alone = Desk.blank().alone().press(" ", "<", "+", "y");
         assertThat(screen(alone)).contains("This plan has no verse to play yet.");
     }
 
@@ -240,7 +240,7 @@ class AtDeskTest {
     private static List<Integer> rows(Desk desk) {
         List<String> rows = screen(desk).lines().toList();
         return IntStream.range(0, rows.size())
-                .filter(i -> rows.get(i).matches(" (Now|Drawn|Next|l stronger|s softer) .*"))
+                .filter(i -> rows.get(i).matches(" (Now|Drawn|Next|< louder|> softer) .*"))
                 .boxed()
                 .toList();
     }

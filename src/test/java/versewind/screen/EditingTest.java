@@ -138,15 +138,15 @@ class EditingTest {
 
     @Test
     void a_registration_is_carried_on_to_all_verses_after() {
-        desk.press("0", "<Home>", " ", "C");
+        desk.press("0", "<Home>", " ", "&", "<Enter>");
         assertThat(desk.said()).isEqualTo("Carried on to the 5 verses after.");
         assertThat(desk.press("n", "n", "n", "n", "n").drawn()).containsExactly("Great: Bourdon 16");
-        assertThat(desk.press("C").said()).isEqualTo("This is the last verse of the hymn.");
+        assertThat(desk.press("&").said()).isEqualTo("This is the last verse of the hymn.");
     }
 
     @Test
     void a_registration_is_not_carried_on_to_a_verse_that_others_sing() {
-        desk.press("n", "2", "p", "0", "<Home>", " ", "C");
+        desk.press("n", "2", "p", "0", "<Home>", " ", "&", "<Enter>");
         assertThat(desk.said())
                 .isEqualTo("Carried on to the 4 verses after; 1 with other singers or hands is unchanged.");
         assertThat(desk.press("n").drawn()).doesNotContain("Great: Bourdon 16");
@@ -156,7 +156,7 @@ class EditingTest {
     @Test
     void where_only_others_sing_after_nothing_is_carried_on() {
         var before = desk.press("n", "n", "n", "n", "3").plan();
-        assertThat(desk.press("C").plan()).isEqualTo(before);
+        assertThat(desk.press("&").plan()).isEqualTo(before);
         assertThat(desk.said()).isEqualTo("The following verses have other singers or hands; they are unchanged.");
     }
 

@@ -71,9 +71,9 @@ class FileCommandsTest {
         desk.press(" ", "s").effects();
         desk.answer(new Event.SaveRefused(desk.plan(), List.of()));
         assertThat(question()).contains("Somebody else changed");
-        desk.press("x", " ");
+        desk.press("s", " ");
         assertThat(desk.effects()).isEmpty();
-        desk.press("w");
+        desk.press("x");
         assertThat(desk.effects()).containsExactly(Wanted.of("saveOver", desk.plan(), List.of()));
     }
 
@@ -97,7 +97,7 @@ class FileCommandsTest {
         assertThat(desk.effects()).isEmpty();
         assertThat(question()).isEqualTo("This plan has unsaved changes.");
         assertThat(desk.press("<Esc>").state().top()).isEqualTo(new PlanScreen());
-        desk.press("^C", "d");
+        desk.press("^C", "x");
         assertThat(desk.effects()).containsExactly(Wanted.of("dropDraft"), Wanted.of("quit"));
     }
 
@@ -213,7 +213,7 @@ class FileCommandsTest {
                 open.plan(), open.instrument(), State.empty(80, 24, Marks.UNICODE, Desk.TODAY), Optional.of(draft));
         assertThat(offered.state().top()).isInstanceOf(Question.class);
         assertThat(offered.plan()).isEqualTo(open.plan());
-        offered.press("r");
+        offered.press("<Enter>");
         assertThat(offered.plan()).isEqualTo(draft);
         assertThat(offered.state().isUnsaved()).isTrue();
     }
@@ -226,7 +226,7 @@ class FileCommandsTest {
                 open.instrument(),
                 State.empty(80, 24, Marks.UNICODE, Desk.TODAY),
                 Optional.of(open.plan().withHymns(List.of())));
-        offered.press("d");
+        offered.press("x");
         assertThat(offered.effects()).containsExactly(Wanted.of("dropDraft"));
         assertThat(offered.plan()).isEqualTo(open.plan());
     }

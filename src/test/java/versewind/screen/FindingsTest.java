@@ -55,7 +55,7 @@ class FindingsTest {
         Plan before = desk.plan();
         desk.press("f");
         assertThat(marked(desk).sentence()).isEqualTo("The hands have 2 ft over 8 ft without 4 ft between them.");
-        desk.press("m");
+        desk.press("F");
 
         assertThat(desk.said()).isEqualTo("Done: Draw Manual: Principal 4. After closing, u to undo.");
         assertThat(desk.drawn()).contains("Manual: Principal 4");
@@ -67,7 +67,7 @@ class FindingsTest {
 
     @Test
     void a_finding_is_silenced_with_a_note_and_heard_again() {
-        Desk desk = withGap().press("f", "s", "'for the children'", "<Enter>");
+        Desk desk = withGap().press("f", "x", "'for the children'", "<Enter>");
 
         assertThat(desk.verse().silenced()).containsExactly(new Silenced("gap", "for the children"));
         assertThat(panel(desk).list().rows()).anyMatch(Finding::isSilenced);
@@ -75,7 +75,7 @@ class FindingsTest {
         while (!marked(desk).isSilenced()) {
             desk.press("<Down>");
         }
-        desk.press("s");
+        desk.press("x");
         assertThat(desk.verse().silenced()).isEmpty();
     }
 
@@ -83,14 +83,14 @@ class FindingsTest {
     void silencing_is_undone_like_any_change() {
         Desk desk = withGap();
         Plan before = desk.plan();
-        desk.press("f", "s", "<Enter>", "<Esc>", "u");
+        desk.press("f", "x", "<Enter>", "<Esc>", "u");
 
         assertThat(desk.plan()).isEqualTo(before);
     }
 
     @Test
     void a_note_that_is_not_kept_leads_back_to_the_findings() {
-        Desk desk = withGap().press("f", "s", "'no'", "<Esc>");
+        Desk desk = withGap().press("f", "x", "'no'", "<Esc>");
 
         assertThat(desk.state().top()).isInstanceOf(FindingsScreen.class);
         assertThat(desk.verse().silenced()).isEmpty();
@@ -125,7 +125,7 @@ class FindingsTest {
 
     @Test
     void where_nothing_is_found_there_is_nothing_to_say() {
-        Desk desk = Desk.with("ash-wednesday", 80, 24).press("f", "m");
+        Desk desk = Desk.with("ash-wednesday", 80, 24).press("f", "F");
 
         assertThat(desk.said()).isEqualTo("No remarks.");
         assertThat(desk.screen()).contains("No remarks.");
@@ -138,7 +138,7 @@ class FindingsTest {
         for (int row = 0; row < rows && marked(desk).mend().isPresent(); row++) {
             desk.press("<Down>");
         }
-        desk.press("m");
+        desk.press("F");
 
         assertThat(desk.said()).isEqualTo("There is no single change that fixes it.");
     }
@@ -172,7 +172,7 @@ class FindingsTest {
         }
         assertThat(marked(desk).mend().orElseThrow().words()).isEqualTo("Close the box of the Swell to quarter.");
         int before = panel(desk).list().rows().size();
-        desk.press("m");
+        desk.press("F");
         assertThat(panel(desk).list().rows()).hasSizeLessThan(before);
         assertThat(desk.screen()).contains("Findings, if 8 come");
         assertThat(desk.plan().heading().people()).isEqualTo(480);

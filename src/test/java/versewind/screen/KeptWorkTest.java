@@ -62,7 +62,7 @@ class KeptWorkTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"<Esc>", " ", "q", "<Enter>", "x"})
+    @ValueSource(strings = {"<Esc>", " ", "q", "r", "d"})
     void work_that_is_offered_is_not_forgotten_by_other_keys(String key) {
         Desk offered = Desk.withDraft("harvest-festival", KeptWorkTest::withoutHymns);
         assertThat(offered.press(key).effects()).isEmpty();
@@ -71,7 +71,7 @@ class KeptWorkTest {
     @Test
     void work_taken_up_is_written_when_it_is_saved() {
         Desk offered = Desk.withDraft("harvest-festival", KeptWorkTest::withoutHymns);
-        assertThat(Clerk.at(offered).press("r", "s").written())
+        assertThat(Clerk.at(offered).press("<Enter>", "s").written())
                 .contains(withoutHymns(Desk.shipped("harvest-festival").plan()));
     }
 
@@ -90,7 +90,7 @@ class KeptWorkTest {
 
     @Test
     void work_for_another_organ_is_not_taken_up() {
-        assertThat(forAnotherOrgan().press("r").plan().instrument()).isEqualTo("st-tethwin");
+        assertThat(forAnotherOrgan().press("<Enter>").plan().instrument()).isEqualTo("st-tethwin");
     }
 
     @Test

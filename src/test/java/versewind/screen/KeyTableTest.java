@@ -3,13 +3,23 @@ package versewind.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.plan.Plan;
 
 class KeyTableTest {
 
@@ -35,17 +45,133 @@ class KeyTableTest {
         inModes.forEach(each -> assertThat(everywhere).doesNotContain((Key) each.get(1)));
     }
 
+    /** Keys that go from one thing to another, whatever there is to go to. */
+    private static final Set<Key> MOVING =
+            Set.copyOf(Key.all("Up, Down, Left, Right, Home, End, Page Up, Page Down, Tab, Shift-Tab, Backspace"));
+
+    /** Keys whose meaning has several words, and by which first words they are called. */
+    private static final Map<String, Set<String>> SEVERAL_WORDS = Map.ofEntries(
+            // Says yes to what is marked or asked.
+            Map.entry(
+                    "Enter",
+                    Set.of(
+                            "describe",
+                            "edit",
+                            "go",
+                            "take",
+                            "do",
+                            "OK",
+                            "choose",
+                            "open",
+                            "stay",
+                            "on",
+                            "same",
+                            "yes",
+                            "proposals",
+                            "restore")),
+            // Out of where one is.
+            Map.entry("Esc", Set.of("close", "back", "stop", "clear", "Cancel", "not", "stay")),
+            Map.entry("q", Set.of("close", "back", "stop", "leave")),
+            Map.entry("Ctrl-Q", Set.of("close", "leave")),
+            // Away with it.
+            Map.entry("x", Set.of("delete", "ignore", "discard")),
+            Map.entry("Delete", Set.of("delete", "ignore")),
+            // More and less of those who sing.
+            Map.entry("+", Set.of("they", "more")),
+            Map.entry("=", Set.of("they", "more")),
+            Map.entry("-", Set.of("they", "fewer")),
+            // Done with what was typed.
+            Map.entry("Ctrl-S", Set.of("save", "OK", "read")),
+            Map.entry("?", Set.of("help", "close")),
+            Map.entry("F1", Set.of("help", "close")),
+            // Two exceptions: page-turning pedals send the space bar, and what is numbered is chosen by its number.
+            Map.entry("Space", Set.of("draw", "on", "verse")),
+            Map.entry("1", Set.of("congregation", "too")),
+            Map.entry("2", Set.of("small", "right")),
+            Map.entry("3", Set.of("soloist", "too")));
+
+    private static final Pattern FIRST_WORD = Pattern.compile("(?:the |an? )?(\\w+).*");
+
+    private static String firstWord(String does) {
+        Matcher matcher = FIRST_WORD.matcher(does);
+        assertThat(matcher.matches()).as(does).isTrue();
+        return matcher.group(1);
+    }
+
+    private static List<KeyTable<?>> questions() {
+        Event refused = new Event.SaveRefused(Desk.with("wedding", 80, 24).plan(), List.of());
+        List<Desk> asked = List.of(
+                Desk.with("wedding", 80, 24).press(" ", "q"),
+                Desk.with("wedding", 80, 24).answer(refused),
+                Desk.with("wedding", 80, 24).press("e", "z", "^C"),
+                Desk.with("wedding", 80, 24).press("P", "P"),
+                Desk.with("wedding", 80, 24).press("^X"),
+                Desk.with("wedding", 80, 24).press("K", "y", "1", "<Esc>"),
+                Desk.withDraft("wedding", plan -> plan.withHymns(List.of())));
+        assertThat(asked).allSatisfy(desk -> assertThat(desk.question()).isNotBlank());
+        return asked.stream()
+                .<KeyTable<?>>map(desk -> desk.state().top().keys())
+                .toList();
+    }
+
+    @Test
+    void a_key_has_one_meaning_on_all_screens() {
+        Map<String, Set<String>> meanings = new TreeMap<>();
+        Stream.concat(tables().stream(), questions().stream())
+                .flatMap(table -> table.rows().stream())
+                .filter(row -> !row.does().isBlank())
+                .forEach(row -> row.keys().stream()
+                        .filter(key -> !MOVING.contains(key))
+                        .forEach(key -> meanings.computeIfAbsent(key.name(), none -> new TreeSet<>())
+                                .add(firstWord(row.does()))));
+        meanings.forEach((key, words) -> {
+            if (SEVERAL_WORDS.containsKey(key)) {
+                assertThat(words).as(key).isEqualTo(SEVERAL_WORDS.get(key));
+            } else {
+                assertThat(words).as(key).hasSize(1);
+            }
+        });
+    }
+
+    @Test
+    void caps_lock_never_turns_a_command_into_one_that_destroys() {
+        Map<Key, String> all = new HashMap<>();
+        tables().stream().flatMap(table -> table.rows().stream()).forEach(row -> row.keys()
+                .forEach(key -> all.put(key, row.does().split("\\W", 2)[0])));
+        all.forEach((key, word) -> {
+            if (Set.of("delete", "discard", "ignore", "push").contains(word) && key.isCharacter()) {
+                int other = Character.isLowerCase(key.character())
+                        ? Character.toUpperCase(key.character())
+                        : Character.toLowerCase(key.character());
+                assertThat(other == key.character() || !all.containsKey(Key.of(other)))
+                        .as(key.name())
+                        .isTrue();
+            }
+        });
+    }
+
     @ParameterizedTest
-    @MethodSource("tables")
-    void keys_that_mean_the_same_everywhere_mean_nothing_else_anywhere(KeyTable<?> table) {
-        assertThat(table.rows())
-                .filteredOn(
-                        row -> row.keyNames().equals("Ctrl-C") || row.keyNames().equals("Ctrl-L"))
-                .hasSize(table == PlanScreen.KEYS ? 2 : 0);
+    @CsvSource({"'n,^X', 7", "'n,&', 5", "'v,V', 26", "'P,P', 26"})
+    void what_changes_more_than_one_verse_asks_first_and_says_how_many(String keys, int verses) {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("0").press(keys.split(","));
+        Plan before = desk.plan();
+        assertThat(desk.question()).isNotBlank();
+        assertThat(desk.screen()).contains(verses + " verses");
+        assertThat(desk.press("<Esc>").plan()).isEqualTo(before);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 5})
+    void enter_draws_no_stop(int further) {
+        Desk desk = Desk.with("harvest-festival", 80, 24);
+        IntStream.range(0, further).forEach(i -> desk.press("<Down>"));
+        Plan before = desk.plan();
+        assertThat(desk.press("<Enter>", "<Enter>").plan()).isEqualTo(before);
     }
 
     static List<KeyTable<?>> tables_of_screens_into_which_text_is_typed() {
-        return List.of(FindScreen.KEYS, FormBox.KEYS, Chooser.KEYS, LibraryScreen.KEYS, PasteScreen.KEYS);
+        return List.of(
+                FindScreen.KEYS, FormBox.KEYS, Chooser.KEYS, LibraryScreen.KEYS, PasteScreen.KEYS, CommandScreen.KEYS);
     }
 
     @ParameterizedTest
@@ -57,7 +183,7 @@ class KeyTableTest {
 
     @Test
     void the_names_of_keys_fit_into_their_column() {
-        assertThat(HelpScreen.lines(Marks.UNICODE))
+        assertThat(HelpScreen.keyLines())
                 .allSatisfy(line -> assertThat(line.keys().length()).isLessThan(24));
     }
 
@@ -90,6 +216,6 @@ class KeyTableTest {
     @Test
     void an_unknown_key_is_answered_with_a_sentence() {
         assertThat(Desk.with("harvest-festival", 80, 24).press("j").said())
-                .isEqualTo("j has no meaning here; ? shows all keys.");
+                .isEqualTo("j has no meaning here; ? shows the keys that have.");
     }
 }

@@ -120,7 +120,7 @@ class KeystrokesTest {
                 "g",
                 "g",
                 "+"); // the last one festal
-        step("P", "s");
+        step("P", "P", "P");
         step("s");
 
         Plan plan = written.orElseThrow();

@@ -30,7 +30,7 @@ class LockCommandsTest {
     @Test
     void a_stop_can_be_locked_throughout_the_service_and_that_be_taken_back() {
         var before = desk.plan();
-        desk.press("v", "v", "V");
+        desk.press("v", "v", "V", "<Enter>");
         assertThat(desk.plan().hymns()).allSatisfy(hymn -> assertThat(hymn.verses())
                 .allSatisfy(verse -> assertThat(verse.locks().never()).isEqualTo(IndexSet.of(0))));
         assertThat(desk.press("u", "u", "u").plan()).isEqualTo(before);
@@ -38,7 +38,7 @@ class LockCommandsTest {
 
     @Test
     void what_is_locked_throughout_is_locked_in_new_verses_and_hymns() {
-        desk.press("v", "v", "V", "/", "'trumpet'", "<Enter>", "v", "i");
+        desk.press("v", "v", "V", "<Enter>", "/", "'trumpet'", "<Enter>", "v", "i");
         assertThat(desk.verse().locks()).isEqualTo(new Locks(IndexSet.EMPTY, IndexSet.of(0)));
         desk.press("I", "<Tab>", "'Fields of barley'", "<Enter>");
         assertThat(desk.hymn().verses()).hasSize(5).allSatisfy(verse -> assertThat(verse.locks())
@@ -47,7 +47,7 @@ class LockCommandsTest {
 
     @Test
     void what_is_locked_throughout_is_locked_in_a_hymn_brought_over() {
-        desk.press("v", "v", "V")
+        desk.press("v", "v", "V", "<Enter>")
                 .answer(new Event.HymnBrought(
                         Desk.shipped("harvest-festival")
                                 .plan()

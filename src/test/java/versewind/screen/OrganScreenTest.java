@@ -48,7 +48,7 @@ class OrganScreenTest {
                 .anySatisfy(row ->
                         assertThat(row).contains("Name    " + on(desk).line().name()))
                 .anySatisfy(row -> assertThat(row).contains("Family"))
-                .anySatisfy(row -> assertThat(row).contains("Enter edit   i add   s save"));
+                .anySatisfy(row -> assertThat(row).contains("Enter edit  i add  s save"));
         assertThat(label).isNotBlank();
     }
 
@@ -116,8 +116,10 @@ class OrganScreenTest {
     void every_change_is_undone_and_done_again() {
         Desk desk = bench().press("<Down>", "<Down>");
         var first = draft(desk);
-        desk.press("d", ".", ",", "x", "x", "<Down>", ",", "I", "'Echo'", "<Enter>", "c", "<Tab>", "'ec'", "<Tab>");
-        desk.press("'gr'", "<Enter>", "t", "<Tab>", "'ec'", "<Enter>");
+        desk.press(
+                "d", ".", ",", "x", "x", "<Down>", ",", "I", "<Enter>", "'Echo'", "<Enter>", "I", "'coup'", "<Enter>",
+                "<Tab>", "'ec'", "<Tab>");
+        desk.press("'gr'", "<Enter>", "I", "'trem'", "<Enter>", "<Tab>", "'ec'", "<Enter>");
         var last = draft(desk);
         assertThat(last.lines()).anySatisfy(line -> assertThat(line.values()).contains("Echo to Great"));
         for (int i = 0; i < 12; i++) {
@@ -163,7 +165,7 @@ class OrganScreenTest {
         Clerk clerk = Clerk.at(desk);
         clerk.press("<Down>", "<Down>", "d", "x", "x", "q");
         assertThat(desk.question()).startsWith("This organ has unsaved changes.");
-        clerk.press("d");
+        clerk.press("x");
         assertThat(desk.state().find(OrganScreen.class)).isEmpty();
         assertThat(desk.state().top()).isInstanceOf(LibraryScreen.class);
     }
@@ -184,10 +186,10 @@ class OrganScreenTest {
         Event opened = new Event.OrganOpened(
                 "st-tethwin", Desk.instrument("st-tethwin"), Experience.NONE, "", Optional.of(changed));
 
-        Desk taken = Desk.empty(80, 24).answer(opened).press("r");
+        Desk taken = Desk.empty(80, 24).answer(opened).press("<Enter>");
         assertThat(draft(taken)).isEqualTo(changed);
         assertThat(on(taken).draft().isUnsaved()).isTrue();
-        Desk forgotten = Desk.empty(80, 24).answer(opened).press("d");
+        Desk forgotten = Desk.empty(80, 24).answer(opened).press("x");
         assertThat(on(forgotten).draft().isUnsaved()).isFalse();
         assertThat(on(forgotten).draft().future()).isEmpty();
         assertThat(forgotten.effects()).containsExactly(Wanted.of("dropOrganDraft"));

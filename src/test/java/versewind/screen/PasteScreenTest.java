@@ -32,7 +32,7 @@ class PasteScreenTest {
         Desk desk = box(columns, rows);
         assertThat(desk.screen()).contains("New organ from a stop list", "Paste the stop list here", "0 lines");
         desk.answer(new Event.Paste(LIST));
-        assertThat(desk.screen()).contains(" GREAT", " Swell to Great", "9 lines", "Ctrl-S read the list   Esc close");
+        assertThat(desk.screen()).contains(" GREAT", " Swell to Great", "9 lines", "Ctrl-S read the list  Esc close");
         desk.press("^S", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>");
         assertThat(desk.screen())
                 .contains("4 stops, 1 coupler; every line understood")

@@ -190,25 +190,31 @@ class PlayingCommandsTest {
     @Test
     void a_registration_carried_on_leaves_who_sings() {
         Singing before = desk.plan().hymns().get(0).verses().get(6).singing();
-        desk.press("C");
+        desk.press("&", "<Enter>");
         assertThat(desk.plan().hymns().get(0).verses().get(6).singing()).isEqualTo(before);
     }
 
     @Test
     void a_registration_carried_on_leaves_the_verses_before() {
         Verse before = desk.plan().hymns().get(0).verses().get(0);
-        assertThat(desk.press("0", "C").plan().hymns().get(0).verses().get(0)).isEqualTo(before);
+        assertThat(desk.press("0", "&", "<Enter>")
+                        .plan()
+                        .hymns()
+                        .get(0)
+                        .verses()
+                        .get(0))
+                .isEqualTo(before);
     }
 
     @Test
     void a_registration_carried_on_to_one_verse_is_told_in_the_singular() {
-        assertThat(desk.press("n", "n", "n", "n", "0", "C").said()).isEqualTo("Carried on to the verse after.");
+        assertThat(desk.press("n", "n", "n", "n", "0", "&").said()).isEqualTo("Carried on to the verse after.");
     }
 
     @Test
     void a_registration_carried_on_is_taken_back_in_one_step() {
         var before = desk.press("0").plan();
-        assertThat(desk.press("C", "u").plan()).isEqualTo(before);
+        assertThat(desk.press("&", "<Enter>", "u").plan()).isEqualTo(before);
     }
 
     @Test
@@ -260,13 +266,13 @@ class PlayingCommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {" ", "0", "<", ">", "c", "C", "1", "2", "3", "4", "+", "-", "#", "h", "r", "l", "k", "x"})
+    @ValueSource(strings = {" ", "0", "<", ">", "c", "&", "1", "2", "3", "4", "+", "-", "#", "h", "r", "l", "k", "x"})
     void in_an_empty_service_what_needs_a_verse_says_so(String key) {
         assertThat(Desk.blank().press(key).said()).isEqualTo("No hymns yet. Press I to add one.");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"i", "E", "D", "X", "{", "}"})
+    @ValueSource(strings = {"i", "E", "D", "^X", "{", "}"})
     void in_an_empty_service_what_needs_a_hymn_says_so(String key) {
         assertThat(Desk.blank().press(key).said()).isEqualTo("No hymns yet. Press I to add one.");
     }

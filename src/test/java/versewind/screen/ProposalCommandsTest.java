@@ -2,7 +2,6 @@ package versewind.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import versewind.plan.Plan;
@@ -39,7 +38,7 @@ class ProposalCommandsTest {
     @Test
     void a_hymn_is_searched_outside_and_comes_back_as_one_edit() {
         Plan before = desk.plan();
-        desk.press("n", "P", "h");
+        desk.press("n", "P", "P", "<Enter>");
         assertThat(desk.effects()).contains(Wanted.of("propose", before, OptionalInt.of(0)));
         desk.answer(new Event.Searched(3, 5));
         assertThat(desk.state().top()).isEqualTo(new SearchScreen(3, 5));
@@ -53,7 +52,7 @@ class ProposalCommandsTest {
 
     @Test
     void a_search_is_stopped_by_a_key_and_keeps_what_it_has() {
-        desk.press("P", "s", "<Esc>");
+        desk.press("P", "P", "P", "<Esc>");
         assertThat(desk.effects()).contains(Wanted.of("stopProposing"));
         desk.answer(new Event.Proposed(desk.plan(), ServiceProposal.NOTHING));
 
@@ -65,7 +64,7 @@ class ProposalCommandsTest {
     void what_was_found_for_another_plan_is_not_taken() {
         ServiceProposal found = found(OptionalInt.empty());
         Plan before = desk.plan();
-        desk.press("P", "s");
+        desk.press("P", "P", "P");
         desk.answer(new Event.Proposed(found.on(before), found));
 
         assertThat(desk.plan()).isEqualTo(before);

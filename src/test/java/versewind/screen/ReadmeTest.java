@@ -40,7 +40,7 @@ class ReadmeTest {
     }
 
     private static String keys() {
-        List<HelpScreen.Line> lines = HelpScreen.lines(Marks.UNICODE);
+        List<HelpScreen.Line> lines = HelpScreen.keyLines();
         return MOST_USED.stream()
                 .map(key -> lines.stream()
                         .filter(line -> List.of(line.keys().split(", ", -1)).contains(key))

@@ -13,8 +13,8 @@ import versewind.plan.VersePlace;
 class UndoTest {
 
     private static final List<String> EDITS = List.of(
-            " ", " ", " ", "0", "<", ">", "c", "C", "1", "2", "3", "4", "+", "-", "h", "r", "l", "k", "i", "d", "x",
-            ",", ".", "D", "X", "{", "}", "e", "E", "S", "I", "#");
+            " ", " ", " ", "0", "<", ">", "c", "&", "1", "2", "3", "4", "+", "-", "h", "r", "l", "k", "i", "d", "x",
+            ",", ".", "D", "^X", "<Enter>", "{", "}", "e", "E", "S", "I", "#");
     private static final List<String> MOVES =
             List.of("<Up>", "<Down>", "<Left>", "<Right>", "n", "p", "[", "]", "<Tab>", "<End>", "<Home>");
 
@@ -82,7 +82,7 @@ class UndoTest {
         assertThat(desk.press(" ", "u").said()).isEqualTo("Undid: V1: draw Great Bourdon 16.");
         assertThat(desk.press("U").said()).isEqualTo("Redid: V1: draw Great Bourdon 16.");
         assertThat(desk.press("x", "u").said()).isEqualTo("Undid: V1 deleted.");
-        assertThat(desk.press("X", "u").said())
+        assertThat(desk.press("^X", "<Enter>", "u").said())
                 .startsWith("Undid: hymn \"Wide is the gate")
                 .endsWith("\" deleted.");
     }

@@ -42,7 +42,7 @@ class UnsavedWorkTest {
     @Test
     void after_writing_over_the_file_of_others_the_program_is_left_as_was_wanted() {
         assertThat(clerk.saving(Saving.CHANGED_BY_OTHERS)
-                        .press(" ", "q", "s", "w")
+                        .press(" ", "q", "s", "x")
                         .hasLeft())
                 .isTrue();
     }
@@ -75,7 +75,7 @@ class UnsavedWorkTest {
 
     @Test
     void the_other_plan_is_opened_without_saving_if_that_is_wanted() {
-        clerk.press(" ", "o", "'wedding'", "<Enter>", "d");
+        clerk.press(" ", "o", "'wedding'", "<Enter>", "x");
         assertThat(desk.plan()).isEqualTo(Desk.shipped("wedding").plan());
     }
 
@@ -87,7 +87,7 @@ class UnsavedWorkTest {
 
     @Test
     void a_plan_that_cannot_be_read_leaves_the_open_one_as_it_is() {
-        clerk.press(" ", "o", "'broken'", "<Enter>", "d");
+        clerk.press(" ", "o", "'broken'", "<Enter>", "x");
         assertThat(desk.state().isUnsaved()).isTrue();
     }
 
@@ -156,12 +156,12 @@ class UnsavedWorkTest {
 
     @Test
     void what_was_typed_can_be_left_behind() {
-        assertThat(clerk.press("e", "'abc'", "^C", "d").hasLeft()).isTrue();
+        assertThat(clerk.press("e", "'abc'", "^C", "x").hasLeft()).isTrue();
     }
 
     @Test
     void a_question_is_not_answered_by_other_keys() {
-        clerk.press(" ", "q", "x", "<Enter>", " ", "n", "<Tab>");
+        clerk.press(" ", "q", "d", "<Enter>", " ", "n", "<Tab>");
         assertThat(desk.question()).isEqualTo(UNSAVED);
     }
 

@@ -100,11 +100,11 @@ class VerseFeedbackCommandsTest {
 
     @Test
     void after_the_service_it_is_asked_once_whether_to_keep_the_feedback() {
-        desk.press("K", "a", "3", "<Esc>");
+        desk.press("K", "y", "3", "<Esc>");
         assertThat(desk.question()).startsWith("Keep the feedback on one verse with St Tethwin?");
-        desk.press("k");
+        desk.press("Y");
         kept();
-        desk.press("a", "<Esc>");
+        desk.press("y", "<Esc>");
         assertThat(desk.question()).isEmpty();
         desk.press("<Esc>", "R");
         assertThat(desk.characters()).contains("2026-10-04, 208 V1").contains("too strong");

@@ -78,7 +78,7 @@ class EditorTest {
         pane.type("-l", "The barn is full");
         pane.type("Enter");
         pane.await("Hymn 2 of 5  99 The barn is full");
-        pane.type("Home", "Space", "C", "s");
+        pane.type("Home", "Space", "&", "Enter", "s");
         pane.await("Saved.");
         pane.type("q");
         pane.await("status 0");
