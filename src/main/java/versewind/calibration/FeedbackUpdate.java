@@ -3,6 +3,7 @@ package versewind.calibration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import versewind.organ.Trims;
 import versewind.plan.HeardAs;
 import versewind.plan.Verse;
@@ -72,13 +73,18 @@ public final class FeedbackUpdate {
         }
     }
 
-    /**
-     * A registration that was heard.
-     *
-     * @param gradient derivative of the felt level by the parameters
-     * @param band where it lay
-     */
-    private record Observation(HeardRegistration heard, double[] gradient, Band band) {}
+    /** A registration that was heard, the derivative of the felt level by the parameters, and where that lay. */
+    private static final class Observation {
+        private final HeardRegistration heard;
+        private final double[] gradient;
+        private final Band band;
+
+        Observation(HeardRegistration heard, double[] gradient, Band band) {
+            this.heard = heard;
+            this.gradient = gradient;
+            this.band = band;
+        }
+    }
 
     /** What is believed of the parameters: values in dB and their covariance. */
     private static final class Belief {
@@ -91,29 +97,25 @@ public final class FeedbackUpdate {
         }
 
         double expectedDb(Observation each) {
-            return Covariance.inner(each.gradient(), found);
+            return Covariance.inner(each.gradient, found);
         }
 
         double sdDb(Observation each) {
-            return Math.sqrt(covariance.variance(each.gradient()) + FELT_SD_DB * FELT_SD_DB);
+            return Math.sqrt(covariance.variance(each.gradient) + FELT_SD_DB * FELT_SD_DB);
         }
 
         void learn(Observation each) {
             double expectedDb = expectedDb(each);
             double sdDb = sdDb(each);
-            NormalDistribution.Moments felt = NormalDistribution.truncated(
-                    expectedDb, sdDb, each.band().fromDb(), each.band().toDb());
+            NormalDistribution.Moments felt =
+                    NormalDistribution.truncated(expectedDb, sdDb, each.band.fromDb(), each.band.toDb());
             double variance = sdDb * sdDb;
-            Covariance.addScaled(found, covariance.times(each.gradient()), (felt.mean() - expectedDb) / variance);
-            covariance = covariance.afterPart(each.gradient(), FELT_SD_DB, 1 - felt.variance() / variance);
+            Covariance.addScaled(found, covariance.times(each.gradient), (felt.mean() - expectedDb) / variance);
+            covariance = covariance.afterPart(each.gradient, FELT_SD_DB, 1 - felt.variance() / variance);
         }
 
         double probability(Observation each) {
-            return NormalDistribution.between(
-                    expectedDb(each),
-                    sdDb(each),
-                    each.band().fromDb(),
-                    each.band().toDb());
+            return NormalDistribution.between(expectedDb(each), sdDb(each), each.band.fromDb(), each.band.toDb());
         }
     }
 
@@ -132,15 +134,19 @@ public final class FeedbackUpdate {
 
     /** Those of the registrations heard that contradict all others together. */
     public List<HeardRegistration> contradicting() {
-        return observations.stream()
-                .filter(each -> withoutOne(each).probability(each) < CONTRADICTING)
-                .map(Observation::heard)
+        return IntStream.range(0, observations.size())
+                .filter(index -> without(index).probability(observations.get(index)) < CONTRADICTING)
+                .mapToObj(index -> observations.get(index).heard)
                 .toList();
     }
 
-    private Belief withoutOne(Observation one) {
+    private Belief without(int one) {
         Belief belief = new Belief(sound);
-        observations.stream().filter(each -> each != one).forEach(belief::learn);
+        for (int index = 0; index < observations.size(); index++) {
+            if (index != one) {
+                belief.learn(observations.get(index));
+            }
+        }
         return belief;
     }
 }
