@@ -260,7 +260,7 @@ public final class Chorus {
 
     /** True where a coupler of a kind brings a division here, or none at its own pitch. */
     boolean sounds(int home, Coupler.Kind kind) {
-        return (octavesOf[home] & 1 << 1 + kind.semitones() / OCTAVE_SEMITONES) != 0;
+        return (octavesOf[home] & (1 << (1 + kind.semitones() / OCTAVE_SEMITONES))) != 0;
     }
 
     /** True for a division that sounds from here. */

@@ -243,7 +243,9 @@ public enum VerseRule implements PlanRule {
 
     private static Fix exchanged(Verse verse) {
         HandsAndFeet hands = verse.hands();
-        return new Fix(verse.registration(), new HandsAndFeet(hands.layout(), hands.left(), hands.right()));
+        return new Fix(
+                verse.registration(),
+                new HandsAndFeet(hands.layout(), /* right= */ hands.left(), /* left= */ hands.right()));
     }
 
     /** An introduction that is out of proportion; it is mended by what the verse has. */
