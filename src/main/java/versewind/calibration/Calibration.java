@@ -65,7 +65,7 @@ public record Calibration(Optional<Trims> before, Offsets offsets, List<Kept> ke
         Covariance covariance = sound.covariance();
         double[] gradient = new double[sound.parameters().count()];
         for (MeterReading reading : readings) {
-            reading.expectedDba(sound, gradient);
+            reading.shownDba(sound, gradient);
             covariance = covariance.after(gradient, MeterReading.NOISE_SD_DB);
         }
         return covariance;

@@ -99,7 +99,8 @@ public final class Fit {
         double[] next = new double[found.length];
         double[] gradient = new double[found.length];
         for (MeterReading reading : readings) {
-            double expected = reading.expectedDba(now, gradient).orElseThrow();
+            double expected = reading.shownDba(now, gradient).orElseThrow()
+                    + found[now.parameters().device()];
             double surprise =
                     reading.dba() - expected + Covariance.inner(gradient, found) - Covariance.inner(gradient, next);
             double[] gain = covariance.times(gradient);
@@ -165,9 +166,10 @@ public final class Fit {
         List<Judged> judged = new ArrayList<>();
         for (MeterReading reading : readings) {
             double beforeDba = reading.expectedDba(before).orElseThrow();
-            double afterDba = reading.expectedDba(after, gradient).orElseThrow();
+            double afterDba = reading.shownDba(after, gradient).orElseThrow();
             double free = MeterReading.NOISE_VARIANCE - after.covariance().variance(gradient);
-            double distanceSds = (reading.dba() - afterDba) / Math.sqrt(Math.max(LEAST_VARIANCE, free));
+            double shownDba = afterDba + found[after.parameters().device()];
+            double distanceSds = (reading.dba() - shownDba) / Math.sqrt(Math.max(LEAST_VARIANCE, free));
             judged.add(new Judged(new Calibration.Kept(reading, beforeDba, afterDba), distanceSds));
         }
         return judged;

@@ -29,8 +29,8 @@ public record MeterReading(
         Optional<Sung> sung,
         double dba) {
 
-    /** Standard deviation of one reading in dB: meter, position and playing together. An estimate. */
-    public static final double NOISE_SD_DB = 2;
+    /** Standard deviation of one reading in dB, by position and playing, besides that of its device. An estimate. */
+    public static final double NOISE_SD_DB = 1;
 
     /** Variance of one reading in dB2. */
     static final double NOISE_VARIANCE = NOISE_SD_DB * NOISE_SD_DB;
@@ -105,6 +105,13 @@ public record MeterReading(
             gradient[place] = (gradient[place] * organ + ofSinging[place] * singing) / both;
         }
         return OptionalDouble.of(ThirdOctaves.powerToDb(both));
+    }
+
+    /** As above, as the device shows it, whose error is common to all readings. */
+    OptionalDouble shownDba(OrganSound sound, double[] gradient) {
+        OptionalDouble expectedDba = expectedDba(sound, gradient);
+        gradient[sound.parameters().device()] = 1;
+        return expectedDba;
     }
 
     private static double power(OptionalDouble levelDb) {

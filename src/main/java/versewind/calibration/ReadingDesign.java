@@ -284,7 +284,7 @@ public final class ReadingDesign {
         MeterReading best = start.sung().isPresent() ? start : climb(start, most);
         double beforeDb = meanDb();
         OptionalDouble beforeOdds = meanOdds();
-        double expectedDba = best.expectedDba(sound, gradient).orElseThrow();
+        double expectedDba = best.shownDba(sound, gradient).orElseThrow();
         covariance = covariance.after(gradient, MeterReading.NOISE_SD_DB);
         double afterDb = meanDb();
         return afterDb > beforeDb * (1 - leastWorth)
@@ -334,7 +334,7 @@ public final class ReadingDesign {
 
     /** Variance in dB2 that a reading removes from all wanted quantities; 0 for one that cannot be read. */
     private double worth(MeterReading reading) {
-        OptionalDouble expected = reading.expectedDba(sound, gradient);
+        OptionalDouble expected = reading.shownDba(sound, gradient);
         if (expected.isEmpty() || expected.getAsDouble() < LEAST_DBA) {
             return 0;
         }

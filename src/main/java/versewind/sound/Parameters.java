@@ -11,8 +11,10 @@ import versewind.organ.Trims;
  * The unknown parameters of an organ in its room, each an error of the estimate in dB, and their prior distribution.
  *
  * <p>One offset of the whole organ, one trim for each rank and each swell box, one offset of the singers and one of the
- * room; and the taste of the organist, an error common to all that is judged by ear. The prior is independent and normal with mean 0 and these standard deviations in dB: organ 4, rank 3, box 4,
- * singers 3, taste 2, room 1 with reverberation times measured in four octaves or more, else 2.
+ * room; and two errors of what is learnt: the taste of the organist, common to all that is judged by ear, and the
+ * device, common to all readings. The prior is independent and normal with mean 0 and these standard deviations in dB:
+ * organ 4, rank 3, box 4, singers 3, taste 2, device 2, room 1 with reverberation times measured in four octaves or
+ * more, else 2.
  *
  * <p>Source: estimates, except for the room: 1 to 2.3 dB from surfaces (Carvalho, 41 churches, 1995).
  *
@@ -28,6 +30,7 @@ public final class Parameters {
     private static final double BOX_SD_DB = 4;
     private static final double SINGERS_SD_DB = 3;
     private static final double TASTE_SD_DB = 2;
+    private static final double DEVICE_SD_DB = 2;
     private static final double MEASURED_ROOM_SD_DB = 1;
     private static final double CALCULATED_ROOM_SD_DB = 2;
 
@@ -51,7 +54,7 @@ public final class Parameters {
 
     /** Number of parameters. */
     public int count() {
-        return taste() + 1;
+        return device() + 1;
     }
 
     /** Index of a rank, by its stop. */
@@ -79,6 +82,11 @@ public final class Parameters {
         return room() + 1;
     }
 
+    /** Index of the error that all readings of one meter or phone have in common. */
+    public int device() {
+        return taste() + 1;
+    }
+
     /** Prior standard deviation of a parameter in dB. */
     public double sdDb(int index) {
         if (index == ORGAN) {
@@ -92,6 +100,9 @@ public final class Parameters {
         }
         if (index == taste()) {
             return TASTE_SD_DB;
+        }
+        if (index == device()) {
+            return DEVICE_SD_DB;
         }
         return index == singers() ? SINGERS_SD_DB : roomSdDb;
     }
