@@ -113,7 +113,7 @@ public enum ChorusRule implements Rule {
             "octave coupler misplaced",
             5,
             CouplerOffenders::octaveCoupler,
-            "{couplers} [acts|act] on mixtures, on reeds of 16 or 4 ft, or where no 8 ft is drawn.",
+            "{couplers} [is|are] for 8 ft stops that are drawn: not for mixtures, nor for reeds of 16 or 4 ft.",
             ways(Fixes::pushInCouplers)),
     SUB_OCTAVE_COUPLER(
             "sub-octave coupler",
@@ -141,7 +141,11 @@ public enum ChorusRule implements Rule {
             "32 ft first",
             5,
             PedalOffenders::deepFirst,
-            "{stops} [comes|come] before the 16 ft of the pedal and the reeds of the manuals.",
+            (chorus, stops) -> chorus.say(
+                    ReedOffenders.isBeforeReeds(chorus)
+                            ? "{stops} [comes|come] before the reeds of the manuals."
+                            : "{stops} [comes|come] before a 16 ft of its kind.",
+                    stops),
             ways(Fixes::pushIn)),
     BOX_ON_BORROWED(
             "box shut on borrowed stops",
@@ -178,7 +182,8 @@ public enum ChorusRule implements Rule {
             "rank passed over",
             3,
             Offenders::passedOver,
-            "A rank below {stops} is passed over.",
+            (chorus, mixtures) -> chorus.say("{stops} [is|are] passed over", Offenders.missingBelow(chorus, mixtures))
+                    + chorus.say(" for {stops}.", mixtures),
             ways(Fixes::drawMissing).or(Fixes::pushIn)),
     DOUBLING(
             "doubling before the 2 ft",

@@ -134,11 +134,7 @@ final class Fixes {
 
     /** With all that was passed over. */
     static Stream<Fix> drawMissing(Chorus chorus, IndexSet mixtures) {
-        IndexSet stops = drawn(chorus);
-        for (int mixture : mixtures.stream().toArray()) {
-            stops = stops.plus(Offenders.missingBelow(chorus, mixture));
-        }
-        return Stream.of(on(chorus, chorus.registration().withStops(stops)));
+        return drawThem(chorus, Offenders.missingBelow(chorus, mixtures));
     }
 
     static Stream<Fix> drawThem(Chorus chorus, IndexSet stops) {

@@ -35,9 +35,8 @@ public enum HymnRule implements PlanRule {
         }
 
         private static boolean isTheSame(InHymn hymn, int one, int other) {
-            return !hymn.verse(one).registration().stops().isEmpty()
-                    && hymn.verse(one).registration().equals(hymn.verse(other).registration())
-                    && hymn.verse(one).hands().equals(hymn.verse(other).hands())
+            return !hymn.played(one).sounding().isEmpty()
+                    && hymn.played(one).soundsLike(hymn.played(other))
                     && hymn.isSungAlike(one, other);
         }
     },

@@ -148,8 +148,16 @@ final class Offenders {
                 : KEPT;
     }
 
-    /** What is left out beneath a mixture, or a rank of a ripieno, of its division. */
-    static IndexSet missingBelow(Chorus chorus, int mixture) {
+    /** What is left out beneath mixtures, or ranks of a ripieno, of their divisions. */
+    static IndexSet missingBelow(Chorus chorus, IndexSet mixtures) {
+        IndexSet missing = IndexSet.EMPTY;
+        for (int mixture : mixtures.stream().toArray()) {
+            missing = missing.plus(missingBelow(chorus, mixture));
+        }
+        return missing;
+    }
+
+    private static IndexSet missingBelow(Chorus chorus, int mixture) {
         OrganFacts organ = chorus.organ();
         int home = organ.divisionOf(mixture);
         IndexSet missing = IndexSet.EMPTY;

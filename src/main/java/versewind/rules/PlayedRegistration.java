@@ -1,8 +1,10 @@
 package versewind.rules;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
@@ -116,6 +118,19 @@ public final class PlayedRegistration {
     /** True where something of a division sounds, so that its box matters. */
     public boolean isHeard(int division) {
         return isPlayed(division) && registration.stops().meets(organ.allOf(division));
+    }
+
+    /** True where the ear hears no difference: whatever else is drawn does not sound. */
+    boolean soundsLike(PlayedRegistration other) {
+        boolean isSame = Arrays.equals(received, other.received)
+                && sounding().equals(other.sounding())
+                && registration.tremulants().equals(other.registration.tremulants());
+        for (int division = 0; division < received.length && isSame; division++) {
+            BoxPosition position = registration.boxes().get(division);
+            isSame =
+                    !isHeard(division) || position == other.registration.boxes().get(division);
+        }
+        return isSame;
     }
 
     /** All stops of the divisions that sound: to move one of them is heard. */

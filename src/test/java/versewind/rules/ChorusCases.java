@@ -169,7 +169,7 @@ final class ChorusCases {
                         with(TUTTI, CATHEDRAL, "Solo: Tuba 8", "Solo to Great")),
                 breaks(
                         ChorusRule.OCTAVE_COUPLER,
-                        "Swell Octave acts on mixtures, on reeds of 16 or 4 ft, or where no 8 ft is drawn.",
+                        "Swell Octave is for 8 ft stops that are drawn: not for mixtures, nor for reeds of 16 or 4 ft.",
                         "Push in Swell Octave.",
                         with(FULL_SWELL, CATHEDRAL, "Swell Octave")),
                 breaks(
@@ -229,7 +229,7 @@ final class ChorusCases {
                         pedal(EIGHT, FOUR, TWO, "Pedal: Bourdon 16", "Pedal: Trombone 16", "Great to Pedal")),
                 breaks(
                         ChorusRule.DEEP_FIRST,
-                        "Pedal: Contra Trombone 32 comes before the 16 ft of the pedal and the reeds of the manuals.",
+                        "Pedal: Contra Trombone 32 comes before a 16 ft of its kind.",
                         "Push in Pedal: Contra Trombone 32.",
                         with(TUTTI, CATHEDRAL, "Pedal: Contra Trombone 32")),
                 breaks(
@@ -276,12 +276,12 @@ final class ChorusCases {
                         great("Great: Bourdon 16", EIGHT, FOUR)),
                 breaks(
                         ChorusRule.PASSED_OVER,
-                        "A rank below Great: Mixture IV is passed over.",
+                        "Great: Fifteenth 2 is passed over for Great: Mixture IV.",
                         "Draw Great: Fifteenth 2.",
                         great(EIGHT, FOUR, "Great: Mixture IV")),
                 breaks(
                         ChorusRule.PASSED_OVER,
-                        "A rank below Manuale: XXII 1 is passed over.",
+                        "Manuale: XIX 1 1/3 is passed over for Manuale: XXII 1.",
                         "Draw Manuale: XIX 1 1/3.",
                         PIEVE,
                         PIEVE.verse(

@@ -204,6 +204,13 @@ final class PlanCases {
                         "This is the third verse with the same sound.",
                         NO_MEND,
                         CHORUS,
+                        great(EIGHT, FOUR, TWO, "Choir: Gedackt 8"),
+                        CHORUS),
+                breaks(
+                        HymnRule.SAME_SOUND,
+                        "This is the third verse with the same sound.",
+                        NO_MEND,
+                        CHORUS,
                         CHORUS,
                         CHORUS,
                         CHORUS),
