@@ -48,7 +48,6 @@ public final class Chorus {
     private final IndexSet sounding;
     private final int[] classesFrom;
     private int classes;
-    private int families;
     private int octaves;
     private int flueOctaves;
     private int flues;
@@ -89,7 +88,6 @@ public final class Chorus {
         count[layer.ordinal()]++;
         classes |= layer.bit();
         classesFrom[home] |= layer.bit();
-        families |= 1 << family.ordinal();
         flues += (FLUES & layer.bit()) == 0 ? 0 : 1;
         boolean isMixture = (MIXTURES & layer.bit()) != 0;
         upperwork |= isMixture;
@@ -224,18 +222,6 @@ public final class Chorus {
     /** Indices of the stops of its own division that sound. */
     IndexSet own() {
         return sounding.and(organ().allOf(division));
-    }
-
-    /** Indices of the stops of a family that sound. */
-    IndexSet sounding(Family family) {
-        return !has(family)
-                ? IndexSet.EMPTY
-                : sounding(stop -> organ().stop(stop).family() == family);
-    }
-
-    /** Whether a stop of a family sounds. */
-    boolean has(Family family) {
-        return (families & 1 << family.ordinal()) != 0;
     }
 
     /** Whether any stop sounds at a pitch. */

@@ -191,10 +191,6 @@ public final class OrganFacts {
         return organ;
     }
 
-    public int stops() {
-        return layer.length;
-    }
-
     public Stop stop(int stop) {
         return organ.stops().get(stop).stop();
     }

@@ -53,7 +53,7 @@ final class ReedOffenders {
         boolean isCarried = chorus.isHand()
                 ? Offenders.hasEightAndFour(chorus) && chorus.flues() >= chorus.chorusReeds()
                 : chorus.flues() > 0;
-        return isCarried ? KEPT : brokenBy(chorus.sounding(Family.CHORUS_REED));
+        return isCarried ? KEPT : brokenBy(chorus.of(CHORUS_REEDS | PEDAL_REEDS));
     }
 
     /** Not behind closed shutters, nor an oboe over the chorus of its box or beside a reed of its division. */

@@ -165,14 +165,6 @@ public enum StopClass {
         return this == PRINCIPAL_8 || this == FLUTE_8 || this == STRING_8;
     }
 
-    /** The principals under which it is hardly heard; itself where there are none. */
-    public StopClass cover() {
-        if (this == FLUTE_4 || this == FLUTE_2) {
-            return this == FLUTE_4 ? PRINCIPAL_4 : PRINCIPAL_2;
-        }
-        return isEightFootFlue() ? PRINCIPAL_8 : this;
-    }
-
     /** Whether one may stand for the other: they have about the same pitch, or are reeds both. */
     public boolean isKinOf(StopClass other) {
         return kin() == other.kin();
