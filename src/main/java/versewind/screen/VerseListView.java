@@ -89,7 +89,11 @@ final class VerseListView {
         Verse verse = work.verses().get(index);
         boolean here = index == work.place().verse();
         frame.write(columns.x(), y, here ? frame.mark(Mark.HERE) : " ", Style.STRONG);
-        frame.write(columns.x() + 1, y, frame.fit(verse.label(), columns.label()), here ? Style.STRONG : Style.TEXT);
+        frame.write(
+                columns.x() + 1,
+                y,
+                frame.fit(label(verse, columns.label()), columns.label()),
+                here ? Style.STRONG : Style.TEXT);
         frame.write(columns.whoX(), y, ShortWords.who(verse), Style.TEXT);
         String level = estimate.organDba().isPresent()
                 ? Long.toString(Math.round(estimate.organDba().getAsDouble()))
@@ -110,6 +114,12 @@ final class VerseListView {
             Style cursor = work.side() == PlanEdit.Side.VERSES ? Style.CURSOR : Style.RESTING_CURSOR;
             frame.paint(columns.x() + 1, y, columns.label(), cursor);
         }
+    }
+
+    /** In parentheses where the verse may be left out, if there is room. */
+    private static String label(Verse verse, int columns) {
+        String bracketed = "(" + verse.label() + ")";
+        return verse.isOptional() && Text.columns(bracketed) <= columns ? bracketed : verse.label();
     }
 
     /** A bar as long as the share, up to where a lead is too strong; with a mark where the verdict is right. */

@@ -216,7 +216,8 @@ class ArrangeCommandsTest {
 
     @Test
     void undoing_another_heading_says_that_it_was_the_service() {
-        assertThat(desk.press("S", "^U", "'Lammas'", "<Enter>", "u").said()).isEqualTo("Undid: the details of the service.");
+        assertThat(desk.press("S", "^U", "'Lammas'", "<Enter>", "u").said())
+                .isEqualTo("Undid: the details of the service.");
     }
 
     @Test
