@@ -177,15 +177,10 @@ final class Program {
         };
     }
 
-    /** Whether what a proposal says of the lead is what the assessment says of it. */
+    /** Whether the verdict and the odds that a proposal promises are those of the assessment. */
     boolean isPromiseKept(Plan plan, VersePlace place, String why) {
-        Balance balance = balance(plan, place);
-        boolean isGood = why.contains("as strong as the verse wants")
-                || why.contains("lets the words through")
-                || why.contains("the tune stands out.");
-        boolean isJust = why.contains("it leads only just");
-        return balance == Balance.NOT_ASKED
-                || (!isGood || balance == Balance.GOOD) && (!isJust || balance == Balance.JUST);
+        return balance(plan, place) == Balance.NOT_ASKED
+                || why.contains(": " + estimate(plan, place).balance().words() + "; ");
     }
 
     private Estimate estimate(Plan plan, VersePlace place) {
