@@ -110,7 +110,7 @@ final class Explanation {
     }
 
     private static String strength(Balance promised) {
-        return promised.verdict().way() == Verdict.Way.NONE
+        return promised.estimated().way() == Verdict.Way.NONE
                 ? "as strong as the verse wants"
                 : "as much as this organ can give here";
     }

@@ -18,16 +18,19 @@ interface Rows {
 
     /** Adds up the points. */
     final class Sum implements Rows {
+        /** Cost from which a verdict is that of a lead that is lost, or the like. */
+        private static final double LOST = 5;
+
         private double points;
         private boolean isSound = true;
 
         @Override
         public void add(PartKind kind, double more, Supplier<String> sentence) {
             points += more;
-            isSound &= kind != PartKind.FAULT || more == 0;
+            isSound &= more == 0 || (kind != PartKind.FAULT && (kind != PartKind.VERDICT || more < LOST));
         }
 
-        /** True while no rule is broken that nobody breaks. */
+        /** True while no rule is broken that nobody breaks, and the verdict is not the worst. */
         boolean isSound() {
             return isSound;
         }

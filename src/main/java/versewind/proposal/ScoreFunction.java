@@ -9,6 +9,7 @@ import versewind.rules.ChorusFaults;
 import versewind.rules.OrganFacts;
 import versewind.rules.PlayedRegistration;
 import versewind.rules.Severity;
+import versewind.rules.StopClass;
 
 /**
  * Scores drafts for one verse, in penalty points; 0 is perfect. The points and their reasons are one list of rows: the
@@ -29,6 +30,8 @@ final class ScoreFunction {
     /** Weight of the balance where the organ plays alone. */
     private static final double ALONE = 0.4;
 
+    private static final double WITHOUT_FOUR = 4;
+    private static final double WITHOUT_FOUR_GENTLY = 0.8;
     private static final double A_COLOUR = 0.15;
     private static final double A_KNOB = 0.03;
     private static final double BEHIND_SHUTTERS = 0.12;
@@ -110,7 +113,18 @@ final class ScoreFunction {
             rows.add(kind, fault.weight(), fault::sentence);
         }
         addPedal(sketch.draft(), rows);
+        addFour(played, rows);
         addTaste(sketch, rows);
+    }
+
+    /** The people want a 4 ft to follow, in a gentle verse a little less. */
+    private void addFour(PlayedRegistration played, Rows rows) {
+        long fours = 1L << StopClass.PRINCIPAL_4.ordinal() | 1L << StopClass.FLUTE_4.ordinal();
+        boolean hasFour = (kinds(played) & fours) != 0;
+        rows.add(
+                PartKind.ORDER,
+                hasFour || !requirement.isPeople() ? 0 : isGentle() ? WITHOUT_FOUR_GENTLY : WITHOUT_FOUR,
+                () -> "The people have no 4 ft to follow.");
     }
 
     /** The pedal's own stops make a quarter of the loudness and more: an estimate by levels. */

@@ -20,13 +20,17 @@ import versewind.organ.Knobs;
  * piston for good, or none. As long as no more than {@link #MOST_BRANCHES} are looked at the result is the optimum of
  * its candidates; else {@link Best#bound} says how far below it may lie.
  *
- * <p>Checked against: {@code ChainTest}, every chain with every choice of pistons.
+ * <p>Checked against: {@code ServiceOptimizerTest}, every chain with every choice of pistons.
  */
 final class ServiceOptimizer {
 
     /** How many choices of pistons are looked at. */
     static final int MOST_BRANCHES = 600;
 
+    /** Cost of a verse that sounds as the two before it. */
+    static final double THIRD_ALIKE = 3;
+
+    private static final int NONE = -1;
     private static final double ROUNDING = 1e-9;
 
     private final List<VerseCandidates> stages;
@@ -36,6 +40,12 @@ final class ServiceOptimizer {
     private final double[][][] byHand;
     private final double[][][] byEither;
     private final boolean[] may;
+
+    /**
+     * For each candidate the one of the verse before that is drawn and played alike, where the two are compared: a lead
+     * that is lost is no less lost for a change.
+     */
+    private final int[][] same;
 
     private Best best;
     private double bound = Double.POSITIVE_INFINITY;
@@ -79,6 +89,7 @@ final class ServiceOptimizer {
             isOwned[s] = owned.contains(settings.get(s));
         }
         may = new boolean[settings.size()];
+        same = new int[stages.size()][];
         for (int i = 1; i < setting.length; i++) {
             weigh(i);
         }
@@ -92,7 +103,12 @@ final class ServiceOptimizer {
         List<Candidate> to = stages.get(stage).candidates();
         byHand[stage] = new double[to.size()][from.size()];
         byEither[stage] = new double[to.size()][from.size()];
+        boolean isCompared = stages.get(stage).transition().kind() == Transition.Kind.VERSES;
+        List<Draft> drafts = from.stream().map(Candidate::draft).toList();
+        same[stage] = new int[to.size()];
         for (int b = 0; b < to.size(); b++) {
+            same[stage][b] =
+                    isCompared && to.get(b).isSound() ? drafts.indexOf(to.get(b).draft()) : NONE;
             for (int a = 0; a < from.size(); a++) {
                 Transition.Cost cost = stages.get(stage).transition().cost(from.get(a), to.get(b));
                 byHand[stage][b][a] = cost.standing() + cost.byHand();
@@ -155,34 +171,48 @@ final class ServiceOptimizer {
         return stages.get(stage).candidates().get(candidate).points();
     }
 
-    /** Dynamic programming: the cheapest way to each candidate of a verse, from those to the verse before. */
+    /**
+     * Dynamic programming: the cheapest way to each candidate of a verse, from those to the verse before. A candidate
+     * is looked at twice: as something new, and, in the second half of the arrays, as what the verse before has too.
+     */
     private int[] cheapest() {
         int[][] cameFrom = new int[setting.length][];
         double[] before = {};
         for (int i = 0; i < setting.length; i++) {
-            double[] here = new double[setting[i].length];
+            double[] here = new double[2 * setting[i].length];
+            Arrays.fill(here, Double.POSITIVE_INFINITY);
             cameFrom[i] = new int[here.length];
-            for (int b = 0; b < here.length; b++) {
-                double least = i == 0 ? 0 : Double.POSITIVE_INFINITY;
-                double[] steps = i == 0 ? before : steps(i, b);
-                for (int a = 0; a < before.length; a++) {
-                    double cost = before[a] + steps[a];
-                    if (cost < least) {
-                        least = cost;
-                        cameFrom[i][b] = a;
-                    }
+            for (int b = 0; b < setting[i].length; b++) {
+                if (i == 0) {
+                    here[b] = points(i, b);
+                } else {
+                    reach(i, b, before, here, cameFrom[i]);
                 }
-                here[b] = least + points(i, b);
             }
             before = here;
         }
         int[] path = new int[setting.length];
         int at = least(before);
         for (int i = path.length - 1; i >= 0; i--) {
-            path[i] = at;
+            path[i] = at % setting[i].length;
             at = cameFrom[i][at];
         }
         return path;
+    }
+
+    private void reach(int stage, int to, double[] before, double[] here, int[] cameFrom) {
+        double[] steps = steps(stage, to);
+        for (int from = 0; from < before.length; from++) {
+            int candidate = from % steps.length;
+            boolean isSame = same[stage][to] == candidate;
+            boolean isThird = isSame && from >= steps.length;
+            int at = isSame ? setting[stage].length + to : to;
+            double cost = before[from] + steps[candidate] + points(stage, to) + (isThird ? THIRD_ALIKE : 0);
+            if (cost < here[at]) {
+                here[at] = cost;
+                cameFrom[at] = from;
+            }
+        }
     }
 
     private static int least(double[] costs) {
@@ -195,8 +225,12 @@ final class ServiceOptimizer {
 
     private double cost(int[] path) {
         double cost = 0;
+        boolean wasSame = false;
         for (int i = 0; i < path.length; i++) {
+            boolean isSame = i > 0 && same[i][path[i]] == path[i - 1];
             cost += points(i, path[i]) + (i == 0 ? 0 : step(i, path[i], path[i - 1]));
+            cost += isSame && wasSame ? THIRD_ALIKE : 0;
+            wasSame = isSame;
         }
         return cost;
     }

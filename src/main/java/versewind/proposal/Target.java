@@ -32,6 +32,7 @@ record Target(Mode mode, double low, double high) {
     private static final double WORTH_A_WORD = 0.015;
     private static final double AT_EASE = 0.03;
     private static final double A_STEP = 0.03;
+    private static final double A_HAIR = 0.01;
 
     /** The target of a verse that is sung, or whose melody is soloed. */
     static Target of(Mode mode, Mood mood) {
@@ -85,7 +86,8 @@ record Target(Mode mode, double low, double high) {
      */
     Target within(double beyond, double full) {
         double good = Verdict.LEADS.from(mode);
-        double least = full >= good ? good + AT_EASE : Math.min(full, Math.max(lost(mode) + A_STEP, full - A_STEP));
+        double atEase = Math.max(good + A_HAIR, Math.min(good + AT_EASE, full - 2 * A_STEP));
+        double least = full >= good ? atEase : Math.min(full, Math.max(lost(mode) + A_STEP, full - A_STEP));
         return lifted(-Math.max(0, Math.min(beyond, centre() - least)));
     }
 

@@ -15,8 +15,8 @@ record Transition(Kind kind, Growth growth, Optional<ChangeTime> breath) {
     /** Nothing before, or nothing to be compared with. */
     static final Transition NONE = new Transition(Kind.APART, Growth.FREE, Optional.empty());
 
-    private static final double SAME = 0.5;
-    private static final double SAME_BUT_FOR_A_BOX = 0.3;
+    private static final double SAME = 0.9;
+    private static final double SAME_BUT_FOR_A_BOX = 0.4;
 
     /** Nobody hears less, in dB. */
     private static final double UNHEARD_DB = 0.3;
@@ -96,7 +96,7 @@ record Transition(Kind kind, Growth growth, Optional<ChangeTime> breath) {
                 addGrowth(from, to, rows);
                 rows.add(
                         PartKind.HYMN,
-                        sameness(from.draft(), to.draft()),
+                        to.isSound() ? sameness(from.draft(), to.draft()) : 0,
                         () -> "The verse before sounds much the same.");
             }
             case INTRODUCED -> {

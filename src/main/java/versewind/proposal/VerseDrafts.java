@@ -3,10 +3,12 @@ package versewind.proposal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.Mood;
 import versewind.rules.BuildingLine;
 import versewind.rules.BuildingStep;
 import versewind.rules.OrganFacts;
@@ -63,7 +65,29 @@ final class VerseDrafts {
             add(hands, rung.stops().plus(underRight(hands, rung)), rung.couplers(), sound);
         }
         if (!line.rungs().isEmpty()) {
+            addBothEightFours(hands, line);
             addStrings(hands, line);
+        }
+    }
+
+    /** For a gentle verse the 8 and 4 ft of two manuals together, before any 2 ft. */
+    private void addBothEightFours(HandsAndFeet hands, BuildingLine line) {
+        Optional<BuildingLine.Addition> second = line.additions().stream()
+                .filter(each -> each.step() == BuildingStep.SECOND_CHORUS)
+                .findFirst();
+        if (second.isEmpty() || requirement.mood() != Mood.GENTLE) {
+            return;
+        }
+        for (BuildingLine.Rung rung : line.rungs()) {
+            if (rung.step() == BuildingStep.PRINCIPAL_8 || rung.step() == BuildingStep.PRINCIPALS_8_4) {
+                String words = rung.words() + " and " + second.get().words();
+                Sound sound = new Sound(hands.right(), rung.step(), "two manuals", Voice.NONE, words, "", 0);
+                add(
+                        hands,
+                        rung.stops().plus(second.get().draws()),
+                        rung.couplers().plus(second.get().couplers()),
+                        sound);
+            }
         }
     }
 

@@ -54,10 +54,10 @@ class ServiceOptimizerTest {
         for (int verse = 0; verse < verses; verse++) {
             List<Candidate> all = new ArrayList<>();
             for (int c = 0; c < candidates; c++) {
-                all.add(candidate(registrations.get(random.nextInt(6)), 3 * random.nextDouble()));
+                all.add(candidate(registrations.get((verse / 3 + c) % 6), 3 * random.nextDouble()));
             }
             Optional<ChangeTime> breath = verse % 4 == 0 ? Optional.empty() : Optional.of(BREATH);
-            Transition.Kind kind = Transition.Kind.values()[verse % Transition.Kind.values().length];
+            Transition.Kind kind = verse % 4 == 0 ? Transition.Kind.INTRODUCED : Transition.Kind.VERSES;
             Transition.Growth growth = Transition.Growth.values()[verse % Transition.Growth.values().length];
             stages.add(new VerseCandidates(all, new Transition(kind, growth, breath)));
         }
@@ -67,6 +67,7 @@ class ServiceOptimizerTest {
     /** The cost of a chain, for pistons that are there. */
     private static double cost(List<VerseCandidates> stages, int[] path, Set<Knobs> set) {
         double cost = 0;
+        boolean wasSame = false;
         for (int i = 0; i < path.length; i++) {
             VerseCandidates stage = stages.get(i);
             Candidate here = stage.candidates().get(path[i]);
@@ -77,8 +78,16 @@ class ServiceOptimizerTest {
             Candidate before = stages.get(i - 1).candidates().get(path[i - 1]);
             Transition.Cost step = stage.transition().cost(before, here);
             cost += step.standing() + (set.contains(here.setting()) ? step.byPiston() : step.byHand());
+            boolean isSame = isSame(stage, before, here);
+            cost += isSame && wasSame ? ServiceOptimizer.THIRD_ALIKE : 0;
+            wasSame = isSame;
         }
         return cost;
+    }
+
+    private static boolean isSame(VerseCandidates stage, Candidate before, Candidate here) {
+        return stage.transition().kind() == Transition.Kind.VERSES
+                && before.draft().equals(here.draft());
     }
 
     /** The least cost of every chain with every choice of pistons. */
