@@ -25,7 +25,9 @@ final class CharsetFallback {
             Map.entry(0x2014, "-"),
             Map.entry(0x2212, "-"),
             Map.entry(0xB1, "+-"),
-            Map.entry(0x2044, "/"));
+            Map.entry(0x2044, "/"),
+            Map.entry(0x266D, " flat"),
+            Map.entry(0x266F, " sharp"));
 
     private final CharsetEncoder encoder;
 

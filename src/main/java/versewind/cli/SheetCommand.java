@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import versewind.organ.Names;
 import versewind.organ.NotationException;
+import versewind.screen.SheetText;
 import versewind.sheet.Sheet;
 import versewind.sheet.SheetHtml;
 import versewind.sheet.SheetOptions;
@@ -20,6 +21,7 @@ final class SheetCommand {
     private static final String LARGE = "--large";
     private static final String CHANGES = "--changes-only";
     private static final String LADDER = "--ladder";
+    private static final String DEPUTY = "--deputy";
     private static final String ASCII = "--ascii";
 
     private SheetCommand() {}
@@ -33,8 +35,8 @@ final class SheetCommand {
     static Command command() {
         return Command.of(
                         Subcommand.SHEET,
-                        "Makes a sheet for the music desk: stops, changes and level of every verse, with cards for the"
-                                + " pistons and for the registrant.",
+                        "Makes a sheet for the music desk: the service with its levels and verdicts on one page, then"
+                                + " a page for each hymn with what changes in every verse.",
                         SheetCommand::run)
                 .operand("PLAN", Command.PLAN)
                 .option(
@@ -46,6 +48,10 @@ final class SheetCommand {
                 .flag(LARGE, "Use large type (html).")
                 .flag(CHANGES, "After the first verse of a hymn, list only the changes.")
                 .flag(LADDER, "Add two steps stronger and two softer for every verse.")
+                .flag(
+                        DEPUTY,
+                        "Begin with a page about the organ, its pistons and what to set, and end with a list for the"
+                                + " registrant.")
                 .flag(ASCII, "Use plain ASCII only (text).")
                 .statuses()
                 .examples("versewind sheet harvest-festival -o harvest.html");
@@ -79,7 +85,8 @@ final class SheetCommand {
         return new SheetOptions(
                 typed.has(LARGE) ? SheetOptions.Type.LARGE : SheetOptions.Type.USUAL,
                 typed.has(CHANGES) ? SheetOptions.Content.CHANGES : SheetOptions.Content.WHOLE,
-                typed.has(LADDER) ? SheetOptions.Steps.SHOWN : SheetOptions.Steps.LEFT_OUT);
+                typed.has(LADDER) ? SheetOptions.Steps.SHOWN : SheetOptions.Steps.LEFT_OUT,
+                typed.has(DEPUTY) ? SheetOptions.Reader.DEPUTY : SheetOptions.Reader.ORGANIST);
     }
 
     private static Format format(Typed typed) throws NotationException {
@@ -93,7 +100,7 @@ final class SheetCommand {
 
     private static String text(Sheet sheet, Format format, CharsetFallback letters) {
         return switch (format) {
-            case TEXT -> SheetText.of(sheet, letters);
+            case TEXT -> SheetText.of(sheet, letters::of);
             case HTML -> SheetHtml.of(sheet);
         };
     }

@@ -16,14 +16,21 @@ public record ChangeRow(Kind kind, List<Placed> places) {
 
     /** A kind of change, in the order in which they are made. */
     public enum Kind {
-        PUT_IN("push in"),
-        DRAW("draw"),
-        BOX("box");
+        PUT_IN("\u2212 ", "push in"),
+        DRAW("+ ", "draw"),
+        BOX("", "box");
 
+        private final String sign;
         private final String word;
 
-        Kind(String word) {
+        Kind(String sign, String word) {
+            this.sign = sign;
             this.word = word;
+        }
+
+        /** The word after its sign: "+ draw". */
+        String marked() {
+            return sign + word;
         }
 
         public String word() {

@@ -31,6 +31,11 @@ public record PistonSetting(String piston, int level, boolean isBeyond, List<Div
         usedBy = List.copyOf(usedBy);
     }
 
+    /** Memory level and piston as plans write them: "2/G4". */
+    String name() {
+        return (level == 1 ? "" : level + "/") + piston;
+    }
+
     /** The memory level, and whether it is to be had. */
     public String levelWords() {
         return level + (isBeyond ? " (this organ has no such level)" : "");
@@ -63,8 +68,7 @@ public record PistonSetting(String piston, int level, boolean isBeyond, List<Div
                         held.add(wanted);
                         uses.add(new ArrayList<>());
                     }
-                    uses.get(held.indexOf(wanted))
-                            .add(hymn.shortName() + " " + verse.verse().label());
+                    uses.get(held.indexOf(wanted)).add(hymn.placed(verse));
                 }
             }
         }

@@ -16,16 +16,26 @@ final class PlayingNotes {
     private PlayingNotes() {}
 
     /**
-     * How to touch the keys, "Detached, notes held 3/4 of the beat."; at the first verse of a hymn how long to breathe
-     * between its verses, and at the others whether what is moved before them takes longer than that.
+     * How to touch the keys, "Detached, notes held 3/4 of the beat.", where that differs from the last verse of the hymn
+     * that was played; and whether what is moved before the verse takes longer than the breath.
      *
      * @param advice a colleague who knows the instrument
      * @param plan a plan that can be played on it
      * @param place a verse of the plan
      */
     static List<String> of(Advice advice, Plan plan, VersePlace place) {
-        Touch touch = advice.touch(plan, place);
-        return Stream.concat(Stream.of(words(touch)), breath(advice, plan, place, touch).stream())
+        if (!plan.verse(place).isPlayed()) {
+            return List.of();
+        }
+        String touch = words(advice.touch(plan, place));
+        Optional<String> before = Stream.iterate(place.verse() - 1, i -> i >= 0, i -> i - 1)
+                .map(i -> new VersePlace(place.hymn(), i))
+                .filter(other -> plan.verse(other).isPlayed())
+                .findFirst()
+                .map(other -> words(advice.touch(plan, other)));
+        return Stream.concat(
+                        Stream.of(touch).filter(words -> !before.equals(Optional.of(words))),
+                        place.verse() > 0 ? breathless(advice, plan, place) : Stream.empty())
                 .toList();
     }
 
@@ -39,17 +49,19 @@ final class PlayingNotes {
                 + (touch.isLastMeans() ? " There is no more organ in hand: lead by touch and a steady beat." : "");
     }
 
-    private static Optional<String> breath(Advice advice, Plan plan, VersePlace place, Touch touch) {
-        if (place.verse() > 0) {
-            return advice.mentions(plan, place).stream()
-                    .filter(finding -> finding.rule() == ChangeRule.TOO_MANY_MOVES)
-                    .map(Finding::sentence)
-                    .findFirst();
+    private static Stream<String> breathless(Advice advice, Plan plan, VersePlace place) {
+        return advice.mentions(plan, place).stream()
+                .filter(finding -> finding.rule() == ChangeRule.TOO_MANY_MOVES)
+                .map(Finding::sentence)
+                .limit(1);
+    }
+
+    /** How long to breathe between the verses of a hymn: "breathe 2 beats"; blank where there is one verse. */
+    static String breath(Advice advice, Plan plan, int hymn) {
+        if (plan.hymns().get(hymn).verses().size() < 2) {
+            return "";
         }
-        if (plan.hymns().get(place.hymn()).verses().size() == 1) {
-            return Optional.empty();
-        }
-        int beats = touch.breathBeats();
-        return Optional.of("Breathe " + beats + (beats == 1 ? " beat" : " beats") + " between verses.");
+        int beats = advice.touch(plan, new VersePlace(hymn, 0)).breathBeats();
+        return "breathe " + beats + (beats == 1 ? " beat" : " beats");
     }
 }

@@ -11,8 +11,6 @@ import java.util.stream.Stream;
 import versewind.organ.Instrument;
 import versewind.organ.Pressed;
 import versewind.organ.Registration;
-import versewind.plan.ChurchDay;
-import versewind.plan.ChurchYear;
 import versewind.plan.Mode;
 import versewind.plan.Plan;
 import versewind.plan.Player;
@@ -34,17 +32,15 @@ import versewind.sound.OrganSound;
  * What lies on the music desk for a service, before it is set as HTML or as text.
  *
  * @param heading what stands over the service
- * @param day what its date is in the church's year, if it has one
  * @param organ the instrument
  * @param hymns in the order they are sung
  * @param pistons what is set before the service
- * @param turns the registrant's stop changes; swell boxes are the organist's, and what a piston sets is left out
+ * @param turns the registrant's stop changes; swell boxes are the organist's
  * @param cautions sentences to end with
  * @param wishes what is wanted of it
  */
 public record Sheet(
         ServiceHeading heading,
-        Optional<ChurchDay> day,
         Instrument organ,
         List<HymnSheet> hymns,
         List<PistonSetting> pistons,
@@ -64,40 +60,34 @@ public record Sheet(
     /**
      * What the registrant does before a verse.
      *
-     * @param hymn what the hymn is called in short
-     * @param verse the verse's label
-     * @param changes knobs to put in and to draw
+     * @param verse where: "208 V1"
+     * @param changes knobs to push in and to draw
      */
-    public record Turn(String hymn, String verse, List<ChangeRow> changes) {
+    public record Turn(String verse, List<ChangeRow> changes) {
 
         public Turn {
             changes = List.copyOf(changes);
         }
-
-        /** The knobs of one kind of change. */
-        List<Placed> places(ChangeRow.Kind kind) {
-            return changes.stream()
-                    .filter(row -> row.kind() == kind)
-                    .flatMap(row -> row.places().stream())
-                    .toList();
-        }
     }
 
-    private static List<Turn> turns(Instrument organ, List<HymnSheet> hymns) {
+    private static List<Turn> turns(List<HymnSheet> hymns) {
         List<Turn> turns = new ArrayList<>();
         for (HymnSheet hymn : hymns) {
             for (VerseSheet verse : hymn.verses()) {
-                boolean isByHand = !Pressed.of(organ, verse.verse().piston()).sets();
-                List<ChangeRow> knobs = (isByHand ? verse.changes() : verse.besides())
-                        .stream()
-                                .filter(row -> row.kind() != ChangeRow.Kind.BOX)
-                                .toList();
+                List<ChangeRow> knobs = verse.changes().stream()
+                        .filter(row -> row.kind() != ChangeRow.Kind.BOX)
+                        .toList();
                 if (!knobs.isEmpty()) {
-                    turns.add(new Turn(hymn.shortName(), verse.verse().label(), knobs));
+                    turns.add(new Turn(hymn.placed(verse), knobs));
                 }
             }
         }
         return turns;
+    }
+
+    /** All that it says, page by page. */
+    public List<SheetPage> pages() {
+        return SheetPages.of(this);
     }
 
     /** "Sunday 4 October 2026"; blank without a date. */
@@ -110,13 +100,6 @@ public record Sheet(
         int people = heading.people();
         return organ + ". " + people + (people == 1 ? " person" : " people") + " expected."
                 + (heading.player() == Player.MANUALS_ONLY ? " Manuals only." : "");
-    }
-
-    /** Whether the organ sounds in any verse. */
-    boolean sounds() {
-        return hymns.stream()
-                .flatMap(hymn -> hymn.verses().stream())
-                .anyMatch(verse -> verse.estimate().organDba().isPresent());
     }
 
     /**
@@ -135,18 +118,17 @@ public record Sheet(
             List<VerseSheet> verses = new ArrayList<>();
             for (Assessment.OfVerse each : hymn.verses()) {
                 VersePlace place = new VersePlace(hymns.size(), verses.size());
-                List<String> played = each.verse().isPlayed() ? PlayingNotes.of(advice, plan, place) : List.of();
+                List<String> played = PlayingNotes.of(advice, plan, place);
                 verses.add(verse(each, plan, place, played, sound, wishes.steps()));
             }
-            hymns.add(new HymnSheet(hymn.hymn(), verses));
+            hymns.add(new HymnSheet(hymn.hymn(), verses, PlayingNotes.breath(advice, plan, hymns.size())));
         }
         return new Sheet(
                 plan.heading(),
-                plan.heading().date().flatMap(ChurchYear::day),
                 organ,
                 hymns,
                 PistonSetting.of(organ, hymns),
-                turns(organ, hymns),
+                turns(hymns),
                 cautions(plan, assessment, sound),
                 wishes);
     }
@@ -183,7 +165,6 @@ public record Sheet(
                 verse.isPlayed() ? DivisionLine.of(organ, verse.registration()) : List.of(),
                 before.stream().map(Verse::label).findFirst(),
                 changes,
-                besides(organ, before.stream().findFirst(), verse),
                 IntStream.range(1, before.size())
                         .mapToObj(i -> new VerseSheet.LeftOut(
                                 labels(before.subList(0, i)), changes(organ, Optional.of(before.get(i)), verse)))
@@ -205,18 +186,9 @@ public record Sheet(
             return List.of();
         }
         Registration from = before.map(Verse::registration).orElse(Registration.silent(organ));
-        return ChangeRow.of(StopChangesByDivision.of(organ, StopChanges.between(from, verse.registration())));
-    }
-
-    /** What a hand moves besides the pistons of a verse; nothing where they set everything or nothing. */
-    private static List<ChangeRow> besides(Instrument organ, Optional<Verse> before, Verse verse) {
-        Pressed pressed = Pressed.of(organ, verse.piston());
-        if (before.isEmpty() || !pressed.sets()) {
-            return List.of();
-        }
-        StopChanges changes = StopChanges.between(before.get().registration(), verse.registration())
-                .beyond(pressed.reach(organ));
-        return changes.knobs() == 0 ? List.of() : ChangeRow.of(StopChangesByDivision.of(organ, changes));
+        StopChanges byHand = StopChanges.between(from, verse.registration())
+                .beyond(Pressed.of(organ, verse.piston()).reach(organ));
+        return ChangeRow.of(StopChangesByDivision.of(organ, byHand));
     }
 
     private static List<VerseSheet.Step> steps(Instrument organ, List<DynamicStep> rungs) {

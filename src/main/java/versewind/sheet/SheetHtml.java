@@ -4,30 +4,38 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import versewind.sheet.SheetPage.Look;
+import versewind.sheet.SheetPage.Weight;
 
 /**
  * A sheet as one HTML file that needs nothing else: no network, no script, no font. For the screen, light and dark,
- * and for paper of any size; no verse is parted by the end of a page. Plain ASCII.
+ * and for paper, a leaf of A4 or A5 a page; in large type a page may take several leaves. Plain ASCII.
  */
 public final class SheetHtml {
 
     /** Stands in every sheet, so that a sheet can be told from other files. */
     public static final String MADE_BY = "<meta name=\"generator\" content=\"Versewind\">";
 
-    /** More than can be moved by hand in a breath, and more than can be read in one: set smaller. */
-    private static final int MANY = 10;
+    /** How many letters a label has room for in their full size. */
+    private static final int LABEL = 5;
+
+    /** The same of a piston. */
+    private static final int PISTON = 2;
 
     private static final String STYLE = style();
-    private static final String NO_BREAK = "\u00a0";
 
     private final HtmlWriter html = new HtmlWriter();
     private final Sheet sheet;
+    private final List<SheetPage> pages;
 
     private SheetHtml(Sheet sheet) {
         this.sheet = sheet;
+        this.pages = SheetPages.of(sheet);
     }
 
     /** The sheet as a file. */
@@ -38,292 +46,125 @@ public final class SheetHtml {
     }
 
     private void write() {
-        Object[] large = sheet.wishes().type() == SheetOptions.Type.LARGE
-                ? new Object[] {"lang", "en", "class", "large"}
-                : new Object[] {"lang", "en"};
+        Object[] attributes =
+                switch (sheet.wishes().type()) {
+                    case USUAL -> new Object[] {"lang", "en"};
+                    case LARGE -> new Object[] {"lang", "en", "class", "large"};
+                };
         html.raw("<!DOCTYPE html>\n")
-                .block("html", () -> html.block("head", this::head).block("body", this::body), large);
+                .block("html", () -> html.block("head", this::head).block("body", this::body), attributes);
     }
 
     private void head() {
         html.raw("<meta charset=\"utf-8\">\n")
                 .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
                 .raw(MADE_BY + "\n")
-                .line("title", title())
+                .line(
+                        "title",
+                        sheet.heading().title().isBlank()
+                                ? "Sheet"
+                                : sheet.heading().title())
                 .block("style", () -> html.raw(STYLE));
     }
 
     private void body() {
-        html.block("header", this::heading);
-        if (sheet.sounds()) {
-            html.block("section", this::overview, "class", "overview", "aria-label", "The service at a glance");
-        }
-        for (int i = 0; i < sheet.hymns().size(); i++) {
-            HymnSheet hymn = sheet.hymns().get(i);
-            String id = "h" + (i + 1);
-            html.block("section", () -> hymn(hymn, id), "class", "hymn", "aria-labelledby", id);
-        }
-        pistons();
-        assistant();
-        html.block("footer", () -> sheet.cautions().forEach(each -> html.line("p", each)), "class", "cautions");
-    }
-
-    private String title() {
-        return sheet.heading().title().isBlank() ? "Sheet" : sheet.heading().title();
-    }
-
-    private void heading() {
-        html.line("h1", title())
-                .line("p", sheet.date(), "class", "day")
-                .line("p", sheet.heading().summary().orElse(""), "class", "day")
-                .line("p", sheet.setting(), "class", "soft")
-                .line("p", sheet.heading().notes(), "class", "notes");
-    }
-
-    private void overview() {
-        Chart.draw(html, sheet.hymns());
-        html.line(
-                "p",
-                "Bar: organ level in the nave in dB(A), with its uncertainty in grey. Ring: singers. Pale band: the"
-                        + " right level for the organ. Exclamation mark: needs attention.",
-                "class",
-                "soft");
-    }
-
-    private void hymn(HymnSheet hymn, String id) {
-        String title = hymn.hymn().title();
-        html.block(
-                "div",
-                () -> html.line("p", hymn.hymn().number(), "class", "number")
-                        .line("h2", title.isBlank() ? "-" : title, "id", id),
-                "class",
-                "name");
-        if (!hymn.facts().isEmpty()) {
-            html.block("ul", () -> hymn.facts().forEach(fact -> html.line("li", fact)), "class", "facts");
-        }
-        html.line("p", hymn.hymn().notes(), "class", "notes");
-        Chart.draw(html, hymn);
-        if (hymn.verses().isEmpty()) {
-            html.line("p", "No verses yet.");
-        }
-        for (int i = 0; i < hymn.verses().size(); i++) {
-            VerseSheet verse = hymn.verses().get(i);
-            String verseId = id + "v" + (i + 1);
-            boolean listsStops = sheet.wishes().listsStopsOf(i);
-            html.block(
-                    "article",
-                    () -> html.block("div", () -> mark(verse, verseId), "class", "mark")
-                            .block("div", () -> verse(verse, listsStops)),
-                    "class",
-                    "verse",
-                    "aria-labelledby",
-                    verseId);
-        }
-    }
-
-    /** The label of a verse and its piston. */
-    private void mark(VerseSheet verse, String id) {
-        String label = verse.verse().label();
-        String piston = verse.verse().piston();
-        html.line("h3", label.isBlank() ? "-" : label, "id", id);
-        if (!piston.isBlank()) {
-            html.line("p", () -> html.tag("span", "piston ", "class", "apart").text(piston), "class", "piston");
-        }
-    }
-
-    private void verse(VerseSheet verse, boolean listsStops) {
-        changes(verse);
-        if (!verse.besides().isEmpty()) {
-            html.line("p", "By hand, besides the piston:", "class", "still");
-            moves(verse.besides());
-        }
-        verse.leftOut().forEach(this::leftOut);
-        html.block(
-                "div",
-                () -> {
-                    html.line("p", verse.playing());
-                    if (verse.verse().isPlayed()) {
-                        html.line("p", () -> level(verse), "class", "level");
-                    }
-                },
-                "class",
-                "play");
-        if (listsStops) {
-            stops(verse);
-        }
-        html.line("p", String.join(" ", verse.played()), "class", "touch")
-                .line("p", verse.verse().note(), "class", "note");
-        if (!verse.stronger().isEmpty() || !verse.softer().isEmpty()) {
-            html.block(
-                    "dl",
-                    () -> {
-                        steps("stronger", verse.stronger());
-                        steps("softer", verse.softer());
-                    },
-                    "class",
-                    "steps");
-        }
-    }
-
-    private void level(VerseSheet verse) {
-        html.text(verse.levelWords() + ", ");
-        if (verse.wantsAttention()) {
-            html.tag("strong", verse.verdictWords());
-        } else {
-            html.text(verse.verdictWords());
-        }
-    }
-
-    private void changes(VerseSheet verse) {
-        if (!verse.verse().isPlayed()) {
-            return;
-        }
-        if (verse.before().isEmpty() || verse.changes().isEmpty()) {
-            String still = verse.before().isEmpty() ? "Set before the service:" : "No changes.";
-            html.line("p", still, "class", "still");
-            return;
-        }
-        moves(verse.changes());
-    }
-
-    private void leftOut(VerseSheet.LeftOut other) {
-        html.line("p", other.words(), "class", "still");
-        if (other.changes().isEmpty()) {
-            html.line("p", "No changes.", "class", "still");
-        } else {
-            moves(other.changes());
-        }
-    }
-
-    private void moves(List<ChangeRow> changes) {
-        int knobs = changes.stream().mapToInt(ChangeRow::knobs).sum();
-        html.block("dl", () -> changes.forEach(this::change), "class", knobs > MANY ? "moves many" : "moves");
-    }
-
-    private void change(ChangeRow row) {
-        Object[] attributes = row.kind() == ChangeRow.Kind.PUT_IN ? new Object[] {"class", "in"} : new Object[] {};
-        html.tag("dt", row.kind().word()).line("dd", () -> places(row.places()), attributes);
-    }
-
-    /** "Great Mixture III, Twelfth 2 2/3; Swell Cornopean 8". */
-    private void places(List<Placed> places) {
-        String between = "";
-        for (Placed place : places) {
-            html.raw(between);
-            if (!place.where().isEmpty()) {
-                html.tag("b", place.where()).raw(" ");
+        for (int i = 0; i < pages.size(); i++) {
+            SheetPage page = pages.get(i);
+            String heading = i == 0 ? "h1" : "h2";
+            String id = "p" + (i + 1);
+            List<Object> attributes = new ArrayList<>(
+                    List.of("class", "page " + page.kind().name().toLowerCase(Locale.ROOT), "aria-labelledby", id));
+            if (sheet.wishes().type() == SheetOptions.Type.USUAL) {
+                attributes.addAll(List.of("style", sizes(page)));
             }
-            html.text(labels(place.names()));
-            between = "; ";
-        }
-    }
-
-    private static String labels(List<String> names) {
-        return names.stream().map(SheetHtml::unbroken).collect(Collectors.joining(", "));
-    }
-
-    /** A name that is never parted from its pitch: "Open Diapason 8", "Twelfth 2 2/3". */
-    static String unbroken(String label) {
-        return label.replaceAll(" (?=(?:[0-9/]+|[IVX]+)(?: |$))", NO_BREAK);
-    }
-
-    private void stops(VerseSheet verse) {
-        List<DivisionLine> drawn = verse.drawn();
-        if (drawn.isEmpty()) {
-            html.line("p", "Nothing drawn.");
-            return;
-        }
-        String caption = "Drawn for " + verse.verse().label();
-        html.block(
-                "table",
-                () -> {
-                    html.tag("caption", () -> html.tag("span", caption, "class", "apart"));
-                    drawn.forEach(line -> html.line("tr", () -> stops(line)));
-                },
-                "class",
-                "stops");
-    }
-
-    private void stops(DivisionLine line) {
-        html.tag("th", line.where(), "scope", "row").tag("td", () -> {
-            html.text(labels(line.knobs()));
-            line.box().ifPresent(box -> html.raw(" ").tag("span", "box " + box.word(), "class", "box"));
-        });
-    }
-
-    private void steps(String way, List<VerseSheet.Step> steps) {
-        if (!steps.isEmpty()) {
-            html.tag("dt", way).line("dd", () -> {
-                for (int i = 0; i < steps.size(); i++) {
-                    html.raw(i == 0 ? "" : "; then ");
-                    step(steps.get(i));
-                }
-            });
-        }
-    }
-
-    private void step(VerseSheet.Step step) {
-        String between = "";
-        for (ChangeRow row : step.changes()) {
-            html.raw(between + row.kind().word() + " ");
-            places(row.places());
-            between = "; ";
-        }
-        html.text(" (" + step.changeWords().replace(" ", NO_BREAK) + ")");
-    }
-
-    private void pistons() {
-        card(
-                "pistons",
-                "Pistons to set before the service",
-                List.of("Piston", "Level", "Set", "For"),
-                sheet.pistons().stream()
-                        .<Runnable>map(each -> () -> html.tag("th", each.piston(), "scope", "row")
-                                .tag("td", each.levelWords())
-                                .tag("td", () -> setting(each.drawn()))
-                                .tag("td", String.join(", ", each.usedBy()))));
-    }
-
-    private void setting(List<DivisionLine> drawn) {
-        if (drawn.isEmpty()) {
-            html.text("nothing");
-        }
-        drawn.forEach(each -> html.tag("p", () -> html.tag("b", each.where()).text(" " + labels(each.knobs()))));
-    }
-
-    private void assistant() {
-        card(
-                "assistant",
-                "For the registrant",
-                List.of("Before", "Push in", "Draw"),
-                sheet.turns().stream()
-                        .<Runnable>map(each -> () -> html.tag("th", each.hymn() + " " + each.verse(), "scope", "row")
-                                .tag("td", () -> places(each.places(ChangeRow.Kind.PUT_IN)))
-                                .tag("td", () -> places(each.places(ChangeRow.Kind.DRAW)))));
-    }
-
-    /** A card on a page of its own; none without rows. */
-    private void card(String id, String title, List<String> heads, Stream<Runnable> cells) {
-        List<Runnable> rows = cells.toList();
-        if (!rows.isEmpty()) {
             html.block(
                     "section",
-                    () -> html.line("h2", title, "id", id).block("table", () -> table(heads, rows)),
-                    "class",
-                    "card",
-                    "aria-labelledby",
-                    id);
+                    () -> {
+                        html.block("header", () -> html.line("p", page.number(), "class", "number")
+                                .line(heading, page.title(), "id", id));
+                        blocks(page.blocks(), id);
+                    },
+                    attributes.toArray());
         }
     }
 
-    private void table(List<String> heads, List<Runnable> rows) {
-        html.line("thead", () -> html.tag("tr", () -> heads.forEach(each -> html.tag("th", each, "scope", "col"))))
-                .block("tbody", () -> rows.forEach(row -> html.line("tr", row)));
+    /** The size of its letters on every paper. */
+    private static String sizes(SheetPage page) {
+        return Arrays.stream(PageFit.Paper.values())
+                .map(paper ->
+                        "--" + paper.name().toLowerCase(Locale.ROOT) + ":" + new PageFit(paper).sizePt(page) + "pt")
+                .collect(Collectors.joining(";"));
     }
 
+    private void blocks(List<SheetPage.Block> blocks, String id) {
+        for (int i = 0; i < blocks.size(); i++) {
+            block(blocks.get(i), id + "v" + i);
+        }
+    }
+
+    private void block(SheetPage.Block block, String id) {
+        if (block instanceof SheetPage.Line line) {
+            html.line("p", line.text(), "class", line.look().css());
+        } else if (block instanceof SheetPage.Rows rows) {
+            rows(rows);
+        } else if (block instanceof SheetPage.Verse verse) {
+            html.block("article", () -> verse(verse, id), "class", "verse", "aria-labelledby", id);
+        } else if (block instanceof SheetPage.Curve curve) {
+            html.block("figure", () -> curve.chart().draw(html)).line("p", Chart.KEY, "class", Look.KEY.css());
+        }
+    }
+
+    /** Label and piston on the left, all else beside them. */
+    private void verse(SheetPage.Verse verse, String id) {
+        html.block("div", () -> mark(verse, id), "class", "mark").block("div", () -> blocks(verse.blocks(), id));
+    }
+
+    private void mark(SheetPage.Verse verse, String id) {
+        html.line("h3", verse.label(), "id", id, "class", length(verse.label(), LABEL));
+        if (!verse.piston().isBlank()) {
+            html.line(
+                    "p",
+                    () -> html.tag("span", "piston ", "class", "apart").text(verse.piston()),
+                    "class",
+                    "piston " + length(verse.piston(), PISTON));
+        }
+    }
+
+    private static String length(String text, int room) {
+        return text.length() <= room ? "short" : text.length() <= room + 2 ? "longer" : "long";
+    }
+
+    private void rows(SheetPage.Rows rows) {
+        if (!rows.rows().isEmpty()) {
+            html.block(
+                    "ul",
+                    () -> rows.rows().forEach(this::row),
+                    "class",
+                    rows.look().css());
+        }
+    }
+
+    private void row(SheetPage.Row row) {
+        Object[] attributes = row.weight() == Weight.PLAIN
+                ? new Object[] {}
+                : new Object[] {"class", row.weight().css()};
+        html.line("li", () -> html.tag("b", row.head()).raw(" ").tag("span", row.text()), attributes);
+    }
+
+    /** The style that is part of the program, with the sizes that fit a page to its leaf. */
     private static String style() {
+        String sizes = Arrays.stream(Look.values())
+                .map(look -> "." + look.css() + " { font-size: " + look.em() + "em; }\n"
+                        + (look.headEm() > 0
+                                ? "." + look.css() + " > li { grid-template-columns: " + look.headEm()
+                                        + "em minmax(0, 1fr); }\n"
+                                : ""))
+                .collect(Collectors.joining());
+        String marks = "header { font-size: " + PageFit.TITLE_EM + "em; }\n" + ".verse { grid-template-columns: "
+                + PageFit.MARK_EM + "em minmax(0, 1fr); }\n" + ".mark h3 { font-size: " + PageFit.LABEL_EM + "em; }\n"
+                + ".piston { font-size: " + PageFit.PISTON_EM + "em; }\n";
         try (InputStream css = SheetHtml.class.getResourceAsStream("/versewind/sheet/sheet.css")) {
-            return new String(css.readAllBytes(), StandardCharsets.US_ASCII);
+            return sizes + marks + new String(css.readAllBytes(), StandardCharsets.US_ASCII);
         } catch (IOException unreadable) {
             throw new UncheckedIOException("the style of the sheet is part of the program", unreadable);
         }

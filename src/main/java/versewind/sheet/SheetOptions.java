@@ -7,10 +7,11 @@ package versewind.sheet;
  * @param content how much of every verse it has
  * @param steps whether it has the steps stronger and softer
  */
-public record SheetOptions(Type type, Content content, Steps steps) {
+public record SheetOptions(Type type, Content content, Steps steps, Reader reader) {
 
     /** A sheet as it is when nothing is said. */
-    public static final SheetOptions USUAL = new SheetOptions(Type.USUAL, Content.WHOLE, Steps.LEFT_OUT);
+    public static final SheetOptions USUAL =
+            new SheetOptions(Type.USUAL, Content.WHOLE, Steps.LEFT_OUT, Reader.ORGANIST);
 
     /** How large a sheet is set. */
     public enum Type {
@@ -29,6 +30,14 @@ public record SheetOptions(Type type, Content content, Steps steps) {
     public enum Steps {
         LEFT_OUT,
         SHOWN
+    }
+
+    /** Who plays from it. */
+    public enum Reader {
+        /** Whoever knows the organ. */
+        ORGANIST,
+        /** A deputy: the sheet begins with the organ, and ends with what a registrant does. */
+        DEPUTY
     }
 
     /** Whether all that is drawn is listed for a verse of a hymn, counted from 0. */

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import versewind.plan.Verse;
 import versewind.rules.DynamicStep;
-import versewind.sound.Balance;
 import versewind.sound.ClearShare;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
@@ -19,11 +18,10 @@ import versewind.sound.Estimate;
  * @param playing who sings and how, what hands and feet play, and where
  * @param drawn what is drawn
  * @param before label of the verse played before it; empty for the first of the service
- * @param changes what is moved since then; all that is drawn for the first of the service
- * @param besides what of that a hand moves where pistons are pressed that do not set everything
+ * @param changes what hands and feet move since then besides the pistons; all that is drawn for the first of the service
  * @param leftOut what is moved instead where verses before it are left out, if that is not the same
- * @param played how to touch the keys, how long to breathe, or whether the breath is too short for what is moved, where
- *     there is something to say
+ * @param played how to touch the keys, where that is not as in the verse before, and whether the breath is too short for
+ *     what is moved
  * @param stronger what makes it stronger, step by step, if that is wanted
  * @param softer what makes it softer, likewise
  */
@@ -35,7 +33,6 @@ public record VerseSheet(
         List<DivisionLine> drawn,
         Optional<String> before,
         List<ChangeRow> changes,
-        List<ChangeRow> besides,
         List<LeftOut> leftOut,
         List<String> played,
         List<Step> stronger,
@@ -44,7 +41,6 @@ public record VerseSheet(
     public VerseSheet {
         drawn = List.copyOf(drawn);
         changes = List.copyOf(changes);
-        besides = List.copyOf(besides);
         leftOut = List.copyOf(leftOut);
         played = List.copyOf(played);
         stronger = List.copyOf(stronger);
@@ -88,35 +84,18 @@ public record VerseSheet(
         }
     }
 
-    /** The organ's level in the nave: "f 81±3 dB(A)"; "silent". */
+    /** The organ's level in the nave in dB(A): "f 81±3"; "silent". */
     public String levelWords() {
-        return (estimate.dynamic().map(Dynamic::word).orElse("") + " " + level()).strip();
-    }
-
-    /** "81±3 dB(A)"; "silent". */
-    String level() {
-        return estimate.organDba().isEmpty()
-                ? "silent"
-                : LevelText.whole(estimate.organDba(), estimate.plusMinus().organDb()) + " dB(A)";
-    }
-
-    /** What it comes to: "leads, 8 in 10; share 23%". */
-    public String verdictWords() {
-        Balance balance = estimate.balance();
-        return Wording.verdict(balance)
-                + Wording.share(balance).map(share -> "; " + share).orElse("");
+        if (estimate.organDba().isEmpty()) {
+            return "silent";
+        }
+        String level = LevelText.whole(estimate.organDba(), estimate.plusMinus().organDb());
+        return (estimate.dynamic().map(Dynamic::word).orElse("") + " " + level).strip();
     }
 
     /** With a minus sign for a hyphen, as print has it. */
     private static String printed(String signed) {
         return signed.replace('-', '\u2212');
-    }
-
-    /** One standard deviation of its level in the nave in dB; empty where nothing sounds. */
-    OptionalDouble plusMinusDb() {
-        return estimate.isSilent()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(estimate.plusMinus().organDb());
     }
 
     /** Whether something should be done about it. */

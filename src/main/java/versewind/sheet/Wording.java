@@ -6,6 +6,7 @@ import versewind.organ.Division;
 import versewind.organ.Instrument;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Mode;
+import versewind.plan.Mood;
 import versewind.plan.Share;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
@@ -42,6 +43,12 @@ public final class Wording {
         return inTen == Share.USUAL_IN_TEN ? "" : ", " + inTen + " in 10 singing";
     }
 
+    /** A key as it is printed: "E\u266d" for "E flat", "f\u266f minor" for "f sharp minor". */
+    static String key(String typed) {
+        return typed.replaceFirst("^([A-Ga-g])(?: ?flat|b)(?![a-z])", "$1\u266d")
+                .replaceFirst("^([A-Ga-g])(?: ?sharp|#)(?![a-z])", "$1\u266f");
+    }
+
     /** What hands and feet play, and where: "four parts on Great". */
     public static String hands(Instrument organ, HandsAndFeet hands) {
         List<Division> divisions = organ.divisions();
@@ -54,13 +61,14 @@ public final class Wording {
     /** Both: "congregation of 180, ordinary; four parts on Great". */
     public static String playing(Verse verse, int people, Estimate estimate, Instrument organ) {
         String who = who(verse, people, estimate);
-        String leftOut = verse.isOptional() ? "; may be left out" : "";
+        String also = (verse.mood() == Mood.PLAIN ? "" : "; " + verse.mood().word())
+                + (verse.isOptional() ? "; may be left out" : "");
         if (!verse.isPlayed()) {
-            return who + leftOut;
+            return who + also;
         }
         boolean isSaid =
                 verse.mode() == Mode.MELODY_SOLOED && verse.hands().layout().isSoloed();
-        return (isSaid ? "the " : who + "; ") + hands(organ, verse.hands()) + leftOut;
+        return (isSaid ? "the " : who + "; ") + hands(organ, verse.hands()) + also;
     }
 
     /** The verdict on the organ, the words or the melody, with its odds: "lead only just, 6 in 10". */

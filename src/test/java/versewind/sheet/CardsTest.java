@@ -66,7 +66,7 @@ class CardsTest {
     @Test
     void whoever_pulls_stops_is_told_what_a_piston_that_there_is_not_leaves() throws BadFile {
         Sheet sheet = Sheets.of(Sheets.hymn("1", Sheets.verse("V1", "G1", soft), Sheets.verse("V2", "G99", loud)));
-        assertThat(sheet.turns()).extracting(Sheet.Turn::verse).containsExactly("V2");
+        assertThat(sheet.turns()).extracting(Sheet.Turn::verse).containsExactly("1 V2");
     }
 
     @Test
@@ -92,7 +92,7 @@ class CardsTest {
                 Sheets.verse("V3", "", loud.withBox(1, BoxPosition.CLOSED)),
                 Sheets.verse("V4", "", soft)));
         List<Sheet.Turn> turns = sheet.turns();
-        assertThat(turns).extracting(Sheet.Turn::verse).containsExactly("V1", "V4");
+        assertThat(turns).extracting(Sheet.Turn::verse).containsExactly("1 V1", "1 V4");
         assertThat(turns.get(1).changes().get(0).places())
                 .contains(new Placed("Great", List.of("Fifteenth 2", "Mixture III")));
         assertThat(turns.get(1).changes()).noneMatch(row -> row.kind() == ChangeRow.Kind.BOX);

@@ -2,26 +2,38 @@ package versewind.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
 import versewind.organ.Registration;
 import versewind.store.BadFile;
 
 class PlayingNotesTest {
 
-    private static String breath(VerseSheet verse) {
-        return verse.played().size() == 1 ? "-" : verse.played().get(1);
-    }
-
     @Test
-    void the_breath_is_told_once_in_a_hymn_and_not_where_there_is_nothing_between() throws BadFile {
+    void the_breath_stands_once_over_a_hymn_and_not_where_there_is_nothing_between() throws BadFile {
         Registration silent = Registration.silent(Sheets.organ());
         Sheet sheet = Sheets.of(
                 Sheets.hymn("1", Sheets.verse("V1", "", silent), Sheets.verse("V2", "", silent)),
                 Sheets.hymn("2", Sheets.verse("V1", "", silent)));
-        assertThat(sheet.hymns().get(0).verses())
-                .extracting(PlayingNotesTest::breath)
-                .containsExactly("Breathe 2 beats between verses.", "-");
-        assertThat(breath(sheet.hymns().get(1).verses().get(0))).isEqualTo("-");
+        assertThat(sheet.hymns()).extracting(HymnSheet::breath).containsExactly("breathe 2 beats", "");
+    }
+
+    @ParameterizedTest
+    @FieldSource("versewind.sheet.Sheets#SHIPPED")
+    void the_touch_is_said_first_and_again_only_where_it_changes(String plan) throws BadFile {
+        for (HymnSheet hymn : Sheets.shipped(plan, SheetOptions.USUAL).hymns()) {
+            List<String> touches = hymn.verses().stream()
+                    .flatMap(verse -> verse.played().stream())
+                    .filter(words -> words.matches("(Legato|Lightly|Detached|Well).*"))
+                    .toList();
+            assertThat(hymn.verses().get(0).played()).contains(touches.get(0));
+            assertThat(touches).hasSizeLessThan(hymn.verses().size());
+            for (int i = 1; i < touches.size(); i++) {
+                assertThat(touches.get(i)).isNotEqualTo(touches.get(i - 1));
+            }
+        }
     }
 
     @Test
@@ -39,6 +51,7 @@ class PlayingNotesTest {
         Sheet thin = Sheets.shipped("advent-candlelight", Sheets.LARGE);
         assertThat(thin.hymns().get(0).verses().get(0).played()).contains("Legato.");
         Sheet full = Sheets.shipped("easter-cathedral", Sheets.LARGE);
-        assertThat(full.hymns().get(0).verses().get(7).played()).contains("Detached, notes held 3/4 of the beat.");
+        assertThat(full.hymns().get(0).verses())
+                .anyMatch(verse -> verse.played().contains("Detached, notes held 3/4 of the beat."));
     }
 }

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.Golden;
 import versewind.organ.NotationException;
@@ -77,7 +77,7 @@ class SheetHtmlTest {
     }
 
     private static String label(String label) {
-        return text(SheetHtml.unbroken(label));
+        return text(SheetPages.unbroken(label));
     }
 
     @Test
@@ -96,7 +96,7 @@ class SheetHtmlTest {
     }
 
     @Test
-    void headings_go_down_one_step_at_a_time_and_every_table_and_picture_says_what_it_is() throws BadFile {
+    void headings_go_down_one_step_at_a_time_and_the_picture_says_what_it_is() throws BadFile {
         String html = SheetHtml.of(Sheets.shipped("easter-cathedral", SheetOptions.USUAL));
         List<Integer> levels = new ArrayList<>();
         Matcher heading = Pattern.compile("<h([1-6])").matcher(html);
@@ -107,46 +107,78 @@ class SheetHtmlTest {
         for (int i = 1; i < levels.size(); i++) {
             assertThat(levels.get(i)).isBetween(2, levels.get(i - 1) + 1);
         }
-        assertThat(count(html, "<th ")).isEqualTo(count(html, "scope=\"(row|col)\""));
         assertThat(count(html, "<svg "))
                 .isEqualTo(count(html, "role=\"img\""))
-                .isEqualTo(count(html, "<title>[^<]*organ"));
-        assertThat(count(html, "<svg ")).isGreaterThan(3);
+                .isEqualTo(count(html, "<title>[^<]*organ"))
+                .isEqualTo(1);
     }
 
     private static long count(String html, String pattern) {
         return Pattern.compile(pattern).matcher(html).results().count();
     }
 
-    @Test
-    void only_what_changes_leaves_the_stops_of_later_verses_out() throws BadFile {
-        String whole = SheetHtml.of(Sheets.shipped("harvest-festival", SheetOptions.USUAL));
-        String changes = SheetHtml.of(Sheets.shipped("harvest-festival", Sheets.CHANGES));
-        int hymns =
-                Sheets.shipped("harvest-festival", SheetOptions.USUAL).hymns().size();
-        assertThat(count(changes, "<table class=\"stops\"")).isEqualTo(hymns);
-        assertThat(count(whole, "<table class=\"stops\"")).isEqualTo(count(whole, "<article"));
+    /** Pages of a sheet by what they are about. */
+    private static List<String> kinds(String html) {
+        return Pattern.compile("<section class=\"page ([a-z]+)\"")
+                .matcher(html)
+                .results()
+                .map(page -> page.group(1))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @FieldSource("versewind.sheet.Sheets#SHIPPED")
+    void the_service_has_one_page_and_every_hymn_another(String plan) throws BadFile {
+        Sheet sheet = Sheets.shipped(plan, SheetOptions.USUAL);
+        String html = SheetHtml.of(sheet);
+        assertThat(kinds(html)).hasSize(sheet.hymns().size() + 1).startsWith("overview");
+        assertThat(kinds(html).subList(1, kinds(html).size())).containsOnly("hymn");
+        assertThat(html)
+                .contains(".page + .page { margin-top: 0; padding-top: 0; border-top: 0; break-before: page; }");
+        assertThat(count(html, "style=\"--a4:[0-9.]+pt;--a5:[0-9.]+pt\""))
+                .isEqualTo(kinds(html).size());
     }
 
     @Test
-    void every_drawn_stop_stands_once_in_the_table_of_its_verse() throws BadFile {
-        Sheet sheet = Sheets.shipped("wedding", SheetOptions.USUAL);
-        List<String> tables = Pattern.compile("(?s)<table class=\"stops\">.*?</table>")
-                .matcher(SheetHtml.of(sheet))
-                .results()
-                .map(MatchResult::group)
-                .toList();
-        List<VerseSheet> verses =
-                sheet.hymns().stream().flatMap(hymn -> hymn.verses().stream()).toList();
-        assertThat(tables).hasSameSizeAs(verses);
-        for (int i = 0; i < tables.size(); i++) {
-            int stops = verses.get(i).verse().registration().stops().size();
-            int others = verses.get(i).verse().registration().couplers().size()
-                    + verses.get(i).verse().registration().tremulants().size();
-            String cells = tables.get(i).replaceAll("(?s)<caption>.*</caption>|<th.*?</th>|<span.*?</span>", "");
-            long names = Pattern.compile(", |<td>").matcher(cells).results().count();
-            assertThat(names).isEqualTo(stops + others);
-        }
+    void for_a_deputy_the_organ_comes_first_and_the_registrants_list_last() throws BadFile {
+        String html = SheetHtml.of(Sheets.shipped("ordinary-sunday", Sheets.DEPUTY));
+        assertThat(kinds(html)).startsWith("organ", "overview", "hymn").endsWith("registrant");
+        String first = html.substring(html.indexOf("<section"), html.indexOf("</section>"));
+        assertThat(first)
+                .contains("Action", "Couplers", "Swell boxes", "Pistons", "Player", "Before")
+                .contains("Pistons to set before the service");
+    }
+
+    @Test
+    void the_piston_is_larger_than_what_changes_and_that_larger_than_all_else() {
+        double moves = SheetPage.Look.MOVES.em();
+        assertThat(PageFit.PISTON_EM).isGreaterThan(moves);
+        assertThat(SheetPage.Look.values())
+                .filteredOn(look -> look != SheetPage.Look.MOVES)
+                .allMatch(look -> look.em() < moves);
+    }
+
+    @Test
+    void levels_and_verdicts_stand_on_the_first_page_only() throws BadFile {
+        String html = SheetHtml.of(Sheets.shipped("harvest-festival", SheetOptions.USUAL));
+        String hymns = html.substring(html.indexOf("</section>"));
+        assertThat(count(html, "in 10")).isGreaterThan(10);
+        assertThat(count(hymns, "in 10|&#177;|<svg")).isZero();
+    }
+
+    @Test
+    void a_flat_and_a_sharp_are_signs() {
+        assertThat(List.of("E flat", "Eb", "b flat minor", "F sharp", "d minor", "Ebony"))
+                .extracting(Wording::key)
+                .containsExactly("E\u266d", "E\u266d", "b\u266d minor", "F\u266f", "d minor", "Ebony");
+    }
+
+    @Test
+    void only_what_changes_leaves_the_stops_of_later_verses_out() throws BadFile {
+        String whole = SheetHtml.of(Sheets.shipped("harvest-festival", SheetOptions.USUAL));
+        Sheet sheet = Sheets.shipped("harvest-festival", Sheets.CHANGES);
+        long lists = count(SheetHtml.of(sheet), "<ul class=\"stops\"");
+        assertThat(lists).isLessThanOrEqualTo(sheet.hymns().size()).isLessThan(count(whole, "<ul class=\"stops\""));
     }
 
     private static Registration drawn(String typed) throws BadFile {

@@ -22,12 +22,27 @@ import versewind.store.OpenPlan;
 /** Sheets of shipped plans, and of plans with odd words in them. */
 final class Sheets {
 
-    static final SheetOptions LADDER =
-            new SheetOptions(SheetOptions.Type.USUAL, SheetOptions.Content.WHOLE, SheetOptions.Steps.SHOWN);
-    static final SheetOptions LARGE =
-            new SheetOptions(SheetOptions.Type.LARGE, SheetOptions.Content.WHOLE, SheetOptions.Steps.LEFT_OUT);
-    static final SheetOptions CHANGES =
-            new SheetOptions(SheetOptions.Type.USUAL, SheetOptions.Content.CHANGES, SheetOptions.Steps.LEFT_OUT);
+    static final SheetOptions LADDER = new SheetOptions(
+            SheetOptions.Type.USUAL,
+            SheetOptions.Content.WHOLE,
+            SheetOptions.Steps.SHOWN,
+            SheetOptions.Reader.ORGANIST);
+    static final SheetOptions LARGE = new SheetOptions(
+            SheetOptions.Type.LARGE,
+            SheetOptions.Content.WHOLE,
+            SheetOptions.Steps.LEFT_OUT,
+            SheetOptions.Reader.ORGANIST);
+    static final SheetOptions CHANGES = new SheetOptions(
+            SheetOptions.Type.USUAL,
+            SheetOptions.Content.CHANGES,
+            SheetOptions.Steps.LEFT_OUT,
+            SheetOptions.Reader.ORGANIST);
+
+    static final SheetOptions DEPUTY = new SheetOptions(
+            SheetOptions.Type.USUAL,
+            SheetOptions.Content.WHOLE,
+            SheetOptions.Steps.LEFT_OUT,
+            SheetOptions.Reader.DEPUTY);
 
     static final List<String> SHIPPED = List.of(
             "advent-candlelight",

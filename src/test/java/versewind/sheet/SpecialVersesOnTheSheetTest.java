@@ -28,7 +28,7 @@ class SpecialVersesOnTheSheetTest {
                 Sheets.verse("V2", "", flute).withOptional(true),
                 Sheets.verse("V3", "", principal))));
 
-        assertThat(html).contains("four parts on Great; may be left out", "With V2 left out:", "No changes.");
+        assertThat(html).contains("four parts on Great; may be left out", "With V2 left out: no changes.");
     }
 
     @Test
