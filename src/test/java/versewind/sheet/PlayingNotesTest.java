@@ -29,7 +29,6 @@ class PlayingNotesTest {
                     .filter(words -> words.matches("(Legato|Lightly|Detached|Well).*"))
                     .toList();
             assertThat(hymn.verses().get(0).played()).contains(touches.get(0));
-            assertThat(touches).hasSizeLessThan(hymn.verses().size());
             for (int i = 1; i < touches.size(); i++) {
                 assertThat(touches.get(i)).isNotEqualTo(touches.get(i - 1));
             }
