@@ -131,15 +131,21 @@ record AssessmentReport(
         };
     }
 
-    /** The remarks on some verses, as one paragraph. */
+    /** The remarks on some verses, as one paragraph; verses of which the same is said stand together: "V1, V3 ...". */
     private static void said(
             Page page,
             String head,
             String start,
             Assessment.OfHymn of,
             Function<Assessment.OfVerse, Optional<String>> words) {
-        String all = of.verses().stream()
-                .flatMap(verse -> words.apply(verse).map(each -> verse.verse().label() + " " + each).stream())
+        Map<String, List<String>> labels = new LinkedHashMap<>();
+        for (Assessment.OfVerse verse : of.verses()) {
+            words.apply(verse).ifPresent(each -> labels.computeIfAbsent(each, none -> new ArrayList<>())
+                    .add(verse.verse().label()));
+        }
+        String all = labels.entrySet().stream()
+                .map(each ->
+                        each.getValue().stream().distinct().collect(Collectors.joining(", ")) + " " + each.getKey())
                 .collect(Collectors.joining("; "));
         if (!all.isEmpty()) {
             page.hanging(page.left(head, LABEL) + "  ", start + all + ".");

@@ -3,7 +3,6 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import versewind.organ.Instrument;
 import versewind.organ.Pressed;
@@ -100,10 +99,6 @@ final class DeskWords {
 
     private String level(Estimate estimate) {
         return estimate.dynamic().map(Dynamic::word).orElse("");
-    }
-
-    private String plusMinus(OptionalDouble db) {
-        return db.isPresent() ? Mark.PLUS_MINUS.in(marks) + Math.round(db.getAsDouble()) : "";
     }
 
     private String signed(double db) {

@@ -9,7 +9,6 @@ import static versewind.rules.RuleCase.great;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -24,7 +23,6 @@ import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
-import versewind.sound.Verdict;
 
 /** All of it common practice, no source. */
 class AdviceTest {
@@ -46,17 +44,6 @@ class AdviceTest {
             "Great: Trumpet 8",
             "Great: Posaune 8",
             "Great: Clarion 4");
-
-    private static Verse withVerdict(Verdict verdict, Stream<Verse> verses) {
-        return verses.filter(verse -> CATHEDRAL
-                        .sound()
-                        .estimate(verse, FEW, OptionalInt.of(90))
-                        .balance()
-                        .verdict()
-                        .equals(verdict))
-                .findFirst()
-                .orElseThrow();
-    }
 
     private static Verse mended(Finding finding, Plan plan) {
         VersePlace place = finding.place();
@@ -81,16 +68,6 @@ class AdviceTest {
                 .isNotEmpty()
                 .noneMatch(stop -> CATHEDRAL.organ().stops().get(stop).stop().family() == Family.CHORUS_REED);
         assertThat(CATHEDRAL.found(BalanceRule.LEAD_LOST, FEW, after)).isEmpty();
-        assertThat(CATHEDRAL.faults().in(after)).isEmpty();
-    }
-
-    private static void assertLeads(Verse after) {
-        assertThat(CATHEDRAL
-                        .sound()
-                        .estimate(after, FEW, OptionalInt.of(90))
-                        .balance()
-                        .verdict())
-                .isEqualTo(Verdict.LEADS);
         assertThat(CATHEDRAL.faults().in(after)).isEmpty();
     }
 
