@@ -19,7 +19,7 @@ record Candidate(
     /** A difference that nobody hears as one, in dB. */
     private static final double UNHEARD_DB = 1;
 
-    /** Whether another is the same to the ear, or goes by the same name. */
+    /** True if another is the same to the ear, or goes by the same name. */
     boolean isLike(Candidate other) {
         boolean isUnheard = Math.abs(levelDba - other.levelDba) < UNHEARD_DB && kinds == other.kinds;
         return sketch.sound().isLike(other.sketch.sound())

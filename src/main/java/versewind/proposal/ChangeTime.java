@@ -6,7 +6,7 @@ import versewind.rules.BetweenVerses;
 import versewind.rules.StopChanges;
 
 /**
- * What can be moved between two verses, and what it costs. What is not heard in the verse before can be drawn there
+ * The cost of a change between two verses in the time there is. What is not heard in the verse before can be drawn there
  * already, and what is not heard in the verse after may stay drawn: both are nearly free.
  *
  * @param seconds the time there is
@@ -20,7 +20,7 @@ record ChangeTime(double seconds, double moveS, List<Knobs> pistons) {
     private static final double A_BOX = 0.05;
     private static final double A_PISTON = 0.2;
 
-    /** What a change costs at least that does not fit into the breath. */
+    /** Least cost of a change that does not fit into the breath. */
     static final double TOO_LATE = 7;
 
     private static final double TOO_LATE_FOR_EACH = 0.15;

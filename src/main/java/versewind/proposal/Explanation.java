@@ -7,7 +7,7 @@ import versewind.rules.OrganFacts;
 import versewind.sound.Balance;
 import versewind.sound.Verdict;
 
-/** What speaks for a registration, in words. */
+/** Reasons for a registration, in words. */
 final class Explanation {
 
     private static final double RESERVATION = 0.6;

@@ -73,11 +73,11 @@ public final class RegistrationProposer {
                                 asked,
                                 each,
                                 settled(each, step.before()),
-                                Optional.of(chosen.get(0)).filter(best -> best != each)))
+                                Optional.of(chosen.get(0)).filter(best -> !best.equals(each))))
                         .toList());
     }
 
-    /** What is drawn in the verse before, as that verse judges it. */
+    /** The draft of the verse before, as that verse judges it. */
     private Candidate neighbour(Plan plan, VersePlace place, Draft draft) {
         VersePlace before = new VersePlace(place.hymn(), place.verse() - 1);
         Sound sound = new Sound(draft.hands().right(), BuildingStep.FLUTE_8, "", Voice.NONE, "", "", 0);

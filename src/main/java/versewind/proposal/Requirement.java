@@ -8,7 +8,7 @@ import versewind.plan.Mood;
 import versewind.rules.Company;
 
 /**
- * What a verse wants of its registration.
+ * The requirements of a verse for its registration.
  *
  * @param mode whom the organ accompanies; where it plays alone, those who will sing
  * @param company for whom it plays
@@ -41,19 +41,19 @@ record Requirement(
         return mode == Mode.CONGREGATION;
     }
 
-    /** Whether the tune is to have a manual of its own. */
+    /** True if the tune is to have a manual of its own. */
     boolean isOfTune() {
         return mode == Mode.MELODY_SOLOED;
     }
 
-    /** Whether a draft keeps the locks, and is played as may be. */
+    /** True if a draft keeps the locks, and is played as may be. */
     boolean allows(Draft draft) {
         return hands.contains(draft.hands())
                 && locks.always().minus(draft.stops()).isEmpty()
                 && !draft.stops().meets(locks.never());
     }
 
-    /** Whether the feet may play. */
+    /** True if the feet may play. */
     boolean mayUsePedal() {
         return hands.stream().anyMatch(each -> each.layout().usesPedal());
     }

@@ -23,7 +23,7 @@ import versewind.rules.OrganFacts;
 import versewind.sound.Balance;
 import versewind.sound.OrganSound;
 
-/** What the verses of plans want of their registrations on one instrument. Belongs to one thread, as its sound does. */
+/** The requirements of the verses of plans on one instrument. Belongs to one thread, as its sound does. */
 final class Requirements {
 
     private final OrganSound sound;
@@ -36,7 +36,7 @@ final class Requirements {
         this.usual = usual;
     }
 
-    /** What a verse wants, whatever stands beside it. */
+    /** The requirement of a verse, whatever stands beside it. */
     Requirement requirement(Plan plan, VersePlace place) {
         Requirement alone = alone(plan, place);
         return alone.isPeople() ? alone.with(withinReach(plan, place, alone, balance(plan, place, alone))) : alone;
@@ -135,7 +135,7 @@ final class Requirements {
                 && verse.singing().compareTo(Singing.STRONG) >= 0;
     }
 
-    /** What the organ plays alone keeps the fullest sound for the singing. */
+    /** A playover keeps the fullest sound for the singing. */
     private static Fullness least(Verse verse, Mood mood) {
         Fullness own = Fullness.of(mood);
         boolean isPlayover = !verse.isSung() && verse.mode() != Mode.MELODY_SOLOED;
@@ -164,7 +164,7 @@ final class Requirements {
         return verse.sungBy() == SungBy.DESCANT ? underDescant(fullest) : fullest;
     }
 
-    /** What leaves room for a descant. */
+    /** A sound that leaves room for a descant. */
     private static Fullness underDescant(Fullness fullest) {
         return Collections.min(List.of(fullest, Fullness.BRIGHT));
     }
@@ -278,7 +278,7 @@ final class Requirements {
         return new ChangeTime(seconds, plan.heading().moveS(), FreePistons.reaches(organ.organ()));
     }
 
-    /** What is drawn in the verse before, if anything. */
+    /** The draft of the verse before, if anything is drawn there. */
     static Optional<Draft> before(Plan plan, VersePlace place) {
         if (place.verse() == 0) {
             return Optional.empty();

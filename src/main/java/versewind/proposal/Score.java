@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * What speaks against a registration, in points: the lower the better. It is the sum of its parts.
+ * The rows against a registration, in points: the lower the better. It is the sum of its parts.
  *
  * @param parts every row that speaks against it
  */
@@ -21,7 +21,7 @@ public record Score(List<ScorePart> parts) {
         return parts.stream().mapToDouble(ScorePart::points).sum();
     }
 
-    /** What is worth a word against it, the weightiest first; the number of stops and a balance near its aim are not. */
+    /** The sentences worth a word against it, the weightiest first; the number of stops and a balance near its aim are not. */
     public List<String> remarks() {
         return parts.stream()
                 .filter(part -> part.kind() != PartKind.ECONOMY && part.points() >= WORTH_A_WORD)

@@ -94,7 +94,7 @@ final class ScoreFunction {
         add(candidate.sketch(), played(candidate.draft()), candidate.balance(), rows);
     }
 
-    /** What nobody sings to may be softer. */
+    /** Weight of the balance: a sound to which nobody sings may be softer. */
     private double weight() {
         return requirement.company().isSung() || requirement.isOfTune() ? 1 : ALONE;
     }

@@ -97,7 +97,7 @@ final class ServiceOptimizer {
 
     private final List<Knobs> settings;
 
-    /** What it costs to come from each candidate of the verse before to each of a verse. */
+    /** Costs of coming from each candidate of the verse before to each of a verse. */
     private void weigh(int stage) {
         List<Candidate> from = stages.get(stage - 1).candidates();
         List<Candidate> to = stages.get(stage).candidates();

@@ -42,7 +42,7 @@ final class Settling {
         }
     }
 
-    /** What is drawn in every verse. */
+    /** The registrations, verse after verse. */
     List<Registration> registrations() {
         return List.copyOf(settled);
     }

@@ -61,7 +61,7 @@ final class Shape {
         return occasion(plan).isHeldBack() || verse.singing() == Singing.GENTLE ? Mood.GENTLE : Mood.PLAIN;
     }
 
-    /** Whether the day is a feast. */
+    /** True if the day is a feast. */
     static boolean isFestal(Plan plan) {
         return occasion(plan) == Occasion.FESTAL;
     }

@@ -16,13 +16,13 @@ import versewind.rules.BuildingStep;
  */
 record Sound(int keyboard, BuildingStep step, String colour, Voice voice, String words, String place, int rung) {
 
-    /** Whether two are one to the ear. */
+    /** True if two are one to the ear. */
     boolean isLike(Sound other) {
         boolean isOneStep = step == other.step || voice != Voice.NONE;
         return keyboard == other.keyboard && isOneStep && colour.equals(other.colour);
     }
 
-    /** Whether it stands lower in the order than another on the same keyboard. */
+    /** True if it stands lower in the order than another on the same keyboard. */
     boolean isBelow(Sound other) {
         return keyboard == other.keyboard && colour.isEmpty() && other.colour.isEmpty() && rung < other.rung;
     }

@@ -42,7 +42,7 @@ final class StepCosts {
         return cost;
     }
 
-    /** Whether a step is fuller than those that cost least. */
+    /** True if a step is fuller than those that cost least. */
     static boolean isFull(Mode mode, BuildingStep step, Fullness wanted) {
         double cost = of(mode, step, wanted, wanted);
         return COSTS.get(mode).entrySet().stream()

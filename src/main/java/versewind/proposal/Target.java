@@ -96,7 +96,7 @@ record Target(Mode mode, double low, double high) {
         return lifted(-Math.max(0, centre() - full + 2 * A_STEP));
     }
 
-    /** Whether it lies higher than another by something that is heard. */
+    /** True if it lies higher than another by something that is heard. */
     boolean isHigherThan(Target other) {
         return centre() - other.centre() > (high - low) / 5;
     }

@@ -38,7 +38,7 @@ record Transition(Kind kind, Growth growth, Optional<ChangeTime> breath) {
     private static final double SOLOED_FAR_SOFTER_DB = 12;
     private static final double NEAR_DB = 3;
 
-    /** What two verses are to one another. */
+    /** How two verses belong together. */
     enum Kind {
         /** Different people sing them: they are not compared. */
         APART,

@@ -15,7 +15,7 @@ import versewind.rules.OrganFacts;
 import versewind.rules.StopClass;
 
 /**
- * What may be drawn for a verse: the rungs of the order of building up, for every way to play it, with the boxes in
+ * The drafts for a verse: the rungs of the order of building up, for every way to play it, with the boxes in
  * some positions. Nothing is drawn that the order does not have, but for colours: strings for soft verses, and what
  * sings a tune that is soloed.
  */

@@ -3,7 +3,7 @@ package versewind.proposal;
 import versewind.plan.Mood;
 
 /**
- * What sings the tune, and the points against it in a gentle, plain, bright and festal verse. Common practice, no
+ * The voices that sing a tune, and the points against it in a gentle, plain, bright and festal verse. Common practice, no
  * source; the points are estimates.
  */
 enum Voice {
