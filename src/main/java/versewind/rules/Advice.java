@@ -102,11 +102,15 @@ public final class Advice {
     /**
      * The first of what may mend a rule that is allowed and does: the rule is kept then, and no other of the verse is
      * broken for it. For a hard rule of choruses the balance or a soft rule may suffer, if there is no other way; the
-     * balance is mended when none of those is broken.
+     * balance and soft rules are mended when none of those is broken.
      */
     private Optional<Mend> mend(InHymn hymn, Broken broken) {
         List<Rule> before = rules(hymn, broken.verse());
-        boolean isTooSoon = broken.rule() instanceof BalanceRule
+        boolean isStructural =
+                broken.rule() instanceof ChorusRule && broken.rule().head().severity() == Severity.CAUTION;
+        boolean isOfPlan = broken.rule() instanceof ChangeRule || broken.rule() instanceof HymnRule;
+        boolean isTooSoon = !isStructural
+                && !isOfPlan
                 && before.stream()
                         .anyMatch(rule ->
                                 rule instanceof ChorusRule && rule.head().severity() == Severity.CAUTION);

@@ -126,14 +126,14 @@ public final class BuildingLine {
     }
 
     /**
-     * A registration with an addition taken back. What the addition had replaced returns; stops that its coupler had
+     * A registration with an addition taken back, but for stops that are kept. What the addition had replaced returns; stops that its coupler had
      * brought stay drawn, since nobody hears them.
      */
-    public Registration without(Registration drawn, Addition addition) {
+    Registration without(Registration drawn, Addition addition, IndexSet kept) {
         if (!addition.couplers().isEmpty()) {
             return drawn.withCouplers(drawn.couplers().minus(addition.couplers()));
         }
-        IndexSet gone = drawn.stops().and(addition.draws());
+        IndexSet gone = drawn.stops().and(addition.draws()).minus(kept);
         IndexSet back = IndexSet.of(addition.replaces().stream().filter(stop -> gone.stream()
                 .anyMatch(other -> organ.divisionOf(other) == organ.divisionOf(stop)
                         && organ.layer(other).isKinOf(organ.layer(stop)))));

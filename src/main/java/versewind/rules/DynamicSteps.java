@@ -12,7 +12,6 @@ import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
-import versewind.rules.BuildingLine.Addition;
 import versewind.sound.Estimate;
 import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
@@ -212,16 +211,9 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
                         : line.next(drawn).map(addition -> BuildingLine.with(drawn, addition));
             }
             return withoutStranger(drawn).or(() -> line.begun(drawn).stream()
-                    .map(addition -> without(drawn, addition))
+                    .map(addition -> line.without(drawn, addition, verse.locks().always()))
                     .filter(rest -> !rest.equals(drawn))
                     .findFirst());
-        }
-
-        private Registration without(Registration drawn, Addition addition) {
-            Registration rest = line.without(drawn, addition);
-            IndexSet always = verse.locks().always();
-            return rest.withStops(
-                    rest.stops().plus(drawn.stops().minus(drawn.stops().minus(always))));
         }
 
         /** Without a coupler, or the loudest stop, that sounds, is no part of the order and carries nothing. */

@@ -95,12 +95,12 @@ final class ReedOffenders {
                 : KEPT;
     }
 
-    /** True where the manuals have a chorus reed of 8 ft and neither hand sounds one. */
+    /** True where the manuals have a chorus reed of 8 ft and neither hand sounds that nor another reed of 8 ft. */
     static boolean isBeforeReeds(Chorus feet) {
         OrganFacts organ = feet.organ();
         PlayedRegistration played = feet.played();
         return !organ.of(StopClass.REED_8).minus(organ.bigReeds()).isEmpty()
-                && !played.right().has(StopClass.REED_8)
-                && !played.left().has(StopClass.REED_8);
+                && !played.right().hasAny(UNISON_REEDS)
+                && !played.left().hasAny(UNISON_REEDS);
     }
 }
