@@ -68,15 +68,15 @@ record ChangeTime(double seconds, double moveS, List<Knobs> pistons) {
         pistons = List.copyOf(pistons);
     }
 
-    double byHand(Moves moves) {
-        double cost = A_KNOB * moves.knobs() + UNHEARD * moves.unheard() + A_BOX * moves.boxes();
-        return isInTime(moves.knobs(), moves.boxes()) ? cost : cost + TOO_LATE + TOO_LATE_FOR_EACH * moves.knobs();
+    double byHand(Moves all) {
+        double cost = A_KNOB * all.knobs() + UNHEARD * all.unheard() + A_BOX * all.boxes();
+        return isInTime(all.knobs(), all.boxes()) ? cost : cost + TOO_LATE + TOO_LATE_FOR_EACH * all.knobs();
     }
 
-    double byPiston(Moves moves) {
-        int hands = moves.besides() + Math.max(0, moves.presses() - 1);
-        double cost = A_PISTON * Math.max(1, moves.presses()) + A_KNOB * moves.besides() + A_BOX * moves.boxes();
-        return isInTime(hands, moves.boxes()) ? cost : cost + TOO_LATE;
+    double byPiston(Moves all) {
+        int hands = all.besides() + Math.max(0, all.presses() - 1);
+        double cost = A_PISTON * Math.max(1, all.presses()) + A_KNOB * all.besides() + A_BOX * all.boxes();
+        return isInTime(hands, all.boxes()) ? cost : cost + TOO_LATE;
     }
 
     private boolean isInTime(int knobs, int boxes) {

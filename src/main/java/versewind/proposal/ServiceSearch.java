@@ -98,7 +98,7 @@ final class ServiceSearch {
         here.own().forEach(each -> all.put(each.draft(), each));
         Requirement requirement = here.scoring().requirement();
         for (Searched other : searched) {
-            if (other.place().hymn() == here.place().hymn() && other != here) {
+            if (other.place().hymn() == here.place().hymn() && !other.place().equals(here.place())) {
                 other.own().stream()
                         .limit(OF_OTHER_VERSES)
                         .filter(each -> requirement.allows(each.draft()))

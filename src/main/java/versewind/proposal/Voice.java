@@ -19,6 +19,7 @@ enum Voice {
     FLUTE(0.2, 0.4, 0.8, 1.5),
     STRING(0.5, 0.6, 1, 1.8);
 
+    @SuppressWarnings("ImmutableEnumChecker") // a value, which never changes
     private final double[] points;
 
     Voice(double gentle, double plain, double bright, double festal) {
