@@ -10,9 +10,25 @@ import versewind.rules.Touch;
  * said of the touch, or nothing.
  */
 final class AdviceLine {
+
+    /** Columns for how many more findings there are. */
+    private static final int MORE = 4;
+
     private AdviceLine() {}
 
-    static void paint(Frame frame, State state, PlanEdit work, int y) {
+    /** Rows in which the weightiest finding is said to its end. */
+    static int rows(PlanEdit work, int columns) {
+        return Advice.on(work.sound()).mentions(work.plan(), work.place()).stream()
+                .findFirst()
+                .map(first -> Text.wrapped(words(first), columns - MORE).size())
+                .orElse(1);
+    }
+
+    private static String words(Finding finding) {
+        return FindingsScreen.word(finding) + ": " + finding.sentence();
+    }
+
+    static void paint(Frame frame, State state, PlanEdit work, int y, int rows) {
         Advice advice = Advice.on(work.sound());
         Touch touch = advice.touch(work.plan(), work.place());
         List<Finding> findings = advice.mentions(work.plan(), work.place());
@@ -24,7 +40,15 @@ final class AdviceLine {
         }
         Finding first = findings.get(0);
         String more = findings.size() == 1 ? "" : " " + Mark.PLUS.in(state.marks()) + (findings.size() - 1);
-        int room = frame.width() - 2 - Text.columns(FindingsScreen.word(first) + ": " + first.sentence() + more);
+        if (rows > 1) {
+            List<String> lines = Text.wrapped(words(first), frame.width() - 2 - MORE);
+            Box.write(frame, 1, y, lines, rows, Style.TEXT);
+            frame.write(1, y, FindingsScreen.word(first) + ": ", FindingsScreen.style(first));
+            int last = Math.min(rows, lines.size()) - 1;
+            frame.write(1 + Text.columns(lines.get(last)), y + last, more, Style.FAINT);
+            return;
+        }
+        int room = frame.width() - 2 - Text.columns(words(first) + more);
         String wall = " " + Mark.WALL.in(state.marks()) + " ";
         int x = 1;
         for (String before : List.of(held, manner)) {

@@ -125,6 +125,7 @@ record Chooser(
         filter.paint(frame, x, box.y(), box.end() - x, true);
         Box window = box.rows(1, box.height() - 3);
         list.paint(frame, window, (row, index, y) -> row.paint(frame, window, y));
+        list.paintPosition(frame, box, window.height(), "row");
         if (list.isEmpty()) {
             String none = rows.isEmpty() ? "None yet." : "Nothing matches the filter.";
             frame.write(box.x(), box.y() + 1, none, Style.FAINT);

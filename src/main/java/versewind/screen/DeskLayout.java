@@ -42,7 +42,8 @@ record DeskLayout(
     private static final int TALL = 34;
     private static final int SMALL = 16;
 
-    static DeskLayout of(int rows) {
+    /** The layout of so many rows, for a service in which what is drawn takes so many at most. */
+    static DeskLayout of(int rows, int drawnWanted) {
         int gap = rows >= TALL ? 1 : 0;
         int letters = rows >= TALL ? 2 * BigLetters.DOTS_HIGH : rows >= SMALL ? BigLetters.DOTS_HIGH : 0;
         int noted = rows >= SMALL ? 1 : 0;
@@ -52,8 +53,8 @@ record DeskLayout(
         int now = who + 2 + noted + gap;
         int ladder = rows - 1 - ladders;
         int free = ladder - gap - now;
-        int drawnRows = rows >= SMALL ? Math.max(2, (free - 2 * gap) * 2 / 5) : 0;
-        int nextRows = rows >= SMALL ? Math.max(2, (free - 2 * gap) * 3 / 10) : free * 2 / 5;
+        int drawnRows = rows >= SMALL ? Math.max(2, Math.min(drawnWanted, (free - 2 * gap) / 2)) : 0;
+        int nextRows = rows >= SMALL ? Math.max(2, (free - drawnRows - 2 * gap) * 2 / 5) : free * 2 / 5;
         int nowRows = free - drawnRows - nextRows - 2 * gap;
         int drawn = now + nowRows + gap;
         int next = drawn + drawnRows + (drawnRows > 0 ? gap : 0);

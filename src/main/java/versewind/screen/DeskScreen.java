@@ -207,13 +207,13 @@ record DeskScreen(DeskNotes notes) implements Screen {
     }
 
     private void paint(Frame frame, State state, PlanEdit work) {
-        DeskLayout layout = DeskLayout.of(frame.height());
         Marks marks = state.marks();
+        DeskLayout layout = DeskLayout.of(frame.height(), DeskWords.drawnRows(marks, work, notes, blockColumns(frame)));
         DeskWords words = new DeskWords(marks, work, notes);
         int whole = frame.width() - 2;
         paintHeader(frame, work);
-        paintLetters(frame, marks, work, layout);
-        words.who(whole).paint(frame, marks, 1, layout.who(), whole, 1);
+        int who = paintLetters(frame, marks, work, layout) ? whole : paintPistonInWords(frame, work, layout) - 2;
+        words.who(who).paint(frame, marks, 1, layout.who(), who, 1);
         words.level(whole).paint(frame, marks, 1, layout.level(), whole, 1);
         if (layout.note() >= 0) {
             frame.write(1, layout.note(), frame.fit(note(work), whole), Style.MESSAGE);
@@ -275,31 +275,52 @@ record DeskScreen(DeskNotes notes) implements Screen {
         frame.write(pageX, 0, page, Style.TEXT);
     }
 
-    /** The hymn's number and the verse, then the piston at the right; without the number where that is too long. */
-    private static void paintLetters(Frame frame, Marks marks, PlanEdit work, DeskLayout layout) {
-        Verse verse = work.verse().orElseThrow();
+    /**
+     * The hymn's number and the verse, then the piston at the right in letters as large; without the number where that
+     * is too long. Returns whether there was room for the piston, or there is none.
+     */
+    private static boolean paintLetters(Frame frame, Marks marks, PlanEdit work, DeskLayout layout) {
+        String label = work.verse().orElseThrow().label();
         String number = work.hymn().map(Hymn::number).orElse("");
+        Optional<BigLetters> piston = BigLetters.of(piston(work));
         int whole = frame.width() - 2;
-        for (String text : List.of(number + " " + verse.label(), verse.label())) {
+        for (String text : List.of(number + " " + label, label)) {
             Optional<BigLetters> letters = BigLetters.of(text);
-            Optional<BigLetters.Dot> dot = letters.flatMap(each -> each.fitting(layout.dots(), whole));
+            Optional<BigLetters.Dot> dot = letters.flatMap(each -> layout.dots().stream()
+                    .filter(size -> size.columns() > 1 || text.equals(label))
+                    .filter(size -> each.columns(size) + pistonColumns(piston, size) <= whole)
+                    .findFirst());
             if (dot.isPresent()) {
                 letters.get().paint(frame, 1, 1, dot.get(), marks, style(marks, Style.STRONG));
-                int used = letters.get().columns(dot.get()) + 6 * dot.get().columns();
-                if (work.instrument().pistons().any()) {
-                    paintPiston(frame, marks, verse.piston(), layout, whole - used);
-                }
-                return;
+                piston.ifPresent(each -> each.paint(
+                        frame,
+                        frame.width() - 1 - each.columns(dot.get()),
+                        1,
+                        dot.get(),
+                        marks,
+                        style(marks, Style.HEADING)));
+                return piston.isPresent() || piston(work).isEmpty();
             }
         }
+        return piston(work).isEmpty();
     }
 
-    private static void paintPiston(Frame frame, Marks marks, String name, DeskLayout layout, int columns) {
-        Optional<BigLetters> piston = BigLetters.of(name);
-        piston.flatMap(each -> each.fitting(layout.dots(), columns)).ifPresent(dot -> {
-            int x = frame.width() - 1 - piston.get().columns(dot);
-            piston.get().paint(frame, x, 1, dot, marks, style(marks, Style.HEADING));
-        });
+    /** Columns of the piston and of what parts it from the verse. */
+    private static int pistonColumns(Optional<BigLetters> piston, BigLetters.Dot size) {
+        return piston.map(letters -> letters.columns(size) + 3 * size.columns()).orElse(0);
+    }
+
+    private static String piston(PlanEdit work) {
+        String name = work.verse().map(Verse::piston).orElse("");
+        return work.instrument().pistons().any() ? name.strip() : "";
+    }
+
+    /** The piston at the right of those who sing, where it has no big letters; returns the column where it begins. */
+    private static int paintPistonInWords(Frame frame, PlanEdit work, DeskLayout layout) {
+        String piston = " piston " + piston(work) + " ";
+        int x = Math.max(1, frame.width() - 1 - Text.columns(piston));
+        frame.write(x, layout.who(), piston, Style.DRAWN);
+        return x;
     }
 
     /** A character of ASCII does not fill its cell, so the ground of the cell does. */

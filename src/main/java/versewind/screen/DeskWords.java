@@ -203,6 +203,16 @@ final class DeskWords {
         return movements.where().equals(StopChangesByDivision.COUPLERS) ? "" : movements.where();
     }
 
+    /** The most rows that what is drawn takes in a verse of the service, with every division on lines of its own. */
+    static int drawnRows(Marks marks, PlanEdit work, DeskNotes notes, int columns) {
+        return ServiceOrder.places(work.plan()).stream()
+                .mapToInt(place -> new DeskWords(marks, work.at(place), notes)
+                        .drawn(Integer.MAX_VALUE)
+                        .rows(columns))
+                .max()
+                .orElse(0);
+    }
+
     /** All that is drawn; with names shortened where they do not fit. */
     Flow drawn(int columns, int rows) {
         Flow whole = drawn(Integer.MAX_VALUE);

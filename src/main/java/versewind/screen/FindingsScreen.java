@@ -1,8 +1,11 @@
 package versewind.screen;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Silenced;
@@ -58,18 +61,36 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
                 .orElseGet(() -> state.says("No remarks.")));
     }
 
-    /** The list at the first finding of the current verse, or after it. */
+    private static final Comparator<Finding> WEIGHTIEST_FIRST =
+            Comparator.comparing(Finding::isSilenced).thenComparing(Finding::severity);
+
+    /** The weightiest first, marked at the first one of the current verse, or else of its hymn. */
     static FindingsScreen of(PlanEdit work, OptionalInt people) {
-        List<Finding> rows = Advice.on(work.sound()).findings(attended(work.plan(), people));
-        int at = 0;
-        while (at < rows.size() - 1 && isBefore(rows.get(at).place(), work.place())) {
-            at++;
-        }
-        return new FindingsScreen(new ListBox<>(rows, at), people);
+        List<Finding> rows = Advice.on(work.sound()).findings(attended(work.plan(), people)).stream()
+                .sorted(WEIGHTIEST_FIRST)
+                .toList();
+        VersePlace here = work.place();
+        int marked = IntStream.concat(
+                        where(rows, finding -> finding.place().equals(here)),
+                        where(rows, finding -> finding.place().hymn() == here.hymn()))
+                .findFirst()
+                .orElse(0);
+        return new FindingsScreen(new ListBox<>(rows, marked), people);
     }
 
-    private static boolean isBefore(VersePlace one, VersePlace other) {
-        return one.hymn() < other.hymn() || (one.hymn() == other.hymn() && one.verse() < other.verse());
+    private static IntStream where(List<Finding> rows, Predicate<Finding> which) {
+        return IntStream.range(0, rows.size()).filter(i -> which.test(rows.get(i)));
+    }
+
+    /** With the next finding marked that has a fix, from a row on and then from the top; the same row where none has. */
+    private FindingsScreen atNextFix(int from) {
+        List<Finding> rows = list.rows();
+        int next = IntStream.concat(IntStream.range(Math.min(from, rows.size()), rows.size()), IntStream.range(0, from))
+                .filter(i -> i < rows.size())
+                .filter(i -> rows.get(i).mend().isPresent() && !rows.get(i).isSilenced())
+                .findFirst()
+                .orElse(from);
+        return new FindingsScreen(list.mark(next), people);
     }
 
     /** The plan before a number of people, if one is given. */
@@ -93,15 +114,12 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
 
     private State mend(State state, PlanEdit work, Finding finding) {
         if (finding.mend().isEmpty()) {
-            return state.says("There is no single change that fixes it.");
+            return state.show(atNextFix(list.marked())).says("There is no single change that fixes it.");
         }
         Mend mend = finding.mend().get();
-        return edited(
-                state,
-                work,
-                mend.on(work.plan()),
-                finding.place(),
-                "Done: " + mend.words() + " After closing, u to undo.");
+        State after = PlanChanges.edit(state, work, mend.on(work.plan()), finding.place());
+        return after.onWork(fixed -> after.show(of(fixed, people).atNextFix(list.marked()))
+                .says("Done: " + mend.words() + " After closing, u to undo."));
     }
 
     private State silence(State state, PlanEdit work, Finding finding) {
@@ -156,6 +174,7 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
         Box box = Box.open(frame, title(), WIDTH, Math.max(1, list.size()) + under + 1);
         Box window = box.rows(0, Math.max(1, box.height() - under - 1));
         list.paint(frame, window, (row, index, y) -> paintRow(frame, work, row, box, y));
+        list.paintPosition(frame, box, window.height(), "finding");
         int y = box.y() + box.height() - 2 - playing.size();
         if (!playing.isEmpty()) {
             String label = work.at(place).verse().orElseThrow().label();

@@ -56,6 +56,13 @@ final class Flow {
         return needed.isEmpty();
     }
 
+    /** Rows that it takes with every paragraph on lines of its own. */
+    int rows(int columns) {
+        return needed.stream()
+                .mapToInt(paragraph -> lines(paragraph, columns).size())
+                .sum();
+    }
+
     /** Whether all of it that must not be left out fits into a rectangle. */
     boolean fits(int columns, int rows) {
         return lines(joined(needed).get(0), columns).size() <= rows;

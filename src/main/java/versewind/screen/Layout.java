@@ -55,6 +55,17 @@ record Layout(int gridWidth, int listX, int listWidth, int top, int height, int 
         return rows < TALL ? 1 : 2;
     }
 
+    /** How many rows over the status bar hold nothing but the rule between stops and verses. */
+    static int blankRows(Frame frame, State state) {
+        Layout layout = of(state);
+        int y = layout.statusTop();
+        while (y > layout.top()
+                && frame.row(y - 1).replace(frame.mark(Mark.WALL), "").isBlank()) {
+            y--;
+        }
+        return layout.statusTop() - y;
+    }
+
     /** Whether a terminal is too small for what is to be on it. */
     static boolean isTooSmall(State state) {
         Screen.Size least = state.ground().least();

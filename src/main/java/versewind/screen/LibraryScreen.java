@@ -292,9 +292,11 @@ record LibraryScreen(LibraryState library) implements Screen {
         String count = library.count(list.size());
         frame.write(frame.width() - Text.columns(count) - 1, 0, count, Style.FAINT);
         list.paint(frame, window(frame, state), (plan, index, y) -> paintPlan(frame, state, plan, y));
-        list.current()
-                .ifPresent(plan ->
-                        frame.write(1, frame.height() - FOOT, frame.fit(about(plan), frame.width() - 2), Style.FAINT));
+        list.current().ifPresent(plan -> {
+            List<String> lines = Text.wrapped(about(plan), frame.width() - 2);
+            int rows = Math.min(lines.size(), 1 + Math.max(0, room(state) - list.size()));
+            Box.write(frame, 1, frame.height() - FOOT - rows + 1, lines, rows, Style.FAINT);
+        });
         return list.size();
     }
 
@@ -303,6 +305,8 @@ record LibraryScreen(LibraryState library) implements Screen {
         ListBox<Chooser.Row> list =
                 new ListBox<>(library.fittingOrgans(), library.list().marked());
         paintHead(frame, false);
+        String count = list.position("organ");
+        frame.write(frame.width() - Text.columns(count) - 1, 0, count, Style.FAINT);
         list.paint(frame, window(frame, state), (organ, index, y) -> organ.paint(frame, window(frame, state), y));
         if (!list.isEmpty()) {
             String hint = "Enter: new plan for it. Ctrl-E: edit it. Ctrl-N: new organ.";

@@ -55,6 +55,17 @@ record ListBox<T>(List<T> rows, int marked) {
         return rows.size() < 2 ? counted : (marked + 1) + " of " + counted;
     }
 
+    /** Writes the position, and which way there is more, into the rule under a box that shows so many rows. */
+    void paintPosition(Frame frame, Box box, int height, String what) {
+        if (rows.size() < 2) {
+            return;
+        }
+        int top = top(height);
+        String more = (top > 0 ? ", more above" : "") + (top + height < rows.size() ? ", more below" : "");
+        String text = " " + position(what) + more + " ";
+        frame.write(box.end() - Text.columns(text), box.y() + box.height(), text, Style.FAINT);
+    }
+
     /** The first row shown in a window of so many rows. */
     int top(int height) {
         return Math.max(0, Math.min(marked - height / 2, rows.size() - height));

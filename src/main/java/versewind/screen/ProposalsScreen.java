@@ -101,6 +101,7 @@ record ProposalsScreen(ListBox<Proposal> list) implements Screen {
             String row = proposal.unlike().isEmpty() ? proposal.sound() : proposal.unlike();
             frame.write(box.x() + NUMBER, y, frame.fit(row, box.width() - NUMBER), Style.TEXT);
         });
+        list.paintPosition(frame, box, list.size(), "proposal");
         int room = Math.max(0, box.height() - 2 - list.size());
         box.write(frame, box.y() + list.size() + 1, full.subList(0, Math.min(full.size(), room)), Style.TEXT);
         KEYS.hints(frame, box, "Enter take it", "P more verses", "Esc");

@@ -91,6 +91,7 @@ record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Propose
                 frame,
                 box.rows(1, room),
                 (kept, index, y) -> frame.write(box.x(), y, row(frame, work, kept, index, box.width()), Style.TEXT));
+        list.paintPosition(frame, box, room, "reading");
         if (list.isEmpty()) {
             frame.write(box.x(), box.y() + 1, "None yet: all levels are estimates from the stop list.", Style.TEXT);
         }

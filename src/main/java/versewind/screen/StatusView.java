@@ -19,9 +19,13 @@ final class StatusView {
 
     private StatusView() {}
 
-    /** Draws it but for its last row. */
+    /** Draws it but for its last row; upward into rows that are blank, as far as what is advised needs them. */
     static void paint(Frame frame, State state, PlanEdit work, List<Estimate> estimates, String page) {
-        int y = Layout.of(state).statusTop();
+        int least = Layout.adviceRows(frame.height());
+        int wanted = work.verse().isPresent() ? AdviceLine.rows(work, frame.width() - 2) : least;
+        int more = Math.max(0, Math.min(wanted - least, Layout.blankRows(frame, state)));
+        int y = Layout.of(state).statusTop() - more;
+        frame.clear(0, y, frame.width(), more);
         paintRule(frame, y, page);
         if (work.verse().isPresent()) {
             Verse verse = work.verse().get();
@@ -29,9 +33,9 @@ final class StatusView {
             int limit = frame.width() - (page.isEmpty() ? 1 : Text.columns(page) + 3);
             paintPlaying(frame, work, verse, estimate, y, limit);
             paintLevels(frame, state, work, verse, estimate, y + 1);
-            int adviceRows = Layout.adviceRows(frame.height());
+            int adviceRows = least + more;
             if (adviceRows > 0) {
-                AdviceLine.paint(frame, state, work, y + 2);
+                AdviceLine.paint(frame, state, work, y + 2, adviceRows);
             }
             paintMoves(frame, state, work, y + 2 + adviceRows);
         }

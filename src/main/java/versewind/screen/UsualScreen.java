@@ -169,6 +169,7 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
                     + " people, singing " + heard.singing().word();
             frame.write(box.x() + NAME, y, frame.fit(of, box.width() - NAME), Style.FAINT);
         });
+        list.paintPosition(frame, box, shown, "registration");
         box.write(frame, box.y() + shown + 1, below, Style.TEXT);
         box.write(frame, box.y() + shown + 1 + below.size(), why, Style.BAD);
         if (owner == Owner.PLAN) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import versewind.plan.Plan;
@@ -158,8 +159,30 @@ class FindingsTest {
     }
 
     @Test
-    void a_small_screen_has_no_row_for_them() {
-        assertThat(Desk.with("ash-wednesday", 80, 23).screen()).doesNotContain("legato");
+    void a_small_screen_has_a_row_for_them_where_one_is_blank() {
+        assertThat(Desk.with("ash-wednesday", 80, 23).screen()).contains("legato");
+        assertThat(Desk.with("easter-cathedral", 80, 23).screen()).doesNotContain("legato");
+    }
+
+    @Test
+    void a_finding_is_said_to_its_end_where_rows_are_blank() {
+        Desk desk = Desk.with("ash-wednesday", 60, 24).press("n", "0");
+        assertThat(desk.screen().lines().limit(24).map(String::strip).collect(Collectors.joining(" ")))
+                .contains("caution: Nothing is drawn that sounds: the people sing without a lead.");
+    }
+
+    @Test
+    void the_weightiest_finding_comes_first_and_fixing_goes_on_to_the_next_that_has_a_fix() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("a", "'3000'", "<Enter>");
+        assertThat(panel(desk).list().rows()).extracting(Finding::severity).isSorted();
+        Plan before = desk.plan();
+        for (int i = 0; i < 5; i++) {
+            desk.press("F");
+            boolean isFixable = panel(desk).list().rows().stream()
+                    .anyMatch(finding -> finding.mend().isPresent());
+            assertThat(marked(desk).mend().isPresent()).isEqualTo(isFixable);
+        }
+        assertThat(desk.plan()).isNotEqualTo(before);
     }
 
     @Test
