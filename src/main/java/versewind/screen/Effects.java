@@ -29,8 +29,14 @@ public interface Effects {
     /** Writes the open plan to a new file named by its title, and goes on with that. */
     List<Event> saveUnder(Plan plan);
 
-    /** Writes the sheet for the music desk beside the plan's file. */
-    List<Event> writeSheet(String html);
+    /**
+     * Writes the sheet for the music desk.
+     *
+     * @param file its path, from the folder of the plan's file
+     * @param sheet as it is written
+     * @param mark by which a sheet of this kind is known from other files
+     */
+    List<Event> writeSheet(String file, String sheet, String mark);
 
     /** Keeps the open plan beside its file, so that it is not lost if the line drops. */
     List<Event> keepDraft(Plan plan);

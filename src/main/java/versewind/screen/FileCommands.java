@@ -6,9 +6,6 @@ import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Undo;
 import versewind.plan.VersePlace;
-import versewind.sheet.Sheet;
-import versewind.sheet.SheetHtml;
-import versewind.sheet.SheetOptions;
 
 /** Saving, opening, making plans, asking what is to become of unsaved work, leaving. */
 final class FileCommands {
@@ -27,11 +24,6 @@ final class FileCommands {
         ServiceHeading heading = work.plan().heading().withTitle(title);
         PlanEdit after = work.with(work.history().to(work.plan().withHeading(heading)));
         return state.with(after).wants(effects -> effects.saveUnder(after.plan()));
-    }
-
-    static State writeSheet(State state, PlanEdit work) {
-        Sheet sheet = Sheet.of(work.plan(), work.sound(), SheetOptions.USUAL);
-        return state.wants(effects -> effects.writeSheet(SheetHtml.of(sheet)));
     }
 
     /** Does something that closes the plan, after asking what is to become of unsaved work. */

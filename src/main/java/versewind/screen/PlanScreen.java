@@ -120,7 +120,7 @@ record PlanScreen() implements Screen {
             .key("s, Ctrl-S", "save", plan(FileCommands::save))
             .key("w", "save under another title, in a new file", plan((s, w) -> s.open(ServiceForm.ofSaveUnder(w))))
             .key("o, Ctrl-O", "library: open another plan, or make a new one", (screen, s) -> LibraryScreen.open(s))
-            .key("W", "write the sheet for the music desk", plan(FileCommands::writeSheet))
+            .key("W", "write the sheet for the music desk", plan(SheetForm::open))
             .key(
                     "f",
                     "findings: what a colleague would say",

@@ -94,8 +94,8 @@ final class EffectRunner implements Effects {
     }
 
     @Override
-    public List<Event> writeSheet(String html) {
-        return List.of(planning.write(html));
+    public List<Event> writeSheet(String file, String sheet, String mark) {
+        return List.of(planning.write(file, sheet, mark));
     }
 
     @Override

@@ -1,5 +1,6 @@
 package versewind.terminal;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +18,6 @@ import versewind.schema.KnownOrgan;
 import versewind.screen.Effect;
 import versewind.screen.Event;
 import versewind.screen.UsualEvent;
-import versewind.sheet.SheetHtml;
 import versewind.store.Autosave;
 import versewind.store.BadFile;
 import versewind.store.Library;
@@ -135,16 +135,20 @@ final class Planning {
         return new Event.Failed("The new plan was not saved to " + fresh.path() + ": " + why);
     }
 
-    /** Writes the sheet of the plan beside it. */
-    Event write(String sheet) {
+    /** Writes the sheet of the plan, unless a file of another kind has its name. */
+    Event write(String name, String sheet, String mark) {
         if (open.isEmpty()) {
             return NO_PLAN;
         }
-        Path plan = open.get().path();
-        Path file = plan.resolveSibling(EffectRunner.id(plan) + ".html");
-        SaveOutcome outcome = library.saveMade(file, sheet, SheetHtml.MADE_BY);
+        Path file;
+        try {
+            file = open.get().path().resolveSibling(name);
+        } catch (InvalidPathException wrong) {
+            return new Event.Failed("No file can be called \"" + name + "\". Choose another name.");
+        }
+        SaveOutcome outcome = library.saveMade(file, sheet, mark);
         if (outcome instanceof SaveOutcome.Saved) {
-            return new Event.Done("The sheet is written to " + file + ".");
+            return new Event.Done(new Delivery(System.getenv()).words(file));
         }
         String why = outcome instanceof SaveOutcome.NotSaved notSaved
                 ? notSaved.why()

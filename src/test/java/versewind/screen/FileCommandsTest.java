@@ -48,14 +48,26 @@ class FileCommandsTest {
     @Test
     void the_sheet_is_made_of_the_plan_as_it_is_now_and_its_place_is_told() {
         desk.press(" ").effects();
-        desk.press("W");
+        desk.press("W", "<Enter>", "<Enter>");
         List<Wanted> wanted = desk.effects();
         assertThat(wanted).hasSize(1);
-        assertThat(wanted.get(0).argument(0, String.class))
+        assertThat(wanted.get(0).argument(0, String.class)).isEqualTo("a-plan.html");
+        assertThat(wanted.get(0).argument(1, String.class))
                 .isEqualTo(SheetHtml.of(
                         Sheet.of(desk.plan(), desk.state().work().orElseThrow().sound(), SheetOptions.USUAL)));
         desk.answer(new Event.Done("The sheet is written to plans/harvest-festival.html."));
         assertThat(desk.said()).isEqualTo("The sheet is written to plans/harvest-festival.html.");
+    }
+
+    @Test
+    void a_sheet_as_text_goes_where_it_is_wanted() {
+        desk.press("W", "'text'", "<Enter>", "^U", "'/tmp/desk.txt'", "<Enter>");
+        Wanted wanted = desk.effects().get(0);
+        assertThat(wanted.argument(0, String.class)).isEqualTo("/tmp/desk.txt");
+        assertThat(wanted.argument(1, String.class))
+                .startsWith("Harvest Festival\n===")
+                .endsWith(SheetText.MADE_BY + "\n");
+        assertThat(wanted.argument(2, String.class)).isEqualTo(SheetText.MADE_BY);
     }
 
     @Test

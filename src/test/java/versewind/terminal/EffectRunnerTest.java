@@ -34,14 +34,14 @@ class EffectRunnerTest {
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
             EffectRunner outside = new EffectRunner(library, drafting, browsing, proposing, () -> {});
             outside.opened(library.openPlan("wedding"));
-            return outside.writeSheet(html);
+            return outside.writeSheet("wedding.html", html, SheetHtml.MADE_BY);
         }
     }
 
     @Test
     void the_sheet_is_written_beside_the_plan() throws IOException, BadFile {
         Path sheet = folder.resolve("plans/wedding.html");
-        assertThat(written(SHEET)).containsExactly(new Event.Done("The sheet is written to " + sheet + "."));
+        assertThat(written(SHEET)).containsExactly(new Event.Done(new Delivery(System.getenv()).words(sheet)));
         assertThat(sheet).hasContent(SHEET);
         assertThat(written(SHEET + "again")).hasSize(1);
         assertThat(sheet).hasContent(SHEET + "again");
@@ -64,7 +64,8 @@ class EffectRunnerTest {
         try (AutosaveWriter drafting = new AutosaveWriter(library);
                 Browsing browsing = new Browsing(library, told -> {});
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
-            assertThat(new EffectRunner(library, drafting, browsing, proposing, () -> {}).writeSheet(SHEET))
+            assertThat(new EffectRunner(library, drafting, browsing, proposing, () -> {})
+                            .writeSheet("wedding.html", SHEET, SheetHtml.MADE_BY))
                     .containsExactly(new Event.Failed("No plan is open."));
         }
     }
