@@ -118,7 +118,9 @@ final class ReportFields {
 
     /** A level with one standard deviation in whole dB. */
     static Json level(String name, OptionalDouble level, double plusMinusDb) {
-        return new Json().put(name, level, 1).put("plusMinus", level.isPresent() ? plusMinusDb : Double.NaN, 0);
+        return new Json()
+                .put(name, level, 1)
+                .put("plusMinus", level.isPresent() && plusMinusDb > 0 ? Math.max(1, plusMinusDb) : Double.NaN, 0);
     }
 
     /** How the keys are touched. */

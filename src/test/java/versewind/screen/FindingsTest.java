@@ -193,7 +193,7 @@ class FindingsTest {
         while (!marked(desk).sentence().contains("overpowers")) {
             desk.press("<Down>");
         }
-        assertThat(marked(desk).mend().orElseThrow().words()).isEqualTo("Close the box of the Swell to quarter.");
+        assertThat(marked(desk).mend().orElseThrow().words()).isEqualTo("Close the box of the Swell to half.");
         int before = panel(desk).list().rows().size();
         desk.press("F");
         assertThat(panel(desk).list().rows()).hasSizeLessThan(before);
