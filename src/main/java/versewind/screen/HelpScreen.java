@@ -234,7 +234,15 @@ record HelpScreen(TextLine filter, int marked) implements Screen {
             frame.write(1, TOP, "Nothing matches the filter.", Style.FAINT);
         }
         state.notice().paint(frame, frame.height() - FOOT);
-        KEYS.hints(frame, 1, frame.height() - 1, frame.width() - 1, Style.FAINT, "Enter do it", "Page Down", "Esc");
+        KEYS.hints(
+                frame,
+                1,
+                frame.height() - 1,
+                frame.width() - 1,
+                Style.FAINT,
+                "Enter do it",
+                "Page Down page",
+                "Esc close");
     }
 
     /** The first row of a line; its heading where the list begins with it. */

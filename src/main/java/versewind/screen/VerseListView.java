@@ -64,7 +64,7 @@ final class VerseListView {
         }
         int used = Math.max(1, verses.size());
         int left = room - used - 1;
-        int noteRows = left - 2 - work.plan().hymns().size();
+        int noteRows = noteRows(work, layout);
         if (noteRows > 0) {
             paintNote(frame, work, layout, layout.statusTop() - noteRows);
         }
@@ -160,12 +160,29 @@ final class VerseListView {
     }
 
     /** The verse's note, or else the hymn's, in the rows that are left. */
-    private static void paintNote(Frame frame, PlanEdit work, Layout layout, int y) {
+    /** Rows that verses and hymns leave for the note. */
+    private static int noteRows(PlanEdit work, Layout layout) {
+        return layout.height()
+                - 4
+                - Math.max(1, work.verses().size())
+                - work.plan().hymns().size();
+    }
+
+    private static String note(PlanEdit work) {
         String verseNote = work.verse().map(Verse::note).orElse("");
-        String note = verseNote.isBlank() ? work.hymn().map(Hymn::notes).orElse("") : verseNote;
+        return verseNote.isBlank() ? work.hymn().map(Hymn::notes).orElse("") : verseNote;
+    }
+
+    /** The note, if there is no room for all of it here; blank otherwise. */
+    static String noteNotShown(PlanEdit work, Layout layout) {
+        List<String> lines = Text.wrapped(note(work), layout.listWidth() - 2);
+        return lines.size() > Math.max(0, noteRows(work, layout)) ? note(work) : "";
+    }
+
+    private static void paintNote(Frame frame, PlanEdit work, Layout layout, int y) {
         int width = layout.listWidth() - 2;
         int rows = layout.statusTop() - y;
-        List<String> lines = Text.wrapped(note, width);
+        List<String> lines = Text.wrapped(note(work), width);
         for (int i = 0; i < Math.min(lines.size(), rows); i++) {
             boolean isCut = i == rows - 1 && lines.size() > rows;
             String line = isCut ? frame.fit(lines.get(i) + " " + lines.get(i + 1), width) : lines.get(i);
