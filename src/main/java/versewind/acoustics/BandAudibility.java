@@ -13,7 +13,7 @@ package versewind.acoustics;
  * + 15)/30 and level distortion L = 1 - (E - U - 10)/160, both within 0 to 1. The index is the sum of I K L with the
  * importance I.
  *
- * <p>Source: ANSI S3.5-1997, 4 to 6, read through public implementations.
+ * <p>Source: ANSI S3.5-1997, 4 to 6, read through public implementations; clause numbers from memory.
  *
  * <p>Differences: none known.
  *

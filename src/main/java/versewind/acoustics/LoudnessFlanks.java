@@ -4,7 +4,7 @@ package versewind.acoustics;
  * Specific loudness over the critical-band rate: it rises at once to the core loudness of each band and falls along the
  * upper flank of the band below. Kept as straight segments, so that it can be sampled afterwards.
  *
- * <p>Source: ISO 532-1:2017, 5.6 and Annex A, read through public implementations.
+ * <p>Source: ISO 532-1:2017, 5.6 and Annex A, read through public implementations; clause number from memory.
  *
  * <p>Checked against: {@code StationaryLoudnessTest}.
  */

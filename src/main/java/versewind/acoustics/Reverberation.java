@@ -5,7 +5,8 @@ package versewind.acoustics;
  *
  * <p>T = 24 ln 10 / c * V / A with the speed of sound c = 343 m/s (20 C), that is 0.1611 V/A.
  *
- * <p>Source: EN 12354-6:2003, 4 (Sabine with air, 4 m V); Eyring, JASA 1 (1930) 217; Millington, JASA 4 (1932) 69.
+ * <p>Source: EN 12354-6:2003, 4 (Sabine with air, 4 m V), clause number from memory; Eyring, JASA 1 (1930) 217;
+ * Millington, JASA 4 (1932) 69.
  *
  * <p>Differences: the constant is 0.1611, not the usual 0.161 nor the 55.3/345.6 of EN 12354-6: 0.003 dB in the level
  * from a measured time.

@@ -12,7 +12,8 @@ package versewind.acoustics;
  *
  * <p>Range: levels to 120 dB in the bands to 250 Hz; silence has a loudness level of 3 phon.
  *
- * <p>Source: ISO 532-1:2017, 5 (method for stationary sounds) and Annex A, read through public implementations.
+ * <p>Source: ISO 532-1:2017, 5 (method for stationary sounds) and Annex A, read through public implementations; clause
+ * numbers from memory.
  *
  * <p>Differences: N is not rounded. Computed from powers instead of levels, with the same result to 1e-12.
  *
@@ -200,7 +201,7 @@ public final class StationaryLoudness {
      * Loudness level in phon of a loudness in sone: 40 + 10 lb N from 1 sone, 40 (N + 0.0005)^0.35 below, but at least
      * 3.
      *
-     * <p>Source: ISO 532-1:2017, 5.7.
+     * <p>Source: ISO 532-1:2017, 5.7; clause number from memory.
      */
     public static double phonOf(double sone) {
         if (sone >= 1) {

@@ -13,7 +13,8 @@ import java.util.OptionalInt;
  * <p>Exact centres are 1000 * 10^(x/10) Hz for the band number x, -16 to 11 here; the edges lie at x -+ 1/2.
  *
  * <p>Source: IEC 61260-1:2014, 5.2 to 5.6 (base-10 system) for centres and edges, IEC 61672-1:2013, Table 3 for the
- * weightings; read through public implementations, as the standards themselves were not at hand.
+ * weightings; read through public implementations, as the standards themselves were not at hand; clause
+ * numbers from memory.
  *
  * <p>Differences: none known.
  *

@@ -15,6 +15,10 @@ public final class Caution {
     /** What the levels are. */
     public static final String ESTIMATE = "All levels are estimates; none is a measurement.";
 
+    /** What the number behind a verdict is. */
+    public static final String SHARE =
+            "Share: of all that is heard, this much is the organ's own, or the soloed melody's.";
+
     /** Who comes first where ears are concerned. */
     public static final String DEFERENCE = "Not a measurement; follow local rules and qualified advice.";
 
@@ -71,7 +75,7 @@ public final class Caution {
      * What the highest level may mean for the ears, from the upper action value of the European directive on, which is
      * also the level that NIOSH recommends for 8 hours at most.
      *
-     * <p>Source: NIOSH publication 98-126 (1998), 1.1; Directive 2003/10/EC, Article 3.
+     * <p>Source: NIOSH publication 98-126 (1998), 1.1; Directive 2003/10/EC, Article 3; clause numbers from memory.
      *
      * @param loudestDba the highest level in dB(A); empty where nothing sounds
      */
