@@ -113,7 +113,7 @@ public record SheetPage(Kind kind, String number, String title, List<Block> bloc
         MANY(1.1, 4.6),
         STOPS(0.9, 5.6),
         STEPS(0.9, 5),
-        LEVELS(0.95, 3.4),
+        LEVELS(0.95, 4.4),
         SETUP(1, 6.4),
         PISTONS(0.95, 3.6),
         TURNS(1.25, 5.2);

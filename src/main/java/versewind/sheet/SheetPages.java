@@ -71,9 +71,10 @@ final class SheetPages {
     /** The pistons, each with the verse at which its stops are listed. */
     private List<Row> pistonsToSet() {
         String pistons = sheet.pistons().stream()
-                .map(each -> unbroken(each.name() + " as in " + each.usedBy().get(0)))
+                .map(each ->
+                        unbroken(each.name() + " set as in " + each.usedBy().get(0)))
                 .collect(Collectors.joining(", "));
-        return pistons.isEmpty() ? List.of() : List.of(Row.of("Set pistons", pistons));
+        return pistons.isEmpty() ? List.of() : List.of(Row.of("Pistons", pistons));
     }
 
     private static Stream<Row> levels(HymnSheet hymn) {
@@ -229,9 +230,9 @@ final class SheetPages {
         organ.divisions().forEach(division -> rows.add(Row.of(keyboard(division), labelled(division))));
         rows.add(Row.of("Action", action(organ)));
         rows.add(Row.of("Couplers", listed(labels(organ.couplerNames()))));
-        rows.add(Row.of("Swell boxes", listed(boxes(organ))));
+        rows.add(Row.of("Enclosed", listed(boxes(organ))));
         rows.add(Row.of(
-                "Tremulants",
+                "Tremulant",
                 listed(organ.tremulants().stream()
                         .map(each -> each.name() + " (" + each.division() + ")")
                         .collect(Collectors.joining(", ")))));

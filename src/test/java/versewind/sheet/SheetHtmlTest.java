@@ -145,7 +145,7 @@ class SheetHtmlTest {
         assertThat(kinds(html)).startsWith("organ", "overview", "hymn").endsWith("registrant");
         String first = html.substring(html.indexOf("<section"), html.indexOf("</section>"));
         assertThat(first)
-                .contains("Action", "Couplers", "Swell boxes", "Pistons", "Player", "Before")
+                .contains("Action", "Couplers", "Enclosed", "Pistons", "Player", "Before")
                 .contains("Pistons to set before the service");
     }
 
