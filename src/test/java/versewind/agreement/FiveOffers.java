@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import versewind.agreement.Fault.Remark;
 import versewind.agreement.Program.Balance;
 import versewind.agreement.Program.Offer;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
@@ -168,12 +169,25 @@ final class FiveOffers {
                 .count();
         long couplers = to.couplers().minus(from.couplers()).size()
                 + from.couplers().minus(to.couplers()).size();
-        if (stops.size() - pedal + couplers > KNOBS_A_STEP) {
+        long replaced = Stream.of(
+                        replaced(from.stops().minus(to.stops()), to.stops().minus(from.stops())),
+                        replaced(to.stops().minus(from.stops()), from.stops().minus(to.stops())))
+                .mapToLong(Long::longValue)
+                .sum();
+        if (stops.size() - pedal + couplers - Math.max(0, replaced - 1) > KNOBS_A_STEP) {
             counts.broken(Claim.STEP_HEARD, "more than two knobs of the manuals", size, where);
         }
         if (pedal > KNOBS_A_STEP) {
             counts.broken(Claim.STEP_HEARD, "more than two knobs of the pedal", size, where);
         }
+    }
+
+    /** How many of some stops give way to others, or take their place back: of these the order allows no choice. */
+    private long replaced(IndexSet some, IndexSet others) {
+        return some.stream()
+                .filter(stop -> !organ.divisions().get(home(stop)).isPedal())
+                .filter(stop -> OrderTeacher.isReplaced(organ, stop, others))
+                .count();
     }
 
     private int home(int stop) {

@@ -234,7 +234,7 @@ final class OrderTeacher {
      * Whether a flute or string gives way to a principal of its pitch and division, or takes its place back; the flutes
      * of a French organ to its fonds.
      */
-    private static boolean isReplaced(Instrument organ, int stop, IndexSet along) {
+    static boolean isReplaced(Instrument organ, int stop, IndexSet along) {
         Instrument.Knob knob = organ.stops().get(stop);
         Family family = knob.stop().family();
         boolean isLight = family == Family.FLUTE || family == Family.STRING;
