@@ -66,7 +66,9 @@ final class Measurement {
      */
     static CaseCounts of(Predicate<Subject> subjects, String situations, Extent extent) {
         CaseCounts counts = new CaseCounts();
-        Subject.all().filter(subjects).parallel().forEach(subject -> {
+        // chosen by the caller's thread: a test class that is still being initialized would wait for itself
+        List<Subject> chosen = Subject.all().filter(subjects).toList();
+        chosen.parallelStream().forEach(subject -> {
             Measurement measurement = new Measurement(subject, extent, counts);
             Stream.of(Situation.values())
                     .filter(situation -> situation.word().startsWith(situations.replace('-', ' ')))
