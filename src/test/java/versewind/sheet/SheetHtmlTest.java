@@ -37,6 +37,8 @@ class SheetHtmlTest {
                 .isEmpty();
         assertThat(validator.complaints(SheetHtml.of(Sheets.shipped("wedding", Sheets.CHANGES))))
                 .isEmpty();
+        assertThat(validator.complaints(SheetHtml.of(Sheets.shipped("easter-cathedral", Sheets.DEPUTY))))
+                .isEmpty();
     }
 
     @Test
