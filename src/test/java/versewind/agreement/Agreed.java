@@ -10,20 +10,16 @@ final class Agreed {
 
     /** Beginnings of the lines of the table that do not hold yet: to turn an assertion on, take out its line. */
     private static final Set<String> NOT_YET = Set.of(
-            "0 proposal could be better: festal verse too plain",
             "0 proposal could be better: gentle verse too bright",
             "0 proposal could be better: no four under people",
-            "0 proposal could be better: no growth",
             "0 proposal could be better: reed though flues lead",
             "0 proposal could be better: soft bourdon under reeds",
             "0 proposal could be better: three alike",
-            "1 promise broken",
             "1 proposal is cautioned: words covered",
             "1 too many changes",
             "2 step not heard as one: more than two knobs of the manuals",
             "2 step not heard as one: more than two knobs of the pedal",
-            "2 step out of order: wrong way",
-            "3 mend: adds",
+            "3 mend: adds lone sixteen reed: octave coupler misplaced",
             "6 off the band");
 
     private Agreed() {}

@@ -72,6 +72,7 @@ final class SoftTeacher {
         say(
                 isOfPeople
                         && verse.mood() == Mood.FESTAL
+                        && SpeakingStop.has(hands, 4)
                         && hasOnManuals(stop -> stop.family() == Family.MIXTURE)
                         && hands.stream().noneMatch(stop -> stop.is(Family.MIXTURE)),
                 Fault.FESTAL_VERSE_TOO_PLAIN,
