@@ -116,7 +116,7 @@ class EditorTest {
         pane = new Pane(folder);
         start("plans/ordinary-sunday.json");
         pane.await("restore");
-        pane.type("r");
+        pane.type("Enter");
         pane.await("Restored");
         pane.type("n");
         pane.await("Organ silent");
