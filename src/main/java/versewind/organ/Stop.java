@@ -93,9 +93,9 @@ public record Stop(
         return new Stop(name, footage, family, pipe, ranks, composition, otherDb, enclosure, borrowed);
     }
 
-    /** Playing the pipes of another stop. */
+    /** Playing the pipes of another stop, whose trim counts from then on. */
     public Stop borrowing(StopName lender) {
-        return new Stop(name, footage, family, pipe, ranks, composition, trimDb, enclosure, Optional.of(lender));
+        return new Stop(name, footage, family, pipe, ranks, composition, 0, enclosure, Optional.of(lender));
     }
 
     /** Its pitch as written on the knob: "8", "2 2/3"; for a compound stop its ranks, "III". */

@@ -127,6 +127,7 @@ public final class StopFields {
         };
     }
 
+    /** Pipes are trimmed where they stand: a trim that an earlier file has at a borrowed stop never had an effect. */
     private static Stop stop(Values values) throws Refused {
         Family family = values.get(FAMILY);
         return new Stop(
@@ -136,7 +137,7 @@ public final class StopFields {
                 values.get(PIPE).orElse(family.usualPipe()),
                 values.get(RANKS),
                 values.get(COMPOSITION),
-                values.get(TRIM),
+                values.get(FROM).isPresent() ? 0 : values.get(TRIM),
                 values.get(OUTSIDE) ? Stop.Enclosure.OUTSIDE_THE_BOX : Stop.Enclosure.AS_ITS_DIVISION,
                 values.get(FROM));
     }

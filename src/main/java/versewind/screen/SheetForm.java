@@ -7,10 +7,6 @@ import java.util.function.UnaryOperator;
 import versewind.sheet.Sheet;
 import versewind.sheet.SheetHtml;
 import versewind.sheet.SheetOptions;
-import versewind.sheet.SheetOptions.Content;
-import versewind.sheet.SheetOptions.Reader;
-import versewind.sheet.SheetOptions.Steps;
-import versewind.sheet.SheetOptions.Type;
 
 /** Asks which sheet is written, and where to. */
 final class SheetForm {
@@ -18,23 +14,54 @@ final class SheetForm {
     private SheetForm() {}
 
     /** The sheets there are. */
+    @SuppressWarnings("ImmutableEnumChecker") // a value
     private enum Wanted {
-        PAGE("a page for each hymn, A4 or A5", Type.USUAL, Content.WHOLE, Steps.LEFT_OUT, Reader.ORGANIST),
-        LARGE("large type, on as many pages as it takes", Type.LARGE, Content.WHOLE, Steps.LEFT_OUT, Reader.ORGANIST),
+        PAGE(
+                "a page for each hymn, A4 or A5",
+                SheetOptions.Type.USUAL,
+                SheetOptions.Content.WHOLE,
+                SheetOptions.Steps.LEFT_OUT,
+                SheetOptions.Reader.ORGANIST),
+        LARGE(
+                "large type, on as many pages as it takes",
+                SheetOptions.Type.LARGE,
+                SheetOptions.Content.WHOLE,
+                SheetOptions.Steps.LEFT_OUT,
+                SheetOptions.Reader.ORGANIST),
         CHANGES_ONLY(
                 "after a hymn's first verse, only the changes",
-                Type.USUAL,
-                Content.CHANGES,
-                Steps.LEFT_OUT,
-                Reader.ORGANIST),
-        WITH_LADDER("with steps stronger and softer", Type.USUAL, Content.WHOLE, Steps.SHOWN, Reader.ORGANIST),
-        DEPUTY("begins with the organ and what to set", Type.USUAL, Content.WHOLE, Steps.LEFT_OUT, Reader.DEPUTY),
-        TEXT("plain text, 80 columns", Type.USUAL, Content.WHOLE, Steps.LEFT_OUT, Reader.ORGANIST);
+                SheetOptions.Type.USUAL,
+                SheetOptions.Content.CHANGES,
+                SheetOptions.Steps.LEFT_OUT,
+                SheetOptions.Reader.ORGANIST),
+        WITH_LADDER(
+                "with steps stronger and softer",
+                SheetOptions.Type.USUAL,
+                SheetOptions.Content.WHOLE,
+                SheetOptions.Steps.SHOWN,
+                SheetOptions.Reader.ORGANIST),
+        DEPUTY(
+                "begins with the organ and what to set",
+                SheetOptions.Type.USUAL,
+                SheetOptions.Content.WHOLE,
+                SheetOptions.Steps.LEFT_OUT,
+                SheetOptions.Reader.DEPUTY),
+        TEXT(
+                "plain text, 80 columns",
+                SheetOptions.Type.USUAL,
+                SheetOptions.Content.WHOLE,
+                SheetOptions.Steps.LEFT_OUT,
+                SheetOptions.Reader.ORGANIST);
 
         private final String words;
         private final SheetOptions options;
 
-        Wanted(String words, Type type, Content content, Steps steps, Reader reader) {
+        Wanted(
+                String words,
+                SheetOptions.Type type,
+                SheetOptions.Content content,
+                SheetOptions.Steps steps,
+                SheetOptions.Reader reader) {
             this.words = words;
             this.options = new SheetOptions(type, content, steps, reader);
         }

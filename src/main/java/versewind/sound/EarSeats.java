@@ -72,7 +72,7 @@ public final class EarSeats {
     private static double aroundChoirPerM2(PeoplePresent people, double reverberantPerM2) {
         return switch (people.place()) {
             case IN_THE_NAVE -> people.singers() * reverberantPerM2;
-            case AT_THE_CHOIR -> Singers.amongPerM2(people.singers(), reverberantPerM2);
+            case AT_THE_CHOIR -> people.singers() < 2 ? 0 : Singers.amongPerM2(people.singers(), reverberantPerM2);
         };
     }
 }

@@ -108,7 +108,7 @@ final class CaseCounts {
         return table.toString();
     }
 
-    private static String line(String head, TreeSet<String> sizes, Map<String, Integer> by) {
+    private static String line(String head, Set<String> sizes, Map<String, Integer> by) {
         int all = by.values().stream().mapToInt(Integer::intValue).sum();
         return line(
                 head,

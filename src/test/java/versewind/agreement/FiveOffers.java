@@ -167,7 +167,7 @@ final class FiveOffers {
         long pedal = stops.stream()
                 .filter(stop -> organ.divisions().get(home(stop)).isPedal())
                 .count();
-        long couplers = to.couplers().minus(from.couplers()).size()
+        long couplers = (long) to.couplers().minus(from.couplers()).size()
                 + from.couplers().minus(to.couplers()).size();
         long replaced = Stream.of(
                         replaced(from.stops().minus(to.stops()), to.stops().minus(from.stops())),

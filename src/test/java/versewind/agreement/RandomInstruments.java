@@ -243,7 +243,7 @@ public final class RandomInstruments {
     private Pistons pistons(int manuals, Action action) {
         Map<String, Integer> divisionals = new LinkedHashMap<>();
         int kind = random.nextInt(4);
-        if (action == Action.MECHANICAL && kind != 0 || manuals == 1 || kind == 1) {
+        if ((action == Action.MECHANICAL && kind != 0) || manuals == 1 || kind == 1) {
             return Pistons.NONE;
         }
         if (kind != 2) {

@@ -57,8 +57,8 @@ final class SoftTeacher {
     private void character() {
         List<SpeakingStop> hands = speaking.manuals();
         boolean isUpperwork = hands.stream()
-                .anyMatch(
-                        stop -> stop.stop().family().isCompound() || stop.isReed() || stop.isFlue() && stop.feet() < 4);
+                .anyMatch(stop ->
+                        stop.stop().family().isCompound() || stop.isReed() || (stop.isFlue() && stop.feet() < 4));
         boolean isOfPeople = verse.mode() == Mode.CONGREGATION && verse.isSung();
         boolean isFonds = hands.stream().filter(stop -> stop.isFlue(8)).count() >= FONDS;
         say(
@@ -66,7 +66,11 @@ final class SoftTeacher {
                 Fault.GENTLE_VERSE_TOO_BRIGHT,
                 "A gentle verse has more than 8 and 4 ft.");
         say(
-                isOfPeople && !isGentle() && !SpeakingStop.has(hands, 4) && !isFonds && hasOnManuals(isFourFlue()),
+                isOfPeople
+                        && !isGentle()
+                        && !SpeakingStop.has(hands, 4)
+                        && !isFonds
+                        && hasOnManuals(SoftTeacher::isFourFlue),
                 Fault.NO_FOUR_UNDER_PEOPLE,
                 "The people have no 4 ft to follow.");
         say(
@@ -93,8 +97,8 @@ final class SoftTeacher {
                 || plan.heading().occasion().isHeldBack();
     }
 
-    private static Predicate<Stop> isFourFlue() {
-        return stop -> (stop.family() == Family.PRINCIPAL || stop.family() == Family.FLUTE)
+    private static boolean isFourFlue(Stop stop) {
+        return (stop.family() == Family.PRINCIPAL || stop.family() == Family.FLUTE)
                 && stop.footage().filter(feet -> feet.feet() == 4).isPresent();
     }
 

@@ -87,7 +87,7 @@ final class Speaking {
         int keyboard = keyboard(division);
         return keyboard == keyboard(hands.right())
                 || keyboard == keyboard(hands.left())
-                || keyboard == PEDAL && hasFeet();
+                || (keyboard == PEDAL && hasFeet());
     }
 
     /** The couplers that are drawn and carry keys that somebody plays. */
@@ -100,7 +100,7 @@ final class Speaking {
 
     private boolean isActing(Coupler coupler) {
         int to = organ.division(coupler.keyboard()).orElseThrow();
-        return isUnderHandOrFoot(to) || organ.action() == Action.MECHANICAL && isPlayed(to);
+        return isUnderHandOrFoot(to) || (organ.action() == Action.MECHANICAL && isPlayed(to));
     }
 
     /** The box in which the pipes of a stop stand, if any: a borrowed stop speaks through the box of its rank. */
@@ -175,8 +175,8 @@ final class Speaking {
             boolean isElsewhere = keyboard(source) != keyboard;
             if (coupler.kind() == Coupler.Kind.UNISON_OFF
                     || keyboard(organ.division(coupler.keyboard()).orElseThrow()) != keyboard
-                    || octave != 0 && step != 0
-                    || octave != 0 && !isElsewhere) {
+                    || (octave != 0 && step != 0)
+                    || (octave != 0 && !isElsewhere)) {
                 continue;
             }
             if (!isElsewhere || organ.action() == Action.ELECTRIC) {

@@ -76,7 +76,7 @@ record SpeakingStop(int index, int division, Stop stop, int octave) {
 
     /** A tuba, or a chorus reed far louder than its fellows. */
     boolean isTuba() {
-        return isNamed("tuba") || is(Family.CHORUS_REED) && stop.trimDb() >= BIG_DB;
+        return isNamed("tuba") || (is(Family.CHORUS_REED) && stop.trimDb() >= BIG_DB);
     }
 
     /** An oboe, which belongs to a full Swell. */
@@ -91,7 +91,7 @@ record SpeakingStop(int index, int division, Stop stop, int octave) {
 
     /** Whether it makes a chorus: principals above 8 ft, mixtures, chorus reeds. */
     boolean isOfChorus() {
-        return is(Family.PRINCIPAL) && feet() <= 4 || is(Family.MIXTURE) || is(Family.CHORUS_REED);
+        return (is(Family.PRINCIPAL) && feet() <= 4) || is(Family.MIXTURE) || is(Family.CHORUS_REED);
     }
 
     private boolean isNamed(String... parts) {

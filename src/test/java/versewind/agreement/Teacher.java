@@ -118,7 +118,7 @@ final class Teacher {
         return verse.mood() != Mood.GENTLE
                 && (verse.mood() == Mood.FESTAL
                         || verse.singing() == Singing.FULL_VOICE
-                        || isFeast && verse.singing() == Singing.STRONG);
+                        || (isFeast && verse.singing() == Singing.STRONG));
     }
 
     private void hand(String who, List<SpeakingStop> voices, boolean isMelody) {
@@ -165,7 +165,7 @@ final class Teacher {
     private void lone(String who, List<SpeakingStop> voices) {
         for (SpeakingStop voice : voices) {
             say(
-                    (voice.is(Family.MUTATION) || voice.is(Family.CORNET) && !voice.isWholeCornet())
+                    (voice.is(Family.MUTATION) || (voice.is(Family.CORNET) && !voice.isWholeCornet()))
                             && !SpeakingStop.has(voices, 8),
                     Fault.LONE_RANK,
                     voice.label() + " has no 8 ft flue beneath it under " + who + ".");
@@ -261,7 +261,7 @@ final class Teacher {
         for (Coupler coupler : speaking.actingCouplers()) {
             boolean isOctave = coupler.kind() == Coupler.Kind.OCTAVE;
             boolean isSub = coupler.kind() == Coupler.Kind.SUB_OCTAVE;
-            if (!isOctave && !isSub || !said.add(coupler.name())) {
+            if ((!isOctave && !isSub) || !said.add(coupler.name())) {
                 continue;
             }
             List<SpeakingStop> voices = drawnIn(organ.division(coupler.source()).orElseThrow());

@@ -71,7 +71,7 @@ final class WrittenPlan {
     private static Verse sung(Verse blank, String words) {
         Verse verse = blank;
         boolean isSinging = true;
-        for (String word : words.split(" ")) {
+        for (String word : words.split(" ", -1)) {
             Optional<Singing> singing = word.equals("full") ? Optional.of(Singing.FULL_VOICE) : Singing.ofWord(word);
             if (word.matches("[0-9]+")) {
                 verse = verse.withPeople(OptionalInt.of(Integer.parseInt(word)));
@@ -108,7 +108,7 @@ final class WrittenPlan {
                 .filter(each -> words.toLowerCase(Locale.ROOT).startsWith(each.word()))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no hands: " + words));
-        String[] manuals = words.substring(layout.word().length()).strip().split(" over ");
+        String[] manuals = words.substring(layout.word().length()).strip().split(" over ", -1);
         int right = organ.division(manuals[0]).orElseThrow();
         int left = organ.division(manuals[manuals.length - 1]).orElseThrow();
         return new HandsAndFeet(layout, right, left);

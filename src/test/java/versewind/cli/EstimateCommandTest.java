@@ -108,6 +108,7 @@ class EstimateCommandTest {
                         "boxes",
                         "label",
                         "kind",
+                        "optional",
                         "mode",
                         "organ",
                         "singers",
