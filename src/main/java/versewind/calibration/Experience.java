@@ -16,8 +16,8 @@ import versewind.sound.OrganSound;
  * What an organist knows of an organ without a meter.
  *
  * @param usual the registrations that are usually drawn, {@value #MOST_USUAL} at most, each under a name of its own
- * @param answers feedback after services, the latest last; of more than {@value #MOST_ANSWERS} the earliest are dropped,
- *     which add little beside the later ones, since all share the organist's taste
+ * @param answers feedback after services, the latest last; of more than {@value #MOST_ANSWERS} the earliest are
+ *     dropped, which add little beside the later ones, since all share the organist's taste
  */
 public record Experience(List<HeardRegistration> usual, List<HeardRegistration> answers) {
 
@@ -68,8 +68,8 @@ public record Experience(List<HeardRegistration> usual, List<HeardRegistration> 
 
     /**
      * The share of the organ, 0 to 1, that the organist calls right where people sing as in a verse: that of the usual
-     * registration, right by itself, for singing of the nearest strength, and of these for the nearest number of people;
-     * empty where there is none.
+     * registration, right by itself, for singing of the nearest strength, and of these for the nearest number of
+     * people; empty where there is none.
      *
      * @param sound the organ as it is known
      * @param people present

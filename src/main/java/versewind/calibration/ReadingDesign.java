@@ -168,7 +168,9 @@ public final class ReadingDesign {
         return design.best(design.usual(), number);
     }
 
-    /** The singing of a verse alone, as the meter would read it of an unaccompanied verse; only it narrows the singers. */
+    /**
+     * The singing of a verse alone, as the meter would read it of an unaccompanied verse; only it narrows the singers.
+     */
     private Optional<MeterReading> unaccompanied(Verse verse, int people) {
         int singers = sound.estimate(verse, people, OptionalInt.empty()).singers();
         if (verse.mode() != Mode.CONGREGATION || singers < 2) {

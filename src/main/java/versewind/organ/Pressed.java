@@ -12,7 +12,8 @@ import java.util.stream.IntStream;
 /**
  * The pistons that are pressed for a verse, on one memory level: a general, or divisionals of one division or several.
  *
- * <p>Written "G3", "Great 3, Swell 2", and on the second memory level "2/G3". A division may be abbreviated: "Gt 3 Sw 2".
+ * <p>Written "G3", "Great 3, Swell 2", and on the second memory level "2/G3". A division may be abbreviated: "Gt 3 Sw
+ * 2".
  *
  * @param pistons none where nothing is pressed
  */

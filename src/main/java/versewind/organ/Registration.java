@@ -20,8 +20,8 @@ public record Registration(IndexSet stops, IndexSet couplers, IndexSet tremulant
     }
 
     /**
-     * Written out, like {@link #equals}, because the search calls it constantly and a record's own methods are slow until
-     * compiled.
+     * Written out, like {@link #equals}, because the search calls it constantly and a record's own methods are slow
+     * until compiled.
      */
     @Override
     public int hashCode() {

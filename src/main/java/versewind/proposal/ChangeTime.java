@@ -6,8 +6,8 @@ import versewind.rules.BetweenVerses;
 import versewind.rules.StopChanges;
 
 /**
- * The cost of a change between two verses in the time there is. What is not heard in the verse before can be drawn there
- * already, and what is not heard in the verse after may stay drawn: both are nearly free.
+ * The cost of a change between two verses in the time there is. What is not heard in the verse before can be drawn
+ * there already, and what is not heard in the verse after may stay drawn: both are nearly free.
  *
  * @param seconds the time there is
  * @param moveS the time that a hand needs for a knob, or a foot for a box

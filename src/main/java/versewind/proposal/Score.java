@@ -21,7 +21,10 @@ public record Score(List<ScorePart> parts) {
         return parts.stream().mapToDouble(ScorePart::points).sum();
     }
 
-    /** The sentences worth a word against it, the weightiest first; the number of stops and a balance near its aim are not. */
+    /**
+     * The sentences worth a word against it, the weightiest first; the number of stops and a balance near its aim are
+     * not.
+     */
     public List<String> remarks() {
         return parts.stream()
                 .filter(part -> part.kind() != PartKind.ECONOMY && part.points() >= WORTH_A_WORD)

@@ -9,9 +9,9 @@ import versewind.organ.Registration;
 import versewind.rules.ChorusFaults;
 
 /**
- * Verse after verse, what nobody hears: a manual that rests stands as it will be played next, so that going to it is one
- * movement of the hands; else as it was played last. Boxes that nobody hears stay where they were. What a piston sets
- * is exactly what is heard.
+ * Verse after verse, what nobody hears: a manual that rests stands as it will be played next, so that going to it is
+ * one movement of the hands; else as it was played last. Boxes that nobody hears stay where they were. What a piston
+ * sets is exactly what is heard.
  */
 final class Settling {
 

@@ -13,10 +13,10 @@ import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
 
 /**
- * The shape of a hymn and of the service: by how much the share of a verse is lifted over what its mood wants. A
- * hymn rises evenly from its first verse to its last, more on a festal day and not at all on a solemn one; a last verse
- * that is not gentle is lifted besides, but not under a descant, whose words are to come through; what only introduces stands a little lower; and the last hymn of the service a
- * little higher. An estimate; common practice, no source.
+ * The shape of a hymn and of the service: by how much the share of a verse is lifted over what its mood wants. A hymn
+ * rises evenly from its first verse to its last, more on a festal day and not at all on a solemn one; a last verse that
+ * is not gentle is lifted besides, but not under a descant, whose words are to come through; what only introduces
+ * stands a little lower; and the last hymn of the service a little higher. An estimate; common practice, no source.
  */
 final class Shape {
 

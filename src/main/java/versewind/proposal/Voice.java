@@ -3,8 +3,8 @@ package versewind.proposal;
 import versewind.plan.Mood;
 
 /**
- * The voices that sing a tune, and the points against it in a gentle, plain, bright and festal verse. Common practice, no
- * source; the points are estimates.
+ * The voices that sing a tune, and the points against it in a gentle, plain, bright and festal verse. Common practice,
+ * no source; the points are estimates.
  */
 enum Voice {
     /** No voice of its own: the tune sounds as the other parts do. */

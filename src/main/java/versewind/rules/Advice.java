@@ -199,8 +199,8 @@ public final class Advice {
     }
 
     /**
-     * The rules that a verse breaks; of one in which nothing is drawn yet, only those on how the people are led, and none
-     * of one that is sung unaccompanied.
+     * The rules that a verse breaks; of one in which nothing is drawn yet, only those on how the people are led, and
+     * none of one that is sung unaccompanied.
      */
     private Stream<Broken> breaches(InHymn hymn, int index) {
         if (hymn.verse(index).sung().by() == SungBy.UNACCOMPANIED) {

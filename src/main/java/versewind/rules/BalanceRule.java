@@ -125,8 +125,8 @@ public enum BalanceRule implements PlanRule {
     }
 
     /**
-     * What may bring the verse to its balance: a manual that is prepared; else steps of the order, boxes first, until it
-     * holds well, or at least holds. Of a soloed melody the accompaniment is made softer, then the melody stronger.
+     * What may bring the verse to its balance: a manual that is prepared; else steps of the order, boxes first, until
+     * it holds well, or at least holds. Of a soloed melody the accompaniment is made softer, then the melody stronger.
      */
     Stream<Mend> mends(InHymn hymn, int index) {
         Stream<Verdict.Way> ways = verdict.kind() == Balance.Kind.SOLO_LINE

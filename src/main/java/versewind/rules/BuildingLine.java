@@ -126,8 +126,8 @@ public final class BuildingLine {
     }
 
     /**
-     * A registration with an addition taken back, but for stops that are kept. What the addition had replaced returns; stops that its coupler had
-     * brought stay drawn, since nobody hears them.
+     * A registration with an addition taken back, but for stops that are kept. What the addition had replaced returns;
+     * stops that its coupler had brought stay drawn, since nobody hears them.
      */
     Registration without(Registration drawn, Addition addition, IndexSet kept) {
         if (!addition.couplers().isEmpty()) {

@@ -59,7 +59,10 @@ final class BuildingOrder {
         add(step, words, draws, IndexSet.EMPTY, IndexSet.EMPTY);
     }
 
-    /** Flutes, then principals, of the keyboard itself; the pedal’s soft 16 ft from the first, a firmer one with it later. */
+    /**
+     * Flutes, then principals, of the keyboard itself; the pedal’s soft 16 ft from the first, a firmer one with it
+     * later.
+     */
     private void addFoundations() {
         IndexSet flute8 = choice.first(lead, StopClass.FLUTE_8, StopClass.STRING_8);
         IndexSet flute4 = choice.first(lead, StopClass.FLUTE_4);

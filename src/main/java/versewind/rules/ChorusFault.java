@@ -5,8 +5,8 @@ import java.util.stream.Stream;
 import versewind.organ.IndexSet;
 
 /**
- * A rule broken by how the stops that a hand or the feet play are put together. Its sentence and its fixes are made when
- * they are asked for.
+ * A rule broken by how the stops that a hand or the feet play are put together. Its sentence and its fixes are made
+ * when they are asked for.
  */
 public final class ChorusFault {
 

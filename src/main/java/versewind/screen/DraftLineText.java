@@ -2,6 +2,7 @@ package versewind.screen;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import versewind.schema.DraftLine;
 import versewind.schema.Field;
@@ -83,6 +84,30 @@ final class DraftLineText {
         if (line.part() == RowKind.STOP) {
             List<String> about = Text.wrapped(Lexicon.describe(line.name()).orElse(""), window.width());
             Box.write(frame, window.x(), y + 1, about, end - y - 1, Style.FAINT);
+        }
+    }
+
+    /**
+     * Paints lines, one a row, with a wall to their right.
+     *
+     * @param wrong the lines with which something is wrong
+     * @param box where; one column to its left is for marks, and one to its right for the wall
+     */
+    static void paintAll(Frame frame, ListBox<DraftLine> lines, Set<Integer> wrong, Box box, Marks marks) {
+        int width = box.x() + box.width();
+        lines.paint(frame, box, (line, index, y) -> {
+            int x = line.part() == RowKind.STOP ? box.x() + 2 : box.x();
+            String second = second(line);
+            int limit = width - Math.min(Text.columns(second), width * 3 / 5) - 1;
+            Style style = line.part() == RowKind.DIVISION ? Style.HEADING : Style.TEXT;
+            frame.write(x, y, frame.fit(first(line), limit - x - 1), style);
+            frame.write(limit, y, frame.fit(second, width - limit - 1), Style.FAINT);
+            if (wrong.contains(index)) {
+                frame.write(box.x() - 1, y, "!", Style.BAD);
+            }
+        });
+        for (int y = box.y(); y < box.y() + box.height(); y++) {
+            frame.write(width, y, Mark.WALL.in(marks), Style.FAINT);
         }
     }
 }

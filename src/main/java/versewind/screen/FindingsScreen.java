@@ -82,7 +82,9 @@ record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Scre
         return IntStream.range(0, rows.size()).filter(i -> which.test(rows.get(i)));
     }
 
-    /** With the next finding marked that has a fix, from a row on and then from the top; the same row where none has. */
+    /**
+     * With the next finding marked that has a fix, from a row on and then from the top; the same row where none has.
+     */
     private FindingsScreen atNextFix(int from) {
         List<Finding> rows = list.rows();
         int next = IntStream.concat(IntStream.range(Math.min(from, rows.size()), rows.size()), IntStream.range(0, from))

@@ -394,8 +394,7 @@ record LibraryScreen(LibraryState library) implements Screen {
 
     /** The time of today, else the date. */
     private static String edited(State state, LocalDateTime edited) {
-        return edited.toLocalDate().equals(state.today())
-                ? TIME.format(edited)
-                : edited.toLocalDate().toString();
+        boolean isToday = edited.toLocalDate().equals(state.today());
+        return isToday ? TIME.format(edited) : edited.toLocalDate().toString();
     }
 }

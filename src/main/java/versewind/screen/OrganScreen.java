@@ -2,12 +2,12 @@ package versewind.screen;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
@@ -345,7 +345,8 @@ record OrganScreen(
     public void paint(Frame frame, State state) {
         int width = frame.width() * 11 / 20;
         paintHead(frame, state.marks());
-        paintRows(frame, room(state), width, state.marks());
+        Set<Integer> wrong = problems.stream().map(Problem::line).collect(Collectors.toSet());
+        DraftLineText.paintAll(frame, list, wrong, new Box(1, TOP, width - 1, room(state)), state.marks());
         DraftLineText.paint(frame, line(), new Box(width + 2, TOP, frame.width() - width - 3, room(state)));
         paintFoot(frame, state);
     }
@@ -362,25 +363,6 @@ record OrganScreen(
         if (!problems.isEmpty()) {
             String wrong = " " + problems.size() + (problems.size() == 1 ? " problem " : " problems ");
             frame.write(2, 1, wrong, Style.BAD);
-        }
-    }
-
-    private void paintRows(Frame frame, int room, int width, Marks marks) {
-        Set<Integer> wrong = new HashSet<>();
-        problems.forEach(problem -> wrong.add(problem.line()));
-        list.paint(frame, new Box(1, TOP, width - 1, room), (line, index, y) -> {
-            int x = line.part() == RowKind.STOP ? 3 : 1;
-            String second = DraftLineText.second(line);
-            int limit = width - Math.min(Text.columns(second), width * 3 / 5) - 1;
-            Style style = line.part() == RowKind.DIVISION ? Style.HEADING : Style.TEXT;
-            frame.write(x, y, frame.fit(DraftLineText.first(line), limit - x - 1), style);
-            frame.write(limit, y, frame.fit(second, width - limit - 1), Style.FAINT);
-            if (wrong.contains(index)) {
-                frame.write(0, y, "!", Style.BAD);
-            }
-        });
-        for (int y = TOP; y < TOP + room; y++) {
-            frame.write(width, y, Mark.WALL.in(marks), Style.FAINT);
         }
     }
 

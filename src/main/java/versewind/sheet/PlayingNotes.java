@@ -16,8 +16,8 @@ final class PlayingNotes {
     private PlayingNotes() {}
 
     /**
-     * How to touch the keys, "Detached, notes held 3/4 of the beat.", where that differs from the last verse of the hymn
-     * that was played; and whether what is moved before the verse takes longer than the breath.
+     * How to touch the keys, "Detached, notes held 3/4 of the beat.", where that differs from the last verse of the
+     * hymn that was played; and whether what is moved before the verse takes longer than the breath.
      *
      * @param advice a colleague who knows the instrument
      * @param plan a plan that can be played on it

@@ -18,10 +18,11 @@ import versewind.sound.Estimate;
  * @param playing who sings and how, what hands and feet play, and where
  * @param drawn what is drawn
  * @param before label of the verse played before it; empty for the first of the service
- * @param changes what hands and feet move since then besides the pistons; all that is drawn for the first of the service
+ * @param changes what hands and feet move since then besides the pistons; all that is drawn for the first of the
+ *     service
  * @param leftOut what is moved instead where verses before it are left out, if that is not the same
- * @param played how to touch the keys, where that is not as in the verse before, and whether the breath is too short for
- *     what is moved
+ * @param played how to touch the keys, where that is not as in the verse before, and whether the breath is too short
+ *     for what is moved
  * @param stronger what makes it stronger, step by step, if that is wanted
  * @param softer what makes it softer, likewise
  */

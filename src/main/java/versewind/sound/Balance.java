@@ -11,8 +11,8 @@ import versewind.plan.Mode;
  * ANSI S3.5-1997, which was made for speech.
  *
  * @param share 0 to 1, as estimated; empty if the organ plays alone
- * @param estimated the verdict on the share as estimated: the truth is as likely to be weaker as to be stronger, so that
- *     a failure is one with odds of a half or more
+ * @param estimated the verdict on the share as estimated: the truth is as likely to be weaker as to be stronger, so
+ *     that a failure is one with odds of a half or more
  * @param verdict the most likely verdict
  * @param odds of every verdict; empty where nothing is in doubt
  */

@@ -12,8 +12,8 @@ import versewind.plan.HandsAndFeet;
  *
  * <p>Hands and feet. Four parts and coupled down: soprano and alto in the right hand, tenor in the left, bass on the
  * pedal. Manuals only: tenor and bass in the left. Melody soloed: soprano in the right, alto and tenor in the left,
- * bass on the pedal, or in the left without pedal. Where there is no pedal the left hand plays the bass. Divisions that share a manual all sound from
- * it.
+ * bass on the pedal, or in the left without pedal. Where there is no pedal the left hand plays the bass. Divisions that
+ * share a manual all sound from it.
  *
  * <p>On an {@link Action#ELECTRIC} action couplers read only keys that are played: neither another coupler nor a
  * division's own octave or sub-octave carries them further.

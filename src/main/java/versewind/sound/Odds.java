@@ -55,9 +55,9 @@ public record Odds(List<Chance> all) {
      * and not normally distributed.
      *
      * <p>The difference of the levels takes whole standard deviations from -3 to 3, between which the logit of the
-     * share is interpolated, and an edge of a verdict has the probability of the normal distribution below it. What both levels
-     * may be off besides, which hardly matters to a share, takes the 3 nodes of Gauss and Hermite, 0 and +-3^0.5
-     * standard deviations with weights 2/3 and 1/6.
+     * share is interpolated, and an edge of a verdict has the probability of the normal distribution below it. What
+     * both levels may be off besides, which hardly matters to a share, takes the 3 nodes of Gauss and Hermite, 0 and
+     * +-3^0.5 standard deviations with weights 2/3 and 1/6.
      *
      * <p>Range: within 0.02 (an estimate). Source: Gauss-Hermite quadrature, textbook; nodes from memory.
      *

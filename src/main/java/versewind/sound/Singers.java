@@ -15,9 +15,9 @@ import versewind.plan.SungBy;
  * "loud", full voice "loud". A trained soloist has half a step more effort and 4 dB more power. N voices have N times
  * the power.
  *
- * <p>Of those present 8 in 10 sing, or as many as the plan says. A treble has 3 dB less power. At a seat among N singers there is the diffuse field of the others, (N - 1) 4/A, and
- * the direct sound of the neighbours, (n/2) ln(R/r0), the integral of n/(4 pi r^2) over a disc: n = 1.1 singers a m2,
- * r0 = 0.7 m, R = (N/(pi n))^0.5.
+ * <p>Of those present 8 in 10 sing, or as many as the plan says. A treble has 3 dB less power. At a seat among N
+ * singers there is the diffuse field of the others, (N - 1) 4/A, and the direct sound of the neighbours, (n/2)
+ * ln(R/r0), the integral of n/(4 pi r^2) over a disc: n = 1.1 singers a m2, r0 = 0.7 m, R = (N/(pi n))^0.5.
  *
  * <p>Range: within 4 dB (an estimate). No published level of hymn singing a person was found.
  *

@@ -26,10 +26,9 @@ import versewind.schema.OrganNames;
 import versewind.sound.OrganSound;
 
 /**
- * What is known of an organ that has changed. Registrations that were heard stay if everything they draw is still there. Of the
- * calibration: where only names have changed, it stays as it is; otherwise the trims
- * before any reading are moved by what was typed, and the organ is fitted again to those readings of which everything
- * is still there.
+ * What is known of an organ that has changed. Registrations that were heard stay if everything they draw is still
+ * there. Of the calibration: where only names have changed, it stays as it is; otherwise the trims before any reading
+ * are moved by what was typed, and the organ is fitted again to those readings of which everything is still there.
  */
 final class ChangedCalibration {
     private final KnownOrgan was;

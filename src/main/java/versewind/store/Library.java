@@ -19,8 +19,8 @@ import versewind.schema.PlayerFields;
 import versewind.schema.Refused;
 
 /**
- * A folder with instruments in {@code instruments/} and plans in {@code plans/}, one file each, named by its id, and who
- * plays new plans in {@code player.json}.
+ * A folder with instruments in {@code instruments/} and plans in {@code plans/}, one file each, named by its id, and
+ * who plays new plans in {@code player.json}.
  *
  * <p>A plan may also lie elsewhere: its instrument is looked for in {@code ../instruments/} beside its own folder
  * first, then in this folder's.

@@ -132,8 +132,8 @@ final class OrderTeacher {
     }
 
     /**
-     * A principal with another flue of its pitch before the 2 ft of its division. Light 8 ft stops together are a French
-     * sound, and where nobody is led two soft ones may be.
+     * A principal with another flue of its pitch before the 2 ft of its division. Light 8 ft stops together are a
+     * French sound, and where nobody is led two soft ones may be.
      */
     private void doubled(int division, List<SpeakingStop> voices) {
         if (verse.mode() != Mode.CONGREGATION || SpeakingStop.has(voices, 2)) {

@@ -12,8 +12,8 @@ import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 
 /**
- * What proposals say against themselves beside what the findings say of them, where the organist wants a stop drawn that
- * hardly fits: there every proposal breaks a rule.
+ * What proposals say against themselves beside what the findings say of them, where the organist wants a stop drawn
+ * that hardly fits: there every proposal breaks a rule.
  */
 final class Reasons {
 

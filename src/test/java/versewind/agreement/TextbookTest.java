@@ -17,8 +17,8 @@ import versewind.plan.Plan;
 import versewind.plan.Verse;
 
 /**
- * What is found in registrations of the textbook, where a teacher finds nothing, and in faults that are made on purpose.
- * Both are listed on the console.
+ * What is found in registrations of the textbook, where a teacher finds nothing, and in faults that are made on
+ * purpose. Both are listed on the console.
  */
 class TextbookTest {
 

@@ -214,9 +214,9 @@ class FeedbackUpdateTest {
 
     /**
      * Organs drawn at random from what is expected, and organists of different tastes who judge every verse; the level
-     * of the organ over the singing that is believed afterwards, beside the true one. Of a normal distribution 68 and 95
-     * of 100 lie within one and two standard deviations; of 60 organs, each with its own mean error, the share is known
-     * to about 6 in 100.
+     * of the organ over the singing that is believed afterwards, beside the true one. Of a normal distribution 68 and
+     * 95 of 100 lie within one and two standard deviations; of 60 organs, each with its own mean error, the share is
+     * known to about 6 in 100.
      */
     @ParameterizedTest
     @ValueSource(ints = {4, 13})
