@@ -146,7 +146,17 @@ class AssessmentReportTest {
                 };
         assertThat(fields(verse))
                 .containsExactly(
-                        "label", "kind", "optional", "mode", "organ", "singers", margin, "lagMs", "step", "heard", "present",
+                        "label",
+                        "kind",
+                        "optional",
+                        "mode",
+                        "organ",
+                        "singers",
+                        margin,
+                        "lagMs",
+                        "step",
+                        "heard",
+                        "present",
                         "touch");
         assertThat(fields(verse.get("touch")))
                 .containsExactly("manner", "holdBeats", "breathBeats", "lagBeats", "sentence", "breath", "lag");
