@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import versewind.store.BadFile;
 
 /** The sheet as a browser shows and prints it; skipped with a word where there is no Chromium. */
+@Tag("slow")
 class SheetInBrowserTest {
 
     /** Elements whose box goes beyond the window to the right. */
