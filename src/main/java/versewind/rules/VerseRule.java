@@ -97,7 +97,7 @@ public enum VerseRule implements PlanRule {
         }
     },
 
-    /** Reeds in a plain verse that flues lead as well, or while flues of the order are left. */
+    /** Reeds in a plain verse that flues surely lead as well, or while flues of the order are left. */
     REED_NOT_NEEDED("reed in a plain verse", 2) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
@@ -111,10 +111,9 @@ public enum VerseRule implements PlanRule {
                 return Optional.empty();
             }
             List<Registration> flues = flues(hymn, index, reeds);
-            boolean isEnough = hymn.estimate(verse.withRegistration(flues.get(0)))
-                            .balance()
-                            .estimated()
-                    == Verdict.LEADS;
+            Balance withoutReeds =
+                    hymn.estimate(verse.withRegistration(flues.get(0))).balance();
+            boolean isEnough = withoutReeds.verdict() == Verdict.LEADS && withoutReeds.isSure();
             return isEnough || flues.size() > 1
                     ? Optional.of(new Breach(
                             List.of(),
