@@ -57,7 +57,7 @@ public final class RegistrationProposer {
         }
         VerseSearch search = search(plan, place);
         Step step = new Step(
-                requirements.transition(plan, place),
+                requirements.succession(plan, place),
                 Requirements.before(plan, place).map(draft -> neighbour(plan, place, draft)),
                 organ.organ().pistons().any());
         Asked asked = new Asked(plan, place, search.scoring(), step);

@@ -227,46 +227,46 @@ final class Requirements {
     }
 
     /** How a verse follows the one before it in its hymn. */
-    Transition transition(Plan plan, VersePlace place) {
+    Succession succession(Plan plan, VersePlace place) {
         if (place.verse() == 0) {
-            return Transition.NONE;
+            return Succession.NONE;
         }
         VersePlace before = new VersePlace(place.hymn(), place.verse() - 1);
         if (!verse(plan, before).isPlayed()) {
-            return Transition.NONE;
+            return Succession.NONE;
         }
-        Transition.Kind kind = kind(plan, before, place);
-        Transition.Growth growth =
-                kind == Transition.Kind.VERSES ? growth(plan, before, place) : Transition.Growth.FREE;
-        return new Transition(
+        Succession.Kind kind = kind(plan, before, place);
+        Succession.Growth growth =
+                kind == Succession.Kind.VERSES ? growth(plan, before, place) : Succession.Growth.FREE;
+        return new Succession(
                 kind, growth, Optional.of(breath(plan, plan.hymns().get(place.hymn()))));
     }
 
-    private static Transition.Kind kind(Plan plan, VersePlace before, VersePlace place) {
+    private static Succession.Kind kind(Plan plan, VersePlace before, VersePlace place) {
         Verse one = verse(plan, before);
         Verse other = verse(plan, place);
         if (!one.isSung() && other.isSung()) {
-            return Transition.Kind.INTRODUCED;
+            return Succession.Kind.INTRODUCED;
         }
         if (!one.isSung() || !other.isSung() || one.mode() != other.mode()) {
-            return Transition.Kind.APART;
+            return Succession.Kind.APART;
         }
         if (other.kind() == VerseKind.AMEN) {
-            return Transition.Kind.AMEN;
+            return Succession.Kind.AMEN;
         }
-        return isText(one) && isText(other) ? Transition.Kind.VERSES : Transition.Kind.APART;
+        return isText(one) && isText(other) ? Succession.Kind.VERSES : Succession.Kind.APART;
     }
 
-    private Transition.Growth growth(Plan plan, VersePlace before, VersePlace place) {
+    private Succession.Growth growth(Plan plan, VersePlace before, VersePlace place) {
         if (!isAlike(plan, before, place) || verse(plan, place).mode() != Mode.CONGREGATION) {
-            return Transition.Growth.FREE;
+            return Succession.Growth.FREE;
         }
         Target one = requirement(plan, before).target();
         Requirement here = requirement(plan, place);
         Target other = here.target();
         return other.isHigherThan(one) && here.mood() != Mood.GENTLE
-                ? Transition.Growth.RISES
-                : one.isHigherThan(other) ? Transition.Growth.SINKS : Transition.Growth.STAYS;
+                ? Succession.Growth.RISES
+                : one.isHigherThan(other) ? Succession.Growth.SINKS : Succession.Growth.STAYS;
     }
 
     private static boolean isText(Verse verse) {

@@ -103,14 +103,14 @@ final class ServiceOptimizer {
         List<Candidate> to = stages.get(stage).candidates();
         byHand[stage] = new double[to.size()][from.size()];
         byEither[stage] = new double[to.size()][from.size()];
-        boolean isCompared = stages.get(stage).transition().kind() == Transition.Kind.VERSES;
+        boolean isCompared = stages.get(stage).succession().kind() == Succession.Kind.VERSES;
         List<Draft> drafts = from.stream().map(Candidate::draft).toList();
         same[stage] = new int[to.size()];
         for (int b = 0; b < to.size(); b++) {
             same[stage][b] =
                     isCompared && to.get(b).isSound() ? drafts.indexOf(to.get(b).draft()) : NONE;
             for (int a = 0; a < from.size(); a++) {
-                Transition.Cost cost = stages.get(stage).transition().cost(from.get(a), to.get(b));
+                Succession.Cost cost = stages.get(stage).succession().cost(from.get(a), to.get(b));
                 byHand[stage][b][a] = cost.standing() + cost.byHand();
                 byEither[stage][b][a] = cost.standing() + cost.byPiston();
             }

@@ -89,7 +89,7 @@ final class ServiceSearch {
                 && searched.get(index - 1).place().hymn() == here.place().hymn()
                 && searched.get(index - 1).place().verse() == here.place().verse() - 1;
         return new VerseCandidates(
-                candidates(here), follows ? proposer.requirements().transition(plan, here.place()) : Transition.NONE);
+                candidates(here), follows ? proposer.requirements().succession(plan, here.place()) : Succession.NONE);
     }
 
     /** Its own, and the best of the hymn's other verses, as this verse judges them. */
@@ -115,9 +115,9 @@ final class ServiceSearch {
 
     /** Whether the verse before may be left out, and the change from the one before that is too much for the hands. */
     private boolean isLateWithoutTheVerseBefore(List<VerseCandidates> stages, ServiceOptimizer.Best best, int index) {
-        Optional<ChangeTime> breath = stages.get(index).transition().breath();
+        Optional<ChangeTime> breath = stages.get(index).succession().breath();
         boolean isReached = breath.isPresent()
-                && stages.get(index - 1).transition().breath().isPresent()
+                && stages.get(index - 1).succession().breath().isPresent()
                 && plan.verse(searched.get(index - 1).place()).isOptional();
         return isReached
                 && breath.get()
@@ -141,7 +141,7 @@ final class ServiceSearch {
             chosen.add(new Settling.Chosen(
                     candidate,
                     searched.get(i).scoring().requirement(),
-                    stages.get(i).transition().breath().isPresent(),
+                    stages.get(i).succession().breath().isPresent(),
                     !pistons.setEverything() || !set.contains(candidate.setting())));
         }
         List<Registration> settled = proposer.settled(chosen);
@@ -151,7 +151,7 @@ final class ServiceSearch {
             boolean hasPiston = set.contains(candidate.setting());
             Optional<Candidate> before =
                     chosen.get(i).follows() ? Optional.of(chosen.get(i - 1).candidate()) : Optional.empty();
-            Step step = new Step(stages.get(i).transition(), before, hasPiston);
+            Step step = new Step(stages.get(i).succession(), before, hasPiston);
             Asked asked =
                     new Asked(plan, searched.get(i).place(), searched.get(i).scoring(), step);
             Proposal proposal = proposer.proposal(asked, candidate, settled.get(i), Optional.empty());

@@ -6,9 +6,9 @@ import java.util.List;
  * A verse in a {@link ServiceOptimizer}.
  *
  * @param candidates what may be drawn; one at least
- * @param transition how it follows the verse before
+ * @param succession how it follows the verse before
  */
-record VerseCandidates(List<Candidate> candidates, Transition transition) {
+record VerseCandidates(List<Candidate> candidates, Succession succession) {
 
     VerseCandidates {
         candidates = List.copyOf(candidates);

@@ -92,7 +92,8 @@ class ParishOrganTest {
     void great_to_mixture_and_trumpet_with_the_full_swell_is_nearly_everything() throws Exception {
         Registration nearly =
                 drawn("Great: Open Diapason 8, Principal 4, Twelfth 2 2/3, Fifteenth 2, Mixture III, Trumpet 8;Swell:"
-                        + " Open Diapason 8, Principal 4, Fifteenth 2, Mixture III, Fagotto 16, Cornopean 8, Oboe 8;Pedal:"
+                        + " Open Diapason 8, Principal 4, Fifteenth 2, Mixture III, Fagotto 16,"
+                        + " Cornopean 8, Oboe 8;Pedal:"
                         + " Open Wood 16, Bourdon 16, Principal 8, Bass Flute 8, Choral Bass 4, Trombone 16;couplers:"
                         + " Swell to Great, Swell to Pedal, Great to Pedal, Swell Octave, Swell Sub Oct");
         HandsAndFeet hands = HandsAndFeet.on(Layout.FOUR_PARTS, great);

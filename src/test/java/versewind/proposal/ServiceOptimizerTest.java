@@ -57,9 +57,9 @@ class ServiceOptimizerTest {
                 all.add(candidate(registrations.get((verse / 3 + c) % 6), 3 * random.nextDouble()));
             }
             Optional<ChangeTime> breath = verse % 4 == 0 ? Optional.empty() : Optional.of(BREATH);
-            Transition.Kind kind = verse % 4 == 0 ? Transition.Kind.INTRODUCED : Transition.Kind.VERSES;
-            Transition.Growth growth = Transition.Growth.values()[verse % Transition.Growth.values().length];
-            stages.add(new VerseCandidates(all, new Transition(kind, growth, breath)));
+            Succession.Kind kind = verse % 4 == 0 ? Succession.Kind.INTRODUCED : Succession.Kind.VERSES;
+            Succession.Growth growth = Succession.Growth.values()[verse % Succession.Growth.values().length];
+            stages.add(new VerseCandidates(all, new Succession(kind, growth, breath)));
         }
         return stages;
     }
@@ -76,7 +76,7 @@ class ServiceOptimizerTest {
                 continue;
             }
             Candidate before = stages.get(i - 1).candidates().get(path[i - 1]);
-            Transition.Cost step = stage.transition().cost(before, here);
+            Succession.Cost step = stage.succession().cost(before, here);
             cost += step.standing() + (set.contains(here.setting()) ? step.byPiston() : step.byHand());
             boolean isSame = isSame(stage, before, here);
             cost += isSame && wasSame ? ServiceOptimizer.THIRD_ALIKE : 0;
@@ -86,7 +86,7 @@ class ServiceOptimizerTest {
     }
 
     private static boolean isSame(VerseCandidates stage, Candidate before, Candidate here) {
-        return stage.transition().kind() == Transition.Kind.VERSES
+        return stage.succession().kind() == Succession.Kind.VERSES
                 && before.draft().equals(here.draft());
     }
 

@@ -10,10 +10,10 @@ import java.util.Optional;
  * @param growth where the hymn goes
  * @param breath the time between them; empty where there is all the time, or nothing before
  */
-record Transition(Kind kind, Growth growth, Optional<ChangeTime> breath) {
+record Succession(Kind kind, Growth growth, Optional<ChangeTime> breath) {
 
     /** Nothing before, or nothing to be compared with. */
-    static final Transition NONE = new Transition(Kind.APART, Growth.FREE, Optional.empty());
+    static final Succession NONE = new Succession(Kind.APART, Growth.FREE, Optional.empty());
 
     private static final double SAME = 0.9;
     private static final double SAME_BUT_FOR_A_BOX = 0.4;
