@@ -21,6 +21,7 @@ import versewind.rules.Finding;
 import versewind.rules.Mend;
 import versewind.rules.NoiseExposure;
 import versewind.rules.Touch;
+import versewind.schema.KnownOrgan;
 import versewind.sheet.LevelText;
 import versewind.sound.Dynamic;
 import versewind.sound.EarSeats;
@@ -30,7 +31,13 @@ import versewind.store.OpenPlan;
 
 /** The assessment of a plan: a table for every hymn with what was found and how to play it, a summary, cautions. */
 record AssessmentReport(
-        OpenPlan open, Assessment assessment, NoiseExposure ears, Advice advice, List<Finding> findings, Detail detail)
+        OpenPlan open,
+        OrganSound sound,
+        Assessment assessment,
+        NoiseExposure ears,
+        Advice advice,
+        List<Finding> findings,
+        Detail detail)
         implements Report {
 
     /** How much is said. */
@@ -40,8 +47,8 @@ record AssessmentReport(
         LEVELS
     }
 
-    private static final String HEADS = "verse   mode          singing        share  verdict                 lag";
-    private static final int[] COLUMNS = {7, 13, 10, -3, -5, 20, -7};
+    private static final String HEADS = "verse   mode          singing    organ step dB share  verdict";
+    private static final int[] COLUMNS = {7, 13, 10, 5, 7, -5, 23};
     private static final int TITLE = 24;
     private static final int LABEL = 7;
 
@@ -54,6 +61,7 @@ record AssessmentReport(
         Advice advice = Advice.on(sound);
         return new AssessmentReport(
                 open,
+                sound,
                 assessment,
                 NoiseExposure.of(open.plan(), assessment, new EarSeats(sound)),
                 advice,
@@ -98,14 +106,14 @@ record AssessmentReport(
         }
         page.line(HEADS);
         of.verses().forEach(verse -> page.row(COLUMNS, cells(verse)));
-        said(page, "or", "", of, verse -> advice.otherwise(
+        said(page, "or", of, verse -> advice.otherwise(
                         verse.verse(), verse.estimate().balance())
                 .map(other -> other.words().replaceFirst("or ", "")));
         if (detail == Detail.LEVELS) {
-            said(page, "levels", "", of, AssessmentReport::levels);
+            said(page, "levels", of, AssessmentReport::levels);
         }
-        said(page, "steps", "From verse to verse, in dB: ", of, AssessmentReport::step);
-        said(page, "heard", "After the service: ", of, AssessmentReport::heard);
+        said(page, "usual", of, this::fromUsual);
+        said(page, "heard", of, AssessmentReport::heard);
         findings.stream()
                 .filter(finding -> finding.place().hymn() == hymn && !finding.isSilenced())
                 .forEach(finding -> finding(page, finding));
@@ -122,22 +130,20 @@ record AssessmentReport(
                     ? verse.sungBy().word()
                     : LevelText.NONE,
             isSung ? verse.singing().word() : LevelText.NONE,
-            estimate.dynamic().map(Dynamic::word).orElse(""),
+            estimate.dynamic().map(Dynamic::word).orElse(LevelText.NONE),
+            of.step()
+                    .map(step -> LevelText.signed(step.db(), step.plusMinusDb()))
+                    .orElse(""),
             estimate.balance().share().isPresent()
                     ? LevelText.percent(estimate.balance().share().getAsDouble())
                     : LevelText.NONE,
-            (of.wantsAttention() ? "!" : " ") + estimate.balance().words(),
-            isSung ? LevelText.whole(estimate.lagMs()) + " ms" : LevelText.NONE
+            (of.wantsAttention() ? "!" : " ") + estimate.balance().words()
         };
     }
 
     /** The remarks on some verses, as one paragraph; verses of which the same is said stand together: "V1, V3 ...". */
     private static void said(
-            Page page,
-            String head,
-            String start,
-            Assessment.OfHymn of,
-            Function<Assessment.OfVerse, Optional<String>> words) {
+            Page page, String head, Assessment.OfHymn of, Function<Assessment.OfVerse, Optional<String>> words) {
         Map<String, List<String>> labels = new LinkedHashMap<>();
         for (Assessment.OfVerse verse : of.verses()) {
             words.apply(verse).ifPresent(each -> labels.computeIfAbsent(each, none -> new ArrayList<>())
@@ -145,10 +151,10 @@ record AssessmentReport(
         }
         String all = labels.entrySet().stream()
                 .map(each ->
-                        each.getValue().stream().distinct().collect(Collectors.joining(", ")) + " " + each.getKey())
+                        each.getValue().stream().distinct().collect(Collectors.joining(", ")) + ": " + each.getKey())
                 .collect(Collectors.joining("; "));
         if (!all.isEmpty()) {
-            page.hanging(page.left(head, LABEL) + "  ", start + all + ".");
+            page.hanging(page.left(head, LABEL) + "  ", all + ".");
         }
     }
 
@@ -168,8 +174,13 @@ record AssessmentReport(
         return levels.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", levels));
     }
 
-    private static Optional<String> step(Assessment.OfVerse of) {
-        return of.step().map(step -> LevelText.signed(step.db(), step.plusMinusDb()));
+    private Optional<String> fromUsual(Assessment.OfVerse of) {
+        return KnownOrgan.fromUsual(
+                open.organ().experience(),
+                sound,
+                of.verse(),
+                plan().heading().people(),
+                db -> LevelText.signed(OptionalDouble.of(db)));
     }
 
     private static Optional<String> heard(Assessment.OfVerse of) {

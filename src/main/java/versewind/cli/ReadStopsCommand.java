@@ -32,9 +32,8 @@ final class ReadStopsCommand {
                         "The organ's name. If not given: the heading of the list, else the name of the file.")
                 .option("-o " + OUT, "FILE", "Write the instrument to this new file, such as instruments/x.json.")
                 .json()
-                .footer(
-                        "Lines that were not understood are listed with the reason, and give no stop. A pitch",
-                        "that is not printed is assumed from the name and marked with ?.")
+                .footer("Lines that were not understood are listed with the reason, and give no stop. A pitch"
+                        + " that is not printed is assumed from the name and marked with ?.")
                 .statuses("Something in the list needs checking.")
                 .examples("versewind read-stops list.txt --out instruments/new.json");
     }

@@ -155,7 +155,7 @@ public record Touch(
                     case 1 -> "the sound is full";
                     default -> "the sound is thick";
                 });
-        reasons.add("the sound lasts about " + ringsBeats + (ringsBeats == 1 ? " beat" : " beats") + " in the church");
+        reasons.add("it lasts about " + ringsBeats + (ringsBeats == 1 ? " beat" : " beats") + " in the church");
         if (weak > 0) {
             reasons.add(weak == 1 ? "the lead only just holds" : "the lead is lost");
         }
@@ -190,9 +190,9 @@ public record Touch(
                 + (isLiveRoom ? ", and the sound to clear." : ".");
     }
 
-    /** What the lag means for the organist, in one sentence; empty when nobody sings. */
+    /** What the lag means for the organist, in one sentence; empty when nobody sings, or it is too little to mind. */
     public Optional<String> lag() {
-        if (lagMs.isEmpty()) {
+        if (lagMs.isEmpty() || lagBeats.orElse(1) < Practice.LAG_BEATS) {
             return Optional.empty();
         }
         String late = "The farthest singers hear " + Math.round(lagMs.getAsDouble()) + " ms late";
@@ -200,9 +200,6 @@ public record Touch(
             return Optional.of(late + ": do not wait for them.");
         }
         String share = String.format(Locale.ROOT, ", %.2f of a beat", lagBeats.getAsDouble());
-        String todo = lagBeats.getAsDouble() < Practice.LAG_BEATS
-                ? ": too little to mind."
-                : ": do not wait for them; keep the beat.";
-        return Optional.of(late + share + todo);
+        return Optional.of(late + share + ": do not wait for them; keep the beat.");
     }
 }

@@ -1,6 +1,8 @@
 package versewind.schema;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
 import versewind.calibration.CalibratedOrgan;
 import versewind.calibration.Calibration;
 import versewind.calibration.Experience;
@@ -11,6 +13,8 @@ import versewind.calibration.MeterReading;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.organ.Trims;
+import versewind.plan.Verse;
+import versewind.rules.FromUsual;
 import versewind.sound.OrganSound;
 
 /**
@@ -56,6 +60,23 @@ public record KnownOrgan(Instrument instrument, Calibration calibration, Experie
 
     private FeedbackUpdate heard() {
         return new FeedbackUpdate(calibration.soundOf(instrument), experience.all());
+    }
+
+    /**
+     * A verse beside the usual registration nearest to it, in a few words: "a step above your usual, +2 dB".
+     *
+     * @param experience what is usual on the organ
+     * @param sound the organ, opened
+     * @param verse the verse
+     * @param people at the service
+     * @param signed a level with its sign
+     * @return empty where no usual registration applies, or one of them is silent
+     */
+    public static Optional<String> fromUsual(
+            Experience experience, OrganSound sound, Verse verse, int people, DoubleFunction<String> signed) {
+        return experience.nearest(verse, verse.people().orElse(people)).flatMap(usual -> FromUsual.of(
+                        sound, usual.verse(), verse, people)
+                .map(from -> from.words(experience.called(usual), signed)));
     }
 
     /** What was heard of it that contradicts all the rest, given the readings. */

@@ -3,14 +3,13 @@ package versewind.screen;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import versewind.calibration.Experience;
 import versewind.calibration.HeardRegistration;
 import versewind.organ.IndexSet;
 import versewind.plan.Locks;
 import versewind.plan.Verse;
 import versewind.proposal.Proposal;
 import versewind.proposal.Score;
-import versewind.rules.FromUsual;
+import versewind.schema.KnownOrgan;
 import versewind.sheet.Wording;
 import versewind.sound.Balance;
 import versewind.sound.Verdict;
@@ -22,11 +21,12 @@ final class UsualLine {
 
     /** Empty where no usual registration applies, or one of them is silent. */
     static Optional<String> of(State state, PlanEdit work, Verse verse) {
-        int people = work.plan().heading().people();
-        Experience known = work.organ().experience();
-        return known.nearest(verse, verse.people().orElse(people))
-                .flatMap(usual -> FromUsual.of(work.sound(), usual.verse(), verse, people)
-                        .map(from -> from.words(known.called(usual), db -> StatusView.signed(state, db))));
+        return KnownOrgan.fromUsual(
+                work.organ().experience(),
+                work.sound(),
+                verse,
+                work.plan().heading().people(),
+                db -> StatusView.signed(state, db));
     }
 
     /** The usual registration as a proposal for the current verse, where it may be drawn and is right here too. */

@@ -1,6 +1,7 @@
 package versewind.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -53,7 +54,23 @@ public record PistonSetting(String piston, int level, boolean isBeyond, List<Div
         }
     }
 
-    /** What is set on the pistons before the service, in the order in which they are needed. */
+    /** Level by level, and on each the pistons as they stand under the keys: "G2" before "G10". */
+    private static final Comparator<PistonSetting> AS_AT_THE_CONSOLE = Comparator.comparingInt(
+                    (PistonSetting setting) -> setting.level)
+            .thenComparing(setting -> setting.piston.substring(0, setting.digits()))
+            .thenComparingInt(setting -> setting.piston.length())
+            .thenComparing(setting -> setting.piston);
+
+    /** Where the digits begin with which its name ends. */
+    private int digits() {
+        int at = piston.length();
+        while (at > 0 && Character.isDigit(piston.charAt(at - 1))) {
+            at--;
+        }
+        return at;
+    }
+
+    /** What is set on the pistons before the service. */
     static List<PistonSetting> of(Instrument organ, List<HymnSheet> hymns) {
         List<Held> held = new ArrayList<>();
         List<List<String>> uses = new ArrayList<>();
@@ -74,6 +91,7 @@ public record PistonSetting(String piston, int level, boolean isBeyond, List<Div
         }
         return IntStream.range(0, held.size())
                 .mapToObj(i -> setting(organ, held, i, uses.get(i)))
+                .sorted(AS_AT_THE_CONSOLE)
                 .toList();
     }
 
