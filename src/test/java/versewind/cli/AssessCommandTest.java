@@ -170,7 +170,7 @@ class AssessCommandTest {
         String heeding = typedIn(folder, StandardCharsets.UTF_8, "assess", "--heard", "odd")
                 .results();
 
-        assertThat(plain).contains("heard    After the service: V1 too soft (300 people).");
+        assertThat(plain).contains("heard    V1: too soft (300 people).");
         assertThat(share(heeding)).isLessThan(share(plain) - 3);
         assertThat(typedIn(folder, StandardCharsets.UTF_8, "assess", "odd", "--json")
                         .results())
