@@ -69,6 +69,6 @@ public class EstimateBenchmark {
     public Estimate toggle() {
         verse = verse.withRegistration(verse.registration().toggleStop(next));
         next = (next + 1) % stops;
-        return sound.estimate(verse, 500, OptionalInt.of(90));
+        return sound.compute(verse, 500, OptionalInt.of(90));
     }
 }

@@ -2,6 +2,7 @@ package versewind.rules;
 
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,12 @@ public final class Advice {
     private final OrganSound sound;
     private final ChorusFaults faults;
 
+    /** What was found out of {@link #plan}, by verse: most keys change one verse, or none. */
+    private final Map<VersePlace, List<Finding>> mentions = new HashMap<>();
+
+    private final Map<VersePlace, Touch> touches = new HashMap<>();
+    private Optional<Plan> plan = Optional.empty();
+
     private Advice(OrganSound sound) {
         this.sound = sound;
         faults = ChorusFaults.on(OrganFacts.of(sound));
@@ -33,7 +40,7 @@ public final class Advice {
 
     /** The rule book for one instrument. */
     public static Advice on(OrganSound sound) {
-        return new Advice(sound);
+        return sound.derived(Advice.class, Advice::new);
     }
 
     /** All findings of a plan that can be played on the instrument, silenced ones too. */
@@ -57,9 +64,21 @@ public final class Advice {
      * The findings of one verse without silenced ones and without mends: quick enough for every key that is pressed.
      */
     public List<Finding> mentions(Plan plan, VersePlace place) {
-        return findings(hymn(plan, place.hymn()), place.verse(), Advice::notMended).stream()
-                .filter(finding -> !finding.isSilenced())
-                .toList();
+        return of(plan, mentions)
+                .computeIfAbsent(
+                        place, here -> findings(hymn(plan, here.hymn()), here.verse(), Advice::notMended).stream()
+                                .filter(finding -> !finding.isSilenced())
+                                .toList());
+    }
+
+    /** What is kept of a plan; nothing at first of another than that asked about last. */
+    private <T> Map<VersePlace, T> of(Plan other, Map<VersePlace, T> kept) {
+        if (!plan.equals(Optional.of(other))) {
+            plan = Optional.of(other);
+            mentions.clear();
+            touches.clear();
+        }
+        return kept;
     }
 
     /** The other outcome of a verse that is worth a word; empty where its verdict is sure. */
@@ -248,7 +267,7 @@ public final class Advice {
 
     /** How to play a verse. */
     public Touch touch(Plan plan, VersePlace place) {
-        return Touch.of(hymn(plan, place.hymn()), place.verse());
+        return of(plan, touches).computeIfAbsent(place, here -> Touch.of(hymn(plan, here.hymn()), here.verse()));
     }
 
     /** For findings without their mends, which may need many estimates. */

@@ -74,8 +74,9 @@ public enum BalanceRule implements PlanRule {
         boolean isSaid = estimate.isSilent()
                 ? !hymn.verse(verse).registration().stops().isEmpty()
                 : verdict.kind() == Balance.Kind.SOLO_LINE && VerseRule.isCrossed(hymn, verse);
-        boolean isNothing = this == LEAD_ONLY_JUST && isAtHand(hymn, verse);
-        return !isSaid && !isNothing && estimate.balance().estimated() == verdict
+        return estimate.balance().estimated() == verdict
+                        && !isSaid
+                        && !(this == LEAD_ONLY_JUST && isAtHand(hymn, verse))
                 ? Optional.of(new Breach(
                         Figure.balance(estimate), sentence(estimate, hymn.verse(verse)), () -> mends(hymn, verse)))
                 : Optional.empty();

@@ -61,7 +61,7 @@ public final class BuildingLine {
     /** The line of a keyboard that takes what is drawn before its equals. */
     BuildingLine(OrganFacts organ, HandsAndFeet hands, IndexSet never, IndexSet drawn) {
         this.organ = organ;
-        additions = new BuildingOrder(organ, hands, never, drawn).additions();
+        additions = organ.additions(hands, never, drawn);
         IndexSet stops = IndexSet.EMPTY;
         IndexSet couplers = IndexSet.EMPTY;
         int number = 0;

@@ -25,6 +25,9 @@ import versewind.sound.OrganSound;
 /** The facts of an instrument that the rules and a search ask for again and again, worked out once. */
 public final class OrganFacts {
 
+    /** Orders of building up that are kept. */
+    private static final int MOST_LINES = 256;
+
     /** Stands for an organ without a pedal. */
     public static final int NO_PEDAL = -1;
 
@@ -58,10 +61,11 @@ public final class OrganFacts {
     private final List<Integer> manuals;
     private final IntToDoubleFunction levelOfStop;
     private volatile double[] levelsDb = {};
+    private final Map<List<Object>, List<BuildingLine.Addition>> lines = new HashMap<>();
 
     /** The facts of an instrument, with how loud each stop is by itself in its room. */
     public static OrganFacts of(OrganSound sound) {
-        return new OrganFacts(sound.organ(), stop -> levelDb(sound, stop));
+        return sound.derived(OrganFacts.class, known -> new OrganFacts(known.organ(), stop -> levelDb(known, stop)));
     }
 
     private static double levelDb(OrganSound sound, int stop) {
@@ -214,6 +218,15 @@ public final class OrganFacts {
             levelsDb = IntStream.range(0, layer.length).mapToDouble(levelOfStop).toArray();
         }
         return levelsDb[stop];
+    }
+
+    /** The order in which a keyboard is built up, as {@link BuildingOrder} makes it; asked for in every frame. */
+    List<BuildingLine.Addition> additions(HandsAndFeet hands, IndexSet never, IndexSet drawn) {
+        if (lines.size() > MOST_LINES) {
+            lines.clear();
+        }
+        return lines.computeIfAbsent(
+                List.of(hands, never, drawn), asked -> new BuildingOrder(this, hands, never, drawn).additions());
     }
 
     /** Pitch above 8 ft in whole semitones, or {@link #NO_PITCH}. */

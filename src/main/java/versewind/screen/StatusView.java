@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import versewind.plan.Locks;
 import versewind.plan.Mood;
 import versewind.plan.Verse;
 import versewind.rules.Advice;
+import versewind.rules.Otherwise;
 import versewind.sheet.Wording;
 import versewind.sound.Balance;
 import versewind.sound.EarSeats;
@@ -83,15 +83,16 @@ final class StatusView {
     /** The levels in as many words as fit; the verdict always, and beside it the usual registration if it can be. */
     private static void paintLevels(Frame frame, State state, PlanEdit work, Verse verse, Estimate estimate, int y) {
         Optional<Piece> usual = UsualLine.of(state, work, verse).map(text -> new Piece(text, Style.TEXT));
-        List<List<Piece>> wordings = Stream.of(usual, Optional.<Piece>empty())
-                .flatMap(beside -> Stream.of(Length.values()).map(length -> Stream.concat(
-                                levels(state, work, verse, estimate, length).stream(), beside.stream())
-                        .toList()))
-                .toList();
-        List<Piece> fitting = wordings.stream()
-                .filter(pieces -> columns(pieces) <= frame.width() - 2)
-                .findFirst()
-                .orElse(wordings.get(wordings.size() - 1));
+        Optional<Otherwise> other = Advice.on(work.sound()).otherwise(verse, estimate.balance());
+        List<Piece> fitting = List.of();
+        for (Optional<Piece> beside : List.of(usual, Optional.<Piece>empty())) {
+            for (Length length : Length.values()) {
+                if (fitting.isEmpty() || columns(fitting) > frame.width() - 2) {
+                    fitting = levels(state, verse, estimate, other, length);
+                    beside.ifPresent(fitting::add);
+                }
+            }
+        }
         int x = 1;
         for (Piece piece : fitting) {
             if (x > 1) {
@@ -115,20 +116,20 @@ final class StatusView {
         return pieces.stream().mapToInt(piece -> Text.columns(piece.text()) + 3).sum() - 3;
     }
 
-    private static List<Piece> levels(State state, PlanEdit work, Verse verse, Estimate estimate, Length length) {
-        if (!verse.isPlayed()) {
-            return List.of(new Piece("Nobody plays", Style.TEXT));
-        }
+    private static List<Piece> levels(
+            State state, Verse verse, Estimate estimate, Optional<Otherwise> other, Length length) {
         List<Piece> pieces = new ArrayList<>();
+        if (!verse.isPlayed()) {
+            pieces.add(new Piece("Nobody plays", Style.TEXT));
+            return pieces;
+        }
         pieces.add(organ(estimate, length));
         Balance balance = estimate.balance();
         String mark = VerseListView.mark(state.marks(), balance);
         pieces.add(new Piece((mark + " " + Wording.verdict(balance)).strip(), VerseListView.style(balance.verdict())));
         Wording.share(balance).ifPresent(share -> pieces.add(new Piece(share, Style.TEXT)));
         if (length.compareTo(Length.WITHOUT_READY) < 0) {
-            Advice.on(work.sound())
-                    .otherwise(verse, balance)
-                    .map(other -> length == Length.FULL ? other.words() : other.shortWords())
+            other.map(each -> length == Length.FULL ? each.words() : each.shortWords())
                     .ifPresent(words -> pieces.add(new Piece(words, Style.TEXT)));
         }
         return pieces;

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import versewind.acoustics.BandLevels;
 import versewind.acoustics.StationaryLoudness;
 import versewind.acoustics.ThirdOctaves;
@@ -49,6 +50,8 @@ public final class OrganSound {
     private final Hearing hearing = new Hearing();
     private final DynamicRange range;
     private final ClearShare share;
+    private final EstimatesMade made = new EstimatesMade();
+    private final Map<Class<?>, Object> derived = new HashMap<>();
 
     private final double[] inNave = new double[ThirdOctaves.COUNT];
     private final double[] amongSingers = new double[ThirdOctaves.COUNT];
@@ -110,6 +113,22 @@ public final class OrganSound {
         return offsets;
     }
 
+    /**
+     * What others work out from this sound and nothing else: made when it is first asked for, then kept beside it.
+     *
+     * @param kind what it is; one of each kind is kept
+     * @param make makes it
+     */
+    public <T> T derived(Class<T> kind, Function<OrganSound, T> make) {
+        Object known = derived.get(kind);
+        if (known == null) {
+            // not computeIfAbsent: making one may ask for another
+            known = make.apply(this);
+            derived.put(kind, known);
+        }
+        return kind.cast(known);
+    }
+
     /** The parameters of the instrument. */
     public Parameters parameters() {
         return parameters;
@@ -137,6 +156,11 @@ public final class OrganSound {
      * @param tempo beats a minute, if known
      */
     public Estimate estimate(Verse verse, int servicePeople, OptionalInt tempo) {
+        return made.get(this, verse, servicePeople, tempo);
+    }
+
+    /** Makes an estimate; afterwards the buffers hold its derivatives. */
+    Estimate compute(Verse verse, int servicePeople, OptionalInt tempo) {
         PeoplePresent people = PeoplePresent.of(verse, servicePeople);
         Seats here = seats(people.present());
         Dynamic.Scale scale = range.scale(here, seats(0));
@@ -190,7 +214,7 @@ public final class OrganSound {
      * @param gradient receives the derivative by the parameters
      */
     public void gradient(Verse verse, int servicePeople, double[] gradient) {
-        Balance balance = estimate(verse, servicePeople, OptionalInt.empty()).balance();
+        Balance balance = compute(verse, servicePeople, OptionalInt.empty()).balance();
         System.arraycopy(balance.odds().isEmpty() ? ofOrgan : ofBalance, 0, gradient, 0, gradient.length);
     }
 

@@ -49,8 +49,8 @@ class AllocationTest {
     }
 
     private static void estimate(OrganSound sound, Verse full, Verse less) {
-        sound.estimate(full, 500, OptionalInt.of(90));
-        sound.estimate(less, 500, OptionalInt.of(90));
+        sound.compute(full, 500, OptionalInt.of(90));
+        sound.compute(less, 500, OptionalInt.of(90));
     }
 
     @ParameterizedTest

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,6 +28,7 @@ import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mode;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 
@@ -121,7 +124,44 @@ class OrganSoundTest {
         Estimate first = estimate(verse);
         sound.estimate(verse(Mode.MELODY_SOLOED, "Swell: Oboe 8", "Swell to Great"), 700, OptionalInt.of(90));
         sound.estimate(verse(Mode.SOLO_VOICE), 3, OptionalInt.of(90));
-        assertThat(estimate(verse)).isEqualTo(first);
+        assertThat(sound.compute(verse, 100, OptionalInt.empty())).isEqualTo(first);
+    }
+
+    /** Verses of which each differs from one in a single thing, and those that differ in what is not heard. */
+    private static Stream<Verse> variants(Verse verse) {
+        return Stream.of(
+                        Stream.of(VerseKind.values()).map(verse::withKind),
+                        Stream.of(SungBy.values()).map(verse::withSungBy),
+                        Stream.of(Singing.values()).map(verse::withSinging),
+                        Stream.of(Layout.values())
+                                .flatMap(layout -> Stream.of(
+                                        new HandsAndFeet(layout, GREAT, SWELL), new HandsAndFeet(layout, SWELL, GREAT)))
+                                .map(verse::withHands),
+                        IntStream.range(0, 4)
+                                .mapToObj(index -> verse.registration().toggleCoupler(index))
+                                .map(verse::withRegistration),
+                        Stream.of(BoxPosition.values())
+                                .map(box -> verse.registration().withBox(SWELL, box))
+                                .map(verse::withRegistration),
+                        Stream.of(
+                                verse.withPeople(OptionalInt.of(70)),
+                                verse.withShare(OptionalInt.of(3)),
+                                verse.withRegistration(verse.registration().toggleStop(3)),
+                                verse.withNote("Wait for the children.")))
+                .flatMap(each -> each);
+    }
+
+    @Test
+    void an_estimate_that_is_kept_is_only_given_for_what_sounds_the_same() {
+        Verse verse = verse(Mode.CONGREGATION, "Great: Open Diapason 8", "Swell: Oboe 8", "Great to Pedal");
+        for (int people : new int[] {100, 101}) {
+            for (OptionalInt tempo : List.of(OptionalInt.empty(), OptionalInt.of(90))) {
+                assertThat(variants(verse)).allSatisfy(each -> assertThat(sound.estimate(each, people, tempo))
+                        .isEqualTo(OrganSound.open(organ).compute(each, people, tempo)));
+            }
+        }
+        Estimate first = estimate(verse);
+        assertThat(estimate(verse.withNote("Wait for the children."))).isSameAs(first);
     }
 
     @ParameterizedTest
