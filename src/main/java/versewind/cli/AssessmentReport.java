@@ -180,7 +180,7 @@ record AssessmentReport(
                 sound,
                 of.verse(),
                 plan().heading().people(),
-                db -> LevelText.signed(OptionalDouble.of(db)));
+                LevelText::signed);
     }
 
     private static Optional<String> heard(Assessment.OfVerse of) {

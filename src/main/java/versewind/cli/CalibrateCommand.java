@@ -12,8 +12,10 @@ import versewind.organ.NotationException;
 import versewind.schema.KnownOrgan;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
+import versewind.store.BadRows;
 import versewind.store.OpenOrgan;
 import versewind.store.OpenPlan;
+import versewind.store.ReadingsCsv;
 
 /** {@code versewind calibrate INSTRUMENT READINGS.csv}: what a few meter readings tell about an organ. */
 final class CalibrateCommand {
@@ -78,10 +80,11 @@ final class CalibrateCommand {
         if (typed.has(UNDO)) {
             return command.undo();
         }
-        ReadingsTable.Read table = command.table();
-        return table.troubles().isEmpty()
-                ? command.calibrate(table.readings())
-                : Reply.bad(command.place() + ", ", table.troubles(), "");
+        try {
+            return command.calibrate(command.table());
+        } catch (BadRows wrong) {
+            return Reply.bad(command.place() + ", ", wrong.sentences(), "");
+        }
     }
 
     private Reply undo() throws BadFile, NotationException {
@@ -129,11 +132,11 @@ final class CalibrateCommand {
         return typed.operand(1).filter(file -> !file.equals(Typed.INPUT)).orElse("the standard input");
     }
 
-    private ReadingsTable.Read table() throws BadFile, NotationException {
+    private List<MeterReading> table() throws BadFile, BadRows {
         Optional<String> file = typed.operand(1);
         return file.isEmpty()
-                ? new ReadingsTable.Read(List.of(), List.of())
-                : ReadingsTable.read(place(), commands.text(file.get()), organ.soundBeforeReadings());
+                ? List.of()
+                : ReadingsCsv.read(commands.text(file.get()), organ.soundBeforeReadings());
     }
 
     /** The readings that are not left out. */

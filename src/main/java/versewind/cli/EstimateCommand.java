@@ -91,13 +91,7 @@ final class EstimateCommand {
         Assessment.OfVerse assessed = new Assessment.OfVerse(verse, sound.estimate(verse, people, tempo));
         String id = FOLDERS_AND_ENDING.matcher(typed.operand()).replaceAll("");
         return Reply.good(commands.shown(
-                typed, new OneEstimate(id, sound, people, assessed, usual(organ.experience(), sound, verse, people))));
-    }
-
-    /** The verse beside the usual registration that applies. */
-    private static Optional<String> usual(Experience known, OrganSound sound, Verse verse, int people) {
-        return known.nearest(verse, people).flatMap(usual -> FromUsual.of(sound, usual.verse(), verse, people)
-                .map(from -> from.words(known.called(usual), db -> LevelText.signed(OptionalDouble.of(db)))));
+                typed, new OneEstimate(id, sound, people, assessed, KnownOrgan.fromUsual(organ.experience(), sound, verse, people, LevelText::signed))));
     }
 
     private Verse verse() throws NotationException {

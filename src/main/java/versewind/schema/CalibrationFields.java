@@ -1,5 +1,8 @@
 package versewind.schema;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,8 +11,11 @@ import java.util.Optional;
 import versewind.calibration.Calibration;
 import versewind.calibration.Calibration.Kept;
 import versewind.calibration.MeterReading;
+import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
 import versewind.organ.Quoted;
+import versewind.organ.Registration;
+import versewind.organ.RegistrationText;
 import versewind.organ.StopName;
 import versewind.organ.Trims;
 import versewind.plan.Singing;
@@ -65,6 +71,7 @@ public final class CalibrationFields {
 
     public static final Field<Kept, Seat> SEAT = READING.add(
                     "seat", Kinds.choice(Seat.values(), Seat::word), "where the meter stood")
+            .blank(Seat.NAVE)
             .laid(Layout.BESIDE);
 
     public static final Field<Kept, Integer> PEOPLE = READING.add(
@@ -92,6 +99,31 @@ public final class CalibrationFields {
     private static final Field<Kept, Double> AFTER_DBA = READING.add(
                     "after", EXPECTED_DBA, "the level expected since, in dB(A)")
             .laid(Layout.BESIDE);
+
+    // a reading as people type it
+
+    /** A reading in a row of a spreadsheet: what is drawn stands in one cell, as it is typed anywhere. */
+    public static final Table<MeterReading> TYPED = Table.block(
+            "A level that was read, as it is typed.", "", CalibrationFields::typed, CalibrationFields::unwritten);
+
+    private static final Field<MeterReading, String> DAY = TYPED.add(
+                    "date",
+                    new Kinds.Parsed<>("a date", "as 2026-10-04", CalibrationFields::day, day -> day),
+                    DATE.about())
+            .blank("");
+
+    private static final Field<MeterReading, Registration> DRAW = TYPED.add("draw", new Drawn(), "what was drawn");
+
+    private static final Field<MeterReading, List<BoxPosition>> BOX = TYPED.add(
+                    "box", PlayedFields.POSITIONS, "the swell boxes that were not open")
+            .blank(List.of());
+
+    private static final PlayedFields.Hands<MeterReading> HANDS = PlayedFields.Hands.addTo(TYPED);
+
+    static {
+        List.of(SEAT, PEOPLE, SINGERS, SINGING, DBA)
+                .forEach(field -> TYPED.add(field.from(CalibrationFields::unwritten)));
+    }
 
     // the calibration
 
@@ -178,6 +210,61 @@ public final class CalibrationFields {
                 values.get(SINGERS).map(singers -> new MeterReading.Sung(singers, strength)),
                 values.get(DBA));
         return new Kept(reading, values.get(BEFORE_DBA), values.get(AFTER_DBA));
+    }
+
+    private static MeterReading typed(Values values) throws Refused {
+        Registration drawn = values.get(DRAW);
+        List<BoxPosition> typed = values.get(BOX);
+        List<BoxPosition> boxes = new ArrayList<>(drawn.boxes());
+        for (int i = 0; i < typed.size(); i++) {
+            if (typed.get(i) != BoxPosition.OPEN) {
+                boxes.set(i, typed.get(i));
+            }
+        }
+        Optional<Integer> singers = values.get(SINGERS);
+        Singing strength = values.get(SINGING).orElse(Singing.ORDINARY);
+        return new MeterReading(
+                values.get(DAY),
+                new Registration(drawn.stops(), drawn.couplers(), drawn.tremulants(), boxes),
+                HANDS.played(values),
+                values.get(SEAT),
+                values.has(PEOPLE) ? values.get(PEOPLE) : singers.orElse(0),
+                singers.map(many -> new MeterReading.Sung(many, strength)),
+                values.get(DBA));
+    }
+
+    private static Object unwritten(MeterReading reading, String field) {
+        throw Table.without(field);
+    }
+
+    private static Optional<String> day(String typed) {
+        try {
+            return Optional.of(LocalDate.parse(typed).toString());
+        } catch (DateTimeParseException wrong) {
+            return Optional.empty();
+        }
+    }
+
+    /** A whole registration in the notation in which registrations are typed; blank for none. */
+    private static final class Drawn extends Kind<Registration> {
+        Drawn() {
+            super("Write ", "as \"Great: Open Diapason 8, Principal 4; couplers: Great to Pedal\"");
+        }
+
+        @Override
+        Registration read(Found found, OrganNames names) throws Refused {
+            return names.typed(found, RegistrationText::parse);
+        }
+
+        @Override
+        Object plain(Registration drawn, OrganNames names) {
+            return names.text().format(drawn);
+        }
+
+        @Override
+        boolean takesBlank() {
+            return true;
+        }
     }
 
     /** A trim in dB for every stop of the organ, those that are not 0 by division and stop. */

@@ -28,11 +28,11 @@ public final class PlayedFields<T> {
 
     private static final Kind<Optional<Integer>> MANUAL = new Manual();
     private static final Kind<BoxPosition> POSITION = Kinds.choice(BoxPosition.values(), BoxPosition::word);
-    private static final Kind<List<BoxPosition>> POSITIONS = new Boxes();
 
-    private final Field<T, HandsAndFeet.Layout> hands;
-    private final Field<T, Optional<Integer>> right;
-    private final Field<T, Optional<Integer>> left;
+    /** The positions of the boxes of all divisions. */
+    static final Kind<List<BoxPosition>> POSITIONS = new Boxes();
+
+    private final Hands<T> hands;
     private final Field<T, IndexSet> drawn;
     private final Field<T, IndexSet> couplers;
     private final Field<T, List<BoxPosition>> boxes;
@@ -40,13 +40,7 @@ public final class PlayedFields<T> {
 
     /** Adds the fields to the table of something that has hands and a registration. */
     PlayedFields(Table<T> table) {
-        hands = table.add("hands", LAYOUT, "how hands and feet are laid out").blank(HandsAndFeet.Layout.FOUR_PARTS);
-        right = table.add("right", MANUAL, "the manual division that the right hand plays")
-                .blank(Optional.empty())
-                .laid(Layout.BESIDE);
-        left = table.add("left", MANUAL, "the manual division that the left hand plays")
-                .blank(Optional.empty())
-                .laid(Layout.BESIDE);
+        hands = Hands.addTo(table);
         drawn = table.add("drawn", STOPS, "the stops drawn, by division")
                 .column("stops")
                 .laid(Layout.FIT);
@@ -78,11 +72,42 @@ public final class PlayedFields<T> {
         };
     }
 
-    /** Where hands and feet play; a left hand that is not given is on the manual of the right. */
+    /** Where hands and feet play. */
     HandsAndFeet played(Values values) throws Refused {
-        HandsAndFeet.Layout layout = values.get(hands);
-        int rightOn = values.get(right).orElse(values.names().organ().mainDivision());
-        return new HandsAndFeet(layout, rightOn, values.get(left).orElse(rightOn));
+        return hands.played(values);
+    }
+
+    /**
+     * The fields of hands and feet alone.
+     *
+     * @param layout how they are laid out
+     * @param right the manual division of the right hand
+     * @param left that of the left
+     */
+    record Hands<T>(
+            Field<T, HandsAndFeet.Layout> layout,
+            Field<T, Optional<Integer>> right,
+            Field<T, Optional<Integer>> left) {
+
+        /** Adds the fields to the table of something that has hands. */
+        static <T> Hands<T> addTo(Table<T> table) {
+            return new Hands<>(
+                    table.add("hands", LAYOUT, "how hands and feet are laid out")
+                            .blank(HandsAndFeet.Layout.FOUR_PARTS),
+                    table.add("right", MANUAL, "the manual division that the right hand plays")
+                            .blank(Optional.empty())
+                            .laid(Field.Layout.BESIDE),
+                    table.add("left", MANUAL, "the manual division that the left hand plays")
+                            .blank(Optional.empty())
+                            .laid(Field.Layout.BESIDE));
+        }
+
+        /** Where hands and feet play; a left hand that is not given is on the manual of the right. */
+        HandsAndFeet played(Values values) throws Refused {
+            int rightOn = values.get(right).orElse(values.names().organ().mainDivision());
+            return new HandsAndFeet(
+                    values.get(layout), rightOn, values.get(left).orElse(rightOn));
+        }
     }
 
     /** The registration. */

@@ -32,15 +32,17 @@ public final class LevelText {
 
     /** A difference: "+3±1"; "0" where both are the same. */
     public static String signed(double db, double plusMinusDb) {
-        return signed(OptionalDouble.of(db)) + (db == 0 && plusMinusDb == 0 ? "" : plusMinus(plusMinusDb));
+        return signed(db) + (db == 0 && plusMinusDb == 0 ? "" : plusMinus(plusMinusDb));
+    }
+
+    /** "+3", "0", "-2"; a hyphen where there is none. */
+    public static String signed(OptionalDouble db) {
+        return db.isPresent() ? signed(db.getAsDouble()) : NONE;
     }
 
     /** "+3", "0", "-2". */
-    public static String signed(OptionalDouble db) {
-        if (db.isEmpty()) {
-            return NONE;
-        }
-        long rounded = Math.round(db.getAsDouble());
+    public static String signed(double db) {
+        long rounded = Math.round(db);
         return rounded > 0 ? "+" + rounded : Long.toString(rounded);
     }
 

@@ -79,7 +79,7 @@ final class Csv {
     }
 
     private static CSVFormat format(String text) {
-        String first = text.lines().findFirst().orElse("");
+        String first = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
         char separator = first.contains(",") ? ',' : first.contains(";") ? ';' : first.contains("\t") ? '\t' : ',';
         return CSVFormat.RFC4180.builder().setDelimiter(separator).get();
     }

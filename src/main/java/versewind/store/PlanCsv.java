@@ -2,16 +2,12 @@ package versewind.store;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import versewind.organ.Instrument;
-import versewind.organ.Nearest;
 import versewind.organ.Quoted;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -59,12 +55,12 @@ public final class PlanCsv {
     public record Read(Plan plan, KnownOrgan organ) {}
 
     private final List<Csv.Row> rows;
-    private final Map<String, Integer> places;
+    private final CsvColumns columns;
     private final List<String> troubles = new ArrayList<>();
 
-    private PlanCsv(List<Csv.Row> rows, Map<String, Integer> places) {
+    private PlanCsv(List<Csv.Row> rows, CsvColumns columns) {
         this.rows = rows;
-        this.places = places;
+        this.columns = columns;
     }
 
     /** All rows, the first of them with the names of the columns, as RFC 4180 has it. */
@@ -113,37 +109,18 @@ public final class PlanCsv {
         if (all.size() < 2) {
             throw BadRows.at(1, "there is no row below the column names");
         }
-        return new PlanCsv(all.subList(1, all.size()), places(all.get(0))).read(instruments);
+        return new PlanCsv(all.subList(1, all.size()), columns(all.get(0))).read(instruments);
     }
 
-    private static Map<String, Integer> places(Csv.Row head) throws BadRows {
-        Map<String, Integer> places = new HashMap<>();
-        for (int i = 0; i < head.cells().size(); i++) {
-            String name = head.cells().get(i);
-            String column = name.strip().toLowerCase(Locale.ROOT);
-            if (!COLUMNS.contains(column)) {
-                throw BadRows.at(
-                        head.line(),
-                        "there is no column " + Quoted.text(name) + ". "
-                                + Nearest.sentence(name, COLUMNS, "The columns are"));
-            }
-            if (places.put(column, i) != null) {
-                throw BadRows.at(head.line(), "the column " + Quoted.text(name) + " stands here twice");
-            }
-        }
+    private static CsvColumns columns(Csv.Row head) throws BadRows {
         Stream<String> needed = Stream.of(ServiceFields.HEAD, HymnFields.HEAD, VerseFields.TABLE)
                 .flatMap(PlanCsv::neededColumns);
-        for (String column : Stream.concat(Stream.of(HYMN), needed).toList()) {
-            if (!places.containsKey(column)) {
-                throw BadRows.at(head.line(), "the column \"" + column + "\" is missing");
-            }
-        }
-        return places;
+        return new CsvColumns(
+                head, COLUMNS, Stream.concat(Stream.of(HYMN), needed).toList());
     }
 
     private String cell(Csv.Row row, String column) {
-        Integer place = places.get(column);
-        return place == null || place >= row.cells().size() ? "" : row.cells().get(place);
+        return columns.cell(row, column);
     }
 
     private Read read(Instruments instruments) throws BadRows, BadFile {

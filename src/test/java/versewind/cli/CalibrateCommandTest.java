@@ -147,24 +147,25 @@ class CalibrateCommandTest {
     }
 
     @Test
-    void semicolons_and_decimal_commas_are_read_as_well() throws IOException {
-        Reply reply = calibrated("draw;dBA\nGreat: Open Diapason 8;74,0\n", "--next", "0");
+    void remarks_semicolons_and_decimal_commas_are_read_as_well() throws IOException {
+        Reply reply =
+                calibrated("# a phone, 3 m from the case\n\nDraw;dba\nGreat: Open Diapason 8;74,0\n", "--next", "0");
         assertThat(reply.results()).contains("74").contains("Great: Open Diapason 8");
     }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-        draw,dBA~Great: Opn,70 | line 2: Great has no stop "Opn".
-        draw,dBA~Great: Trumpet 8,loud | line 2: Enter a level in dB(A) such as 78.5, not "loud".
-        draw,dBA~Great: Trumpet 8,300 | line 2: A reading lies between 20 and 130 dB(A).
-        draw,dBA~Pedal: Trombone 16,70,5 | line 2: There are more cells than columns.
-        draw,dBA,hands~Pedal: Trombone 16,70,manuals only | line 2: Nothing sounds.
-        draw,loud~Great: Trumpet 8,70 | line 1: There is no column "loud".
-        draw~Great: Trumpet 8 | line 1: There is no column "dBA".
-        draw,dBA | has no readings.
-        draw,dBA,singers,seat~Great: Trumpet 8,70,20,console | line 2: While people sing, the meter stands among them
-        draw,dBA,date~Great: Trumpet 8,70,May | line 2: Enter a date such as 2026-10-04, not "May".
-        draw,dBA,people~Great: Trumpet 8,70,-3 | line 2: Enter a whole number up to 50000 under people, not "-3".
+        draw,dBA~Great: Opn,70 | line 2: draw: Great has no stop "Opn".
+        draw,dBA~Great: Trumpet 8,loud | line 2: dBA: "loud" is not a number. Enter a number from 20 to 130.
+        draw,dBA~Great: Trumpet 8,300 | line 2: dBA: 300 is out of range. Enter a number from 20 to 130.
+        draw,dBA~Pedal: Trombone 16,70,5 | line 2: there are more cells than columns.
+        draw,dBA,hands~Pedal: Trombone 16,70,manuals only | line 2: nothing sounds.
+        draw,loud~Great: Trumpet 8,70 | line 1: there is no column "loud".
+        draw~Great: Trumpet 8 | line 1: the column "dBA" is missing.
+        draw,dBA | line 1: there are no readings.
+        draw,dBA,singers,seat~Great: Trumpet 8,70,20,console | line 2: while people sing, the meter stands among them
+        draw,dBA,date~Great: Trumpet 8,70,May | line 2: date: "May" is not a date. Enter a date, as 2026-10-04.
+        draw,dBA,people~Great: Trumpet 8,70,-3 | line 2: people: -3 is out of range. Enter a whole number from 0 to 50000.
         draw,dBA~"Great: Trumpet 8,70 | readings.csv
         """)
     void what_is_wrong_is_told_with_its_line(String table, String sentence) throws IOException {
