@@ -176,11 +176,7 @@ record AssessmentReport(
 
     private Optional<String> fromUsual(Assessment.OfVerse of) {
         return KnownOrgan.fromUsual(
-                open.organ().experience(),
-                sound,
-                of.verse(),
-                plan().heading().people(),
-                LevelText::signed);
+                open.organ().experience(), sound, of.verse(), plan().heading().people(), LevelText::signed);
     }
 
     private static Optional<String> heard(Assessment.OfVerse of) {

@@ -134,9 +134,7 @@ final class CalibrateCommand {
 
     private List<MeterReading> table() throws BadFile, BadRows {
         Optional<String> file = typed.operand(1);
-        return file.isEmpty()
-                ? List.of()
-                : ReadingsCsv.read(commands.text(file.get()), organ.soundBeforeReadings());
+        return file.isEmpty() ? List.of() : ReadingsCsv.read(commands.text(file.get()), organ.soundBeforeReadings());
     }
 
     /** The readings that are not left out. */

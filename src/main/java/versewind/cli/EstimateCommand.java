@@ -2,10 +2,8 @@ package versewind.cli;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
-import versewind.calibration.Experience;
 import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
 import versewind.organ.NotationException;
@@ -19,7 +17,6 @@ import versewind.plan.Verses;
 import versewind.rules.Advice;
 import versewind.rules.Assessment;
 import versewind.rules.Caution;
-import versewind.rules.FromUsual;
 import versewind.schema.KnownOrgan;
 import versewind.sheet.LevelText;
 import versewind.sheet.Wording;
@@ -91,7 +88,13 @@ final class EstimateCommand {
         Assessment.OfVerse assessed = new Assessment.OfVerse(verse, sound.estimate(verse, people, tempo));
         String id = FOLDERS_AND_ENDING.matcher(typed.operand()).replaceAll("");
         return Reply.good(commands.shown(
-                typed, new OneEstimate(id, sound, people, assessed, KnownOrgan.fromUsual(organ.experience(), sound, verse, people, LevelText::signed))));
+                typed,
+                new OneEstimate(
+                        id,
+                        sound,
+                        people,
+                        assessed,
+                        KnownOrgan.fromUsual(organ.experience(), sound, verse, people, LevelText::signed))));
     }
 
     private Verse verse() throws NotationException {

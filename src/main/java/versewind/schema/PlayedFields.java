@@ -85,9 +85,7 @@ public final class PlayedFields<T> {
      * @param left that of the left
      */
     record Hands<T>(
-            Field<T, HandsAndFeet.Layout> layout,
-            Field<T, Optional<Integer>> right,
-            Field<T, Optional<Integer>> left) {
+            Field<T, HandsAndFeet.Layout> layout, Field<T, Optional<Integer>> right, Field<T, Optional<Integer>> left) {
 
         /** Adds the fields to the table of something that has hands. */
         static <T> Hands<T> addTo(Table<T> table) {

@@ -66,8 +66,8 @@ public final class ReadingsCsv {
         if (row.cells().size() > columns.size()) {
             throw refused("there are more cells than columns", "Put the registration in quotation marks.");
         }
-        MeterReading reading =
-                CalibrationFields.TYPED.read(field -> columns.cell(row, field.column()).strip(), names);
+        MeterReading reading = CalibrationFields.TYPED.read(
+                field -> columns.cell(row, field.column()).strip(), names);
         if (reading.expectedDba(sound).isEmpty()) {
             throw refused("nothing sounds", "Draw a stop where the hands play.");
         }
