@@ -11,11 +11,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicBoolean;
 import versewind.screen.Event;
 import versewind.screen.Frame;
 
@@ -25,21 +22,19 @@ import versewind.screen.Frame;
  * <p>Keys, pastes, resizes and hangups come through one queue in the order in which they happened, beginning with what
  * was typed before the first frame.
  *
- * <p>On TERM, HUP or INT the terminal is restored at once, the queue gives a {@link Event.Hangup}, and the JVM waits up
+ * <p>On TERM, HUP or INT the terminal is restored at once, a {@link Event.Hangup} comes, and the JVM waits up
  * to five seconds for {@link #close()}, so that unsaved work can be written.
  */
-public final class Console implements AutoCloseable {
+public final class Console implements Display {
 
     private static final long LAST_WORK_S = 5;
-    private static final Duration FOREVER = Duration.ofDays(10_000);
 
     private final Tty line;
     private final TerminalType model;
     private final Charset charset;
     private final KeyReader keys;
     private final Emitter emitter;
-    private final BlockingQueue<Event> inputs = new LinkedBlockingQueue<>();
-    private final AtomicBoolean hungUp = new AtomicBoolean();
+    private final Inbox inbox = new Inbox();
     private final CountDownLatch closed = new CountDownLatch(1);
 
     /** Held while the terminal is written to. */
@@ -96,34 +91,23 @@ public final class Console implements AutoCloseable {
         new KeyWorker().start();
     }
 
-    /** Blocks until the next event; of several resizes in a row, the last. After a hangup every call returns one. */
+    @Override
     public Event next() {
-        return next(FOREVER).orElseGet(Event.Hangup::new);
+        return inbox.next();
     }
 
-    /** As above, but returns nothing when this time has passed. */
-    Optional<Event> next(Duration longest) {
-        try {
-            Event input = inputs.poll(longest.toMillis(), TimeUnit.MILLISECONDS);
-            while (input instanceof Event.Resize && inputs.peek() instanceof Event.Resize) {
-                input = inputs.take();
-            }
-            if (input instanceof Event.Hangup) {
-                inputs.add(input);
-            }
-            return Optional.ofNullable(input);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return Optional.of(new Event.Hangup());
-        }
+    @Override
+    public Optional<Event> next(Duration longest) {
+        return inbox.next(longest);
     }
 
-    /** Adds an event from another thread to the queue. */
-    void tell(Event input) {
-        inputs.add(input);
+    @Override
+    public void tell(Event event) {
+        inbox.add(event);
     }
 
-    /** Makes the terminal show a frame. If the connection is lost, the queue gives a hangup. */
+    /** Makes the terminal show a frame. If the connection is lost, a hangup comes. */
+    @Override
     public void paint(Frame frame) {
         synchronized (screen) {
             if (!standing) {
@@ -132,7 +116,7 @@ public final class Console implements AutoCloseable {
             try {
                 emitter.paint(frame);
             } catch (IOException lineBroken) {
-                hangUp();
+                inbox.hangUp();
             }
             if (!heeding) {
                 heeding = true;
@@ -141,21 +125,22 @@ public final class Console implements AutoCloseable {
         }
     }
 
-    /** Makes the next frame be painted whole. */
+    @Override
     public void repaint() {
         synchronized (screen) {
             emitter.forget();
         }
     }
 
-    /** The terminal's columns and rows now. */
+    @Override
     public Event.Resize size() {
         synchronized (screen) {
             return size;
         }
     }
 
-    /** True if the terminal's character set is UTF-8; otherwise only ASCII can be drawn with. */
+    /** True if the terminal's character set is UTF-8. */
+    @Override
     public boolean utf8() {
         return charset.equals(StandardCharsets.UTF_8);
     }
@@ -182,13 +167,7 @@ public final class Console implements AutoCloseable {
         try {
             emitter.send(sequences);
         } catch (IOException lineBroken) {
-            hangUp();
-        }
-    }
-
-    private void hangUp() {
-        if (hungUp.compareAndSet(false, true)) {
-            inputs.add(new Event.Hangup());
+            inbox.hangUp();
         }
     }
 
@@ -200,7 +179,7 @@ public final class Console implements AutoCloseable {
                 size = now;
                 emitter.forget();
             }
-            inputs.add(now);
+            inbox.add(now);
         }
     }
 
@@ -236,7 +215,7 @@ public final class Console implements AutoCloseable {
                 work();
             } catch (RuntimeException | Error e) {
                 leave();
-                hangUp();
+                inbox.hangUp();
                 throw e;
             }
         }
@@ -251,9 +230,9 @@ public final class Console implements AutoCloseable {
         @Override
         void work() {
             for (Event input = keys.next(); !(input instanceof Event.Hangup); input = keys.next()) {
-                inputs.add(input);
+                inbox.add(input);
             }
-            hangUp();
+            inbox.hangUp();
         }
     }
 
@@ -291,7 +270,7 @@ public final class Console implements AutoCloseable {
                 return;
             }
             leave();
-            hangUp();
+            inbox.hangUp();
             try {
                 closed.await(LAST_WORK_S, TimeUnit.SECONDS);
             } catch (InterruptedException e) {
