@@ -34,19 +34,23 @@ final class OrganPower {
     private final double[] all = new double[ThirdOctaves.COUNT];
 
     OrganPower(Instrument organ) {
-        this(organ, new Pipework(organ, Tessitura.overPedalTo(topPedalKey(organ))));
+        this(organ, new Pipework(organ, Tessitura.overPedalTo(topPedalKey(organ))), boxes(organ));
     }
 
-    private OrganPower(Instrument organ, Pipework pipework) {
+    private OrganPower(Instrument organ, Pipework pipework, List<Optional<Shutters>> shutters) {
         this.pipework = pipework;
+        this.shutters = shutters;
         routing = new KeyRouting(organ);
-        shutters = organ.divisions().stream()
-                .map(division -> division.box().map(Shutters::new))
-                .toList();
         melodyByPlace = new double[1 + shutters.size()][ThirdOctaves.COUNT];
         restByPlace = new double[1 + shutters.size()][ThirdOctaves.COUNT];
         towardMelody = new double[1 + shutters.size()][ThirdOctaves.COUNT];
         towardRest = new double[1 + shutters.size()][ThirdOctaves.COUNT];
+    }
+
+    private static List<Optional<Shutters>> boxes(Instrument organ) {
+        return organ.divisions().stream()
+                .map(division -> division.box().map(Shutters::new))
+                .toList();
     }
 
     private static int topPedalKey(Instrument organ) {
@@ -59,7 +63,12 @@ final class OrganPower {
 
     /** The same organ with other trims, with buffers of its own. */
     OrganPower trimmed(Instrument other) {
-        return new OrganPower(other, pipework.voiced(Trims.of(other)));
+        return behind(other, boxes(other));
+    }
+
+    /** The same organ with other trims and other shutters, one set for each division with a box. */
+    OrganPower behind(Instrument other, List<Optional<Shutters>> others) {
+        return new OrganPower(other, pipework.voiced(Trims.of(other)), others);
     }
 
     /** Computes a registration. */
@@ -98,7 +107,7 @@ final class OrganPower {
     }
 
     /**
-     * Adds the derivative of a quantity q by the trims of organ, ranks and boxes to a gradient, in units of q a dB.
+     * Adds the derivative of a quantity q by the trims of organ, recipes, ranks and boxes to a gradient, in units of q a dB.
      *
      * @param ofMelody derivative by the power P of the soprano, by band: dq = sum of ofMelody P d(10 lg P)
      * @param ofRest the same for all other parts
@@ -117,6 +126,7 @@ final class OrganPower {
                 double part = inner(pipework.melody(rank), towardMelody[place])
                         + inner(pipework.rest(rank), towardRest[place]);
                 gradient[parameters.rank(rank)] += part;
+                gradient[parameters.recipe(rank)] += part;
                 whole += part;
             }
         }

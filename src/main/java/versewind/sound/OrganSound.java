@@ -62,13 +62,17 @@ public final class OrganSound {
     private final double[] ofBalance;
 
     private OrganSound(Instrument organ, OrganPower power, Offsets offsets, Optional<Covariance> known) {
+        this(organ, power, new Singers(offsets.singersDb()), offsets, known);
+    }
+
+    OrganSound(Instrument organ, OrganPower power, Singers singers, Offsets offsets, Optional<Covariance> known) {
         this.organ = organ;
         this.power = power;
+        this.singers = singers;
         this.offsets = offsets;
         parameters = new Parameters(organ);
         covariance = known.orElseGet(() -> Covariance.prior(parameters));
         sensitivity = new LevelSensitivity(parameters, power);
-        singers = new Singers(offsets.singersDb());
         room = new RoomSound(organ.room(), offsets.roomDb());
         range = new DynamicRange(organ, power, hearing);
         share = new ClearShare(power, hearing, parameters.count());

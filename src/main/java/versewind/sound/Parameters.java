@@ -11,10 +11,11 @@ import versewind.organ.Trims;
  * The unknown parameters of an organ in its room, each an error of the estimate in dB, and their prior distribution.
  *
  * <p>One offset of the whole organ, one trim for each rank and each swell box, one offset of the singers and one of the
- * room; and two errors of what is learnt: the taste of the organist, common to all that is judged by ear, and the
- * device, common to all readings. The prior is independent and normal with mean 0 and these standard deviations in dB:
- * organ 4, rank 3, box 4, singers 3, taste 2, device 2, room 1 with reverberation times measured in four octaves or
- * more, else 2.
+ * room; and three common errors: of each {@link PipeRecipe}, whose level all its ranks share; of the organist's taste,
+ * common to all that is judged by ear; of the device, common to all readings. The prior is independent and normal with
+ * mean 0 and these standard deviations in dB: organ 4, rank 3, half of its variance in common with the others of its
+ * recipe, box 4, singers 3, taste 2, device 2, room 1 with reverberation times measured in four octaves or more, else
+ * 2.
  *
  * <p>Source: estimates, except for the room: 1 to 2.3 dB from surfaces (Carvalho, 41 churches, 1995).
  *
@@ -26,7 +27,8 @@ public final class Parameters {
     static final int ORGAN = 0;
 
     private static final double ORGAN_SD_DB = 4;
-    private static final double RANK_SD_DB = 3;
+    private static final double RANK_SD_DB = 3 / Math.sqrt(2);
+    private static final double RECIPE_SD_DB = 3 / Math.sqrt(2);
     private static final double BOX_SD_DB = 4;
     private static final double SINGERS_SD_DB = 3;
     private static final double TASTE_SD_DB = 2;
@@ -41,12 +43,17 @@ public final class Parameters {
 
     private final int stops;
     private final int divisions;
+    private final int[] recipeOfStop;
     private final double roomSdDb;
 
     /** The parameters of an instrument. */
     public Parameters(Instrument organ) {
         stops = organ.stops().size();
         divisions = organ.divisions().size();
+        recipeOfStop = organ.stops().stream()
+                .mapToInt(knob -> PipeRecipe.of(knob.stop().family(), knob.stop().pipe())
+                        .ordinal())
+                .toArray();
         boolean isMeasured = organ.room().reverberation() instanceof Room.MeasuredTimes times
                 && times.octaveS().size() >= MEASURED_OCTAVES;
         roomSdDb = isMeasured ? MEASURED_ROOM_SD_DB : CALCULATED_ROOM_SD_DB;
@@ -62,14 +69,19 @@ public final class Parameters {
         return FIRST_RANK + stop;
     }
 
+    /** Index of what a rank, by its stop, has in common with all of its recipe. */
+    int recipe(int stop) {
+        return FIRST_RANK + stops + recipeOfStop[stop];
+    }
+
     /** Index of the swell box of a division. */
     int box(int division) {
-        return FIRST_RANK + stops + division;
+        return FIRST_RANK + stops + PipeRecipe.COUNT + division;
     }
 
     /** Index of the singers. */
     int singers() {
-        return FIRST_RANK + stops + divisions;
+        return box(divisions);
     }
 
     /** Index of the room. */
@@ -92,8 +104,11 @@ public final class Parameters {
         if (index == ORGAN) {
             return ORGAN_SD_DB;
         }
-        if (index < box(0)) {
+        if (index < FIRST_RANK + stops) {
             return RANK_SD_DB;
+        }
+        if (index < box(0)) {
+            return RECIPE_SD_DB;
         }
         if (index < singers()) {
             return BOX_SD_DB;
@@ -115,7 +130,7 @@ public final class Parameters {
      */
     public Trims trims(Trims before, double[] valuesDb) {
         List<Double> stopsDb = IntStream.range(0, stops)
-                .mapToObj(stop -> cut(before.stopsDb().get(stop) + valuesDb[rank(stop)]))
+                .mapToObj(stop -> cut(before.stopsDb().get(stop) + valuesDb[rank(stop)] + valuesDb[recipe(stop)]))
                 .toList();
         List<Double> boxesDb = IntStream.range(0, divisions)
                 .mapToObj(division -> cut(before.boxesDb().get(division) + valuesDb[box(division)]))

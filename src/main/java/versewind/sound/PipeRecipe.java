@@ -32,6 +32,9 @@ enum PipeRecipe {
     OBOE,
     KRUMMHORN;
 
+    /** How many there are. */
+    static final int COUNT = values().length;
+
     private static final double MIDDLE_C_HZ = 440 * Math.pow(2, -9 / 12.0);
     private static final double SLOPE_DB_PER_OCTAVE = -2.7;
     private static final double HIGHEST_HZ = 14_000;

@@ -33,12 +33,17 @@ final class Shutters {
     private final double[][] slope;
 
     Shutters(SwellBox box) {
+        this(closedLossDb(box));
+    }
+
+    /** Shutters that take this many dB away when closed, by band. */
+    Shutters(double[] closedLossDb) {
         passed = new double[BoxPosition.values().length][ThirdOctaves.COUNT];
         slope = new double[BoxPosition.values().length][ThirdOctaves.COUNT];
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-            double closedDb = Math.max(0, Table.closedLossDb(band) - box.trimDb());
-            double moreDb = Math.max(0, Table.closedLossDb(band) - box.trimDb() + STEP_DB);
-            double lessDb = Math.max(0, Table.closedLossDb(band) - box.trimDb() - STEP_DB);
+            double closedDb = Math.max(0, closedLossDb[band]);
+            double moreDb = Math.max(0, closedLossDb[band] + STEP_DB);
+            double lessDb = Math.max(0, closedLossDb[band] - STEP_DB);
             for (BoxPosition position : BoxPosition.values()) {
                 double lossDb = lossDb(closedDb, position.opening()) + OPEN_LOSS_DB;
                 passed[position.ordinal()][band] = ThirdOctaves.dbToPower(-lossDb);
@@ -46,6 +51,15 @@ final class Shutters {
                         (lossDb(moreDb, position.opening()) - lossDb(lessDb, position.opening())) / (2 * STEP_DB);
             }
         }
+    }
+
+    /** Loss of a closed box in dB by band; below 0 where its trim takes away more than the table has. */
+    static double[] closedLossDb(SwellBox box) {
+        double[] lossDb = new double[ThirdOctaves.COUNT];
+        for (int band = 0; band < lossDb.length; band++) {
+            lossDb[band] = Table.closedLossDb(band) - box.trimDb();
+        }
+        return lossDb;
     }
 
     /** Share of the power that comes out, by band. */

@@ -1,5 +1,6 @@
 package versewind.sound;
 
+import java.util.Arrays;
 import java.util.List;
 import versewind.acoustics.TableResource;
 import versewind.acoustics.ThirdOctaves;
@@ -45,10 +46,21 @@ final class Singers {
 
     /** Singers at a level above the estimate, in dB. */
     Singers(double moreDb) {
+        this(evenly(moreDb));
+    }
+
+    private static double[] evenly(double moreDb) {
+        double[] everywhereDb = new double[Table.OCTAVES];
+        Arrays.fill(everywhereDb, moreDb);
+        return everywhereDb;
+    }
+
+    /** Singers at levels above the estimate in dB, by octave from 125 Hz. */
+    Singers(double[] moreDb) {
         for (Singing strength : Singing.values()) {
-            voices[strength.ordinal()] = voice(effort(strength), moreDb);
-            trebles[strength.ordinal()] = voice(effort(strength), TREBLE_DB + moreDb);
-            soloists[strength.ordinal()] = voice(effort(strength) + TRAINED_EFFORT, TRAINED_DB + moreDb);
+            voices[strength.ordinal()] = voice(effort(strength), 0, moreDb);
+            trebles[strength.ordinal()] = voice(effort(strength), TREBLE_DB, moreDb);
+            soloists[strength.ordinal()] = voice(effort(strength) + TRAINED_EFFORT, TRAINED_DB, moreDb);
         }
     }
 
@@ -73,13 +85,13 @@ final class Singers {
         };
     }
 
-    private static double[] voice(double effort, double moreDb) {
+    private static double[] voice(double effort, double ofVoiceDb, double[] moreDb) {
         double[] power = new double[ThirdOctaves.COUNT];
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
             int octave = ThirdOctaves.octaveOf(band) - FIRST_OCTAVE;
             if (octave >= 0 && octave < Table.OCTAVES) {
                 double levelDb = Table.levelDb(effort, octave) - THIRD_OF_OCTAVE_DB;
-                power[band] = ThirdOctaves.dbToPower(levelDb + POWER_OVER_1_M_DB + moreDb);
+                power[band] = ThirdOctaves.dbToPower(levelDb + POWER_OVER_1_M_DB + ofVoiceDb + moreDb[octave]);
             }
         }
         return power;

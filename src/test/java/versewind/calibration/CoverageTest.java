@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,42 +13,52 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
-import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Family;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
-import versewind.organ.Room;
 import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HeardAs;
 import versewind.plan.Mode;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
-import versewind.sound.Offsets;
 import versewind.sound.OrganSound;
+import versewind.sound.OtherOrgan;
 import versewind.sound.RandomOrgans;
 import versewind.sound.Seat;
 import versewind.store.Library;
 
 /**
  * How often the truth lies within the bands that are stated, where the truth does not come from the program's own
- * prior: the stops of a family are off together, the boxes by up to 6 dB either way, every reverberation time by 10 %
- * one way, the singers by 3 dB, the device by 1.5 dB and the taste by 1.5 dB. Prints the table.
+ * prior: half of the variance of a stop is its family's, the boxes let out up to 6 dB more or less and are tilted by 1
+ * dB an octave, all reverberation times are 10 % too long or too short, the singers off by 3 dB and each octave of
+ * their voices by 3 dB more, the taste by 1.5 dB and the device by 1.5 dB. Prints the table.
+ *
+ * <p>The program allows 2 dB for the device. Where it is off by 1.5 only, the level is stated too cautiously: with
+ * 4 dB for the organ and any number of readings it is off by (0.2^2 4^2 + 0.8^2 1.5^2)^0.5 = 1.4 dB where 1.8 dB is
+ * stated, and 78 of 100 lie within. So readings are also taken with a device that is off by 2 dB.
  */
 @Tag("slow")
 class CoverageTest {
 
-    private static final int ORGANS = 80;
+    private static final int ORGANS = 400;
     private static final int ASKED = 40;
     private static final double FAMILY_DB = 3 / Math.sqrt(2);
     private static final double STOP_DB = 3 / Math.sqrt(2);
     private static final double BOX_DB = 6;
+    private static final double BOX_TILT_DB = 1;
+    private static final double ROOM_DB = ThirdOctaves.powerToDb(1.1);
     private static final double ORGAN_DB = 4;
     private static final double SINGERS_DB = 3;
+    private static final double SPECTRUM_DB = 3;
+    private static final int VOICE_OCTAVES = 7;
     private static final double COMMON_DB = 1.5;
+    private static final double ALLOWED_DEVICE_DB = 2;
     private static final double FELT_DB = 3;
 
     private static final Map<String, Count> COUNTS = new LinkedHashMap<>();
@@ -91,20 +102,20 @@ class CoverageTest {
         estimated = OrganSound.open(organ);
         Random random = new Random(11);
         RandomOrgans drawing = new RandomOrgans(12);
-        List<MeterReading> proposed = new ArrayList<>(ReadingDesign.allRound(estimated, 5).stream()
+        List<MeterReading> proposed = ReadingDesign.allRound(estimated, 5, 0).stream()
                 .map(ReadingDesign.Proposed::reading)
-                .toList());
-        // where a further reading would gain little, somebody takes it all the same
-        asked(estimated, drawing).stream().map(Heard::reading).limit(5).forEach(proposed::add);
+                .toList();
         for (int each = 0; each < ORGANS; each++) {
             OrganSound truth = truth(random);
             List<Heard> asked = asked(truth, drawing);
             count("before anything", estimated, asked);
-            List<MeterReading> taken = taken(truth, proposed, random);
-            for (int readings : List.of(1, 3, 5)) {
-                OrganSound taught =
-                        Fit.of(estimated, taken.subList(0, readings)).after();
-                count("after " + readings + " readings", taught, asked);
+            for (double deviceDb : List.of(COMMON_DB, ALLOWED_DEVICE_DB)) {
+                List<MeterReading> taken = taken(truth, proposed, deviceDb * random.nextGaussian(), random);
+                for (int readings : List.of(1, 3, 5)) {
+                    OrganSound taught =
+                            Fit.of(estimated, taken.subList(0, readings)).after();
+                    count(after(readings, deviceDb), taught, asked);
+                }
             }
             List<HeardRegistration> answers = answers(truth, drawing, random);
             for (int number : List.of(4, 13)) {
@@ -114,6 +125,10 @@ class CoverageTest {
         }
         System.out.println("                             level 68%  95%  error   difference 68%  95%  error");
         COUNTS.keySet().stream().filter(name -> !name.startsWith("difference")).forEach(CoverageTest::print);
+    }
+
+    private static String after(int readings, double deviceDb) {
+        return "after " + readings + " readings, device " + deviceDb;
     }
 
     private static void print(String name) {
@@ -140,28 +155,21 @@ class CoverageTest {
                 .map(knob ->
                         knob.stop().trimDb() + ofFamily.get(knob.stop().family()) + STOP_DB * random.nextGaussian())
                 .toList();
-        List<Double> boxesDb = organ.divisions().stream()
-                .map(division -> BOX_DB * (2 * random.nextDouble() - 1))
-                .toList();
+        List<Double> boxesDb = each(organ.divisions(), () -> BOX_DB * (2 * random.nextDouble() - 1));
+        List<Double> tiltsDb = each(organ.divisions(), () -> eitherWay(BOX_TILT_DB, random));
+        double[] voiceDb = new double[VOICE_OCTAVES];
+        double singersDb = SINGERS_DB * random.nextGaussian();
+        Arrays.setAll(voiceDb, octave -> singersDb + eitherWay(SPECTRUM_DB, random));
         Trims trims = new Trims(organ.trimDb() + ORGAN_DB * random.nextGaussian(), stopsDb, boxesDb);
-        double longer = random.nextBoolean() ? 1.1 : 0.9;
-        TreeMap<Integer, Double> times = new TreeMap<>();
-        ((Room.MeasuredTimes) organ.room().reverberation()).octaveS().forEach((hz, s) -> times.put(hz, longer * s));
-        Instrument elsewhere = new Instrument(
-                organ.name(),
-                organ.place(),
-                organ.action(),
-                organ.trimDb(),
-                organ.divisions(),
-                organ.couplers(),
-                organ.tremulants(),
-                organ.pistons(),
-                new Room(
-                        organ.room().volumeM3(),
-                        organ.room().seats(),
-                        new Room.MeasuredTimes(times, Optional.empty()),
-                        organ.room().distances()));
-        return OrganSound.open(trims.on(elsewhere), new Offsets(SINGERS_DB * random.nextGaussian(), 0));
+        return OtherOrgan.open(trims.on(organ), eitherWay(ROOM_DB, random), tiltsDb, voiceDb);
+    }
+
+    private static List<Double> each(List<?> parts, Supplier<Double> error) {
+        return parts.stream().map(any -> error.get()).toList();
+    }
+
+    private static double eitherWay(double db, Random random) {
+        return random.nextBoolean() ? db : -db;
     }
 
     private static List<Heard> asked(OrganSound truth, RandomOrgans drawing) {
@@ -174,8 +182,7 @@ class CoverageTest {
         return asked;
     }
 
-    private static List<MeterReading> taken(OrganSound truth, List<MeterReading> proposed, Random random) {
-        double deviceDb = COMMON_DB * random.nextGaussian();
+    private static List<MeterReading> taken(OrganSound truth, List<MeterReading> proposed, double deviceDb, Random random) {
         return proposed.stream()
                 .map(reading -> new MeterReading(
                         "",
@@ -248,17 +255,17 @@ class CoverageTest {
     }
 
     @Test
-    void readings_and_answers_leave_no_more_than_is_promised() {
-        assertThat(COUNTS.get("after 1 readings").errorDb()).isLessThan(2.6);
-        assertThat(COUNTS.get("after 5 readings").errorDb())
-                .isLessThan(COUNTS.get("after 1 readings").errorDb());
+    void readings_leave_no_more_than_is_promised() {
+        assertThat(COUNTS.get(after(1, COMMON_DB)).errorDb()).isLessThan(2.6);
+        assertThat(COUNTS.get(after(5, COMMON_DB)).errorDb()).isLessThan(1.9);
     }
 
     @Test
-    void the_bands_hold_the_truth_as_often_as_they_say_or_a_little_oftener() {
+    void the_bands_hold_the_truth_as_often_as_they_say() {
         COUNTS.forEach((name, count) -> {
-            assertThat(count.percent68()).as(name + " 68").isBetween(62.0, 82.0);
-            assertThat(count.percent95()).as(name + " 95").isBetween(92.0, 99.0);
+            boolean isCautious = name.endsWith("device " + COMMON_DB) && !name.startsWith("difference");
+            assertThat(count.percent68()).as(name + " 68").isBetween(62.0, isCautious ? 78.0 : 74.0);
+            assertThat(count.percent95()).as(name + " 95").isBetween(92.0, 98.0);
         });
     }
 }

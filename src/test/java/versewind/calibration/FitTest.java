@@ -155,9 +155,11 @@ class FitTest {
         List<MeterReading> readings = some(5);
         double[] gradient = new double[estimated.parameters().count()];
         Fit.Judged last = Fit.of(estimated, readings).judged().get(4);
-        OrganSound without = Fit.of(estimated, readings.subList(0, 4)).after();
-        double expected = readings.get(4).expectedDba(without, gradient).orElseThrow();
-        double sd = Math.sqrt(without.covariance().variance(gradient) + 4);
+        Fit four = Fit.of(estimated, readings.subList(0, 4));
+        OrganSound without = four.after();
+        double expected = readings.get(4).shownDba(without, gradient).orElseThrow()
+                + four.found()[estimated.parameters().device()];
+        double sd = Math.sqrt(without.covariance().variance(gradient) + MeterReading.NOISE_VARIANCE);
         assertThat(last.distanceSds()).isCloseTo((readings.get(4).dba() - expected) / sd, within(0.3));
     }
 }

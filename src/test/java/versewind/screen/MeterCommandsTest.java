@@ -62,7 +62,7 @@ class MeterCommandsTest {
         desk.press("m", "'88'", "<Enter>");
         fitted();
         assertThat(desk.said()).startsWith("Read 88 dB(A), expected 8").endsWith("The organ's file is written.");
-        assertThat(desk.screen()).contains("dB±2").doesNotContain("±6 dB(A)");
+        assertThat(desk.screen()).contains("dB±3").doesNotContain("±6 dB(A)");
         assertThat(desk.state().isUnsaved()).isFalse();
     }
 
