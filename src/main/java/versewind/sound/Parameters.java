@@ -51,8 +51,8 @@ public final class Parameters {
         stops = organ.stops().size();
         divisions = organ.divisions().size();
         recipeOfStop = organ.stops().stream()
-                .mapToInt(knob -> PipeRecipe.of(knob.stop().family(), knob.stop().pipe())
-                        .ordinal())
+                .mapToInt(knob ->
+                        PipeRecipe.of(knob.stop().family(), knob.stop().pipe()).ordinal())
                 .toArray();
         boolean isMeasured = organ.room().reverberation() instanceof Room.MeasuredTimes times
                 && times.octaveS().size() >= MEASURED_OCTAVES;

@@ -182,7 +182,8 @@ class CoverageTest {
         return asked;
     }
 
-    private static List<MeterReading> taken(OrganSound truth, List<MeterReading> proposed, double deviceDb, Random random) {
+    private static List<MeterReading> taken(
+            OrganSound truth, List<MeterReading> proposed, double deviceDb, Random random) {
         return proposed.stream()
                 .map(reading -> new MeterReading(
                         "",
