@@ -9,7 +9,7 @@ import versewind.plan.VersePlace;
 import versewind.rules.DynamicSteps;
 
 /** The desk during a service: the current verse fills the screen, to be played from. No key here changes the plan. */
-record DeskScreen(DeskNotes notes) implements Screen {
+public record DeskScreen(DeskNotes notes) implements Screen {
 
     private static final String LOUDER = "<";
     private static final String SOFTER = ">";
@@ -41,12 +41,23 @@ record DeskScreen(DeskNotes notes) implements Screen {
                     "back to the plan; after versewind desk, press twice to leave",
                     on((desk, state, work) -> desk.leave(state)));
 
-    /** The smallest terminal that can be played from. */
-    static final Size LEAST = new Size(40, 10);
-
     private static final int GUTTER = 12;
     private static final int NARROW_GUTTER = 6;
     private static final int NARROW = 60;
+
+    /**
+     * It was found what makes a verse stronger and softer; it is kept for as long as the desk is open.
+     *
+     * @param of which verse, and for how many people
+     * @param ladder its steps
+     */
+    public record LadderFound(Effect.LadderOf of, DynamicSteps ladder) implements Event {
+        @Override
+        public State on(State state) {
+            DeskNotes.Found found = new DeskNotes.Found(of, ladder);
+            return state.update(DeskScreen.class, desk -> new DeskScreen(desk.notes.with(found)));
+        }
+    }
 
     @FunctionalInterface
     private interface OnWork {
@@ -140,17 +151,11 @@ record DeskScreen(DeskNotes notes) implements Screen {
             return state.closed();
         }
         if (state.isUnsaved() || notes.leaving() == DeskNotes.Leaving.ASKED) {
-            State left = FileCommands.afterAsking(state, Effects::quit);
+            State left = Leaving.afterAsking(state, Effects::quit);
             return left.wanted().isEmpty() ? left : state.wants(Effects::quit);
         }
         return state.show(new DeskScreen(notes.with(DeskNotes.Leaving.ASKED)))
                 .says("Press again to leave; any other key stays.");
-    }
-
-    /** A ladder has been found; it is kept for as long as the desk is open. */
-    static State found(State state, Event.LadderFound found) {
-        DeskNotes.Found ladder = new DeskNotes.Found(found.of(), found.ladder());
-        return state.update(DeskScreen.class, desk -> new DeskScreen(desk.notes.with(ladder)));
     }
 
     @Override
@@ -165,7 +170,7 @@ record DeskScreen(DeskNotes notes) implements Screen {
 
     @Override
     public Size least() {
-        return LEAST;
+        return Size.OF_DESK;
     }
 
     @Override

@@ -92,9 +92,9 @@ final class DeskWords {
     }
 
     private Flow verdict(Flow flow, Balance balance) {
-        String mark = VerseListView.mark(marks, balance);
+        String mark = ShortWords.mark(marks, balance);
         String words = (mark + " " + Wording.verdict(balance)).strip();
-        return flow.add(" " + words + " ", VerseListView.style(balance.verdict()));
+        return flow.add(" " + words + " ", ShortWords.style(balance.verdict()));
     }
 
     private String level(Estimate estimate) {

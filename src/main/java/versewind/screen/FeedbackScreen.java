@@ -105,7 +105,7 @@ record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements Scre
 
     @Override
     public Size least() {
-        return DeskScreen.LEAST;
+        return Size.OF_DESK;
     }
 
     @Override

@@ -79,7 +79,7 @@ record FindScreen(TextLine text, int from, PlanEdit.Side side) implements Screen
         List<Integer> fitting = fitting(work, text);
         String found = fitting.isEmpty()
                 ? text.text().isBlank() ? "part of a stop's name" : "no stop has this in its name"
-                : ShortWords.fullName(
+                : Item.fullName(
                                 work.instrument(),
                                 StopGridLayout.items(work.instrument()).get(work.item()))
                         + (fitting.size() > 1 ? "  (" + fitting.size() + " fit, Tab: the next)" : "");

@@ -20,9 +20,9 @@ final class Finder {
         List<Integer> beginning = new ArrayList<>();
         List<Integer> holding = new ArrayList<>();
         for (int i = 0; i < items.size(); i++) {
-            if (Sought.plain(ShortWords.name(instrument, items.get(i))).startsWith(plain)) {
+            if (Sought.plain(Item.name(instrument, items.get(i))).startsWith(plain)) {
                 beginning.add(i);
-            } else if (sought.isIn(ShortWords.fullName(instrument, items.get(i)))) {
+            } else if (sought.isIn(Item.fullName(instrument, items.get(i)))) {
                 holding.add(i);
             }
         }

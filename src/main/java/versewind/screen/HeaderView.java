@@ -1,10 +1,7 @@
 package versewind.screen;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import versewind.plan.Hymn;
 import versewind.plan.Player;
@@ -13,14 +10,12 @@ import versewind.plan.ServiceHeading;
 /** The two rows at the top: the service, and the hymn where we are. */
 final class HeaderView {
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
-
     private HeaderView() {}
 
     static void paint(Frame frame, State state, PlanEdit work) {
         ServiceHeading heading = work.plan().heading();
         String unsaved = state.isUnsaved() ? "  " + Mark.UNSAVED.in(state.marks()) + " unsaved" : "";
-        String when = heading.date().map(date -> day(date) + "  ").orElse("")
+        String when = heading.date().map(date -> ShortWords.day(date) + "  ").orElse("")
                 + people(heading.people())
                 + (heading.player() == Player.MANUALS_ONLY
                         ? "  " + heading.player().word()
@@ -38,11 +33,6 @@ final class HeaderView {
         int after = frame.write(endX, 0, end, Style.TEXT);
         frame.write(after, 0, unsaved, Style.NEAR);
         frame.write(1, 1, hymn(state, work, frame.width() - 2), Style.STRONG);
-    }
-
-    /** A date as people say it: "Sun 4 Oct 2026". */
-    static String day(LocalDate date) {
-        return DAY.format(date);
     }
 
     private static String people(int people) {

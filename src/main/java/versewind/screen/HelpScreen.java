@@ -31,7 +31,7 @@ record HelpScreen(TextLine filter, int marked) implements Screen {
     /** The tables of keys of all screens, in the order in which the help lists them. */
     static final List<KeyTable<?>> TABLES = List.of(
             PlanScreen.KEYS,
-            Update.KEYS,
+            Rooms.ALL.keys(),
             ReadingsScreen.KEYS,
             UsualScreen.KEYS,
             FindScreen.KEYS,

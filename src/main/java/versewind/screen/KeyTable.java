@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * The keys of a screen: which key does what, in which words. The help, the row of hints, the README's table and the
@@ -131,7 +130,7 @@ final class KeyTable<S extends Screen> {
     static List<Command<?>> commands(State state) {
         Screen top = state.top();
         List<Command<?>> commands = new ArrayList<>();
-        for (KeyTable<?> table : List.of(top.keys(), Update.KEYS)) {
+        for (KeyTable<?> table : List.of(top.keys(), state.doors().keys())) {
             table.commands(top, top.mode(state), commands);
         }
         return commands;
@@ -161,10 +160,10 @@ final class KeyTable<S extends Screen> {
         }
     }
 
-    /** A row of this table, or of the one of all screens. */
+    /** The row of a key. */
     private Row<?> row(String name) {
         Key key = Key.all(name).get(0);
-        return Stream.concat(rows.stream(), Update.KEYS.rows.stream())
+        return rows.stream()
                 .filter(row -> row.keys().contains(key))
                 .findFirst()
                 .orElseThrow();

@@ -12,11 +12,6 @@ package versewind.screen;
  */
 record Layout(int gridWidth, int listX, int listWidth, int top, int height, int statusTop) {
 
-    /** The smallest screen on which a plan can be worked on. */
-    static final int LEAST_COLUMNS = 60;
-
-    static final int LEAST_ROWS = 18;
-
     /** From this height on the moves have two rows. */
     private static final int TALL = 22;
 
@@ -64,12 +59,6 @@ record Layout(int gridWidth, int listX, int listWidth, int top, int height, int 
             y--;
         }
         return layout.statusTop() - y;
-    }
-
-    /** Whether a terminal is too small for what is to be on it. */
-    static boolean isTooSmall(State state) {
-        Screen.Size least = state.ground().least();
-        return state.columns() < least.columns() || state.rows() < least.rows();
     }
 
     /** The knobs of the open instrument as they lie on this screen. */

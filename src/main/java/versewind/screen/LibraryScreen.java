@@ -4,9 +4,7 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
-import versewind.plan.BroughtHymn;
-import versewind.plan.Plan;
-import versewind.plan.VersePlace;
+import java.util.function.UnaryOperator;
 
 /**
  * The library, over everything: plans with their dates and states, or organs.
@@ -22,7 +20,7 @@ record LibraryScreen(LibraryState library) implements Screen {
             .key("Page Up", "a page up", (screen, state) -> screen.move(state, -page(state)))
             .key("Enter", "open", LibraryScreen::choose)
             .key("Ctrl-N", "new", LibraryScreen::makeNew)
-            .key("Ctrl-D", "copy", plan((screen, state, plan) -> state.open(ServiceForm.ofPlanFrom(state, plan))))
+            .key("Ctrl-D", "copy", plan((screen, state, plan) -> state.open(ServiceForm.ofPlanFrom(state, plan.id(), plan.title()))))
             .key("Ctrl-R", "rename", plan(LibraryScreen::rename))
             .key("Ctrl-X", "delete: move to the bin", plan(LibraryScreen::bin))
             .key(
@@ -31,7 +29,7 @@ record LibraryScreen(LibraryState library) implements Screen {
                     (screen, state) -> state.wants(Effects::bringBack))
             .key("Tab, Shift-Tab", "switch between plans and organs", LibraryScreen::turn)
             .key("Esc", "clear the filter; back to the plan", LibraryScreen::leave)
-            .key("Ctrl-Q", "leave", (screen, state) -> FileCommands.afterAsking(state, Effects::quit))
+            .key("Ctrl-Q", "leave", (screen, state) -> Leaving.afterAsking(state, Effects::quit))
             .key("Ctrl-E", "edit the marked organ", LibraryScreen::editOrgan);
 
     private static final int TOP = 3;
@@ -49,7 +47,7 @@ record LibraryScreen(LibraryState library) implements Screen {
     /** What a key does with the marked plan. */
     @FunctionalInterface
     private interface OnPlan {
-        State on(LibraryScreen screen, State state, Event.ListedPlan plan);
+        State on(LibraryScreen screen, State state, LibraryEvent.ListedPlan plan);
     }
 
     private static KeyTable.Action<LibraryScreen> plan(OnPlan action) {
@@ -80,16 +78,9 @@ record LibraryScreen(LibraryState library) implements Screen {
                 .wants(Effects::listInstruments);
     }
 
-    /** Back to the plan from something that was opened in the library; where none is open, to the library. */
-    static State left(State state) {
-        return state.work().isPresent() ? state.closed() : open(state);
-    }
-
-    /** Rows for files. */
-    static List<Chooser.Row> rows(List<Event.Listed> listed) {
-        return listed.stream()
-                .map(each -> new Chooser.Row(each.id(), each.title(), each.detail()))
-                .toList();
+    /** With what is seen of the library changed; of no interest any more if it is closed. */
+    static State seen(State state, UnaryOperator<LibraryState> change) {
+        return state.top() instanceof LibraryScreen screen ? show(state, change.apply(screen.library)) : state;
     }
 
     private static State show(State state, LibraryState library) {
@@ -118,7 +109,7 @@ record LibraryScreen(LibraryState library) implements Screen {
         return switch (library.side()) {
             case PLANS ->
                 switch (library.aim()) {
-                    case OPEN -> FileCommands.afterAsking(state, effects -> effects.openPlan(id));
+                    case OPEN -> Leaving.afterAsking(state, effects -> effects.openPlan(id));
                     case BRING -> state.wants(effects -> effects.readHymns(id));
                 };
             case ORGANS -> state.wants(effects -> effects.beginPlan(id));
@@ -128,7 +119,7 @@ record LibraryScreen(LibraryState library) implements Screen {
     private State makeNew(State state) {
         return switch (library.side()) {
             case PLANS -> show(state, library.on(LibraryState.Side.PLANS)).wants(Effects::listInstruments);
-            case ORGANS -> state.closed().open(PasteScreen.EMPTY);
+            case ORGANS -> state.doors().stopList(state);
         };
     }
 
@@ -144,20 +135,20 @@ record LibraryScreen(LibraryState library) implements Screen {
             return state.says("Mark an organ first. Tab shows the organs.");
         }
         String id = library.current().get();
-        return FileCommands.afterAsking(state, effects -> effects.openOrgan(id));
+        return Leaving.afterAsking(state, effects -> effects.openOrgan(id));
     }
 
-    private static boolean isOpen(State state, Event.ListedPlan plan) {
+    private static boolean isOpen(State state, LibraryEvent.ListedPlan plan) {
         return state.work().filter(work -> work.id().equals(plan.id())).isPresent();
     }
 
-    private State rename(State state, Event.ListedPlan plan) {
+    private State rename(State state, LibraryEvent.ListedPlan plan) {
         return isOpen(state, plan)
                 ? state.says("This plan is open. Change its title there, with S.")
-                : state.open(ServiceForm.ofRename(plan));
+                : state.open(ServiceForm.ofRename(plan.id(), plan.title()));
     }
 
-    private State bin(State state, Event.ListedPlan plan) {
+    private State bin(State state, LibraryEvent.ListedPlan plan) {
         if (isOpen(state, plan)) {
             return state.says("This plan is open. Open another one first.");
         }
@@ -174,74 +165,14 @@ record LibraryScreen(LibraryState library) implements Screen {
         return state.work().isPresent() ? state.closed() : state.says("Choose a plan, or leave with Ctrl-Q.");
     }
 
-    /** Some more plans have been read; of no interest any more if the library is closed. */
-    static State listed(State state, Event.PlansListed listed) {
-        return state.top() instanceof LibraryScreen screen ? show(state, screen.library.with(listed)) : state;
-    }
-
-    static State assessed(State state, Event.PlanAssessed assessed) {
-        return state.top() instanceof LibraryScreen screen ? show(state, screen.library.with(assessed)) : state;
-    }
-
-    /** The organs are shown where they are looked at, or else to choose one for a new plan. */
-    static State instrumentsListed(State state, Event.InstrumentsListed listed) {
-        if (state.top() instanceof LibraryScreen screen && screen.library.side() == LibraryState.Side.ORGANS) {
-            return show(state, screen.library.withOrgans(rows(listed.instruments())));
-        }
-        if (listed.instruments().isEmpty()) {
-            return state.closed().warns("There is no organ in the folder instruments yet.");
-        }
-        return state.open(Chooser.of(
-                "For which organ?",
-                rows(listed.instruments()),
-                (id, choosing) -> choosing.wants(effects -> effects.beginPlan(id)),
-                LibraryScreen::left));
-    }
-
-    /** The form of a new plan, in place of the list from which its organ was chosen. */
-    static State begun(State state, Event.PlanBegun begun) {
-        FormBox form = ServiceForm.ofNewPlan(state, begun.instrument(), begun.player());
-        return state.top() instanceof Chooser ? state.show(form) : state.open(form);
-    }
-
-    /** Something in the library is no longer as it was read. */
-    static State changed(State state, Event.LibraryChanged changed) {
-        LibraryState library = state.top() instanceof LibraryScreen screen ? screen.library : LibraryState.UNREAD;
-        return state.closed()
-                .open(new LibraryScreen(changed.marked().map(library::marking).orElse(library)))
-                .says(changed.sentence())
-                .wants(Effects::listPlans);
-    }
-
-    /** The hymns of the plan that was chosen. */
-    static State hymnsRead(State state, Event.HymnsRead read) {
-        return state.open(Chooser.of(
-                "Which hymn of \"" + read.title() + "\"?",
-                rows(read.hymns()),
-                (id, choosing) -> choosing.wants(effects -> effects.bringHymn(read.plan(), Integer.parseInt(id))),
-                LibraryScreen::left));
-    }
-
-    /** The hymn comes after the current one, and what of it is drawn otherwise on this organ is told. */
-    static State brought(State state, Event.HymnBrought brought) {
-        return state.work().map(work -> brought(state.closed(), work, brought)).orElse(state);
-    }
-
-    private static State brought(State closed, PlanEdit work, Event.HymnBrought brought) {
-        BroughtHymn here = BroughtHymn.of(brought.hymn(), brought.instrument(), work.instrument());
-        int at = work.hymn().isPresent() ? work.place().hymn() + 1 : 0;
-        Plan plan = work.plan().inserting(at, here.hymn().locking(work.plan().locks()));
-        State after = PlanChanges.edit(closed.says("Copied; u to undo."), work, plan, new VersePlace(at, 0));
-        List<Chooser.Row> replaced = here.replacements().stream()
-                .map(each ->
-                        new Chooser.Row(each.was(), each.was(), each.becomes().orElse("no equivalent on this organ")))
-                .toList();
-        return replaced.isEmpty() ? after : after.open(Chooser.read("Replaced on this organ", replaced));
-    }
-
     @Override
     public KeyTable<?> keys() {
         return KEYS;
+    }
+
+    @Override
+    public boolean saysFailures() {
+        return true;
     }
 
     @Override
@@ -287,7 +218,7 @@ record LibraryScreen(LibraryState library) implements Screen {
 
     /** Draws the plans and returns how many there are. */
     private int paintPlans(Frame frame, State state) {
-        ListBox<Event.ListedPlan> list = library.planList();
+        ListBox<LibraryEvent.ListedPlan> list = library.planList();
         paintHead(frame, true);
         String count = library.count(list.size());
         frame.write(frame.width() - Text.columns(count) - 1, 0, count, Style.FAINT);
@@ -337,15 +268,15 @@ record LibraryScreen(LibraryState library) implements Screen {
     }
 
     /** The file of a plan and its organ, or what is wrong with it. */
-    private String about(Event.ListedPlan plan) {
+    private String about(LibraryEvent.ListedPlan plan) {
         return library.assessed(plan)
-                .map(Event.PlanAssessed::trouble)
+                .map(LibraryEvent.PlanAssessed::trouble)
                 .filter(trouble -> !trouble.isEmpty())
                 .orElse(plan.id() + ", for " + plan.organ());
     }
 
-    private void paintPlan(Frame frame, State state, Event.ListedPlan plan, int y) {
-        frame.write(1, y, plan.date().map(HeaderView::day).orElse("no date"), Style.TEXT);
+    private void paintPlan(Frame frame, State state, LibraryEvent.ListedPlan plan, int y) {
+        frame.write(1, y, plan.date().map(ShortWords::day).orElse("no date"), Style.TEXT);
         int title = 1 + DATE + GAP;
         frame.write(title, y, frame.fit(plan.title(), stateX(frame) - GAP - title), Style.TEXT);
         paintState(frame, plan, y);
@@ -355,21 +286,21 @@ record LibraryScreen(LibraryState library) implements Screen {
         }
     }
 
-    private void paintState(Frame frame, Event.ListedPlan plan, int y) {
+    private void paintState(Frame frame, LibraryEvent.ListedPlan plan, int y) {
         int x = stateX(frame);
-        Optional<Event.PlanAssessed> assessed = library.assessed(plan);
-        boolean isBroken = plan.condition() == Event.ListedPlan.Condition.UNREADABLE
+        Optional<LibraryEvent.PlanAssessed> assessed = library.assessed(plan);
+        boolean isBroken = plan.condition() == LibraryEvent.ListedPlan.Condition.UNREADABLE
                 || assessed.filter(each -> !each.trouble().isEmpty()).isPresent();
         if (isBroken) {
             frame.write(x, y, "cannot be read", Style.BAD);
-        } else if (plan.condition() == Event.ListedPlan.Condition.UNSAVED_WORK) {
+        } else if (plan.condition() == LibraryEvent.ListedPlan.Condition.UNSAVED_WORK) {
             frame.write(x, y, "unsaved changes", Style.NEAR);
         } else {
             assessed.ifPresent(each -> paintState(frame, each, x, y));
         }
     }
 
-    private static void paintState(Frame frame, Event.PlanAssessed assessed, int x, int y) {
+    private static void paintState(Frame frame, LibraryEvent.PlanAssessed assessed, int x, int y) {
         int wanting = assessed.wantingAttention();
         int cautions = assessed.cautions();
         if (assessed.verses() == 0) {

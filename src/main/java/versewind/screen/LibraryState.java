@@ -25,13 +25,13 @@ import versewind.plan.Sought;
  * @param aim what a plan is chosen for
  */
 record LibraryState(
-        List<Event.ListedPlan> plans,
+        List<LibraryEvent.ListedPlan> plans,
         int files,
         List<Chooser.Row> organs,
         Side side,
         TextLine filter,
         String marked,
-        Map<String, Event.PlanAssessed> assessed,
+        Map<String, LibraryEvent.PlanAssessed> assessed,
         Set<String> asked,
         Aim aim) {
 
@@ -51,10 +51,10 @@ record LibraryState(
 
     private static final int NOT_COUNTED = -1;
 
-    private static final Comparator<Event.ListedPlan> LATEST_FIRST = Comparator.comparing(
-                    (Event.ListedPlan plan) -> plan.date().map(Object::toString).orElse(""))
+    private static final Comparator<LibraryEvent.ListedPlan> LATEST_FIRST = Comparator.comparing(
+                    (LibraryEvent.ListedPlan plan) -> plan.date().map(Object::toString).orElse(""))
             .reversed()
-            .thenComparing(Event.ListedPlan::id);
+            .thenComparing(LibraryEvent.ListedPlan::id);
 
     /** Nothing is read yet. */
     static final LibraryState UNREAD = new LibraryState(
@@ -73,7 +73,7 @@ record LibraryState(
     }
 
     /** The plans that have every word typed. */
-    List<Event.ListedPlan> fittingPlans() {
+    List<LibraryEvent.ListedPlan> fittingPlans() {
         Sought sought = Sought.of(filter.text());
         return sought.words().isEmpty()
                 ? plans
@@ -90,15 +90,15 @@ record LibraryState(
         List<String> ids =
                 switch (side) {
                     case PLANS ->
-                        fittingPlans().stream().map(Event.ListedPlan::id).toList();
+                        fittingPlans().stream().map(LibraryEvent.ListedPlan::id).toList();
                     case ORGANS -> fittingOrgans().stream().map(Chooser.Row::id).toList();
                 };
         return new ListBox<>(ids, ids.indexOf(marked));
     }
 
     /** The plans that fit. */
-    ListBox<Event.ListedPlan> planList() {
-        List<Event.ListedPlan> fitting = fittingPlans();
+    ListBox<LibraryEvent.ListedPlan> planList() {
+        List<LibraryEvent.ListedPlan> fitting = fittingPlans();
         int at = 0;
         while (at < fitting.size() && !fitting.get(at).id().equals(marked)) {
             at++;
@@ -112,12 +112,12 @@ record LibraryState(
     }
 
     /** The marked plan, if plans are looked at and there are any. */
-    Optional<Event.ListedPlan> markedPlan() {
+    Optional<LibraryEvent.ListedPlan> markedPlan() {
         return side == Side.PLANS ? planList().current() : Optional.empty();
     }
 
     /** What was found out about a plan, if it was. */
-    Optional<Event.PlanAssessed> assessed(Event.ListedPlan plan) {
+    Optional<LibraryEvent.PlanAssessed> assessed(LibraryEvent.ListedPlan plan) {
         return Optional.ofNullable(assessed.get(plan.id()));
     }
 
@@ -143,14 +143,14 @@ record LibraryState(
     }
 
     /** With plans that were read, put to the others or, if they are the first of a new reading, in their place. */
-    LibraryState with(Event.PlansListed listed) {
-        Map<String, Event.ListedPlan> byId = new LinkedHashMap<>();
-        boolean isFirst = listed.part() == Event.PlansListed.Part.FIRST;
+    LibraryState with(LibraryEvent.PlansListed listed) {
+        Map<String, LibraryEvent.ListedPlan> byId = new LinkedHashMap<>();
+        boolean isFirst = listed.part() == LibraryEvent.PlansListed.Part.FIRST;
         if (!isFirst) {
             plans.forEach(plan -> byId.put(plan.id(), plan));
         }
         listed.plans().forEach(plan -> byId.put(plan.id(), plan));
-        List<Event.ListedPlan> all = new ArrayList<>(byId.values());
+        List<LibraryEvent.ListedPlan> all = new ArrayList<>(byId.values());
         all.sort(LATEST_FIRST);
         return new LibraryState(
                 all,
@@ -164,8 +164,8 @@ record LibraryState(
                 aim);
     }
 
-    LibraryState with(Event.PlanAssessed outcome) {
-        Map<String, Event.PlanAssessed> more = new HashMap<>(assessed);
+    LibraryState with(LibraryEvent.PlanAssessed outcome) {
+        Map<String, LibraryEvent.PlanAssessed> more = new HashMap<>(assessed);
         more.put(outcome.id(), outcome);
         return new LibraryState(plans, files, organs, side, filter, marked, more, asked, aim);
     }

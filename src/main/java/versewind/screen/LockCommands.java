@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
 import versewind.plan.Hymn;
-import versewind.plan.Locks;
 import versewind.plan.Locks.Kept;
+import versewind.plan.Locks;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.sheet.Wording;
@@ -85,7 +85,7 @@ final class LockCommands {
     }
 
     private static String words(PlanEdit work, Locks locks, int stop) {
-        String name = ShortWords.fullName(work.instrument(), new Item.StopItem(stop));
+        String name = Item.fullName(work.instrument(), new Item.StopItem(stop));
         if (locks.always().contains(stop)) {
             return "Proposals always draw " + name;
         }

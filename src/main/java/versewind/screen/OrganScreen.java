@@ -19,7 +19,6 @@ import versewind.schema.OrganDraft;
 import versewind.schema.Problem;
 import versewind.schema.RowKind;
 import versewind.stoplist.Autofill;
-import versewind.stoplist.Lexicon;
 
 /**
  * An organ that is being changed: its rows to the left, the marked one in full to the right, below what is wrong.
@@ -114,10 +113,10 @@ record OrganScreen(
 
     // Opening, saving, leaving
 
-    static State opened(State state, Event.OrganOpened opened) {
+    static State opened(State state, OrganEvent.OrganOpened opened) {
         OrganScreen screen = of(opened.id(), opened.organ());
         State next =
-                state.closed().with(Notice.says((opened.sentence() + " " + UsualScreen.asked(opened.known())).strip()));
+                state.closed().with(Notice.says((opened.sentence() + " " + PlanEdit.usualAsked(opened.known())).strip()));
         // What is to become of work that was kept is asked; until then it stands as what could be done again.
         return opened.draft()
                 .map(kept ->
@@ -159,41 +158,46 @@ record OrganScreen(
         return effects -> effects.saveOrgan(next, names, then);
     }
 
-    static State saved(State state, Event.OrganSaved saved) {
-        return state.update(OrganScreen.class, screen -> screen.written(saved.organ()))
-                .says(saved.sentence())
-                .wants(saved.then());
-    }
-
-    private OrganScreen written(Instrument now) {
+    OrganScreen written(Instrument now) {
         return new OrganScreen(id, now, draft, list, problems, Freshness.WRITTEN)
                 .with(draft.savedAs(OrganDraft.of(now), draft.now()::moved));
     }
 
-    /** As it is after something besides the organ itself was written into its file. */
-    OrganScreen written() {
-        return new OrganScreen(id, organ, draft, list, problems, Freshness.WRITTEN);
+    @Override
+    public Optional<Screen> withFileWritten() {
+        return Optional.of(new OrganScreen(id, organ, draft, list, problems, Freshness.WRITTEN));
+    }
+
+    @Override
+    public boolean isUnsaved() {
+        return draft.isUnsaved();
+    }
+
+    @Override
+    public boolean saysFailures() {
+        return true;
     }
 
     private State close(State state) {
-        return draft.isUnsaved() ? asked(state, effects -> List.of(new Event.OrganClosed())) : closed(state);
+        return draft.isUnsaved() ? asked(state, effects -> List.of(OrganScreen::closed)) : closed(state);
     }
 
     /** Back to the plan, read again if its organ was written; where none is open, to the organs. */
-    static State closed(State state) {
+    private static State closed(State state) {
         boolean isWritten = state.find(OrganScreen.class)
                 .filter(screen -> screen.freshness == Freshness.WRITTEN)
                 .isPresent();
         State next = state.closed();
         if (next.work().isEmpty()) {
-            return LibraryScreen.organs(next);
+            return next.doors().organs(next);
         }
         String plan = next.work().get().id();
         return isWritten ? next.wants(effects -> effects.openPlan(plan)) : next;
     }
 
     /** Asks what is to become of what was changed, before something that leaves the organ. */
-    State asked(State state, Effect then) {
+    @Override
+    public State asked(State state, Effect then) {
         Question.Answer drop = new Question.Answer(
                 "x", "discard the changes", closed -> dropped(closed).wants(then));
         if (!problems.isEmpty()) {
@@ -230,18 +234,8 @@ record OrganScreen(
 
     private State describe(State state) {
         return line().part() == RowKind.STOP
-                ? described(state, line().label(), line().name())
+                ? Question.ofStop(state, line().label(), line().name())
                 : state.says("Select a stop to see what it is.");
-    }
-
-    /** What a stop is, in a sentence. */
-    static State described(State state, String label, String name) {
-        String said = Lexicon.describe(name).orElse("No description of this name.");
-        return state.open(new Question(
-                label + ": " + said,
-                List.of(
-                        new Question.Answer("Enter", "OK", closed -> closed),
-                        new Question.Answer("Esc", "close", closed -> closed))));
     }
 
     private static RowKind alike(RowKind part) {

@@ -19,7 +19,7 @@ record PasteScreen(String text) implements Screen {
     static final KeyTable<PasteScreen> KEYS = KeyTable.<PasteScreen>under("Pasting a stop list")
             .key("Ctrl-S", "read the list", PasteScreen::read)
             .key("Ctrl-U", "clear the text", (screen, state) -> state.show(new PasteScreen("")))
-            .key("Esc", "close", (screen, state) -> LibraryScreen.organs(state));
+            .key("Esc", "close", (screen, state) -> state.doors().organs(state));
 
     static final PasteScreen EMPTY = new PasteScreen("");
 
@@ -152,7 +152,7 @@ record PasteScreen(String text) implements Screen {
         }
         return read.made(form.text(0))
                 .map(organ ->
-                        FileCommands.afterAsking(closed.open(form), effects -> effects.makeOrgan(organ.instrument())))
+                        Leaving.afterAsking(closed.open(form), effects -> effects.makeOrgan(organ.instrument())))
                 .orElse(closed);
     }
 

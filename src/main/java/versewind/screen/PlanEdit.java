@@ -64,6 +64,14 @@ record PlanEdit(
         VERSES
     }
 
+    /** Asked of an organ of which nothing is known but its stop list. */
+    static final String USUAL_QUESTION = "What do you draw for an ordinary hymn, and for how many?";
+
+    /** The question about an organ of which nothing is known yet; blank where something is. */
+    static String usualAsked(Experience known) {
+        return known.all().isEmpty() ? USUAL_QUESTION + " Press R to say." : "";
+    }
+
     /** How a verse of the current hymn sounds. */
     Estimate estimate(Verse verse) {
         OptionalInt tempo = hymn().map(Hymn::tempo).orElse(OptionalInt.empty());

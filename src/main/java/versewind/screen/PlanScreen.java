@@ -107,7 +107,7 @@ record PlanScreen() implements Screen {
             .key(
                     "b",
                     "copy a hymn from another plan, with its registrations",
-                    plan((s, work) -> LibraryScreen.openToBring(s)))
+                    plan((s, work) -> s.doors().libraryToBring(s)))
             .key("S", "edit title, date and people of the service", plan((s, work) -> s.open(ServiceForm.of(work))))
             .heading("Feedback and readings")
             .key("y", "feedback: too soft, right, too strong", verse(VerseFeedbackCommands::answer))
@@ -119,7 +119,7 @@ record PlanScreen() implements Screen {
             .key("U, Ctrl-Y", "redo", plan(ArrangeCommands::redo))
             .key("s, Ctrl-S", "save", plan(FileCommands::save))
             .key("w", "save under another title, in a new file", plan((s, w) -> s.open(ServiceForm.ofSaveUnder(w))))
-            .key("o, Ctrl-O", "library: open another plan, or make a new one", (screen, s) -> LibraryScreen.open(s))
+            .key("o, Ctrl-O", "library: open another plan, or make a new one", (screen, s) -> s.doors().library(s))
             .key("W", "write the sheet for the music desk", plan(SheetForm::open))
             .key(
                     "f",
@@ -129,8 +129,8 @@ record PlanScreen() implements Screen {
                     "a",
                     "findings if fewer or more people come",
                     plan((s, work) -> s.open(FindingsScreen.attendedForm(work))))
-            .key(DESK, "desk: the verse fills the screen, to play from", plan(DeskScreen::open))
-            .key("q, Ctrl-Q", "leave", (screen, state) -> FileCommands.afterAsking(state, Effects::quit));
+            .key(DESK, "desk: the verse fills the screen, to play from", plan((s, work) -> s.doors().desk(s, work)))
+            .key("q, Ctrl-Q", "leave", (screen, state) -> Leaving.afterAsking(state, Effects::quit));
 
     /** The keys most wanted at a moment, the first ones first, and few words for what they do. */
     private static List<String> hints(PlanEdit work) {
@@ -226,7 +226,7 @@ record PlanScreen() implements Screen {
 
     @Override
     public String smallWords(State state) {
-        boolean hasRoom = state.columns() >= DeskScreen.LEAST.columns() && state.rows() >= DeskScreen.LEAST.rows();
+        boolean hasRoom = Size.OF_DESK.fits(state);
         return hasRoom && state.work().isPresent() ? " " + DESK + " opens the desk, which fits." : "";
     }
 

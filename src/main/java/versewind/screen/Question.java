@@ -2,6 +2,7 @@ package versewind.screen;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
+import versewind.stoplist.Lexicon;
 
 /**
  * A question over another screen.
@@ -39,6 +40,16 @@ record Question(String text, List<Answer> answers) implements Screen {
         return verses <= 1
                 ? then.apply(state)
                 : state.open(new Question(text, List.of(new Answer("Enter", "yes", then), Answer.STAY)));
+    }
+
+    /** What a stop is, in a sentence. */
+    static State ofStop(State state, String label, String name) {
+        String said = Lexicon.describe(name).orElse("No description of this name.");
+        return state.open(new Question(
+                label + ": " + said,
+                List.of(
+                        new Answer("Enter", "OK", closed -> closed),
+                        new Answer("Esc", "close", closed -> closed))));
     }
 
     @Override

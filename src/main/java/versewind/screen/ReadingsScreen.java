@@ -50,11 +50,11 @@ record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Propose
     }
 
     /** The organ as it is known now takes the place of the one that was open. */
-    static State recalibrated(State state, Event.Recalibrated recalibrated) {
+    static State recalibrated(State state, PlanEvent.Recalibrated recalibrated) {
         return state.work().map(work -> recalibrated(state, work, recalibrated)).orElse(state);
     }
 
-    private static State recalibrated(State state, PlanEdit work, Event.Recalibrated recalibrated) {
+    private static State recalibrated(State state, PlanEdit work, PlanEvent.Recalibrated recalibrated) {
         List<Calibration.Kept> now = recalibrated.organ().calibration().kept();
         PlanEdit after = work.on(recalibrated.organ());
         State next = state.with(after).update(ReadingsScreen.class, screen -> of(after));

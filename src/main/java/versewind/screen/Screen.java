@@ -1,5 +1,7 @@
 package versewind.screen;
 
+import java.util.Optional;
+
 /**
  * A screen: its state as a value, its keys, what is done with text, and its picture. Screens lie on each other on a
  * stack in {@link State}; the top one has the keys.
@@ -22,7 +24,19 @@ interface Screen {
      * @param columns in cells
      * @param rows in cells
      */
-    record Size(int columns, int rows) {}
+    record Size(int columns, int rows) {
+
+        /** The smallest screen on which a plan can be worked on. */
+        static final Size OF_PLAN = new Size(60, 18);
+
+        /** The smallest terminal that can be played from. */
+        static final Size OF_DESK = new Size(40, 10);
+
+        /** Whether it has room on the terminal. */
+        boolean fits(State state) {
+            return state.columns() >= columns && state.rows() >= rows;
+        }
+    }
 
     /** The keys that have a meaning here. */
     KeyTable<?> keys();
@@ -51,7 +65,27 @@ interface Screen {
 
     /** The least size that a ground can be drawn on. */
     default Size least() {
-        return new Size(Layout.LEAST_COLUMNS, Layout.LEAST_ROWS);
+        return Size.OF_PLAN;
+    }
+
+    /** Whether it holds work of its own that would be lost. */
+    default boolean isUnsaved() {
+        return false;
+    }
+
+    /** Asks what is to become of that work, before something that closes the screen. */
+    default State asked(State state, Effect then) {
+        return state.closed().wants(then);
+    }
+
+    /** After something else was written into the file that is changed here; empty where no file is. */
+    default Optional<Screen> withFileWritten() {
+        return Optional.empty();
+    }
+
+    /** Whether what could not be done is said on it where no plan is open. */
+    default boolean saysFailures() {
+        return false;
     }
 
     /** Whether characters are typed into it, so that none of them is a command. */

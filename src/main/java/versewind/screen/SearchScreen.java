@@ -16,7 +16,7 @@ record SearchScreen(int verses, int of) implements Screen {
     private static final int WIDTH = 76;
 
     /** The search for a verse has ended. */
-    static State found(State state, Event.VerseProposed proposed) {
+    static State found(State state, PlanEvent.VerseProposed proposed) {
         boolean isAwaited = state.top() instanceof SearchScreen
                 && state.work()
                         .filter(work -> work.plan().equals(proposed.plan())
@@ -33,7 +33,7 @@ record SearchScreen(int verses, int of) implements Screen {
     }
 
     /** The search for many verses has ended: what it found becomes one edit. */
-    static State found(State state, Event.Proposed proposed) {
+    static State found(State state, PlanEvent.Proposed proposed) {
         return state.work()
                 .filter(work ->
                         state.top() instanceof SearchScreen && work.plan().equals(proposed.plan()))

@@ -88,26 +88,26 @@ final class ServiceForm {
         RowForm<Plan> row = row(OF_NEW_PLAN, new Plan(heading, instrument, List.of()));
         return FormBox.of("New plan for " + instrument, fields(row), (form, closed) -> {
                     ServiceHeading made = heading(form, row);
-                    return FileCommands.afterAsking(closed.open(form), effects -> effects.createPlan(made, instrument));
+                    return Leaving.afterAsking(closed.open(form), effects -> effects.createPlan(made, instrument));
                 })
-                .leaving((form, closed) -> LibraryScreen.left(closed));
+                .leaving((form, closed) -> closed.left());
     }
 
     /** A new plan with the hymns of an old one. */
-    static FormBox ofPlanFrom(State state, Event.ListedPlan old) {
+    static FormBox ofPlanFrom(State state, String old, String title) {
         ServiceHeading heading = new ServiceHeading("", Optional.of(nextSunday(state)), USUAL_PEOPLE, "");
-        RowForm<Plan> row = row(OF_COPY, new Plan(heading, old.id(), List.of()));
+        RowForm<Plan> row = row(OF_COPY, new Plan(heading, old, List.of()));
         List<FormBox.Field> fields = fields(row);
         fields.add(
                 FormBox.Field.of("People", "", "how many people are expected; blank for as many as in the old plan"));
-        return FormBox.of("New plan from \"" + old.title() + "\"", fields, (form, closed) -> {
+        return FormBox.of("New plan from \"" + title + "\"", fields, (form, closed) -> {
                     ServiceHeading made = heading(form, row);
                     OptionalInt people = form.numberIfAny(OF_COPY.size(), 1, Verse.MOST_PEOPLE);
-                    return FileCommands.afterAsking(
+                    return Leaving.afterAsking(
                             closed.open(form),
-                            effects -> effects.copyPlan(old.id(), made.title(), made.date(), people, made.notes()));
+                            effects -> effects.copyPlan(old, made.title(), made.date(), people, made.notes()));
                 })
-                .leaving((form, closed) -> LibraryScreen.left(closed));
+                .leaving((form, closed) -> closed.left());
     }
 
     private static LocalDate nextSunday(State state) {
@@ -115,10 +115,10 @@ final class ServiceForm {
     }
 
     /** Another title for a plan of the library. */
-    static FormBox ofRename(Event.ListedPlan plan) {
-        return ofTitle("Rename", plan.title(), (form, closed) -> {
+    static FormBox ofRename(String id, String was) {
+        return ofTitle("Rename", was, (form, closed) -> {
             String title = title(form);
-            return closed.wants(effects -> effects.renamePlan(plan.id(), title));
+            return closed.wants(effects -> effects.renamePlan(id, title));
         });
     }
 

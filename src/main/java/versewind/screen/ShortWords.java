@@ -1,45 +1,43 @@
 package versewind.screen;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import versewind.organ.BoxPosition;
-import versewind.organ.Instrument;
-import versewind.plan.Mode;
-import versewind.plan.Verse;
+import versewind.sound.Balance;
+import versewind.sound.Verdict;
 
 /** The short words with which the screen names things where room is scarce. */
 final class ShortWords {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
+
     private ShortWords() {}
 
-    /** What stands on a knob: name and pitch. */
-    static String name(Instrument instrument, Item item) {
-        if (item instanceof Item.StopItem stop) {
-            return instrument.stops().get(stop.stop()).name().label();
-        }
-        if (item instanceof Item.CouplerItem coupler) {
-            return instrument.couplers().get(coupler.coupler()).name();
-        }
-        return instrument
-                .tremulants()
-                .get(((Item.TremulantItem) item).tremulant())
-                .name();
+    /** A date as people say it: "Sun 4 Oct 2026". */
+    static String day(LocalDate date) {
+        return DAY.format(date);
     }
 
-    /** What stands on a knob, and in which division: "Great: Open Diapason 8". */
-    static String fullName(Instrument instrument, Item item) {
-        if (item instanceof Item.StopItem stop) {
-            return instrument.stops().get(stop.stop()).name().toString();
-        }
-        if (item instanceof Item.TremulantItem tremulant) {
-            return instrument.tremulants().get(tremulant.tremulant()).division() + ": " + name(instrument, item);
-        }
-        return name(instrument, item);
+    /** The shape of a verdict, plain where it is sure and hollow where it is not. */
+    static String mark(Marks marks, Balance balance) {
+        boolean isSure = balance.isSure();
+        return switch (balance.verdict()) {
+            case LOST, NO_TUNE, BURIED -> (isSure ? Mark.WEAK : Mark.PERHAPS_WEAK).in(marks);
+            case LEAD_ONLY_JUST, SOLO_LINE_ONLY_JUST, VOICE_ONLY_JUST ->
+                (isSure ? Mark.ONLY_JUST : Mark.PERHAPS_ONLY_JUST).in(marks);
+            case LEADS, CLEAR, STANDS_OUT -> (isSure ? Mark.RIGHT : Mark.PERHAPS_RIGHT).in(marks);
+            case TOO_STRONG, COVERED -> (isSure ? Mark.STRONG : Mark.PERHAPS_STRONG).in(marks);
+            case ORGAN_ALONE, UNACCOMPANIED -> " ";
+        };
     }
 
-    /** Whom the organ accompanies, in five letters at most. */
-    static String who(Verse verse) {
-        if (verse.kind().isOrganAlone() && verse.isPlayed() && verse.mode() != Mode.MELODY_SOLOED) {
-            return "organ";
-        }
-        return verse.sungBy().shortWord();
+    static Style style(Verdict verdict) {
+        return switch (verdict) {
+            case LOST, NO_TUNE, BURIED, TOO_STRONG, COVERED -> Style.BAD;
+            case LEAD_ONLY_JUST, VOICE_ONLY_JUST, SOLO_LINE_ONLY_JUST -> Style.NEAR;
+            case LEADS, CLEAR, STANDS_OUT -> Style.GOOD;
+            case ORGAN_ALONE, UNACCOMPANIED -> Style.FAINT;
+        };
     }
 
     /** How far a box stands open, in eight letters at most. */

@@ -14,6 +14,7 @@ import java.util.function.UnaryOperator;
  * @param rows height of the terminal in cells
  * @param marks the marks it is drawn with
  * @param today the day, for new plans
+ * @param doors to the screens of other packages
  * @param work the plan being worked on, if one is open
  * @param screens the plan, then what lies over it; the last has the keys
  * @param notice what was last said
@@ -24,6 +25,7 @@ public record State(
         int rows,
         Marks marks,
         LocalDate today,
+        Doors doors,
         Optional<PlanEdit> work,
         List<Screen> screens,
         Notice notice,
@@ -35,9 +37,9 @@ public record State(
     }
 
     /** An editor with nothing open yet. */
-    public static State empty(int columns, int rows, Marks marks, LocalDate today) {
+    static State empty(int columns, int rows, Marks marks, LocalDate today, Doors doors) {
         return new State(
-                columns, rows, marks, today, Optional.empty(), List.of(new PlanScreen()), Notice.NONE, List.of());
+                columns, rows, marks, today, doors, Optional.empty(), List.of(doors.ground()), Notice.NONE, List.of());
     }
 
     /** The screen that has the keys. */
@@ -91,19 +93,19 @@ public record State(
     }
 
     private State with(List<? extends Screen> others) {
-        return new State(columns, rows, marks, today, work, List.copyOf(others), notice, wanted);
+        return new State(columns, rows, marks, today, doors, work, List.copyOf(others), notice, wanted);
     }
 
     State with(PlanEdit other) {
-        return new State(columns, rows, marks, today, Optional.of(other), screens, notice, wanted);
+        return new State(columns, rows, marks, today, doors, Optional.of(other), screens, notice, wanted);
     }
 
     State with(Notice other) {
-        return new State(columns, rows, marks, today, work, screens, other, wanted);
+        return new State(columns, rows, marks, today, doors, work, screens, other, wanted);
     }
 
     State sized(int otherColumns, int otherRows) {
-        return new State(otherColumns, otherRows, marks, today, work, screens, notice, wanted);
+        return new State(otherColumns, otherRows, marks, today, doors, work, screens, notice, wanted);
     }
 
     /** With a sentence said. */
@@ -125,11 +127,11 @@ public record State(
     State wants(List<Effect> effects) {
         List<Effect> more = new ArrayList<>(wanted);
         more.addAll(effects);
-        return new State(columns, rows, marks, today, work, screens, notice, more);
+        return new State(columns, rows, marks, today, doors, work, screens, notice, more);
     }
 
     State wantingNothing() {
-        return new State(columns, rows, marks, today, work, screens, notice, List.of());
+        return new State(columns, rows, marks, today, doors, work, screens, notice, List.of());
     }
 
     /** What is done with the plan that is open; a sentence where none is. */
@@ -140,6 +142,22 @@ public record State(
     /** Whether there is something that would be lost. */
     boolean isUnsaved() {
         return work.map(open -> open.history().isUnsaved()).orElse(false)
-                || find(OrganScreen.class).map(open -> open.draft().isUnsaved()).orElse(false);
+                || screens.stream().anyMatch(Screen::isUnsaved);
+    }
+
+    /** Whether the terminal is too small for what is to be on it. */
+    boolean isTooSmall() {
+        return !ground().least().fits(this);
+    }
+
+    /** Back to the plan from something that was opened in the library; where none is open, to the library. */
+    State left() {
+        return work.isPresent() ? closed() : doors.library(this);
+    }
+
+    /** After something else was written into the file of the ground; empty where that is no file's. */
+    Optional<State> withFileWritten() {
+        return ground().withFileWritten().map(written -> with(
+                screens.stream().map(each -> each == ground() ? written : each).toList()));
     }
 }

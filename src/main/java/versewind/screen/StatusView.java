@@ -125,8 +125,8 @@ final class StatusView {
         }
         pieces.add(organ(estimate, length));
         Balance balance = estimate.balance();
-        String mark = VerseListView.mark(state.marks(), balance);
-        pieces.add(new Piece((mark + " " + Wording.verdict(balance)).strip(), VerseListView.style(balance.verdict())));
+        String mark = ShortWords.mark(state.marks(), balance);
+        pieces.add(new Piece((mark + " " + Wording.verdict(balance)).strip(), ShortWords.style(balance.verdict())));
         Wording.share(balance).ifPresent(share -> pieces.add(new Piece(share, Style.TEXT)));
         if (length.compareTo(Length.WITHOUT_READY) < 0) {
             other.map(each -> length == Length.FULL ? each.words() : each.shortWords())

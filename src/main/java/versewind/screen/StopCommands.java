@@ -44,7 +44,7 @@ final class StopCommands {
             return state.says("Select a stop to see what it is.");
         }
         var described = work.instrument().stops().get(stop.stop()).stop();
-        return OrganScreen.described(state, described.label(), described.name());
+        return Question.ofStop(state, described.label(), described.name());
     }
 
     private static Registration toggled(Registration registration, Item item) {

@@ -191,7 +191,7 @@ record StopGridLayout(List<Column> columns, List<Integer> pages, List<Item> item
             Stop stop = instrument.stops().get(stopItem.stop()).stop();
             return Text.columns(stop.name()) + 1 + Text.columns(stop.pitch());
         }
-        return Text.columns(ShortWords.name(instrument, item));
+        return Text.columns(Item.name(instrument, item));
     }
 
     private static int totalWidth(List<Column> columns) {

@@ -84,7 +84,7 @@ final class StopGridView {
         String mark = drawn ? Mark.DRAWN.in(state.marks()) : Mark.IN.in(state.marks());
         frame.write(cell.x(), cell.y(), mark, drawn ? Style.DRAWN : Style.FAINT, cell.end());
         String pitch = "";
-        String name = ShortWords.name(work.instrument(), item);
+        String name = Item.name(work.instrument(), item);
         if (item instanceof Item.StopItem stopItem) {
             frame.write(cell.x() + 1, cell.y(), lock(state, work, stopItem.stop()), Style.FAINT, cell.end());
             Stop stop = work.instrument().stops().get(stopItem.stop()).stop();

@@ -18,8 +18,6 @@ import versewind.schema.OrganNames;
 /** The form of a usual registration: what is drawn, for how many, and how that is felt. */
 final class UsualForm {
 
-    static final String QUESTION = "What do you draw for an ordinary hymn, and for how many?";
-
     private UsualForm() {}
 
     /** The form of one that is kept. */
@@ -32,7 +30,7 @@ final class UsualForm {
         OrdinaryHymn guess = OrdinaryHymn.of(organ.sound());
         Feedback right = new Feedback(HeardAs.RIGHT, guess.people());
         String name = freeName(organ.experience(), guess.verse().singing().word());
-        String title = organ.experience().usual().isEmpty() ? QUESTION : "Usual registration";
+        String title = organ.experience().usual().isEmpty() ? PlanEdit.USUAL_QUESTION : "Usual registration";
         return of(title, HeardRegistration.of(name, guess.verse(), right), Optional.empty(), organ, owner);
     }
 

@@ -69,11 +69,6 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
                 heard.isEmpty() ? UsualForm.ofGuess(organ, owner) : new UsualScreen(ListBox.of(heard), organ, owner));
     }
 
-    /** The question about an organ of which nothing is known yet; blank where something is. */
-    static String asked(Experience known) {
-        return known.all().isEmpty() ? UsualForm.QUESTION + " Press R to say." : "";
-    }
-
     private State onMarked(State state, OnUsual action) {
         return list.current().map(action::on).orElseGet(() -> state.says("None yet. Press i to add one."));
     }
@@ -104,14 +99,15 @@ record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner
     }
 
     /** What an organist knows was written into the organ's file. */
-    static State kept(State state, UsualEvent.Kept kept) {
+    static State kept(State state, PlanEvent.UsualKept kept) {
         CalibratedOrgan organ = kept.organ();
         State next = state.update(
                 UsualScreen.class,
                 screen -> new UsualScreen(
                         new ListBox<>(organ.experience().all(), screen.list.marked()), organ, screen.owner));
-        if (state.ground() instanceof OrganScreen) {
-            return next.update(OrganScreen.class, OrganScreen::written).says("Kept in the organ's file.");
+        Optional<State> written = next.withFileWritten();
+        if (written.isPresent()) {
+            return written.get().says("Kept in the organ's file.");
         }
         return next.onWork(work -> next.with(work.on(organ, kept.before()))
                 .with(said(work.organ().experience(), organ, kept.before().isEmpty())));

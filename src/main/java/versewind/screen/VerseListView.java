@@ -2,6 +2,7 @@ package versewind.screen;
 
 import java.util.List;
 import versewind.plan.Hymn;
+import versewind.plan.Mode;
 import versewind.plan.Verse;
 import versewind.sound.Balance;
 import versewind.sound.Estimate;
@@ -94,21 +95,21 @@ final class VerseListView {
                 y,
                 frame.fit(label(verse, columns.label()), columns.label()),
                 here ? Style.STRONG : Style.TEXT);
-        frame.write(columns.whoX(), y, ShortWords.who(verse), Style.TEXT);
+        frame.write(columns.whoX(), y, who(verse), Style.TEXT);
         String level = estimate.organDba().isPresent()
                 ? Long.toString(Math.round(estimate.organDba().getAsDouble()))
                 : frame.mark(Mark.MINUS);
         frame.write(columns.levelX() + LEVEL - Text.columns(level), y, level, Style.TEXT);
         paintBar(frame, verse, estimate.balance(), columns, y);
         Verdict verdict = estimate.balance().verdict();
-        frame.write(columns.markX(), y, mark(frame.marks(), estimate.balance()), style(verdict));
+        frame.write(columns.markX(), y, ShortWords.mark(frame.marks(), estimate.balance()), ShortWords.style(verdict));
         if (columns.word() > 0 && verdict.kind() != Balance.Kind.ORGAN_ALONE) {
             String words = estimate.balance().words();
             frame.write(
                     columns.markX() + 2,
                     y,
                     Text.columns(words) <= columns.word() - 1 ? words : verdict.word(),
-                    style(verdict));
+                    ShortWords.style(verdict));
         }
         if (here) {
             Style cursor = work.side() == PlanEdit.Side.VERSES ? Style.CURSOR : Style.RESTING_CURSOR;
@@ -137,29 +138,14 @@ final class VerseListView {
         frame.write(columns.barX() + cell, y, frame.mark(Mark.EDGE), Style.EDGE);
     }
 
-    /** The shape of a verdict, plain where it is sure and hollow where it is not. */
-    static String mark(Marks marks, Balance balance) {
-        boolean isSure = balance.isSure();
-        return switch (balance.verdict()) {
-            case LOST, NO_TUNE, BURIED -> (isSure ? Mark.WEAK : Mark.PERHAPS_WEAK).in(marks);
-            case LEAD_ONLY_JUST, SOLO_LINE_ONLY_JUST, VOICE_ONLY_JUST ->
-                (isSure ? Mark.ONLY_JUST : Mark.PERHAPS_ONLY_JUST).in(marks);
-            case LEADS, CLEAR, STANDS_OUT -> (isSure ? Mark.RIGHT : Mark.PERHAPS_RIGHT).in(marks);
-            case TOO_STRONG, COVERED -> (isSure ? Mark.STRONG : Mark.PERHAPS_STRONG).in(marks);
-            case ORGAN_ALONE, UNACCOMPANIED -> " ";
-        };
+    /** Whom the organ accompanies, in five letters at most. */
+    private static String who(Verse verse) {
+        if (verse.kind().isOrganAlone() && verse.isPlayed() && verse.mode() != Mode.MELODY_SOLOED) {
+            return "organ";
+        }
+        return verse.sungBy().shortWord();
     }
 
-    static Style style(Verdict verdict) {
-        return switch (verdict) {
-            case LOST, NO_TUNE, BURIED, TOO_STRONG, COVERED -> Style.BAD;
-            case LEAD_ONLY_JUST, VOICE_ONLY_JUST, SOLO_LINE_ONLY_JUST -> Style.NEAR;
-            case LEADS, CLEAR, STANDS_OUT -> Style.GOOD;
-            case ORGAN_ALONE, UNACCOMPANIED -> Style.FAINT;
-        };
-    }
-
-    /** The verse's note, or else the hymn's, in the rows that are left. */
     /** Rows that verses and hymns leave for the note. */
     private static int noteRows(PlanEdit work, Layout layout) {
         return layout.height()

@@ -9,7 +9,7 @@ public final class View {
     /** The screen of a state. */
     public static Frame paint(State state) {
         Frame frame = new Frame(state.columns(), state.rows(), state.marks());
-        if (Layout.isTooSmall(state)) {
+        if (state.isTooSmall()) {
             paintTooSmall(frame, state);
             return frame;
         }

@@ -14,6 +14,7 @@ import versewind.proposal.SearchProgress;
 import versewind.proposal.ServiceProposal;
 import versewind.schema.KnownOrgan;
 import versewind.screen.Event;
+import versewind.screen.PlanEvent;
 import versewind.sound.OrganSound;
 
 /** Searches for registrations in a thread of its own, and tells how far it is and what it found as events. */
@@ -35,20 +36,20 @@ final class BackgroundSearch implements AutoCloseable {
     void forVerse(KnownOrgan organ, Plan plan, VersePlace place) {
         start(
                 organ,
-                proposer -> new Event.VerseProposed(plan, proposer.forVerse(plan, place, goesOn::get)),
-                new Event.VerseProposed(plan, new RegistrationProposer.OfVerse(place, List.of())));
+                proposer -> new PlanEvent.VerseProposed(plan, proposer.forVerse(plan, place, goesOn::get)),
+                new PlanEvent.VerseProposed(plan, new RegistrationProposer.OfVerse(place, List.of())));
     }
 
     /** Begins a search for the verses of a hymn, or of the whole service. */
     void forService(KnownOrgan organ, Plan plan, OptionalInt hymn) {
         start(
                 organ,
-                proposer -> new Event.Proposed(
+                proposer -> new PlanEvent.Proposed(
                         plan,
                         hymn.isPresent()
                                 ? proposer.forHymn(plan, hymn.getAsInt(), watcher())
                                 : proposer.forService(plan, watcher())),
-                new Event.Proposed(plan, ServiceProposal.NOTHING));
+                new PlanEvent.Proposed(plan, ServiceProposal.NOTHING));
     }
 
     /** Begins a search; its outcome is told, even if it fails. A sound belongs to one thread, so it makes its own. */
@@ -75,7 +76,7 @@ final class BackgroundSearch implements AutoCloseable {
 
             @Override
             public void searched(int verses, int of) {
-                tell.accept(new Event.Searched(verses, of));
+                tell.accept(new PlanEvent.Searched(verses, of));
             }
         };
     }

@@ -15,8 +15,10 @@ import versewind.rules.Advice;
 import versewind.rules.Assessment;
 import versewind.rules.DynamicSteps;
 import versewind.schema.KnownOrgan;
+import versewind.screen.DeskScreen;
 import versewind.screen.Effect;
 import versewind.screen.Event;
+import versewind.screen.LibraryEvent;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
 import versewind.store.Catalogue;
@@ -85,25 +87,25 @@ final class Browsing implements AutoCloseable {
             return;
         }
         int to = Math.min(files.size(), from + (from == 0 ? FIRST_PLANS : MORE_PLANS));
-        List<Event.ListedPlan> plans = new ArrayList<>();
+        List<LibraryEvent.ListedPlan> plans = new ArrayList<>();
         for (PlanFile file : files.subList(from, to)) {
             plans.add(listed(catalogue.read(file)));
         }
-        Event.PlansListed.Part part = from == 0 ? Event.PlansListed.Part.FIRST : Event.PlansListed.Part.MORE;
-        tell.accept(new Event.PlansListed(plans, files.size(), part));
+        LibraryEvent.PlansListed.Part part = from == 0 ? LibraryEvent.PlansListed.Part.FIRST : LibraryEvent.PlansListed.Part.MORE;
+        tell.accept(new LibraryEvent.PlansListed(plans, files.size(), part));
         if (to < files.size()) {
             reader.execute(() -> tell(files, to, number));
         }
     }
 
-    private static Event.ListedPlan listed(PlanEntry entry) {
-        Event.ListedPlan.Condition condition = !entry.hasHead()
-                ? Event.ListedPlan.Condition.UNREADABLE
+    private static LibraryEvent.ListedPlan listed(PlanEntry entry) {
+        LibraryEvent.ListedPlan.Condition condition = !entry.hasHead()
+                ? LibraryEvent.ListedPlan.Condition.UNREADABLE
                 : entry.file().unsavedWork()
-                        ? Event.ListedPlan.Condition.UNSAVED_WORK
-                        : Event.ListedPlan.Condition.SAVED;
+                        ? LibraryEvent.ListedPlan.Condition.UNSAVED_WORK
+                        : LibraryEvent.ListedPlan.Condition.SAVED;
         LocalDateTime edited = LocalDateTime.ofInstant(entry.file().edited(), ZoneId.systemDefault());
-        return Event.ListedPlan.of(
+        return LibraryEvent.ListedPlan.of(
                 entry.file().id(), entry.title(), entry.date(), entry.instrument(), edited, condition);
     }
 
@@ -122,11 +124,11 @@ final class Browsing implements AutoCloseable {
             int verses =
                     plan.hymns().stream().mapToInt(hymn -> hymn.verses().size()).sum();
             int wanting = Assessment.of(plan, sound).wantingAttention().size();
-            return new Event.PlanAssessed(id, verses, wanting, Advice.on(sound).cautions(plan), "");
+            return new LibraryEvent.PlanAssessed(id, verses, wanting, Advice.on(sound).cautions(plan), "");
         } catch (BadFile bad) {
-            return new Event.PlanAssessed(id, 0, 0, 0, bad.getMessage());
+            return new LibraryEvent.PlanAssessed(id, 0, 0, 0, bad.getMessage());
         } catch (IllegalArgumentException unknownMaterial) {
-            return new Event.PlanAssessed(id, 0, 0, 0, unknownMaterial.getMessage());
+            return new LibraryEvent.PlanAssessed(id, 0, 0, 0, unknownMaterial.getMessage());
         }
     }
 
@@ -137,7 +139,7 @@ final class Browsing implements AutoCloseable {
             reader.execute(() -> {
                 if (number == climbing.get()) {
                     OrganSound sound = sounds.computeIfAbsent(organ, KnownOrgan::sound);
-                    tell.accept(new Event.LadderFound(of, DynamicSteps.of(sound, of.verse(), of.people(), of.tempo())));
+                    tell.accept(new DeskScreen.LadderFound(of, DynamicSteps.of(sound, of.verse(), of.people(), of.tempo())));
                 }
             });
         }

@@ -75,7 +75,7 @@ public final class Editor {
             ahead.ifPresent(browsing::lookedAhead);
             Event.Resize size = console.size();
             Marks marks = console.utf8() ? Marks.UNICODE : Marks.ASCII;
-            State state = State.empty(size.columns(), size.rows(), marks, today);
+            State state = Update.empty(size.columns(), size.rows(), marks, today);
             new Editor(console, new EffectRunner(library, drafting, browsing, proposing, console::repaint), state)
                     .loop(start);
         }

@@ -20,6 +20,7 @@ import versewind.schema.OrganDraft;
 import versewind.screen.Effect;
 import versewind.screen.Effects;
 import versewind.screen.Event;
+import versewind.screen.LibraryEvent;
 import versewind.store.BadFile;
 import versewind.store.Bin;
 import versewind.store.InstrumentEntry;
@@ -150,11 +151,11 @@ final class EffectRunner implements Effects {
     @Override
     public List<Event> listInstruments() {
         return reading(() -> {
-            List<Event.Listed> listed = new ArrayList<>();
+            List<LibraryEvent.Listed> listed = new ArrayList<>();
             for (InstrumentEntry entry : library.instruments()) {
-                listed.add(new Event.Listed(entry.id(), entry.name(), entry.place()));
+                listed.add(new LibraryEvent.Listed(entry.id(), entry.name(), entry.place()));
             }
-            return List.of(new Event.InstrumentsListed(listed));
+            return List.of(new LibraryEvent.InstrumentsListed(listed));
         });
     }
 
@@ -166,7 +167,7 @@ final class EffectRunner implements Effects {
 
     @Override
     public List<Event> beginPlan(String instrument) {
-        return reading(() -> List.of(new Event.PlanBegun(instrument, library.player())));
+        return reading(() -> List.of(new LibraryEvent.PlanBegun(instrument, library.player())));
     }
 
     @Override
@@ -206,7 +207,7 @@ final class EffectRunner implements Effects {
             String said = renaming.trouble().isEmpty()
                     ? "Renamed to \"" + title + "\", in " + renaming.id() + ".json."
                     : "Not renamed. " + renaming.trouble();
-            return List.of(new Event.LibraryChanged(said, Optional.of(renaming.id())));
+            return List.of(new LibraryEvent.LibraryChanged(said, Optional.of(renaming.id())));
         });
     }
 
@@ -215,7 +216,7 @@ final class EffectRunner implements Effects {
         return reading(() -> {
             Bin.Binned there = library.bin().put(id);
             binned = Optional.of(there);
-            return List.of(new Event.LibraryChanged(
+            return List.of(new LibraryEvent.LibraryChanged(
                     "Moved to " + there.path() + ". Ctrl-Z brings it back.", Optional.empty()));
         });
     }
@@ -223,13 +224,13 @@ final class EffectRunner implements Effects {
     @Override
     public List<Event> bringBack() {
         if (binned.isEmpty()) {
-            return List.of(new Event.LibraryChanged(
+            return List.of(new LibraryEvent.LibraryChanged(
                     "Nothing has gone to the bin since the program was started.", Optional.empty()));
         }
         return reading(() -> {
             String id = library.bin().bringBack(binned.get());
             binned = Optional.empty();
-            return List.of(new Event.LibraryChanged("Brought back as " + id + ".json.", Optional.of(id)));
+            return List.of(new LibraryEvent.LibraryChanged("Brought back as " + id + ".json.", Optional.of(id)));
         });
     }
 
@@ -237,12 +238,12 @@ final class EffectRunner implements Effects {
     public List<Event> readHymns(String id) {
         return reading(() -> {
             Plan plan = library.openPlan(id).plan();
-            List<Event.Listed> listed = new ArrayList<>();
+            List<LibraryEvent.Listed> listed = new ArrayList<>();
             for (Hymn hymn : plan.hymns()) {
                 String title = (hymn.number() + " " + hymn.title()).strip();
-                listed.add(new Event.Listed(Integer.toString(listed.size()), title, hymn.tune()));
+                listed.add(new LibraryEvent.Listed(Integer.toString(listed.size()), title, hymn.tune()));
             }
-            return List.of(new Event.HymnsRead(id, plan.heading().title(), listed));
+            return List.of(new LibraryEvent.HymnsRead(id, plan.heading().title(), listed));
         });
     }
 
@@ -252,7 +253,7 @@ final class EffectRunner implements Effects {
             OpenPlan from = library.openPlan(id);
             return List.of(
                     index < from.plan().hymns().size()
-                            ? new Event.HymnBrought(from.plan().hymns().get(index), from.instrument())
+                            ? new LibraryEvent.HymnBrought(from.plan().hymns().get(index), from.instrument())
                             : new Event.Failed("The plan has been changed just now, and has no such hymn any more."));
         });
     }

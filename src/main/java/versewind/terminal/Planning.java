@@ -17,7 +17,8 @@ import versewind.plan.ServiceHeading;
 import versewind.schema.KnownOrgan;
 import versewind.screen.Effect;
 import versewind.screen.Event;
-import versewind.screen.UsualEvent;
+import versewind.screen.FileEvent;
+import versewind.screen.PlanEvent;
 import versewind.store.Autosave;
 import versewind.store.BadFile;
 import versewind.store.Library;
@@ -58,7 +59,7 @@ final class Planning {
         Optional<Plan> draft = file.draft()
                 .flatMap(each -> each instanceof Autosave.Kept kept ? Optional.of(kept.plan()) : Optional.empty());
         List<Event> inputs = new ArrayList<>();
-        inputs.add(new Event.PlanOpened(EffectRunner.id(file.path()), file.plan(), file.instrument(), organ, draft));
+        inputs.add(new FileEvent.PlanOpened(EffectRunner.id(file.path()), file.plan(), file.instrument(), organ, draft));
         file.draft().ifPresent(each -> {
             if (each instanceof Autosave.Unreadable unreadable) {
                 inputs.add(new Event.Failed("Unsaved work was kept, but cannot be read: "
@@ -101,11 +102,11 @@ final class Planning {
         SaveOutcome outcome = library.savePlan(wanted, whenChanged);
         if (outcome instanceof SaveOutcome.Saved saved) {
             open = Optional.of(wanted.after(saved));
-            return new Event.Saved(plan, then);
+            return new FileEvent.Saved(plan, then);
         }
         drafting.keep(wanted);
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
-            return new Event.SaveRefused(plan, then);
+            return new FileEvent.SaveRefused(plan, then);
         }
         return Refusal.of((SaveOutcome.NotSaved) outcome);
     }
@@ -122,7 +123,7 @@ final class Planning {
         if (outcome instanceof SaveOutcome.Saved saved) {
             library.dropDraft(old.path());
             open = Optional.of(fresh.after(saved));
-            return new Event.SavedUnder(EffectRunner.id(saved.path()), plan);
+            return new FileEvent.SavedUnder(EffectRunner.id(saved.path()), plan);
         }
         drafting.keep(old.with(plan));
         return notMade(fresh, outcome);
@@ -160,13 +161,13 @@ final class Planning {
     List<Event> recalibrated(List<MeterReading> readings) throws BadFile {
         return changed(
                 organ -> organ.fittedTo(readings),
-                known -> new Event.Recalibrated(
+                known -> new PlanEvent.Recalibrated(
                         known.calibrated(), Fit.outliers(known.soundBeforeReadings(), readings)));
     }
 
     /** Writes the organ of the plan with what its organist knows without a meter. */
     List<Event> kept(Experience next, Optional<Experience> before) throws BadFile {
-        return changed(organ -> organ.with(next), known -> new UsualEvent.Kept(known.calibrated(), before));
+        return changed(organ -> organ.with(next), known -> new PlanEvent.UsualKept(known.calibrated(), before));
     }
 
     /** Writes the organ of the plan with what is now known of it. */

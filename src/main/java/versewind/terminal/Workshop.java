@@ -9,7 +9,8 @@ import versewind.schema.KnownOrgan;
 import versewind.schema.OrganDraft;
 import versewind.screen.Effect;
 import versewind.screen.Event;
-import versewind.screen.UsualEvent;
+import versewind.screen.OrganEvent;
+import versewind.screen.PlanEvent;
 import versewind.store.BadFile;
 import versewind.store.Library;
 import versewind.store.OpenOrgan;
@@ -30,7 +31,7 @@ final class Workshop {
     Event open(String id, String sentence) throws BadFile {
         OpenOrgan organ = library.openOrgan(id);
         open = Optional.of(organ);
-        return new Event.OrganOpened(
+        return new OrganEvent.OrganOpened(
                 id, organ.organ().instrument(), organ.organ().experience(), sentence, library.organDraftOf(organ));
     }
 
@@ -62,7 +63,7 @@ final class Workshop {
         }
         open = Optional.of(outcome.open());
         drop();
-        return new Event.OrganSaved(outcome.open().organ().instrument(), told(outcome), then);
+        return new OrganEvent.OrganSaved(outcome.open().organ().instrument(), told(outcome), then);
     }
 
     /** What became of the plans: those that miss something first. */
@@ -85,7 +86,7 @@ final class Workshop {
 
     private static Event usual(KnownOrgan organ) {
         try {
-            return new UsualEvent.Opened(organ.calibrated());
+            return new PlanEvent.UsualOpened(organ.calibrated());
         } catch (IllegalArgumentException unknownMaterial) {
             return new Event.Failed(
                     organ.instrument().name() + " cannot be estimated: " + unknownMaterial.getMessage());
@@ -101,7 +102,7 @@ final class Workshop {
         SaveOutcome outcome = library.saveOrgan(next);
         if (outcome instanceof SaveOutcome.Saved saved) {
             open = Optional.of(new OpenOrgan(next.organ(), next.path(), saved.fingerprint()));
-            return new UsualEvent.Kept(next.organ().calibrated(), Optional.empty());
+            return new PlanEvent.UsualKept(next.organ().calibrated(), Optional.empty());
         }
         return outcome instanceof SaveOutcome.NotSaved failed
                 ? Refusal.of(failed)

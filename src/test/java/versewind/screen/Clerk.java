@@ -19,10 +19,10 @@ import versewind.store.OpenPlan;
  */
 final class Clerk {
 
-    private static final Event.ListedPlan HARVEST = Desk.listed("harvest-festival", "Harvest Festival", "2026-10-04");
-    private static final Event.ListedPlan WEDDING = Desk.listed("wedding", "Wedding", "2027-05-22");
-    private static final Event.ListedPlan BROKEN = Desk.listed("broken", "broken", "");
-    private static final Event.Listed VILLAGE = new Event.Listed("little-corvening", "All Hallows", "Little Corvening");
+    private static final LibraryEvent.ListedPlan HARVEST = Desk.listed("harvest-festival", "Harvest Festival", "2026-10-04");
+    private static final LibraryEvent.ListedPlan WEDDING = Desk.listed("wedding", "Wedding", "2027-05-22");
+    private static final LibraryEvent.ListedPlan BROKEN = Desk.listed("broken", "broken", "");
+    private static final LibraryEvent.Listed VILLAGE = new LibraryEvent.Listed("little-corvening", "All Hallows", "Little Corvening");
 
     /** What becomes of a plan that is to be written. */
     enum Saving {
@@ -83,7 +83,7 @@ final class Clerk {
                 return List.of(save((Plan) arguments[0], (List<Effect>) arguments[1], Saving.WRITTEN));
             }
             case "saveOrgan" -> {
-                return List.of(new Event.OrganSaved((Instrument) arguments[0], "Saved.", (List<Effect>) arguments[2]));
+                return List.of(new OrganEvent.OrganSaved((Instrument) arguments[0], "Saved.", (List<Effect>) arguments[2]));
             }
             default -> {
                 return read(name, arguments);
@@ -97,9 +97,9 @@ final class Clerk {
             case WRITTEN -> {
                 written = Optional.of(plan);
                 kept = Optional.empty();
-                yield new Event.Saved(plan, then);
+                yield new FileEvent.Saved(plan, then);
             }
-            case CHANGED_BY_OTHERS -> new Event.SaveRefused(plan, then);
+            case CHANGED_BY_OTHERS -> new FileEvent.SaveRefused(plan, then);
             case DISK_FULL -> new Event.Failed("Not saved to plans/a-plan.json: The disk is full.");
         };
     }
@@ -108,8 +108,8 @@ final class Clerk {
     private static List<Event> read(String name, Object[] arguments) {
         return switch (name) {
             case "listPlans" ->
-                List.of(new Event.PlansListed(List.of(HARVEST, WEDDING, BROKEN), 3, Event.PlansListed.Part.FIRST));
-            case "listInstruments" -> List.of(new Event.InstrumentsListed(List.of(VILLAGE)));
+                List.of(new LibraryEvent.PlansListed(List.of(HARVEST, WEDDING, BROKEN), 3, LibraryEvent.PlansListed.Part.FIRST));
+            case "listInstruments" -> List.of(new LibraryEvent.InstrumentsListed(List.of(VILLAGE)));
             case "openPlan" -> {
                 String id = (String) arguments[0];
                 if (id.equals(BROKEN.id())) {
@@ -120,12 +120,12 @@ final class Clerk {
             }
             case "openOrgan" -> {
                 String id = (String) arguments[0];
-                yield List.of(new Event.OrganOpened(id, Desk.instrument(id), Experience.NONE, "", Optional.empty()));
+                yield List.of(new OrganEvent.OrganOpened(id, Desk.instrument(id), Experience.NONE, "", Optional.empty()));
             }
             case "makeOrgan" ->
-                List.of(new Event.OrganOpened(
+                List.of(new OrganEvent.OrganOpened(
                         "new", (Instrument) arguments[0], Experience.NONE, "Made.", Optional.empty()));
-            case "beginPlan" -> List.of(new Event.PlanBegun((String) arguments[0], Player.WITH_PEDALS));
+            case "beginPlan" -> List.of(new LibraryEvent.PlanBegun((String) arguments[0], Player.WITH_PEDALS));
             case "createPlan" -> {
                 String organ = (String) arguments[1];
                 Plan plan = new Plan((ServiceHeading) arguments[0], organ, List.of());
@@ -146,7 +146,7 @@ final class Clerk {
     }
 
     private static Event opened(String id, Plan plan, Instrument instrument) {
-        return new Event.PlanOpened(id, plan, instrument, Desk.organ(instrument), Optional.empty());
+        return new FileEvent.PlanOpened(id, plan, instrument, Desk.organ(instrument), Optional.empty());
     }
 
     /** The plan that was written last. */

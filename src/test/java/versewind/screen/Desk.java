@@ -31,7 +31,7 @@ final class Desk {
     static final LocalDate TODAY = LocalDate.of(2026, 9, 28);
 
     /** An ordinary screen with nothing on it. */
-    static final State ORDINARY = State.empty(80, 24, Marks.UNICODE, TODAY);
+    static final State ORDINARY = Update.empty(80, 24, Marks.UNICODE, TODAY);
 
     private static final Library SHIPPED = new Library(Path.of(""));
     private static final Map<String, Key> NAMED = IntStream.range(0, Key.Named.values().length)
@@ -57,18 +57,18 @@ final class Desk {
 
     static Desk with(String plan, int columns, int rows, Marks marks) {
         OpenPlan open = shipped(plan);
-        return with(open.plan(), open.instrument(), State.empty(columns, rows, marks, TODAY), Optional.empty());
+        return with(open.plan(), open.instrument(), Update.empty(columns, rows, marks, TODAY), Optional.empty());
     }
 
     static Desk with(Plan plan, Instrument instrument, State empty, Optional<Plan> draft) {
         Desk desk = new Desk(empty);
-        desk.answer(new Event.PlanOpened("a-plan", plan, instrument, organ(instrument), draft));
+        desk.answer(new FileEvent.PlanOpened("a-plan", plan, instrument, organ(instrument), draft));
         return desk;
     }
 
     /** An editor with no plan open. */
     static Desk empty(int columns, int rows) {
-        return new Desk(State.empty(columns, rows, Marks.UNICODE, TODAY));
+        return new Desk(Update.empty(columns, rows, Marks.UNICODE, TODAY));
     }
 
     /** A plan without hymns on the parish organ. */
@@ -156,7 +156,7 @@ final class Desk {
         });
         takeEffects().forEach(effect -> effect.by(climbing));
         wanted.forEach(of -> answer(
-                new Event.LadderFound(of, DynamicSteps.of(work().sound(), of.verse(), of.people(), of.tempo()))));
+                new DeskScreen.LadderFound(of, DynamicSteps.of(work().sound(), of.verse(), of.people(), of.tempo()))));
         return this;
     }
 
@@ -166,7 +166,7 @@ final class Desk {
         state = step.state();
         for (Effect effect : step.effects()) {
             if (Wanted.of(effect).is("proposeVerse")) {
-                answer(new Event.VerseProposed(
+                answer(new PlanEvent.VerseProposed(
                         plan(), RegistrationProposer.of(work().sound()).forVerse(plan(), work().place())));
             } else {
                 effects.add(effect);
@@ -176,21 +176,21 @@ final class Desk {
     }
 
     /** The library is opened, and these are the plans in it. */
-    Desk library(Event.ListedPlan... plans) {
+    Desk library(LibraryEvent.ListedPlan... plans) {
         Transition step = Update.start(state);
         state = step.state();
-        return answer(new Event.PlansListed(List.of(plans), plans.length, Event.PlansListed.Part.FIRST));
+        return answer(new LibraryEvent.PlansListed(List.of(plans), plans.length, LibraryEvent.PlansListed.Part.FIRST));
     }
 
     /** A plan in the library, edited in the evening before. */
-    static Event.ListedPlan listed(String id, String title, String date) {
-        return Event.ListedPlan.of(
+    static LibraryEvent.ListedPlan listed(String id, String title, String date) {
+        return LibraryEvent.ListedPlan.of(
                 id,
                 title,
                 date.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(date)),
                 "st-tethwin",
                 TODAY.minusDays(1).atTime(19, 30),
-                Event.ListedPlan.Condition.SAVED);
+                LibraryEvent.ListedPlan.Condition.SAVED);
     }
 
     State state() {
@@ -251,7 +251,7 @@ final class Desk {
 
     /** The knob where we are. */
     String knob() {
-        return ShortWords.fullName(
+        return Item.fullName(
                 work().instrument(), StopGridLayout.items(work().instrument()).get(work().item()));
     }
 

@@ -39,7 +39,7 @@ class FileCommandsTest {
         desk.press(" ").effects();
         desk.press("s");
         assertThat(desk.effects()).containsExactly(Wanted.of("save", desk.plan(), List.of()));
-        desk.answer(new Event.Saved(desk.plan(), List.of()));
+        desk.answer(new FileEvent.Saved(desk.plan(), List.of()));
         assertThat(desk.said()).isEqualTo("Saved.");
         assertThat(desk.state().isUnsaved()).isFalse();
         assertThat(desk.press("s").said()).isEqualTo("Nothing to save.");
@@ -74,14 +74,14 @@ class FileCommandsTest {
     void edits_made_while_the_plan_is_written_are_still_unsaved() {
         desk.press(" ");
         Plan written = desk.plan();
-        desk.press("<Down>", " ").answer(new Event.Saved(written, List.of()));
+        desk.press("<Down>", " ").answer(new FileEvent.Saved(written, List.of()));
         assertThat(desk.state().isUnsaved()).isTrue();
     }
 
     @Test
     void a_file_changed_by_somebody_else_is_written_over_only_when_that_is_asked_for() {
         desk.press(" ", "s").effects();
-        desk.answer(new Event.SaveRefused(desk.plan(), List.of()));
+        desk.answer(new FileEvent.SaveRefused(desk.plan(), List.of()));
         assertThat(question()).contains("Somebody else changed");
         desk.press("s", " ");
         assertThat(desk.effects()).isEmpty();
@@ -118,7 +118,7 @@ class FileCommandsTest {
         desk.press(" ").effects();
         desk.press("q", "s");
         assertThat(desk.effects()).containsExactly(Wanted.of("save", desk.plan(), List.of(Wanted.of("quit"))));
-        desk.answer(new Event.Saved(desk.plan(), List.of(Effects::quit)));
+        desk.answer(new FileEvent.Saved(desk.plan(), List.of(Effects::quit)));
         assertThat(desk.effects()).containsExactly(Wanted.of("quit"));
     }
 
@@ -187,10 +187,10 @@ class FileCommandsTest {
 
     @Test
     void a_new_plan_is_made_for_a_chosen_organ() {
-        desk.answer(new Event.InstrumentsListed(List.of(new Event.Listed("village", "All Hallows", "Corvening"))));
+        desk.answer(new LibraryEvent.InstrumentsListed(List.of(new LibraryEvent.Listed("village", "All Hallows", "Corvening"))));
         desk.press("<Enter>");
         assertThat(desk.effects()).containsExactly(Wanted.of("beginPlan", "village"));
-        desk.answer(new Event.PlanBegun("village", Player.WITH_PEDALS));
+        desk.answer(new LibraryEvent.PlanBegun("village", Player.WITH_PEDALS));
         desk.press("'Evensong'", "<Tab>", "<Tab>", "<Tab>", "^U", "'60'", "<Enter>");
         assertThat(desk.effects())
                 .containsExactly(Wanted.of(
@@ -211,7 +211,7 @@ class FileCommandsTest {
     @Test
     void a_new_plan_too_asks_what_becomes_of_unsaved_work() {
         desk.press(" ").effects();
-        desk.answer(new Event.PlanBegun("village", Player.WITH_PEDALS));
+        desk.answer(new LibraryEvent.PlanBegun("village", Player.WITH_PEDALS));
         desk.press("'Evensong'", "<Enter>");
         assertThat(desk.effects()).isEmpty();
         assertThat(question()).isEqualTo("This plan has unsaved changes.");
@@ -222,7 +222,7 @@ class FileCommandsTest {
         OpenPlan open = Desk.shipped("harvest-festival");
         Plan draft = open.plan().withHymns(List.of());
         Desk offered = Desk.with(
-                open.plan(), open.instrument(), State.empty(80, 24, Marks.UNICODE, Desk.TODAY), Optional.of(draft));
+                open.plan(), open.instrument(), Update.empty(80, 24, Marks.UNICODE, Desk.TODAY), Optional.of(draft));
         assertThat(offered.state().top()).isInstanceOf(Question.class);
         assertThat(offered.plan()).isEqualTo(open.plan());
         offered.press("<Enter>");
@@ -236,7 +236,7 @@ class FileCommandsTest {
         Desk offered = Desk.with(
                 open.plan(),
                 open.instrument(),
-                State.empty(80, 24, Marks.UNICODE, Desk.TODAY),
+                Update.empty(80, 24, Marks.UNICODE, Desk.TODAY),
                 Optional.of(open.plan().withHymns(List.of())));
         offered.press("x");
         assertThat(offered.effects()).containsExactly(Wanted.of("dropDraft"));

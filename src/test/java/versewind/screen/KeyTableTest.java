@@ -99,7 +99,7 @@ class KeyTableTest {
     }
 
     private static List<KeyTable<?>> questions() {
-        Event refused = new Event.SaveRefused(Desk.with("wedding", 80, 24).plan(), List.of());
+        Event refused = new FileEvent.SaveRefused(Desk.with("wedding", 80, 24).plan(), List.of());
         List<Desk> asked = List.of(
                 Desk.with("wedding", 80, 24).press(" ", "q"),
                 Desk.with("wedding", 80, 24).answer(refused),

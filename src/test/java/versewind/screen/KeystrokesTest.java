@@ -62,24 +62,24 @@ class KeystrokesTest {
     private List<Event> done(String name, Object[] arguments) {
         return switch (name) {
             case "listInstruments" ->
-                List.of(new Event.InstrumentsListed(
-                        List.of(new Event.Listed("st-tethwin", "St Tethwin", "Averstoke"))));
-            case "beginPlan" -> List.of(new Event.PlanBegun((String) arguments[0], Player.WITH_PEDALS));
+                List.of(new LibraryEvent.InstrumentsListed(
+                        List.of(new LibraryEvent.Listed("st-tethwin", "St Tethwin", "Averstoke"))));
+            case "beginPlan" -> List.of(new LibraryEvent.PlanBegun((String) arguments[0], Player.WITH_PEDALS));
             case "createPlan" -> {
                 Instrument organ = Desk.instrument("st-tethwin");
                 Plan plan = new Plan((ServiceHeading) arguments[0], (String) arguments[1], List.of());
-                yield List.of(new Event.PlanOpened("new", plan, organ, Desk.organ(organ), Optional.empty()));
+                yield List.of(new FileEvent.PlanOpened("new", plan, organ, Desk.organ(organ), Optional.empty()));
             }
             case "propose" -> {
                 Plan plan = (Plan) arguments[0];
-                yield List.of(new Event.Proposed(
+                yield List.of(new PlanEvent.Proposed(
                         plan,
                         RegistrationProposer.of(Desk.sound(Desk.instrument("st-tethwin")))
                                 .forService(plan, SearchProgress.PATIENT)));
             }
             case "save" -> {
                 written = Optional.of((Plan) arguments[0]);
-                yield List.of(new Event.Saved((Plan) arguments[0], List.of()));
+                yield List.of(new FileEvent.Saved((Plan) arguments[0], List.of()));
             }
             default -> List.of();
         };

@@ -12,22 +12,22 @@ class LibraryStateTest {
 
     private final Desk desk = Desk.empty(80, 24);
 
-    private static final Event.ListedPlan LENT = Desk.listed("lent", "Lent", "2027-02-21");
-    private static final Event.ListedPlan ADVENT = Desk.listed("advent", "Advent", "2026-11-29");
-    private static final Event.ListedPlan UNDATED = Desk.listed("undated", "Épiphanie", "");
+    private static final LibraryEvent.ListedPlan LENT = Desk.listed("lent", "Lent", "2027-02-21");
+    private static final LibraryEvent.ListedPlan ADVENT = Desk.listed("advent", "Advent", "2026-11-29");
+    private static final LibraryEvent.ListedPlan UNDATED = Desk.listed("undated", "Épiphanie", "");
 
     private List<String> rows() {
         return ((LibraryScreen) desk.state().top()).library().list().rows();
     }
 
-    private void more(Event.ListedPlan... plans) {
-        desk.answer(new Event.PlansListed(List.of(plans), 3, Event.PlansListed.Part.MORE));
+    private void more(LibraryEvent.ListedPlan... plans) {
+        desk.answer(new LibraryEvent.PlansListed(List.of(plans), 3, LibraryEvent.PlansListed.Part.MORE));
     }
 
     @Test
     void plans_come_the_latest_first_in_whatever_order_they_are_read() {
         desk.answer(new Event.Press(Key.of('o')))
-                .answer(new Event.PlansListed(List.of(UNDATED), 3, Event.PlansListed.Part.FIRST));
+                .answer(new LibraryEvent.PlansListed(List.of(UNDATED), 3, LibraryEvent.PlansListed.Part.FIRST));
         more(ADVENT);
         more(LENT);
 
@@ -36,7 +36,7 @@ class LibraryStateTest {
 
     @Test
     void the_marked_plan_stays_marked_when_more_are_read() {
-        desk.press("o").answer(new Event.PlansListed(List.of(UNDATED, ADVENT), 3, Event.PlansListed.Part.FIRST));
+        desk.press("o").answer(new LibraryEvent.PlansListed(List.of(UNDATED, ADVENT), 3, LibraryEvent.PlansListed.Part.FIRST));
         desk.press("<Down>", "<Up>");
         more(LENT);
         desk.effects();
@@ -47,7 +47,7 @@ class LibraryStateTest {
     @Test
     void while_plans_are_read_it_is_said_how_many_there_are() {
         assertThat(desk.press("o").screen()).contains("Reading the plans.");
-        desk.answer(new Event.PlansListed(List.of(ADVENT), 3, Event.PlansListed.Part.FIRST));
+        desk.answer(new LibraryEvent.PlansListed(List.of(ADVENT), 3, LibraryEvent.PlansListed.Part.FIRST));
 
         assertThat(desk.frame().row(0)).endsWith("1 of 3 plans read");
         assertThat(desk.press("'x'").screen()).contains("Nothing read so far matches the filter.");
@@ -64,9 +64,9 @@ class LibraryStateTest {
 
     @Test
     void only_of_plans_that_are_seen_it_is_asked_how_they_stand_and_once() {
-        Event.ListedPlan[] many = IntStream.range(0, 100)
+        LibraryEvent.ListedPlan[] many = IntStream.range(0, 100)
                 .mapToObj(i -> Desk.listed("plan-" + i, "Plan", "2026-01-01"))
-                .toArray(Event.ListedPlan[]::new);
+                .toArray(LibraryEvent.ListedPlan[]::new);
         desk.library(many);
 
         assertThat((List<?>) desk.effects().get(0).argument(0, List.class)).hasSize(18);
@@ -77,9 +77,9 @@ class LibraryStateTest {
     @Test
     void the_state_of_a_plan_is_shown_as_soon_as_it_is_known() {
         desk.library(LENT, ADVENT, UNDATED)
-                .answer(new Event.PlanAssessed("lent", 9, 0, 0, ""))
-                .answer(new Event.PlanAssessed("advent", 9, 2, 1, ""))
-                .answer(new Event.PlanAssessed("undated", 0, 0, 0, "plans/undated.json, line 3: it ends. Mend it."));
+                .answer(new LibraryEvent.PlanAssessed("lent", 9, 0, 0, ""))
+                .answer(new LibraryEvent.PlanAssessed("advent", 9, 2, 1, ""))
+                .answer(new LibraryEvent.PlanAssessed("undated", 0, 0, 0, "plans/undated.json, line 3: it ends. Mend it."));
 
         assertThat(desk.frame().row(3)).contains("ready");
         assertThat(desk.frame().row(4)).contains("2 verses need attention");
@@ -89,7 +89,7 @@ class LibraryStateTest {
 
     @Test
     void a_plan_with_a_caution_is_not_said_to_be_all_well() {
-        desk.library(LENT, ADVENT, UNDATED).answer(new Event.PlanAssessed("lent", 9, 0, 1, ""));
+        desk.library(LENT, ADVENT, UNDATED).answer(new LibraryEvent.PlanAssessed("lent", 9, 0, 1, ""));
 
         assertThat(desk.frame().row(3)).contains("1 caution").doesNotContain("well");
     }
@@ -99,8 +99,8 @@ class LibraryStateTest {
         desk.library(LENT, ADVENT, UNDATED).press("<Down>").effects();
 
         assertThat(desk.press("^X").effects()).containsExactly(Wanted.of("binPlan", "advent"));
-        desk.answer(new Event.LibraryChanged("Moved.", Optional.empty()))
-                .answer(new Event.PlansListed(List.of(LENT, UNDATED), 2, Event.PlansListed.Part.FIRST));
+        desk.answer(new LibraryEvent.LibraryChanged("Moved.", Optional.empty()))
+                .answer(new LibraryEvent.PlansListed(List.of(LENT, UNDATED), 2, LibraryEvent.PlansListed.Part.FIRST));
         assertThat(desk.said()).isEqualTo("Moved.");
         assertThat(desk.effects()).startsWith(Wanted.of("listPlans"));
         assertThat(desk.press("<Enter>").effects()).containsExactly(Wanted.of("openPlan", "undated"));
@@ -130,9 +130,9 @@ class LibraryStateTest {
     @Test
     void organs_are_looked_through_on_the_other_side_and_a_new_plan_is_made_for_one() {
         desk.library(LENT).press("<Tab>").effects();
-        desk.answer(new Event.InstrumentsListed(List.of(
-                new Event.Listed("st-tethwin", "St Tethwin", "Averstoke"),
-                new Event.Listed("little-corvening", "All Hallows", "Little Corvening"))));
+        desk.answer(new LibraryEvent.InstrumentsListed(List.of(
+                new LibraryEvent.Listed("st-tethwin", "St Tethwin", "Averstoke"),
+                new LibraryEvent.Listed("little-corvening", "All Hallows", "Little Corvening"))));
         desk.press("'hallows'", "<Enter>");
 
         assertThat(desk.effects()).containsExactly(Wanted.of("beginPlan", "little-corvening"));
@@ -148,7 +148,7 @@ class LibraryStateTest {
     @Test
     void plans_that_are_read_after_the_library_was_closed_do_not_open_it_again() {
         Desk open = Desk.with("harvest-festival", 80, 24).press("o", "<Esc>");
-        open.answer(new Event.PlansListed(List.of(LENT), 1, Event.PlansListed.Part.FIRST));
+        open.answer(new LibraryEvent.PlansListed(List.of(LENT), 1, LibraryEvent.PlansListed.Part.FIRST));
         assertThat(open.state().top()).isInstanceOf(PlanScreen.class);
     }
 
@@ -158,7 +158,7 @@ class LibraryStateTest {
 
         assertThat(open.plan().heading().title()).isEqualTo("Harvest at noon");
         assertThat(open.effects()).containsExactly(Wanted.of("saveUnder", open.plan()));
-        open.answer(new Event.SavedUnder("harvest-at-noon", open.plan()));
+        open.answer(new FileEvent.SavedUnder("harvest-at-noon", open.plan()));
         assertThat(open.work().id()).isEqualTo("harvest-at-noon");
         assertThat(open.state().isUnsaved()).isFalse();
     }
@@ -177,16 +177,16 @@ class LibraryStateTest {
         Desk open = Desk.with("ash-wednesday", 80, 24);
         int hymns = open.plan().hymns().size();
         open.press("b")
-                .answer(new Event.PlansListed(
+                .answer(new LibraryEvent.PlansListed(
                         List.of(Desk.listed("easter-cathedral", "Easter", "2027-03-28")),
                         1,
-                        Event.PlansListed.Part.FIRST));
+                        LibraryEvent.PlansListed.Part.FIRST));
         open.effects();
         assertThat(open.press("<Enter>").effects()).containsExactly(Wanted.of("readHymns", "easter-cathedral"));
-        open.answer(new Event.HymnsRead(
-                "easter-cathedral", "Easter", List.of(new Event.Listed("0", "100 A hymn", "TUNE"))));
+        open.answer(new LibraryEvent.HymnsRead(
+                "easter-cathedral", "Easter", List.of(new LibraryEvent.Listed("0", "100 A hymn", "TUNE"))));
         assertThat(open.press("<Enter>").effects()).containsExactly(Wanted.of("bringHymn", "easter-cathedral", 0));
-        open.answer(new Event.HymnBrought(easter.plan().hymns().get(0), easter.instrument()));
+        open.answer(new LibraryEvent.HymnBrought(easter.plan().hymns().get(0), easter.instrument()));
 
         assertThat(open.plan().hymns()).hasSize(hymns + 1);
         assertThat(open.plan().fits(open.work().instrument())).isTrue();
@@ -199,7 +199,7 @@ class LibraryStateTest {
     void on_the_same_organ_a_hymn_comes_over_unchanged_and_nothing_is_asked() {
         OpenPlan harvest = Desk.shipped("harvest-festival");
         Desk open = Desk.with("harvest-festival", 80, 24);
-        open.answer(new Event.HymnBrought(harvest.plan().hymns().get(2), harvest.instrument()));
+        open.answer(new LibraryEvent.HymnBrought(harvest.plan().hymns().get(2), harvest.instrument()));
 
         assertThat(open.hymn()).isEqualTo(harvest.plan().hymns().get(2));
         assertThat(open.state().top()).isInstanceOf(PlanScreen.class);

@@ -48,7 +48,7 @@ class LockCommandsTest {
     @Test
     void what_is_locked_throughout_is_locked_in_a_hymn_brought_over() {
         desk.press("v", "v", "V", "<Enter>")
-                .answer(new Event.HymnBrought(
+                .answer(new LibraryEvent.HymnBrought(
                         Desk.shipped("harvest-festival")
                                 .plan()
                                 .hymns()

@@ -33,11 +33,11 @@ class MeterCommandsTest {
     private Desk fitted() {
         List<MeterReading> readings = wanted();
         if (readings.isEmpty()) {
-            return desk.answer(new Event.Recalibrated(
+            return desk.answer(new PlanEvent.Recalibrated(
                     new CalibratedOrgan(before, Calibration.NONE, Experience.NONE, List.of()), List.of()));
         }
         Fit fit = Fit.of(before, readings);
-        return desk.answer(new Event.Recalibrated(
+        return desk.answer(new PlanEvent.Recalibrated(
                 new CalibratedOrgan(
                         fit.calibration().soundOf(fit.instrument()), fit.calibration(), Experience.NONE, List.of()),
                 Fit.outliers(before, readings)));

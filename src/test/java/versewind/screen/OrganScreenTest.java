@@ -18,7 +18,7 @@ class OrganScreenTest {
 
     private static Desk bench(String organ, int columns, int rows) {
         return Desk.empty(columns, rows)
-                .answer(new Event.OrganOpened(organ, Desk.instrument(organ), Experience.NONE, "", Optional.empty()));
+                .answer(new OrganEvent.OrganOpened(organ, Desk.instrument(organ), Experience.NONE, "", Optional.empty()));
     }
 
     private static Desk bench() {
@@ -82,7 +82,7 @@ class OrganScreenTest {
         assertThat(next.stop(new StopName("Great", "Montre 8"))).isPresent();
         assertThat(save.argument(1, FormerNames.class).stops())
                 .containsOnlyKeys(new StopName("Great", "Open Diapason 8"));
-        desk.answer(new Event.OrganSaved(next, "Saved.", List.of()));
+        desk.answer(new OrganEvent.OrganSaved(next, "Saved.", List.of()));
         assertThat(on(desk).draft().isUnsaved()).isFalse();
     }
 
@@ -183,7 +183,7 @@ class OrganScreenTest {
     @Test
     void work_that_was_kept_is_taken_up_or_forgotten() {
         OrganDraft changed = draft(bench().press("<Down>", "<Down>", "d"));
-        Event opened = new Event.OrganOpened(
+        Event opened = new OrganEvent.OrganOpened(
                 "st-tethwin", Desk.instrument("st-tethwin"), Experience.NONE, "", Optional.of(changed));
 
         Desk taken = Desk.empty(80, 24).answer(opened).press("<Enter>");

@@ -40,10 +40,10 @@ class ProposalCommandsTest {
         Plan before = desk.plan();
         desk.press("n", "P", "P", "<Enter>");
         assertThat(desk.effects()).contains(Wanted.of("propose", before, OptionalInt.of(0)));
-        desk.answer(new Event.Searched(3, 5));
+        desk.answer(new PlanEvent.Searched(3, 5));
         assertThat(desk.state().top()).isEqualTo(new SearchScreen(3, 5));
         ServiceProposal found = found(OptionalInt.of(0));
-        desk.answer(new Event.Proposed(before, found));
+        desk.answer(new PlanEvent.Proposed(before, found));
 
         assertThat(desk.plan()).isEqualTo(found.on(before));
         assertThat(desk.state().notice().text()).contains("5 verses are changed");
@@ -54,7 +54,7 @@ class ProposalCommandsTest {
     void a_search_is_stopped_by_a_key_and_keeps_what_it_has() {
         desk.press("P", "P", "P", "<Esc>");
         assertThat(desk.effects()).contains(Wanted.of("stopProposing"));
-        desk.answer(new Event.Proposed(desk.plan(), ServiceProposal.NOTHING));
+        desk.answer(new PlanEvent.Proposed(desk.plan(), ServiceProposal.NOTHING));
 
         assertThat(desk.state().notice().text()).contains("Nothing is proposed.");
         assertThat(desk.state().top()).isInstanceOf(PlanScreen.class);
@@ -65,7 +65,7 @@ class ProposalCommandsTest {
         ServiceProposal found = found(OptionalInt.empty());
         Plan before = desk.plan();
         desk.press("P", "P", "P");
-        desk.answer(new Event.Proposed(found.on(before), found));
+        desk.answer(new PlanEvent.Proposed(found.on(before), found));
 
         assertThat(desk.plan()).isEqualTo(before);
     }

@@ -56,8 +56,8 @@ class ReadmeTest {
 
     private static String picture() throws Exception {
         OpenPlan open = new Library(Path.of("")).openPlan("harvest-festival");
-        State state = State.empty(80, 24, Marks.UNICODE, LocalDate.of(2026, 9, 28));
-        Event opened = new Event.PlanOpened(
+        State state = Update.empty(80, 24, Marks.UNICODE, LocalDate.of(2026, 9, 28));
+        Event opened = new FileEvent.PlanOpened(
                 "harvest-festival", open.plan(), open.instrument(), open.organ().calibrated(), Optional.empty());
         state = Update.step(state, opened).state();
         for (char key : List.of('n', 'n', 'n', 'n', 'n')) {

@@ -149,7 +149,7 @@ class ScreenGoldenTest {
                         "proposing-80x24",
                         Desk.with("ordinary-sunday", 80, 24)
                                 .press("P", "P", "P")
-                                .answer(new Event.Searched(7, 18)),
+                                .answer(new PlanEvent.Searched(7, 18)),
                         "7 of 18 verses are searched.",
                         "Esc stop, and keep the best so far"),
                 new Case(
@@ -240,7 +240,7 @@ class ScreenGoldenTest {
                         "Enter  choose another plan"),
                 new Case(
                         "new-plan-60x18",
-                        organs().answer(new Event.PlanBegun("st-tethwin", Player.MANUALS_ONLY))
+                        organs().answer(new LibraryEvent.PlanBegun("st-tethwin", Player.MANUALS_ONLY))
                                 .press("<Enter>"),
                         "Player    manuals only",
                         "A service needs a title."),
@@ -352,7 +352,7 @@ class ScreenGoldenTest {
 
     private static Desk refused() {
         Desk desk = Desk.with("harvest-festival", 60, 18).press(" ");
-        return desk.answer(new Event.SaveRefused(desk.plan(), List.of()));
+        return desk.answer(new FileEvent.SaveRefused(desk.plan(), List.of()));
     }
 
     private static Desk failed() {
@@ -361,14 +361,14 @@ class ScreenGoldenTest {
 
     private static Desk organs() {
         return Desk.empty(60, 18)
-                .answer(new Event.InstrumentsListed(List.of(
-                        new Event.Listed("st-tethwin", "St Tethwin", "Averstoke"),
-                        new Event.Listed("little-corvening", "All Hallows", "Little Corvening"))));
+                .answer(new LibraryEvent.InstrumentsListed(List.of(
+                        new LibraryEvent.Listed("st-tethwin", "St Tethwin", "Averstoke"),
+                        new LibraryEvent.Listed("little-corvening", "All Hallows", "Little Corvening"))));
     }
 
     private static Desk odd(Instrument organ, int columns, int rows) {
         Plan plan = new Plan(new ServiceHeading("Trial", Optional.empty(), 1, ""), "organ", List.of());
-        return Desk.with(plan, organ, State.empty(columns, rows, Marks.UNICODE, Desk.TODAY), Optional.empty())
+        return Desk.with(plan, organ, Update.empty(columns, rows, Marks.UNICODE, Desk.TODAY), Optional.empty())
                 .press("I", "<Tab>", "'A tune'", "<Enter>", "n", " ");
     }
 
@@ -404,7 +404,7 @@ class ScreenGoldenTest {
                 "st-tethwin",
                 List.of(hymn));
         return Desk.with(
-                plan, desk.work().instrument(), State.empty(80, 24, Marks.UNICODE, Desk.TODAY), Optional.empty());
+                plan, desk.work().instrument(), Update.empty(80, 24, Marks.UNICODE, Desk.TODAY), Optional.empty());
     }
 
     @ParameterizedTest

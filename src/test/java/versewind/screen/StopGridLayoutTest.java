@@ -193,7 +193,7 @@ class StopGridLayoutTest {
     private static Desk desk(Instrument organ, String id, Size size) {
         Plan plan = new Plan(new ServiceHeading("Trial", Optional.empty(), 100, ""), id, List.of());
         return Desk.with(
-                plan, organ, State.empty(size.columns(), size.rows(), Marks.UNICODE, Desk.TODAY), Optional.empty());
+                plan, organ, Update.empty(size.columns(), size.rows(), Marks.UNICODE, Desk.TODAY), Optional.empty());
     }
 
     private static long cursorCells(Desk desk) {

@@ -200,7 +200,7 @@ class UnsavedWorkTest {
 
     @Test
     void without_any_organ_no_plan_can_be_made() {
-        desk.answer(new Event.InstrumentsListed(List.of()));
+        desk.answer(new LibraryEvent.InstrumentsListed(List.of()));
         assertThat(desk.said()).isEqualTo("There is no organ in the folder instruments yet.");
     }
 }

@@ -36,7 +36,7 @@ class UsualScreenTest {
                 .orElseThrow();
         CalibratedOrgan organ = desk.work().organ();
         Optional<Experience> before = Optional.of(organ.experience());
-        desk.answer(new UsualEvent.Kept(
+        desk.answer(new PlanEvent.UsualKept(
                 new CalibratedOrgan(organ.sound(), organ.calibration(), experience, List.of()), before));
         return experience;
     }

@@ -57,7 +57,7 @@ class VerseFeedbackCommandsTest {
                 Calibration.NONE,
                 experience,
                 List.of());
-        desk.answer(new UsualEvent.Kept(organ, wanted.argument(1, Optional.class)));
+        desk.answer(new PlanEvent.UsualKept(organ, wanted.argument(1, Optional.class)));
         return experience;
     }
 

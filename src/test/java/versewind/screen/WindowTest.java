@@ -73,7 +73,7 @@ class WindowTest {
     @Test
     void a_long_question_is_read_to_its_end() {
         Desk desk = Desk.with("harvest-festival", 60, 18);
-        desk.answer(new Event.SaveRefused(desk.plan(), List.of()));
+        desk.answer(new FileEvent.SaveRefused(desk.plan(), List.of()));
         assertThat(desk.screen()).containsPattern("opened it\\.|(?m)^  it\\.$");
     }
 
@@ -141,7 +141,7 @@ class WindowTest {
 
     private static Desk strange(Instrument organ, int columns, int rows) {
         Plan plan = new Plan(new ServiceHeading("Trial", Optional.empty(), 1, ""), "organ", List.of());
-        return Desk.with(plan, organ, State.empty(columns, rows, Marks.UNICODE, Desk.TODAY), Optional.empty());
+        return Desk.with(plan, organ, Update.empty(columns, rows, Marks.UNICODE, Desk.TODAY), Optional.empty());
     }
 
     @Test

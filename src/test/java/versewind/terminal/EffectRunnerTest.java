@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.screen.Event;
+import versewind.screen.LibraryEvent;
 import versewind.sheet.SheetHtml;
 import versewind.store.BadFile;
 import versewind.store.Library;
@@ -79,10 +80,10 @@ class EffectRunnerTest {
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
             EffectRunner outside = new EffectRunner(library, drafting, browsing, proposing, () -> {});
             assertThat(outside.beginPlan("st-tethwin"))
-                    .containsExactly(new Event.PlanBegun("st-tethwin", Player.WITH_PEDALS));
+                    .containsExactly(new LibraryEvent.PlanBegun("st-tethwin", Player.WITH_PEDALS));
             outside.createPlan(heading.withPlayer(Player.MANUALS_ONLY), "st-tethwin");
             assertThat(outside.beginPlan("little-corvening"))
-                    .containsExactly(new Event.PlanBegun("little-corvening", Player.MANUALS_ONLY));
+                    .containsExactly(new LibraryEvent.PlanBegun("little-corvening", Player.MANUALS_ONLY));
         }
     }
 }

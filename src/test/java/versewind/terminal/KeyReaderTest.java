@@ -14,8 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.screen.Event;
-import versewind.screen.Key;
 import versewind.screen.Key.Named;
+import versewind.screen.Key;
 
 class KeyReaderTest {
 

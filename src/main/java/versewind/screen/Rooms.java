@@ -1,0 +1,50 @@
+package versewind.screen;
+
+/** Which screens there are behind the doors. */
+final class Rooms implements Doors {
+
+    private static final KeyTable<Screen> KEYS = KeyTable.<Screen>under("On every screen")
+            .key("?, F1", "help: the keys of this screen first", (screen, state) -> state.open(HelpScreen.START))
+            .key(":", "a command by its name: a few letters, then Enter", CommandScreen::open)
+            .key("Ctrl-L", "repaint the screen", (screen, state) -> state.wants(Effects::repaint))
+            .key(Leaving.INTERRUPT, "leave, from anywhere", (screen, state) -> Leaving.interrupt(state));
+
+    static final Rooms ALL = new Rooms();
+
+    private Rooms() {}
+
+    @Override
+    public KeyTable<Screen> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public Screen ground() {
+        return new PlanScreen();
+    }
+
+    @Override
+    public State library(State state) {
+        return LibraryScreen.open(state);
+    }
+
+    @Override
+    public State libraryToBring(State state) {
+        return LibraryScreen.openToBring(state);
+    }
+
+    @Override
+    public State organs(State state) {
+        return LibraryScreen.organs(state);
+    }
+
+    @Override
+    public State stopList(State state) {
+        return state.closed().open(PasteScreen.EMPTY);
+    }
+
+    @Override
+    public State desk(State state, PlanEdit work) {
+        return DeskScreen.open(state, work);
+    }
+}
