@@ -6,7 +6,7 @@ import java.text.Normalizer;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import versewind.screen.Text;
+import versewind.screen.toolkit.Text;
 
 /**
  * Converts texts to what a character set can show: control characters are marked, and missing characters lose their

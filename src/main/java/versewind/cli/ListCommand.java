@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import versewind.organ.NotationException;
-import versewind.screen.Text;
+import versewind.screen.toolkit.Text;
 import versewind.store.BadFile;
 import versewind.store.InstrumentEntry;
 import versewind.store.Library;

@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.ServiceHeading;
-import versewind.screen.Text;
+import versewind.screen.toolkit.Text;
 
 /** Lines of plain text, 80 columns wide at most unless more are wanted, in the letters of one terminal. */
 final class Page {

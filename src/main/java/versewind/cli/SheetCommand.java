@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import versewind.organ.Names;
 import versewind.organ.NotationException;
-import versewind.screen.SheetText;
+import versewind.screen.plan.SheetText;
 import versewind.sheet.Sheet;
 import versewind.sheet.SheetHtml;
 import versewind.sheet.SheetOptions;

@@ -3,6 +3,17 @@ package versewind.screen;
 import java.util.ArrayList;
 import java.util.List;
 import versewind.plan.Sought;
+import versewind.screen.state.KeyTable;
+import versewind.screen.state.Screen;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Box;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.ListBox;
+import versewind.screen.toolkit.Mark;
+import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
+import versewind.screen.toolkit.TextLine;
 
 /**
  * The line in which a command of the screen beneath is found by a part of what it does, with its key beside it.

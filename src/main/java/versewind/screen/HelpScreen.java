@@ -8,6 +8,31 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import versewind.plan.Sought;
+import versewind.screen.desk.DeskScreen;
+import versewind.screen.desk.FeedbackScreen;
+import versewind.screen.library.LibraryScreen;
+import versewind.screen.organ.OrganScreen;
+import versewind.screen.organ.PasteScreen;
+import versewind.screen.plan.FindScreen;
+import versewind.screen.plan.FindingsScreen;
+import versewind.screen.plan.PlanScreen;
+import versewind.screen.plan.ProposalsScreen;
+import versewind.screen.plan.ReadingsScreen;
+import versewind.screen.plan.SearchScreen;
+import versewind.screen.plan.UsualScreen;
+import versewind.screen.state.Chooser;
+import versewind.screen.state.FormBox;
+import versewind.screen.state.KeyTable;
+import versewind.screen.state.Screen;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.ListBox;
+import versewind.screen.toolkit.Mark;
+import versewind.screen.toolkit.Marks;
+import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
+import versewind.screen.toolkit.TextLine;
 
 /**
  * The keys of the screen beneath, then the marks and all other keys, made from the tables of all screens. What is typed

@@ -1,5 +1,17 @@
 package versewind.screen;
 
+import versewind.screen.desk.DeskScreen;
+import versewind.screen.library.LibraryScreen;
+import versewind.screen.organ.PasteScreen;
+import versewind.screen.plan.PlanScreen;
+import versewind.screen.state.Doors;
+import versewind.screen.state.Effects;
+import versewind.screen.state.KeyTable;
+import versewind.screen.state.Leaving;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.state.Screen;
+import versewind.screen.state.State;
+
 /** Which screens there are behind the doors. */
 final class Rooms implements Doors {
 

@@ -1,6 +1,13 @@
 package versewind.screen;
 
 import java.time.LocalDate;
+import versewind.screen.desk.DeskScreen;
+import versewind.screen.library.LibraryScreen;
+import versewind.screen.plan.SearchScreen;
+import versewind.screen.state.Event;
+import versewind.screen.state.State;
+import versewind.screen.state.Transition;
+import versewind.screen.toolkit.Marks;
 
 /** What comes of an input: a pure function from a state and an input to a state and effects. */
 public final class Update {

@@ -1,6 +1,11 @@
 package versewind.screen;
 
 import java.util.List;
+import versewind.screen.state.Screen;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
 
 /** What the screen shows: a pure function from a state to a frame. */
 public final class View {

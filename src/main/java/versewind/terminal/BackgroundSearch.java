@@ -13,8 +13,8 @@ import versewind.proposal.RegistrationProposer;
 import versewind.proposal.SearchProgress;
 import versewind.proposal.ServiceProposal;
 import versewind.schema.KnownOrgan;
-import versewind.screen.Event;
-import versewind.screen.PlanEvent;
+import versewind.screen.plan.PlanEvent;
+import versewind.screen.state.Event;
 import versewind.sound.OrganSound;
 
 /** Searches for registrations in a thread of its own, and tells how far it is and what it found as events. */

@@ -15,10 +15,10 @@ import versewind.rules.Advice;
 import versewind.rules.Assessment;
 import versewind.rules.DynamicSteps;
 import versewind.schema.KnownOrgan;
-import versewind.screen.DeskScreen;
-import versewind.screen.Effect;
-import versewind.screen.Event;
-import versewind.screen.LibraryEvent;
+import versewind.screen.desk.DeskScreen;
+import versewind.screen.library.LibraryEvent;
+import versewind.screen.state.Effect;
+import versewind.screen.state.Event;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
 import versewind.store.Catalogue;
@@ -91,7 +91,8 @@ final class Browsing implements AutoCloseable {
         for (PlanFile file : files.subList(from, to)) {
             plans.add(listed(catalogue.read(file)));
         }
-        LibraryEvent.PlansListed.Part part = from == 0 ? LibraryEvent.PlansListed.Part.FIRST : LibraryEvent.PlansListed.Part.MORE;
+        LibraryEvent.PlansListed.Part part =
+                from == 0 ? LibraryEvent.PlansListed.Part.FIRST : LibraryEvent.PlansListed.Part.MORE;
         tell.accept(new LibraryEvent.PlansListed(plans, files.size(), part));
         if (to < files.size()) {
             reader.execute(() -> tell(files, to, number));
@@ -124,7 +125,8 @@ final class Browsing implements AutoCloseable {
             int verses =
                     plan.hymns().stream().mapToInt(hymn -> hymn.verses().size()).sum();
             int wanting = Assessment.of(plan, sound).wantingAttention().size();
-            return new LibraryEvent.PlanAssessed(id, verses, wanting, Advice.on(sound).cautions(plan), "");
+            return new LibraryEvent.PlanAssessed(
+                    id, verses, wanting, Advice.on(sound).cautions(plan), "");
         } catch (BadFile bad) {
             return new LibraryEvent.PlanAssessed(id, 0, 0, 0, bad.getMessage());
         } catch (IllegalArgumentException unknownMaterial) {
@@ -139,7 +141,8 @@ final class Browsing implements AutoCloseable {
             reader.execute(() -> {
                 if (number == climbing.get()) {
                     OrganSound sound = sounds.computeIfAbsent(organ, KnownOrgan::sound);
-                    tell.accept(new DeskScreen.LadderFound(of, DynamicSteps.of(sound, of.verse(), of.people(), of.tempo())));
+                    tell.accept(new DeskScreen.LadderFound(
+                            of, DynamicSteps.of(sound, of.verse(), of.people(), of.tempo())));
                 }
             });
         }

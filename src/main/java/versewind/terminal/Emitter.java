@@ -1,6 +1,6 @@
 package versewind.terminal;
 
-import static versewind.screen.Frame.SECOND_HALF;
+import static versewind.screen.toolkit.Frame.SECOND_HALF;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -8,9 +8,9 @@ import java.nio.charset.Charset;
 import java.nio.charset.CharsetEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import versewind.screen.Frame;
-import versewind.screen.Style;
-import versewind.screen.Text;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
 
 /**
  * Writes the difference between two frames to the terminal, in few bytes and one write.

@@ -6,7 +6,7 @@ import static versewind.terminal.TextAttributes.OWN;
 import static versewind.terminal.TextAttributes.REVERSE;
 import static versewind.terminal.TextAttributes.UNDERLINE;
 
-import versewind.screen.Style;
+import versewind.screen.toolkit.Style;
 
 /**
  * The attributes and colours of each style.

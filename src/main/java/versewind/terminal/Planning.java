@@ -15,10 +15,10 @@ import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
 import versewind.schema.KnownOrgan;
-import versewind.screen.Effect;
-import versewind.screen.Event;
-import versewind.screen.FileEvent;
-import versewind.screen.PlanEvent;
+import versewind.screen.plan.FileEvent;
+import versewind.screen.plan.PlanEvent;
+import versewind.screen.state.Effect;
+import versewind.screen.state.Event;
 import versewind.store.Autosave;
 import versewind.store.BadFile;
 import versewind.store.Library;
@@ -59,7 +59,8 @@ final class Planning {
         Optional<Plan> draft = file.draft()
                 .flatMap(each -> each instanceof Autosave.Kept kept ? Optional.of(kept.plan()) : Optional.empty());
         List<Event> inputs = new ArrayList<>();
-        inputs.add(new FileEvent.PlanOpened(EffectRunner.id(file.path()), file.plan(), file.instrument(), organ, draft));
+        inputs.add(
+                new FileEvent.PlanOpened(EffectRunner.id(file.path()), file.plan(), file.instrument(), organ, draft));
         file.draft().ifPresent(each -> {
             if (each instanceof Autosave.Unreadable unreadable) {
                 inputs.add(new Event.Failed("Unsaved work was kept, but cannot be read: "

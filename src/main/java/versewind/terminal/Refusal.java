@@ -1,6 +1,6 @@
 package versewind.terminal;
 
-import versewind.screen.Event;
+import versewind.screen.state.Event;
 import versewind.store.SaveOutcome;
 
 /** The event that tells the editor why a file was not saved. */

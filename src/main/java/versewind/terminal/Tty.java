@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
-import versewind.screen.Event;
+import versewind.screen.state.Event;
 
 /**
  * Modes and size of the terminal device, by {@code stty}.

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import versewind.Golden;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
-import versewind.screen.Text;
+import versewind.screen.toolkit.Text;
 import versewind.store.BadFile;
 import versewind.store.Library;
 

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import versewind.Golden;
 import versewind.Published;
-import versewind.screen.Text;
+import versewind.screen.toolkit.Text;
 
 /** The published answers once more, as somebody types them. */
 class CalcCommandTest {

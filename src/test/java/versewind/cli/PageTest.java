@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
-import versewind.screen.Text;
+import versewind.screen.toolkit.Text;
 
 class PageTest {
 

@@ -9,6 +9,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.plan.Plan;
 import versewind.plan.VersePlace;
+import versewind.screen.desk.DeskScreen;
+import versewind.screen.desk.FeedbackScreen;
+import versewind.screen.plan.PlanScreen;
+import versewind.screen.state.Event;
+import versewind.screen.state.KeyTable;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Key;
 
 class AtDeskTest {
 

@@ -11,6 +11,11 @@ import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
+import versewind.screen.library.LibraryEvent;
+import versewind.screen.organ.OrganEvent;
+import versewind.screen.plan.FileEvent;
+import versewind.screen.state.Effect;
+import versewind.screen.state.Event;
 import versewind.store.OpenPlan;
 
 /**
@@ -19,10 +24,12 @@ import versewind.store.OpenPlan;
  */
 final class Clerk {
 
-    private static final LibraryEvent.ListedPlan HARVEST = Desk.listed("harvest-festival", "Harvest Festival", "2026-10-04");
+    private static final LibraryEvent.ListedPlan HARVEST =
+            Desk.listed("harvest-festival", "Harvest Festival", "2026-10-04");
     private static final LibraryEvent.ListedPlan WEDDING = Desk.listed("wedding", "Wedding", "2027-05-22");
     private static final LibraryEvent.ListedPlan BROKEN = Desk.listed("broken", "broken", "");
-    private static final LibraryEvent.Listed VILLAGE = new LibraryEvent.Listed("little-corvening", "All Hallows", "Little Corvening");
+    private static final LibraryEvent.Listed VILLAGE =
+            new LibraryEvent.Listed("little-corvening", "All Hallows", "Little Corvening");
 
     /** What becomes of a plan that is to be written. */
     enum Saving {
@@ -83,7 +90,8 @@ final class Clerk {
                 return List.of(save((Plan) arguments[0], (List<Effect>) arguments[1], Saving.WRITTEN));
             }
             case "saveOrgan" -> {
-                return List.of(new OrganEvent.OrganSaved((Instrument) arguments[0], "Saved.", (List<Effect>) arguments[2]));
+                return List.of(
+                        new OrganEvent.OrganSaved((Instrument) arguments[0], "Saved.", (List<Effect>) arguments[2]));
             }
             default -> {
                 return read(name, arguments);
@@ -108,7 +116,8 @@ final class Clerk {
     private static List<Event> read(String name, Object[] arguments) {
         return switch (name) {
             case "listPlans" ->
-                List.of(new LibraryEvent.PlansListed(List.of(HARVEST, WEDDING, BROKEN), 3, LibraryEvent.PlansListed.Part.FIRST));
+                List.of(new LibraryEvent.PlansListed(
+                        List.of(HARVEST, WEDDING, BROKEN), 3, LibraryEvent.PlansListed.Part.FIRST));
             case "listInstruments" -> List.of(new LibraryEvent.InstrumentsListed(List.of(VILLAGE)));
             case "openPlan" -> {
                 String id = (String) arguments[0];
@@ -120,7 +129,8 @@ final class Clerk {
             }
             case "openOrgan" -> {
                 String id = (String) arguments[0];
-                yield List.of(new OrganEvent.OrganOpened(id, Desk.instrument(id), Experience.NONE, "", Optional.empty()));
+                yield List.of(
+                        new OrganEvent.OrganOpened(id, Desk.instrument(id), Experience.NONE, "", Optional.empty()));
             }
             case "makeOrgan" ->
                 List.of(new OrganEvent.OrganOpened(

@@ -20,15 +20,32 @@ import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
 import versewind.proposal.RegistrationProposer;
 import versewind.rules.DynamicSteps;
+import versewind.screen.desk.DeskScreen;
+import versewind.screen.library.LibraryEvent;
+import versewind.screen.plan.FileEvent;
+import versewind.screen.plan.Item;
+import versewind.screen.plan.PlanEvent;
+import versewind.screen.plan.StopGridLayout;
+import versewind.screen.state.Effect;
+import versewind.screen.state.Effects;
+import versewind.screen.state.Event;
+import versewind.screen.state.FormBox;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.state.Question;
+import versewind.screen.state.State;
+import versewind.screen.state.Transition;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.Marks;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
 
 /** An editor without a terminal: keys are pressed on it, and what it shows and wants is looked at. */
-final class Desk {
+public final class Desk {
 
-    static final LocalDate TODAY = LocalDate.of(2026, 9, 28);
+    public static final LocalDate TODAY = LocalDate.of(2026, 9, 28);
 
     /** An ordinary screen with nothing on it. */
     static final State ORDINARY = Update.empty(80, 24, Marks.UNICODE, TODAY);
@@ -51,28 +68,28 @@ final class Desk {
     }
 
     /** A shipped plan, open on a screen of a size. */
-    static Desk with(String plan, int columns, int rows) {
+    public static Desk with(String plan, int columns, int rows) {
         return with(plan, columns, rows, Marks.UNICODE);
     }
 
-    static Desk with(String plan, int columns, int rows, Marks marks) {
+    public static Desk with(String plan, int columns, int rows, Marks marks) {
         OpenPlan open = shipped(plan);
         return with(open.plan(), open.instrument(), Update.empty(columns, rows, marks, TODAY), Optional.empty());
     }
 
-    static Desk with(Plan plan, Instrument instrument, State empty, Optional<Plan> draft) {
+    public static Desk with(Plan plan, Instrument instrument, State empty, Optional<Plan> draft) {
         Desk desk = new Desk(empty);
         desk.answer(new FileEvent.PlanOpened("a-plan", plan, instrument, organ(instrument), draft));
         return desk;
     }
 
     /** An editor with no plan open. */
-    static Desk empty(int columns, int rows) {
+    public static Desk empty(int columns, int rows) {
         return new Desk(Update.empty(columns, rows, Marks.UNICODE, TODAY));
     }
 
     /** A plan without hymns on the parish organ. */
-    static Desk blank() {
+    public static Desk blank() {
         ServiceHeading heading = new ServiceHeading("Trial", Optional.empty(), 100, "");
         return with(
                 new Plan(heading, "st-tethwin", List.of()),
@@ -82,7 +99,7 @@ final class Desk {
     }
 
     /** A shipped plan, changed before it is opened. */
-    static Desk with(String plan, UnaryOperator<Plan> change) {
+    public static Desk with(String plan, UnaryOperator<Plan> change) {
         OpenPlan open = shipped(plan);
         return with(change.apply(open.plan()), open.instrument(), ORDINARY, Optional.empty());
     }
@@ -93,7 +110,7 @@ final class Desk {
         return with(open.plan(), open.instrument(), ORDINARY, Optional.of(draft.apply(open.plan())));
     }
 
-    static OpenPlan shipped(String plan) {
+    public static OpenPlan shipped(String plan) {
         return READ.computeIfAbsent(plan, id -> {
             try {
                 return SHIPPED.openPlan(id);
@@ -103,7 +120,7 @@ final class Desk {
         });
     }
 
-    static Instrument instrument(String id) {
+    public static Instrument instrument(String id) {
         return INSTRUMENTS.computeIfAbsent(id, wanted -> {
             try {
                 return SHIPPED.openInstrument(wanted);
@@ -122,7 +139,7 @@ final class Desk {
     }
 
     /** Presses keys: single characters, "<Tab>", "<PageDown>", "^S" with control, "'text'" typed letter by letter. */
-    Desk press(String... keys) {
+    public Desk press(String... keys) {
         for (String key : keys) {
             if (key.length() > 1 && key.startsWith("'")) {
                 key.substring(1, key.length() - 1)
@@ -161,7 +178,7 @@ final class Desk {
     }
 
     /** Something happens outside; a proposal for a verse is found at once. */
-    Desk answer(Event input) {
+    public Desk answer(Event input) {
         Transition step = Update.step(state, input);
         state = step.state();
         for (Effect effect : step.effects()) {
@@ -176,14 +193,14 @@ final class Desk {
     }
 
     /** The library is opened, and these are the plans in it. */
-    Desk library(LibraryEvent.ListedPlan... plans) {
+    public Desk library(LibraryEvent.ListedPlan... plans) {
         Transition step = Update.start(state);
         state = step.state();
         return answer(new LibraryEvent.PlansListed(List.of(plans), plans.length, LibraryEvent.PlansListed.Part.FIRST));
     }
 
     /** A plan in the library, edited in the evening before. */
-    static LibraryEvent.ListedPlan listed(String id, String title, String date) {
+    public static LibraryEvent.ListedPlan listed(String id, String title, String date) {
         return LibraryEvent.ListedPlan.of(
                 id,
                 title,
@@ -193,15 +210,15 @@ final class Desk {
                 LibraryEvent.ListedPlan.Condition.SAVED);
     }
 
-    State state() {
+    public State state() {
         return state;
     }
 
-    PlanEdit work() {
+    public PlanEdit work() {
         return state.work().orElseThrow();
     }
 
-    Plan plan() {
+    public Plan plan() {
         return work().plan();
     }
 
@@ -209,7 +226,7 @@ final class Desk {
         return work().verse().orElseThrow();
     }
 
-    Hymn hymn() {
+    public Hymn hymn() {
         return work().hymn().orElseThrow();
     }
 
@@ -217,12 +234,12 @@ final class Desk {
         return work().verses().stream().map(Verse::label).toList();
     }
 
-    String said() {
+    public String said() {
         return state.notice().text();
     }
 
     /** What was wanted done outside since this was last asked. */
-    List<Wanted> effects() {
+    public List<Wanted> effects() {
         return takeEffects().stream().map(Wanted::of).toList();
     }
 
@@ -250,12 +267,12 @@ final class Desk {
     }
 
     /** The knob where we are. */
-    String knob() {
+    public String knob() {
         return Item.fullName(
                 work().instrument(), StopGridLayout.items(work().instrument()).get(work().item()));
     }
 
-    Frame frame() {
+    public Frame frame() {
         return View.paint(state);
     }
 
@@ -276,7 +293,7 @@ final class Desk {
     }
 
     /** The screen as text: its characters, then its styles, then where the text caret is. */
-    String screen() {
+    public String screen() {
         Frame frame = frame();
         String styles = IntStream.range(0, frame.height())
                 .mapToObj(frame::styleRow)

@@ -1,5 +1,8 @@
 package versewind.screen;
 
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Style;
+
 /** Lets tests of other packages draw on a frame. */
 public final class Drawing {
 

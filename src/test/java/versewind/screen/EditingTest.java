@@ -13,6 +13,8 @@ import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
+import versewind.screen.state.Event;
+import versewind.screen.state.FormBox;
 
 class EditingTest {
 

@@ -9,6 +9,15 @@ import versewind.plan.Plan;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.plan.VersePlace;
+import versewind.screen.library.LibraryEvent;
+import versewind.screen.plan.FileEvent;
+import versewind.screen.plan.PlanScreen;
+import versewind.screen.plan.SheetText;
+import versewind.screen.state.Effects;
+import versewind.screen.state.Event;
+import versewind.screen.state.FormBox;
+import versewind.screen.state.Question;
+import versewind.screen.toolkit.Marks;
 import versewind.sheet.Sheet;
 import versewind.sheet.SheetHtml;
 import versewind.sheet.SheetOptions;
@@ -187,7 +196,8 @@ class FileCommandsTest {
 
     @Test
     void a_new_plan_is_made_for_a_chosen_organ() {
-        desk.answer(new LibraryEvent.InstrumentsListed(List.of(new LibraryEvent.Listed("village", "All Hallows", "Corvening"))));
+        desk.answer(new LibraryEvent.InstrumentsListed(
+                List.of(new LibraryEvent.Listed("village", "All Hallows", "Corvening"))));
         desk.press("<Enter>");
         assertThat(desk.effects()).containsExactly(Wanted.of("beginPlan", "village"));
         desk.answer(new LibraryEvent.PlanBegun("village", Player.WITH_PEDALS));

@@ -15,6 +15,11 @@ import versewind.rules.Advice;
 import versewind.rules.ChangeRule;
 import versewind.rules.Finding;
 import versewind.rules.Severity;
+import versewind.screen.plan.FindingsScreen;
+import versewind.screen.plan.PlanScreen;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.ListBox;
 
 /** Reading what a colleague would say, mending it and silencing it. */
 class FindingsTest {

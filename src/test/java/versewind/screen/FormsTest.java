@@ -12,6 +12,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 import versewind.plan.Plan;
 import versewind.plan.Player;
 import versewind.plan.VersePlace;
+import versewind.screen.library.LibraryEvent;
+import versewind.screen.plan.FileEvent;
+import versewind.screen.plan.PlanScreen;
+import versewind.screen.state.Event;
+import versewind.screen.state.FormBox;
+import versewind.screen.state.ServiceForm;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Marks;
 import versewind.store.OpenPlan;
 
 /** What is typed into forms, what becomes of it, and what is said when it cannot be kept. */

@@ -14,6 +14,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import versewind.screen.plan.PlanScreen;
+import versewind.screen.state.Event;
+import versewind.screen.state.KeyTable;
+import versewind.screen.state.Screen;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.TextLine;
 
 class HelpTest {
 

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.plan.Plan;
+import versewind.screen.state.Event;
 
 /** Work that is kept beside the file of its plan: when it is, and what becomes of it when the plan is opened again. */
 class KeptWorkTest {

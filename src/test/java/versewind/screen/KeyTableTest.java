@@ -20,6 +20,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.plan.Plan;
+import versewind.screen.library.LibraryScreen;
+import versewind.screen.organ.PasteScreen;
+import versewind.screen.plan.FileEvent;
+import versewind.screen.plan.FindScreen;
+import versewind.screen.state.Chooser;
+import versewind.screen.state.Event;
+import versewind.screen.state.FormBox;
+import versewind.screen.state.KeyTable;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Key;
 
 class KeyTableTest {
 

@@ -17,6 +17,11 @@ import versewind.plan.Verse;
 import versewind.proposal.RegistrationProposer;
 import versewind.proposal.SearchProgress;
 import versewind.rules.Assessment;
+import versewind.screen.library.LibraryEvent;
+import versewind.screen.plan.FileEvent;
+import versewind.screen.plan.PlanEvent;
+import versewind.screen.state.Effect;
+import versewind.screen.state.Event;
 
 /**
  * How many keys it takes to plan a new service with proposals: four hymns and 18 verses, from the library to the saved

@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 import versewind.organ.IndexSet;
 import versewind.plan.Locks;
 import versewind.plan.Mood;
+import versewind.screen.library.LibraryEvent;
 
 /** Stops locked in and out, and the mood of a verse. */
 class LockCommandsTest {

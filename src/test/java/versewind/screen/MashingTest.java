@@ -11,6 +11,12 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import versewind.plan.Plan;
+import versewind.screen.plan.StopGridLayout;
+import versewind.screen.state.Event;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.Text;
 
 /** A cat on the keyboard: whatever is pressed and however the window is pulled, everything still holds. */
 @Tag("slow")

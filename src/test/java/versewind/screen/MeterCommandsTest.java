@@ -12,6 +12,8 @@ import versewind.calibration.Calibration;
 import versewind.calibration.Experience;
 import versewind.calibration.Fit;
 import versewind.calibration.MeterReading;
+import versewind.screen.plan.PlanEvent;
+import versewind.screen.state.FormBox;
 import versewind.sound.OrganSound;
 import versewind.sound.Seat;
 

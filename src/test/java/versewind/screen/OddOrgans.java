@@ -16,7 +16,7 @@ import versewind.organ.SwellBox;
 import versewind.organ.Tremulant;
 
 /** OddOrgans as nobody builds them, but as files may hold them. */
-final class OddOrgans {
+public final class OddOrgans {
 
     private static final Room ROOM = new Room(
             800, 80, new Room.MeasuredTimes(List.of(1.5, 1.5, 1.5, 1.5, 1.5, 1.5)), new Room.Distances(8, 14, 5, 6, 2));
@@ -24,12 +24,12 @@ final class OddOrgans {
     private OddOrgans() {}
 
     /** A keyboard and nothing behind it. */
-    static Instrument withoutStops() {
+    public static Instrument withoutStops() {
         return organ("Silent", List.of(manual("Manual", 1, List.of())), List.of(), List.of());
     }
 
     /** Every name as long as a sermon. */
-    static Instrument withLongNames() {
+    public static Instrument withLongNames() {
         String name = "Unending and Everlasting ".repeat(12).strip();
         return organ(
                 name,

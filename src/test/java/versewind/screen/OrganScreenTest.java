@@ -12,13 +12,19 @@ import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.organ.StopName;
 import versewind.schema.OrganDraft;
+import versewind.screen.library.LibraryScreen;
+import versewind.screen.organ.OrganEvent;
+import versewind.screen.organ.OrganScreen;
+import versewind.screen.plan.PlanScreen;
+import versewind.screen.state.Event;
 
 /** An organ is changed by keys alone. */
 class OrganScreenTest {
 
     private static Desk bench(String organ, int columns, int rows) {
         return Desk.empty(columns, rows)
-                .answer(new OrganEvent.OrganOpened(organ, Desk.instrument(organ), Experience.NONE, "", Optional.empty()));
+                .answer(new OrganEvent.OrganOpened(
+                        organ, Desk.instrument(organ), Experience.NONE, "", Optional.empty()));
     }
 
     private static Desk bench() {

@@ -6,6 +6,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import versewind.organ.Instrument;
+import versewind.screen.organ.OrganScreen;
+import versewind.screen.organ.PasteScreen;
+import versewind.screen.state.Event;
 
 /** A stop list is pasted, and an organ made of it. */
 class PasteScreenTest {

@@ -14,6 +14,7 @@ import versewind.plan.Occasion;
 import versewind.plan.Singing;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
+import versewind.screen.plan.VerseForm;
 
 /** Who sings, with which strength, and how hands and feet follow. */
 class PlayingCommandsTest {

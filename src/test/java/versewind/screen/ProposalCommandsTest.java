@@ -8,6 +8,10 @@ import versewind.plan.Plan;
 import versewind.proposal.RegistrationProposer;
 import versewind.proposal.SearchProgress;
 import versewind.proposal.ServiceProposal;
+import versewind.screen.plan.PlanEvent;
+import versewind.screen.plan.PlanScreen;
+import versewind.screen.plan.ProposalsScreen;
+import versewind.screen.plan.SearchScreen;
 
 class ProposalCommandsTest {
 

@@ -11,6 +11,12 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import versewind.screen.plan.FileEvent;
+import versewind.screen.state.Event;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.Marks;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
 

@@ -19,6 +19,12 @@ import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
+import versewind.screen.library.LibraryEvent;
+import versewind.screen.plan.FileEvent;
+import versewind.screen.plan.PlanEvent;
+import versewind.screen.state.Event;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Marks;
 
 /**
  * Screens that were looked at and found good. The most used are recorded whole, some with a letter for the style of

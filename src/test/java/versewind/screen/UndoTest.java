@@ -9,6 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.plan.Plan;
 import versewind.plan.VersePlace;
+import versewind.screen.plan.FileEvent;
+import versewind.screen.state.FormBox;
 
 class UndoTest {
 

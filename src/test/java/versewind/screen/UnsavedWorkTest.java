@@ -7,6 +7,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.screen.Clerk.Saving;
+import versewind.screen.library.LibraryEvent;
+import versewind.screen.library.LibraryScreen;
+import versewind.screen.state.Event;
 
 /** Work that is not saved is asked about, and never lost by a key. */
 class UnsavedWorkTest {

@@ -20,6 +20,9 @@ import versewind.proposal.Proposal;
 import versewind.rules.BuildingLine;
 import versewind.rules.FromUsual;
 import versewind.rules.OrganFacts;
+import versewind.screen.plan.PlanEvent;
+import versewind.screen.plan.ProposalsScreen;
+import versewind.screen.plan.UsualLine;
 import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
 

@@ -12,6 +12,8 @@ import versewind.calibration.FeedbackUpdate;
 import versewind.calibration.HeardRegistration;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
+import versewind.screen.plan.PlanEvent;
+import versewind.screen.state.PlanEdit;
 import versewind.sound.Estimate;
 import versewind.sound.Verdict;
 

@@ -4,6 +4,9 @@ import java.lang.reflect.Proxy;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import versewind.screen.state.Effect;
+import versewind.screen.state.Effects;
+import versewind.screen.state.Event;
 
 /**
  * An effect as a value: which of the {@link Effects} it calls, and with what.
@@ -11,7 +14,7 @@ import java.util.List;
  * @param name of the method
  * @param arguments of the call; effects in them are such values, too
  */
-record Wanted(String name, List<Object> arguments) {
+public record Wanted(String name, List<Object> arguments) {
 
     /** Does what is wanted. */
     @FunctionalInterface
@@ -19,11 +22,11 @@ record Wanted(String name, List<Object> arguments) {
         List<Event> done(String name, Object[] arguments);
     }
 
-    static Wanted of(String name, Object... arguments) {
+    public static Wanted of(String name, Object... arguments) {
         return new Wanted(name, List.of(arguments));
     }
 
-    static Wanted of(Effect effect) {
+    public static Wanted of(Effect effect) {
         List<Wanted> calls = new ArrayList<>();
         effect.by(doneBy((name, arguments) -> {
             calls.add(
@@ -55,7 +58,7 @@ record Wanted(String name, List<Object> arguments) {
     }
 
     /** An argument of the call. */
-    <T> T argument(int index, Class<T> kind) {
+    public <T> T argument(int index, Class<T> kind) {
         return kind.cast(arguments.get(index));
     }
 }

@@ -13,6 +13,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
+import versewind.screen.desk.DeskScreen;
+import versewind.screen.plan.FileEvent;
+import versewind.screen.plan.Layout;
+import versewind.screen.plan.PlanScreen;
+import versewind.screen.state.Event;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Marks;
+import versewind.screen.toolkit.Text;
 
 /** Windows of other sizes, and what is shown when there is too much or too little of it. */
 class WindowTest {

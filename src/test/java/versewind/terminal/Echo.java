@@ -3,10 +3,10 @@ package versewind.terminal;
 import java.util.ArrayList;
 import java.util.List;
 import versewind.screen.Drawing;
-import versewind.screen.Event;
-import versewind.screen.Frame;
-import versewind.screen.Key;
-import versewind.screen.Style;
+import versewind.screen.state.Event;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.Style;
 
 /** A program that shows every input it gets, the last ones at the bottom. Q ends it, ! throws. */
 public final class Echo {

@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import versewind.screen.Drawing;
-import versewind.screen.Frame;
-import versewind.screen.Style;
-import versewind.screen.Text;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
 
 class EmitterTest {
 

@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import versewind.screen.Event;
-import versewind.screen.Key.Named;
-import versewind.screen.Key;
+import versewind.screen.state.Event;
+import versewind.screen.toolkit.Key.Named;
+import versewind.screen.toolkit.Key;
 
 class KeyReaderTest {
 

@@ -10,7 +10,7 @@ import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.IOException;
 import java.util.EnumSet;
-import versewind.screen.Frame;
+import versewind.screen.toolkit.Frame;
 
 /** Paints frames with Lanterna's own screen, against which the emitter is held. */
 final class LanternaPainter {

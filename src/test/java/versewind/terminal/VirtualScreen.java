@@ -3,7 +3,7 @@ package versewind.terminal;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.Charset;
 import java.util.Arrays;
-import versewind.screen.Text;
+import versewind.screen.toolkit.Text;
 
 /**
  * A terminal of our own for tests, which obeys the bytes that it is sent and stumbles over any that it does not know.

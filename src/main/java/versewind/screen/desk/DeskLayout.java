@@ -1,0 +1,76 @@
+package versewind.screen.desk;
+
+import java.util.List;
+
+/**
+ * Where everything lies on the desk, from the size of the screen alone, so that the eye finds it in the same place for
+ * every verse.
+ *
+ * @param dots sizes of the big letters, the largest first; none where there is no room for any
+ * @param lettersRows rows of the big letters
+ * @param who row of who sings
+ * @param level row of how strong it will be
+ * @param note row of the note; -1 where there is none
+ * @param now first row of what is moved now
+ * @param nowRows its rows
+ * @param drawn first row of what is drawn
+ * @param drawnRows its rows
+ * @param next first row of what comes next
+ * @param nextRows its rows
+ * @param ladder first row of what makes it stronger and softer
+ * @param ladderRows one, for both beside each other, or more for each
+ */
+record DeskLayout(
+        List<BigLetters.Dot> dots,
+        int lettersRows,
+        int who,
+        int level,
+        int note,
+        int now,
+        int nowRows,
+        int drawn,
+        int drawnRows,
+        int next,
+        int nextRows,
+        int ladder,
+        int ladderRows) {
+
+    private static final List<BigLetters.Dot> LARGE = List.of(
+            new BigLetters.Dot(4, 2), new BigLetters.Dot(3, 2), new BigLetters.Dot(2, 2), new BigLetters.Dot(2, 1));
+    private static final List<BigLetters.Dot> MIDDLING = List.of(new BigLetters.Dot(2, 1), new BigLetters.Dot(1, 1));
+
+    private static final int TALL = 34;
+    private static final int SMALL = 16;
+
+    /** The layout of so many rows, for a service in which what is drawn takes so many at most. */
+    static DeskLayout of(int rows, int drawnWanted) {
+        int gap = rows >= TALL ? 1 : 0;
+        int letters = rows >= TALL ? 2 * BigLetters.DOTS_HIGH : rows >= SMALL ? BigLetters.DOTS_HIGH : 0;
+        int noted = rows >= SMALL ? 1 : 0;
+        int ladderRows = rows >= TALL ? 2 : 1;
+        int ladders = rows >= SMALL ? 2 * ladderRows : 1;
+        int who = 1 + letters + gap;
+        int now = who + 2 + noted + gap;
+        int ladder = rows - 1 - ladders;
+        int free = ladder - gap - now;
+        int drawnRows = rows >= SMALL ? Math.max(2, Math.min(drawnWanted, (free - 2 * gap) / 2)) : 0;
+        int nextRows = rows >= SMALL ? Math.max(2, (free - drawnRows - 2 * gap) * 2 / 5) : free * 2 / 5;
+        int nowRows = free - drawnRows - nextRows - 2 * gap;
+        int drawn = now + nowRows + gap;
+        int next = drawn + drawnRows + (drawnRows > 0 ? gap : 0);
+        return new DeskLayout(
+                rows >= TALL ? LARGE : rows >= SMALL ? MIDDLING : List.of(),
+                letters,
+                who,
+                who + 1,
+                noted > 0 ? who + 2 : -1,
+                now,
+                nowRows,
+                drawn,
+                drawnRows,
+                next,
+                nextRows,
+                ladder,
+                ladders > 1 ? ladderRows : 0);
+    }
+}

@@ -1,0 +1,316 @@
+package versewind.screen.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import versewind.organ.Instrument;
+import versewind.organ.Pressed;
+import versewind.organ.Registration;
+import versewind.plan.Hymn;
+import versewind.plan.Plan;
+import versewind.plan.ServiceOrder;
+import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.rules.Advice;
+import versewind.rules.DynamicSteps;
+import versewind.rules.StopChanges;
+import versewind.rules.StopChangesByDivision;
+import versewind.rules.Touch;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.toolkit.Abbreviation;
+import versewind.screen.toolkit.Flow;
+import versewind.screen.toolkit.Mark;
+import versewind.screen.toolkit.Marks;
+import versewind.screen.toolkit.ShortWords;
+import versewind.screen.toolkit.Style;
+import versewind.sheet.DivisionLine;
+import versewind.sheet.Wording;
+import versewind.sound.Balance;
+import versewind.sound.Dynamic;
+import versewind.sound.Estimate;
+
+/** What is said on the desk of a verse: what is moved, what is drawn, what comes next, what would help. */
+final class DeskWords {
+
+    private static final int SHORT_NAME = 12;
+
+    private final Marks marks;
+    private final PlanEdit work;
+    private final DeskNotes notes;
+    private final VersePlace here;
+    private final Instrument organ;
+
+    /** As it is played now. */
+    private final Plan plan;
+
+    DeskWords(Marks marks, PlanEdit work, DeskNotes notes) {
+        this.marks = marks;
+        this.work = work;
+        this.notes = notes;
+        this.here = work.place();
+        this.organ = work.instrument();
+        this.plan = notes.played(work);
+    }
+
+    private Verse verse(VersePlace place) {
+        return ServiceOrder.verse(plan, place);
+    }
+
+    private Hymn hymn(VersePlace place) {
+        return plan.hymns().get(place.hymn());
+    }
+
+    private Estimate estimate(VersePlace place) {
+        return work.sound()
+                .estimate(verse(place), plan.heading().people(), hymn(place).tempo());
+    }
+
+    /** The label, who sings and how, and if there is room hands and feet. */
+    Flow who(int columns) {
+        Verse verse = verse(here);
+        int people = plan.heading().people();
+        Estimate estimate = estimate(here);
+        Flow all = new Flow()
+                .add(verse.label(), Style.STRONG)
+                .add(Wording.playing(verse, people, estimate, organ), Style.STRONG);
+        return all.fits(columns, 1)
+                ? all
+                : new Flow().add(verse.label(), Style.STRONG).add(Wording.who(verse, people, estimate), Style.STRONG);
+    }
+
+    /** Whether it is right for those who sing; if there is room how strong it is, and how to touch the keys. */
+    Flow level(int columns) {
+        Estimate estimate = estimate(here);
+        String level = estimate.isSilent() ? "silent" : level(estimate);
+        Flow all = stepped().add(level, Style.STRONG);
+        Flow flow = verdict(all, estimate.balance());
+        if (!flow.fits(columns, 1)) {
+            return verdict(stepped(), estimate.balance());
+        }
+        Touch touch = Advice.on(work.sound()).touch(plan, here);
+        return flow.ifRoom().add(touch.manner().word() + ", " + touch.manner().hold(), Style.TEXT);
+    }
+
+    private Flow stepped() {
+        int steps = notes.steps(here);
+        int size = Math.abs(steps);
+        String words = " " + size + (size == 1 ? " step " : " steps ") + (steps > 0 ? "stronger" : "softer") + " ";
+        return steps == 0 ? new Flow() : new Flow().add(words, Style.NEAR);
+    }
+
+    private Flow verdict(Flow flow, Balance balance) {
+        String mark = ShortWords.mark(marks, balance);
+        String words = (mark + " " + Wording.verdict(balance)).strip();
+        return flow.add(" " + words + " ", ShortWords.style(balance.verdict()));
+    }
+
+    private String level(Estimate estimate) {
+        return estimate.dynamic().map(Dynamic::word).orElse("");
+    }
+
+    private String signed(double db) {
+        long rounded = Math.round(db);
+        return (rounded > 0 ? Mark.PLUS.in(marks) : rounded < 0 ? Mark.MINUS.in(marks) : "") + Math.abs(rounded);
+    }
+
+    /** What is moved since the verse before; where a piston does it, by hand only if there is room. */
+    Flow now() {
+        Flow flow = new Flow();
+        if (!verse(here).isPlayed()) {
+            return flow.add("Nobody plays.", Style.STRONG);
+        }
+        Optional<VersePlace> before = before(here);
+        if (before.isEmpty()) {
+            flow.add("Set this before the service.", Style.STRONG);
+            if (hasPiston(here)) {
+                flow.add(pistonWords(here), Style.DRAWN);
+            }
+            return flow;
+        }
+        moves(flow, before.get(), here);
+        List<StopChangesByDivision> byHand =
+                StopChangesByDivision.of(organ, StopChanges.between(drawn(before.get()), drawn(here)));
+        if (hasPiston(here) && !byHand.isEmpty()) {
+            knobs(flow.ifRoom().add("or by hand,", Style.HEADING), byHand, Style.TEXT);
+        }
+        plan.before(here).stream().skip(1).forEach(other -> {
+            flow.ifRoom().paragraph().add("or from " + verse(other).label() + ":", Style.HEADING);
+            moves(flow, other, here);
+        });
+        return flow;
+    }
+
+    /** The verse from which one is set, as it is planned. */
+    private Optional<VersePlace> before(VersePlace place) {
+        return plan.before(place).stream().findFirst();
+    }
+
+    private boolean hasPiston(VersePlace place) {
+        return pressed(place).sets();
+    }
+
+    private Pressed pressed(VersePlace place) {
+        return Pressed.of(organ, verse(place).piston());
+    }
+
+    private String pistonWords(VersePlace place) {
+        return " piston " + verse(place).piston() + " ";
+    }
+
+    private Registration drawn(VersePlace place) {
+        return verse(place).registration();
+    }
+
+    /** What is moved from verse to verse: the piston, and what it leaves to be moved; or all by hand. */
+    private void moves(Flow flow, VersePlace before, VersePlace place) {
+        StopChanges moves = StopChanges.between(drawn(before), drawn(place));
+        if (moves.count() == 0) {
+            flow.add("No changes.", Style.STRONG);
+            return;
+        }
+        if (hasPiston(place)) {
+            flow.add(pistonWords(place), Style.DRAWN);
+            Registration planned = ServiceOrder.verse(work.plan(), place).registration();
+            moves = StopChanges.between(pressed(place).press(organ, drawn(before), planned), drawn(place));
+        }
+        List<StopChangesByDivision> movements = StopChangesByDivision.of(organ, moves);
+        knobs(flow, movements, Style.STRONG);
+        movements.stream().filter(each -> each.box().isPresent()).forEach(each -> flow.paragraph()
+                .add("box", Style.HEADING)
+                .add(each.where() + " " + each.box().get().word(), Style.STRONG));
+    }
+
+    private static void knobs(Flow flow, List<StopChangesByDivision> movements, Style style) {
+        knobs(flow, movements, "push in", StopChangesByDivision::putIn, Style.TEXT);
+        knobs(flow, movements, "draw", StopChangesByDivision::drawn, style);
+    }
+
+    private static void knobs(
+            Flow flow,
+            List<StopChangesByDivision> movements,
+            String lead,
+            Function<StopChangesByDivision, List<String>> which,
+            Style style) {
+        List<StopChangesByDivision> moved =
+                movements.stream().filter(each -> !which.apply(each).isEmpty()).toList();
+        if (moved.isEmpty()) {
+            return;
+        }
+        flow.paragraph().add(lead, Style.HEADING);
+        for (int i = 0; i < moved.size(); i++) {
+            List<String> names = new ArrayList<>(which.apply(moved.get(i)));
+            int last = names.size() - 1;
+            names.set(last, names.get(last) + (i < moved.size() - 1 ? ";" : ""));
+            flow.addNames(place(moved.get(i)), names, style);
+        }
+    }
+
+    /** Couplers say themselves where they are. */
+    private static String place(StopChangesByDivision movements) {
+        return movements.where().equals(StopChangesByDivision.COUPLERS) ? "" : movements.where();
+    }
+
+    /** The most rows that what is drawn takes in a verse of the service, with every division on lines of its own. */
+    static int drawnRows(Marks marks, PlanEdit work, DeskNotes notes, int columns) {
+        return ServiceOrder.places(work.plan()).stream()
+                .mapToInt(place -> new DeskWords(marks, work.at(place), notes)
+                        .drawn(Integer.MAX_VALUE)
+                        .rows(columns))
+                .max()
+                .orElse(0);
+    }
+
+    /** All that is drawn; with names shortened where they do not fit. */
+    Flow drawn(int columns, int rows) {
+        Flow whole = drawn(Integer.MAX_VALUE);
+        return whole.fits(columns, rows) ? whole : drawn(SHORT_NAME);
+    }
+
+    private Flow drawn(int longestName) {
+        Flow flow = new Flow();
+        for (DivisionLine drawn : DivisionLine.of(organ, drawn(here))) {
+            String box =
+                    drawn.box().map(position -> ", " + ShortWords.box(position)).orElse("");
+            flow.paragraph()
+                    .add(Abbreviation.of(drawn.where(), longestName, Mark.CUT.in(marks)) + box + ":", Style.HEADING);
+            List<String> names = drawn.knobs().stream()
+                    .map(name -> Abbreviation.of(name, longestName, Mark.CUT.in(marks)))
+                    .toList();
+            flow.addNames("", names, Style.TEXT);
+        }
+        return flow.isEmpty() ? flow.add("Nothing is drawn.", Style.TEXT) : flow;
+    }
+
+    /** What comes next, how it differs, and what is moved for it. */
+    Flow next() {
+        Flow flow = new Flow();
+        Optional<VersePlace> next = ServiceOrder.further(plan, here, 1);
+        if (next.isEmpty()) {
+            return flow.add("This is the last verse.", Style.TEXT);
+        }
+        VersePlace there = next.get();
+        Verse verse = verse(there);
+        if (there.hymn() != here.hymn()) {
+            flow.add((hymn(there).number() + " " + hymn(there).title()).strip() + ":", Style.STRONG);
+        }
+        flow.add(verse.label(), Style.STRONG);
+        String difference = difference(estimate(there), estimate(here));
+        flow.add(
+                Wording.who(verse, plan.heading().people(), estimate(there)) + (difference.isEmpty() ? "" : ","),
+                Style.TEXT);
+        if (!difference.isEmpty()) {
+            flow.add(difference, Style.TEXT);
+        }
+        if (verse.isOptional()) {
+            flow.add("may be left out", Style.NEAR);
+        }
+        if (!verse.isPlayed()) {
+            return flow;
+        }
+        if (!verse.hands().equals(verse(here).hands())) {
+            flow.add(Wording.hands(organ, verse.hands()), Style.STRONG);
+        }
+        flow.paragraph();
+        before(there).ifPresent(from -> moves(flow, from, there));
+        return flow;
+    }
+
+    private String difference(Estimate there, Estimate now) {
+        if (there.isSilent() || now.isSilent()) {
+            return "";
+        }
+        long db = Math.round(there.organDba().getAsDouble() - now.organDba().getAsDouble());
+        return db == 0 ? "same level" : Math.abs(db) + " dB " + (db > 0 ? "stronger" : "softer");
+    }
+
+    /** What makes the verse stronger, or softer, as far as the ladder goes. */
+    Flow steps(int way) {
+        Flow flow = new Flow();
+        Optional<DynamicSteps> found = notes.ladder(work, here);
+        if (found.isEmpty()) {
+            return flow.add(Mark.CUT.in(marks), Style.TEXT);
+        }
+        DynamicSteps ladder = found.get();
+        Verse planned = ServiceOrder.verse(work.plan(), here);
+        for (int at = notes.steps(here); DeskNotes.reaches(ladder, at + way); at += way) {
+            if (!flow.isEmpty()) {
+                flow.ifRoom().add("then", Style.HEADING);
+            }
+            Registration from = DeskNotes.drawn(ladder, planned, at);
+            Registration to = DeskNotes.drawn(ladder, planned, at + way);
+            for (StopChangesByDivision each : StopChangesByDivision.of(organ, StopChanges.between(from, to))) {
+                String place = place(each);
+                flow.addNames((Mark.MINUS.in(marks) + " " + place).strip(), each.putIn(), Style.TEXT);
+                flow.addNames((Mark.PLUS.in(marks) + " " + place).strip(), each.drawn(), Style.TEXT);
+                each.box().ifPresent(box -> flow.add(place + " " + ShortWords.box(box), Style.TEXT));
+            }
+            boolean isAway = Math.abs(at + way) > Math.abs(at);
+            double db = isAway ? DeskNotes.changeDb(ladder, at + way) : -DeskNotes.changeDb(ladder, at);
+            String reached =
+                    DeskNotes.reached(ladder, at + way).map(step -> step + ", ").orElse("");
+            flow.add("(" + reached + signed(db) + " dB)", Style.TEXT);
+        }
+        return flow.isEmpty() ? flow.add("nothing further", Style.TEXT) : flow;
+    }
+}

@@ -1,0 +1,229 @@
+package versewind.screen.library;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import versewind.organ.Instrument;
+import versewind.plan.BroughtHymn;
+import versewind.plan.Hymn;
+import versewind.plan.Plan;
+import versewind.plan.Player;
+import versewind.plan.Sought;
+import versewind.plan.VersePlace;
+import versewind.screen.state.Chooser;
+import versewind.screen.state.Effects;
+import versewind.screen.state.Event;
+import versewind.screen.state.FormBox;
+import versewind.screen.state.PlanChanges;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.state.ServiceForm;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.ShortWords;
+
+/** What comes of looking into the library. */
+public interface LibraryEvent extends Event {
+
+    /**
+     * Some of the plans there are.
+     *
+     * @param plans in any order
+     * @param files how many there are in all
+     * @param part whether they are the first that were read
+     */
+    record PlansListed(List<ListedPlan> plans, int files, Part part) implements LibraryEvent {
+
+        /** Which of the plans they are. */
+        public enum Part {
+            FIRST,
+            MORE
+        }
+
+        public PlansListed {
+            plans = List.copyOf(plans);
+        }
+
+        @Override
+        public State on(State state) {
+            return LibraryScreen.seen(state, library -> library.with(this));
+        }
+    }
+
+    /**
+     * How a plan of the library stands.
+     *
+     * @param id name of its file without the ending
+     * @param verses how many verses it has
+     * @param wantingAttention how many of them want attention
+     * @param cautions how many cautions stand in it
+     * @param trouble why it cannot be read or estimated; blank if it can
+     */
+    record PlanAssessed(String id, int verses, int wantingAttention, int cautions, String trouble)
+            implements LibraryEvent {
+        @Override
+        public State on(State state) {
+            return LibraryScreen.seen(state, library -> library.with(this));
+        }
+    }
+
+    /** The instruments there are: shown where they are looked at, or else to choose one for a new plan. */
+    record InstrumentsListed(List<Listed> instruments) implements LibraryEvent {
+        @Override
+        public State on(State state) {
+            List<Chooser.Row> rows = Listed.rows(instruments);
+            if (state.top() instanceof LibraryScreen screen && screen.library().side() == LibraryState.Side.ORGANS) {
+                return LibraryScreen.seen(state, library -> library.withOrgans(rows));
+            }
+            if (rows.isEmpty()) {
+                return state.closed().warns("There is no organ in the folder instruments yet.");
+            }
+            return state.open(Chooser.of(
+                    "For which organ?",
+                    rows,
+                    (id, choosing) -> choosing.wants(effects -> effects.beginPlan(id)),
+                    State::left));
+        }
+    }
+
+    /**
+     * A plan was begun: its form is shown, in place of the list from which its organ was chosen.
+     *
+     * @param instrument id of its instrument
+     * @param player who plays new plans
+     */
+    record PlanBegun(String instrument, Player player) implements LibraryEvent {
+        @Override
+        public State on(State state) {
+            FormBox form = ServiceForm.ofNewPlan(state, instrument, player);
+            return state.top() instanceof Chooser ? state.show(form) : state.open(form);
+        }
+    }
+
+    /**
+     * Something was done in the library, which is no longer as it was read.
+     *
+     * @param sentence what
+     * @param marked the plan that it was done to, if it is still there
+     */
+    record LibraryChanged(String sentence, Optional<String> marked) implements LibraryEvent {
+        @Override
+        public State on(State state) {
+            LibraryState library = state.top() instanceof LibraryScreen screen ? screen.library() : LibraryState.UNREAD;
+            return state.closed()
+                    .open(new LibraryScreen(marked.map(library::marking).orElse(library)))
+                    .says(sentence)
+                    .wants(Effects::listPlans);
+        }
+    }
+
+    /**
+     * The hymns of the plan that was chosen.
+     *
+     * @param plan name of its file without the ending
+     * @param title its title
+     * @param hymns their indices, numbers with titles, and tunes
+     */
+    record HymnsRead(String plan, String title, List<Listed> hymns) implements LibraryEvent {
+        @Override
+        public State on(State state) {
+            return state.open(Chooser.of(
+                    "Which hymn of \"" + title + "\"?",
+                    Listed.rows(hymns),
+                    (id, choosing) -> choosing.wants(effects -> effects.bringHymn(plan, Integer.parseInt(id))),
+                    State::left));
+        }
+    }
+
+    /**
+     * A hymn is brought over: it comes after the current one, and what of it is drawn otherwise on this organ is told.
+     *
+     * @param hymn as it was planned
+     * @param instrument for which
+     */
+    record HymnBrought(Hymn hymn, Instrument instrument) implements LibraryEvent {
+        @Override
+        public State on(State state) {
+            return state.work().map(work -> brought(state.closed(), work)).orElse(state);
+        }
+
+        private State brought(State closed, PlanEdit work) {
+            BroughtHymn here = BroughtHymn.of(hymn, instrument, work.instrument());
+            int at = work.hymn().isPresent() ? work.place().hymn() + 1 : 0;
+            Plan plan =
+                    work.plan().inserting(at, here.hymn().locking(work.plan().locks()));
+            State after = PlanChanges.edit(closed.says("Copied; u to undo."), work, plan, new VersePlace(at, 0));
+            List<Chooser.Row> replaced = here.replacements().stream()
+                    .map(each -> new Chooser.Row(
+                            each.was(), each.was(), each.becomes().orElse("no equivalent on this organ")))
+                    .toList();
+            return replaced.isEmpty() ? after : after.open(Chooser.read("Replaced on this organ", replaced));
+        }
+    }
+
+    /**
+     * A file in a list.
+     *
+     * @param id its name without the ending
+     * @param title what it calls itself
+     * @param detail date, place or what is wrong with it
+     */
+    record Listed(String id, String title, String detail) {
+        private static List<Chooser.Row> rows(List<Listed> listed) {
+            return listed.stream()
+                    .map(each -> new Chooser.Row(each.id(), each.title(), each.detail()))
+                    .toList();
+        }
+    }
+
+    /**
+     * A plan in the library.
+     *
+     * @param id name of its file without the ending
+     * @param title its title
+     * @param date the day, if set
+     * @param organ name of its instrument's file without the ending
+     * @param edited when it was last written
+     * @param condition what is known of it without reading it whole
+     * @param plain all that is looked through for what is typed, as {@link versewind.plan.Sought#plain} writes it
+     */
+    record ListedPlan(
+            String id,
+            String title,
+            Optional<LocalDate> date,
+            String organ,
+            LocalDateTime edited,
+            Condition condition,
+            String plain) {
+
+        /** What is known of a plan without reading it whole. */
+        public enum Condition {
+            SAVED(""),
+            UNSAVED_WORK("unsaved changes"),
+            UNREADABLE("cannot be read");
+
+            private final String words;
+
+            Condition(String words) {
+                this.words = words;
+            }
+
+            /** In words; blank where there is nothing to say. */
+            String words() {
+                return words;
+            }
+        }
+
+        /** A plan that is found by its file, title, date and organ. */
+        public static ListedPlan of(
+                String id,
+                String title,
+                Optional<LocalDate> date,
+                String organ,
+                LocalDateTime edited,
+                Condition condition) {
+            String when = date.map(day -> ShortWords.day(day) + " " + day).orElse("");
+            String all = String.join("\n", title, when, organ, id, condition.words);
+            return new ListedPlan(id, title, date, organ, edited, condition, Sought.plain(all));
+        }
+    }
+}

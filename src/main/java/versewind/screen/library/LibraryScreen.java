@@ -1,0 +1,350 @@
+package versewind.screen.library;
+
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import versewind.screen.state.Chooser;
+import versewind.screen.state.Effects;
+import versewind.screen.state.KeyTable;
+import versewind.screen.state.Leaving;
+import versewind.screen.state.Screen;
+import versewind.screen.state.ServiceForm;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Box;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.ListBox;
+import versewind.screen.toolkit.Mark;
+import versewind.screen.toolkit.ShortWords;
+import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
+import versewind.screen.toolkit.TextLine;
+
+/**
+ * The library, over everything: plans with their dates and states, or organs.
+ *
+ * @param library what is read of it, and what of that is looked at
+ */
+public record LibraryScreen(LibraryState library) implements Screen {
+
+    public static final KeyTable<LibraryScreen> KEYS = KeyTable.<LibraryScreen>under("The library")
+            .key("Down", "the row below", (screen, state) -> screen.move(state, 1))
+            .key("Up", "the row above", (screen, state) -> screen.move(state, -1))
+            .key("Page Down", "a page down", (screen, state) -> screen.move(state, page(state)))
+            .key("Page Up", "a page up", (screen, state) -> screen.move(state, -page(state)))
+            .key("Enter", "open", LibraryScreen::choose)
+            .key("Ctrl-N", "new", LibraryScreen::makeNew)
+            .key(
+                    "Ctrl-D",
+                    "copy",
+                    plan((screen, state, plan) -> state.open(ServiceForm.ofPlanFrom(state, plan.id(), plan.title()))))
+            .key("Ctrl-R", "rename", plan(LibraryScreen::rename))
+            .key("Ctrl-X", "delete: move to the bin", plan(LibraryScreen::bin))
+            .key(
+                    "Ctrl-Z",
+                    "undo: restore the last plan from the bin",
+                    (screen, state) -> state.wants(Effects::bringBack))
+            .key("Tab, Shift-Tab", "switch between plans and organs", LibraryScreen::turn)
+            .key("Esc", "clear the filter; back to the plan", LibraryScreen::leave)
+            .key("Ctrl-Q", "leave", (screen, state) -> Leaving.afterAsking(state, Effects::quit))
+            .key("Ctrl-E", "edit the marked organ", LibraryScreen::editOrgan);
+
+    private static final int TOP = 3;
+    private static final int FOOT = 3;
+    private static final int DATE = 15;
+    private static final int STATE = 24;
+    private static final int EDITED = 10;
+    private static final int GAP = 2;
+
+    /** The width in columns from which the list also shows when a plan was last edited. */
+    private static final int WIDE = 92;
+
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm");
+
+    /** What a key does with the marked plan. */
+    @FunctionalInterface
+    private interface OnPlan {
+        State on(LibraryScreen screen, State state, LibraryEvent.ListedPlan plan);
+    }
+
+    private static KeyTable.Action<LibraryScreen> plan(OnPlan action) {
+        return (screen, state) -> screen.library
+                .markedPlan()
+                .map(plan -> action.on(screen, state, plan))
+                .orElseGet(() -> state.says("Mark a plan first."));
+    }
+
+    /** The library over the plan, or over nothing. */
+    public static State open(State state) {
+        return state.closed().open(new LibraryScreen(LibraryState.UNREAD)).wants(Effects::listPlans);
+    }
+
+    /** The library to bring a hymn over from a plan in it. */
+    public static State openToBring(State state) {
+        return state.closed()
+                .open(new LibraryScreen(LibraryState.UNREAD.aimedAt(LibraryState.Aim.BRING)))
+                .says("Copy a hymn from which plan?")
+                .wants(Effects::listPlans);
+    }
+
+    /** The organs of the library. */
+    public static State organs(State state) {
+        return state.closed()
+                .open(new LibraryScreen(LibraryState.UNREAD.on(LibraryState.Side.ORGANS)))
+                .wants(Effects::listPlans)
+                .wants(Effects::listInstruments);
+    }
+
+    /** With what is seen of the library changed; of no interest any more if it is closed. */
+    static State seen(State state, UnaryOperator<LibraryState> change) {
+        return state.top() instanceof LibraryScreen screen ? show(state, change.apply(screen.library)) : state;
+    }
+
+    private static State show(State state, LibraryState library) {
+        return state.show(new LibraryScreen(library));
+    }
+
+    private static int room(State state) {
+        return Math.max(1, state.rows() - TOP - FOOT);
+    }
+
+    private static int page(State state) {
+        return Math.max(1, room(state) - 1);
+    }
+
+    private State move(State state, int further) {
+        return library.current()
+                .map(marked -> show(state, library.marking(library.list().move(further))))
+                .orElse(state);
+    }
+
+    private State choose(State state) {
+        if (library.current().isEmpty()) {
+            return state.says("Nothing in the list matches the filter.");
+        }
+        String id = library.current().get();
+        return switch (library.side()) {
+            case PLANS ->
+                switch (library.aim()) {
+                    case OPEN -> Leaving.afterAsking(state, effects -> effects.openPlan(id));
+                    case BRING -> state.wants(effects -> effects.readHymns(id));
+                };
+            case ORGANS -> state.wants(effects -> effects.beginPlan(id));
+        };
+    }
+
+    private State makeNew(State state) {
+        return switch (library.side()) {
+            case PLANS -> show(state, library.on(LibraryState.Side.PLANS)).wants(Effects::listInstruments);
+            case ORGANS -> state.doors().stopList(state);
+        };
+    }
+
+    private State turn(State state) {
+        return switch (library.side()) {
+            case PLANS -> show(state, library.on(LibraryState.Side.ORGANS)).wants(Effects::listInstruments);
+            case ORGANS -> show(state, library.on(LibraryState.Side.PLANS));
+        };
+    }
+
+    private State editOrgan(State state) {
+        if (library.side() != LibraryState.Side.ORGANS || library.current().isEmpty()) {
+            return state.says("Mark an organ first. Tab shows the organs.");
+        }
+        String id = library.current().get();
+        return Leaving.afterAsking(state, effects -> effects.openOrgan(id));
+    }
+
+    private static boolean isOpen(State state, LibraryEvent.ListedPlan plan) {
+        return state.work().filter(work -> work.id().equals(plan.id())).isPresent();
+    }
+
+    private State rename(State state, LibraryEvent.ListedPlan plan) {
+        return isOpen(state, plan)
+                ? state.says("This plan is open. Change its title there, with S.")
+                : state.open(ServiceForm.ofRename(plan.id(), plan.title()));
+    }
+
+    private State bin(State state, LibraryEvent.ListedPlan plan) {
+        if (isOpen(state, plan)) {
+            return state.says("This plan is open. Open another one first.");
+        }
+        ListBox<String> list = library.list();
+        ListBox<String> next = list.move(list.marked() + 1 < list.size() ? 1 : -1);
+        return show(state, library.marking(next)).wants(effects -> effects.binPlan(plan.id()));
+    }
+
+    /** Takes away what was typed, then goes back to the plan; where none is open there is nothing to go back to. */
+    private State leave(State state) {
+        if (!library.filter().text().isEmpty()) {
+            return show(state, library.filtered(TextLine.EMPTY));
+        }
+        return state.work().isPresent() ? state.closed() : state.says("Choose a plan, or leave with Ctrl-Q.");
+    }
+
+    @Override
+    public KeyTable<?> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public boolean saysFailures() {
+        return true;
+    }
+
+    @Override
+    public Layer layer() {
+        return Layer.SHEET;
+    }
+
+    @Override
+    public boolean takesText() {
+        return true;
+    }
+
+    @Override
+    public State typed(Key key, State state) {
+        return show(state, library.filtered(library.filter().after(key)));
+    }
+
+    @Override
+    public State pasted(String text, State state) {
+        return show(state, library.filtered(library.filter().typed(text)));
+    }
+
+    /** Asks about the plans that are seen and of which nothing is known yet. */
+    @Override
+    public State settled(State state) {
+        List<String> ids = library.toBeAsked(room(state));
+        return ids.isEmpty() ? state : show(state, library.asking(ids)).wants(effects -> effects.assessPlans(ids));
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        boolean plans = library.side() == LibraryState.Side.PLANS;
+        int rows = plans ? paintPlans(frame, state) : paintOrgans(frame, state);
+        if (rows == 0) {
+            frame.write(1, TOP, library.none(), Style.FAINT);
+        }
+        state.notice().paint(frame, frame.height() - FOOT + 1);
+        String[] keys = plans
+                ? new String[] {"Enter", "Ctrl-N", "Ctrl-D", "Ctrl-R", "Ctrl-X delete", "F1 help", "Ctrl-Q"}
+                : new String[] {"Enter new plan", "Ctrl-E", "Ctrl-N", "F1 help", "Ctrl-Q"};
+        KEYS.hints(frame, 1, frame.height() - 1, frame.width() - 1, Style.FAINT, keys);
+    }
+
+    /** Draws the plans and returns how many there are. */
+    private int paintPlans(Frame frame, State state) {
+        ListBox<LibraryEvent.ListedPlan> list = library.planList();
+        paintHead(frame, true);
+        String count = library.count(list.size());
+        frame.write(frame.width() - Text.columns(count) - 1, 0, count, Style.FAINT);
+        list.paint(frame, window(frame, state), (plan, index, y) -> paintPlan(frame, state, plan, y));
+        list.current().ifPresent(plan -> {
+            List<String> lines = Text.wrapped(about(plan), frame.width() - 2);
+            int rows = Math.min(lines.size(), 1 + Math.max(0, room(state) - list.size()));
+            Box.write(frame, 1, frame.height() - FOOT - rows + 1, lines, rows, Style.FAINT);
+        });
+        return list.size();
+    }
+
+    /** Draws the organs and returns how many there are. */
+    private int paintOrgans(Frame frame, State state) {
+        ListBox<Chooser.Row> list =
+                new ListBox<>(library.fittingOrgans(), library.list().marked());
+        paintHead(frame, false);
+        String count = list.position("organ");
+        frame.write(frame.width() - Text.columns(count) - 1, 0, count, Style.FAINT);
+        list.paint(frame, window(frame, state), (organ, index, y) -> organ.paint(frame, window(frame, state), y));
+        if (!list.isEmpty()) {
+            String hint = "Enter: new plan for it. Ctrl-E: edit it. Ctrl-N: new organ.";
+            frame.write(1, frame.height() - FOOT, hint, Style.FAINT);
+        }
+        return list.size();
+    }
+
+    private static Box window(Frame frame, State state) {
+        return new Box(1, TOP, frame.width() - 2, room(state));
+    }
+
+    private void paintHead(Frame frame, boolean plans) {
+        String here = frame.mark(Mark.HERE);
+        int x = frame.write(1, 0, plans ? here + "Plans" : " Plans", plans ? Style.HEADING : Style.FAINT);
+        int end = frame.write(x + GAP, 0, plans ? " Organs" : here + "Organs", plans ? Style.FAINT : Style.HEADING);
+        frame.write(end + GAP, 0, "Tab", Style.KEY);
+        int field = frame.write(1, 1, "Filter: ", Style.TEXT);
+        library.filter().paint(frame, field, 1, frame.width() - field - 1, true);
+        if (plans) {
+            frame.write(1, 2, "date", Style.FAINT);
+            frame.write(1 + DATE + GAP, 2, "service", Style.FAINT);
+            frame.write(stateX(frame), 2, "state", Style.FAINT);
+            if (isWide(frame)) {
+                frame.write(frame.width() - 1 - EDITED, 2, "    edited", Style.FAINT);
+            }
+        }
+    }
+
+    /** The file of a plan and its organ, or what is wrong with it. */
+    private String about(LibraryEvent.ListedPlan plan) {
+        return library.assessed(plan)
+                .map(LibraryEvent.PlanAssessed::trouble)
+                .filter(trouble -> !trouble.isEmpty())
+                .orElse(plan.id() + ", for " + plan.organ());
+    }
+
+    private void paintPlan(Frame frame, State state, LibraryEvent.ListedPlan plan, int y) {
+        frame.write(1, y, plan.date().map(ShortWords::day).orElse("no date"), Style.TEXT);
+        int title = 1 + DATE + GAP;
+        frame.write(title, y, frame.fit(plan.title(), stateX(frame) - GAP - title), Style.TEXT);
+        paintState(frame, plan, y);
+        if (isWide(frame)) {
+            String edited = edited(state, plan.edited());
+            frame.write(frame.width() - 1 - edited.length(), y, edited, Style.FAINT);
+        }
+    }
+
+    private void paintState(Frame frame, LibraryEvent.ListedPlan plan, int y) {
+        int x = stateX(frame);
+        Optional<LibraryEvent.PlanAssessed> assessed = library.assessed(plan);
+        boolean isBroken = plan.condition() == LibraryEvent.ListedPlan.Condition.UNREADABLE
+                || assessed.filter(each -> !each.trouble().isEmpty()).isPresent();
+        if (isBroken) {
+            frame.write(x, y, "cannot be read", Style.BAD);
+        } else if (plan.condition() == LibraryEvent.ListedPlan.Condition.UNSAVED_WORK) {
+            frame.write(x, y, "unsaved changes", Style.NEAR);
+        } else {
+            assessed.ifPresent(each -> paintState(frame, each, x, y));
+        }
+    }
+
+    private static void paintState(Frame frame, LibraryEvent.PlanAssessed assessed, int x, int y) {
+        int wanting = assessed.wantingAttention();
+        int cautions = assessed.cautions();
+        if (assessed.verses() == 0) {
+            frame.write(x, y, "no verse yet", Style.FAINT);
+        } else if (wanting > 0) {
+            frame.write(
+                    x, y, wanting + (wanting == 1 ? " verse needs attention" : " verses need attention"), Style.NEAR);
+        } else if (cautions > 0) {
+            frame.write(x, y, cautions + (cautions == 1 ? " caution" : " cautions"), Style.NEAR);
+        } else {
+            frame.write(x, y, "ready", Style.GOOD);
+        }
+    }
+
+    private static boolean isWide(Frame frame) {
+        return frame.width() >= WIDE;
+    }
+
+    private static int stateX(Frame frame) {
+        return frame.width() - 1 - STATE - (isWide(frame) ? EDITED + GAP : 0);
+    }
+
+    /** The time of today, else the date. */
+    private static String edited(State state, LocalDateTime edited) {
+        boolean isToday = edited.toLocalDate().equals(state.today());
+        return isToday ? TIME.format(edited) : edited.toLocalDate().toString();
+    }
+}

@@ -1,0 +1,223 @@
+package versewind.screen.library;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import versewind.plan.Sought;
+import versewind.screen.state.Chooser;
+import versewind.screen.toolkit.ListBox;
+import versewind.screen.toolkit.TextLine;
+
+/**
+ * The plans and organs of the library as far as they are read, and what of them is looked at.
+ *
+ * @param plans the latest date first, those of no date last
+ * @param files how many plans there are, read or not
+ * @param organs in the order of their names
+ * @param side what is looked at
+ * @param filter what was typed to narrow it down
+ * @param marked id of the row where we are; that of no row for the first
+ * @param assessed what was found out about plans, by their ids
+ * @param asked ids of the plans about which it was asked
+ * @param aim what a plan is chosen for
+ */
+record LibraryState(
+        List<LibraryEvent.ListedPlan> plans,
+        int files,
+        List<Chooser.Row> organs,
+        Side side,
+        TextLine filter,
+        String marked,
+        Map<String, LibraryEvent.PlanAssessed> assessed,
+        Set<String> asked,
+        Aim aim) {
+
+    /** What a plan is chosen for. */
+    enum Aim {
+        /** To be opened. */
+        OPEN,
+        /** To bring a hymn over from it. */
+        BRING
+    }
+
+    /** What is looked at. */
+    enum Side {
+        PLANS,
+        ORGANS
+    }
+
+    private static final int NOT_COUNTED = -1;
+
+    private static final Comparator<LibraryEvent.ListedPlan> LATEST_FIRST = Comparator.comparing(
+                    (LibraryEvent.ListedPlan plan) ->
+                            plan.date().map(Object::toString).orElse(""))
+            .reversed()
+            .thenComparing(LibraryEvent.ListedPlan::id);
+
+    /** Nothing is read yet. */
+    static final LibraryState UNREAD = new LibraryState(
+            List.of(), NOT_COUNTED, List.of(), Side.PLANS, TextLine.EMPTY, "", Map.of(), Set.of(), Aim.OPEN);
+
+    public LibraryState {
+        plans = List.copyOf(plans);
+        organs = List.copyOf(organs);
+        assessed = Map.copyOf(assessed);
+        asked = Set.copyOf(asked);
+    }
+
+    /** Whether every plan there is has been read. */
+    boolean isRead() {
+        return plans.size() >= files && files != NOT_COUNTED;
+    }
+
+    /** The plans that have every word typed. */
+    List<LibraryEvent.ListedPlan> fittingPlans() {
+        Sought sought = Sought.of(filter.text());
+        return sought.words().isEmpty()
+                ? plans
+                : plans.stream().filter(plan -> sought.isInPlain(plan.plain())).toList();
+    }
+
+    /** The organs that have every word typed. */
+    List<Chooser.Row> fittingOrgans() {
+        return Chooser.fitting(organs, filter.text());
+    }
+
+    /** Ids of the rows that are looked at and fit. */
+    ListBox<String> list() {
+        List<String> ids =
+                switch (side) {
+                    case PLANS ->
+                        fittingPlans().stream().map(LibraryEvent.ListedPlan::id).toList();
+                    case ORGANS -> fittingOrgans().stream().map(Chooser.Row::id).toList();
+                };
+        return new ListBox<>(ids, ids.indexOf(marked));
+    }
+
+    /** The plans that fit. */
+    ListBox<LibraryEvent.ListedPlan> planList() {
+        List<LibraryEvent.ListedPlan> fitting = fittingPlans();
+        int at = 0;
+        while (at < fitting.size() && !fitting.get(at).id().equals(marked)) {
+            at++;
+        }
+        return new ListBox<>(fitting, at < fitting.size() ? at : 0);
+    }
+
+    /** Id of the marked row, if there are any. */
+    Optional<String> current() {
+        return list().current();
+    }
+
+    /** The marked plan, if plans are looked at and there are any. */
+    Optional<LibraryEvent.ListedPlan> markedPlan() {
+        return side == Side.PLANS ? planList().current() : Optional.empty();
+    }
+
+    /** What was found out about a plan, if it was. */
+    Optional<LibraryEvent.PlanAssessed> assessed(LibraryEvent.ListedPlan plan) {
+        return Optional.ofNullable(assessed.get(plan.id()));
+    }
+
+    /** How many plans there are, and how many of them fit. */
+    String count(int fitting) {
+        if (files == NOT_COUNTED) {
+            return "looking";
+        }
+        String all = files == 1 ? "1 plan" : files + " plans";
+        if (!isRead()) {
+            return plans.size() + " of " + all + " read";
+        }
+        return filter.text().isBlank() ? all : fitting + " of " + all;
+    }
+
+    /** Why there is no row. */
+    String none() {
+        boolean isEmpty = side == Side.PLANS ? plans.isEmpty() : organs.isEmpty();
+        if (side == Side.PLANS && !isRead()) {
+            return isEmpty ? "Reading the plans." : "Nothing read so far matches the filter.";
+        }
+        return isEmpty ? "None yet." : "Nothing matches the filter.";
+    }
+
+    /** With plans that were read, put to the others or, if they are the first of a new reading, in their place. */
+    LibraryState with(LibraryEvent.PlansListed listed) {
+        Map<String, LibraryEvent.ListedPlan> byId = new LinkedHashMap<>();
+        boolean isFirst = listed.part() == LibraryEvent.PlansListed.Part.FIRST;
+        if (!isFirst) {
+            plans.forEach(plan -> byId.put(plan.id(), plan));
+        }
+        listed.plans().forEach(plan -> byId.put(plan.id(), plan));
+        List<LibraryEvent.ListedPlan> all = new ArrayList<>(byId.values());
+        all.sort(LATEST_FIRST);
+        return new LibraryState(
+                all,
+                listed.files(),
+                organs,
+                side,
+                filter,
+                marked,
+                isFirst ? Map.of() : assessed,
+                isFirst ? Set.of() : asked,
+                aim);
+    }
+
+    LibraryState with(LibraryEvent.PlanAssessed outcome) {
+        Map<String, LibraryEvent.PlanAssessed> more = new HashMap<>(assessed);
+        more.put(outcome.id(), outcome);
+        return new LibraryState(plans, files, organs, side, filter, marked, more, asked, aim);
+    }
+
+    /** After it was asked about some plans. */
+    LibraryState asking(List<String> ids) {
+        Set<String> more = new HashSet<>(asked);
+        more.addAll(ids);
+        return new LibraryState(plans, files, organs, side, filter, marked, assessed, more, aim);
+    }
+
+    LibraryState withOrgans(List<Chooser.Row> others) {
+        return new LibraryState(plans, files, others, side, filter, marked, assessed, asked, aim);
+    }
+
+    /** To choose a plan for something else. */
+    LibraryState aimedAt(Aim other) {
+        return new LibraryState(plans, files, organs, side, filter, marked, assessed, asked, other);
+    }
+
+    /** With the other side looked at, all of it. */
+    LibraryState on(Side other) {
+        return new LibraryState(plans, files, organs, other, TextLine.EMPTY, "", assessed, asked, aim);
+    }
+
+    /** With something else typed; the first row that fits is marked then. */
+    LibraryState filtered(TextLine line) {
+        String mark = line.text().equals(filter.text()) ? marked : "";
+        return new LibraryState(plans, files, organs, side, line, mark, assessed, asked, aim);
+    }
+
+    LibraryState marking(String id) {
+        return new LibraryState(plans, files, organs, side, filter, id, assessed, asked, aim);
+    }
+
+    /** With the marked row of a list marked. */
+    LibraryState marking(ListBox<String> list) {
+        return list.current().map(this::marking).orElse(this);
+    }
+
+    /** The plans that are shown in a window of so many rows and about which it is still to be asked. */
+    List<String> toBeAsked(int room) {
+        if (side != Side.PLANS || !isRead()) {
+            return List.of();
+        }
+        List<String> ids = new ArrayList<>();
+        list().each(0, room, (id, index, y) -> ids.add(id));
+        ids.removeAll(asked);
+        return ids;
+    }
+}

@@ -1,0 +1,408 @@
+package versewind.screen.organ;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import versewind.organ.FormerNames;
+import versewind.organ.Instrument;
+import versewind.plan.Undo;
+import versewind.schema.DraftChange;
+import versewind.schema.DraftLine;
+import versewind.schema.InstrumentFields;
+import versewind.schema.OrganDraft;
+import versewind.schema.Problem;
+import versewind.schema.RowKind;
+import versewind.screen.state.Chooser;
+import versewind.screen.state.Effect;
+import versewind.screen.state.Effects;
+import versewind.screen.state.FormBox;
+import versewind.screen.state.KeyTable;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.state.Question;
+import versewind.screen.state.Screen;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Box;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.ListBox;
+import versewind.screen.toolkit.Mark;
+import versewind.screen.toolkit.Marks;
+import versewind.screen.toolkit.Notice;
+import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
+import versewind.stoplist.Autofill;
+
+/**
+ * An organ that is being changed: its rows to the left, the marked one in full to the right, below what is wrong.
+ *
+ * @param id name of its file without the ending
+ * @param organ as it lies saved
+ * @param draft its draft
+ * @param list the rows of the draft
+ * @param problems what is wrong with the draft, and what would have plans take one thing for another
+ * @param freshness whether its file is still the one that was opened
+ */
+public record OrganScreen(
+        String id,
+        Instrument organ,
+        Undo<OrganDraft> draft,
+        ListBox<DraftLine> list,
+        List<Problem> problems,
+        Freshness freshness)
+        implements Screen {
+
+    public static final KeyTable<OrganScreen> KEYS = KeyTable.<OrganScreen>under("Changing an organ")
+            .list("line", (screen, by) -> screen.mark(screen.at() + by))
+            .key("Page Down", "a page down", (screen, state) -> state.show(screen.mark(screen.at() + room(state))))
+            .key("Page Up", "a page up", (screen, state) -> state.show(screen.mark(screen.at() - room(state))))
+            .key("Home", "the first line", (screen, state) -> state.show(screen.mark(0)))
+            .key("End", "the last line", (screen, state) -> state.show(screen.mark(Integer.MAX_VALUE)))
+            .key("n", "the next problem", OrganScreen::nextProblem)
+            .key("T", "describe the stop", OrganScreen::describe)
+            .key("Enter, e", "edit the line", (screen, state) -> screen.edit(state, screen.draft.now(), screen.at()))
+            .key(
+                    "i",
+                    "add one like this",
+                    (screen, state) -> screen.insert(state, alike(screen.line().part())))
+            .key("I", "add a division, coupler, tremulant or surface", OrganScreen::insertOther)
+            .key("d", "duplicate the line", OrganScreen::duplicate)
+            .key("x, Delete", "delete the line", OrganScreen::remove)
+            .key(
+                    ",",
+                    "move the line up",
+                    (screen, state) -> screen.moved(state, screen.draft.now().movedUp(screen.at())))
+            .key(
+                    ".",
+                    "move the line down",
+                    (screen, state) -> screen.moved(state, screen.draft.now().movedDown(screen.at())))
+            .key("u, Ctrl-Z", "undo", (screen, state) -> screen.undone(state, Undo::undo, "Nothing to undo."))
+            .key("U, Ctrl-Y", "redo", (screen, state) -> screen.undone(state, Undo::redo, "Nothing to redo."))
+            .key("R", "usual registrations", (screen, state) -> state.wants(Effects::openUsual))
+            .key("s, Ctrl-S", "save", OrganScreen::save)
+            .key("Esc, q, Ctrl-Q", "close", OrganScreen::close);
+
+    private static final int TOP = 2;
+    private static final int FOOT = 5;
+    private static final int PROBLEM_ROWS = 2;
+
+    /** Keys of a new manual. */
+    private static final String USUAL_KEYS = "58";
+
+    /** Whether the organ was written since it was opened, so that a plan that is open has to be read again. */
+    enum Freshness {
+        AS_OPENED,
+        WRITTEN
+    }
+
+    static OrganScreen of(String id, Instrument organ) {
+        Undo<OrganDraft> draft = Undo.of(OrganDraft.of(organ));
+        return new OrganScreen(id, organ, draft, ListBox.of(draft.now().lines()), List.of(), Freshness.AS_OPENED);
+    }
+
+    private OrganScreen with(Undo<OrganDraft> other) {
+        ListBox<DraftLine> rows = new ListBox<>(other.now().lines(), at());
+        return new OrganScreen(id, organ, other, rows, problems(other.now()), freshness);
+    }
+
+    private List<Problem> problems(OrganDraft other) {
+        List<Problem> all = new ArrayList<>(other.problems());
+        all.addAll(DraftChange.of(organ, other).problems());
+        all.sort(Comparator.comparingInt(Problem::line));
+        return List.copyOf(all);
+    }
+
+    private OrganScreen mark(int row) {
+        return new OrganScreen(id, organ, draft, list.mark(row), problems, freshness);
+    }
+
+    private int at() {
+        return list.marked();
+    }
+
+    public DraftLine line() {
+        return list.rows().get(at());
+    }
+
+    // Opening, saving, leaving
+
+    static State opened(State state, OrganEvent.OrganOpened opened) {
+        OrganScreen screen = of(opened.id(), opened.organ());
+        State next = state.closed()
+                .with(Notice.says((opened.sentence() + " " + PlanEdit.usualAsked(opened.known())).strip()));
+        // What is to become of work that was kept is asked; until then it stands as what could be done again.
+        return opened.draft()
+                .map(kept ->
+                        next.open(screen.with(screen.draft.to(kept).undo())).open(aboutDraft()))
+                .orElseGet(() -> next.open(screen));
+    }
+
+    private static Question aboutDraft() {
+        return new Question(
+                "This organ has unsaved work from last time.",
+                List.of(
+                        new Question.Answer(
+                                "Enter",
+                                "restore",
+                                closed -> closed.update(OrganScreen.class, screen -> screen.with(screen.draft.redo()))),
+                        new Question.Answer("x", "discard", OrganScreen::dropped)));
+    }
+
+    /** With what was changed of the organ taken back. */
+    private static State dropped(State state) {
+        return state.update(
+                        OrganScreen.class,
+                        screen -> screen.with(Undo.of(screen.draft.saved().orElseThrow())))
+                .wants(Effects::dropOrganDraft);
+    }
+
+    private State save(State state) {
+        if (!problems.isEmpty()) {
+            String more = problems.size() == 1 ? "" : " (and " + (problems.size() - 1) + " more)";
+            return state.show(mark(problems.get(0).line()))
+                    .warns("Not saved. " + problems.get(0).sentence() + more);
+        }
+        return draft.isUnsaved() ? state.wants(saving(List.of())) : state.says("Already saved.");
+    }
+
+    private Effect saving(List<Effect> then) {
+        Instrument next = draft.now().instrument().orElseThrow();
+        FormerNames names = DraftChange.of(organ, draft.now()).names();
+        return effects -> effects.saveOrgan(next, names, then);
+    }
+
+    OrganScreen written(Instrument now) {
+        return new OrganScreen(id, now, draft, list, problems, Freshness.WRITTEN)
+                .with(draft.savedAs(OrganDraft.of(now), draft.now()::moved));
+    }
+
+    @Override
+    public Optional<Screen> withFileWritten() {
+        return Optional.of(new OrganScreen(id, organ, draft, list, problems, Freshness.WRITTEN));
+    }
+
+    @Override
+    public boolean isUnsaved() {
+        return draft.isUnsaved();
+    }
+
+    @Override
+    public boolean saysFailures() {
+        return true;
+    }
+
+    private State close(State state) {
+        return draft.isUnsaved() ? asked(state, effects -> List.of(OrganScreen::closed)) : closed(state);
+    }
+
+    /** Back to the plan, read again if its organ was written; where none is open, to the organs. */
+    private static State closed(State state) {
+        boolean isWritten = state.find(OrganScreen.class)
+                .filter(screen -> screen.freshness == Freshness.WRITTEN)
+                .isPresent();
+        State next = state.closed();
+        if (next.work().isEmpty()) {
+            return next.doors().organs(next);
+        }
+        String plan = next.work().get().id();
+        return isWritten ? next.wants(effects -> effects.openPlan(plan)) : next;
+    }
+
+    /** Asks what is to become of what was changed, before something that leaves the organ. */
+    @Override
+    public State asked(State state, Effect then) {
+        Question.Answer drop = new Question.Answer(
+                "x", "discard the changes", closed -> dropped(closed).wants(then));
+        if (!problems.isEmpty()) {
+            String why = " They cannot be saved yet: " + problems.get(0).sentence();
+            return state.open(
+                    new Question("This organ has unsaved changes." + why, List.of(drop, Question.Answer.STAY)));
+        }
+        Question.Answer save =
+                new Question.Answer("s", "save and continue", closed -> closed.wants(saving(List.of(then))));
+        return state.open(new Question("This organ has unsaved changes.", List.of(save, drop, Question.Answer.STAY)));
+    }
+
+    // Changing rows
+
+    /** The state with a changed draft, which is kept beside the file until it is saved. */
+    private State keeping(State state, Undo<OrganDraft> next, int row) {
+        return state.show(with(next).mark(row))
+                .wants(next.isUnsaved() ? effects -> effects.keepOrganDraft(next.now()) : Effects::dropOrganDraft);
+    }
+
+    private State undone(State state, Function<Undo<OrganDraft>, Undo<OrganDraft>> step, String nothing) {
+        Undo<OrganDraft> next = step.apply(draft);
+        return next.equals(draft) ? state.says(nothing) : keeping(state, next, at());
+    }
+
+    private State nextProblem(State state) {
+        return problems.stream()
+                .filter(problem -> problem.line() > at())
+                .findFirst()
+                .or(() -> problems.stream().findFirst())
+                .map(next -> state.show(mark(next.line())))
+                .orElseGet(() -> state.says("No problems."));
+    }
+
+    private State describe(State state) {
+        return line().part() == RowKind.STOP
+                ? Question.ofStop(state, line().label(), line().name())
+                : state.says("Select a stop to see what it is.");
+    }
+
+    private static RowKind alike(RowKind part) {
+        return switch (part) {
+            case ORGAN -> RowKind.DIVISION;
+            case DIVISION, STOP -> RowKind.STOP;
+            case COUPLER, TREMULANT -> part;
+            case PISTONS, ROOM, TIMES, DISTANCES, SURFACE -> RowKind.SURFACE;
+        };
+    }
+
+    /** Adds a line of a kind that is chosen. */
+    private State insertOther(State state) {
+        List<Chooser.Row> kinds = Stream.of(RowKind.DIVISION, RowKind.COUPLER, RowKind.TREMULANT, RowKind.SURFACE)
+                .map(kind -> new Chooser.Row(kind.name(), kind.word(), ""))
+                .toList();
+        return state.open(Chooser.of(
+                "Add", kinds, (kind, choosing) -> insert(choosing.close(), RowKind.valueOf(kind)), closed -> closed));
+    }
+
+    private State insert(State state, RowKind part) {
+        OrganDraft now = draft.now();
+        DraftLine blank = DraftLine.blank(part);
+        DraftLine row = part == RowKind.DIVISION
+                ? blank.with(
+                                InstrumentFields.KEYBOARD,
+                                Integer.toString(now.divisions().size()))
+                        .with(InstrumentFields.KEYS, USUAL_KEYS)
+                : blank;
+        int place = now.placeFor(part, at());
+        return edit(state, now.inserted(place, row), place);
+    }
+
+    /** Opens the form of a row, whose fields and hints are those of the schema. */
+    private State edit(State state, OrganDraft now, int row) {
+        DraftLine line = now.lines().get(row);
+        List<FormBox.Field> fields = line.part().fields().stream()
+                .map(field -> FormBox.Field.of(field.label(), line.at(field), field.hint()))
+                .toList();
+        String of = line.part() == RowKind.STOP
+                ? now.divisionOf(row).map(division -> " of " + division.name()).orElse("")
+                : "";
+        return state.open(FormBox.of(
+                        line.part().word() + of,
+                        fields,
+                        (form, closed) -> keeping(closed, draft.to(typed(form, now, row)), row))
+                .checkedBy(form -> problems(typed(form, now, row)).stream()
+                        .filter(problem -> problem.line() == row)
+                        .map(Problem::sentence)
+                        .findFirst()
+                        .orElse("")));
+    }
+
+    private static OrganDraft typed(FormBox form, OrganDraft now, int row) {
+        List<String> texts =
+                form.fields().stream().map(field -> field.line().text()).toList();
+        return now.with(row, Autofill.of(now, row, texts));
+    }
+
+    private State duplicate(State state) {
+        return line().part().isRepeated()
+                ? keeping(state, draft.to(draft.now().duplicated(at())), at() + 1)
+                : saysOnlyOne(state);
+    }
+
+    private State remove(State state) {
+        return line().part().isRepeated()
+                ? keeping(state, draft.to(draft.now().without(at())), at())
+                        .says("Deleted " + line().label() + " (u to undo).")
+                : saysOnlyOne(state);
+    }
+
+    private State saysOnlyOne(State state) {
+        return state.says("An organ has exactly one of these rows: "
+                + line().part().word().toLowerCase(Locale.ROOT) + ".");
+    }
+
+    private State moved(State state, Optional<OrganDraft.Moved> moved) {
+        return moved.map(to -> keeping(state, draft.to(to.draft()), to.at()))
+                .orElseGet(() -> state.says("It cannot move further."));
+    }
+
+    // Painting
+
+    @Override
+    public KeyTable<?> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public Layer layer() {
+        return Layer.GROUND;
+    }
+
+    /** How many rows are shown at once. */
+    private static int room(State state) {
+        return Math.max(1, state.rows() - TOP - FOOT);
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        int width = frame.width() * 11 / 20;
+        paintHead(frame, state.marks());
+        Set<Integer> wrong = problems.stream().map(Problem::line).collect(Collectors.toSet());
+        DraftLineText.paintAll(frame, list, wrong, new Box(1, TOP, width - 1, room(state)), state.marks());
+        DraftLineText.paint(frame, line(), new Box(width + 2, TOP, frame.width() - width - 3, room(state)));
+        paintFoot(frame, state);
+    }
+
+    private void paintHead(Frame frame, Marks marks) {
+        long stops = draft.now().rows(RowKind.STOP).count();
+        String right = (draft.isUnsaved() ? Mark.UNSAVED.in(marks) + " unsaved  " : "")
+                + stops
+                + (stops == 1 ? " stop" : " stops");
+        int x = frame.width() - Text.columns(right) - 1;
+        frame.write(1, 0, frame.fit(list.rows().get(0).name(), x - 2), Style.HEADING);
+        frame.write(x, 0, right, Style.FAINT);
+        frame.write(0, 1, Mark.RULE.in(marks).repeat(frame.width()), Style.FAINT);
+        if (!problems.isEmpty()) {
+            String wrong = " " + problems.size() + (problems.size() == 1 ? " problem " : " problems ");
+            frame.write(2, 1, wrong, Style.BAD);
+        }
+    }
+
+    /** What is wrong with the marked row, else anywhere; what was said; keys. */
+    private void paintFoot(Frame frame, State state) {
+        int y = frame.height() - FOOT;
+        frame.write(0, y, Mark.RULE.in(state.marks()).repeat(frame.width()), Style.FAINT);
+        problems.stream()
+                .filter(problem -> problem.line() == at())
+                .findFirst()
+                .or(() -> problems.stream().findFirst())
+                .map(problem -> Text.wrapped(draft.now().sentence(problem), frame.width() - 2))
+                .ifPresent(lines -> Box.write(frame, 1, y + 1, lines, PROBLEM_ROWS, Style.BAD));
+        state.notice().paint(frame, frame.height() - 2);
+        KEYS.hints(
+                frame,
+                1,
+                frame.height() - 1,
+                frame.width() - 1,
+                Style.FAINT,
+                "Enter edit",
+                "i add",
+                "s",
+                "Esc",
+                "x delete",
+                "u",
+                "? help",
+                "I add other",
+                "n",
+                ": command");
+    }
+}

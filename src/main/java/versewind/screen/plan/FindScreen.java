@@ -1,0 +1,97 @@
+package versewind.screen.plan;
+
+import java.util.List;
+import versewind.screen.state.KeyTable;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.state.Screen;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
+import versewind.screen.toolkit.TextLine;
+
+/**
+ * The search for a stop by part of its name, in the last row of the plan.
+ *
+ * @param text what was typed
+ * @param from the knob to go back to
+ * @param side what had the keys before
+ */
+public record FindScreen(TextLine text, int from, PlanEdit.Side side) implements Screen {
+
+    public static final KeyTable<FindScreen> KEYS = KeyTable.<FindScreen>under("Finding a stop")
+            .key("Tab, Down", "the next match", (find, state) -> find.further(state, 1))
+            .key("Shift-Tab, Up", "the previous match", (find, state) -> find.further(state, -1))
+            .key("Enter", "stay at this stop", (find, state) -> state.close())
+            .key("Esc", "back to where you were", (find, state) -> state.close()
+                    .onWork(work -> state.close().with(work.at(find.from).on(find.side))));
+
+    static State open(State state, PlanEdit work) {
+        return state.with(work.on(PlanEdit.Side.STOPS)).open(new FindScreen(TextLine.EMPTY, work.item(), work.side()));
+    }
+
+    private List<Integer> fitting(PlanEdit work, TextLine line) {
+        return Finder.fitting(work.instrument(), StopGridLayout.items(work.instrument()), line.text());
+    }
+
+    private State further(State state, int step) {
+        return state.onWork(work -> {
+            List<Integer> fitting = fitting(work, text);
+            return fitting.isEmpty()
+                    ? state
+                    : state.with(
+                            work.at(fitting.get(Math.floorMod(fitting.indexOf(work.item()) + step, fitting.size()))));
+        });
+    }
+
+    /** With something else typed: at the first knob that fits; the caret alone leaves the knob. */
+    private State with(TextLine line, State state) {
+        State next = state.show(new FindScreen(line, from, side));
+        return line.text().equals(text.text())
+                ? next
+                : next.onWork(work -> next.with(
+                        work.at(fitting(work, line).stream().findFirst().orElse(from))));
+    }
+
+    @Override
+    public KeyTable<?> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public boolean takesText() {
+        return true;
+    }
+
+    @Override
+    public State typed(Key key, State state) {
+        return with(text.after(key), state);
+    }
+
+    @Override
+    public State pasted(String pasted, State state) {
+        return with(text.typed(pasted), state);
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        state.work().ifPresent(work -> paint(frame, work));
+    }
+
+    private void paint(Frame frame, PlanEdit work) {
+        int y = frame.height() - 1;
+        int x = frame.write(1, y, "Find: ", Style.HEADING);
+        int typed = Math.min(Text.columns(text.text()) + 1, frame.width() / 2);
+        text.paint(frame, x, y, typed, true);
+        x += typed + 1;
+        List<Integer> fitting = fitting(work, text);
+        String found = fitting.isEmpty()
+                ? text.text().isBlank() ? "part of a stop's name" : "no stop has this in its name"
+                : Item.fullName(
+                                work.instrument(),
+                                StopGridLayout.items(work.instrument()).get(work.item()))
+                        + (fitting.size() > 1 ? "  (" + fitting.size() + " fit, Tab: the next)" : "");
+        frame.write(x, y, frame.fit(found, frame.width() - 1 - x), Style.TEXT);
+    }
+}

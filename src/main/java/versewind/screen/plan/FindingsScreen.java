@@ -1,0 +1,279 @@
+package versewind.screen.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import versewind.plan.Hymn;
+import versewind.plan.Plan;
+import versewind.plan.ServiceOrder;
+import versewind.plan.Silenced;
+import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.rules.Advice;
+import versewind.rules.Finding;
+import versewind.rules.Mend;
+import versewind.rules.Severity;
+import versewind.rules.Touch;
+import versewind.screen.state.FormBox;
+import versewind.screen.state.KeyTable;
+import versewind.screen.state.PlanChanges;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.state.Screen;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Box;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.ListBox;
+import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
+
+/**
+ * The findings of the plan, over it: a list, the marked one in full with its mend, and how to play its verse.
+ *
+ * @param list all findings in the order of the plan
+ * @param people before how many, where that is not the service's number
+ */
+public record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Screen {
+
+    public static final KeyTable<FindingsScreen> KEYS = KeyTable.<FindingsScreen>under("Among the findings")
+            .list("finding", (screen, by) -> new FindingsScreen(screen.list.move(by), screen.people))
+            .key("Enter", "go there", marked(FindingsScreen::goThere))
+            .key("F", "fix, and go on to the next that has a fix", marked(FindingsScreen::mend))
+            .key("x, Delete", "ignore in this verse, or no longer", marked(FindingsScreen::silence))
+            .key("Esc, q", "close", (screen, state) -> state.close());
+
+    private static final int WIDTH = 76;
+    private static final int NUMBER = 5;
+    private static final int LABEL = 8;
+    private static final int SEVERITY = 9;
+
+    /** Rows for a finding in full and its mend on a small screen; on others, one for so many rows of the screen. */
+    private static final int LEAST_FULL_ROWS = 3;
+
+    private static final int ROWS_A_FULL_ROW = 6;
+
+    /** Rows that a long mend may have where the finding is long, too. */
+    private static final int MEND_ROWS = 2;
+
+    /** From this height on it is said how to play. */
+    private static final int TALL = 22;
+
+    /** What a key does with the marked finding. */
+    @FunctionalInterface
+    private interface OnFinding {
+        State on(FindingsScreen screen, State state, PlanEdit work, Finding finding);
+    }
+
+    private static KeyTable.Action<FindingsScreen> marked(OnFinding action) {
+        return (screen, state) -> state.onWork(work -> screen.list
+                .current()
+                .map(finding -> action.on(screen, state, work, finding))
+                .orElseGet(() -> state.says("No remarks.")));
+    }
+
+    private static final Comparator<Finding> WEIGHTIEST_FIRST =
+            Comparator.comparing(Finding::isSilenced).thenComparing(Finding::severity);
+
+    /** The weightiest first, marked at the first one of the current verse, or else of its hymn. */
+    static FindingsScreen of(PlanEdit work, OptionalInt people) {
+        List<Finding> rows = Advice.on(work.sound()).findings(attended(work.plan(), people)).stream()
+                .sorted(WEIGHTIEST_FIRST)
+                .toList();
+        VersePlace here = work.place();
+        int marked = IntStream.concat(
+                        where(rows, finding -> finding.place().equals(here)),
+                        where(rows, finding -> finding.place().hymn() == here.hymn()))
+                .findFirst()
+                .orElse(0);
+        return new FindingsScreen(new ListBox<>(rows, marked), people);
+    }
+
+    private static IntStream where(List<Finding> rows, Predicate<Finding> which) {
+        return IntStream.range(0, rows.size()).filter(i -> which.test(rows.get(i)));
+    }
+
+    /**
+     * With the next finding marked that has a fix, from a row on and then from the top; the same row where none has.
+     */
+    private FindingsScreen atNextFix(int from) {
+        List<Finding> rows = list.rows();
+        int next = IntStream.concat(IntStream.range(Math.min(from, rows.size()), rows.size()), IntStream.range(0, from))
+                .filter(i -> i < rows.size())
+                .filter(i -> rows.get(i).mend().isPresent() && !rows.get(i).isSilenced())
+                .findFirst()
+                .orElse(from);
+        return new FindingsScreen(list.mark(next), people);
+    }
+
+    /** The plan before a number of people, if one is given. */
+    private static Plan attended(Plan plan, OptionalInt people) {
+        return people.isPresent() ? plan.withPeople(people.getAsInt()) : plan;
+    }
+
+    /** Asks before how many people the plan is to be looked at. */
+    static FormBox attendedForm(PlanEdit work) {
+        String hint = "how many, 1 to " + Verse.MOST_PEOPLE + "; "
+                + work.plan().heading().people() + " are expected";
+        return FormBox.of(
+                "If this many people come",
+                List.of(FormBox.Field.of("People", "", hint)),
+                (form, closed) -> closed.open(of(work, OptionalInt.of(form.number(0, 1, Verse.MOST_PEOPLE)))));
+    }
+
+    private State goThere(State state, PlanEdit work, Finding finding) {
+        return state.close().with(work.at(finding.place()));
+    }
+
+    private State mend(State state, PlanEdit work, Finding finding) {
+        if (finding.mend().isEmpty()) {
+            return state.show(atNextFix(list.marked())).says("There is no single change that fixes it.");
+        }
+        Mend mend = finding.mend().get();
+        State after = PlanChanges.edit(state, work, mend.on(work.plan()), finding.place());
+        return after.onWork(fixed -> after.show(of(fixed, people).atNextFix(list.marked()))
+                .says("Done: " + mend.words() + " After closing, u to undo."));
+    }
+
+    private State silence(State state, PlanEdit work, Finding finding) {
+        VersePlace place = finding.place();
+        if (finding.isSilenced()) {
+            return change(
+                    state,
+                    work,
+                    place,
+                    ServiceOrder.verse(work.plan(), place)
+                            .hearing(finding.rule().word()),
+                    "No longer ignored.");
+        }
+        return state.open(FormBox.of(
+                        "Ignore: " + finding.rule().word(),
+                        List.of(FormBox.Field.of("Note", "", "the reason, kept in the plan; may be blank")),
+                        (form, closed) -> change(
+                                closed,
+                                work,
+                                place,
+                                ServiceOrder.verse(work.plan(), place)
+                                        .silencing(new Silenced(finding.rule().word(), form.text(0))),
+                                "Ignored in this verse. Press x on it to see it again."))
+                .leaving((form, closed) -> closed.show(of(work, people))));
+    }
+
+    private State change(State state, PlanEdit work, VersePlace place, Verse verse, String sentence) {
+        return edited(state, work, work.plan().withVerse(place, verse), place, sentence);
+    }
+
+    /** The list as it is after a change, marked near where it was. */
+    private State edited(State state, PlanEdit work, Plan plan, VersePlace place, String sentence) {
+        State after = PlanChanges.edit(state, work, plan, place);
+        return after.onWork(edited -> after.show(of(edited, people)).says(sentence));
+    }
+
+    @Override
+    public KeyTable<?> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        state.work().ifPresent(work -> paint(frame, work));
+    }
+
+    private void paint(Frame frame, PlanEdit work) {
+        VersePlace place = list.current().map(Finding::place).orElse(work.place());
+        List<String> playing = frame.height() < TALL ? List.of() : playing(work, place);
+        int fullRows = Math.max(LEAST_FULL_ROWS, frame.height() / ROWS_A_FULL_ROW);
+        int under = 1 + (list.isEmpty() ? 0 : 1 + fullRows) + (playing.isEmpty() ? 0 : playing.size() + 1);
+        Box box = Box.open(frame, title(), WIDTH, Math.max(1, list.size()) + under + 1);
+        Box window = box.rows(0, Math.max(1, box.height() - under - 1));
+        list.paint(frame, window, (row, index, y) -> paintRow(frame, work, row, box, y));
+        list.paintPosition(frame, box, window.height(), "finding");
+        int y = box.y() + box.height() - 2 - playing.size();
+        if (!playing.isEmpty()) {
+            String label = work.at(place).verse().orElseThrow().label();
+            frame.write(box.x(), y, "How to play " + label, Style.HEADING);
+            box.write(frame, y + 1, playing, Style.TEXT);
+        }
+        if (list.isEmpty()) {
+            frame.write(box.x(), box.y(), "No remarks.", Style.GOOD);
+            KEYS.hints(frame, box, "Esc");
+            return;
+        }
+        List<String> full = full(frame, list.current().orElseThrow(), box.width(), fullRows);
+        box.write(frame, box.y() + window.height() + 1, full, Style.TEXT);
+        KEYS.hints(frame, box, "F fix", "Enter", "x ignore", "Esc");
+    }
+
+    private String title() {
+        return people.isPresent()
+                ? "Findings, if " + people.getAsInt() + (people.getAsInt() == 1 ? " comes" : " come")
+                : "Findings";
+    }
+
+    /** Touch, breath and lag of a verse, with their reasons. */
+    private List<String> playing(PlanEdit work, VersePlace place) {
+        if (work.at(place).verse().isEmpty()) {
+            return List.of();
+        }
+        Touch touch = Advice.on(work.sound()).touch(attended(work.plan(), people), place);
+        List<String> lines = new ArrayList<>(Text.wrapped(touch.sentence(), WIDTH - 4));
+        lines.addAll(Text.wrapped(touch.breath(), WIDTH - 4));
+        touch.lag().ifPresent(lag -> lines.addAll(Text.wrapped(lag, WIDTH - 4)));
+        return lines;
+    }
+
+    private static void paintRow(Frame frame, PlanEdit work, Finding finding, Box box, int y) {
+        Hymn hymn = work.plan().hymns().get(finding.place().hymn());
+        String number =
+                hymn.number().isBlank() ? Integer.toString(finding.place().hymn() + 1) : hymn.number();
+        String label = hymn.verses().get(finding.place().verse()).label();
+        Style style = finding.isSilenced() ? Style.FAINT : Style.TEXT;
+        frame.write(box.x(), y, frame.fit(number, NUMBER - 1), style);
+        frame.write(box.x() + NUMBER, y, frame.fit(label, LABEL - 1), style);
+        int x = box.x() + NUMBER + LABEL;
+        frame.write(x, y, word(finding), style(finding));
+        x += SEVERITY;
+        frame.write(x, y, frame.fit(finding.sentence(), box.end() - x), style);
+    }
+
+    /** The severity, or that it is silenced. */
+    static String word(Finding finding) {
+        return finding.isSilenced() ? "ignored" : finding.severity().word();
+    }
+
+    static Style style(Finding finding) {
+        if (finding.isSilenced()) {
+            return Style.FAINT;
+        }
+        return finding.severity() == Severity.CAUTION ? Style.BAD : Style.NEAR;
+    }
+
+    /**
+     * The finding and its mend in so many rows at most; where they are longer, both are shortened, the finding first.
+     */
+    private static List<String> full(Frame frame, Finding finding, int columns, int rows) {
+        List<String> found = new ArrayList<>(Text.wrapped(finding.sentence(), columns));
+        finding.silence()
+                .filter(note -> !note.isBlank())
+                .ifPresent(note -> found.addAll(Text.wrapped("Ignored: " + note, columns)));
+        List<String> mend = finding.mend()
+                .map(Mend::words)
+                .map(words -> Text.wrapped("Fix: " + words, columns))
+                .orElse(List.of());
+        int mendRows = Math.min(mend.size(), Math.max(MEND_ROWS, rows - found.size()));
+        List<String> lines = new ArrayList<>(first(frame, found, rows - mendRows, columns));
+        lines.addAll(first(frame, mend, mendRows, columns));
+        return lines;
+    }
+
+    /** The first lines of a text, with a mark where more would follow. */
+    private static List<String> first(Frame frame, List<String> lines, int rows, int columns) {
+        if (lines.size() <= rows || rows == 0) {
+            return lines;
+        }
+        List<String> first = new ArrayList<>(lines.subList(0, rows));
+        first.set(rows - 1, frame.fit(String.join(" ", lines.subList(rows - 1, lines.size())), columns));
+        return first;
+    }
+}

@@ -1,0 +1,135 @@
+package versewind.screen.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import versewind.organ.Instrument;
+import versewind.organ.Pressed;
+import versewind.organ.Registration;
+import versewind.plan.Verse;
+import versewind.rules.StopChanges;
+import versewind.rules.StopChangesByDivision;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Abbreviation;
+import versewind.screen.toolkit.Mark;
+import versewind.screen.toolkit.ShortWords;
+import versewind.screen.toolkit.Text;
+
+/** What has to be moved since the verse before, in a line or two. */
+final class MovesLine {
+    private MovesLine() {}
+
+    /** As much as fits into so many rows of so many columns: names of knobs if there is room, else their numbers. */
+    static List<String> of(State state, PlanEdit work, int columns, int rows) {
+        if (work.verse().isEmpty()) {
+            return List.of();
+        }
+        Optional<Verse> before = work.before();
+        Registration was = before.map(Verse::registration).orElse(Registration.silent(work.instrument()));
+        StopChanges moves = StopChanges.between(was, work.verse().get().registration());
+        if (before.isEmpty()) {
+            return List.of(
+                    "Before the service: " + (moves.count() == 0 ? "nothing to draw" : moves.count() + " to set"));
+        }
+        String from = "From " + before.get().label();
+        String step = step(state, work, before.get());
+        String count = count(work.instrument(), work.verse().get().piston(), moves);
+        for (Detail detail : Detail.values()) {
+            String groups = moves.count() == 0
+                    ? ""
+                    : ":  " + String.join("  ", groups(state, work.instrument(), moves, detail));
+            for (String start : List.of(from + step, from)) {
+                List<String> lines = wrapped(start + ", " + count + groups, columns);
+                boolean fits = lines.stream().allMatch(line -> Text.columns(line) <= columns);
+                if (fits && lines.size() <= rows) {
+                    return lines;
+                }
+            }
+        }
+        return List.of(Text.fit(from + ", " + count, columns, Mark.CUT.in(state.marks())));
+    }
+
+    private static String count(Instrument organ, String piston, StopChanges moves) {
+        if (moves.count() == 0) {
+            return "no changes.";
+        }
+        Pressed pressed = Pressed.of(organ, piston);
+        if (!pressed.sets()) {
+            return moves.count() + (moves.count() == 1 ? " change" : " changes");
+        }
+        int besides = moves.beyond(pressed.reach(organ)).knobs();
+        return "piston " + piston + (besides == 0 ? "" : " and " + besides + " by hand") + ", or " + moves.count()
+                + " by hand";
+    }
+
+    /** How much louder the organ becomes. */
+    private static String step(State state, PlanEdit work, Verse before) {
+        return work.sound()
+                .step(before, work.verse().orElseThrow(), work.plan().heading().people())
+                .filter(step -> step.db() != 0 || step.plusMinusDb() != 0)
+                .map(step -> " " + StatusView.signed(state, step.db()) + StatusView.plusMinus(state, step.plusMinusDb())
+                        + " dB")
+                .orElse("");
+    }
+
+    /** The text in as few lines as it needs, broken after a knob or a division and never within a name. */
+    private static List<String> wrapped(String text, int columns) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String piece : PIECES.splitAsStream(text).toList()) {
+            String longer = line + piece;
+            if (!line.isEmpty() && Text.columns(longer.stripTrailing()) > columns) {
+                lines.add(line.stripTrailing());
+                longer = piece;
+            }
+            line = longer;
+        }
+        lines.add(line.stripTrailing());
+        return lines;
+    }
+
+    /** After a comma, and after the two blanks between divisions. */
+    private static final Pattern PIECES = Pattern.compile("(?<=, )|(?<=  )");
+
+    /** How much is said, from most to least. */
+    private enum Detail {
+        NAMES,
+        SHORT_NAMES,
+        NUMBERS;
+
+        String division(String name) {
+            return this == NAMES ? name : Abbreviation.of(name.split(" ", 2)[0], SHORT_NAME, "");
+        }
+
+        String knobs(String mark, List<String> names) {
+            if (names.isEmpty()) {
+                return "";
+            }
+            return switch (this) {
+                case NAMES, SHORT_NAMES -> " " + mark + " " + String.join(", ", names);
+                case NUMBERS -> " " + mark + names.size();
+            };
+        }
+    }
+
+    /** What is moved between two registrations, by full names: "Great + Trumpet 8 - Fifteenth 2  Swell box 1/2". */
+    static String between(State state, Instrument instrument, Registration from, Registration to) {
+        return String.join("  ", groups(state, instrument, StopChanges.between(from, to), Detail.NAMES));
+    }
+
+    private static final int SHORT_NAME = 5;
+
+    private static List<String> groups(State state, Instrument instrument, StopChanges moves, Detail detail) {
+        List<String> groups = new ArrayList<>();
+        for (StopChangesByDivision each : StopChangesByDivision.of(instrument, moves)) {
+            String box = each.box().map(to -> " " + ShortWords.box(to)).orElse("");
+            groups.add(detail.division(each.where())
+                    + detail.knobs(Mark.PLUS.in(state.marks()), each.drawn())
+                    + detail.knobs(Mark.MINUS.in(state.marks()), each.putIn())
+                    + box);
+        }
+        return groups;
+    }
+}

@@ -1,0 +1,148 @@
+package versewind.screen.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import versewind.organ.RegistrationText;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.Plan;
+import versewind.proposal.Proposal;
+import versewind.screen.state.KeyTable;
+import versewind.screen.state.PlanChanges;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.state.Question;
+import versewind.screen.state.Screen;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Box;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.ListBox;
+import versewind.screen.toolkit.Mark;
+import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
+
+/**
+ * What is proposed for the current verse, over the plan: a list, and the one that is marked in full.
+ *
+ * @param list the best first, one at least
+ */
+public record ProposalsScreen(ListBox<Proposal> list) implements Screen {
+
+    public static final KeyTable<ProposalsScreen> KEYS = KeyTable.<ProposalsScreen>under("Among the proposals")
+            .list("proposal", (screen, by) -> new ProposalsScreen(screen.list.move(by)))
+            .key("Enter", "take it for this verse", ProposalsScreen::take)
+            .key(
+                    "P",
+                    "proposals for the whole hymn, or for the service",
+                    (screen, state) -> state.onWork(work -> wider(state, work)))
+            .key("Esc, q", "close", (screen, state) -> state.close());
+
+    private static final int WIDTH = 76;
+    private static final int NUMBER = 2;
+
+    /** From this height on it is told what speaks against a proposal. */
+    private static final int TALL = 22;
+
+    private static final int SHORT_WHY = 2;
+
+    /** What was found for the current verse, and before it what is usual, where that is right here too. */
+    public static ProposalsScreen of(PlanEdit work, List<Proposal> found) {
+        List<Proposal> all = new ArrayList<>(found);
+        UsualLine.proposal(work)
+                .filter(usual ->
+                        found.stream().noneMatch(each -> each.registration().equals(usual.registration())))
+                .ifPresent(usual -> all.add(0, usual));
+        return new ProposalsScreen(ListBox.of(all));
+    }
+
+    /** Begins to search for the current verse. */
+    static State open(State state, PlanEdit work) {
+        return state.open(new SearchScreen(0, 1)).wants(effects -> effects.proposeVerse(work.plan(), work.place()));
+    }
+
+    /** Asks for how many verses, before they are drawn anew. */
+    private static State wider(State state, PlanEdit work) {
+        Plan plan = work.plan();
+        int hymn = work.place().hymn();
+        int verses = plan.hymns().get(hymn).verses().size();
+        int all = plan.hymns().stream().mapToInt(each -> each.verses().size()).sum();
+        return state.open(new Question(
+                "Draw what is proposed, except what is locked? What is drawn there now is replaced.",
+                List.of(
+                        new Question.Answer(
+                                "Enter",
+                                "proposals for this hymn: " + counted(verses),
+                                closed -> search(closed, plan, OptionalInt.of(hymn), verses)),
+                        new Question.Answer(
+                                "P",
+                                "proposals for the service: " + counted(all),
+                                closed -> search(closed, plan, OptionalInt.empty(), all)),
+                        Question.Answer.STAY)));
+    }
+
+    private static String counted(int verses) {
+        return verses + (verses == 1 ? " verse" : " verses");
+    }
+
+    private static State search(State state, Plan plan, OptionalInt hymn, int verses) {
+        return state.show(new SearchScreen(0, verses)).wants(effects -> effects.propose(plan, hymn));
+    }
+
+    private State take(State state) {
+        return state.onWork(work -> PlanChanges.change(
+                state.close(), work, list.current().orElseThrow().on(work.plan(), work.place(), work.instrument())));
+    }
+
+    @Override
+    public KeyTable<?> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        state.work().ifPresent(work -> paint(frame, state, work));
+    }
+
+    private void paint(Frame frame, State state, PlanEdit work) {
+        List<String> full = full(frame, state, work, Math.min(WIDTH, frame.width() - 4));
+        long best = list.rows().stream().filter(each -> each.unlike().isEmpty()).count();
+        String title = "Proposed for " + work.verse().orElseThrow().label()
+                + (best > 1 ? ", your usual first" : ", the best first");
+        Box box = Box.open(frame, title, WIDTH, list.size() + 1 + full.size() + 2);
+        list.paint(frame, box.rows(0, list.size()), (proposal, index, y) -> {
+            frame.write(box.x(), y, Integer.toString(index + 1), Style.STRONG);
+            String row = proposal.unlike().isEmpty() ? proposal.sound() : proposal.unlike();
+            frame.write(box.x() + NUMBER, y, frame.fit(row, box.width() - NUMBER), Style.TEXT);
+        });
+        list.paintPosition(frame, box, list.size(), "proposal");
+        int room = Math.max(0, box.height() - 2 - list.size());
+        box.write(frame, box.y() + list.size() + 1, full.subList(0, Math.min(full.size(), room)), Style.TEXT);
+        KEYS.hints(frame, box, "Enter take it", "P more verses", "Esc");
+    }
+
+    /** What to draw, why, and what speaks against it. */
+    private List<String> full(Frame frame, State state, PlanEdit work, int columns) {
+        Proposal proposal = list.current().orElseThrow();
+        String hands = hands(work, proposal.hands());
+        List<String> lines = new ArrayList<>(Text.wrapped(
+                new RegistrationText(work.instrument()).format(proposal.registration()) + "; " + hands, columns));
+        work.verse()
+                .flatMap(verse -> UsualLine.of(state, work, proposal.on(verse)))
+                .ifPresent(usual -> lines.add(Text.fit(
+                        Character.toUpperCase(usual.charAt(0)) + usual.substring(1) + ".",
+                        columns,
+                        Mark.CUT.in(state.marks()))));
+        List<String> why = Text.wrapped(proposal.why(), columns);
+        boolean isLow = frame.height() < TALL;
+        lines.addAll(isLow ? why.subList(0, Math.min(SHORT_WHY, why.size())) : why);
+        if (!isLow) {
+            proposal.score().remarks().forEach(remark -> lines.addAll(Text.wrapped("- " + remark, columns)));
+        }
+        return lines;
+    }
+
+    private static String hands(PlanEdit work, HandsAndFeet hands) {
+        String right = work.instrument().divisions().get(hands.right()).name();
+        String left = work.instrument().divisions().get(hands.left()).name();
+        return hands.layout().word() + (right.equals(left) ? " on " + right : ", right " + right + ", left " + left);
+    }
+}

@@ -1,0 +1,119 @@
+package versewind.screen.plan;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.UnaryOperator;
+import versewind.screen.state.Chooser;
+import versewind.screen.state.FormBox;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.state.State;
+import versewind.sheet.Sheet;
+import versewind.sheet.SheetHtml;
+import versewind.sheet.SheetOptions;
+
+/** Asks which sheet is written, and where to. */
+final class SheetForm {
+
+    private SheetForm() {}
+
+    /** The sheets there are. */
+    @SuppressWarnings("ImmutableEnumChecker") // a value
+    private enum Wanted {
+        PAGE(
+                "a page for each hymn, A4 or A5",
+                SheetOptions.Type.USUAL,
+                SheetOptions.Content.WHOLE,
+                SheetOptions.Steps.LEFT_OUT,
+                SheetOptions.Reader.ORGANIST),
+        LARGE(
+                "large type, on as many pages as it takes",
+                SheetOptions.Type.LARGE,
+                SheetOptions.Content.WHOLE,
+                SheetOptions.Steps.LEFT_OUT,
+                SheetOptions.Reader.ORGANIST),
+        CHANGES_ONLY(
+                "after a hymn's first verse, only the changes",
+                SheetOptions.Type.USUAL,
+                SheetOptions.Content.CHANGES,
+                SheetOptions.Steps.LEFT_OUT,
+                SheetOptions.Reader.ORGANIST),
+        WITH_LADDER(
+                "with steps stronger and softer",
+                SheetOptions.Type.USUAL,
+                SheetOptions.Content.WHOLE,
+                SheetOptions.Steps.SHOWN,
+                SheetOptions.Reader.ORGANIST),
+        DEPUTY(
+                "begins with the organ and what to set",
+                SheetOptions.Type.USUAL,
+                SheetOptions.Content.WHOLE,
+                SheetOptions.Steps.LEFT_OUT,
+                SheetOptions.Reader.DEPUTY),
+        TEXT(
+                "plain text, 80 columns",
+                SheetOptions.Type.USUAL,
+                SheetOptions.Content.WHOLE,
+                SheetOptions.Steps.LEFT_OUT,
+                SheetOptions.Reader.ORGANIST);
+
+        private final String words;
+        private final SheetOptions options;
+
+        Wanted(
+                String words,
+                SheetOptions.Type type,
+                SheetOptions.Content content,
+                SheetOptions.Steps steps,
+                SheetOptions.Reader reader) {
+            this.words = words;
+            this.options = new SheetOptions(type, content, steps, reader);
+        }
+
+        String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
+
+        Chooser.Row row() {
+            return new Chooser.Row(name(), word(), words);
+        }
+    }
+
+    /** The first question: which sheet. */
+    static State open(State state, PlanEdit work) {
+        List<Chooser.Row> rows = Arrays.stream(Wanted.values()).map(Wanted::row).toList();
+        return state.open(Chooser.of(
+                "Write which sheet?",
+                rows,
+                (id, chosen) -> chosen.close().open(where(work, Wanted.valueOf(id))),
+                UnaryOperator.identity()));
+    }
+
+    /** The second: where to. */
+    private static FormBox where(PlanEdit work, Wanted wanted) {
+        String ending =
+                switch (wanted) {
+                    case PAGE, LARGE, CHANGES_ONLY, WITH_LADDER, DEPUTY -> ".html";
+                    case TEXT -> ".txt";
+                };
+        FormBox.Field file =
+                FormBox.Field.of("File", work.id() + ending, "its name, beside the plan, or a path from / on");
+        return FormBox.of("Write the sheet: " + wanted.word(), List.of(file), (form, closed) -> {
+            if (form.isBlank(0)) {
+                throw new FormBox.Wrong(0, "Enter the name of a file, such as " + work.id() + ending + ".");
+            }
+            return closed.onWork(now -> written(closed, now, wanted, form.text(0)));
+        });
+    }
+
+    private static State written(State state, PlanEdit work, Wanted wanted, String file) {
+        Sheet sheet = Sheet.of(work.plan(), work.sound(), wanted.options);
+        return switch (wanted) {
+            case PAGE, LARGE, CHANGES_ONLY, WITH_LADDER, DEPUTY ->
+                state.wants(effects -> effects.writeSheet(file, SheetHtml.of(sheet), SheetHtml.MADE_BY));
+            case TEXT ->
+                state.wants(effects ->
+                        effects.writeSheet(file, SheetText.of(sheet, UnaryOperator.identity()), SheetText.MADE_BY));
+        };
+    }
+}

@@ -1,0 +1,103 @@
+package versewind.screen.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import versewind.screen.toolkit.Text;
+import versewind.sheet.Sheet;
+import versewind.sheet.SheetPage;
+
+/** A sheet as plain text, 80 columns wide, for printers and mail. */
+public final class SheetText {
+
+    /** The last line of every sheet, by which a sheet is recognised. */
+    public static final String MADE_BY = "Made by Versewind.";
+
+    private static final int COLUMNS = 80;
+    private static final int LABEL = 8;
+    private static final int HEAD = 10;
+    private static final String CUT = "~";
+
+    private final UnaryOperator<String> lettering;
+    private final List<String> lines = new ArrayList<>();
+
+    private SheetText(UnaryOperator<String> lettering) {
+        this.lettering = lettering;
+    }
+
+    /**
+     * The sheet as text.
+     *
+     * @param lettering writes a line in letters that can be shown
+     */
+    public static String of(Sheet sheet, UnaryOperator<String> lettering) {
+        SheetText text = new SheetText(lettering);
+        sheet.pages().forEach(text::page);
+        text.lines.add("");
+        text.lines.add(MADE_BY);
+        return String.join("\n", text.lines) + "\n";
+    }
+
+    private void page(SheetPage page) {
+        if (!lines.isEmpty()) {
+            lines.add("");
+        }
+        hanging("", page.name());
+        lines.add("=".repeat(COLUMNS));
+        page.blocks().forEach(block -> block("", block));
+    }
+
+    /** A part of a page after a head of its first line; the rest is indented as far. */
+    private void block(String head, SheetPage.Block block) {
+        if (block instanceof SheetPage.Line line) {
+            String note = line.look() == SheetPage.Look.NOTE ? "* " : "";
+            line.text().lines().filter(each -> !each.isBlank()).forEach(each -> hanging(head + note, each));
+        } else if (block instanceof SheetPage.Rows rows) {
+            rows.rows().forEach(row -> row(head, row));
+        } else if (block instanceof SheetPage.Verse verse) {
+            verse(verse);
+        }
+    }
+
+    private void row(String head, SheetPage.Row row) {
+        String mark =
+                switch (row.weight()) {
+                    case PLAIN, STRONG -> "";
+                    case HEADING -> {
+                        lines.add("");
+                        yield "";
+                    }
+                    case ATTENTION -> "! ";
+                };
+        hanging(head + padded(row.head(), HEAD), mark + row.text());
+    }
+
+    /** Label and piston stand before what is said first, which is who sings. */
+    private void verse(SheetPage.Verse verse) {
+        lines.add("");
+        String head = padded(verse.label(), LABEL);
+        String piston = verse.piston().isBlank() ? "" : "[" + verse.piston() + "] ";
+        for (SheetPage.Block block : verse.blocks()) {
+            if (block instanceof SheetPage.Line line && line.look() == SheetPage.Look.WHO) {
+                hanging(head, piston + line.text());
+            } else {
+                block(" ".repeat(LABEL), block);
+            }
+        }
+    }
+
+    private String padded(String text, int columns) {
+        String fitting = Text.fit(lettering.apply(text), columns - 1, CUT);
+        return fitting + " ".repeat(columns - Text.columns(fitting));
+    }
+
+    /** A text after a head, wrapped under its first word. */
+    private void hanging(String head, String text) {
+        int indent = Text.columns(head);
+        String start = head;
+        for (String line : Text.wrapped(lettering.apply(text), COLUMNS - indent)) {
+            lines.add((start + line.replace('\u00a0', ' ')).stripTrailing());
+            start = " ".repeat(indent);
+        }
+    }
+}

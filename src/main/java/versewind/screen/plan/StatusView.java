@@ -1,0 +1,205 @@
+package versewind.screen.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import versewind.plan.Locks;
+import versewind.plan.Mood;
+import versewind.plan.Verse;
+import versewind.rules.Advice;
+import versewind.rules.Otherwise;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Box;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Mark;
+import versewind.screen.toolkit.ShortWords;
+import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
+import versewind.sheet.Wording;
+import versewind.sound.Balance;
+import versewind.sound.EarSeats;
+import versewind.sound.Estimate;
+
+/** The status bar: who sings and how it is played, the live levels, what has to be moved, what the program says. */
+final class StatusView {
+
+    private StatusView() {}
+
+    /** Draws it but for its last row; upward into rows that are blank, as far as what is advised needs them. */
+    static void paint(Frame frame, State state, PlanEdit work, List<Estimate> estimates, String page) {
+        int least = Layout.adviceRows(frame.height());
+        int wanted = work.verse().isPresent() ? AdviceLine.rows(work, frame.width() - 2) : least;
+        int more = Math.max(0, Math.min(wanted - least, Layout.blankRows(frame, state)));
+        int y = Layout.of(state).statusTop() - more;
+        frame.clear(0, y, frame.width(), more);
+        paintRule(frame, y, page);
+        if (work.verse().isPresent()) {
+            Verse verse = work.verse().get();
+            Estimate estimate = estimates.get(work.place().verse());
+            int limit = frame.width() - (page.isEmpty() ? 1 : Text.columns(page) + 3);
+            paintPlaying(frame, work, verse, estimate, y, limit);
+            paintLevels(frame, state, work, verse, estimate, y + 1);
+            int adviceRows = least + more;
+            if (adviceRows > 0) {
+                AdviceLine.paint(frame, state, work, y + 2, adviceRows);
+            }
+            paintMoves(frame, state, work, y + 2 + adviceRows);
+        }
+    }
+
+    private static void paintRule(Frame frame, int y, String page) {
+        frame.write(0, y, frame.mark(Mark.RULE).repeat(frame.width()), Style.FAINT);
+        if (!page.isEmpty()) {
+            frame.write(frame.width() - Text.columns(page) - 2, y, " " + page + " ", Style.FAINT);
+        }
+    }
+
+    /** Who sings and how it is played, in the rule, before a column. */
+    private static void paintPlaying(Frame frame, PlanEdit work, Verse verse, Estimate estimate, int y, int limit) {
+        List<String> parts = new ArrayList<>();
+        parts.add(verse.label());
+        parts.add(Wording.who(verse, work.plan().heading().people(), estimate));
+        if (verse.isPlayed()) {
+            parts.add(Wording.hands(work.instrument(), verse.hands()));
+        }
+        if (verse.isOptional()) {
+            parts.add("may be left out");
+        }
+        if (!verse.piston().isBlank()) {
+            parts.add("piston " + verse.piston());
+        }
+        if (verse.locks().kept() != Locks.Kept.NOTHING) {
+            parts.add(verse.locks().kept().word() + " locked");
+        }
+        if (verse.mood() != Mood.PLAIN) {
+            parts.add("to sound " + verse.mood().word());
+        }
+        verse.answer().ifPresent(answer -> parts.add("was " + answer.heard().word()));
+        int x = 1;
+        for (int i = 0; i < parts.size(); i++) {
+            String part = " " + parts.get(i) + " ";
+            int room = limit - x;
+            boolean isNeeded = i < 3 && room > 8;
+            if (Text.columns(part) <= room || isNeeded) {
+                x = frame.write(x, y, frame.fit(part, room), i == 0 ? Style.STRONG : Style.TEXT) + 1;
+            }
+        }
+    }
+
+    /** The levels in as many words as fit; the verdict always, and beside it the usual registration if it can be. */
+    private static void paintLevels(Frame frame, State state, PlanEdit work, Verse verse, Estimate estimate, int y) {
+        Optional<Piece> usual = UsualLine.of(state, work, verse).map(text -> new Piece(text, Style.TEXT));
+        Optional<Otherwise> other = Advice.on(work.sound()).otherwise(verse, estimate.balance());
+        List<Piece> fitting = List.of();
+        for (Optional<Piece> beside : List.of(usual, Optional.<Piece>empty())) {
+            for (Length length : Length.values()) {
+                if (fitting.isEmpty() || columns(fitting) > frame.width() - 2) {
+                    fitting = levels(state, verse, estimate, other, length);
+                    beside.ifPresent(fitting::add);
+                }
+            }
+        }
+        int x = 1;
+        for (Piece piece : fitting) {
+            if (x > 1) {
+                x = frame.write(x, y, " " + Mark.WALL.in(state.marks()) + " ", Style.FAINT);
+            }
+            x = frame.write(x, y, piece.text(), piece.style());
+        }
+    }
+
+    /** How much is said of a verse, from all to the least. */
+    private enum Length {
+        FULL,
+        WITHOUT_ODDS,
+        WITHOUT_READY,
+        SHORT
+    }
+
+    private record Piece(String text, Style style) {}
+
+    private static int columns(List<Piece> pieces) {
+        return pieces.stream().mapToInt(piece -> Text.columns(piece.text()) + 3).sum() - 3;
+    }
+
+    private static List<Piece> levels(
+            State state, Verse verse, Estimate estimate, Optional<Otherwise> other, Length length) {
+        List<Piece> pieces = new ArrayList<>();
+        if (!verse.isPlayed()) {
+            pieces.add(new Piece("Nobody plays", Style.TEXT));
+            return pieces;
+        }
+        pieces.add(organ(estimate, length));
+        Balance balance = estimate.balance();
+        String mark = ShortWords.mark(state.marks(), balance);
+        pieces.add(new Piece((mark + " " + Wording.verdict(balance)).strip(), ShortWords.style(balance.verdict())));
+        Wording.share(balance).ifPresent(share -> pieces.add(new Piece(share, Style.TEXT)));
+        if (length.compareTo(Length.WITHOUT_READY) < 0) {
+            other.map(each -> length == Length.FULL ? each.words() : each.shortWords())
+                    .ifPresent(words -> pieces.add(new Piece(words, Style.TEXT)));
+        }
+        return pieces;
+    }
+
+    private static Piece organ(Estimate estimate, Length length) {
+        return estimate.dynamic().isPresent()
+                ? new Piece(
+                        (length == Length.WITHOUT_ODDS ? "" : "Organ ")
+                                + estimate.dynamic().get().word(),
+                        Style.STRONG)
+                : new Piece(
+                        length == Length.SHORT ? "Organ silent" : "Organ silent: nothing that is drawn sounds",
+                        Style.TEXT);
+    }
+
+    /** The levels behind the verdict on a verse, in figures: "Organ 86±4 dB(A), 71 sone, 102 phon │ singing 84±3". */
+    static State figures(State state, PlanEdit work, Verse verse) {
+        Estimate estimate = work.estimate(verse);
+        List<String> figures = new ArrayList<>();
+        if (!estimate.isSilent()) {
+            figures.add("Organ "
+                    + level(state, estimate.organDba(), estimate.plusMinus().organDb()) + ", " + whole(estimate.sone())
+                    + " sone, " + whole(estimate.phon().orElseThrow()) + " phon");
+        }
+        if (estimate.singersDba().isPresent()) {
+            figures.add("singing "
+                    + level(state, estimate.singersDba(), estimate.plusMinus().singersDb()));
+        }
+        EarSeats.Levels ears =
+                new EarSeats(work.sound()).during(verse, work.plan().heading().people(), estimate);
+        ears.organist().ifPresent(dba -> figures.add("console " + whole(dba)));
+        ears.choir().ifPresent(dba -> figures.add("choir " + whole(dba)));
+        figures.add("lag " + whole(estimate.lagMs()) + " ms");
+        return state.says(String.join("; ", figures) + ".");
+    }
+
+    private static String level(State state, OptionalDouble dba, double plusMinusDb) {
+        return whole(dba.orElseThrow()) + plusMinus(state, plusMinusDb) + " dB(A)";
+    }
+
+    static String plusMinus(State state, double plusMinusDb) {
+        return Mark.PLUS_MINUS.in(state.marks()) + Math.max(1, Math.round(plusMinusDb));
+    }
+
+    private static String whole(double number) {
+        return Long.toString(Math.round(number));
+    }
+
+    static String signed(State state, double db) {
+        long rounded = Math.round(db);
+        return (rounded > 0 ? Mark.PLUS.in(state.marks()) : rounded < 0 ? Mark.MINUS.in(state.marks()) : "")
+                + Math.abs(rounded);
+    }
+
+    private static void paintMoves(Frame frame, State state, PlanEdit work, int y) {
+        int rows = Layout.moveRows(frame.height());
+        List<String> lines = MovesLine.of(state, work, frame.width() - 2, rows);
+        for (int row = 0; row < lines.size(); row++) {
+            frame.write(1, y + row, lines.get(row), Style.TEXT);
+        }
+        List<String> note = Text.wrapped(VerseListView.noteNotShown(work, Layout.of(state)), frame.width() - 2);
+        Box.write(frame, 1, y + lines.size(), note, Math.max(0, rows - lines.size()), Style.MESSAGE);
+    }
+}

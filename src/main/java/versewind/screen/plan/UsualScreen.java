@@ -1,0 +1,189 @@
+package versewind.screen.plan;
+
+import java.util.List;
+import java.util.Optional;
+import versewind.calibration.CalibratedOrgan;
+import versewind.calibration.Experience;
+import versewind.calibration.HeardRegistration;
+import versewind.organ.RegistrationText;
+import versewind.plan.Verse;
+import versewind.screen.state.Effect;
+import versewind.screen.state.KeyTable;
+import versewind.screen.state.PlanChanges;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.state.Screen;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Box;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.ListBox;
+import versewind.screen.toolkit.Notice;
+import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
+
+/**
+ * The registrations that are usually drawn on an organ, over the plan or the organ: a short list to recall one from.
+ *
+ * @param list by their names
+ * @param organ the organ
+ * @param owner how the organ is open
+ */
+public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner owner) implements Screen {
+
+    public static final KeyTable<UsualScreen> KEYS = KeyTable.<UsualScreen>under("Usual registrations")
+            .list("registration", (screen, by) -> new UsualScreen(screen.list.move(by), screen.organ, screen.owner))
+            .key("Enter", "take it for this verse", UsualScreen::recall)
+            .key("i", "add one", (screen, state) -> state.open(UsualForm.ofGuess(screen.organ, screen.owner)))
+            .key("e", "edit", (screen, state) -> screen.onMarked(state, heard -> screen.edit(state, heard)))
+            .key(
+                    "x, Delete",
+                    "delete",
+                    (screen, state) -> screen.onMarked(
+                            state,
+                            heard -> state.wants(screen.owner.keeping(
+                                    screen.organ.experience().without(heard), screen.organ.experience()))))
+            .key("Esc, q", "close", (screen, state) -> state.close());
+
+    private static final int WIDTH = 76;
+    private static final int NAME = 24;
+    private static final int FIXED_ROWS = 2;
+    private static final int MOST_ROWS = 10;
+
+    /** How an organ is open. */
+    enum Owner {
+        /** With the plan that is made for it. */
+        PLAN,
+        /** To be changed. */
+        ORGAN_BEING_CHANGED;
+
+        /** Keeps what its organist knows now, and in a plan what was known before, for undo. */
+        Effect keeping(Experience next, Experience before) {
+            return switch (this) {
+                case PLAN -> effects -> effects.keepExperience(next, Optional.of(before));
+                case ORGAN_BEING_CHANGED -> effects -> effects.keepExperienceOfOrgan(next);
+            };
+        }
+    }
+
+    /** What is done with the marked registration. */
+    @FunctionalInterface
+    private interface OnUsual {
+        State on(HeardRegistration usual);
+    }
+
+    static State open(State state, PlanEdit work) {
+        return open(state, work.organ(), Owner.PLAN);
+    }
+
+    /** The list; where it is empty, the form of the first. */
+    static State open(State state, CalibratedOrgan organ, Owner owner) {
+        List<HeardRegistration> heard = organ.experience().all();
+        return state.open(
+                heard.isEmpty() ? UsualForm.ofGuess(organ, owner) : new UsualScreen(ListBox.of(heard), organ, owner));
+    }
+
+    private State onMarked(State state, OnUsual action) {
+        return list.current().map(action::on).orElseGet(() -> state.says("None yet. Press i to add one."));
+    }
+
+    private State recall(State state) {
+        return onMarked(
+                state,
+                usual -> owner == Owner.ORGAN_BEING_CHANGED
+                        ? edit(state, usual)
+                        : state.onWork(work -> recalled(state.close(), work, usual)));
+    }
+
+    private static State recalled(State state, PlanEdit work, HeardRegistration usual) {
+        Optional<Verse> verse = work.verse();
+        if (verse.isEmpty()) {
+            return state.says("There is no verse to draw it in. Press i to add one.");
+        }
+        Verse after = verse.get().withRegistration(usual.registration()).withHands(usual.hands());
+        return after.equals(verse.get())
+                ? state.says("\"" + usual.name() + "\" is drawn already.")
+                : PlanChanges.change(state, work, after).says("Recalled \"" + usual.name() + "\" (u to undo).");
+    }
+
+    private State edit(State state, HeardRegistration heard) {
+        return organ.experience().usual().contains(heard)
+                ? state.open(UsualForm.of(heard, organ, owner))
+                : state.says("Feedback is as it was recorded after the service. Press x to remove it.");
+    }
+
+    /** What an organist knows was written into the organ's file. */
+    static State kept(State state, PlanEvent.UsualKept kept) {
+        CalibratedOrgan organ = kept.organ();
+        State next = state.update(
+                UsualScreen.class,
+                screen -> new UsualScreen(
+                        new ListBox<>(organ.experience().all(), screen.list.marked()), organ, screen.owner));
+        Optional<State> written = next.withFileWritten();
+        if (written.isPresent()) {
+            return written.get().says("Kept in the organ's file.");
+        }
+        return next.onWork(work -> next.with(work.on(organ, kept.before()))
+                .with(said(work.organ().experience(), organ, kept.before().isEmpty())));
+    }
+
+    /** By what is there now and was not, or was there and is not. */
+    private static Notice said(Experience before, CalibratedOrgan now, boolean isUndone) {
+        List<HeardRegistration> fresh = without(now.experience().all(), before.all());
+        List<HeardRegistration> gone = without(before.all(), now.experience().all());
+        if (isUndone) {
+            return Notice.says("Undid: " + (fresh.isEmpty() ? "kept " + names(gone) : "removed " + names(fresh)) + ".");
+        }
+        if (fresh.isEmpty()) {
+            return Notice.says("Removed " + names(gone) + " (u to undo).");
+        }
+        String kept = "Kept " + names(fresh) + " with the organ (u to undo). ";
+        return fresh.stream().anyMatch(now.contradicting()::contains)
+                ? Notice.warns(kept + (fresh.size() == 1 ? "It" : "Some of it") + " contradicts all the rest: see R.")
+                : Notice.says(kept + "R lists what is kept.");
+    }
+
+    private static List<HeardRegistration> without(List<HeardRegistration> all, List<HeardRegistration> others) {
+        return all.stream().filter(each -> !others.contains(each)).toList();
+    }
+
+    private static String names(List<HeardRegistration> heard) {
+        return heard.size() == 1 ? "\"" + heard.get(0).name() + "\"" : "feedback on " + heard.size() + " verses";
+    }
+
+    @Override
+    public KeyTable<?> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        int columns = Math.min(WIDTH, frame.width()) - 4;
+        RegistrationText text = new RegistrationText(organ.sound().organ());
+        List<String> below = list.current()
+                .map(marked -> Text.wrapped(text.format(marked.registration()), columns))
+                .orElse(List.of("None yet."));
+        boolean isOdd = list.current().filter(organ.contradicting()::contains).isPresent();
+        List<String> why = isOdd
+                ? Text.wrapped(
+                        "It contradicts all the rest. Was something else drawn, or were more or fewer people there?",
+                        columns)
+                : List.of();
+        String title = "Usual registrations of " + organ.sound().organ().name();
+        int shown = Math.min(list.size(), MOST_ROWS);
+        Box box = Box.open(frame, title, WIDTH, shown + 1 + below.size() + why.size() + FIXED_ROWS);
+        list.paint(frame, box.rows(0, shown), (heard, index, y) -> {
+            frame.write(box.x(), y, frame.fit(heard.name(), NAME - 2), Style.TEXT);
+            boolean isUsual = index < organ.experience().usual().size();
+            String of = (isUsual ? heard.heard().felt() : heard.heard().word()) + ", " + heard.people()
+                    + " people, singing " + heard.singing().word();
+            frame.write(box.x() + NAME, y, frame.fit(of, box.width() - NAME), Style.FAINT);
+        });
+        list.paintPosition(frame, box, shown, "registration");
+        box.write(frame, box.y() + shown + 1, below, Style.TEXT);
+        box.write(frame, box.y() + shown + 1 + below.size(), why, Style.BAD);
+        if (owner == Owner.PLAN) {
+            KEYS.hints(frame, box, "Enter take it", "i", "e", "x", "Esc");
+        } else {
+            KEYS.hints(frame, box, "i", "e", "x", "Esc");
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package versewind.screen.plan;
+
+import java.util.List;
+import versewind.organ.Instrument;
+import versewind.organ.NotationException;
+import versewind.organ.Pressed;
+import versewind.plan.Verse;
+import versewind.plan.Verses;
+import versewind.schema.Field;
+import versewind.schema.OrganNames;
+import versewind.schema.VerseFields;
+import versewind.screen.state.FormBox;
+import versewind.screen.state.PlanChanges;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.state.RowForm;
+
+/** The form of the current verse. */
+public final class VerseForm {
+
+    private static final List<Field<Verse, ?>> ASKED =
+            List.of(VerseFields.LABEL, VerseFields.PEOPLE, VerseFields.IN_TEN, VerseFields.PISTON, VerseFields.NOTE);
+
+    static final int LABEL = ASKED.indexOf(VerseFields.LABEL);
+    private static final int PISTON = ASKED.indexOf(VerseFields.PISTON);
+    public static final int PEOPLE = ASKED.indexOf(VerseFields.PEOPLE);
+
+    private VerseForm() {}
+
+    static FormBox of(PlanEdit work, Verse verse, int at) {
+        RowForm<Verse> row = new RowForm<>(VerseFields.TABLE, ASKED, verse, OrganNames.of(work.instrument()));
+        return FormBox.of(
+                        "Verse",
+                        row.fields(),
+                        (form, closed) -> PlanChanges.change(
+                                closed, work, labelled(onPiston(row.typed(form), verse, work.instrument()), work)))
+                .at(at);
+    }
+
+    /** A verse on another piston only if the organ has it, under its full name. */
+    private static Verse onPiston(Verse typed, Verse before, Instrument organ) {
+        if (typed.piston().equals(before.piston())) {
+            return typed;
+        }
+        try {
+            return typed.withPiston(Pressed.read(organ, typed.piston()).name(organ));
+        } catch (NotationException unknown) {
+            throw new FormBox.Wrong(PISTON, unknown.getMessage());
+        }
+    }
+
+    /** A verse whose label is left blank gets the one that it usually has. */
+    private static Verse labelled(Verse verse, PlanEdit work) {
+        return verse.label().isBlank()
+                ? verse.withLabel(Verses.usualLabel(work.verses(), work.place().verse()))
+                : verse;
+    }
+}

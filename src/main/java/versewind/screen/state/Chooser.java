@@ -1,0 +1,146 @@
+package versewind.screen.state;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import versewind.plan.Sought;
+import versewind.screen.toolkit.Box;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.ListBox;
+import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
+import versewind.screen.toolkit.TextLine;
+
+/**
+ * A list to choose from, over another screen, that is narrowed down by typing.
+ *
+ * @param title its heading
+ * @param rows all rows
+ * @param filter what was typed
+ * @param list the rows that fit
+ * @param chosen what is done with a row; without it the list is only read
+ * @param left what is done where the list is left, in the state without it
+ */
+public record Chooser(
+        String title,
+        List<Row> rows,
+        TextLine filter,
+        ListBox<Row> list,
+        Optional<Choice> chosen,
+        UnaryOperator<State> left)
+        implements Screen {
+
+    public static final KeyTable<Chooser> KEYS = KeyTable.<Chooser>under("Choosing from a list")
+            .list("row", (chooser, by) -> chooser.with(chooser.list.move(by)))
+            .key("Enter", "choose", Chooser::choose)
+            .key("Esc", "close the list", (chooser, state) -> chooser.left.apply(state.close()));
+
+    private static final int WIDTH = 76;
+
+    /** Rows of the list for which there is room even where fewer fit what was typed. */
+    private static final int USUAL_ROWS = 12;
+
+    public Chooser {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * A row.
+     *
+     * @param id what is chosen by it
+     * @param first what it says
+     * @param second what it says in less weight
+     */
+    public record Row(String id, String first, String second) {
+
+        public void paint(Frame frame, Box window, int y) {
+            int seconds = Math.min(Text.columns(second), window.width() / 2);
+            int firsts = window.width() - seconds - 2;
+            frame.write(window.x(), y, frame.fit(first, firsts), Style.TEXT);
+            frame.write(window.end() - seconds, y, frame.fit(second, seconds), Style.FAINT);
+        }
+    }
+
+    /** What is done with a row that was chosen, the list still open. */
+    @FunctionalInterface
+    public interface Choice {
+        State on(String id, State state);
+    }
+
+    /** A list of which one is chosen. */
+    public static Chooser of(String title, List<Row> rows, Choice chosen, UnaryOperator<State> left) {
+        return new Chooser(title, rows, TextLine.EMPTY, ListBox.of(rows), Optional.of(chosen), left);
+    }
+
+    /** A list that is only read. */
+    public static Chooser read(String title, List<Row> rows) {
+        return new Chooser(title, rows, TextLine.EMPTY, ListBox.of(rows), Optional.empty(), UnaryOperator.identity());
+    }
+
+    /** Of some rows, those that hold every word typed. */
+    public static List<Row> fitting(List<Row> rows, String typed) {
+        Sought sought = Sought.of(typed);
+        return rows.stream()
+                .filter(row -> sought.isIn(row.id() + " " + row.first() + " " + row.second()))
+                .toList();
+    }
+
+    private Chooser with(ListBox<Row> other) {
+        return new Chooser(title, rows, filter, other, chosen, left);
+    }
+
+    /** With something else typed; the caret alone leaves the row that is marked. */
+    private Chooser with(TextLine line) {
+        ListBox<Row> fitting = line.text().equals(filter.text()) ? list : ListBox.of(fitting(rows, line.text()));
+        return new Chooser(title, rows, line, fitting, chosen, left);
+    }
+
+    private State choose(State state) {
+        if (list.isEmpty()) {
+            return state.says("Nothing in the list matches the filter.");
+        }
+        String id = list.current().orElseThrow().id();
+        return chosen.map(choice -> choice.on(id, state)).orElseGet(state::close);
+    }
+
+    @Override
+    public KeyTable<?> keys() {
+        return KEYS;
+    }
+
+    @Override
+    public boolean takesText() {
+        return true;
+    }
+
+    @Override
+    public State typed(Key key, State state) {
+        return state.show(with(filter.after(key)));
+    }
+
+    @Override
+    public State pasted(String text, State state) {
+        return state.show(with(filter.typed(text)));
+    }
+
+    @Override
+    public void paint(Frame frame, State state) {
+        int wanted = Math.max(list.size(), Math.min(rows.size(), USUAL_ROWS)) + 4;
+        Box box = Box.open(frame, title, WIDTH, wanted);
+        int x = frame.write(box.x(), box.y(), "Filter: ", Style.TEXT);
+        filter.paint(frame, x, box.y(), box.end() - x, true);
+        Box window = box.rows(1, box.height() - 3);
+        list.paint(frame, window, (row, index, y) -> row.paint(frame, window, y));
+        list.paintPosition(frame, box, window.height(), "row");
+        if (list.isEmpty()) {
+            String none = rows.isEmpty() ? "None yet." : "Nothing matches the filter.";
+            frame.write(box.x(), box.y() + 1, none, Style.FAINT);
+        }
+        if (chosen.isEmpty()) {
+            KEYS.hints(frame, box, "Esc");
+        } else {
+            KEYS.hints(frame, box, "Enter", "Esc");
+        }
+    }
+}

@@ -1,0 +1,45 @@
+package versewind.screen.state;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import versewind.schema.Field;
+import versewind.schema.OrganNames;
+import versewind.schema.Refused;
+import versewind.schema.Table;
+
+/**
+ * Some fields of a table as a form.
+ *
+ * @param table all fields of the value
+ * @param asked the fields that are asked for, from top to bottom
+ * @param value the value before
+ * @param names the names of the organ's parts
+ */
+public record RowForm<T>(Table<T> table, List<Field<T, ?>> asked, T value, OrganNames names) {
+
+    public RowForm {
+        asked = List.copyOf(asked);
+    }
+
+    /** The fields with what they hold now. */
+    public List<FormBox.Field> fields() {
+        return asked.stream()
+                .map(field -> FormBox.Field.of(field.label(), field.typed(value, names), field.hint()))
+                .toList();
+    }
+
+    /** The value with what was typed into the first fields of a form. */
+    public T typed(FormBox form) {
+        try {
+            return table.read(
+                    field -> asked.contains(field) ? form.text(asked.indexOf(field)) : field.typed(value, names),
+                    names);
+        } catch (Refused wrong) {
+            int at = IntStream.range(0, asked.size())
+                    .filter(i -> asked.get(i).column().equals(wrong.place()))
+                    .findFirst()
+                    .orElse(0);
+            throw new FormBox.Wrong(at, asked.get(at).label() + ": " + wrong.problemAndRemedy());
+        }
+    }
+}

@@ -1,0 +1,150 @@
+package versewind.screen.state;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import versewind.plan.ChurchDay;
+import versewind.plan.ChurchYear;
+import versewind.plan.Plan;
+import versewind.plan.Player;
+import versewind.plan.ServiceHeading;
+import versewind.plan.Verse;
+import versewind.schema.Field;
+import versewind.schema.OrganNames;
+import versewind.schema.Refused;
+import versewind.schema.ServiceFields;
+
+/** The forms of a service: the open one, a new one, a copy of one, and its title alone. */
+public final class ServiceForm {
+
+    private static final List<Field<Plan, ?>> ASKED = List.of(
+            ServiceFields.TITLE,
+            ServiceFields.DATE,
+            ServiceFields.OCCASION,
+            ServiceFields.PEOPLE,
+            ServiceFields.IN_TEN,
+            ServiceFields.PLAYER,
+            ServiceFields.NOTES,
+            ServiceFields.SECONDS_A_MOVE);
+
+    private static final List<Field<Plan, ?>> OF_NEW_PLAN =
+            ASKED.subList(0, ASKED.indexOf(ServiceFields.SECONDS_A_MOVE));
+
+    private static final List<Field<Plan, ?>> OF_COPY =
+            List.of(ServiceFields.TITLE, ServiceFields.DATE, ServiceFields.NOTES);
+
+    private static final int TITLE = ASKED.indexOf(ServiceFields.TITLE);
+    private static final int DATE = ASKED.indexOf(ServiceFields.DATE);
+
+    private static final int USUAL_PEOPLE = 100;
+
+    private ServiceForm() {}
+
+    /** The heading of the open plan. */
+    public static FormBox of(PlanEdit work) {
+        RowForm<Plan> row = row(ASKED, work.plan());
+        return FormBox.of(
+                "Service",
+                fields(row),
+                (form, closed) ->
+                        PlanChanges.edit(closed, work, work.plan().withHeading(heading(form, row)), work.place()));
+    }
+
+    private static RowForm<Plan> row(List<Field<Plan, ?>> asked, Plan plan) {
+        return new RowForm<>(ServiceFields.HEAD, asked, plan, OrganNames.NONE);
+    }
+
+    private static List<FormBox.Field> fields(RowForm<Plan> row) {
+        List<FormBox.Field> fields = new ArrayList<>(row.fields());
+        FormBox.Field date = fields.get(DATE);
+        fields.set(DATE, new FormBox.Field(date.name(), date.line(), ServiceForm::dayOrHint, date.was()));
+        return fields;
+    }
+
+    private static ServiceHeading heading(FormBox form, RowForm<Plan> row) {
+        title(form);
+        return row.typed(form).heading();
+    }
+
+    /** The day in the church's year, once it can be read. */
+    private static String dayOrHint(String typed) {
+        try {
+            return ServiceFields.DATE
+                    .parse(typed)
+                    .flatMap(ChurchYear::day)
+                    .map(ChurchDay::summary)
+                    .orElse(ServiceFields.DATE.hint());
+        } catch (Refused noDateYet) {
+            return ServiceFields.DATE.hint();
+        }
+    }
+
+    /** A new plan for an instrument, for the next Sunday. */
+    public static FormBox ofNewPlan(State state, String instrument, Player player) {
+        ServiceHeading heading =
+                new ServiceHeading("", Optional.of(nextSunday(state)), USUAL_PEOPLE, "").withPlayer(player);
+        RowForm<Plan> row = row(OF_NEW_PLAN, new Plan(heading, instrument, List.of()));
+        return FormBox.of("New plan for " + instrument, fields(row), (form, closed) -> {
+                    ServiceHeading made = heading(form, row);
+                    return Leaving.afterAsking(closed.open(form), effects -> effects.createPlan(made, instrument));
+                })
+                .leaving((form, closed) -> closed.left());
+    }
+
+    /** A new plan with the hymns of an old one. */
+    public static FormBox ofPlanFrom(State state, String old, String title) {
+        ServiceHeading heading = new ServiceHeading("", Optional.of(nextSunday(state)), USUAL_PEOPLE, "");
+        RowForm<Plan> row = row(OF_COPY, new Plan(heading, old, List.of()));
+        List<FormBox.Field> fields = fields(row);
+        fields.add(
+                FormBox.Field.of("People", "", "how many people are expected; blank for as many as in the old plan"));
+        return FormBox.of("New plan from \"" + title + "\"", fields, (form, closed) -> {
+                    ServiceHeading made = heading(form, row);
+                    OptionalInt people = form.numberIfAny(OF_COPY.size(), 1, Verse.MOST_PEOPLE);
+                    return Leaving.afterAsking(
+                            closed.open(form),
+                            effects -> effects.copyPlan(old, made.title(), made.date(), people, made.notes()));
+                })
+                .leaving((form, closed) -> closed.left());
+    }
+
+    private static LocalDate nextSunday(State state) {
+        return state.today().plusDays(7 - state.today().getDayOfWeek().getValue() % 7);
+    }
+
+    /** Another title for a plan of the library. */
+    public static FormBox ofRename(String id, String was) {
+        return ofTitle("Rename", was, (form, closed) -> {
+            String title = title(form);
+            return closed.wants(effects -> effects.renamePlan(id, title));
+        });
+    }
+
+    /** The open plan under another title, in a file of its own. */
+    public static FormBox ofSaveUnder(PlanEdit work) {
+        return ofTitle(
+                "Save under another title",
+                work.plan().heading().title(),
+                (form, closed) -> saveUnder(closed, work, title(form)));
+    }
+
+    private static State saveUnder(State state, PlanEdit work, String title) {
+        ServiceHeading heading = work.plan().heading().withTitle(title);
+        PlanEdit after = work.with(work.history().to(work.plan().withHeading(heading)));
+        return state.with(after).wants(effects -> effects.saveUnder(after.plan()));
+    }
+
+    private static FormBox ofTitle(String title, String was, FormBox.Action kept) {
+        String hint = "the name of the service, and of its file";
+        return FormBox.of(title, List.of(FormBox.Field.of("Title", was, hint)), kept);
+    }
+
+    private static String title(FormBox form) {
+        if (form.isBlank(TITLE)) {
+            throw new FormBox.Wrong(TITLE, "A service needs a title.");
+        }
+        return form.text(TITLE);
+    }
+}

@@ -1,0 +1,67 @@
+package versewind.screen.toolkit;
+
+/** A mark that the screen is drawn with, in Unicode and in ASCII. */
+public enum Mark {
+    /** Before a stop that is drawn. */
+    DRAWN("●", "#"),
+    /** Before a stop that is in. */
+    IN("·", "."),
+    /** Before the current verse or row. */
+    HERE("▸", ">"),
+    /** Where text was cut. */
+    CUT("…", "~"),
+    /** A piece of a rule across. */
+    RULE("─", "-"),
+    /** A piece of a rule down. */
+    WALL("│", "|"),
+    /** The organ is too weak for the singers. */
+    WEAK("▼", "V"),
+    /** The same, and not sure. */
+    PERHAPS_WEAK("▽", "v"),
+    /** The organ is only just right for the singers. */
+    ONLY_JUST("◆", "O"),
+    /** The same, and not sure. */
+    PERHAPS_ONLY_JUST("◇", "o"),
+    /** The organ is right for the singers. */
+    RIGHT("■", "="),
+    /** The same, and not sure. */
+    PERHAPS_RIGHT("□", "-"),
+    /** The organ is too strong for the singers. */
+    STRONG("▲", "A"),
+    /** The same, and not sure. */
+    PERHAPS_STRONG("△", "^"),
+    /** The plan is not saved. */
+    UNSAVED("▪", "*"),
+    /** There is more to the left. */
+    MORE_LEFT("◂", "<"),
+    /** There is more to the right. */
+    MORE_RIGHT("▸", ">"),
+    /** Before beats a minute. */
+    BEAT("♩", "beat "),
+    /** Before what is drawn. */
+    PLUS("+", "+"),
+    /** Before what is put in. */
+    MINUS("−", "-"),
+    /** Between a level and its uncertainty. */
+    PLUS_MINUS("±", "+-"),
+    /** Where the organ begins to be right, in a bar. */
+    EDGE("┃", "!"),
+    /** Before a stop that a proposal has to draw. */
+    ALWAYS("!", "!"),
+    /** Before a stop that a proposal must not draw. */
+    NEVER("×", "x"),
+    /** A cell that is filled. */
+    FULL("█", "#");
+
+    private final String unicode;
+    private final String ascii;
+
+    Mark(String unicode, String ascii) {
+        this.unicode = unicode;
+        this.ascii = ascii;
+    }
+
+    public String in(Marks marks) {
+        return marks == Marks.UNICODE ? unicode : ascii;
+    }
+}

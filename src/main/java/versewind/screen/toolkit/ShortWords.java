@@ -1,0 +1,57 @@
+package versewind.screen.toolkit;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import versewind.organ.BoxPosition;
+import versewind.sound.Balance;
+import versewind.sound.Verdict;
+
+/** The short words with which the screen names things where room is scarce. */
+public final class ShortWords {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
+
+    private ShortWords() {}
+
+    /** A date as people say it: "Sun 4 Oct 2026". */
+    public static String day(LocalDate date) {
+        return DAY.format(date);
+    }
+
+    /** The shape of a verdict, plain where it is sure and hollow where it is not. */
+    public static String mark(Marks marks, Balance balance) {
+        boolean isSure = balance.isSure();
+        return switch (balance.verdict()) {
+            case LOST, NO_TUNE, BURIED -> (isSure ? Mark.WEAK : Mark.PERHAPS_WEAK).in(marks);
+            case LEAD_ONLY_JUST, SOLO_LINE_ONLY_JUST, VOICE_ONLY_JUST ->
+                (isSure ? Mark.ONLY_JUST : Mark.PERHAPS_ONLY_JUST).in(marks);
+            case LEADS, CLEAR, STANDS_OUT -> (isSure ? Mark.RIGHT : Mark.PERHAPS_RIGHT).in(marks);
+            case TOO_STRONG, COVERED -> (isSure ? Mark.STRONG : Mark.PERHAPS_STRONG).in(marks);
+            case ORGAN_ALONE, UNACCOMPANIED -> " ";
+        };
+    }
+
+    public static Style style(Verdict verdict) {
+        return switch (verdict) {
+            case LOST, NO_TUNE, BURIED, TOO_STRONG, COVERED -> Style.BAD;
+            case LEAD_ONLY_JUST, VOICE_ONLY_JUST, SOLO_LINE_ONLY_JUST -> Style.NEAR;
+            case LEADS, CLEAR, STANDS_OUT -> Style.GOOD;
+            case ORGAN_ALONE, UNACCOMPANIED -> Style.FAINT;
+        };
+    }
+
+    /** How far a box stands open, in eight letters at most. */
+    public static String box(BoxPosition position) {
+        return switch (position) {
+            case CLOSED -> "box shut";
+            case QUARTER -> "box 1/4";
+            case HALF -> "box 1/2";
+            case THREE_QUARTERS -> "box 3/4";
+            case OPEN -> "box open";
+        };
+    }
+
+    public static int longestBox() {
+        return "box open".length();
+    }
+}

@@ -1,0 +1,129 @@
+package versewind.screen.toolkit;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** Text from files and keyboards, made harmless and measured in columns. */
+public final class Text {
+
+    /** What stands for a character that cannot be shown. */
+    private static final int NOT_SHOWN = '?';
+
+    private static final Pattern BREAK = Pattern.compile("\\R");
+
+    private Text() {}
+
+    /**
+     * The text with composed accents and a visible mark for every character that would move the cursor, reorder the row
+     * or show nothing: controls, format characters, line separators, lone surrogates, private and unassigned ones.
+     */
+    public static String clean(String text) {
+        if (isPlain(text)) {
+            return text;
+        }
+        StringBuilder clean = new StringBuilder(text.length());
+        Normalizer.normalize(text, Normalizer.Form.NFC)
+                .codePoints()
+                .forEach(point -> clean.appendCodePoint(isShown(point) ? point : NOT_SHOWN));
+        return clean.toString();
+    }
+
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' || c > '~') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isShown(int point) {
+        return switch (Character.getType(point)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
+                    Character.SURROGATE,
+                    Character.PRIVATE_USE,
+                    Character.UNASSIGNED -> false;
+            default -> true;
+        };
+    }
+
+    /** Columns that a code point takes: 0 for an accent that stands over the one before, 2 for wide ones, else 1. */
+    public static int columns(int point) {
+        if (point < 0x300) {
+            return 1;
+        }
+        int type = Character.getType(point);
+        if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK) {
+            return 0;
+        }
+        return WideCharacters.contain(point) ? 2 : 1;
+    }
+
+    /** Columns that a text takes when it is shown. */
+    public static int columns(String text) {
+        return isPlain(text)
+                ? text.length()
+                : clean(text).codePoints().map(Text::columns).sum();
+    }
+
+    /** The text cut to a number of columns, with a mark where something was cut. */
+    public static String fit(String text, int columns, String cutMark) {
+        String clean = clean(text);
+        if (columns(clean) <= columns) {
+            return clean;
+        }
+        int room = columns - columns(cutMark);
+        StringBuilder fitting = new StringBuilder();
+        int used = 0;
+        for (int point : clean.codePoints().toArray()) {
+            used += columns(point);
+            if (used > room) {
+                break;
+            }
+            fitting.appendCodePoint(point);
+        }
+        return room < 0 ? "" : fitting + cutMark;
+    }
+
+    /**
+     * The text in lines of so many columns, broken where it is broken, between words, and within a word that is longer
+     * than a line.
+     */
+    public static List<String> wrapped(String text, int columns) {
+        return BREAK.splitAsStream(text)
+                .flatMap(line -> wrappedLine(line, columns).stream())
+                .toList();
+    }
+
+    private static List<String> wrappedLine(String text, int columns) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : clean(text).split(" ", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (columns(longer) <= columns) {
+                line = longer;
+                continue;
+            }
+            if (!line.isEmpty()) {
+                lines.add(line);
+            }
+            line = word;
+            while (columns(line) > columns) {
+                String part = fit(line, columns, "");
+                if (part.isEmpty()) {
+                    return lines;
+                }
+                lines.add(part);
+                line = line.substring(part.length());
+            }
+        }
+        lines.add(line);
+        return lines;
+    }
+}

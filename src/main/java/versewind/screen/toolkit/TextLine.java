@@ -1,0 +1,91 @@
+package versewind.screen.toolkit;
+
+import java.util.regex.Pattern;
+
+/**
+ * A line of text being typed.
+ *
+ * @param text what it holds
+ * @param caret where the next character goes, counted in UTF-16 units from the start
+ */
+public record TextLine(String text, int caret) {
+
+    /** The longest text that a field takes, in UTF-16 units. */
+    public static final int LONGEST = 2000;
+
+    private static final Pattern BREAKS_AROUND = Pattern.compile("^\\R+|\\R+$");
+    private static final Pattern BREAK_OR_TAB = Pattern.compile("\\R|\\t");
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cc}");
+
+    public static final TextLine EMPTY = new TextLine("", 0);
+
+    /** A line that holds a text, the caret at its end. */
+    public static TextLine of(String text) {
+        return new TextLine(text, text.length());
+    }
+
+    /**
+     * With text typed or pasted at the caret, if it has room. Line breaks and tabs in it become spaces, but line breaks
+     * around it and control characters are left out.
+     */
+    public TextLine typed(String more) {
+        String line = harmless(more);
+        return hasRoomFor(more)
+                ? new TextLine(text.substring(0, caret) + line + text.substring(caret), caret + line.length())
+                : this;
+    }
+
+    /** Whether a text still fits. */
+    public boolean hasRoomFor(String more) {
+        return text.length() + harmless(more).length() <= LONGEST;
+    }
+
+    private static String harmless(String text) {
+        String trimmed = BREAKS_AROUND.matcher(text).replaceAll("");
+        String line = BREAK_OR_TAB.matcher(trimmed).replaceAll(" ");
+        return CONTROL.matcher(line).replaceAll("");
+    }
+
+    /** After a key that edits a line; the same for every other key. */
+    public TextLine after(Key key) {
+        if (key.control()) {
+            return key.character() == 'u' ? new TextLine(text.substring(caret), 0) : this;
+        }
+        return switch (key.named()) {
+            case CHARACTER -> typed(Character.toString(key.character()));
+            case LEFT -> new TextLine(text, before());
+            case RIGHT -> new TextLine(text, behind());
+            case HOME -> new TextLine(text, 0);
+            case END -> of(text);
+            case BACKSPACE -> new TextLine(text.substring(0, before()) + text.substring(caret), before());
+            case DELETE -> new TextLine(text.substring(0, caret) + text.substring(behind()), caret);
+            case UP, DOWN, PAGE_UP, PAGE_DOWN, ENTER, ESCAPE, TAB, BACK_TAB, INSERT -> this;
+            case F1, F2, F3, F4, F5, F6, F7, F8, F9, F10, F11, F12 -> this;
+        };
+    }
+
+    /**
+     * Draws the field that holds it; a long text is moved so that the caret of the field that is typed into is seen.
+     */
+    public void paint(Frame frame, int x, int y, int width, boolean here) {
+        frame.write(x, y, " ".repeat(width), Style.FIELD);
+        int before = Text.columns(text.substring(0, caret));
+        int skip = here ? Math.max(0, before - width + 1) : 0;
+        int start = 0;
+        while (start < text.length() && Text.columns(text.substring(0, start)) < skip) {
+            start = text.offsetByCodePoints(start, 1);
+        }
+        frame.write(x, y, text.substring(start), Style.FIELD, x + width);
+        if (here) {
+            frame.caret(x + before - Text.columns(text.substring(0, start)), y);
+        }
+    }
+
+    private int before() {
+        return caret == 0 ? 0 : text.offsetByCodePoints(caret, -1);
+    }
+
+    private int behind() {
+        return caret == text.length() ? caret : text.offsetByCodePoints(caret, 1);
+    }
+}

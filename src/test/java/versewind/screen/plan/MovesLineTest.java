@@ -1,0 +1,127 @@
+package versewind.screen.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import versewind.screen.Desk;
+import versewind.screen.toolkit.Text;
+
+class MovesLineTest {
+
+    private static List<String> lines(Desk desk, int columns, int rows) {
+        return MovesLine.of(desk.state(), desk.work(), columns, rows);
+    }
+
+    private static String line(Desk desk) {
+        return String.join("|", lines(desk, 78, 2));
+    }
+
+    /** The parish organ, a hymn of an introduction and a verse, nothing drawn, at the verse. */
+    private static Desk atVerse() {
+        return Desk.blank().press("I", "<Tab>", "'A hymn'", "<Up>", "<Up>", "<Backspace>", "'1'", "<Enter>", "n");
+    }
+
+    @Test
+    void before_the_first_verse_of_a_service_all_that_is_drawn_is_set() {
+        assertThat(line(Desk.with("harvest-festival", 80, 24))).isEqualTo("Before the service: 10 to set");
+    }
+
+    @Test
+    void before_a_service_that_begins_in_silence_there_is_nothing_to_draw() {
+        assertThat(line(atVerse().press("p"))).isEqualTo("Before the service: nothing to draw");
+    }
+
+    @Test
+    void a_box_that_is_not_open_is_set_before_the_service() {
+        assertThat(line(atVerse().press("p", ">"))).isEqualTo("Before the service: 1 to set");
+    }
+
+    @Test
+    void where_nothing_changes_nothing_moves() {
+        assertThat(line(atVerse())).isEqualTo("From Intro, no changes.");
+    }
+
+    @Test
+    void one_stop_is_one_movement() {
+        assertThat(line(atVerse().press("<Home>", " "))).isEqualTo("From Intro, 1 change:  Great + Bourdon 16");
+    }
+
+    @Test
+    void a_stop_put_in_has_the_other_sign() {
+        assertThat(line(atVerse().press("p", "<Home>", " ", "n")))
+                .isEqualTo("From Intro, 1 change:  Great − Bourdon 16");
+    }
+
+    @Test
+    void a_tremulant_is_told_with_its_division() {
+        assertThat(line(atVerse().press("/", "'trem'", "<Enter>", " ")))
+                .isEqualTo("From Intro, 1 change:  Swell + Tremulant");
+    }
+
+    @Test
+    void couplers_are_told_together() {
+        assertThat(line(atVerse().press("/", "'swell to g'", "<Enter>", " ", "<Down>", " ")))
+                .isEqualTo("From Intro, 2 changes:  Couplers + Swell to Great, Swell to Pedal");
+    }
+
+    @Test
+    void a_box_is_told_by_where_it_goes() {
+        assertThat(line(atVerse().press(">"))).isEqualTo("From Intro, 1 change:  Swell box 3/4");
+    }
+
+    @Test
+    void the_first_verse_of_a_hymn_follows_the_last_of_the_hymn_before() {
+        assertThat(line(Desk.with("harvest-festival", 80, 24).press("]"))).startsWith("From Last ");
+    }
+
+    @Test
+    void a_hymn_without_verses_is_passed_over() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("]", "x", "x", "x", "x", "x", "]");
+        assertThat(line(desk)).startsWith("From Last ");
+    }
+
+    @Test
+    void without_a_verse_nothing_is_said() {
+        assertThat(lines(Desk.blank(), 78, 2)).isEmpty();
+    }
+
+    @Test
+    void where_names_do_not_fit_knobs_are_counted() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("n");
+        assertThat(lines(desk, 70, 1))
+                .containsExactly("From Intro, piston G4, or 6 by hand:  Great +2  Swell +2  Pedal +2");
+    }
+
+    @Test
+    void where_not_even_numbers_fit_the_movements_are_counted() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("n");
+        assertThat(lines(desk, 58, 1)).containsExactly("From Intro, piston G4, or 6 by hand");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "harvest-festival",
+                "easter-cathedral",
+                "wedding",
+                "ash-wednesday",
+                "advent-candlelight",
+                "ordinary-sunday"
+            })
+    void the_movements_never_take_more_room_than_there_is(String plan) {
+        Desk desk = Desk.with(plan, 80, 24).press("<Tab>");
+        while (!desk.said().equals("This is the end of the service.")) {
+            for (int columns = 58; columns < 200; columns += 4) {
+                int most = columns;
+                assertThat(lines(desk, columns, 2))
+                        .as("%s, %d columns", desk.work().place(), columns)
+                        .hasSizeLessThanOrEqualTo(2)
+                        .allMatch(line -> Text.columns(line) <= most);
+            }
+            desk.press("<Down>");
+        }
+    }
+}
