@@ -4,9 +4,9 @@ import static versewind.cli.CalcCommand.FEET;
 import static versewind.cli.CalcCommand.PARTS;
 
 import java.util.List;
+import versewind.acoustics.NoiseDose;
 import versewind.acoustics.NoiseDose.EuropeanValue;
 import versewind.acoustics.NoiseDose.Exposure;
-import versewind.acoustics.NoiseDose;
 import versewind.organ.Footage;
 import versewind.organ.NotationException;
 import versewind.rules.Caution;

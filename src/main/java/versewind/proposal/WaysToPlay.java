@@ -2,8 +2,8 @@ package versewind.proposal;
 
 import java.util.ArrayList;
 import java.util.List;
-import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Player;

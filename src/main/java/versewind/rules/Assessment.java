@@ -11,8 +11,8 @@ import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.sound.Estimate;
-import versewind.sound.OrganSound.LevelStep;
 import versewind.sound.OrganSound;
+import versewind.sound.OrganSound.LevelStep;
 
 /**
  * How every verse of a plan is estimated to sound.

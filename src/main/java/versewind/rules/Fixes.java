@@ -8,8 +8,8 @@ import java.util.stream.Stream;
 import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.organ.Registration;
-import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.HandsAndFeet.Layout;
 
 /**
  * What may fix a broken rule of choruses, the likeliest first; each is tried before it is offered. Common practice, no

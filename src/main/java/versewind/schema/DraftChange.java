@@ -9,10 +9,10 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.IntFunction;
 import versewind.organ.Division;
-import versewind.organ.FormerNames.Now;
 import versewind.organ.FormerNames;
-import versewind.organ.Instrument.Knob;
+import versewind.organ.FormerNames.Now;
 import versewind.organ.Instrument;
+import versewind.organ.Instrument.Knob;
 import versewind.organ.StopName;
 
 /**

@@ -6,11 +6,11 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import versewind.acoustics.AbsorptionTable;
+import versewind.organ.Room;
 import versewind.organ.Room.Distances;
 import versewind.organ.Room.MeasuredTimes;
 import versewind.organ.Room.Surface;
 import versewind.organ.Room.Surfaces;
-import versewind.organ.Room;
 import versewind.schema.Field.Layout;
 import versewind.sound.PossibleRoom;
 

@@ -16,8 +16,8 @@ import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Knobs;
 import versewind.organ.Registration;
-import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.HandsAndFeet.Layout;
 import versewind.rules.BuildingStep;
 
 class ServiceOptimizerTest {

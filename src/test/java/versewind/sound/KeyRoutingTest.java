@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import versewind.organ.Action;
-import versewind.organ.Coupler.Kind;
 import versewind.organ.Coupler;
+import versewind.organ.Coupler.Kind;
 import versewind.organ.Division;
 import versewind.organ.Family;
 import versewind.organ.IndexSet;
@@ -19,8 +19,8 @@ import versewind.organ.Instrument;
 import versewind.organ.Pipe;
 import versewind.organ.Pistons;
 import versewind.organ.Stop;
-import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.HandsAndFeet.Layout;
 
 /** Rules of common practice. Parts are written S A T, b in the hand, B on the pedal; ' an octave up, , down. */
 class KeyRoutingTest {

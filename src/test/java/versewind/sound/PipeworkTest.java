@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Action;
 import versewind.organ.BoxPosition;
-import versewind.organ.Coupler.Kind;
 import versewind.organ.Coupler;
+import versewind.organ.Coupler.Kind;
 import versewind.organ.Division;
 import versewind.organ.Family;
 import versewind.organ.Footage;
@@ -22,8 +22,8 @@ import versewind.organ.Registration;
 import versewind.organ.Stop;
 import versewind.organ.StopName;
 import versewind.organ.SwellBox;
-import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.HandsAndFeet.Layout;
 
 /** One rank of 8 ft in a box that is also drawn at 16, 4 and 2 2/3 ft and from the pedal. */
 class PipeworkTest {

@@ -21,8 +21,8 @@ import versewind.organ.Registration;
 import versewind.organ.Stop;
 import versewind.organ.StopName;
 import versewind.organ.SwellBox;
-import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mode;
 import versewind.plan.Singing;
 

@@ -14,8 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.screen.state.Event;
-import versewind.screen.toolkit.Key.Named;
 import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.Key.Named;
 
 class KeyReaderTest {
 

@@ -2,8 +2,8 @@ package versewind.screen.plan;
 
 import java.util.List;
 import java.util.stream.Stream;
-import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mood;
 import versewind.plan.Singing;
 import versewind.plan.SungBy;

@@ -1,0 +1,2 @@
+/** The plans and organs of the library. */
+package versewind.screen.library;
