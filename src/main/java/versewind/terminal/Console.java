@@ -13,8 +13,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import versewind.screen.Event;
-import versewind.screen.Frame;
+import versewind.screen.state.Event;
+import versewind.screen.toolkit.Frame;
 
 /**
  * The terminal that the program was started in: full screen while this is open, restored by {@link #close()}.

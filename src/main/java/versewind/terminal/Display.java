@@ -2,8 +2,8 @@ package versewind.terminal;
 
 import java.time.Duration;
 import java.util.Optional;
-import versewind.screen.Event;
-import versewind.screen.Frame;
+import versewind.screen.state.Event;
+import versewind.screen.toolkit.Frame;
 
 /**
  * Where the full screen is seen and its keys come from: the terminal that the program was started in ({@link Console})

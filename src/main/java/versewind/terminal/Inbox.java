@@ -6,7 +6,7 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
-import versewind.screen.Event;
+import versewind.screen.state.Event;
 
 /** Keys, pastes, resizes, outcomes and the hangup, in the order in which they happened. Any thread may add to it. */
 final class Inbox {

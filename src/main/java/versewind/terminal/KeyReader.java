@@ -13,7 +13,7 @@ import java.io.InputStreamReader;
 import java.nio.charset.Charset;
 import java.util.List;
 import java.util.Optional;
-import versewind.screen.Event;
+import versewind.screen.state.Event;
 
 /** Reads keys and pastes from the bytes that a terminal sends; Lanterna decodes them. */
 final class KeyReader {
