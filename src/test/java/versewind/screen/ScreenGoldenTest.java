@@ -197,7 +197,7 @@ class ScreenGoldenTest {
                         Desk.with("ash-wednesday", 80, 24).press("n", "f"),
                         "No remarks.",
                         "How to play V1",
-                        "The farthest singers hear 44 ms late"),
+                        "Breathe 2 beats between verses"),
                 new Case(
                         "silence-form-80x24",
                         Desk.with("harvest-festival", 80, 24).press("f", "x"),
