@@ -3,9 +3,9 @@ package versewind.terminal;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import java.util.Optional;
-import versewind.screen.toolkit.Key.Named;
 import versewind.screen.state.Event;
 import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.Key.Named;
 
 /** Lanterna's key strokes as events. Two strokes may be one event, so a stream of them needs one of these. */
 final class KeyStrokes {
