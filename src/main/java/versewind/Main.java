@@ -59,6 +59,17 @@ public final class Main {
         return columns > 0 ? OptionalInt.of(columns) : OptionalInt.empty();
     }
 
+    /** The day that the launcher read from the clock, YYYY-MM-DD: Java's own needs its time zones, 14 ms. */
+    private static LocalDate today() {
+        String told = System.getProperty("versewind.today", "");
+        return told.length() == 10
+                ? LocalDate.of(
+                        Integer.parseInt(told.substring(0, 4)),
+                        Integer.parseInt(told.substring(5, 7)),
+                        Integer.parseInt(told.substring(8)))
+                : LocalDate.now(ZoneId.systemDefault());
+    }
+
     private static void writeError(String text) {
         System.err.print(text);
         System.err.flush();
@@ -75,7 +86,7 @@ public final class Main {
                             System.getenv(),
                             System.in,
                             charset,
-                            LocalDate.now(ZoneId.systemDefault()),
+                            today(),
                             Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
                                     .orElse("(not packaged)"),
                             meanwhile,

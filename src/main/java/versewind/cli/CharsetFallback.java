@@ -4,7 +4,6 @@ import java.nio.charset.Charset;
 import java.nio.charset.CharsetEncoder;
 import java.text.Normalizer;
 import java.util.Map;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import versewind.screen.toolkit.Text;
 
@@ -13,7 +12,6 @@ import versewind.screen.toolkit.Text;
  * accents or become the nearest ASCII.
  */
 final class CharsetFallback {
-    private static final Pattern MARKS = Pattern.compile("\\p{M}+");
     private static final Map<Integer, String> TYPEWRITTEN = Map.ofEntries(
             Map.entry(0x2018, "'"),
             Map.entry(0x2019, "'"),
@@ -59,8 +57,7 @@ final class CharsetFallback {
         if (Text.columns(point) == 0) {
             return "";
         }
-        String apart =
-                MARKS.matcher(Normalizer.normalize(as, Normalizer.Form.NFKD)).replaceAll("");
+        String apart = Normalizer.normalize(as, Normalizer.Form.NFKD).replaceAll("\\p{M}+", "");
         StringBuilder typewritten = new StringBuilder();
         apart.codePoints()
                 .forEach(each -> typewritten.append(TYPEWRITTEN.getOrDefault(each, Character.toString(each))));

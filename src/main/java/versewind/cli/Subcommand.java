@@ -43,6 +43,11 @@ enum Subcommand {
     /** The subcommand of this word. */
     static Optional<Subcommand> of(String word) {
         String today = word.equals(RECKON) ? CALC.word() : word;
-        return Arrays.stream(values()).filter(each -> each.word().equals(today)).findFirst();
+        for (Subcommand each : values()) {
+            if (each.word().equals(today)) {
+                return Optional.of(each);
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -130,11 +130,30 @@ public final class ServiceFields {
         }
 
         private static Optional<LocalDate> parsed(String written) {
+            // without LocalDate.parse, which is slow when it is first called
+            boolean isShaped = written.length() == LENGTH && written.charAt(4) == '-' && written.charAt(7) == '-';
             try {
-                return written.length() == LENGTH ? Optional.of(LocalDate.parse(written)) : Optional.empty();
+                return isShaped
+                        ? Optional.of(LocalDate.of(
+                                digits(written.substring(0, 4)),
+                                digits(written.substring(5, 7)),
+                                digits(written.substring(8))))
+                        : Optional.empty();
             } catch (DateTimeException notADay) {
                 return Optional.empty();
             }
+        }
+
+        private static int digits(String number) {
+            int value = 0;
+            for (int i = 0; i < number.length(); i++) {
+                int digit = number.charAt(i) - '0';
+                if (digit < 0 || digit > 9) {
+                    throw new DateTimeException("not a digit");
+                }
+                value = 10 * value + digit;
+            }
+            return value;
         }
 
         @Override

@@ -27,11 +27,15 @@ final class SafeFile {
     }
 
     private static final String ENDING = ".saving";
-    private static final Pattern TEMPORARY = Pattern.compile("\\..+\\.(\\d{1,18})-\\d+" + Pattern.quote(ENDING));
     private static final AtomicLong COUNTER = new AtomicLong();
 
     /** One save at a time, so that a temporary file of this program is always a leftover. */
     private static final Object TURN = new Object();
+
+    /** Apart, so that reading a plan does not wait for it. */
+    private static final class Temporary {
+        static final Pattern NAME = Pattern.compile("\\..+\\.(\\d{1,18})-\\d+" + Pattern.quote(ENDING));
+    }
 
     private final Disk disk;
 
@@ -147,7 +151,7 @@ final class SafeFile {
     }
 
     private static boolean isLeftover(Path target, String name) {
-        Matcher matcher = TEMPORARY.matcher(name);
+        Matcher matcher = Temporary.NAME.matcher(name);
         if (!matcher.matches() || !name.startsWith(prefix(target))) {
             return false;
         }

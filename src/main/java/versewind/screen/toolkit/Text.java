@@ -23,11 +23,27 @@ public final class Text {
         if (isPlain(text)) {
             return text;
         }
+        String composed = isComposed(text) ? text : Normalizer.normalize(text, Normalizer.Form.NFC);
         StringBuilder clean = new StringBuilder(text.length());
-        Normalizer.normalize(text, Normalizer.Form.NFC)
-                .codePoints()
-                .forEach(point -> clean.appendCodePoint(isShown(point) ? point : NOT_SHOWN));
+        for (int i = 0; i < composed.length(); i = composed.offsetByCodePoints(i, 1)) {
+            int point = composed.codePointAt(i);
+            clean.appendCodePoint(isShown(point) ? point : NOT_SHOWN);
+        }
         return clean.toString();
+    }
+
+    /**
+     * True where nothing can be composed: Latin letters, punctuation, and the marks and rules that screens are drawn
+     * with. Java's tables need not be read for them.
+     */
+    private static boolean isComposed(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c >= 0x300 && (c < 0x2010 || c > 0x2027) && (c < 0x2500 || c > 0x26FF)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean isPlain(String text) {

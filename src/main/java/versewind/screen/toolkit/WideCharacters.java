@@ -1,7 +1,6 @@
 package versewind.screen.toolkit;
 
 import java.util.Arrays;
-import java.util.stream.Stream;
 
 /**
  * The characters that take two columns: East Asian wide and fullwidth ones, and pictographs.
@@ -22,12 +21,22 @@ final class WideCharacters {
             """;
 
     /** First and last code point of each range, ascending. */
-    private static final int[] EDGES = Arrays.stream(RANGES.strip().split("\\s+"))
-            .flatMap(range -> Stream.of(range.replaceAll("-.*", ""), range.replaceAll(".*-", "")))
-            .mapToInt(edge -> Integer.parseInt(edge, 16))
-            .toArray();
+    private static final int[] EDGES = edges();
 
     private WideCharacters() {}
+
+    /** Without a pattern or a stream: the first frame waits for it. */
+    private static int[] edges() {
+        String[] ranges = RANGES.strip().replace('\n', ' ').split(" ", -1);
+        int[] edges = new int[2 * ranges.length];
+        for (int i = 0; i < ranges.length; i++) {
+            int dash = ranges[i].indexOf('-');
+            String first = dash < 0 ? ranges[i] : ranges[i].substring(0, dash);
+            edges[2 * i] = Integer.parseInt(first, 16);
+            edges[2 * i + 1] = dash < 0 ? edges[2 * i] : Integer.parseInt(ranges[i].substring(dash + 1), 16);
+        }
+        return edges;
+    }
 
     static boolean contain(int point) {
         int at = Arrays.binarySearch(EDGES, point);
