@@ -162,9 +162,7 @@ record AssessmentReport(
         Estimate estimate = of.estimate();
         List<String> levels = new ArrayList<>();
         if (!estimate.isSilent()) {
-            levels.add("organ "
-                    + LevelText.whole(estimate.organDba(), estimate.plusMinus().organDb()) + " dB(A), "
-                    + LevelText.sone(estimate.sone()) + " sone, " + LevelText.whole(estimate.phon()) + " phon");
+            levels.add("organ " + LevelText.organ(estimate));
         }
         if (estimate.singersDba().isPresent()) {
             levels.add("singing "

@@ -21,7 +21,6 @@ import versewind.schema.KnownOrgan;
 import versewind.sheet.LevelText;
 import versewind.sheet.Wording;
 import versewind.sound.Balance;
-import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
@@ -156,16 +155,12 @@ final class EstimateCommand {
         }
 
         private void levels(Page page, Estimate estimate) {
-            double organDb = estimate.plusMinus().organDb();
             row(
                     page,
                     "organ",
-                    estimate.isSilent()
-                            ? "silent: nothing drawn sounds"
-                            : LevelText.whole(estimate.organDba(), organDb) + " dB(A), "
-                                    + estimate.dynamic().map(Dynamic::word).orElse(LevelText.NONE) + ", "
-                                    + LevelText.sone(estimate.sone()) + " sone, "
-                                    + LevelText.whole(estimate.phon()) + " phon");
+                    estimate.dynamic()
+                            .map(dynamic -> dynamic.word() + ", " + LevelText.organ(estimate))
+                            .orElse("silent: nothing drawn sounds"));
             if (estimate.singersDba().isPresent()) {
                 String level = LevelText.whole(
                         estimate.singersDba(), estimate.plusMinus().singersDb());

@@ -87,7 +87,9 @@ final class ReportFields {
                         "organ",
                         level("dbA", estimate.organDba(), estimate.plusMinus().organDb())
                                 .put("sone", estimate.isSilent() ? Double.NaN : estimate.sone(), 1)
+                                .put("sonePlusMinus", plusMinus(estimate.loudnessPlusMinus().sone()), 0)
                                 .put("phon", estimate.phon(), 1)
+                                .put("phonPlusMinus", plusMinus(estimate.loudnessPlusMinus().phon()), 0)
                                 .put("dynamic", estimate.dynamic().map(Dynamic::word)))
                 .put(
                         "singers",
@@ -120,7 +122,12 @@ final class ReportFields {
     static Json level(String name, OptionalDouble level, double plusMinusDb) {
         return new Json()
                 .put(name, level, 1)
-                .put("plusMinus", level.isPresent() && plusMinusDb > 0 ? Math.max(1, plusMinusDb) : Double.NaN, 0);
+                .put("plusMinus", level.isPresent() ? plusMinus(plusMinusDb) : Double.NaN, 0);
+    }
+
+    /** At least 1, since nothing is known more exactly; null where nothing sounds. */
+    private static double plusMinus(double sd) {
+        return sd > 0 ? Math.max(1, sd) : Double.NaN;
     }
 
     /** How the keys are touched. */

@@ -1,6 +1,7 @@
 package versewind.sheet;
 
 import java.util.OptionalDouble;
+import versewind.sound.Estimate;
 
 /** Levels in whole dB, as people read them; a hyphen where there is none. */
 public final class LevelText {
@@ -51,9 +52,11 @@ public final class LevelText {
         return Math.round(100 * share) + "%";
     }
 
-    /** Two figures at least below ten: "9.4", "22". */
-    public static String sone(double sone) {
-        long tenths = Math.round(10 * sone);
-        return tenths < 100 ? tenths / 10 + "." + tenths % 10 : whole(sone);
+    /** The organ in the nave, if it sounds: "78±4 dB(A), 44±9 sone, 94±3 phon". */
+    public static String organ(Estimate estimate) {
+        Estimate.LoudnessStdDevs loudness = estimate.loudnessPlusMinus();
+        return whole(estimate.organDba(), estimate.plusMinus().organDb()) + " dB(A), "
+                + whole(OptionalDouble.of(estimate.sone()), loudness.sone()) + " sone, "
+                + whole(estimate.phon(), loudness.phon()) + " phon";
     }
 }

@@ -3,6 +3,8 @@ package versewind.sound;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import versewind.acoustics.BandLevels;
+import versewind.acoustics.StationaryLoudness;
+import versewind.acoustics.ThirdOctaves;
 
 /**
  * The estimated sound of a verse; not a measurement.
@@ -43,6 +45,30 @@ public record Estimate(
      * @param singersDb of the singing; 0 if nobody sings
      */
     public record StdDevs(double organDb, double organAmongSingersDb, double singersDb) {}
+
+    /**
+     * Standard deviations of the loudness of the organ in the nave.
+     *
+     * @param sone of the loudness
+     * @param phon of the loudness level
+     */
+    public record LoudnessStdDevs(double sone, double phon) {}
+
+    /** Half of what lies between an organ that is one standard deviation of its level stronger and one that is softer. */
+    public LoudnessStdDevs loudnessPlusMinus() {
+        double strong = soneAt(plusMinus.organDb());
+        double soft = soneAt(-plusMinus.organDb());
+        return new LoudnessStdDevs(
+                (strong - soft) / 2, (StationaryLoudness.phonOf(strong) - StationaryLoudness.phonOf(soft)) / 2);
+    }
+
+    private double soneAt(double moreDb) {
+        double[] power = bands.power().clone();
+        for (int band = 0; band < power.length; band++) {
+            power[band] *= ThirdOctaves.dbToPower(moreDb);
+        }
+        return new Hearing().sone(power);
+    }
 
     /** True if no pipe speaks. */
     public boolean isSilent() {

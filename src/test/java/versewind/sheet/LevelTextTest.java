@@ -20,12 +20,4 @@ class LevelTextTest {
         assertThat(LevelText.signed(OptionalDouble.of(-0.4))).isEqualTo("0");
         assertThat(LevelText.signed(OptionalDouble.empty())).isEqualTo("-");
     }
-
-    @Test
-    void loudness_has_two_figures_at_least() {
-        assertThat(LevelText.sone(5.14)).isEqualTo("5.1");
-        assertThat(LevelText.sone(0.04)).isEqualTo("0.0");
-        assertThat(LevelText.sone(9.96)).isEqualTo("10");
-        assertThat(LevelText.sone(54.3)).isEqualTo("54");
-    }
 }

@@ -30,6 +30,7 @@ class StdDevsTest {
     /** What is stated. */
     private enum Stated {
         ORGAN_LEVEL,
+        ORGAN_LOUDNESS,
         ORGAN_AMONG_SINGERS,
         SINGING,
         DIFFERENCE
@@ -96,6 +97,8 @@ class StdDevsTest {
         Estimate.StdDevs plusMinus = stated.plusMinus();
         COUNTS.get(Stated.ORGAN_LEVEL)
                 .add(heard.organDba().orElseThrow(), stated.organDba().orElseThrow(), plusMinus.organDb());
+        COUNTS.get(Stated.ORGAN_LOUDNESS)
+                .add(heard.sone(), stated.sone(), stated.loudnessPlusMinus().sone());
         COUNTS.get(Stated.ORGAN_AMONG_SINGERS)
                 .add(
                         heard.organAmongSingersDba().orElseThrow(),

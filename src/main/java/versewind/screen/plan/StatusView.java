@@ -17,6 +17,7 @@ import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.ShortWords;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
+import versewind.sheet.LevelText;
 import versewind.sheet.Wording;
 import versewind.sound.Balance;
 import versewind.sound.EarSeats;
@@ -154,14 +155,12 @@ final class StatusView {
                         Style.TEXT);
     }
 
-    /** The levels behind the verdict on a verse, in figures: "Organ 86±4 dB(A), 71 sone, 102 phon │ singing 84±3". */
+    /** The levels behind the verdict on a verse, in figures: "Organ 86±4 dB(A), 71±15 sone, 101±3 phon; singing 84±3 dB(A)". */
     static State figures(State state, PlanEdit work, Verse verse) {
         Estimate estimate = work.estimate(verse);
         List<String> figures = new ArrayList<>();
         if (!estimate.isSilent()) {
-            figures.add("Organ "
-                    + level(state, estimate.organDba(), estimate.plusMinus().organDb()) + ", " + whole(estimate.sone())
-                    + " sone, " + whole(estimate.phon().orElseThrow()) + " phon");
+            figures.add("Organ " + LevelText.organ(estimate).replace("±", Mark.PLUS_MINUS.in(state.marks())));
         }
         if (estimate.singersDba().isPresent()) {
             figures.add("singing "
