@@ -92,7 +92,7 @@ record AssessmentReport(
         }
         page.paragraph(Caution.ESTIMATE);
         Caution.people(plan().heading().people(), open.instrument().room()).ifPresent(page::paragraph);
-        Caution.room(open.instrument().room()).ifPresent(page::paragraph);
+        Caution.organ(open.instrument()).forEach(page::paragraph);
         Caution.hearing(assessment.loudestDba()).ifPresent(page::paragraph);
         if (detail == Detail.LEVELS) {
             ears.words().ifPresent(page::paragraph);

@@ -39,7 +39,7 @@ record AttendanceReport(OpenPlan open, Attendance attendance) implements Report 
             page.paragraph("Verses with their own number of people keep it.");
         }
         page.paragraph(Caution.ESTIMATE);
-        Caution.room(open.instrument().room()).ifPresent(page::paragraph);
+        Caution.organ(open.instrument()).forEach(page::paragraph);
     }
 
     /** "±6": the largest standard deviation of all verses. */

@@ -135,7 +135,7 @@ final class EstimateCommand {
             page.blank();
             page.paragraph(Caution.ESTIMATE);
             Caution.people(people, sound.organ().room()).ifPresent(page::paragraph);
-            Caution.room(sound.organ().room()).ifPresent(page::paragraph);
+            Caution.organ(sound.organ()).forEach(page::paragraph);
             Caution.hearing(assessed.loudestDba()).ifPresent(page::paragraph);
         }
 

@@ -187,12 +187,6 @@ public final class Completeness {
                 name + " and the stop it borrows from have different numbers of ranks",
                 "Give both the same number of ranks.");
         require(
-                stop.trimDb() == 0,
-                Part.STOP,
-                index,
-                name + " borrows its pipes and has a trim of its own",
-                "Trim " + lender + ", whose pipes they are.");
-        require(
                 !isAlike || !isCircle(name),
                 Part.STOP,
                 index,

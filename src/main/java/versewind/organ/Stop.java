@@ -98,6 +98,11 @@ public record Stop(
         return new Stop(name, footage, family, pipe, ranks, composition, 0, enclosure, Optional.of(lender));
     }
 
+    /** True for a trim that has no effect: that of borrowed pipes is the trim of the stop that lends them. */
+    public boolean isTrimmedInVain() {
+        return borrowed.isPresent() && trimDb != 0;
+    }
+
     /** Its pitch as written on the knob: "8", "2 2/3"; for a compound stop its ranks, "III". */
     public String pitch() {
         return family.isCompound() || footage.isEmpty()

@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.acoustics.NoiseDose.EuropeanValue;
+import versewind.organ.Instrument;
 import versewind.organ.Room;
 
 /** What is to be said with every list of levels: what they are, and what they may mean for the ears. */
@@ -33,12 +35,25 @@ public final class Caution {
                 : Optional.empty();
     }
 
+    /** What is to be known of an organ before its levels are believed. */
+    public static List<String> organ(Instrument organ) {
+        return Stream.concat(
+                        room(organ.room()).stream(),
+                        organ.stops().stream().filter(knob -> knob.stop().isTrimmedInVain()).map(Caution::trim))
+                .toList();
+    }
+
+    private static String trim(Instrument.Knob knob) {
+        return knob.name() + " has a trim without effect: its pipes are those of "
+                + knob.stop().borrowed().orElseThrow() + ", which may be trimmed instead.";
+    }
+
     /**
      * How surely the room is known, where it was not measured in every octave.
      *
      * <p>Source: Carvalho, 41 churches (1995), for what surfaces give.
      */
-    public static Optional<String> room(Room room) {
+    static Optional<String> room(Room room) {
         if (room.reverberation() instanceof Room.MeasuredTimes times) {
             Optional<String> uneven = uneven(times);
             return uneven.isPresent() || times.isComplete() ? uneven : Optional.of(timed(times));

@@ -134,11 +134,11 @@ public final class CalibrationFields {
             CalibrationFields::of);
 
     private static final Field<Calibration, Double> SINGERS_OFFSET = TABLE.add(
-                    "singers", OFFSET_DB, "dB that these people sing louder than estimated")
+                    "singers", OFFSET_DB, "level of the singing above the estimate, in dB")
             .orElse(0.0);
 
     private static final Field<Calibration, Double> ROOM_OFFSET = TABLE.add(
-                    "room", OFFSET_DB, "dB that this room is louder than estimated")
+                    "room", OFFSET_DB, "reverberant level of the room above the estimate, in dB")
             .orElse(0.0);
 
     private static final Field<Calibration, Trims> BEFORE =

@@ -164,7 +164,11 @@ final class DraftReader {
         if (values.has(StopFields.OUTSIDE) && !values.get(StopFields.OUTSIDE) && !isBoxed) {
             throw new Refused(0, "", division.orElseThrow().name() + " has no swell box for it to stand in", "");
         }
-        return StopFields.TABLE.make(values);
+        Stop stop = StopFields.TABLE.make(values);
+        if (stop.isTrimmedInVain()) {
+            throw new Refused(0, "", stop.label() + " has no pipes of its own to trim", "Trim " + stop.borrowed().get() + ".");
+        }
+        return stop;
     }
 
     private Optional<Pistons> pistons() {

@@ -29,7 +29,7 @@ public final class InstrumentFields {
             "A swell box.", values -> new SwellBox(values.get(InstrumentFields.BOX_TRIM)), InstrumentFields::of);
 
     public static final Field<SwellBox, Double> BOX_TRIM = BOX.add(
-                    "trim", StopFields.TRIM_DB, "dB less than usual that the closed swell box takes away")
+                    "trim", StopFields.TRIM_DB, "level in dB that the closed box lets out above the usual")
             .orElse(0.0)
             .label("Box dB");
 
@@ -199,7 +199,7 @@ public final class InstrumentFields {
     public static final Field<Instrument, Double> TRIM = TABLE.add(
                     "trim",
                     StopFields.TRIM_DB,
-                    "dB that the whole organ is louder than estimated, or softer with a minus")
+                    "level of the whole organ above the estimate, in dB")
             .orElse(0.0);
 
     private static final Field<Instrument, Room> ROOM =

@@ -86,8 +86,7 @@ public final class StopFields {
     public static final Field<Stop, Double> TRIM = TABLE.add(
                     "trim",
                     TRIM_DB,
-                    "dB louder than its family usually is, or softer with a minus; for borrowed pipes in the stop that"
-                            + " lends")
+                    "level in dB above that of its family; borrowed pipes are trimmed at the lender")
             .orElse(0.0);
 
     public static final Field<Stop, Boolean> OUTSIDE = TABLE.add(
@@ -127,7 +126,6 @@ public final class StopFields {
         };
     }
 
-    /** Pipes are trimmed where they stand: a trim that an earlier file has at a borrowed stop never had an effect. */
     private static Stop stop(Values values) throws Refused {
         Family family = values.get(FAMILY);
         return new Stop(
@@ -137,7 +135,7 @@ public final class StopFields {
                 values.get(PIPE).orElse(family.usualPipe()),
                 values.get(RANKS),
                 values.get(COMPOSITION),
-                values.get(FROM).isPresent() ? 0 : values.get(TRIM),
+                values.get(TRIM),
                 values.get(OUTSIDE) ? Stop.Enclosure.OUTSIDE_THE_BOX : Stop.Enclosure.AS_ITS_DIVISION,
                 values.get(FROM));
     }

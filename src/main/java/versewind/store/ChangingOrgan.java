@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import versewind.calibration.HeardRegistration;
 import versewind.organ.FormerNames;
 import versewind.organ.FormerNames.Now;
 import versewind.organ.Instrument;
+import versewind.organ.Quoted;
 import versewind.schema.FileFormat;
 import versewind.schema.Found;
 import versewind.schema.KnownOrgan;
@@ -43,20 +45,17 @@ final class ChangingOrgan {
         if (isConfusing(open.organ().former(), next, change)) {
             List<String> stuck = rewrite(files, read -> true).troubles();
             if (!stuck.isEmpty()) {
-                return new OrganOutcome(
+                return OrganOutcome.unsaved(
                         new SaveOutcome.NotSaved(
                                 open.path(),
                                 "A name that a plan knows from before could not be brought up to date: "
                                         + stuck.get(0)),
-                        open,
-                        List.of(),
-                        List.of(),
-                        List.of());
+                        open);
             }
         }
         SaveOutcome outcome = organs.save(open.with(known));
         if (!(outcome instanceof SaveOutcome.Saved saved)) {
-            return new OrganOutcome(outcome, open, List.of(), List.of(), List.of());
+            return OrganOutcome.unsaved(outcome, open);
         }
         Rewritten rewritten = rewrite(files, read -> read.gone().isEmpty());
         return new OrganOutcome(
@@ -64,7 +63,26 @@ final class ChangingOrgan {
                 new OpenOrgan(known, open.path(), saved.fingerprint()),
                 rewritten.ids(),
                 rewritten.missing(),
+                forgotten(open.organ(), known),
                 rewritten.troubles());
+    }
+
+    private static List<String> forgotten(KnownOrgan was, KnownOrgan known) {
+        Stream<String> usual = was.experience().usual().stream()
+                .map(HeardRegistration::name)
+                .filter(name -> known.experience().usual(name).isEmpty())
+                .map(name -> "the usual registration " + Quoted.text(name));
+        return Stream.of(
+                        usual,
+                        fewer(was.experience().answers(), known.experience().answers(), "answer"),
+                        fewer(was.calibration().kept(), known.calibration().kept(), "reading"))
+                .flatMap(each -> each)
+                .toList();
+    }
+
+    private static Stream<String> fewer(List<?> were, List<?> are, String what) {
+        int fewer = were.size() - are.size();
+        return fewer == 0 ? Stream.empty() : Stream.of(fewer + " " + what + (fewer == 1 ? "" : "s"));
     }
 
     /**

@@ -66,14 +66,22 @@ final class Workshop {
         return new OrganEvent.OrganSaved(outcome.open().organ().instrument(), told(outcome), then);
     }
 
-    /** What became of the plans: those that miss something first. */
+    /** What became of the plans, those that miss something first, and of what was kept of the organ. */
     private static String told(OrganOutcome outcome) {
+        String plans = ofPlans(outcome);
+        return outcome.forgotten().isEmpty()
+                ? plans
+                : plans + " Dropped with what they draw: " + String.join(", ", outcome.forgotten()) + ".";
+    }
+
+    private static String ofPlans(OrganOutcome outcome) {
         if (!outcome.troubles().isEmpty()) {
             return "Saved, but a plan could not be brought up to date: "
                     + outcome.troubles().get(0);
         }
         if (!outcome.missing().isEmpty()) {
-            return "Saved. Plans that miss something say so in their notes: " + String.join("; ", outcome.missing());
+            return "Saved. Plans that miss something say so in their notes: " + String.join("; ", outcome.missing())
+                    + ".";
         }
         List<String> plans = outcome.rewritten().stream().distinct().toList();
         return plans.isEmpty() ? "Saved." : "Saved, and the new names in " + String.join(", ", plans) + ".";

@@ -23,6 +23,7 @@ import versewind.plan.Mode;
 import versewind.plan.Plan;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
+import versewind.rules.Caution;
 import versewind.schema.DraftChange;
 import versewind.schema.Field;
 import versewind.schema.InstrumentFields;
@@ -105,6 +106,7 @@ class ChangingOrganTest {
         assertThat(outcome.rewritten()).containsExactlyInAnyOrder("lent", "lent", "old");
         assertThat(outcome.troubles()).isEmpty();
         assertThat(outcome.missing()).isEmpty();
+        assertThat(outcome.forgotten()).isEmpty();
         for (Path file : List.of(LENT, WORK, BINNED)) {
             String text = new String(disk.seen().get(file), StandardCharsets.UTF_8);
             assertThat(text)
@@ -234,6 +236,8 @@ class ChangingOrganTest {
         OrganOutcome outcome = change(library, draft -> without(draft, "Great: Fifteenth 2"));
 
         KnownOrgan known = outcome.open().organ();
+        assertThat(outcome.forgotten())
+                .containsExactly("the usual registration \"full church\"", "1 answer", "1 reading");
         assertThat(known.calibration().kept()).hasSize(1);
         assertThat(known.experience().all())
                 .extracting(HeardRegistration::name)
@@ -241,6 +245,24 @@ class ChangingOrganTest {
         assertThat(known.calibration().before().orElseThrow().stopsDb())
                 .hasSameSizeAs(known.instrument().stops());
         assertThat(library.openOrgan("nether-wick").organ()).isEqualTo(known);
+    }
+
+    @Test
+    void a_trim_of_borrowed_pipes_stays_in_the_file_has_no_effect_and_is_mentioned() throws BadFile {
+        String trimmed = SmallOrgan.with(
+                SmallOrgan.FILE, "\"from\": \"Pedal: Bourdon 16\"", "\"from\": \"Pedal: Bourdon 16\", \"trim\": 3");
+
+        Instrument organ = SmallOrgan.read(trimmed);
+
+        assertThat(organ.stops().get(7).stop().trimDb()).isEqualTo(3);
+        Registration full = Registration.full(organ);
+        HandsAndFeet hands = HandsAndFeet.on(HandsAndFeet.Layout.FOUR_PARTS, organ.mainDivision());
+        assertThat(OrganSound.open(organ).levelDba(full, hands))
+                .isEqualTo(OrganSound.open(SmallOrgan.organ()).levelDba(full, hands));
+        assertThat(Caution.organ(organ))
+                .containsExactly("Pedal: Bass Flute 8 has a trim without effect: its pipes are those of Pedal: Bourdon"
+                        + " 16, which may be trimmed instead.");
+        assertThat(Caution.organ(SmallOrgan.organ())).isEmpty();
     }
 
     /** Two readings and two usual registrations and two answers: of everything, and of the first stop alone. */
