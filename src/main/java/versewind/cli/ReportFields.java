@@ -87,9 +87,15 @@ final class ReportFields {
                         "organ",
                         level("dbA", estimate.organDba(), estimate.plusMinus().organDb())
                                 .put("sone", estimate.isSilent() ? Double.NaN : estimate.sone(), 1)
-                                .put("sonePlusMinus", plusMinus(estimate.loudnessPlusMinus().sone()), 0)
+                                .put(
+                                        "sonePlusMinus",
+                                        plusMinus(estimate.loudnessPlusMinus().sone()),
+                                        0)
                                 .put("phon", estimate.phon(), 1)
-                                .put("phonPlusMinus", plusMinus(estimate.loudnessPlusMinus().phon()), 0)
+                                .put(
+                                        "phonPlusMinus",
+                                        plusMinus(estimate.loudnessPlusMinus().phon()),
+                                        0)
                                 .put("dynamic", estimate.dynamic().map(Dynamic::word)))
                 .put(
                         "singers",

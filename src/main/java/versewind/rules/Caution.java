@@ -39,7 +39,9 @@ public final class Caution {
     public static List<String> organ(Instrument organ) {
         return Stream.concat(
                         room(organ.room()).stream(),
-                        organ.stops().stream().filter(knob -> knob.stop().isTrimmedInVain()).map(Caution::trim))
+                        organ.stops().stream()
+                                .filter(knob -> knob.stop().isTrimmedInVain())
+                                .map(Caution::trim))
                 .toList();
     }
 

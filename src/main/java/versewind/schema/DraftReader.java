@@ -166,7 +166,11 @@ final class DraftReader {
         }
         Stop stop = StopFields.TABLE.make(values);
         if (stop.isTrimmedInVain()) {
-            throw new Refused(0, "", stop.label() + " has no pipes of its own to trim", "Trim " + stop.borrowed().get() + ".");
+            throw new Refused(
+                    0,
+                    "",
+                    stop.label() + " has no pipes of its own to trim",
+                    "Trim " + stop.borrowed().get() + ".");
         }
         return stop;
     }

@@ -197,9 +197,7 @@ public final class InstrumentFields {
             .asked("mechanical if couplers act through each other");
 
     public static final Field<Instrument, Double> TRIM = TABLE.add(
-                    "trim",
-                    StopFields.TRIM_DB,
-                    "level of the whole organ above the estimate, in dB")
+                    "trim", StopFields.TRIM_DB, "level of the whole organ above the estimate, in dB")
             .orElse(0.0);
 
     private static final Field<Instrument, Room> ROOM =

@@ -84,9 +84,7 @@ public final class StopFields {
             TABLE.ifAny("from", STOP_NAME, "the stop whose pipes it plays");
 
     public static final Field<Stop, Double> TRIM = TABLE.add(
-                    "trim",
-                    TRIM_DB,
-                    "level in dB above that of its family; borrowed pipes are trimmed at the lender")
+                    "trim", TRIM_DB, "level in dB above that of its family; borrowed pipes are trimmed at the lender")
             .orElse(0.0);
 
     public static final Field<Stop, Boolean> OUTSIDE = TABLE.add(
