@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Follows the parts of a list that stand side by side, and gives every group of a row to the part above it. */
@@ -47,6 +48,11 @@ final class Columns {
                 && row.afterBlank()
                 && (columns.isEmpty() || groups.get(0).x() < columns.get(0).x() + TOLERANCE || isCentred(index))) {
             columns.clear();
+        }
+        if (row.missing() > 0) {
+            String text = groups.stream().map(Grid.Group::text).collect(Collectors.joining(" "));
+            String why = "fewer entries than divisions side by side: it is unclear to which they belong";
+            reading.lines().leaveOut(row.number(), text, why, Unread.Weight.DOUBT);
         }
         for (int i = 0; i < groups.size(); i++) {
             group(index, i);

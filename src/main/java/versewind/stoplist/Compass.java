@@ -64,7 +64,7 @@ final class Compass {
             return 0;
         }
         int octaves = Character.isDigit(octave.charAt(0))
-                ? Integer.parseInt(octave)
+                ? Character.digit(octave.charAt(0), 10)
                 : octave.replace("\"", "''").replace("\u00b0", "").length();
         return SMALL_C + OCTAVE * octaves + (letter == 'b' ? 10 : STEPS.indexOf(letter)) + (sharp ? 1 : 0);
     }

@@ -1,10 +1,13 @@
 package versewind.stoplist;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * The lines of a page with what stands side by side on each: one division a column, or names and pitches in columns.
@@ -14,6 +17,7 @@ final class Grid {
     private static final Pattern RUN = Pattern.compile("\\s{2,}");
     private static final Pattern BAR = Pattern.compile("\\t|\\|{1,2}");
     private static final int MOST_DIGITS = 4;
+    private static final int MOST_HEADING_TOKENS = 16;
 
     private Grid() {}
 
@@ -31,9 +35,10 @@ final class Grid {
      * @param number counted from 1
      * @param afterBlank whether a blank line stands before it
      * @param table whether its cells are parted by tabs or bars
+     * @param missing how many entries fewer it has than divisions stand side by side, where their places are lost
      * @param groups from left to right, one at least
      */
-    record Row(int number, boolean afterBlank, boolean table, List<Group> groups) {}
+    record Row(int number, boolean afterBlank, boolean table, int missing, List<Group> groups) {}
 
     private enum Kind {
         WORDS,
@@ -44,21 +49,81 @@ final class Grid {
     private record Cell(int x, String text, Kind kind) {}
 
     /** The rows of plain lines; blank lines have none. */
-    static List<Row> rows(List<String> lines, LineReader.Readings readings) {
+    static List<Row> rows(List<PageText.Numbered> lines, LineReader.Readings readings) {
         List<Row> rows = new ArrayList<>();
         boolean afterBlank = true;
-        for (int i = 0; i < lines.size(); i++) {
-            String line = lines.get(i);
-            if (!line.matches(".*[\\p{L}\\p{N}].*")) {
+        int packed = 0;
+        for (int at = 0; at < lines.size(); at++) {
+            PageText.Numbered numbered = lines.get(at);
+            String line = numbered.text();
+            if (line.chars().noneMatch(Character::isLetterOrDigit)) {
                 afterBlank |= line.isBlank() || line.strip().length() > 2;
                 continue;
             }
-            boolean table = BAR.matcher(line.strip()).find();
-            List<Cell> cells = table ? tableCells(line, readings) : spacedCells(line, readings);
-            rows.add(new Row(i + 1, afterBlank, table, grouped(cells, readings)));
-            afterBlank = false;
+            boolean goesOn = !rows.isEmpty() && rows.get(rows.size() - 1).table() && !afterBlank;
+            boolean table = BAR.matcher(goesOn ? line : line.strip()).find();
+            packed = table ? 0 : packed;
+            for (String part : table ? List.of(line) : Paragraph.parts(line, readings)) {
+                List<Cell> cells = table ? tableCells(part, readings) : spacedCells(part, readings);
+                List<Group> groups = grouped(cells, readings);
+                List<Group> split = groups.size() > 1 || table ? groups : packed(groups, part, packed, after(lines, at), readings);
+                boolean heads = split.stream().allMatch(each -> readings.isHeading(each.text()));
+                packed = heads ? (split.size() > 1 && groups.size() == 1 ? split.size() : 0) : packed;
+                int missing = Math.max(0, (heads ? 0 : packed) - split.size());
+                rows.add(new Row(numbered.number(), afterBlank, table || packed > 0, missing, split));
+                afterBlank = false;
+            }
         }
         return List.copyOf(rows);
+    }
+
+    /** The text of the next line that is not blank; "" for none. */
+    private static String after(List<PageText.Numbered> lines, int at) {
+        return lines.subList(at + 1, lines.size()).stream()
+                .map(PageText.Numbered::text)
+                .filter(each -> !each.isBlank())
+                .findFirst()
+                .orElse("");
+    }
+
+    /**
+     * What stands side by side with single blanks between: "Great Swell", and below it "Open Diapason 8 Oboe 8".
+     *
+     * @param whole the text as one group
+     * @param columns how many headings stand above; 0 for none
+     * @param next the line below
+     */
+    private static List<Group> packed(List<Group> whole, String text, int columns, String next, LineReader.Readings readings) {
+        List<String> headings = Segments.runOn(next, readings.style()).size() > 1 ? headings(text, readings) : List.of();
+        List<String> stops = columns < 2 ? List.of(text) : Segments.runOn(text, readings.style());
+        List<String> parts = headings.size() > 1 ? headings : stops.size() <= columns ? stops : List.of(text);
+        return columns < 2 && parts.size() == 1
+                ? whole
+                : IntStream.range(0, parts.size())
+                .mapToObj(i -> new Group(i, parts.get(i).strip()))
+                .toList();
+    }
+
+    /** The headings of a line that holds several divisions and nothing else; none where it does not. */
+    private static List<String> headings(String text, LineReader.Readings readings) {
+        Line line = new Line(text);
+        List<String> words = line.tokens().stream().map(Token::plain).toList();
+        List<Integer> starts = new ArrayList<>();
+        Set<String> roles = new HashSet<>();
+        for (int i = 0; i < words.size() && words.size() <= MOST_HEADING_TOKENS; i++) {
+            Optional<DivisionWord.Spotted> spotted =
+                    DivisionWord.at(words, i, readings.style().language());
+            if (spotted.isPresent() && roles.add(spotted.get().word().role())) {
+                boolean numbered = i > 0 && line.at(i - 1).count() > 0;
+                starts.add(starts.isEmpty() ? 0 : numbered ? i - 1 : i);
+                i += spotted.get().length() - 1;
+            }
+        }
+        List<String> found = IntStream.range(0, starts.size())
+                .mapToObj(i -> line.part(starts.get(i), i + 1 < starts.size() ? starts.get(i + 1) : line.size()))
+                .toList();
+        boolean all = found.stream().allMatch(each -> readings.heading(each).isPresent());
+        return all && line.tokens().stream().noneMatch(each -> each.isSign("/+-&>:,")) ? found : List.of();
     }
 
     private static List<Cell> tableCells(String line, LineReader.Readings readings) {

@@ -174,7 +174,7 @@ enum LineKind {
         private boolean isPair() {
             boolean among = !section.isElsewhere();
             Line line = new Line(text);
-            return text.contains("/")
+            return line.tokens().stream().anyMatch(each -> each.isSign("/"))
                     || JOINED.in(line) >= 0
                     || (among && DASHED.is(line) && !WordList.of("manual").in(text) && !line.is(0, Token.Kind.ROMAN))
                     || (among && text.length() < LONGEST_PAIR && TOUCHING.in(line) >= 0);

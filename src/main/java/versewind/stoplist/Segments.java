@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.BiPredicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import versewind.stoplist.Token.Kind;
 
 /** A line of several stops or couplers, parted into one text for each. */
 final class Segments {
 
+    private static final int MOST_DIGITS = 3;
     private static final String SEPARATORS = ";\u2022\u25cf\u00b7";
 
     private Segments() {}
@@ -60,39 +61,56 @@ final class Segments {
     /** The texts of the stops of a line, in their order. */
     static List<String> ofStops(String text, ListStyle style) {
         return split(text, Segments::isSeparator).stream()
-                .flatMap(Segments::signed)
+                .flatMap(each -> signed(each, style))
                 .flatMap(each -> runOn(each, style).stream())
                 .toList();
     }
 
-    private static Stream<String> signed(String part) {
+    private static Stream<String> signed(String part, ListStyle style) {
         List<BiPredicate<Line, Integer>> ways = List.of((line, i) -> isApart(line, i, "/+-"), Segments::isAnd);
         return ways.stream()
                 .map(way -> split(part, way))
-                .filter(parts -> parts.size() > 1 && parts.stream().allMatch(Segments::isStop))
+                .filter(parts -> parts.size() > 1 && parts.stream().allMatch(each -> isStop(each, style)))
                 .findFirst()
                 .map(List::stream)
                 .orElse(Stream.of(part));
     }
 
-    private static boolean isStop(String text) {
+    private static boolean isStop(String text, ListStyle style) {
         Line line = new Line(text);
-        return Spelling.hasWord(text) && Pitches.isMarked(line);
+        return Spelling.hasWord(text) && (Pitches.isMarked(line) || (hasFigures(line) && isNamed(text, style)));
+    }
+
+    private static boolean hasFigures(Line line) {
+        return IntStream.range(1, line.size()).anyMatch(i -> figures(line, i) > 0);
+    }
+
+    /** How many tokens of pitch, ranks and numbers of pipes begin at a token; 0 where none do. */
+    static int figures(Line line, int token) {
+        int end = token;
+        int length = 1;
+        while (end < line.size() && length > 0) {
+            length = Math.max(
+                    Math.max(Pitches.marked(line, end), RankCount.marked(line, end).length()),
+                    RankCount.numeral(line, end).length());
+            boolean bare = line.at(end).isWhole(MOST_DIGITS) || Pitches.isBare(line, end);
+            length = length > 0 ? length : bare && Pitches.isApart(line, end, "'") ? 1 : 0;
+            end += length;
+        }
+        return end - token;
     }
 
     /**
-     * "Principal 8' Octave 4' Mixtur 4f." without anything between: parted behind the pitches, or before them if one
-     * leads.
+     * "Principal 8 Octave 4 Mixtur IV" without anything between: parted behind the figures, or before them if they
+     * lead.
      */
-    private static List<String> runOn(String part, ListStyle style) {
+    static List<String> runOn(String part, ListStyle style) {
         Line line = new Line(part);
         List<Integer> starts = new ArrayList<>();
         List<Integer> ends = new ArrayList<>();
-        int first = -1;
         for (int i = 0; i < line.size(); i++) {
-            int length = Pitches.marked(line, i);
+            int length = figures(line, i);
             if (length > 0) {
-                first = first < 0 ? i : first;
                 starts.add(line.at(i).start());
                 ends.add(line.at(i + length - 1).end());
                 i += length - 1;
@@ -101,9 +119,7 @@ final class Segments {
         if (starts.size() < 2) {
             return List.of(part);
         }
-        boolean leads = first == 0
-                || (first == 1 && line.is(0, Kind.NUMBER))
-                || (first == 2 && line.is(0, Kind.NUMBER) && !line.is(1, Kind.WORD));
+        boolean leads = starts.get(0) == line.at(0).start() && ends.get(ends.size() - 1) < part.stripTrailing().length();
         List<Integer> cuts = leads ? starts.subList(1, starts.size()) : ends;
         List<String> texts = new ArrayList<>();
         int from = 0;
@@ -114,7 +130,7 @@ final class Segments {
         texts.add(part.substring(from));
         texts.removeIf(String::isBlank);
         long named = texts.stream().filter(each -> isNamed(each, style)).count();
-        boolean rest = !Pitches.isMarked(texts.get(texts.size() - 1));
+        boolean rest = !hasFigures(new Line(texts.get(texts.size() - 1)));
         return named >= 2 && named >= texts.size() - (rest ? 1 : 0)
                 ? texts.stream().map(String::strip).toList()
                 : List.of(part);

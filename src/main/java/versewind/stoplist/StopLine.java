@@ -37,6 +37,9 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
     private static final TokenForm BULLET = TokenForm.of(BULLETS + " " + BULLETS + "*");
     private static final TokenForm ORDINAL =
             TokenForm.of("<bullet>? [.]? #3 [.:]|close", "open #3 close", "letter close");
+    /** A larger numeral without a name is that of an Italian rank, "VIII". */
+    private static final int MOST_RANKS_ALONE = 7;
+
     private static final TokenForm PIPES = TokenForm.of("#4 <pipes>", "<bottom>");
     private static final TokenForm ASIDE = TokenForm.of("#3 [%] <material>?", "#4 <pipes>", "<bottom>", "<metal>");
     private static final TokenForm LEADING = TokenForm.of("#3 _[-] word|roman", "#3 _word|roman");
@@ -117,7 +120,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                 bareRanks();
             }
             String name = name();
-            if (name.isEmpty() && !numeral.isEmpty()) {
+            if (name.isEmpty() && !numeral.isEmpty() && (ranks == 1 || ranks > MOST_RANKS_ALONE)) {
                 name = numeral;
                 numeral = "";
             }

@@ -37,9 +37,9 @@ public record StopList(
      *     language or a mixture of them
      */
     public static StopList read(String text) {
-        List<String> lines =
-                Typography.broken(text).lines().map(Typography::plain).toList();
-        LineReader.Readings readings = new LineReader.Readings(ListStyle.of(lines));
+        List<PageText.Numbered> lines = PastedCells.joined(PageText.lines(text));
+        LineReader.Readings readings = new LineReader.Readings(
+                ListStyle.of(lines.stream().map(PageText.Numbered::text).toList()));
         ParsedLines parsed = LineReader.of(Grid.rows(lines, readings), readings);
         return new StopListBuilder(parsed, readings.style().language()).stopList();
     }

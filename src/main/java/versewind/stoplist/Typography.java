@@ -28,25 +28,16 @@ final class Typography {
     private static final Pattern BLANKS = Pattern.compile("[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]");
     private static final Pattern UNSEEN = Pattern.compile("[\u200b-\u200f\u2028-\u202e\u2060-\u2064\ufeff]");
     private static final Pattern SLASHES = Pattern.compile("[\u2044\u2215\uff0f]");
-    private static final Pattern MARKUP =
-            Pattern.compile("</?(?:b|i|u|sup|sub|small|strong|em|span|p|li|ul|div|h\\d|a)\\b[^<>]*>");
-    private static final Pattern BREAKS = Pattern.compile("<br ?/?>|</tr>|</h\\d>|</li>");
-    private static final Pattern WIKI =
-            Pattern.compile("(?<!(?<!\\p{L})[a-h](?:is)?)'''+|^\\s*\\{\\|.*$|^\\s*\\|[-}].*$"
-                    + "|\\b(?:colspan|rowspan|align|style|width)=\"?[^|\"]*\"?\\s*\\|");
+    /** A name and figures, or a pitch and what follows, without a blank between. */
+    private static final Pattern GLUED = Pattern.compile("(?<=\\p{L}{3})(?=\\d)(?!\\d\\p{L})"
+            + "|(?<=\\p{Ll}{3})(?=[IVX]{1,4}(?!\\p{L}))|(?<=[a-z][IVX]{1,4})(?=\\d{2,3}$)|(?<=\\d['\"])(?=[\\p{L}\\d])");
     private static final Pattern LEADERS = Pattern.compile(
             "\\.\\s?\\.\\s?\\.[. ]*|\\.\\.+|\u2026+|_{2,}|\u00b7\\s?\u00b7\\s?\u00b7[\u00b7 ]*|(?<=\\s)-\\s?-\\s?-[-"
                     + " ]*");
     private static final Pattern FOOT_WITHIN =
             Pattern.compile("(?<!\\d)(\\d{1,2})['\"]\\s?(\\d)\\s?/\\s?(\\d{1,2})(?!\\d)'?");
-    private static final String BREAK = "\n";
 
     private Typography() {}
-
-    /** The text with the line breaks that marks of a page mean. */
-    static String broken(String text) {
-        return BREAKS.matcher(text).replaceAll(BREAK);
-    }
 
     /** One line made plain. Tabs and runs of blanks stay, as they part columns. */
     static String plain(String line) {
@@ -54,7 +45,6 @@ final class Typography {
         for (Map.Entry<String, String> entity : ENTITIES.entrySet()) {
             text = text.replace(entity.getKey(), entity.getValue());
         }
-        text = WIKI.matcher(MARKUP.matcher(text).replaceAll("")).replaceAll("");
         text = RAISED.matcher(text).replaceAll(" $1");
         text = FRACTION.matcher(text).replaceAll(" $1");
         text = UNSEEN.matcher(BLANKS.matcher(text).replaceAll(" ")).replaceAll("");
@@ -65,6 +55,7 @@ final class Typography {
         text = LEADERS.matcher(text)
                 .replaceAll(leader -> " ".repeat(leader.group().length()));
         text = FOOT_WITHIN.matcher(text).replaceAll("$1 $2/$3'");
+        text = GLUED.matcher(text).replaceAll(" ");
         return text.stripTrailing();
     }
 }

@@ -25,7 +25,7 @@ class StopListTest {
 
     static List<String> lists() throws IOException {
         try (Stream<Path> files = Files.list(LISTS)) {
-            return files.map(file -> file.getFileName().toString()).sorted().toList();
+            return files.filter(Files::isRegularFile).map(file -> file.getFileName().toString()).sorted().toList();
         }
     }
 
@@ -84,7 +84,7 @@ class StopListTest {
             int line = i + 1;
             String text = lines.get(i);
             LineReader.Readings readings = new LineReader.Readings(new ListStyle("", false, true));
-            boolean heading = Grid.rows(List.of(Typography.plain(text)), readings).stream()
+            boolean heading = Grid.rows(PageText.lines(text), readings).stream()
                     .flatMap(row -> row.groups().stream())
                     .allMatch(group -> readings.isHeading(group.text())
                             || readings.part(group.text()).isPresent());
@@ -310,8 +310,9 @@ class StopListTest {
     }
 
     private static void everyTextIsTakenInOrLeftOut(String text) {
-        List<String> lines = text.lines().map(Typography::plain).toList();
-        LineReader.Readings readings = new LineReader.Readings(ListStyle.of(lines));
+        List<PageText.Numbered> lines = PageText.lines(text);
+        LineReader.Readings readings = new LineReader.Readings(
+                ListStyle.of(lines.stream().map(PageText.Numbered::text).toList()));
         List<Grid.Row> rows = Grid.rows(lines, readings);
         assertThat(LineReader.of(rows, readings).entries())
                 .isGreaterThanOrEqualTo(

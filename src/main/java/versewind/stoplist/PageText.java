@@ -1,0 +1,198 @@
+package versewind.stoplist;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * The lines of a page as it was copied, without the marks of HTML and of wiki pages. Rows of its tables become lines
+ * whose cells are parted by bars. Time grows with the length of the text.
+ */
+final class PageText {
+
+    /**
+     * A line.
+     *
+     * @param number where it begins in what was copied, counted from 1
+     * @param text what it says, made plain
+     */
+    record Numbered(int number, String text) {}
+
+    private static final int LONGEST_TAG = 400;
+    private static final int LONGEST_NAME = 12;
+    private static final int LONGEST_LINK = 300;
+    private static final String CELL = " | ";
+    private static final Pattern WIKI_SIGNS = Pattern.compile("(?<!(?<!\\p{L})[a-h](?:is)?)'''+|(?<!\\p{L}[a-h])''(?=\\p{Lu})");
+    private static final Pattern WIKI_HEAD = Pattern.compile("^={2,6} ?([^=]{1,200}?) ?={2,6}$");
+    private static final Pattern ATTRIBUTES =
+            Pattern.compile("(?:(?:\\w+span|align|valign|style|width|class|scope|bgcolor)=(?:\"[^\"|]*\"|[^\\s|]+)\\s*)+\\|(?!\\|)");
+
+    private final String text;
+    private final List<Numbered> lines = new ArrayList<>();
+    private final StringBuilder line = new StringBuilder();
+    private int at;
+    private int number = 1;
+    private int begun = 1;
+    private boolean inRow;
+
+    private PageText(String text) {
+        this.text = text;
+    }
+
+    /** The lines of a page. */
+    static List<Numbered> lines(String text) {
+        PageText page = new PageText(text);
+        page.read();
+        return Wiki.rows(page.lines);
+    }
+
+    private void read() {
+        while (at < text.length()) {
+            char next = text.charAt(at);
+            if (next == '<' && tag()) {
+                continue;
+            }
+            if (next == '[' && link()) {
+                continue;
+            }
+            at++;
+            if (next == '\n') {
+                number++;
+                end();
+            } else if (next != '\r') {
+                line.append(next);
+            }
+        }
+        end();
+    }
+
+    /** Ends a line, if it is not within a row of a table. */
+    private void end() {
+        if (inRow) {
+            line.append(' ');
+            return;
+        }
+        lines.add(new Numbered(begun, Typography.plain(line.toString())));
+        line.setLength(0);
+        begun = number;
+    }
+
+    /** A mark in angle brackets; false where there is none. */
+    private boolean tag() {
+        int close = text.indexOf('>', at);
+        if (text.startsWith("<!--", at)) {
+            skipTo("-->", close);
+            return true;
+        }
+        int from = at + (text.startsWith("</", at) ? 2 : 1);
+        int end = from;
+        while (end < text.length() && end < from + LONGEST_NAME && Character.isLetterOrDigit(text.charAt(end))) {
+            end++;
+        }
+        String name = text.substring(from, end).toLowerCase(Locale.ROOT);
+        if (close < 0 || close - at > LONGEST_TAG || !WordList.of("page mark").has(name)) {
+            return false;
+        }
+        boolean opens = from == at + 1 && text.charAt(close - 1) != '/';
+        if (opens && WordList.of("page mark unread").has(name)) {
+            skipTo("</" + text.substring(from, end), close);
+            return true;
+        }
+        at = close + 1;
+        mark(name, from == at + 1 || opens);
+        return true;
+    }
+
+    private void mark(String name, boolean opens) {
+        if (name.equals("tr")) {
+            inRow = false;
+            flush();
+            inRow = opens;
+        } else if (name.equals("table")) {
+            inRow = false;
+            flush();
+        } else if (WordList.of("page mark of cell").has(name)) {
+            line.append(opens ? CELL : " ");
+        } else if (WordList.of("page mark of line").has(name)) {
+            flush();
+        }
+    }
+
+    /** Ends a line that has anything. */
+    private void flush() {
+        if (line.toString().isBlank()) {
+            line.setLength(0);
+            begun = number;
+        } else {
+            end();
+        }
+    }
+
+    /** Goes on behind the next such end; where there is none, behind the mark alone. */
+    private void skipTo(String end, int close) {
+        int found = text.indexOf(end, at);
+        int last = found < 0 ? close : Math.max(found, text.indexOf('>', found));
+        int to = last < 0 ? at + 1 : last + 1;
+        number += (int) text.substring(at, to).chars().filter(each -> each == '\n').count();
+        at = to;
+    }
+
+    /** "[[page|words]]" gives its words; false where there is none. */
+    private boolean link() {
+        int end = text.startsWith("[[", at) ? text.indexOf("]]", at) : -1;
+        if (end < 0 || end - at > LONGEST_LINK) {
+            return false;
+        }
+        String inside = text.substring(at + 2, end);
+        line.append(inside.substring(inside.lastIndexOf('|') + 1));
+        at = end + 2;
+        return true;
+    }
+
+    /** The rows of tables of wiki pages, whose cells stand in lines of their own. */
+    private static final class Wiki {
+        private final List<Numbered> rows = new ArrayList<>();
+        private final StringBuilder cells = new StringBuilder();
+        private int begun;
+        private int depth;
+
+        static List<Numbered> rows(List<Numbered> lines) {
+            Wiki wiki = new Wiki();
+            lines.forEach(wiki::line);
+            wiki.end();
+            return List.copyOf(wiki.rows);
+        }
+
+        private void line(Numbered line) {
+            String text = line.text().strip();
+            boolean edge = text.startsWith("{|") || text.startsWith("|}") || text.startsWith("|-");
+            depth += text.startsWith("{|") ? 1 : text.startsWith("|}") && depth > 0 ? -1 : 0;
+            if (edge) {
+                end();
+            } else if (depth > 0 && (text.startsWith("|") || text.startsWith("!"))) {
+                begun = cells.isEmpty() ? line.number() : begun;
+                cells.append(CELL).append(withoutMarks(text.substring(1).replace("!!", "||")));
+            } else if (depth == 0 || !text.isEmpty()) {
+                end();
+                rows.add(new Numbered(line.number(), withoutMarks(line.text())));
+            }
+        }
+
+        private void end() {
+            if (!cells.toString().isBlank()) {
+                rows.add(new Numbered(begun, cells.toString()));
+            }
+            cells.setLength(0);
+        }
+
+        private static String withoutMarks(String text) {
+            String plain = WIKI_SIGNS.matcher(ATTRIBUTES.matcher(text).replaceAll("")).replaceAll("");
+            return Optional.of(WIKI_HEAD.matcher(plain.strip()))
+                    .filter(java.util.regex.Matcher::matches)
+                    .map(head -> head.group(1))
+                    .orElse(plain);
+        }
+    }
+}

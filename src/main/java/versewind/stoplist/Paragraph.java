@@ -1,0 +1,123 @@
+package versewind.stoplist;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+
+/**
+ * A line that holds several parts of a list, each with its heading: "Great: Open Diapason 8, Principal 4. Swell: Oboe
+ * 8. Couplers: Swell to Great".
+ */
+final class Paragraph {
+
+    private static final int SHORTEST = 12;
+    private static final int LONGEST_HEADING = 7;
+    private static final int SHORTEST_SET_OFF = 4;
+
+    private Paragraph() {}
+
+    /** Its parts, each from its heading on; the whole where no heading stands within. */
+    static List<String> parts(String text, LineReader.Readings readings) {
+        if (text.length() < SHORTEST) {
+            return List.of(text);
+        }
+        Line line = new Line(text);
+        BitSet brackets = line.brackets();
+        List<String> parts = new ArrayList<>();
+        int from = 0;
+        for (int i = 0; i < line.size(); i++) {
+            boolean begins = i == 0 || (!brackets.get(i) && isPause(line, i) && hasWord(line, from, i));
+            int heading = begins ? headed(line, i, readings) : 0;
+            if (begins && i > 0 && (heading > 0 || isSetOff(line, i, readings))) {
+                parts.add(text.substring(from == 0 ? 0 : line.start(from), line.start(i)));
+                from = i;
+            }
+            if (heading > 0 && !line.isSign(i + heading, ":")) {
+                parts.add(line.part(i, i + heading));
+                from = i + heading + 1;
+                i = from - 1;
+            }
+        }
+        parts.add(from == 0 ? text : text.substring(line.start(from)));
+        return List.copyOf(parts);
+    }
+
+    private static boolean hasWord(Line line, int from, int to) {
+        return IntStream.range(from, to).anyMatch(i -> line.is(i, Token.Kind.WORD));
+    }
+
+    /** True if something may end before a token: a sentence, a pitch, a bracket. */
+    private static boolean isPause(Line line, int token) {
+        boolean word = line.at(token).isWord() || line.is(token, Token.Kind.NUMBER);
+        boolean ordinal = line.isSign(token - 1, ".") && line.is(token - 2)
+                && line.at(token - 2).count() > 0
+                && (!line.is(token - 3, Token.Kind.WORD) || line.is(token - 3, "manual"));
+        boolean comma = line.isSign(token - 1, ",") && !line.is(token - 2, Token.Kind.WORD);
+        boolean ended = comma
+                || (line.isSign(token - 1, ".;") && !ordinal)
+                || line.is(token - 1, Token.Kind.CLOSE)
+                || line.is(token - 1, Token.Kind.QUOTE)
+                || line.is(token - 1, Token.Kind.NUMBER)
+                || line.is(token - 1, Token.Kind.ROMAN)
+                || line.is(token - 1, "feet")
+                || line.is(token - 1, "ranks");
+        return word && ended && line.gap(token) > 0;
+    }
+
+    /** How many tokens a heading has that begins at a token and ends in a colon, a dash or a point; 0 for none. */
+    private static int headed(Line line, int token, LineReader.Readings readings) {
+        int most = Math.min(line.size() - 1, token + LONGEST_HEADING);
+        for (int i = token + 1; i <= most && !line.isSign(i, ";,") && !line.is(i, Token.Kind.OPEN); i++) {
+            boolean dash = Segments.isApart(line, i, "-") || (line.isSign(i, ".") && line.gap(i + 1) > 0 && line.is(i - 1, Token.Kind.WORD));
+            boolean stops = dash && isName(line, i + 1) && !isHeading(next(line, i + 1), readings);
+            String head = line.part(token, i);
+            if ((line.isSign(i, ":") && (token > 0 || stops)) || stops) {
+                return !readings.mayBeStop(head) && isHeading(head, readings) ? i - token : 0;
+            }
+        }
+        return 0;
+    }
+
+    /** True if a word in capitals or with a capital stands at a token. */
+    private static boolean isName(Line line, int token) {
+        return line.is(token, Token.Kind.WORD) && Character.isUpperCase(line.at(token).text().charAt(0));
+    }
+
+    /** What follows up to the next sign. */
+    private static String next(Line line, int token) {
+        int end = token;
+        while (end < line.size() && !line.isSign(end, ";,:") && !line.is(end, Token.Kind.OPEN)) {
+            end++;
+        }
+        return line.part(token, end);
+    }
+
+    private static boolean isHeading(String head, LineReader.Readings readings) {
+        return readings.heading(head).isPresent()
+                || readings.part(head + ":")
+                        .filter(part -> part.kind() != SectionWord.Kind.TITLE)
+                        .isPresent();
+    }
+
+    /** True if a heading in capitals begins at a token, and a word that is not in capitals follows it. */
+    private static boolean isSetOff(Line line, int token, LineReader.Readings readings) {
+        int end = token;
+        while (end < line.size() && end < token + LONGEST_HEADING && isCapitals(line.at(end))) {
+            end++;
+        }
+        boolean goesOn = end > token
+                && isName(line, end)
+                && line.is(end - 1, Token.Kind.WORD)
+                && line.part(token, end).length() >= SHORTEST_SET_OFF;
+        return goesOn && readings.heading(line.part(token, end)).isPresent();
+    }
+
+    private static boolean isCapitals(Token token) {
+        String text = token.text();
+        return token.is(Token.Kind.ROMAN)
+                || token.isSign(".")
+                || (token.is(Token.Kind.WORD) && text.length() > 1 && text.equals(text.toUpperCase(Locale.ROOT)));
+    }
+}

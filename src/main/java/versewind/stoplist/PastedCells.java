@@ -1,0 +1,79 @@
+package versewind.stoplist;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * Tables that were pasted cell by cell, one cell a line: names with their pitches and numbers below or above them are
+ * put into one line again.
+ */
+final class PastedCells {
+
+    private static final int FEWEST = 4;
+    private static final int MOST_DIGITS = 4;
+
+    private final List<PageText.Numbered> lines;
+
+    private PastedCells(List<PageText.Numbered> lines) {
+        this.lines = lines;
+    }
+
+    /** The lines of a page, those of cells joined by tabs. */
+    static List<PageText.Numbered> joined(List<PageText.Numbered> lines) {
+        List<PageText.Numbered> filled =
+                lines.stream().filter(each -> !each.text().isBlank()).toList();
+        long figures = filled.stream().filter(each -> isFigures(each.text())).count();
+        return figures < FEWEST || figures * 4 < filled.size() ? lines : new PastedCells(lines).joined();
+    }
+
+    /** True if a line holds pitches, ranks or numbers alone. */
+    private static boolean isFigures(String text) {
+        Line line = new Line(text);
+        boolean pair = line.size() == 3 && line.is(0, Token.Kind.ROMAN) && line.at(0).count() > line.at(2).count();
+        return line.size() > 0 && !pair && (Segments.figures(line, 0) == line.size() || number(text).isPresent());
+    }
+
+    /** "12" and "12.". */
+    private static OptionalInt number(String text) {
+        Line line = new Line(text);
+        boolean number = line.is(0) && line.at(0).isWhole(MOST_DIGITS) && (line.size() == 1 || (line.size() == 2 && line.isSign(1, ".")));
+        return number ? OptionalInt.of(Integer.parseInt(line.at(0).text())) : OptionalInt.empty();
+    }
+
+    private List<PageText.Numbered> joined() {
+        List<PageText.Numbered> rows = new ArrayList<>();
+        boolean numbered = isNumbered();
+        int last = 0;
+        String waiting = "";
+        for (PageText.Numbered each : lines) {
+            boolean figures = isFigures(each.text());
+            OptionalInt number = number(each.text());
+            boolean runs = numbered && figures && number.isPresent() && number.getAsInt() == last + 1;
+            if (runs) {
+                last++;
+                waiting = each.text().strip() + "\t";
+            } else if (figures && !rows.isEmpty() && waiting.isEmpty()) {
+                PageText.Numbered row = rows.remove(rows.size() - 1);
+                rows.add(new PageText.Numbered(row.number(), row.text() + "\t" + each.text().strip()));
+            } else if (!each.text().isBlank() || waiting.isEmpty()) {
+                rows.add(new PageText.Numbered(each.number(), waiting + each.text()));
+                waiting = "";
+            }
+        }
+        return List.copyOf(rows);
+    }
+
+    /** True if running numbers stand before the names, each in a line of its own. */
+    private boolean isNumbered() {
+        int last = 0;
+        int names = 0;
+        for (int i = 0; i + 1 < lines.size(); i++) {
+            OptionalInt number = number(lines.get(i).text());
+            boolean before = !isFigures(lines.get(i + 1).text()) && !lines.get(i + 1).text().isBlank();
+            last += number.isPresent() && number.getAsInt() == last + 1 && before ? 1 : 0;
+            names += isFigures(lines.get(i).text()) && before ? 1 : 0;
+        }
+        return last >= FEWEST - 1 && last * 2 >= names;
+    }
+}
