@@ -30,8 +30,8 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
             TokenForm.of("<manual>? [.]? count ~[\u00b0]|<ordinal_end>? [.]? <manual>? [.:,/-]|close*");
     private static final TokenForm NUMBER_ASIDE =
             TokenForm.of("open <manual>? [.]? count [.]? <manual>? [.]? [,]|close");
-    private static final TokenForm PAIR =
-            TokenForm.of("roman|number [.]? [+-] roman|number|<pedal_letters> [.]?", "<pedal_letters> [.]? [+-] roman|number");
+    private static final TokenForm PAIR = TokenForm.of(
+            "roman|number [.]? [+-] roman|number|<pedal_letters> [.]?", "<pedal_letters> [.]? [+-] roman|number");
     private static final String EDGES = ".,;:*\u2022=~#-";
     private static final int MOST_UNKNOWN = 2;
     private static final int LONGEST = 90;
@@ -75,7 +75,10 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
         String outside = new Line(text).outside();
         String core = withoutCounts(Compass.without(outside.isBlank() ? text.replaceAll("[()\\[\\]]", " ") : outside));
         List<String> words = Spelling.words(core);
-        if (core.contains("/") || PAIR.is(new Line(core)) || Pitches.isMarked(text) || (words.size() == 1 && isTooShort(words.get(0)))) {
+        if (core.contains("/")
+                || PAIR.is(new Line(core))
+                || Pitches.isMarked(text)
+                || (words.size() == 1 && isTooShort(words.get(0)))) {
             return Optional.empty();
         }
         Parts parts = Parts.of(words, language).numbered(new Line(text));

@@ -66,7 +66,8 @@ final class Grid {
             for (String part : table ? List.of(line) : Paragraph.parts(line, readings)) {
                 List<Cell> cells = table ? tableCells(part, readings) : spacedCells(part, readings);
                 List<Group> groups = grouped(cells, readings);
-                List<Group> split = groups.size() > 1 || table ? groups : packed(groups, part, packed, after(lines, at), readings);
+                List<Group> split =
+                        groups.size() > 1 || table ? groups : packed(groups, part, packed, after(lines, at), readings);
                 boolean heads = split.stream().allMatch(each -> readings.isHeading(each.text()));
                 packed = heads ? (split.size() > 1 && groups.size() == 1 ? split.size() : 0) : packed;
                 int missing = Math.max(0, (heads ? 0 : packed) - split.size());
@@ -93,15 +94,17 @@ final class Grid {
      * @param columns how many headings stand above; 0 for none
      * @param next the line below
      */
-    private static List<Group> packed(List<Group> whole, String text, int columns, String next, LineReader.Readings readings) {
-        List<String> headings = Segments.runOn(next, readings.style()).size() > 1 ? headings(text, readings) : List.of();
+    private static List<Group> packed(
+            List<Group> whole, String text, int columns, String next, LineReader.Readings readings) {
+        List<String> headings =
+                Segments.runOn(next, readings.style()).size() > 1 ? headings(text, readings) : List.of();
         List<String> stops = columns < 2 ? List.of(text) : Segments.runOn(text, readings.style());
         List<String> parts = headings.size() > 1 ? headings : stops.size() <= columns ? stops : List.of(text);
         return columns < 2 && parts.size() == 1
                 ? whole
                 : IntStream.range(0, parts.size())
-                .mapToObj(i -> new Group(i, parts.get(i).strip()))
-                .toList();
+                        .mapToObj(i -> new Group(i, parts.get(i).strip()))
+                        .toList();
     }
 
     /** The headings of a line that holds several divisions and nothing else; none where it does not. */

@@ -24,10 +24,11 @@ final class PageText {
     private static final int LONGEST_NAME = 12;
     private static final int LONGEST_LINK = 300;
     private static final String CELL = " | ";
-    private static final Pattern WIKI_SIGNS = Pattern.compile("(?<!(?<!\\p{L})[a-h](?:is)?)'''+|(?<!\\p{L}[a-h])''(?=\\p{Lu})");
+    private static final Pattern WIKI_SIGNS =
+            Pattern.compile("(?<!(?<!\\p{L})[a-h](?:is)?)'''+|(?<!\\p{L}[a-h])''(?=\\p{Lu})");
     private static final Pattern WIKI_HEAD = Pattern.compile("^={2,6} ?([^=]{1,200}?) ?={2,6}$");
-    private static final Pattern ATTRIBUTES =
-            Pattern.compile("(?:(?:\\w+span|align|valign|style|width|class|scope|bgcolor)=(?:\"[^\"|]*\"|[^\\s|]+)\\s*)+\\|(?!\\|)");
+    private static final Pattern ATTRIBUTES = Pattern.compile(
+            "(?:(?:\\w+span|align|valign|style|width|class|scope|bgcolor)=(?:\"[^\"|]*\"|[^\\s|]+)\\s*)+\\|(?!\\|)");
 
     private final String text;
     private final List<Numbered> lines = new ArrayList<>();
@@ -135,7 +136,8 @@ final class PageText {
         int found = text.indexOf(end, at);
         int last = found < 0 ? close : Math.max(found, text.indexOf('>', found));
         int to = last < 0 ? at + 1 : last + 1;
-        number += (int) text.substring(at, to).chars().filter(each -> each == '\n').count();
+        number += (int)
+                text.substring(at, to).chars().filter(each -> each == '\n').count();
         at = to;
     }
 
@@ -188,7 +190,8 @@ final class PageText {
         }
 
         private static String withoutMarks(String text) {
-            String plain = WIKI_SIGNS.matcher(ATTRIBUTES.matcher(text).replaceAll("")).replaceAll("");
+            String plain =
+                    WIKI_SIGNS.matcher(ATTRIBUTES.matcher(text).replaceAll("")).replaceAll("");
             return Optional.of(WIKI_HEAD.matcher(plain.strip()))
                     .filter(java.util.regex.Matcher::matches)
                     .map(head -> head.group(1))

@@ -51,7 +51,8 @@ final class Paragraph {
     /** True if something may end before a token: a sentence, a pitch, a bracket. */
     private static boolean isPause(Line line, int token) {
         boolean word = line.at(token).isWord() || line.is(token, Token.Kind.NUMBER);
-        boolean ordinal = line.isSign(token - 1, ".") && line.is(token - 2)
+        boolean ordinal = line.isSign(token - 1, ".")
+                && line.is(token - 2)
                 && line.at(token - 2).count() > 0
                 && (!line.is(token - 3, Token.Kind.WORD) || line.is(token - 3, "manual"));
         boolean comma = line.isSign(token - 1, ",") && !line.is(token - 2, Token.Kind.WORD);
@@ -70,7 +71,8 @@ final class Paragraph {
     private static int headed(Line line, int token, LineReader.Readings readings) {
         int most = Math.min(line.size() - 1, token + LONGEST_HEADING);
         for (int i = token + 1; i <= most && !line.isSign(i, ";,") && !line.is(i, Token.Kind.OPEN); i++) {
-            boolean dash = Segments.isApart(line, i, "-") || (line.isSign(i, ".") && line.gap(i + 1) > 0 && line.is(i - 1, Token.Kind.WORD));
+            boolean dash = Segments.isApart(line, i, "-")
+                    || (line.isSign(i, ".") && line.gap(i + 1) > 0 && line.is(i - 1, Token.Kind.WORD));
             boolean stops = dash && isName(line, i + 1) && !isHeading(next(line, i + 1), readings);
             String head = line.part(token, i);
             if ((line.isSign(i, ":") && (token > 0 || stops)) || stops) {
@@ -82,7 +84,8 @@ final class Paragraph {
 
     /** True if a word in capitals or with a capital stands at a token. */
     private static boolean isName(Line line, int token) {
-        return line.is(token, Token.Kind.WORD) && Character.isUpperCase(line.at(token).text().charAt(0));
+        return line.is(token, Token.Kind.WORD)
+                && Character.isUpperCase(line.at(token).text().charAt(0));
     }
 
     /** What follows up to the next sign. */

@@ -30,14 +30,20 @@ final class PastedCells {
     /** True if a line holds pitches, ranks or numbers alone. */
     private static boolean isFigures(String text) {
         Line line = new Line(text);
-        boolean pair = line.size() == 3 && line.is(0, Token.Kind.ROMAN) && line.at(0).count() > line.at(2).count();
-        return line.size() > 0 && !pair && (Segments.figures(line, 0) == line.size() || number(text).isPresent());
+        boolean pair = line.size() == 3
+                && line.is(0, Token.Kind.ROMAN)
+                && line.at(0).count() > line.at(2).count();
+        return line.size() > 0
+                && !pair
+                && (Segments.figures(line, 0) == line.size() || number(text).isPresent());
     }
 
     /** "12" and "12.". */
     private static OptionalInt number(String text) {
         Line line = new Line(text);
-        boolean number = line.is(0) && line.at(0).isWhole(MOST_DIGITS) && (line.size() == 1 || (line.size() == 2 && line.isSign(1, ".")));
+        boolean number = line.is(0)
+                && line.at(0).isWhole(MOST_DIGITS)
+                && (line.size() == 1 || (line.size() == 2 && line.isSign(1, ".")));
         return number ? OptionalInt.of(Integer.parseInt(line.at(0).text())) : OptionalInt.empty();
     }
 
@@ -55,7 +61,8 @@ final class PastedCells {
                 waiting = each.text().strip() + "\t";
             } else if (figures && !rows.isEmpty() && waiting.isEmpty()) {
                 PageText.Numbered row = rows.remove(rows.size() - 1);
-                rows.add(new PageText.Numbered(row.number(), row.text() + "\t" + each.text().strip()));
+                rows.add(new PageText.Numbered(
+                        row.number(), row.text() + "\t" + each.text().strip()));
             } else if (!each.text().isBlank() || waiting.isEmpty()) {
                 rows.add(new PageText.Numbered(each.number(), waiting + each.text()));
                 waiting = "";
@@ -70,7 +77,8 @@ final class PastedCells {
         int names = 0;
         for (int i = 0; i + 1 < lines.size(); i++) {
             OptionalInt number = number(lines.get(i).text());
-            boolean before = !isFigures(lines.get(i + 1).text()) && !lines.get(i + 1).text().isBlank();
+            boolean before = !isFigures(lines.get(i + 1).text())
+                    && !lines.get(i + 1).text().isBlank();
             last += number.isPresent() && number.getAsInt() == last + 1 && before ? 1 : 0;
             names += isFigures(lines.get(i).text()) && before ? 1 : 0;
         }

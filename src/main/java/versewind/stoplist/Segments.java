@@ -91,7 +91,9 @@ final class Segments {
         int length = 1;
         while (end < line.size() && length > 0) {
             length = Math.max(
-                    Math.max(Pitches.marked(line, end), RankCount.marked(line, end).length()),
+                    Math.max(
+                            Pitches.marked(line, end),
+                            RankCount.marked(line, end).length()),
                     RankCount.numeral(line, end).length());
             boolean bare = line.at(end).isWhole(MOST_DIGITS) || Pitches.isBare(line, end);
             length = length > 0 ? length : bare && Pitches.isApart(line, end, "'") ? 1 : 0;
@@ -119,7 +121,8 @@ final class Segments {
         if (starts.size() < 2) {
             return List.of(part);
         }
-        boolean leads = starts.get(0) == line.at(0).start() && ends.get(ends.size() - 1) < part.stripTrailing().length();
+        boolean leads = starts.get(0) == line.at(0).start()
+                && ends.get(ends.size() - 1) < part.stripTrailing().length();
         List<Integer> cuts = leads ? starts.subList(1, starts.size()) : ends;
         List<String> texts = new ArrayList<>();
         int from = 0;

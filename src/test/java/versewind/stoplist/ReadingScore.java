@@ -55,15 +55,16 @@ record ReadingScore(int stops, int right, int invented, boolean couplers, boolea
         }
         left.forEach(each -> wrong.add((invented.contains(each) ? "+ " : "~ ") + each.line() + " " + each.name() + " "
                 + each.feet() + (each.supposed() ? "?" : "") + " " + each.ranks() + " " + each.family()));
-        boolean couplers = couplers(organ, places).equals(list.couplers().stream()
-                .map(each -> each.source() + ">" + each.keyboard() + each.kind())
-                .sorted()
-                .distinct()
-                .toList());
+        boolean couplers = couplers(organ, places)
+                .equals(list.couplers().stream()
+                        .map(each -> each.source() + ">" + each.keyboard() + each.kind())
+                        .sorted()
+                        .distinct()
+                        .toList());
         if (!couplers) {
             wrong.add("couplers " + list.couplers());
         }
-        boolean silent = (!wrong.isEmpty()) && !list.wantsAttention();
+        boolean silent = !wrong.isEmpty() && !list.wantsAttention();
         return new ReadingScore(stops, stops - missed.size(), invented.size(), couplers, silent, wrong);
     }
 

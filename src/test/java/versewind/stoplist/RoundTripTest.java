@@ -67,8 +67,9 @@ class RoundTripTest {
                     sums.computeIfAbsent(layout.name(), key -> new Sum()).add(score);
                     sums.computeIfAbsent(words.language(), key -> new Sum()).add(score);
                     if (!score.wrong().isEmpty()) {
-                        cases.add("#### " + layout + " " + words.language() + " " + i + (score.silent() ? " SILENT" : "")
-                                + "\n" + text + "\n" + String.join("\n", score.wrong()) + "\n");
+                        cases.add(
+                                "#### " + layout + " " + words.language() + " " + i + (score.silent() ? " SILENT" : "")
+                                        + "\n" + text + "\n" + String.join("\n", score.wrong()) + "\n");
                     }
                 }
             }
@@ -76,9 +77,15 @@ class RoundTripTest {
         StringBuilder report = new StringBuilder(all + "\n");
         sums.forEach((name, sum) -> report.append(String.format(Locale.ROOT, "%-26s%s%n", name, sum)));
         Files.writeString(REPORT, report + "\n" + String.join("\n", cases));
-        assertThat(100.0 * all.right / all.stops).as("stops wholly right, of 100").isGreaterThan(98);
+        assertThat(100.0 * all.right / all.stops)
+                .as("stops wholly right, of 100")
+                .isGreaterThan(98);
         assertThat(all.invented).as("invented stops").isLessThanOrEqualTo(8);
-        assertThat(100.0 * all.couplers / all.lists).as("lists with all couplers, of 100").isGreaterThan(95);
-        assertThat(all.silent).as("lists that are wrong, and nothing in them is said to be in doubt").isZero();
+        assertThat(100.0 * all.couplers / all.lists)
+                .as("lists with all couplers, of 100")
+                .isGreaterThan(95);
+        assertThat(all.silent)
+                .as("lists that are wrong, and nothing in them is said to be in doubt")
+                .isZero();
     }
 }

@@ -25,7 +25,10 @@ class StopListTest {
 
     static List<String> lists() throws IOException {
         try (Stream<Path> files = Files.list(LISTS)) {
-            return files.filter(Files::isRegularFile).map(file -> file.getFileName().toString()).sorted().toList();
+            return files.filter(Files::isRegularFile)
+                    .map(file -> file.getFileName().toString())
+                    .sorted()
+                    .toList();
         }
     }
 
