@@ -24,11 +24,10 @@ enum ListLayout {
     PIPES_IN_COLUMNS(organ -> heads(organ, "  ")
             + lines(
                     organ,
-                    stop -> String.format(
-                            Locale.ROOT, "%-24s%-8s%s", stop.name(), feet(stop, ""), pipes(stop)))),
+                    stop -> String.format(Locale.ROOT, "%-24s%-8s%s", stop.name(), feet(stop, ""), pipes(stop)))),
     PIPES_BY_TABS(organ -> lines(organ, stop -> stop.name() + "\t" + feet(stop, "") + "\t" + pipes(stop))),
-    NUMBER_NAME_PITCH_PIPES(organ ->
-            numbered(organ, (n, stop) -> n + "\t" + stop.name() + "\t" + feet(stop, "") + "\t" + pipes(stop))),
+    NUMBER_NAME_PITCH_PIPES(
+            organ -> numbered(organ, (n, stop) -> n + "\t" + stop.name() + "\t" + feet(stop, "") + "\t" + pipes(stop))),
     MARKDOWN(organ -> parts(
             organ,
             "headings",
@@ -67,8 +66,7 @@ enum ListLayout {
     HTML_ITEMS(organ -> organ.divisions().stream()
                     .map(division -> "<h3 class=\"x\">" + heading(organ, division, "headings") + "</h3><ul>"
                             + division.stops().stream()
-                                    .map(stop ->
-                                            "<li>" + stop.name() + " <b>" + feet(stop, "&#8242;") + "</b></li>")
+                                    .map(stop -> "<li>" + stop.name() + " <b>" + feet(stop, "&#8242;") + "</b></li>")
                                     .collect(Collectors.joining())
                             + "</ul>")
                     .collect(Collectors.joining())
@@ -158,8 +156,8 @@ enum ListLayout {
     NAMES_ONLY(organ -> lines(organ, stop -> stop.name() + (stop.ranks() > 1 ? " " + roman(stop) : ""))),
     DIVISION_IN_EACH_ROW(organ -> organ.divisions().stream()
                     .flatMap(division -> division.stops().stream()
-                            .map(stop -> heading(organ, division, "short") + "\t" + stop.name() + "\t"
-                                    + feet(stop, "'") + "\n"))
+                            .map(stop -> heading(organ, division, "short") + "\t" + stop.name() + "\t" + feet(stop, "'")
+                                    + "\n"))
                     .collect(Collectors.joining())
             + couplers(organ)),
     SLASHES(organ -> parts(
@@ -248,8 +246,7 @@ enum ListLayout {
             for (KnownDivision each : organ.divisions()) {
                 String stop = row >= each.stops().size()
                         ? ""
-                        : each.stops().get(row).name() + " "
-                                + feet(each.stops().get(row), unit);
+                        : each.stops().get(row).name() + " " + feet(each.stops().get(row), unit);
                 text.append(String.format(cell, stop));
             }
         }
