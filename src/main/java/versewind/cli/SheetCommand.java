@@ -75,7 +75,7 @@ final class SheetCommand {
         }
         Path file = commands.newFile(name.get());
         Commands.requireSaved(
-                commands.library().saveMade(file, text, mark(format)),
+                commands.library().saveMade(file, text, mark(format), open.path()),
                 "The sheet was not written to " + name.get() + ": ",
                 "The sheet was not written to " + name.get() + ": Someone else has just changed it. Try again.");
         return new Reply(Reply.GOOD, "", words + Reply.line("Sheet written to " + name.get() + "."));

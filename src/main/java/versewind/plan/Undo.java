@@ -3,6 +3,7 @@ package versewind.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
 /**
@@ -86,6 +87,16 @@ public record Undo<T>(T now, Optional<T> saved, List<T> past, List<T> future) {
                 Optional.of(written),
                 past.stream().map(other).toList(),
                 future.stream().map(other).toList());
+    }
+
+    /** The same steps of other values. */
+    public <R> Undo<R> map(Function<? super T, ? extends R> change) {
+        Function<T, R> each = change::apply;
+        return new Undo<>(
+                each.apply(now),
+                saved.map(each),
+                past.stream().map(each).toList(),
+                future.stream().map(each).toList());
     }
 
     private static <T> List<T> before(T first, List<T> rest) {

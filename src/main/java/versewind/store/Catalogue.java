@@ -24,9 +24,11 @@ public final class Catalogue {
 
     private final JsonFolder plans;
     private final Disk disk;
+    private final JournalFiles journals;
     private final Map<PlanFile, PlanEntry> known = new ConcurrentHashMap<>();
 
-    Catalogue(JsonFolder plans, Disk disk) {
+    Catalogue(JsonFolder plans, Disk disk, JournalFiles journals) {
+        this.journals = journals;
         this.plans = plans;
         this.disk = disk;
     }
@@ -40,7 +42,10 @@ public final class Catalogue {
             if (FileFormat.isId(id)) {
                 found.put(id, file);
             } else {
-                Autosaves.idOf(file).filter(FileFormat::isId).ifPresent(drafted::add);
+                Autosaves.idOf(file)
+                        .or(() -> JournalFiles.idOf(file).filter(any -> journals.hasSteps(file)))
+                        .filter(FileFormat::isId)
+                        .ifPresent(drafted::add);
             }
         }
         List<PlanFile> files = new ArrayList<>(found.size());

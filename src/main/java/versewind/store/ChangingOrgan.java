@@ -29,9 +29,11 @@ final class ChangingOrgan {
     private final Disk disk;
     private final SafeFile safe;
     private final Organs organs;
+    private final JournalFiles journals;
     private final List<JsonFolder> shelves;
 
-    ChangingOrgan(Disk disk, SafeFile safe, Organs organs, List<JsonFolder> shelves) {
+    ChangingOrgan(Disk disk, SafeFile safe, Organs organs, JournalFiles journals, List<JsonFolder> shelves) {
+        this.journals = journals;
         this.disk = disk;
         this.safe = safe;
         this.organs = organs;
@@ -43,7 +45,8 @@ final class ChangingOrgan {
         KnownOrgan known = new ChangedCalibration(open.organ(), next, change).organ();
         List<Path> files = filesOf(open);
         if (isConfusing(open.organ().former(), next, change)) {
-            List<String> stuck = rewrite(files, read -> true).troubles();
+            List<String> stuck = new ArrayList<>(rewrite(files, read -> true).troubles());
+            stuck.addAll(unsavedWork(open));
             if (!stuck.isEmpty()) {
                 return OrganOutcome.unsaved(
                         new SaveOutcome.NotSaved(
@@ -161,6 +164,25 @@ final class ChangingOrgan {
         } catch (BadFile noFolder) {
             return Stream.empty();
         }
+    }
+
+    /** Plans with unsaved work, which cannot be rewritten, if they are for this instrument. */
+    private List<String> unsavedWork(OpenOrgan open) {
+        String id = JsonFolder.idOf(open.path());
+        List<String> unsaved = new ArrayList<>();
+        for (JsonFolder shelf : shelves) {
+            try {
+                for (Path file : shelf.inOrder()) {
+                    if (journals.hasSteps(file) && journals.isFor(file, id)) {
+                        unsaved.add(JournalFiles.idOf(file).orElseThrow()
+                                + " has unsaved changes. Open it, and save or discard them first.");
+                    }
+                }
+            } catch (BadFile noFolder) {
+                return unsaved;
+            }
+        }
+        return unsaved;
     }
 
     /** True if a file is a plan for an instrument; a broken file is reported when it is opened. */

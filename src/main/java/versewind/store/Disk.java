@@ -30,8 +30,29 @@ interface Disk {
     /** The file that a name leads to: itself, or the end of a chain of symbolic links, there or not. */
     Path follow(Path file) throws IOException;
 
-    /** Makes an empty file, which must not exist, with the permissions of another or with the usual ones. */
+    /** True if a file lies in a folder or below it, whatever links lead there. */
+    boolean isInside(Path file, Path folder);
+
+    /** Makes an empty file, which must not exist, with the mode, owner and attributes of another or the usual ones. */
     void create(Path file, Optional<Path> like) throws IOException;
+
+    /**
+     * Makes a file, which must not exist, to be appended to, with no more permissions than another has. The file is
+     * held until it is closed or the process ends.
+     */
+    Appending append(Path file, Optional<Path> like) throws IOException;
+
+    /** True if a living process holds a file that {@link #append} made; also if that cannot be found out. */
+    boolean isHeld(Path file);
+
+    /** The bytes of a file that this program made: never through a link, never from a pipe. */
+    byte[] readOwn(Path file, int limit) throws IOException;
+
+    /** The name of a file's owner; "" where there is none. */
+    String owner(Path file);
+
+    /** How many bytes a file has that this program made; 0 if there is no such file. */
+    long sizeOfOwn(Path file);
 
     /** Writes into a file that {@link #create} made. */
     void write(Path file, byte[] bytes) throws IOException;
@@ -47,4 +68,20 @@ interface Disk {
 
     /** Takes a file away, if it is there. */
     void delete(Path file) throws IOException;
+
+    /** A file that is appended to. */
+    interface Appending {
+
+        /** Puts bytes at the end; whoever reads the file sees them. */
+        void append(byte[] bytes) throws IOException;
+
+        /** Cuts the file off after a number of bytes. */
+        void cut(long length) throws IOException;
+
+        /** Has everything written to the medium; may be called while another thread appends. */
+        void force() throws IOException;
+
+        /** Lets go of the file. */
+        void close() throws IOException;
+    }
 }

@@ -1,6 +1,7 @@
 package versewind.store;
 
 import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -24,6 +25,23 @@ public final class Fingerprint {
     /** Of a file with these contents. Plans are small: keeping them costs less than a hash that could be mistaken. */
     static Fingerprint of(byte[] contents) {
         return new Fingerprint(Optional.of(ByteBuffer.wrap(contents.clone())));
+    }
+
+    /** Of a file with this text; of none for "". */
+    static Fingerprint ofText(String text) {
+        return text.isEmpty() ? NO_FILE : of(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The text of the file; "" where there was none. */
+    String text() {
+        return new String(bytes(), StandardCharsets.UTF_8);
+    }
+
+    /** The bytes of the file; none where there was none. */
+    byte[] bytes() {
+        byte[] bytes = new byte[contents.map(ByteBuffer::remaining).orElse(0)];
+        contents.ifPresent(all -> all.duplicate().get(bytes));
+        return bytes;
     }
 
     /** The contents in 64 hexadecimal figures, SHA-256; of no file "". */

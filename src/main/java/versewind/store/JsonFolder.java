@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import versewind.organ.Nearest;
 import versewind.organ.Quoted;
 import versewind.schema.FileFormat;
@@ -69,6 +70,12 @@ final class JsonFolder {
         return name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : "";
     }
 
+    /** Name of a file without the ending of JSON, if it has that. */
+    static String stem(Path file) {
+        String name = file.getFileName().toString();
+        return name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
+    }
+
     /** The file of an id in this folder, which is there, or of a path, which may not be. */
     Path find(String idOrPath) throws BadFile {
         if (idOrPath.endsWith(ENDING) || idOrPath.contains("/") || idOrPath.contains("\\")) {
@@ -89,7 +96,9 @@ final class JsonFolder {
 
     /** True if there is a file of this id, or unsaved work on one. */
     boolean isTaken(String id) {
-        return disk.exists(path(id)) || disk.exists(Autosaves.pathOf(path(id)));
+        return disk.exists(path(id))
+                || disk.exists(Autosaves.pathOf(path(id)))
+                || !new JournalFiles(disk, Optional.empty()).all(path(id)).isEmpty();
     }
 
     /** An id for something new of this title: ASCII, lower case, hyphens, and not taken. */

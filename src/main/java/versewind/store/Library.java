@@ -32,7 +32,10 @@ public final class Library {
     private final Disk disk;
     private final SafeFile safe;
     private final Organs organs;
-    private final OrganAutosave kept;
+    private final OrganAutosave drafts;
+    private final JournalFiles journals;
+    private final KeptWork kept;
+    private final Versions versions;
     private final JsonFolder plans;
     private final Catalogue catalogue;
     private final JsonFolder binned;
@@ -40,19 +43,35 @@ public final class Library {
 
     /** The library in a folder, which may be empty or not there yet. */
     public Library(Path folder) {
-        this(folder, new SystemDisk());
+        this(folder, new SystemDisk(), Optional.empty());
+    }
+
+    /**
+     * The same.
+     *
+     * @param elsewhere the folder for edits that cannot be kept beside their plan
+     */
+    public Library(Path folder, Path elsewhere) {
+        this(folder, new SystemDisk(), Optional.of(elsewhere));
     }
 
     Library(Path folder, Disk disk) {
+        this(folder, disk, Optional.empty());
+    }
+
+    private Library(Path folder, Disk disk, Optional<Path> elsewhere) {
         this.folder = folder;
         this.disk = disk;
-        this.safe = new SafeFile(disk);
+        this.safe = new SafeFile(disk, folder);
         this.organs = new Organs(folder, disk, safe);
-        this.kept = new OrganAutosave(disk, safe, organs);
+        this.drafts = new OrganAutosave(disk, safe);
+        this.journals = new JournalFiles(disk, elsewhere);
+        this.versions = new Versions(disk, safe);
         this.plans = new JsonFolder(folder.resolve("plans"), disk, "plan");
-        this.catalogue = new Catalogue(plans, disk);
+        this.catalogue = new Catalogue(plans, disk, journals);
         this.binned = new JsonFolder(folder.resolve("bin"), disk, "plan");
-        this.bin = new Bin(plans, binned, disk);
+        this.bin = new Bin(folder, plans, binned, disk, journals, versions);
+        this.kept = new KeptWork(disk, journals, organs, bin);
     }
 
     /**
@@ -139,17 +158,61 @@ public final class Library {
         return openPlan(plans.find(idOrPath));
     }
 
-    /** Opens the plan in a file. Where there is only unsaved work, it is the plan. */
+    /** Opens the plan in a file, to be worked on. Where there is only unsaved work, it is the plan. */
     public OpenPlan openPlan(Path path) throws BadFile {
-        Path draftPath = Autosaves.pathOf(path);
-        if (!disk.exists(path) && disk.exists(draftPath)) {
-            PlanJson.Read read = organs.readPlan(draftPath);
-            return new OpenPlan(read.plan(), read.organ(), path, Fingerprint.NO_FILE, kept.of(path));
+        if (!disk.exists(path) && kept.of(path, Optional.empty()).orElse(null) instanceof Autosave.Kept work) {
+            return new OpenPlan(work.plan(), work.organ(), path, Fingerprint.NO_FILE, Optional.of(work));
         }
+        OpenPlan open = readPlan(path);
+        return new OpenPlan(
+                open.plan(), open.organ(), path, open.fingerprint(), kept.of(path, Optional.of(open.plan())));
+    }
+
+    /** Reads the plan in a file, without a look at unsaved work. */
+    public OpenPlan readPlan(Path path) throws BadFile {
         byte[] bytes = FileBytes.read(disk, path);
         PlanJson.Read read = PlanJson.read(path, bytes, (id, found) -> organs.of(path, id, found));
-        Optional<Autosave> draft = kept.of(path).filter(each -> !isSame(each, read.plan()));
-        return new OpenPlan(read.plan(), read.organ(), path, Fingerprint.of(bytes), draft);
+        return new OpenPlan(read.plan(), read.organ(), path, Fingerprint.of(bytes), Optional.empty());
+    }
+
+    /** Begins the journal of a plan that is worked on. */
+    public Journal journal(OpenPlan open) {
+        return Journal.of(journals, open);
+    }
+
+    /**
+     * Takes up unsaved work that was left over, in the journal of the plan.
+     *
+     * @return the plan as it was when that work began, to be saved again
+     */
+    public OpenPlan restore(OpenPlan open, Autosave.Kept work, Journal journal) throws BadFile {
+        try {
+            return kept.restore(open, work, journal);
+        } catch (IOException trouble) {
+            throw BadFile.whole(work.file(), "the unsaved work could not be restored", SafeFile.sentence(trouble));
+        }
+    }
+
+    /** Moves unsaved work that was left over to the bin. */
+    public void discard(Autosave work) throws BadFile {
+        kept.discard(work);
+    }
+
+    /** The last versions of a plan that were saved before the one in its file, the latest first. */
+    public List<Version> versions(String id) {
+        return versions.of(plans.path(id));
+    }
+
+    /** Reads an earlier version of a plan. */
+    public Plan readVersion(String id, Version version) throws BadFile {
+        try {
+            byte[] bytes = disk.readOwn(version.file(), JsonTree.LARGEST_FILE + 1);
+            Path path = plans.path(id);
+            return PlanJson.read(version.file(), bytes, (name, found) -> organs.of(path, name, found))
+                    .plan();
+        } catch (IOException trouble) {
+            throw BadFile.whole(version.file(), "the version could not be read", SafeFile.sentence(trouble));
+        }
     }
 
     /** Reads a plan that comes from elsewhere than a file; its instrument is one of this library. */
@@ -193,22 +256,22 @@ public final class Library {
      * @param change what became of everything that has another name or is gone
      */
     public OrganOutcome saveChangedOrgan(OpenOrgan open, Instrument next, FormerNames change) {
-        return new ChangingOrgan(disk, safe, organs, List.of(plans, binned)).save(open, next, change);
+        return new ChangingOrgan(disk, safe, organs, journals, List.of(plans, binned)).save(open, next, change);
     }
 
     /** Keeps the draft of an instrument beside its file, in place of what was kept before. */
     public SaveOutcome keepOrganDraft(OpenOrgan open, OrganDraft draft) {
-        return kept.keep(open, draft);
+        return drafts.keep(open, draft);
     }
 
     /** The draft that was kept beside an instrument's file, if there is one that can be read. */
     public Optional<OrganDraft> organDraftOf(OpenOrgan open) {
-        return kept.of(open);
+        return drafts.of(open);
     }
 
     /** Takes away the draft that was kept beside an instrument's file. */
     public void dropOrganDraft(OpenOrgan open) {
-        kept.drop(open.path());
+        drafts.drop(open.path());
     }
 
     /**
@@ -222,17 +285,13 @@ public final class Library {
     }
 
     /**
-     * Saves a plan to its file, and drops the work that was kept beside it.
+     * Saves a plan to its file, and keeps what that held among the versions.
      *
      * @throws IllegalArgumentException if the plan is not made for its instrument
      */
     public SaveOutcome savePlan(OpenPlan open, WhenChanged whenChanged) {
         byte[] bytes = PlanJson.bytes(open.plan(), open.instrument());
-        SaveOutcome outcome = save(open, bytes, whenChanged);
-        if (outcome instanceof SaveOutcome.Saved) {
-            kept.drop(open.path());
-        }
-        return outcome;
+        return save(open, bytes, whenChanged);
     }
 
     private SaveOutcome save(OpenPlan open, byte[] bytes, WhenChanged whenChanged) {
@@ -243,7 +302,10 @@ public final class Library {
             return SaveOutcome.NotSaved.asItWouldNotOpen(path, unreadable);
         }
         return switch (whenChanged) {
-            case REFUSE -> safe.save(path, bytes, now -> now.equals(open.fingerprint()), SafeFile.Durability.FORCED);
+            case REFUSE -> {
+                versions.keep(path);
+                yield safe.save(path, bytes, now -> now.equals(open.fingerprint()), SafeFile.Durability.FORCED);
+            }
             case OVERWRITE -> {
                 if (disk.exists(path)) {
                     try {
@@ -255,7 +317,10 @@ public final class Library {
                                         + " name.");
                     }
                 }
-                yield safe.save(path, bytes, now -> true, SafeFile.Durability.FORCED);
+                Optional<String> trouble = versions.keep(path);
+                yield trouble.isPresent()
+                        ? new SaveOutcome.NotSaved(path, "The other version could not be kept. " + trouble.get())
+                        : safe.save(path, bytes, now -> true, SafeFile.Durability.FORCED);
             }
         };
     }
@@ -280,26 +345,10 @@ public final class Library {
      * empty or was made the same way.
      *
      * @param mark what stands in every text that is made this way
+     * @param plan whose mode a new file has
      */
-    public SaveOutcome saveMade(Path path, String text, String mark) {
-        return safe.saveMade(path, text, mark);
-    }
-
-    /**
-     * Keeps unsaved work beside a plan's file, in place of what was kept before. Fast: does not wait for the medium.
-     */
-    public SaveOutcome keepDraft(OpenPlan open) {
-        return kept.keep(open);
-    }
-
-    /** The unsaved work that was kept beside a plan's file. */
-    Optional<Autosave> draftOf(Path path) {
-        return kept.of(path);
-    }
-
-    /** Takes away the unsaved work that was kept beside a plan's file, if there is any. */
-    public void dropDraft(Path path) {
-        kept.drop(path);
+    public SaveOutcome saveMade(Path path, String text, String mark, Path plan) {
+        return safe.saveMade(path, text, mark, plan);
     }
 
     /** An id for a new plan of this title: ASCII, lower case, hyphens, and no other plan's. */
@@ -310,9 +359,5 @@ public final class Library {
     /** An id for a new instrument of this name: ASCII, lower case, hyphens, and no other instrument's. */
     public String freeInstrumentId(String name) {
         return organs.shelf().freeId(name);
-    }
-
-    private static boolean isSame(Autosave draft, Plan plan) {
-        return draft instanceof Autosave.Kept kept && kept.plan().equals(plan);
     }
 }

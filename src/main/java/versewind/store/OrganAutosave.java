@@ -5,66 +5,24 @@ import java.nio.file.Path;
 import java.util.Optional;
 import versewind.schema.OrganDraft;
 
-/** Unsaved work, kept beside the files of plans and instruments. */
+/** The drafts of instruments, kept beside their files. */
 final class OrganAutosave {
 
     private final Disk disk;
     private final SafeFile safe;
-    private final Organs organs;
 
-    OrganAutosave(Disk disk, SafeFile safe, Organs organs) {
+    OrganAutosave(Disk disk, SafeFile safe) {
         this.disk = disk;
         this.safe = safe;
-        this.organs = organs;
-    }
-
-    /** Keeps the work on a plan, in place of what was kept before. */
-    SaveOutcome keep(OpenPlan open) {
-        if (open.draft().filter(Autosave.Unreadable.class::isInstance).isPresent()) {
-            try {
-                setAsideUnreadable(open.path());
-            } catch (IOException trouble) {
-                return new SaveOutcome.NotSaved(Autosaves.pathOf(open.path()), SafeFile.sentence(trouble));
-            }
-        }
-        return keep(open.path(), PlanJson.bytes(open.plan(), open.instrument()));
-    }
-
-    private SaveOutcome keep(Path path, byte[] bytes) {
-        return safe.save(Autosaves.pathOf(path), bytes, now -> true, SafeFile.Durability.QUICK);
-    }
-
-    /** Work that cannot be read may still be saved by hand: it gets another name rather than being written over. */
-    private void setAsideUnreadable(Path path) throws IOException {
-        if (of(path).filter(Autosave.Unreadable.class::isInstance).isEmpty()) {
-            return;
-        }
-        int number = 1;
-        while (disk.exists(Autosaves.asidePathOf(path, number))) {
-            number++;
-        }
-        disk.move(Autosaves.pathOf(path), Autosaves.asidePathOf(path, number));
-    }
-
-    /** The work that was kept beside a plan's file. */
-    Optional<Autosave> of(Path path) {
-        Path draft = Autosaves.pathOf(path);
-        if (!disk.exists(draft)) {
-            return Optional.empty();
-        }
-        try {
-            PlanJson.Read read = organs.readPlan(draft);
-            return Optional.of(new Autosave.Kept(read.plan(), read.organ(), disk.modified(draft)));
-        } catch (BadFile why) {
-            return Optional.of(new Autosave.Unreadable(why));
-        } catch (IOException gone) {
-            return Optional.empty();
-        }
     }
 
     /** Keeps the draft of an instrument, in place of what was kept before. */
     SaveOutcome keep(OpenOrgan open, OrganDraft draft) {
-        return keep(open.path(), OrganDraftFile.bytes(draft, open.fingerprint()));
+        return safe.save(
+                Autosaves.pathOf(open.path()),
+                OrganDraftFile.bytes(draft, open.fingerprint()),
+                now -> true,
+                SafeFile.Durability.QUICK);
     }
 
     /** The draft that was kept beside an instrument's file, if there is one that can be read and is another. */
@@ -74,10 +32,11 @@ final class OrganAutosave {
             return Optional.empty();
         }
         try {
-            OrganDraft draft = OrganDraftFile.read(path, FileBytes.read(disk, path), open.fingerprint());
+            OrganDraft draft =
+                    OrganDraftFile.read(path, disk.readOwn(path, JsonTree.LARGEST_FILE + 1), open.fingerprint());
             return Optional.of(draft)
                     .filter(each -> !each.equals(OrganDraft.of(open.organ().instrument())));
-        } catch (BadFile unreadable) {
+        } catch (BadFile | IOException unreadable) {
             return Optional.empty();
         }
     }

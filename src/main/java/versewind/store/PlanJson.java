@@ -1,5 +1,6 @@
 package versewind.store;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Set;
 import versewind.organ.Instrument;
@@ -62,7 +63,16 @@ final class PlanJson {
     }
 
     /**
-     * The bytes of the file.
+     * The text of the file.
+     *
+     * @throws IllegalArgumentException if the plan is not made for this instrument
+     */
+    static String text(Plan plan, Instrument instrument) {
+        return new String(bytes(plan, instrument), StandardCharsets.UTF_8);
+    }
+
+    /**
+     * The same as bytes in UTF-8.
      *
      * @throws IllegalArgumentException if the plan is not made for this instrument
      */

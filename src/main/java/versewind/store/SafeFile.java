@@ -38,23 +38,39 @@ final class SafeFile {
     }
 
     private final Disk disk;
+    private final Path library;
 
-    SafeFile(Disk disk) {
+    /**
+     * On a disk.
+     *
+     * @param library the folder out of which no link is followed
+     */
+    SafeFile(Disk disk, Path library) {
         this.disk = disk;
+        this.library = library;
     }
 
     /**
      * Replaces or makes a file.
      *
-     * @param file its name; a symbolic link is followed
+     * @param file its name; a symbolic link is followed within the library, and replaced by what is only kept quickly
      * @param bytes what it holds then
      * @param mayReplace asked at the last moment about what is there now
      * @param durability whether to wait for the medium
      */
     SaveOutcome save(Path file, byte[] bytes, Predicate<Fingerprint> mayReplace, Durability durability) {
+        return save(file, bytes, mayReplace, durability, file);
+    }
+
+    /**
+     * The same, of a file that is new.
+     *
+     * @param model the file whose mode a new one has
+     */
+    SaveOutcome save(Path file, byte[] bytes, Predicate<Fingerprint> mayReplace, Durability durability, Path model) {
         synchronized (TURN) {
             try {
-                return replace(file, bytes, mayReplace, durability);
+                return replace(file, bytes, mayReplace, durability, model);
             } catch (IOException trouble) {
                 return new SaveOutcome.NotSaved(file, sentence(trouble));
             }
@@ -62,7 +78,7 @@ final class SafeFile {
     }
 
     /** Saves a text, unless what is there is neither empty nor holds the mark of texts that are made this way. */
-    SaveOutcome saveMade(Path path, String text, String mark) {
+    SaveOutcome saveMade(Path path, String text, String mark, Path model) {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         Fingerprint there = Fingerprint.NO_FILE;
         if (disk.exists(path)) {
@@ -77,12 +93,23 @@ final class SafeFile {
                         path, "It cannot be replaced: " + unreadable.problem() + ". Choose another name.");
             }
         }
-        return save(path, bytes, there::equals, Durability.FORCED);
+        return save(path, bytes, there::equals, Durability.FORCED, model);
     }
 
-    private SaveOutcome replace(Path file, byte[] bytes, Predicate<Fingerprint> mayReplace, Durability durability)
+    private Path target(Path file, Durability durability) throws IOException {
+        Path here = file.toAbsolutePath();
+        Path target = durability == Durability.QUICK ? here : disk.follow(here);
+        if (!target.equals(here) && !disk.isInside(target, library)) {
+            throw new NotAFileException(
+                    "It is a link that leads out of the library, to " + target + ". Save under another name.");
+        }
+        return target;
+    }
+
+    private SaveOutcome replace(
+            Path file, byte[] bytes, Predicate<Fingerprint> mayReplace, Durability durability, Path model)
             throws IOException {
-        Path target = disk.follow(file.toAbsolutePath());
+        Path target = target(file, durability);
         Path folder = target.getParent();
         disk.makeFolder(folder);
         clean(target);
@@ -92,7 +119,8 @@ final class SafeFile {
         }
         Path temporary = target.resolveSibling(temporaryName(target));
         try {
-            disk.create(temporary, there ? Optional.of(target) : Optional.empty());
+            Optional<Path> like = there ? Optional.of(target) : Optional.of(model).filter(each -> !each.equals(file));
+            disk.create(temporary, like.filter(disk::exists));
             disk.write(temporary, bytes);
             if (durability == Durability.FORCED) {
                 disk.force(temporary);
@@ -164,6 +192,9 @@ final class SafeFile {
     static String sentence(IOException trouble) {
         if (trouble instanceof AccessDeniedException) {
             return "The file or its folder is write-protected. Save under another name.";
+        }
+        if (trouble instanceof NotAFileException) {
+            return Quoted.plain(trouble.getMessage());
         }
         if (trouble instanceof FileSystemLoopException) {
             return "The file is a link that leads back to itself. Save under another name.";

@@ -7,20 +7,26 @@ import java.nio.channels.FileChannel;
 import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.GroupPrincipal;
-import java.nio.file.attribute.PosixFileAttributeView;
-import java.nio.file.attribute.PosixFileAttributes;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** The disk of this computer. */
 final class SystemDisk implements Disk {
     private static final int MOST_LINKS = 40;
+    private static final Set<OpenOption> NEW = Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    private static final Set<OpenOption> APPENDED =
+            Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, StandardOpenOption.APPEND);
+    private static final Set<OpenOption> WRITTEN = Set.of(StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
 
     @Override
     public boolean exists(Path file) {
@@ -34,6 +40,9 @@ final class SystemDisk implements Disk {
 
     @Override
     public byte[] read(Path file, int limit) throws IOException {
+        if (!Files.isRegularFile(file)) {
+            throw new NotAFileException("It is no ordinary file.");
+        }
         try (InputStream in = Files.newInputStream(file)) {
             return in.readNBytes(limit);
         }
@@ -72,30 +81,74 @@ final class SystemDisk implements Disk {
     }
 
     @Override
-    public void create(Path file, Optional<Path> like) throws IOException {
-        Files.createFile(file);
-        if (like.isPresent() && Files.getFileStore(file).supportsFileAttributeView(PosixFileAttributeView.class)) {
-            PosixFileAttributes old = Files.readAttributes(like.get(), PosixFileAttributes.class);
-            keepGroup(file, old.group());
-            Files.setPosixFilePermissions(file, old.permissions());
+    public boolean isInside(Path file, Path folder) {
+        try {
+            Path parent = file.toAbsolutePath().normalize().getParent();
+            return parent.toRealPath().startsWith(folder.toRealPath());
+        } catch (IOException missing) {
+            return false;
         }
     }
 
-    private static void keepGroup(Path file, GroupPrincipal group) throws IOException {
-        PosixFileAttributeView view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
-        if (!view.readAttributes().group().equals(group)) {
-            try {
-                view.setGroup(group);
-            } catch (IOException notAllowed) {
-                // Only a member of the group may give a file to it; the file is the writer's own then, as any new one.
-                return;
-            }
+    @Override
+    public void create(Path file, Optional<Path> like) throws IOException {
+        FileChannel.open(file, NEW, attributesOf(like)).close();
+        if (like.isPresent()) {
+            Attributes.copy(like.get(), file);
+        }
+    }
+
+    /** A file is never more open than its model, not even before its attributes are set. */
+    private static FileAttribute<?>[] attributesOf(Optional<Path> like) throws IOException {
+        if (like.isEmpty() || !Attributes.arePosix(like.get())) {
+            return new FileAttribute<?>[0];
+        }
+        return new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(Files.getPosixFilePermissions(like.get()))};
+    }
+
+    @Override
+    public Appending append(Path file, Optional<Path> like) throws IOException {
+        return new HeldFile(file, FileChannel.open(file, APPENDED, attributesOf(like)));
+    }
+
+    @Override
+    public boolean isHeld(Path file) {
+        return HeldFile.isHeld(file);
+    }
+
+    @Override
+    public byte[] readOwn(Path file, int limit) throws IOException {
+        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw new NotAFileException("It is no ordinary file.");
+        }
+        try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
+            return in.readNBytes(limit);
+        }
+    }
+
+    @Override
+    public String owner(Path file) {
+        try {
+            return Files.getOwner(file, LinkOption.NOFOLLOW_LINKS).getName();
+        } catch (IOException | UnsupportedOperationException noOwner) {
+            return "";
+        }
+    }
+
+    @Override
+    public long sizeOfOwn(Path file) {
+        try {
+            BasicFileAttributes found =
+                    Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+            return found.isRegularFile() ? found.size() : 0;
+        } catch (IOException gone) {
+            return 0;
         }
     }
 
     @Override
     public void write(Path file, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+        try (FileChannel channel = FileChannel.open(file, WRITTEN)) {
             ByteBuffer rest = ByteBuffer.wrap(bytes);
             while (rest.hasRemaining()) {
                 channel.write(rest);
@@ -105,7 +158,7 @@ final class SystemDisk implements Disk {
 
     @Override
     public void force(Path file) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+        try (FileChannel channel = FileChannel.open(file, WRITTEN)) {
             channel.force(true);
         }
     }
@@ -117,7 +170,7 @@ final class SystemDisk implements Disk {
 
     @Override
     public void forceFolder(Path folder) throws IOException {
-        if (!Files.getFileStore(folder).supportsFileAttributeView(PosixFileAttributeView.class)) {
+        if (!Attributes.arePosix(folder)) {
             return;
         }
         try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {

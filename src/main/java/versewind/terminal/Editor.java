@@ -69,14 +69,14 @@ public final class Editor {
     private static void run(Library library, LocalDate today, Optional<LookAhead> ahead, Consumer<Editor> start)
             throws NoTerminalException {
         try (Console console = Console.open();
-                AutosaveWriter drafting = new AutosaveWriter(library);
+                JournalWriter journal = new JournalWriter(library, console::tell);
                 Browsing browsing = new Browsing(library, console::tell);
                 BackgroundSearch proposing = new BackgroundSearch(console::tell)) {
             ahead.ifPresent(browsing::lookedAhead);
             Event.Resize size = console.size();
             Marks marks = console.utf8() ? Marks.UNICODE : Marks.ASCII;
             State state = Update.empty(size.columns(), size.rows(), marks, today);
-            new Editor(console, new EffectRunner(library, drafting, browsing, proposing, console::repaint), state)
+            new Editor(console, new EffectRunner(library, journal, browsing, proposing, console::repaint), state)
                     .loop(start);
         }
     }

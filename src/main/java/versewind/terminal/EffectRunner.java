@@ -36,7 +36,6 @@ final class EffectRunner implements Effects {
     private static final List<Event> NOTHING = List.of();
 
     private final Library library;
-    private final AutosaveWriter drafting;
     private final Browsing browsing;
     private final BackgroundSearch proposing;
     private final Planning planning;
@@ -46,12 +45,11 @@ final class EffectRunner implements Effects {
     private boolean ended;
 
     EffectRunner(
-            Library library, AutosaveWriter drafting, Browsing browsing, BackgroundSearch proposing, Runnable repaint) {
+            Library library, JournalWriter journal, Browsing browsing, BackgroundSearch proposing, Runnable repaint) {
         this.library = library;
-        this.drafting = drafting;
         this.browsing = browsing;
         this.proposing = proposing;
-        this.planning = new Planning(library, drafting);
+        this.planning = new Planning(library, journal);
         this.workshop = new Workshop(library);
         this.repaint = repaint;
     }
@@ -101,14 +99,12 @@ final class EffectRunner implements Effects {
 
     @Override
     public List<Event> keepDraft(Plan plan) {
-        planning.keep(plan);
-        return NOTHING;
+        return planning.keep(plan);
     }
 
     @Override
     public List<Event> dropDraft() {
-        planning.drop();
-        return NOTHING;
+        return reading(planning::drop);
     }
 
     @Override
@@ -131,7 +127,6 @@ final class EffectRunner implements Effects {
 
     @Override
     public List<Event> listPlans() {
-        drafting.settle();
         browsing.list();
         return NOTHING;
     }
@@ -161,7 +156,6 @@ final class EffectRunner implements Effects {
 
     @Override
     public List<Event> openPlan(String id) {
-        drafting.settle();
         return reading(() -> planning.opened(library.openPlan(id)));
     }
 
@@ -280,7 +274,6 @@ final class EffectRunner implements Effects {
 
     @Override
     public List<Event> openOrgan(String id) {
-        drafting.settle();
         return reading(() -> List.of(workshop.open(id, "")));
     }
 

@@ -14,6 +14,7 @@ import versewind.calibration.MeterReading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
+import versewind.plan.Undo;
 import versewind.schema.KnownOrgan;
 import versewind.screen.plan.FileEvent;
 import versewind.screen.plan.PlanEvent;
@@ -24,6 +25,7 @@ import versewind.store.BadFile;
 import versewind.store.Library;
 import versewind.store.OpenOrgan;
 import versewind.store.OpenPlan;
+import versewind.store.Presence;
 import versewind.store.SaveOutcome;
 import versewind.store.WhenChanged;
 
@@ -33,12 +35,18 @@ final class Planning {
     private static final Event NO_PLAN = new Event.Failed("No plan is open.");
 
     private final Library library;
-    private final AutosaveWriter drafting;
+    private final JournalWriter journal;
     private Optional<OpenPlan> open = Optional.empty();
 
-    Planning(Library library, AutosaveWriter drafting) {
+    /** Work that was left over and is neither taken up nor discarded yet. */
+    private Optional<Autosave> offered = Optional.empty();
+
+    /** The plan with its steps, once one is open. */
+    private Optional<Undo<Plan>> steps = Optional.empty();
+
+    Planning(Library library, JournalWriter journal) {
         this.library = library;
-        this.drafting = drafting;
+        this.journal = journal;
     }
 
     /** The plan that is worked on, as it was last read or written. */
@@ -56,6 +64,9 @@ final class Planning {
                     file.instrument().name() + " cannot be estimated: " + unknownMaterial.getMessage()));
         }
         open = Optional.of(file);
+        offered = file.draft();
+        steps = Optional.of(Undo.of(file.plan()));
+        List<Presence> others = journal.begin(file);
         Optional<Plan> draft = file.draft()
                 .flatMap(each -> each instanceof Autosave.Kept kept ? Optional.of(kept.plan()) : Optional.empty());
         List<Event> inputs = new ArrayList<>();
@@ -67,13 +78,15 @@ final class Planning {
                         + unreadable.why().getMessage()));
             }
         });
+        others.stream()
+                .findFirst()
+                .ifPresent(other -> inputs.add(new Event.Failed("Take care: " + other.sentence() + ".")));
         return inputs;
     }
 
     /** A new plan, which becomes the one that is worked on. */
     List<Event> created(ServiceHeading heading, String instrumentId, List<Hymn> hymns, KnownOrgan organ)
             throws BadFile {
-        drafting.settle();
         Plan plan = new Plan(heading, instrumentId, hymns);
         OpenPlan fresh = library.newPlan(library.freePlanId(heading.title()), plan, organ);
         SaveOutcome outcome = library.savePlan(fresh, WhenChanged.REFUSE);
@@ -83,29 +96,66 @@ final class Planning {
         return List.of(notMade(fresh, outcome));
     }
 
-    /** Keeps unsaved work beside the plan, soon. */
-    void keep(Plan plan) {
-        open.ifPresent(file -> drafting.keep(file.with(plan)));
+    /** Keeps an edit of the plan. */
+    List<Event> keep(Plan plan) {
+        if (open.isEmpty()) {
+            return List.of();
+        }
+        try {
+            takeUp();
+        } catch (BadFile trouble) {
+            return List.of(new Event.Failed(trouble.getMessage()));
+        }
+        Undo<Plan> before = steps.orElseThrow();
+        Undo<Plan> after = before.before().equals(Optional.of(plan))
+                ? before.undo()
+                : before.after().equals(Optional.of(plan)) ? before.redo() : before.to(plan);
+        steps = Optional.of(after);
+        return journal.keep(after);
     }
 
-    /** Takes away the work that was kept. */
-    void drop() {
-        drafting.forget();
-        open.ifPresent(file -> library.dropDraft(file.path()));
+    private void takeUp() throws BadFile {
+        Optional<Autosave> work = offered;
+        offered = Optional.empty();
+        if (work.isPresent() && work.get() instanceof Autosave.Kept kept) {
+            open = Optional.of(journal.restore(open.orElseThrow(), kept));
+            steps = Optional.of(kept.history());
+        }
+    }
+
+    /** Forgets the work that was kept. */
+    List<Event> drop() throws BadFile {
+        Optional<Autosave> work = offered;
+        offered = Optional.empty();
+        if (work.isPresent()) {
+            library.discard(work.get());
+        } else {
+            open.ifPresent(this::clear);
+        }
+        return List.of();
+    }
+
+    private void clear(OpenPlan saved) {
+        steps = Optional.of(Undo.of(saved.plan()));
+        journal.clear(saved);
     }
 
     Event save(Plan plan, List<Effect> then, WhenChanged whenChanged) {
         if (open.isEmpty()) {
             return NO_PLAN;
         }
-        drafting.forget();
+        try {
+            takeUp();
+        } catch (BadFile trouble) {
+            return new Event.Failed(trouble.getMessage());
+        }
         OpenPlan wanted = open.get().with(plan);
         SaveOutcome outcome = library.savePlan(wanted, whenChanged);
         if (outcome instanceof SaveOutcome.Saved saved) {
             open = Optional.of(wanted.after(saved));
+            clear(open.get());
             return new FileEvent.Saved(plan, then);
         }
-        drafting.keep(wanted);
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
             return new FileEvent.SaveRefused(plan, then);
         }
@@ -117,16 +167,15 @@ final class Planning {
         if (open.isEmpty()) {
             return NO_PLAN;
         }
-        drafting.forget();
         OpenPlan old = open.get();
         OpenPlan fresh = library.newPlan(library.freePlanId(plan.heading().title()), plan, old.organ());
         SaveOutcome outcome = library.savePlan(fresh, WhenChanged.REFUSE);
         if (outcome instanceof SaveOutcome.Saved saved) {
-            library.dropDraft(old.path());
+            clear(old);
             open = Optional.of(fresh.after(saved));
+            journal.begin(open.get());
             return new FileEvent.SavedUnder(EffectRunner.id(saved.path()), plan);
         }
-        drafting.keep(old.with(plan));
         return notMade(fresh, outcome);
     }
 
@@ -148,7 +197,7 @@ final class Planning {
         } catch (InvalidPathException wrong) {
             return new Event.Failed("No file can be called \"" + name + "\". Choose another name.");
         }
-        SaveOutcome outcome = library.saveMade(file, sheet, mark);
+        SaveOutcome outcome = library.saveMade(file, sheet, mark, open.get().path());
         if (outcome instanceof SaveOutcome.Saved) {
             return new Event.Done(new Delivery(System.getenv()).words(file));
         }

@@ -46,6 +46,7 @@ final class PowerCutDisk implements Disk {
     private final Map<Path, Contents> durableNames = new TreeMap<>();
     private final List<Consumer<Map<Path, Contents>>> changes = new ArrayList<>();
     private final Set<Path> protectedFiles = new LinkedHashSet<>();
+    private final Set<Path> held = new LinkedHashSet<>();
     private final Stop stop;
     private int stepsLeft;
     private boolean stopped;
@@ -103,13 +104,15 @@ final class PowerCutDisk implements Disk {
             changes.subList(0, reached).forEach(change -> change.accept(there));
             states.add(state(there, contents -> contents.now));
             states.add(state(there, contents -> contents.forced.orElseGet(() -> new byte[0])));
-            states.add(state(
-                    there,
-                    contents -> Arrays.equals(contents.forced.orElse(null), contents.now)
-                            ? contents.now
-                            : half(contents.now)));
+            states.add(state(there, PowerCutDisk::halfForced));
         }
         return states;
+    }
+
+    /** What was forced is there, and of what came after it a part. */
+    private static byte[] halfForced(Contents contents) {
+        int forced = contents.forced.map(bytes -> bytes.length).orElse(0);
+        return Arrays.copyOf(contents.now, Math.min(contents.now.length, Math.max(forced, contents.now.length / 2)));
     }
 
     private static byte[] half(byte[] bytes) {
@@ -191,6 +194,75 @@ final class PowerCutDisk implements Disk {
         }
         Contents contents = new Contents();
         change(there -> there.put(file, contents));
+    }
+
+    @Override
+    public Appending append(Path file, Optional<Path> like) throws IOException {
+        create(file, like);
+        held.add(file);
+        return new End(file);
+    }
+
+    /** The end of a file, for as long as it is held. */
+    private final class End implements Appending {
+        private final Path file;
+
+        End(Path file) {
+            this.file = file;
+        }
+
+        @Override
+        public void append(byte[] bytes) throws IOException {
+            byte[] before = at(file).now;
+            int half = before.length + bytes.length / 2;
+            step();
+            byte[] after = Arrays.copyOf(before, before.length + bytes.length);
+            System.arraycopy(bytes, 0, after, before.length, bytes.length);
+            at(file).now = Arrays.copyOf(after, half);
+            step();
+            at(file).now = after;
+        }
+
+        @Override
+        public void cut(long length) throws IOException {
+            step();
+            at(file).now = Arrays.copyOf(at(file).now, (int) length);
+        }
+
+        @Override
+        public void force() throws IOException {
+            PowerCutDisk.this.force(file);
+        }
+
+        @Override
+        public void close() {
+            held.remove(file);
+        }
+    }
+
+    @Override
+    public boolean isHeld(Path file) {
+        return held.contains(file);
+    }
+
+    @Override
+    public byte[] readOwn(Path file, int limit) throws IOException {
+        return read(file, limit);
+    }
+
+    @Override
+    public String owner(Path file) {
+        return "anna";
+    }
+
+    @Override
+    public long sizeOfOwn(Path file) {
+        return exists(file) ? names.get(file).now.length : 0;
+    }
+
+    @Override
+    public boolean isInside(Path file, Path folder) {
+        return file.startsWith(folder);
     }
 
     @Override

@@ -15,7 +15,7 @@ class SafeFileTest {
     private static final int FEWEST_STEPS = 8;
 
     private static SaveOutcome save(Disk disk, byte[] bytes) {
-        return new SafeFile(disk).save(FILE, bytes, now -> true, SafeFile.Durability.FORCED);
+        return new SafeFile(disk, FOLDER).save(FILE, bytes, now -> true, SafeFile.Durability.FORCED);
     }
 
     private static void assertRecovers(Map<Path, byte[]> state) {
@@ -68,7 +68,7 @@ class SafeFileTest {
         for (int steps = 0; stopped; steps++) {
             PowerCutDisk disk = PowerCutDisk.cutAfter(steps, Map.of(FILE, OLD));
             try {
-                new SafeFile(disk).save(FILE, NEW, now -> true, SafeFile.Durability.QUICK);
+                new SafeFile(disk, FOLDER).save(FILE, NEW, now -> true, SafeFile.Durability.QUICK);
             } catch (PowerCutDisk.PowerCut cut) {
                 assertThat(disk.hasStopped()).isTrue();
             }
@@ -105,7 +105,7 @@ class SafeFileTest {
         PowerCutDisk disk = PowerCutDisk.working(Map.of(FILE, OLD));
 
         SaveOutcome outcome =
-                new SafeFile(disk).save(FILE, NEW, Fingerprint.of(NEXT)::equals, SafeFile.Durability.FORCED);
+                new SafeFile(disk, FOLDER).save(FILE, NEW, Fingerprint.of(NEXT)::equals, SafeFile.Durability.FORCED);
 
         assertThat(outcome).isEqualTo(new SaveOutcome.ChangedOnDisk(FILE));
         assertThat(disk.seen()).containsOnlyKeys(FILE);

@@ -16,8 +16,8 @@ class SystemDiskTest {
     @TempDir
     Path folder;
 
-    private static SaveOutcome save(Path file, String text) {
-        return new SafeFile(new SystemDisk())
+    private SaveOutcome save(Path file, String text) {
+        return new SafeFile(new SystemDisk(), folder)
                 .save(file, SmallOrgan.bytes(text), now -> true, SafeFile.Durability.FORCED);
     }
 

@@ -30,10 +30,10 @@ class EffectRunnerTest {
             Files.write(folder.resolve(file), Files.readAllBytes(file));
         }
         Library library = new Library(folder);
-        try (AutosaveWriter drafting = new AutosaveWriter(library);
+        try (JournalWriter journal = new JournalWriter(library, told -> {});
                 Browsing browsing = new Browsing(library, told -> {});
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
-            EffectRunner outside = new EffectRunner(library, drafting, browsing, proposing, () -> {});
+            EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, () -> {});
             outside.opened(library.openPlan("wedding"));
             return outside.writeSheet("wedding.html", html, SheetHtml.MADE_BY);
         }
@@ -62,10 +62,10 @@ class EffectRunnerTest {
     @Test
     void without_a_plan_there_is_no_sheet() throws IOException {
         Library library = new Library(folder);
-        try (AutosaveWriter drafting = new AutosaveWriter(library);
+        try (JournalWriter journal = new JournalWriter(library, told -> {});
                 Browsing browsing = new Browsing(library, told -> {});
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
-            assertThat(new EffectRunner(library, drafting, browsing, proposing, () -> {})
+            assertThat(new EffectRunner(library, journal, browsing, proposing, () -> {})
                             .writeSheet("wedding.html", SHEET, SheetHtml.MADE_BY))
                     .containsExactly(new Event.Failed("No plan is open."));
         }
@@ -75,10 +75,10 @@ class EffectRunnerTest {
     void whoever_plays_a_new_plan_plays_the_next_one_too() throws IOException, BadFile {
         Library library = Library.founded(folder.resolve("own"), Optional.of(Path.of("")));
         ServiceHeading heading = new ServiceHeading("Evensong", Optional.empty(), 30, "");
-        try (AutosaveWriter drafting = new AutosaveWriter(library);
+        try (JournalWriter journal = new JournalWriter(library, told -> {});
                 Browsing browsing = new Browsing(library, told -> {});
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
-            EffectRunner outside = new EffectRunner(library, drafting, browsing, proposing, () -> {});
+            EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, () -> {});
             assertThat(outside.beginPlan("st-tethwin"))
                     .containsExactly(new LibraryEvent.PlanBegun("st-tethwin", Player.WITH_PEDALS));
             outside.createPlan(heading.withPlayer(Player.MANUALS_ONLY), "st-tethwin");
