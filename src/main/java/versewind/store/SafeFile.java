@@ -119,7 +119,8 @@ final class SafeFile {
         }
         Path temporary = target.resolveSibling(temporaryName(target));
         try {
-            Optional<Path> like = there ? Optional.of(target) : Optional.of(model).filter(each -> !each.equals(file));
+            Optional<Path> like =
+                    there ? Optional.of(target) : Optional.of(model).filter(each -> !each.equals(file));
             disk.create(temporary, like.filter(disk::exists));
             disk.write(temporary, bytes);
             if (durability == Durability.FORCED) {
