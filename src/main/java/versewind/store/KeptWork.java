@@ -31,7 +31,7 @@ final class KeptWork {
     Optional<Autosave> of(Path path, Optional<Plan> saved) {
         for (JournalFiles.Found each : files.left(path)) {
             Autosave found = read(path, each);
-            if (found instanceof Autosave.Unreadable && isUnbegun(each.path()) || isIn(saved, found)) {
+            if ((found instanceof Autosave.Unreadable && isUnbegun(each.path())) || isIn(saved, found)) {
                 files.delete(each.path());
             } else {
                 return Optional.of(found);

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -35,6 +36,7 @@ final class JournalWriter implements AutoCloseable {
         return thread;
     });
     private Optional<Journal> journal = Optional.empty();
+    private Optional<Future<?>> next = Optional.empty();
     private boolean isToldElsewhere;
 
     JournalWriter(Library library, Consumer<Event> tell) {
@@ -61,7 +63,7 @@ final class JournalWriter implements AutoCloseable {
                     + " nor elsewhere. Save it soon. " + Journal.sentence(trouble)));
         }
         if (isWaiting.compareAndSet(false, true)) {
-            forcing.schedule(() -> force(open), FORCED_AFTER_MS, TimeUnit.MILLISECONDS);
+            next = Optional.of(forcing.schedule(() -> force(open), FORCED_AFTER_MS, TimeUnit.MILLISECONDS));
         }
         if (open.isElsewhere() && !isToldElsewhere) {
             isToldElsewhere = true;
@@ -97,6 +99,7 @@ final class JournalWriter implements AutoCloseable {
 
     @Override
     public void close() {
+        next.ifPresent(each -> each.cancel(false));
         forcing.shutdown();
         journal.ifPresent(open -> {
             force(open);
