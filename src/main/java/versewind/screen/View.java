@@ -13,7 +13,12 @@ public final class View {
 
     /** The screen of a state. */
     public static Frame paint(State state) {
-        Frame frame = new Frame(state.columns(), state.rows(), state.marks());
+        return paint(state, Frame.Extent.ALL);
+    }
+
+    /** The screen of a state, or as much of it as is known at once. */
+    public static Frame paint(State state, Frame.Extent extent) {
+        Frame frame = new Frame(state.columns(), state.rows(), state.marks(), extent);
         if (state.isTooSmall()) {
             paintTooSmall(frame, state);
             return frame;

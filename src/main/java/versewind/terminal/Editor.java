@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import versewind.screen.Update;
@@ -12,6 +13,7 @@ import versewind.screen.state.Effect;
 import versewind.screen.state.Event;
 import versewind.screen.state.State;
 import versewind.screen.state.Transition;
+import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.Marks;
 import versewind.store.Library;
@@ -25,6 +27,8 @@ public final class Editor {
 
     /** A search that ends within this is not seen to begin. */
     private static final Duration SHORT_SEARCH = Duration.ofMillis(150);
+
+    private static final List<Key> REHEARSED = List.of(Key.of(' '), Key.of('n'), Key.of(' '), Key.of(']'));
 
     private final Console console;
     private final EffectRunner outside;
@@ -96,25 +100,48 @@ public final class Editor {
 
     private void loop(Consumer<Editor> start) {
         start.accept(this);
+        console.paint(View.paint(state, Frame.Extent.AT_ONCE));
         console.paint(View.paint(state));
         rehearse();
         while (!outside.hasEnded()) {
-            settle(Update.step(state, console.next()));
-            if (Update.isSearching(state)) {
-                console.next(SHORT_SEARCH).ifPresent(event -> settle(Update.step(state, event)));
-            }
-            if (!outside.hasEnded()) {
-                console.paint(View.paint(state));
-            }
+            handle(console.next());
         }
     }
 
+    /** Handles an event and all that wait behind it, as keys typed ahead do, and paints one frame for them. */
+    private void handle(Event event) {
+        settle(Update.step(state, event));
+        for (Optional<Event> more = waiting(); more.isPresent(); more = waiting()) {
+            settle(Update.step(state, more.get()));
+        }
+        if (Update.isSearching(state)) {
+            console.next(SHORT_SEARCH).ifPresent(soon -> settle(Update.step(state, soon)));
+        }
+        if (!outside.hasEnded()) {
+            console.paint(View.paint(state));
+        }
+    }
+
+    private Optional<Event> waiting() {
+        return outside.hasEnded() ? Optional.empty() : console.next(Duration.ZERO);
+    }
+
     /**
-     * Goes through an edit whose outcome nobody sees: the first one loads much that later ones find loaded, and now the
-     * player is still reading the screen.
+     * Goes through an edit, another verse and another hymn, whose outcomes nobody sees: the first of each loads much
+     * that later ones find loaded, and now the player is still reading the screen. A key that is pressed meanwhile ends
+     * it.
      */
     private void rehearse() {
-        View.paint(Update.step(state, new Event.Press(Key.of(' '))).state());
+        State seen = state;
+        for (Key key : REHEARSED) {
+            Optional<Event> pressed = waiting();
+            if (pressed.isPresent()) {
+                handle(pressed.get());
+                return;
+            }
+            seen = Update.step(seen, new Event.Press(key)).state();
+            View.paint(seen);
+        }
     }
 
     /** Does the effects of a step, and those of what comes of them. */

@@ -31,7 +31,7 @@ final class StatusView {
     /** Draws it but for its last row; upward into rows that are blank, as far as what is advised needs them. */
     static void paint(Frame frame, State state, PlanEdit work, List<Estimate> estimates, String page) {
         int least = Layout.adviceRows(frame.height());
-        int wanted = work.verse().isPresent() ? AdviceLine.rows(work, frame.width() - 2) : least;
+        int wanted = work.verse().isPresent() && frame.isWhole() ? AdviceLine.rows(work, frame.width() - 2) : least;
         int more = Math.max(0, Math.min(wanted - least, Layout.blankRows(frame, state)));
         int y = Layout.of(state).statusTop() - more;
         frame.clear(0, y, frame.width(), more);
@@ -42,6 +42,9 @@ final class StatusView {
             int limit = frame.width() - (page.isEmpty() ? 1 : Text.columns(page) + 3);
             paintPlaying(frame, work, verse, estimate, y, limit);
             paintLevels(frame, state, work, verse, estimate, y + 1);
+            if (!frame.isWhole()) {
+                return;
+            }
             int adviceRows = least + more;
             if (adviceRows > 0) {
                 AdviceLine.paint(frame, state, work, y + 2, adviceRows);
@@ -91,8 +94,12 @@ final class StatusView {
 
     /** The levels in as many words as fit; the verdict always, and beside it the usual registration if it can be. */
     private static void paintLevels(Frame frame, State state, PlanEdit work, Verse verse, Estimate estimate, int y) {
-        Optional<Piece> usual = UsualLine.of(state, work, verse).map(text -> new Piece(text, Style.TEXT));
-        Optional<Otherwise> other = Advice.on(work.sound()).otherwise(verse, estimate.balance());
+        Optional<Piece> usual = !frame.isWhole()
+                ? Optional.empty()
+                : UsualLine.of(state, work, verse).map(text -> new Piece(text, Style.TEXT));
+        Optional<Otherwise> other = !frame.isWhole()
+                ? Optional.empty()
+                : Advice.on(work.sound()).otherwise(verse, estimate.balance());
         List<Piece> fitting = List.of();
         for (Optional<Piece> beside : List.of(usual, Optional.<Piece>empty())) {
             for (Length length : Length.values()) {

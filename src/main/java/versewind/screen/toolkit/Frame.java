@@ -13,6 +13,14 @@ public final class Frame {
     /** Stands in the cell to the right of a character two columns wide. */
     public static final int SECOND_HALF = 0;
 
+    /** How much of a state a frame shows. */
+    public enum Extent {
+        /** What stands in the plan and how it sounds: the first screen waits for nothing else. */
+        AT_ONCE,
+        /** Also what must be found out: findings, what is usual, what to change, the day of the church's year. */
+        ALL
+    }
+
     private final int width;
     private final int height;
     private final int[] characters;
@@ -21,6 +29,7 @@ public final class Frame {
     private int caretY = -1;
 
     private final Marks marks;
+    private final Extent extent;
 
     /** A blank frame, drawn with the marks of Unicode. */
     public Frame(int width, int height) {
@@ -29,13 +38,24 @@ public final class Frame {
 
     /** A blank frame. */
     public Frame(int width, int height, Marks marks) {
+        this(width, height, marks, Extent.ALL);
+    }
+
+    /** A blank frame that shows all, or only what is known at once. */
+    public Frame(int width, int height, Marks marks, Extent extent) {
         this.marks = marks;
+        this.extent = extent;
         this.width = width;
         this.height = height;
         this.characters = new int[width * height];
         this.styles = new Style[width * height];
         Arrays.fill(characters, ' ');
         Arrays.fill(styles, Style.TEXT);
+    }
+
+    /** Whether all is shown on it, and not only what is known at once. */
+    public boolean isWhole() {
+        return extent == Extent.ALL;
     }
 
     /** The marks that it is drawn with. */
