@@ -28,7 +28,9 @@ final class HeaderView {
                         ? "  " + heading.player().word()
                         : "");
         String all = work.instrument().name() + "  " + when;
-        String allAndDay = !frame.isWhole() ? all : heading.summary().map(day -> day + "  " + all).orElse(all);
+        String allAndDay = !frame.isWhole()
+                ? all
+                : heading.summary().map(day -> day + "  " + all).orElse(all);
         int room = frame.width() - 4 - Text.columns(heading.title()) - Text.columns(unsaved);
         String end = Stream.of(allAndDay, all)
                 .filter(each -> Text.columns(each) <= room)

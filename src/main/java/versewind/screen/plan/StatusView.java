@@ -97,9 +97,8 @@ final class StatusView {
         Optional<Piece> usual = !frame.isWhole()
                 ? Optional.empty()
                 : UsualLine.of(state, work, verse).map(text -> new Piece(text, Style.TEXT));
-        Optional<Otherwise> other = !frame.isWhole()
-                ? Optional.empty()
-                : Advice.on(work.sound()).otherwise(verse, estimate.balance());
+        Optional<Otherwise> other =
+                !frame.isWhole() ? Optional.empty() : Advice.on(work.sound()).otherwise(verse, estimate.balance());
         List<Piece> fitting = List.of();
         for (Optional<Piece> beside : List.of(usual, Optional.<Piece>empty())) {
             for (Length length : Length.values()) {
