@@ -61,7 +61,7 @@ public final class RegistrationProposer {
                 Requirements.before(plan, place).map(draft -> neighbour(plan, place, draft)),
                 organ.organ().pistons().any());
         Asked asked = new Asked(plan, place, search.scoring(), step);
-        List<Candidate> ranked = search.ranked(goOn).stream()
+        List<Candidate> ranked = search.ranked(VerseSearch.WITHIN, goOn).stream()
                 .map(each -> each.with(each.points() + step.points(each)))
                 .sorted(VerseSearch.BEST_FIRST)
                 .toList();

@@ -5,6 +5,7 @@ import versewind.plan.HandsAndFeet;
 import versewind.plan.Locks;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
+import versewind.rules.BuildingStep;
 import versewind.rules.Company;
 
 /**
@@ -18,6 +19,7 @@ import versewind.rules.Company;
  * @param locks stops that must, or must not, be drawn
  * @param hands the ways to play it
  * @param target where the balance should lie
+ * @param wantsReeds whether the people are not surely led by everything that comes before the chorus reeds
  */
 record Requirement(
         Mode mode,
@@ -27,14 +29,24 @@ record Requirement(
         Fullness most,
         Locks locks,
         List<HandsAndFeet> hands,
-        Target target) {
+        Target target,
+        boolean wantsReeds) {
+
+    /** What remains of the points against reeds where they are wanted. */
+    private static final double WANTED = 0.5;
 
     Requirement {
         hands = List.copyOf(hands);
     }
 
-    Requirement with(Target other) {
-        return new Requirement(mode, company, mood, least, most, locks, hands, other);
+    Requirement with(Target other, boolean wantingReeds) {
+        return new Requirement(mode, company, mood, least, most, locks, hands, other, wantingReeds);
+    }
+
+    /** Points against a step of the order. */
+    double cost(BuildingStep step) {
+        double points = StepCosts.of(mode, step, least, most);
+        return wantsReeds && mood != Mood.GENTLE && step.compareTo(BuildingStep.ENCLOSED_REEDS) >= 0 ? points * WANTED : points;
     }
 
     boolean isPeople() {

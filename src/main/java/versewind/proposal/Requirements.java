@@ -22,6 +22,7 @@ import versewind.rules.Company;
 import versewind.rules.OrganFacts;
 import versewind.sound.Balance;
 import versewind.sound.OrganSound;
+import versewind.sound.Verdict;
 
 /** The requirements of the verses of plans on one instrument. Belongs to one thread, as its sound does. */
 final class Requirements {
@@ -39,7 +40,35 @@ final class Requirements {
     /** The requirement of a verse, whatever stands beside it. */
     Requirement requirement(Plan plan, VersePlace place) {
         Requirement alone = alone(plan, place);
-        return alone.isPeople() ? alone.with(withinReach(plan, place, alone, balance(plan, place, alone))) : alone;
+        if (!alone.isPeople()) {
+            return alone;
+        }
+        HandsAndFeet hands = alone.hands().get(0);
+        List<BuildingLine.Rung> rungs =
+                new BuildingLine(organ, hands, alone.locks().never()).rungs();
+        return rungs.isEmpty()
+                ? alone
+                : alone.with(
+                        withinReach(plan, place, alone, rungs.get(rungs.size() - 1)),
+                        wantsReeds(plan, place, hands, rungs));
+    }
+
+    /** Whether all that comes before the chorus reeds does not surely lead. */
+    private boolean wantsReeds(Plan plan, VersePlace place, HandsAndFeet hands, List<BuildingLine.Rung> rungs) {
+        Verse verse = verse(plan, place);
+        if (!verse.isSung()) {
+            return false;
+        }
+        return rungs.stream()
+                .takeWhile(rung -> !rung.stops().meets(organ.chorusReeds()))
+                .reduce((before, after) -> after)
+                .map(rung -> sound.estimate(
+                                verse.withHands(hands).withRegistration(drawn(rung)),
+                                plan.heading().people(),
+                                plan.hymns().get(place.hymn()).tempo())
+                        .balance())
+                .filter(balance -> balance.verdict() == Verdict.LEADS && balance.isSure())
+                .isEmpty();
     }
 
     private Requirement alone(Plan plan, VersePlace place) {
@@ -47,7 +76,7 @@ final class Requirements {
         Mode mode = weighed(plan, place).mode();
         Mood mood = mood(plan, place);
         Fullness least = isCrown(plan, place) ? Fullness.CROWN : least(verse, mood);
-        Fullness most = mode == Mode.CONGREGATION ? most(verse, mood) : least;
+        Fullness most = mode == Mode.CONGREGATION ? most(plan, place, mood) : least;
         return new Requirement(
                 mode,
                 Company.of(plan, place),
@@ -56,7 +85,8 @@ final class Requirements {
                 Collections.max(List.of(least, most)),
                 verse.locks(),
                 WaysToPlay.of(organ, plan.heading().player(), verse, mode, mood),
-                aim(plan, place));
+                aim(plan, place),
+                false);
     }
 
     /** The balance of a verse, draft after draft. */
@@ -144,11 +174,13 @@ final class Requirements {
 
     /**
      * The fullest sound that is borne as well: people who sing strongly bear more, in a gentle verse no more than a
-     * plain one has, and a last verse that is not gentle may be bright.
+     * plain one has, and a last verse that is not gentle may be bright. A playover bears what its verse does.
      */
-    private static Fullness most(Verse verse, Mood mood) {
-        if (!verse.isSung()) {
-            return mood == Mood.GENTLE ? Fullness.GENTLE : Fullness.BRIGHT;
+    private static Fullness most(Plan plan, VersePlace place, Mood mood) {
+        Verse verse = verse(plan, place);
+        Optional<VersePlace> next = verse.isSung() ? Optional.empty() : introduced(plan, place);
+        if (next.isPresent()) {
+            return Collections.min(List.of(most(plan, next.get(), mood), Fullness.BRIGHT));
         }
         if (mood == Mood.GENTLE) {
             return verse.singing().compareTo(Singing.STRONG) >= 0 ? Fullness.PLAIN : Fullness.GENTLE;
@@ -189,7 +221,7 @@ final class Requirements {
      * The aim as far as the organ has it: where the strongest verse of the hymn would want more than there is, the
      * others keep their distance from it, as long as they lead at all; and the last verse is no weaker than any.
      */
-    private Target withinReach(Plan plan, VersePlace place, Requirement requirement, VerseBalance balance) {
+    private Target withinReach(Plan plan, VersePlace place, Requirement requirement, BuildingLine.Rung last) {
         Target own = requirement.target();
         double strongest = own.centre();
         for (int index = 0; index < plan.hymns().get(place.hymn()).verses().size(); index++) {
@@ -201,7 +233,8 @@ final class Requirements {
         if (verse(plan, place).kind() == VerseKind.LAST_VERSE && requirement.mood() != Mood.GENTLE) {
             own = own.lifted(strongest - own.centre());
         }
-        double full = fullOrgan(requirement, balance);
+        double full = balance(plan, place, requirement)
+                .of(new Draft(drawn(last), requirement.hands().get(0)));
         Target within = strongest > full ? own.within(strongest - full, full) : own;
         return verse(plan, place).isSung() ? within : within.below(full);
     }
@@ -211,19 +244,8 @@ final class Requirements {
         return its.isSung() && its.sung().equals(weighed(plan, one).sung());
     }
 
-    /** The balance of all that the order has. */
-    private double fullOrgan(Requirement requirement, VerseBalance balance) {
-        HandsAndFeet hands = requirement.hands().get(0);
-        return new BuildingLine(organ, hands, requirement.locks().never())
-                .rungs().stream()
-                        .reduce((before, after) -> after)
-                        .map(rung -> new Draft(
-                                Registration.silent(organ.organ())
-                                        .withStops(rung.stops())
-                                        .withCouplers(rung.couplers()),
-                                hands))
-                        .map(balance::of)
-                        .orElse(Double.POSITIVE_INFINITY);
+    private Registration drawn(BuildingLine.Rung rung) {
+        return Registration.silent(organ.organ()).withStops(rung.stops()).withCouplers(rung.couplers());
     }
 
     /** How a verse follows the one before it in its hymn. */

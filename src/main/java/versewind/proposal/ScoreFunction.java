@@ -10,6 +10,7 @@ import versewind.rules.OrganFacts;
 import versewind.rules.PlayedRegistration;
 import versewind.rules.Severity;
 import versewind.rules.StopClass;
+import versewind.sound.Verdict;
 
 /**
  * Scores drafts for one verse, in penalty points; 0 is perfect. The points and their reasons are one list of rows: the
@@ -20,7 +21,7 @@ import versewind.rules.StopClass;
 final class ScoreFunction {
 
     /** A step that costs more is never offered beside one that suits. */
-    private static final double UNFIT = 4.7;
+    private static final double UNFIT = 5;
 
     /** The pedal raises the level by so many dB(A) where it makes a quarter of the loudness. */
     private static final double BOOMING_DB = 3.2;
@@ -30,7 +31,9 @@ final class ScoreFunction {
     /** Weight of the balance where the organ plays alone. */
     private static final double ALONE = 0.4;
 
-    private static final double WITHOUT_FOUR = 4;
+    private static final double LED_WELL = 0.4;
+
+    private static final double WITHOUT_FOUR = 9;
     private static final double WITHOUT_FOUR_GENTLY = 0.8;
     private static final double A_COLOUR = 0.15;
     private static final double A_KNOB = 0.03;
@@ -86,7 +89,7 @@ final class ScoreFunction {
     }
 
     private double step(Sketch sketch) {
-        return StepCosts.of(requirement.mode(), sketch.sound().step(), requirement.least(), requirement.most());
+        return requirement.cost(sketch.sound().step());
     }
 
     /** Adds everything that speaks against a candidate by itself. */
@@ -94,9 +97,13 @@ final class ScoreFunction {
         add(candidate.sketch(), played(candidate.draft()), candidate.balance(), rows);
     }
 
-    /** Weight of the balance: a sound to which nobody sings may be softer. */
-    private double weight() {
-        return requirement.company().isSung() || requirement.isOfTune() ? 1 : ALONE;
+    /** Weight of the balance: a sound to which nobody sings may be softer, and a gentle verse may be led well. */
+    private double weight(double heard) {
+        if (!requirement.company().isSung() && !requirement.isOfTune()) {
+            return ALONE;
+        }
+        boolean isLedWell = requirement.isPeople() && isGentle() && heard > requirement.target().centre();
+        return isLedWell ? LED_WELL : 1;
     }
 
     private PlayedRegistration played(Draft draft) {
@@ -104,7 +111,7 @@ final class ScoreFunction {
     }
 
     private void add(Sketch sketch, PlayedRegistration played, double heard, Rows rows) {
-        rows.add(PartKind.BALANCE, weight() * requirement.target().cost(heard), () -> requirement
+        rows.add(PartKind.BALANCE, weight(heard) * requirement.target().cost(heard), () -> requirement
                 .target()
                 .sentence(heard));
         balance.addVerdict(heard, rows);
@@ -112,7 +119,7 @@ final class ScoreFunction {
             PartKind kind = fault.severity() == Severity.CAUTION ? PartKind.FAULT : PartKind.RULE;
             rows.add(kind, fault.weight(), fault::sentence);
         }
-        addPedal(sketch.draft(), rows);
+        addPedal(sketch.draft(), heard, rows);
         addFour(played, rows);
         addTaste(sketch, rows);
     }
@@ -128,7 +135,12 @@ final class ScoreFunction {
     }
 
     /** The pedal's own stops make a quarter of the loudness and more: an estimate by levels. */
-    private void addPedal(Draft draft, Rows rows) {
+    private void addPedal(Draft draft, double heard, Rows rows) {
+        boolean isCovered = Verdict.of(requirement.mode(), heard) == Verdict.COVERED;
+        rows.add(
+                PartKind.PLAYING,
+                isCovered && draft.hands().layout().usesPedal() ? WITHOUT_PEDAL : 0,
+                () -> "The feet had better rest where words are covered.");
         if (organ.pedal() == OrganFacts.NO_PEDAL || !draft.stops().meets(organ.allOf(organ.pedal()))) {
             return;
         }

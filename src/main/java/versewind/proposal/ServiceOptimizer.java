@@ -28,7 +28,7 @@ final class ServiceOptimizer {
     static final int MOST_BRANCHES = 600;
 
     /** Cost of a verse that sounds as the two before it. */
-    static final double THIRD_ALIKE = 3;
+    static final double THIRD_ALIKE = 6;
 
     private static final int NONE = -1;
     private static final double ROUNDING = 1e-9;

@@ -23,7 +23,7 @@ final class Shape {
     private static final double LAST_VERSE = 0.03;
 
     /** How much less a playover has than what it introduces. */
-    static final double INTRODUCTION = -0.02;
+    static final double INTRODUCTION = -0.05;
 
     private static final double LAST_HYMN = 0.01;
 

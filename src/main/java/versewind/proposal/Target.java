@@ -7,8 +7,9 @@ import versewind.sound.Verdict;
 /**
  * Where the share of a verse should lie, 0 to 1.
  *
- * <p>Within the verdict that is wanted, nearer to this or that edge by the mood; an estimate. A playover is weighed
- * as if the people sang to it, and aims a little lower.
+ * <p>Within the verdict that is wanted: a festal verse aims at the middle of it, a plain one at the least share whose
+ * lead is sure, 8 in 10, a gentle one at a share that leads and is no more than that; an estimate. A playover is
+ * weighed as if the people sang to it, and aims a little lower.
  *
  * @param mode whose share it is
  * @param low from where it is as good
@@ -21,8 +22,10 @@ record Target(Mode mode, double low, double high) {
 
     private static final double POINTS = 48;
 
-    /** Where the lead is lost, all that can still be drawn is wanted. */
+    /** Where the lead is lost, all that can still be drawn is wanted; where it hardly holds, each step. */
     private static final double POINTS_OF_LOST = 250;
+
+    private static final double POINTS_OF_HARDLY = 60;
 
     /** Up to about so many half widths from the centre, distance costs little. */
     private static final double SOFT = 1;
@@ -50,10 +53,10 @@ record Target(Mode mode, double low, double high) {
 
     private static double aboveLead(Mood mood) {
         return switch (mood) {
-            case GENTLE -> 0;
-            case PLAIN -> 0.01;
-            case BRIGHT -> 0.04;
-            case FESTAL -> 0.11;
+            case GENTLE -> 0.01;
+            case PLAIN -> 0.09;
+            case BRIGHT -> 0.11;
+            case FESTAL -> 0.15;
         };
     }
 
@@ -119,8 +122,9 @@ record Target(Mode mode, double low, double high) {
     double cost(double share) {
         double off = Math.abs(share - centre());
         double points = mode == Mode.CONGREGATION ? POINTS_OF_LEAD : POINTS;
-        double lost = mode == Mode.CONGREGATION ? POINTS_OF_LOST * Math.max(0, lost(mode) - share) : 0;
-        return points * off * off / (off + SOFT * (high - low) / 2) + lost;
+        double lost = POINTS_OF_LOST * Math.max(0, lost(mode) - share)
+                + POINTS_OF_HARDLY * Math.max(0, Verdict.LEADS.from(mode) - share);
+        return points * off * off / (off + SOFT * (high - low) / 2) + (mode == Mode.CONGREGATION ? lost : 0);
     }
 
     /** The share below which the lead is lost. */

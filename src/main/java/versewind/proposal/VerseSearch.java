@@ -13,10 +13,13 @@ final class VerseSearch {
     static final int MOST_PROPOSALS = 5;
 
     /** How many points worse than the best a proposal may be. */
-    static final double WITHIN = 6;
+    static final double WITHIN = 10;
+
+    /** How many points worse than the best a candidate of a chain may be: about as many as a change that comes too late. */
+    static final double WITHIN_IN_CHAIN = ChangeTime.TOO_LATE;
 
     /** Candidates that a chain is given, and how many of them of one sound. */
-    private static final int MOST_CANDIDATES = 44;
+    private static final int MOST_CANDIDATES = 50;
 
     private static final int MOST_OF_A_SOUND = 3;
 
@@ -35,8 +38,13 @@ final class VerseSearch {
         return scoring;
     }
 
-    /** All that may be near to the best, the best first; what tastes alone put farther off is not listened to. */
-    List<Candidate> ranked(BooleanSupplier goOn) {
+    /**
+     * All that may be near to the best, the best first; what tastes alone put farther off is not listened to.
+     *
+     * @param within how many points worse than the best
+     * @param goOn whether to go on
+     */
+    List<Candidate> ranked(double within, BooleanSupplier goOn) {
         List<Tasted> tasted = sketches.stream()
                 .map(sketch -> new Tasted(sketch, scoring.taste(sketch)))
                 .sorted(Comparator.comparingDouble(Tasted::points))
@@ -44,7 +52,7 @@ final class VerseSearch {
         List<Candidate> candidates = new ArrayList<>();
         double best = Double.POSITIVE_INFINITY;
         for (Tasted each : tasted) {
-            boolean isHopeless = each.points() > best + WITHIN;
+            boolean isHopeless = each.points() > best + within;
             if (isHopeless || (!candidates.isEmpty() && !goOn.getAsBoolean())) {
                 break;
             }
@@ -66,7 +74,7 @@ final class VerseSearch {
             long alike = chosen.stream()
                     .filter(other -> other.sketch().sound().isLike(sound))
                     .count();
-            boolean isNear = each.points() <= ranked.get(0).points() + WITHIN;
+            boolean isNear = each.points() <= ranked.get(0).points() + WITHIN_IN_CHAIN;
             if (isNear && alike < MOST_OF_A_SOUND && chosen.size() < MOST_CANDIDATES) {
                 chosen.add(each);
             }

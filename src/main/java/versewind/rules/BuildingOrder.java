@@ -222,20 +222,9 @@ final class BuildingOrder {
             return;
         }
         add(BuildingStep.DOUBLES, choice.name(lead) + " 16 ft", choice.first(lead, StopClass.DOUBLE));
-        add(
-                BuildingStep.DOUBLES,
-                "second principals",
-                choice.all(lead, StopClass.PRINCIPAL_8).plus(choice.all(lead, StopClass.PRINCIPAL_4)));
+        add(BuildingStep.DOUBLES, "second principals", choice.all(lead, StopClass.PRINCIPAL_8));
+        add(BuildingStep.DOUBLES, "second principals 8 4", choice.all(lead, StopClass.PRINCIPAL_4));
         add(BuildingStep.DOUBLES, "doubles and the pedal’s heavy 16 ft", choice.heavy16());
-        choice.others(lead).stream()
-                .filter(division -> !isCoupled(division) && choice.isChorus(division))
-                .forEach(division -> {
-                    addChorusOf(division, BuildingStep.DOUBLES);
-                    add(
-                            BuildingStep.DOUBLES,
-                            choice.name(division) + " mixture",
-                            choice.all(division, StopClass.MIXTURE));
-                });
     }
 
     /** The octave coupler of a box, where no mixture, double or clarion would speak through it; the 32 ft; a tuba. */

@@ -19,8 +19,9 @@ import versewind.sound.Verdict;
 /**
  * Steps for a verse that turns out too weak or too strong, along the order of building up: swell boxes first, then the
  * next addition of the {@link BuildingLine}, or the last one taken back. A step that changes the organ's level in the
- * nave by less than {@link #LEAST_STEP_DB} is joined to the next. Nothing is passed over for being louder, and no step
- * breaks a rule of choruses that was kept. Levels are estimates.
+ * nave by less than {@link #LEAST_STEP_DB} is joined to the next, but for doubles and the 32 ft, which add weight and
+ * hardly any level. Nothing is passed over for being louder, and no step breaks a rule of choruses that was kept.
+ * Levels are estimates.
  *
  * <p>A soloed melody is made stronger by the box or by the next louder solo stop, and its accompaniment softer.
  *
@@ -125,15 +126,31 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
                     return Optional.of(step(from, before, at, after));
                 }
             }
-            int faultsBefore = cautions(from);
+            Registration boxed = at;
+            List<ChorusFault> faultsBefore = faults.in(verse.withRegistration(from));
             for (Optional<Registration> moved = next(at); moved.isPresent(); moved = next(at)) {
                 at = moved.get();
                 Estimate after = estimate(at);
-                if (isHeard(before, after) && cautions(at) <= faultsBefore) {
-                    return Optional.of(step(from, before, at, after));
+                boolean isStep = isHeard(before, after) || (isOfWeight(isUp ? at : from) && isLouder(before, after));
+                if (isStep && isKept(faultsBefore, at, Severity.CAUTION)) {
+                    Registration joined = at;
+                    return alone(from, boxed, before, faultsBefore).or(() -> Optional.of(step(from, before, joined, after)));
                 }
             }
             return Optional.empty();
+        }
+
+        /** Softer, the last addition by which anything is heard; what nobody hears may stay. */
+        private Optional<DynamicStep> alone(
+                Registration from, Registration boxed, Estimate before, List<ChorusFault> faultsBefore) {
+            return isUp || isSoloed()
+                    ? Optional.empty()
+                    : line.begun(boxed).stream()
+                            .map(addition -> line.without(boxed, addition, verse.locks().always()))
+                            .filter(rest -> isKept(faultsBefore, rest, Severity.REMARK))
+                            .map(rest -> step(from, before, rest, estimate(rest)))
+                            .filter(step -> isHeard(before, step.estimate()))
+                            .findFirst();
         }
 
         private DynamicStep step(Registration from, Estimate before, Registration to, Estimate after) {
@@ -147,6 +164,17 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
             return (isUp ? changeDb : -changeDb) >= LEAST_STEP_DB;
         }
 
+        private boolean isLouder(Estimate before, Estimate after) {
+            return !after.isSilent() && (levelDb(after) > levelDb(before)) == isUp;
+        }
+
+        /** Whether the order is built up to the doubles. */
+        private boolean isOfWeight(Registration drawn) {
+            return line.reached(drawn)
+                    .filter(rung -> rung.step().compareTo(BuildingStep.DOUBLES) >= 0)
+                    .isPresent();
+        }
+
         private static double levelDb(Estimate estimate) {
             return estimate.organDba().orElseThrow();
         }
@@ -155,9 +183,14 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
             return sound.estimate(verse.withRegistration(drawn), people, tempo);
         }
 
-        private int cautions(Registration drawn) {
-            return (int) faults.in(verse.withRegistration(drawn)).stream()
-                    .filter(fault -> fault.severity() == Severity.CAUTION)
+        /** Whether no more rules of a weight are broken than before. */
+        private boolean isKept(List<ChorusFault> faultsBefore, Registration drawn, Severity least) {
+            return count(faults.in(verse.withRegistration(drawn)), least) <= count(faultsBefore, least);
+        }
+
+        private static long count(List<ChorusFault> faults, Severity least) {
+            return faults.stream()
+                    .filter(fault -> fault.severity() == Severity.CAUTION || least == Severity.REMARK)
                     .count();
         }
 
@@ -218,7 +251,7 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
 
         /** Without a coupler, or the loudest stop, that sounds, is no part of the order and carries nothing. */
         private Optional<Registration> withoutStranger(Registration drawn) {
-            int faultsBefore = cautions(drawn);
+            List<ChorusFault> faultsBefore = faults.in(verse.withRegistration(drawn));
             Stream<Registration> couplers = drawn.couplers().stream()
                     .filter(coupler -> organ.keyboardOf(coupler) != organ.pedal()
                             && !line.couplers().contains(coupler))
@@ -232,7 +265,7 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
                     .sorted(Comparator.comparingDouble((Integer stop) -> -organ.levelDb(stop)))
                     .map(drawn::toggleStop);
             return Stream.concat(couplers, stops)
-                    .filter(rest -> !sounding(rest).isEmpty() && cautions(rest) <= faultsBefore)
+                    .filter(rest -> !sounding(rest).isEmpty() && isKept(faultsBefore, rest, Severity.CAUTION))
                     .findFirst();
         }
 
@@ -240,16 +273,21 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
             return faults.played(verse.withRegistration(drawn)).sounding();
         }
 
-        /** The melody on the next louder single stop of its manual. */
+        /** The melody on the next louder stop of its manual; a reed may keep the flute that is drawn. */
         private Optional<Registration> louderSolo(Registration drawn) {
             int manual = verse.hands().right();
-            IndexSet own = drawn.stops().minus(drawn.stops().minus(organ.allOf(manual)));
+            IndexSet own = drawn.stops().and(organ.allOf(manual));
+            IndexSet flutes = own.and(organ.of(StopClass.FLUTE_8));
             double nowDb = own.stream().mapToDouble(organ::levelDb).max().orElse(Double.POSITIVE_INFINITY);
             return organ.stopsOf(manual).stream()
                     .filter(stop -> organ.layer(stop).isMelody() && organ.levelDb(stop) > nowDb)
                     .filter(stop -> !verse.locks().never().contains(stop))
-                    .min(Comparator.comparingDouble(organ::levelDb))
-                    .map(stop -> drawn.withStops(drawn.stops().minus(own).with(stop)));
+                    .sorted(Comparator.comparingDouble(organ::levelDb))
+                    .map(stop -> drawn.withStops(drawn.stops()
+                            .minus(organ.layer(stop).isEightFootFlue() ? own : own.minus(flutes))
+                            .with(stop)))
+                    .filter(louder -> isHeard(estimate(drawn), estimate(louder)))
+                    .findFirst();
         }
     }
 }

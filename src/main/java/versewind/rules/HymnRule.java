@@ -19,7 +19,10 @@ import versewind.sound.Verdict;
  */
 public enum HymnRule implements PlanRule {
 
-    /** The same sound for more than two verses tires everyone; refrains may come back as they were. */
+    /**
+     * The same sound for more than two verses tires everyone, where there is a choice; refrains may come back as they
+     * were.
+     */
     SAME_SOUND("same sound", 2) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
@@ -37,7 +40,8 @@ public enum HymnRule implements PlanRule {
         private static boolean isTheSame(InHymn hymn, int one, int other) {
             return !hymn.played(one).sounding().isEmpty()
                     && hymn.played(one).soundsLike(hymn.played(other))
-                    && hymn.isSungAlike(one, other);
+                    && hymn.isSungAlike(one, other)
+                    && (mayBeStronger(hymn, other) || mayBeSofter(hymn, other));
         }
     },
 
@@ -78,28 +82,29 @@ public enum HymnRule implements PlanRule {
     },
 
     /**
-     * A hymn that is sung strongly, or on a festal day, grows toward its end. Hymns that end gently are meant to, and
-     * differences of less than {@link Practice#WORTH_A_WORD_DB} are none.
+     * A hymn that is sung strongly, or on a festal day, grows toward its end, as far as the organ has it. Hymns that end
+     * gently are meant to.
      */
     NO_GROWTH("no growth", 3) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
-            if (!isEndOfGrowth(hymn, index) || declineDb(hymn, index) >= Practice.HEARD_DB) {
-                return Optional.empty();
-            }
-            int softest = before(hymn, index).stream()
-                    .min(Comparator.comparingDouble(hymn::organDba))
-                    .orElseThrow();
-            return hymn.organDba(index) - hymn.organDba(softest) < Practice.WORTH_A_WORD_DB
-                    ? Optional.of(new Breach(
-                            List.of(
-                                    Figure.db("softest", hymn.organDba(softest)),
-                                    Figure.db("last", hymn.organDba(index))),
-                            reason(hymn) + ", and does not grow: its last verse is about as loud as its softest."))
+            return isEndOfGrowth(hymn, index) && declineDb(hymn, index) < Practice.HEARD_DB
+                    ? softest(hymn, index)
+                            .filter(softest -> hymn.organDba(index) - hymn.organDba(softest) < Practice.HEARD_DB)
+                            .filter(softest -> mayBeStronger(hymn, index) || mayBeSofter(hymn, softest))
+                            .map(softest -> new Breach(
+                                    List.of(
+                                            Figure.db("softest", hymn.organDba(softest)),
+                                            Figure.db("last", hymn.organDba(index))),
+                                    reason(hymn)
+                                            + ", and does not grow: its last verse is about as loud as its softest."))
                     : Optional.empty();
         }
-    },
 
+        private static Optional<Integer> softest(InHymn hymn, int last) {
+            return before(hymn, last).stream().min(Comparator.comparingDouble(hymn::organDba));
+        }
+    },
     /** The last verse falls back behind no other of the same singers, but where it is held back by intention. */
     BIGGEST_NOT_LAST("biggest verse not last", 3) {
         @Override
@@ -162,6 +167,33 @@ public enum HymnRule implements PlanRule {
         return head;
     }
 
+    /** Whether a step of the order is left that is not too strong. */
+    private static boolean mayBeStronger(InHymn hymn, int verse) {
+        return step(hymn, verse, Verdict.Way.STRONGER)
+                .filter(balance -> !balance.wantsAttention() || balance.way() == Verdict.Way.STRONGER)
+                .isPresent();
+    }
+
+    /** Whether a step softer is still in balance. */
+    private static boolean mayBeSofter(InHymn hymn, int verse) {
+        return step(hymn, verse, Verdict.Way.SOFTER)
+                .filter(balance -> balance.way() == Verdict.Way.NONE)
+                .isPresent();
+    }
+
+    private static Optional<Verdict> step(InHymn hymn, int verse, Verdict.Way way) {
+        return DynamicSteps.steps(
+                        hymn.sound(),
+                        hymn.verse(verse),
+                        hymn.plan().heading().people(),
+                        hymn.hymn().tempo(),
+                        way,
+                        1)
+                .stream()
+                .map(step -> step.estimate().balance().estimated())
+                .findFirst();
+    }
+
     /** True for the last of three or more verses of the people in a hymn that should grow, by its words or its day. */
     private static boolean isEndOfGrowth(InHymn hymn, int index) {
         List<Integer> verses = hymn.congregationVerses();
@@ -192,14 +224,17 @@ public enum HymnRule implements PlanRule {
         return last.compareTo(hymn.company(verses.get(0)).mood()) > 0;
     }
 
+    /** The verses before that the same people sing. */
     private static List<Integer> before(InHymn hymn, int last) {
-        return hymn.congregationVerses().stream().filter(verse -> verse < last).toList();
+        return hymn.congregationVerses().stream()
+                .filter(verse -> verse < last && hymn.isSungAlike(verse, last))
+                .toList();
     }
 
     private static int biggest(InHymn hymn, int last) {
         return before(hymn, last).stream()
                 .max(Comparator.comparingDouble(hymn::organDba))
-                .orElseThrow();
+                .orElse(last);
     }
 
     /** How far the last verse lies below the biggest one before it, in dB. */

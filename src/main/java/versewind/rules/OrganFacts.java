@@ -285,6 +285,11 @@ public final class OrganFacts {
         return allOf.get(division).meets(of(wanted));
     }
 
+    /** The chorus reeds of the manuals. */
+    public IndexSet chorusReeds() {
+        return of(StopClass.REED_16).plus(of(StopClass.REED_8)).plus(of(StopClass.REED_4));
+    }
+
     /** Tubas and the like: chorus reeds of a division for solos, and those that are called so. */
     public IndexSet bigReeds() {
         return bigReeds;

@@ -8,9 +8,6 @@ package versewind.rules;
  */
 final class Practice {
 
-    /** A difference in dB from which two verses are worth comparing. */
-    static final double WORTH_A_WORD_DB = 3;
-
     /** A difference in dB that is heard between two sounds of one organ. */
     static final double HEARD_DB = 1;
 

@@ -30,7 +30,7 @@ final class CaseCounts {
      */
     record Row(Claim claim, String kind) implements Comparable<Row> {
 
-        /** As it stands in the table and in the list of what does not hold yet: "2 step out of order: wrong way". */
+        /** As it stands in the table: "2 step out of order: wrong way". */
         String word() {
             return claim.agreement() + " " + claim.word() + ": " + kind;
         }

@@ -3,13 +3,10 @@ package versewind.agreement;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import versewind.agreement.Fault.Remark;
 import versewind.agreement.Program.Balance;
 import versewind.agreement.Program.Offer;
-import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
-import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
@@ -20,9 +17,6 @@ import versewind.plan.VersePlace;
 
 /** The proposals for single verses of a plan, one beside the other, and the ladders that start from them. */
 final class FiveOffers {
-
-    /** The knobs that a step may move on the manuals, and with them in the pedal. */
-    private static final int KNOBS_A_STEP = 2;
 
     private final Program program;
     private final Instrument organ;
@@ -118,13 +112,17 @@ final class FiveOffers {
         return balance == Balance.GOOD || balance == Balance.NOT_ASKED;
     }
 
-    /** Nothing can be said against it; a gentle verse has neither mixtures nor reeds. */
+    /** Nothing can be said against it; a gentle verse has neither mixtures nor reeds, and a tuba is for the last. */
     private boolean isClean(Plan plan, Verse verse) {
         boolean isGentle = verse.mood() == Mood.GENTLE || verse.singing() == Singing.GENTLE;
         boolean isBright = new Speaking(organ, verse.registration(), verse.hands())
                 .manuals().stream()
                         .anyMatch(stop -> stop.isReed() || stop.stop().family().isCompound());
+        boolean isTubaTooSoon = verse.kind() != VerseKind.LAST_VERSE
+                && new Speaking(organ, verse.registration(), verse.hands())
+                        .manuals().stream().anyMatch(SpeakingStop::isTuba);
         return !(isGentle && isBright)
+                && !isTubaTooSoon
                 && Teacher.hard(organ, plan, verse).isEmpty()
                 && OrderTeacher.order(organ, verse).isEmpty()
                 && SoftTeacher.mentions(organ, plan, verse).isEmpty();
@@ -149,48 +147,11 @@ final class FiveOffers {
                 String kind = isStronger ? "stronger is not louder" : "softer is not softer";
                 counts.broken(Claim.STEP_HEARD, kind, size, where);
             }
-            knobs(before, after, where);
+            new StepSize(program, plan, before, after)
+                    .tooMany()
+                    .forEach(
+                            part -> counts.broken(Claim.STEP_HEARD, "more than two knobs of the " + part, size, where));
             before = after;
         }
-    }
-
-    /** Counts what must be moved while it is heard, on the manuals and, with them, in the pedal. */
-    private void knobs(Verse before, Verse after, String where) {
-        Registration from = before.registration();
-        Registration to = after.registration();
-        Speaking was = new Speaking(organ, from, before.hands());
-        Speaking is = new Speaking(organ, to, after.hands());
-        List<Integer> stops = Stream.concat(
-                        to.stops().minus(from.stops()).stream().boxed().filter(stop -> was.isHeard(home(stop))),
-                        from.stops().minus(to.stops()).stream().boxed().filter(stop -> is.isHeard(home(stop))))
-                .toList();
-        long pedal = stops.stream()
-                .filter(stop -> organ.divisions().get(home(stop)).isPedal())
-                .count();
-        long couplers = (long) to.couplers().minus(from.couplers()).size()
-                + from.couplers().minus(to.couplers()).size();
-        long replaced = Stream.of(
-                        replaced(from.stops().minus(to.stops()), to.stops().minus(from.stops())),
-                        replaced(to.stops().minus(from.stops()), from.stops().minus(to.stops())))
-                .mapToLong(Long::longValue)
-                .sum();
-        if (stops.size() - pedal + couplers - Math.max(0, replaced - 1) > KNOBS_A_STEP) {
-            counts.broken(Claim.STEP_HEARD, "more than two knobs of the manuals", size, where);
-        }
-        if (pedal > KNOBS_A_STEP) {
-            counts.broken(Claim.STEP_HEARD, "more than two knobs of the pedal", size, where);
-        }
-    }
-
-    /** How many of some stops give way to others, or take their place back: of these the order allows no choice. */
-    private long replaced(IndexSet some, IndexSet others) {
-        return some.stream()
-                .filter(stop -> !organ.divisions().get(home(stop)).isPedal())
-                .filter(stop -> OrderTeacher.isReplaced(organ, stop, others))
-                .count();
-    }
-
-    private int home(int stop) {
-        return organ.stops().get(stop).division();
     }
 }

@@ -5,9 +5,14 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import versewind.organ.IndexSet;
+import versewind.organ.Instrument;
 import versewind.agreement.Fault.Remark;
 import versewind.organ.Registration;
 import versewind.plan.Hymn;
@@ -125,23 +130,26 @@ final class HymnTeacher {
         }
     }
 
-    /** What could be better in the pistons of a plan. */
-    static List<Remark> pistons(Plan plan) {
+    /** What could be better in the pistons of a plan; a piston of a division is compared with others of it. */
+    static List<Remark> pistons(Instrument organ, Plan plan) {
         Map<String, List<Registration>> set = new TreeMap<>();
         plan.hymns().stream()
                 .flatMap(hymn -> hymn.verses().stream())
                 .filter(verse -> !verse.piston().isBlank())
-                .forEach(verse -> set.computeIfAbsent(verse.piston(), key -> new ArrayList<>())
-                        .add(withoutBoxes(verse.registration())));
+                .forEach(verse -> Stream.of(verse.piston().split(", ", -1))
+                        .forEach(piston -> set.computeIfAbsent(piston, key -> new ArrayList<>())
+                                .add(reached(organ, piston, verse.registration()))));
         List<Remark> remarks = new ArrayList<>();
         set.forEach((piston, registrations) -> {
             if (registrations.stream().distinct().count() > 1) {
                 remarks.add(Fault.PISTON_OF_TWO_MEANINGS.says(piston + " sets different registrations."));
             }
         });
-        Map<Registration, List<String>> by = set.entrySet().stream()
+        Map<List<Object>, List<String>> by = set.entrySet().stream()
                 .collect(Collectors.groupingBy(
-                        entry -> entry.getValue().get(0), Collectors.mapping(Map.Entry::getKey, Collectors.toList())));
+                        entry -> List.of(
+                                division(organ, entry.getKey()), entry.getValue().get(0)),
+                        Collectors.mapping(Map.Entry::getKey, Collectors.toList())));
         by.values().stream()
                 .filter(pistons -> pistons.size() > 1)
                 .sorted(Comparator.comparing(Object::toString))
@@ -150,8 +158,25 @@ final class HymnTeacher {
         return remarks;
     }
 
-    /** A piston sets everything but the boxes. */
-    private static Registration withoutBoxes(Registration drawn) {
-        return new Registration(drawn.stops(), drawn.couplers(), drawn.tremulants(), Collections.emptyList());
+    /** The division of a piston; empty for a general. */
+    private static Optional<Integer> division(Instrument organ, String piston) {
+        return IntStream.range(0, organ.divisions().size())
+                .filter(division ->
+                        piston.contains(organ.divisions().get(division).name()))
+                .boxed()
+                .findFirst();
+    }
+
+    /** What a piston sets: everything but the boxes, or the stops of its division. */
+    private static Registration reached(Instrument organ, String piston, Registration drawn) {
+        return division(organ, piston)
+                .map(division -> new Registration(
+                        IndexSet.of(drawn.stops().stream()
+                                .filter(stop -> organ.stops().get(stop).division() == division)),
+                        IndexSet.EMPTY,
+                        IndexSet.EMPTY,
+                        Collections.emptyList()))
+                .orElseGet(() -> new Registration(
+                        drawn.stops(), drawn.couplers(), drawn.tremulants(), Collections.emptyList()));
     }
 }

@@ -116,7 +116,7 @@ final class Measurement {
         report(Claim.PROPOSAL_KEEPS_TABLE_2, Teacher.hard(organ, drawn, verse), where);
         report(Claim.ORDER, OrderTeacher.order(organ, verse), where);
         report(Claim.MENTIONED, SoftTeacher.mentions(organ, drawn, verse), where);
-        if (hasReedsThoughFluesLead(drawn, place)) {
+        if (hasReedsThoughFluesSurelyLead(drawn, place)) {
             report(Claim.MENTIONED, List.of(Fault.REED_THOUGH_FLUES_LEAD.says("The flues lead by themselves.")), where);
         }
         report(Claim.PLAN_KEPT, Teacher.fixed(asked, Program.verse(asked, place), verse), where);
@@ -129,8 +129,8 @@ final class Measurement {
         }
     }
 
-    /** Whether a plain verse of the people has chorus reeds, and leads as well without them. */
-    private boolean hasReedsThoughFluesLead(Plan plan, VersePlace place) {
+    /** Whether a plain verse of the people has chorus reeds, and leads surely without them too. */
+    private boolean hasReedsThoughFluesSurelyLead(Plan plan, VersePlace place) {
         Verse verse = Program.verse(plan, place);
         IndexSet reeds = IndexSet.of(verse.registration().stops().stream()
                 .filter(stop -> organ.stops().get(stop).stop().family() == Family.CHORUS_REED));
@@ -144,7 +144,7 @@ final class Measurement {
         return isPlain
                 && !reeds.isEmpty()
                 && Teacher.hard(organ, plan, without).isEmpty()
-                && program.balance(plan.withVerse(place, without), place) == Balance.GOOD;
+                && program.surelyLeads(plan.withVerse(place, without), place);
     }
 
     /** Whether a verse out of balance has all, or the least, that the organ can give: then it cannot be helped. */
@@ -171,18 +171,45 @@ final class Measurement {
     }
 
     private void hymns(Situation situation, Plan drawn) {
-        for (int index = 0; index < drawn.hymns().size(); index++) {
+        for (VersePlace first : places(drawn).stream().filter(place -> place.verse() == 0).toList()) {
+            int index = first.hymn();
             Hymn hymn = drawn.hymns().get(index);
             boolean mayBeginSofter = mayBeginSofter(drawn, index);
             Set<Fault> once = new HashSet<>();
             HymnTeacher.mentions(drawn, hymn, program::levelDba).stream()
                     .filter(remark -> once.add(remark.fault()))
                     .filter(remark -> remark.fault() != Fault.NO_GROWTH || mayBeginSofter)
+                    .filter(remark -> remark.fault() != Fault.THREE_ALIKE || hasChoice(drawn, third(drawn, index)))
                     .forEach(remark -> counts.broken(
                             Claim.MENTIONED, remark.fault().word(), size, inLevels(situation, hymn, remark)));
             pistons(situation, hymn);
         }
-        report(Claim.MENTIONED, HymnTeacher.pistons(drawn), subject.id() + ", " + situation.word() + ": ");
+        report(Claim.MENTIONED, HymnTeacher.pistons(organ, drawn), subject.id() + ", " + situation.word() + ": ");
+    }
+
+    /** The first verse that is the third with one sound. */
+    private static VersePlace third(Plan drawn, int hymn) {
+        List<Verse> verses = drawn.hymns().get(hymn).verses();
+        return IntStream.range(2, verses.size())
+                .filter(verse -> verses.subList(verse - 2, verse).stream()
+                        .allMatch(other -> other.isSung()
+                                && other.played().equals(verses.get(verse).played())))
+                .mapToObj(verse -> new VersePlace(hymn, verse))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Whether another sound, a step away, would be as good: in balance too, and leading as surely. */
+    private boolean hasChoice(Plan drawn, VersePlace place) {
+        Verse verse = Program.verse(drawn, place);
+        boolean isSure = program.surelyLeads(drawn, place);
+        return Stream.of(true, false)
+                .flatMap(isStronger ->
+                        program.ladder(drawn, place, verse, isStronger).stream().limit(1))
+                .filter(other -> SoftTeacher.mentions(organ, drawn, other).isEmpty())
+                .map(other -> drawn.withVerse(place, other))
+                .anyMatch(other -> program.balance(other, place) == Balance.GOOD
+                        && (!isSure || program.surelyLeads(other, place)));
     }
 
     /** Whether the first verse that is sung still leads a step softer. */

@@ -177,6 +177,12 @@ final class Program {
         };
     }
 
+    /** Whether the people are led with the odds of what is called sure. */
+    boolean surelyLeads(Plan plan, VersePlace place) {
+        var balance = estimate(plan, place).balance();
+        return balance.verdict() == Verdict.LEADS && balance.isSure();
+    }
+
     /** Whether the verdict and the odds that a proposal promises are those of the assessment. */
     boolean isPromiseKept(Plan plan, VersePlace place, String why) {
         return balance(plan, place) == Balance.NOT_ASKED

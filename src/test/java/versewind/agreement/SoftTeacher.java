@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import versewind.agreement.Fault.Remark;
 import versewind.organ.BoxPosition;
 import versewind.organ.Coupler;
@@ -103,9 +104,10 @@ final class SoftTeacher {
     }
 
     private boolean hasOnManuals(Predicate<Stop> kind) {
-        return organ.manualDivisions().stream()
-                .flatMap(manual -> organ.divisions().get(manual).stops().stream())
-                .anyMatch(kind);
+        return IntStream.range(0, organ.stops().size())
+                .filter(stop -> !verse.locks().never().contains(stop))
+                .mapToObj(organ.stops()::get)
+                .anyMatch(knob -> !organ.divisions().get(knob.division()).isPedal() && kind.test(knob.stop()));
     }
 
     private List<SpeakingStop> ownPedal() {
@@ -134,7 +136,9 @@ final class SoftTeacher {
                 !own.isEmpty() && own.stream().allMatch(voice -> voice.stop().pipe() == Pipe.STOPPED);
         boolean hasMore = organ.divisions().get(organ.pedalDivision().orElseThrow()).stops().stream()
                 .anyMatch(stop -> stop.pipe() != Pipe.STOPPED
-                        && stop.footage().filter(feet -> feet.feet() >= 8).isPresent());
+                        && stop.footage()
+                                .filter(feet -> feet.feet() >= 8 && feet.feet() <= 16)
+                                .isPresent());
         say(reeds >= 2 && isSoft && hasMore, Fault.SOFT_BOURDON_UNDER_REEDS, "A soft pedal is alone under full reeds.");
         boolean hasSixteen = organ.divisions().get(organ.pedalDivision().orElseThrow()).stops().stream()
                 .anyMatch(

@@ -2,6 +2,7 @@ package versewind.agreement;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import versewind.organ.Family;
 import versewind.organ.Footage;
 import versewind.organ.Pipe;
@@ -113,7 +114,9 @@ record SpeakingStop(int index, int division, Stop stop, int octave) {
         return stops.stream().anyMatch(SpeakingStop::isOfChorus);
     }
 
+    /** Whether a reed of 8 ft is drawn; one of another pitch is none for an octave coupler. */
     static boolean hasReedEight(List<SpeakingStop> stops) {
-        return stops.stream().anyMatch(stop -> stop.isReed(8));
+        return stops.stream()
+                .anyMatch(stop -> stop.isReed() && stop.stop().footage().equals(Optional.of(Footage.of(8))));
     }
 }

@@ -36,7 +36,7 @@ class DivisionalsTest {
         Verse festal = CONSOLE.verse(Mode.CONGREGATION, Mood.FESTAL)
                 .withKind(VerseKind.LAST_VERSE)
                 .withSinging(Singing.STRONG);
-        Plan plan = ProposalTrial.plan(200, plain, gentle, plain, festal);
+        Plan plan = ProposalTrial.plan(200, plain, gentle, festal);
         drawn = CONSOLE.proposer().forService(plan, SearchProgress.PATIENT).on(plan);
     }
 

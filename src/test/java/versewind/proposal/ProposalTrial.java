@@ -131,7 +131,8 @@ final class ProposalTrial {
                 && proposals(people, verse).stream()
                         .filter(other -> !draws(other, Family.CHORUS_REED))
                         .map(other -> sound.estimate(other.on(verse), people, OptionalInt.empty()))
-                        .anyMatch(estimate -> estimate.balance().estimated() == Verdict.LEADS);
+                        .anyMatch(estimate -> estimate.balance().verdict() == Verdict.LEADS
+                                && estimate.balance().isSure());
     }
 
     /** Whether any stop of so many feet is drawn in a division. */

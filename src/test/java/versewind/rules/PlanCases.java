@@ -70,7 +70,7 @@ final class PlanCases {
                         CATHEDRAL,
                         12,
                         "The organ overpowers people who sing gently.",
-                        "Push in Great: Diapason I 8, Trumpet 8, Posaune 8, Clarion 4.",
+                        "Push in Great: Trumpet 8, Posaune 8, Clarion 4.",
                         WITH_REEDS.withSinging(Singing.GENTLE)),
                 breaks(
                         BalanceRule.LEAD_ONLY_JUST,
