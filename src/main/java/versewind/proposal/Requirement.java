@@ -46,7 +46,9 @@ record Requirement(
     /** Points against a step of the order. */
     double cost(BuildingStep step) {
         double points = StepCosts.of(mode, step, least, most);
-        return wantsReeds && mood != Mood.GENTLE && step.compareTo(BuildingStep.ENCLOSED_REEDS) >= 0 ? points * WANTED : points;
+        return wantsReeds && mood != Mood.GENTLE && step.compareTo(BuildingStep.ENCLOSED_REEDS) >= 0
+                ? points * WANTED
+                : points;
     }
 
     boolean isPeople() {

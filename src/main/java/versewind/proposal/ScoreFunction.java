@@ -102,7 +102,9 @@ final class ScoreFunction {
         if (!requirement.company().isSung() && !requirement.isOfTune()) {
             return ALONE;
         }
-        boolean isLedWell = requirement.isPeople() && isGentle() && heard > requirement.target().centre();
+        boolean isLedWell = requirement.isPeople()
+                && isGentle()
+                && heard > requirement.target().centre();
         return isLedWell ? LED_WELL : 1;
     }
 

@@ -63,8 +63,8 @@ final class ServiceSearch {
         VerseSearch search = proposer.search(plan, place);
         Verse weighed = proposer.requirements().weighed(plan, place);
         Conditions conditions = new Conditions(search.scoring().requirement(), weighed.sung());
-        List<Candidate> own =
-                known.computeIfAbsent(conditions, key -> VerseSearch.varied(search.ranked(VerseSearch.WITHIN_IN_CHAIN, watcher::goesOn)));
+        List<Candidate> own = known.computeIfAbsent(
+                conditions, key -> VerseSearch.varied(search.ranked(VerseSearch.WITHIN_IN_CHAIN, watcher::goesOn)));
         if (!own.isEmpty()) {
             searched.add(new Searched(place, search.scoring(), own));
         }

@@ -134,7 +134,8 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
                 boolean isStep = isHeard(before, after) || (isOfWeight(isUp ? at : from) && isLouder(before, after));
                 if (isStep && isKept(faultsBefore, at, Severity.CAUTION)) {
                     Registration joined = at;
-                    return alone(from, boxed, before, faultsBefore).or(() -> Optional.of(step(from, before, joined, after)));
+                    return alone(from, boxed, before, faultsBefore)
+                            .or(() -> Optional.of(step(from, before, joined, after)));
                 }
             }
             return Optional.empty();
@@ -146,7 +147,8 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
             return isUp || isSoloed()
                     ? Optional.empty()
                     : line.begun(boxed).stream()
-                            .map(addition -> line.without(boxed, addition, verse.locks().always()))
+                            .map(addition ->
+                                    line.without(boxed, addition, verse.locks().always()))
                             .filter(rest -> isKept(faultsBefore, rest, Severity.REMARK))
                             .map(rest -> step(from, before, rest, estimate(rest)))
                             .filter(step -> isHeard(before, step.estimate()))

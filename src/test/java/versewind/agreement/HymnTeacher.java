@@ -11,9 +11,9 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import versewind.agreement.Fault.Remark;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
-import versewind.agreement.Fault.Remark;
 import versewind.organ.Registration;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
@@ -148,7 +148,8 @@ final class HymnTeacher {
         Map<List<Object>, List<String>> by = set.entrySet().stream()
                 .collect(Collectors.groupingBy(
                         entry -> List.of(
-                                division(organ, entry.getKey()), entry.getValue().get(0)),
+                                division(organ, entry.getKey()),
+                                entry.getValue().get(0)),
                         Collectors.mapping(Map.Entry::getKey, Collectors.toList())));
         by.values().stream()
                 .filter(pistons -> pistons.size() > 1)
@@ -176,7 +177,7 @@ final class HymnTeacher {
                         IndexSet.EMPTY,
                         IndexSet.EMPTY,
                         Collections.emptyList()))
-                .orElseGet(() -> new Registration(
-                        drawn.stops(), drawn.couplers(), drawn.tremulants(), Collections.emptyList()));
+                .orElseGet(() ->
+                        new Registration(drawn.stops(), drawn.couplers(), drawn.tremulants(), Collections.emptyList()));
     }
 }

@@ -171,7 +171,8 @@ final class Measurement {
     }
 
     private void hymns(Situation situation, Plan drawn) {
-        for (VersePlace first : places(drawn).stream().filter(place -> place.verse() == 0).toList()) {
+        for (VersePlace first :
+                places(drawn).stream().filter(place -> place.verse() == 0).toList()) {
             int index = first.hymn();
             Hymn hymn = drawn.hymns().get(index);
             boolean mayBeginSofter = mayBeginSofter(drawn, index);
