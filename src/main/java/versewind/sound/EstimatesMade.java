@@ -3,6 +3,7 @@ package versewind.sound;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import versewind.plan.Sung;
 import versewind.plan.Verse;
 
@@ -10,27 +11,27 @@ import versewind.plan.Verse;
  * The estimates made last, by all that they depend on: a key changes one verse of a plan, and the others are asked for
  * again in every frame and by every rule. Not thread-safe.
  */
-final class EstimatesMade {
+final class EstimatesMade<T> {
 
     /** Enough for a long service and what rules try out in it. */
     private static final int MOST = 512;
 
-    private final Map<Asked, Estimate> made = new LinkedHashMap<>(MOST, 0.75f, true) {
+    private final Map<Asked, T> made = new LinkedHashMap<>(MOST, 0.75f, true) {
 
         private static final long serialVersionUID = 1;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Asked, Estimate> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<Asked, T> eldest) {
             return size() > MOST;
         }
     };
 
-    /** The estimate of a verse, made by a sound if it is not kept. */
-    Estimate get(OrganSound sound, Verse verse, int servicePeople, OptionalInt tempo) {
+    /** What is estimated of a verse, made if it is not kept. */
+    T get(Verse verse, int servicePeople, OptionalInt tempo, Supplier<T> making) {
         Asked asked = new Asked(verse, servicePeople, tempo);
-        Estimate kept = made.get(asked);
+        T kept = made.get(asked);
         if (kept == null) {
-            kept = sound.compute(verse, servicePeople, tempo);
+            kept = making.get();
             made.put(asked, kept);
         }
         return kept;

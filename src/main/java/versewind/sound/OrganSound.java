@@ -50,7 +50,8 @@ public final class OrganSound {
     private final Hearing hearing = new Hearing();
     private final DynamicRange range;
     private final ClearShare share;
-    private final EstimatesMade made = new EstimatesMade();
+    private final EstimatesMade<Estimate> estimates = new EstimatesMade<>();
+    private final EstimatesMade<Optional<ClearShare.RightBand>> bands = new EstimatesMade<>();
     private final Map<Class<?>, Object> derived = new HashMap<>();
 
     private final double[] inNave = new double[ThirdOctaves.COUNT];
@@ -160,7 +161,7 @@ public final class OrganSound {
      * @param tempo beats a minute, if known
      */
     public Estimate estimate(Verse verse, int servicePeople, OptionalInt tempo) {
-        return made.get(this, verse, servicePeople, tempo);
+        return estimates.get(verse, servicePeople, tempo, () -> compute(verse, servicePeople, tempo));
     }
 
     /** Makes an estimate; afterwards the buffers hold its derivatives. */
@@ -243,7 +244,8 @@ public final class OrganSound {
      */
     public Optional<ClearShare.RightBand> rightBand(Verse verse, int servicePeople) {
         return verse.isPlayed() && (verse.mode() == Mode.MELODY_SOLOED || verse.isSung())
-                ? clearShare(verse, servicePeople).rightBand(verse.registration(), verse.hands())
+                ? bands.get(verse, servicePeople, OptionalInt.empty(), () -> clearShare(verse, servicePeople)
+                        .rightBand(verse.registration(), verse.hands()))
                 : Optional.empty();
     }
 

@@ -63,7 +63,7 @@ class FindingsTest {
         assertThat(marked(desk).sentence()).isEqualTo("The hands have 2 ft over 8 ft without 4 ft between them.");
         desk.press("F");
 
-        assertThat(desk.said()).isEqualTo("Done: Draw Manual: Principal 4. After closing, u to undo.");
+        assertThat(desk.said()).isEqualTo("Done: Draw Manual: Principal 4. u to undo.");
         assertThat(desk.drawn()).contains("Manual: Principal 4");
         assertThat(panel(desk).list().rows())
                 .noneMatch(finding -> finding.sentence().contains("without 4 ft"));
@@ -119,7 +119,7 @@ class FindingsTest {
                 "Many movements, " + "Great: Open Diapason 8, ".repeat(20) + "all of them.",
                 mended.mend(),
                 Optional.empty());
-        FindingsScreen panel = new FindingsScreen(ListBox.of(List.of(finding)), OptionalInt.empty());
+        FindingsScreen panel = new FindingsScreen(ListBox.of(List.of(finding)), OptionalInt.empty(), FindingsScreen.Shown.PLAN);
 
         for (int rows : List.of(18, 24, 40)) {
             Frame frame = View.paint(open.sized(80, rows).open(panel));

@@ -125,7 +125,7 @@ class KeystrokesTest {
                 "g",
                 "g",
                 "+"); // the last one festal
-        step("P", "P", "P");
+        step("A", "<Enter>", "<Esc>");
         step("s");
 
         Plan plan = written.orElseThrow();

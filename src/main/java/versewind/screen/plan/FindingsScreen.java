@@ -26,6 +26,7 @@ import versewind.screen.state.State;
 import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.ListBox;
+import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
 
@@ -34,14 +35,26 @@ import versewind.screen.toolkit.Text;
  *
  * @param list all findings in the order of the plan
  * @param people before how many, where that is not the service's number
+ * @param shown beneath what
  */
-public record FindingsScreen(ListBox<Finding> list, OptionalInt people) implements Screen {
+public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown shown) implements Screen {
+
+    /** What findings are shown beneath. */
+    public enum Shown {
+        /** In a window over the plan. */
+        PLAN,
+        /** Under the curve of the whole service. */
+        CURVE
+    }
+
 
     public static final KeyTable<FindingsScreen> KEYS = KeyTable.<FindingsScreen>under("Among the findings")
-            .list("finding", (screen, by) -> new FindingsScreen(screen.list.move(by), screen.people))
+            .list("finding", (screen, by) -> new FindingsScreen(screen.list.move(by), screen.people, screen.shown))
             .key("Enter", "go there", marked(FindingsScreen::goThere))
             .key("F", "fix, and go on to the next that has a fix", marked(FindingsScreen::mend))
             .key("x, Delete", "ignore in this verse, or no longer", marked(FindingsScreen::silence))
+            .key("u, Ctrl-Z", "undo", again(ArrangeCommands::undo))
+            .key("U, Ctrl-Y", "redo", again(ArrangeCommands::redo))
             .key("Esc, q", "close", (screen, state) -> state.close());
 
     private static final int WIDTH = 76;
@@ -60,6 +73,11 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people) implemen
     /** From this height on it is said how to play. */
     private static final int TALL = 22;
 
+    /** The same under a curve. */
+    private static final int TALLER = 36;
+
+    private static final int MOST_CURVE_ROWS = 20;
+
     /** What a key does with the marked finding. */
     @FunctionalInterface
     private interface OnFinding {
@@ -73,11 +91,24 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people) implemen
                 .orElseGet(() -> state.says("No remarks.")));
     }
 
+    /** What is done with the plan, and the findings after it. */
+    private static KeyTable.Action<FindingsScreen> again(PlanScreen.OnPlan action) {
+        return (screen, state) -> state.onWork(work -> {
+            State after = action.on(state, work);
+            return after.onWork(now -> after.show(of(now, screen.people, screen.shown)));
+        });
+    }
+
+    /** The findings under the curve of the service. */
+    static State underCurve(State state, PlanEdit work) {
+        return state.open(of(work, OptionalInt.empty(), Shown.CURVE));
+    }
+
     private static final Comparator<Finding> WEIGHTIEST_FIRST =
             Comparator.comparing(Finding::isSilenced).thenComparing(Finding::severity);
 
     /** The weightiest first, marked at the first one of the current verse, or else of its hymn. */
-    static FindingsScreen of(PlanEdit work, OptionalInt people) {
+    static FindingsScreen of(PlanEdit work, OptionalInt people, Shown shown) {
         List<Finding> rows = Advice.on(work.sound()).findings(attended(work.plan(), people)).stream()
                 .sorted(WEIGHTIEST_FIRST)
                 .toList();
@@ -87,7 +118,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people) implemen
                         where(rows, finding -> finding.place().hymn() == here.hymn()))
                 .findFirst()
                 .orElse(0);
-        return new FindingsScreen(new ListBox<>(rows, marked), people);
+        return new FindingsScreen(new ListBox<>(rows, marked), people, shown);
     }
 
     private static IntStream where(List<Finding> rows, Predicate<Finding> which) {
@@ -104,7 +135,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people) implemen
                 .filter(i -> rows.get(i).mend().isPresent() && !rows.get(i).isSilenced())
                 .findFirst()
                 .orElse(from);
-        return new FindingsScreen(list.mark(next), people);
+        return new FindingsScreen(list.mark(next), people, shown);
     }
 
     /** The plan before a number of people, if one is given. */
@@ -119,7 +150,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people) implemen
         return FormBox.of(
                 "If this many people come",
                 List.of(FormBox.Field.of("People", "", hint)),
-                (form, closed) -> closed.open(of(work, OptionalInt.of(form.number(0, 1, Verse.MOST_PEOPLE)))));
+                (form, closed) -> closed.open(of(work, OptionalInt.of(form.number(0, 1, Verse.MOST_PEOPLE)), Shown.PLAN)));
     }
 
     private State goThere(State state, PlanEdit work, Finding finding) {
@@ -132,8 +163,8 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people) implemen
         }
         Mend mend = finding.mend().get();
         State after = PlanChanges.edit(state, work, mend.on(work.plan()), finding.place());
-        return after.onWork(fixed -> after.show(of(fixed, people).atNextFix(list.marked()))
-                .says("Done: " + mend.words() + " After closing, u to undo."));
+        return after.onWork(fixed -> after.show(of(fixed, people, shown).atNextFix(list.marked()))
+                .says("Done: " + mend.words() + " u to undo."));
     }
 
     private State silence(State state, PlanEdit work, Finding finding) {
@@ -157,7 +188,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people) implemen
                                 ServiceOrder.verse(work.plan(), place)
                                         .silencing(new Silenced(finding.rule().word(), form.text(0))),
                                 "Ignored in this verse. Press x on it to see it again."))
-                .leaving((form, closed) -> closed.show(of(work, people))));
+                .leaving((form, closed) -> closed.show(of(work, people, shown))));
     }
 
     private State change(State state, PlanEdit work, VersePlace place, Verse verse, String sentence) {
@@ -167,7 +198,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people) implemen
     /** The list as it is after a change, marked near where it was. */
     private State edited(State state, PlanEdit work, Plan plan, VersePlace place, String sentence) {
         State after = PlanChanges.edit(state, work, plan, place);
-        return after.onWork(edited -> after.show(of(edited, people)).says(sentence));
+        return after.onWork(edited -> after.show(of(edited, people, shown)).says(sentence));
     }
 
     @Override
@@ -176,16 +207,39 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people) implemen
     }
 
     @Override
+    public Layer layer() {
+        return shown == Shown.PLAN ? Layer.WINDOW : Layer.SHEET;
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         state.work().ifPresent(work -> paint(frame, work));
+        if (shown == Shown.CURVE) {
+            state.notice().paint(frame);
+        }
+    }
+
+    /** The curve, and under it a box for the rest. */
+    private Box underCurve(Frame frame, PlanEdit work) {
+        int rows = Math.max(CurveView.LEAST_ROWS, Math.min(frame.height() * 2 / 5, MOST_CURVE_ROWS));
+        frame.write(1, 0, frame.fit(work.plan().heading().title(), frame.width() - 2), Style.HEADING);
+        PlanEdit marked = list.current().map(finding -> work.at(finding.place())).orElse(work);
+        CurveView.paint(frame, new Box(1, 1, frame.width() - 2, rows), marked, ServiceOrder.places(work.plan()));
+        int y = rows + 1;
+        frame.write(0, y, frame.mark(Mark.RULE).repeat(frame.width()), Style.FAINT);
+        frame.write(2, y, " " + title() + " ", Style.HEADING);
+        return new Box(1, y + 1, frame.width() - 2, frame.height() - y - 2);
     }
 
     private void paint(Frame frame, PlanEdit work) {
         VersePlace place = list.current().map(Finding::place).orElse(work.place());
-        List<String> playing = frame.height() < TALL ? List.of() : playing(work, place);
+        int columns = shown == Shown.CURVE ? frame.width() - 2 : Math.min(WIDTH, frame.width() - 4);
+        List<String> playing = frame.height() < (shown == Shown.CURVE ? TALLER : TALL) ? List.of() : playing(work, place, columns);
         int fullRows = Math.max(LEAST_FULL_ROWS, frame.height() / ROWS_A_FULL_ROW);
         int under = 1 + (list.isEmpty() ? 0 : 1 + fullRows) + (playing.isEmpty() ? 0 : playing.size() + 1);
-        Box box = Box.open(frame, title(), WIDTH, Math.max(1, list.size()) + under + 1);
+        Box box = shown == Shown.CURVE
+                ? underCurve(frame, work)
+                : Box.open(frame, title(), WIDTH, Math.max(1, list.size()) + under + 1);
         Box window = box.rows(0, Math.max(1, box.height() - under - 1));
         list.paint(frame, window, (row, index, y) -> paintRow(frame, work, row, box, y));
         list.paintPosition(frame, box, window.height(), "finding");
@@ -212,14 +266,14 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people) implemen
     }
 
     /** Touch, breath and lag of a verse, with their reasons. */
-    private List<String> playing(PlanEdit work, VersePlace place) {
+    private List<String> playing(PlanEdit work, VersePlace place, int columns) {
         if (work.at(place).verse().isEmpty()) {
             return List.of();
         }
         Touch touch = Advice.on(work.sound()).touch(attended(work.plan(), people), place);
-        List<String> lines = new ArrayList<>(Text.wrapped(touch.sentence(), WIDTH - 4));
-        lines.addAll(Text.wrapped(touch.breath(), WIDTH - 4));
-        touch.lag().ifPresent(lag -> lines.addAll(Text.wrapped(lag, WIDTH - 4)));
+        List<String> lines = new ArrayList<>(Text.wrapped(touch.sentence(), columns));
+        lines.addAll(Text.wrapped(touch.breath(), columns));
+        touch.lag().ifPresent(lag -> lines.addAll(Text.wrapped(lag, columns)));
         return lines;
     }
 

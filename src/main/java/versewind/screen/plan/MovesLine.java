@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import versewind.organ.Instrument;
 import versewind.organ.Pressed;
 import versewind.organ.Registration;
+import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.rules.StopChanges;
 import versewind.rules.StopChangesByDivision;
@@ -21,34 +22,47 @@ import versewind.screen.toolkit.Text;
 final class MovesLine {
     private MovesLine() {}
 
-    /** As much as fits into so many rows of so many columns: names of knobs if there is room, else their numbers. */
+    /** Since the verse before. */
     static List<String> of(State state, PlanEdit work, int columns, int rows) {
         if (work.verse().isEmpty()) {
             return List.of();
         }
         Optional<Verse> before = work.before();
-        Registration was = before.map(Verse::registration).orElse(Registration.silent(work.instrument()));
-        StopChanges moves = StopChanges.between(was, work.verse().get().registration());
         if (before.isEmpty()) {
-            return List.of(
-                    "Before the service: " + (moves.count() == 0 ? "nothing to draw" : moves.count() + " to set"));
+            StopChanges set = StopChanges.between(
+                    Registration.silent(work.instrument()), work.verse().get().registration());
+            return List.of("Before the service: " + (set.count() == 0 ? "nothing to draw" : set.count() + " to set"));
         }
-        String from = "From " + before.get().label();
-        String step = step(state, work, before.get());
-        String count = count(work.instrument(), work.verse().get().piston(), moves);
+        return of(state, work, "From " + before.get().label(), before.get(), work.verse().get(), columns, rows);
+    }
+
+    /** In the next verse; none after the last. */
+    static List<String> ofNext(State state, PlanEdit work, int columns, int rows) {
+        Optional<Verse> next = ServiceOrder.further(work.plan(), work.place(), 1).map(work.plan()::verse);
+        return work.verse().isEmpty() || next.isEmpty()
+                ? List.of()
+                : of(state, work, "Next, " + next.get().label(), work.verse().get(), next.get(), columns, rows);
+    }
+
+    /** As much as fits into so many rows of so many columns: names of knobs if there is room, else their numbers. */
+    private static List<String> of(
+            State state, PlanEdit work, String start, Verse before, Verse verse, int columns, int rows) {
+        StopChanges moves = StopChanges.between(before.registration(), verse.registration());
+        String step = step(state, work, before, verse);
+        String count = count(work.instrument(), verse.piston(), moves);
         for (Detail detail : Detail.values()) {
             String groups = moves.count() == 0
                     ? ""
                     : ":  " + String.join("  ", groups(state, work.instrument(), moves, detail));
-            for (String start : List.of(from + step, from)) {
-                List<String> lines = wrapped(start + ", " + count + groups, columns);
+            for (String begun : List.of(start + step, start)) {
+                List<String> lines = wrapped(begun + ", " + count + groups, columns);
                 boolean fits = lines.stream().allMatch(line -> Text.columns(line) <= columns);
                 if (fits && lines.size() <= rows) {
                     return lines;
                 }
             }
         }
-        return List.of(Text.fit(from + ", " + count, columns, Mark.CUT.in(state.marks())));
+        return List.of(Text.fit(start + ", " + count, columns, Mark.CUT.in(state.marks())));
     }
 
     private static String count(Instrument organ, String piston, StopChanges moves) {
@@ -65,9 +79,9 @@ final class MovesLine {
     }
 
     /** How much louder the organ becomes. */
-    private static String step(State state, PlanEdit work, Verse before) {
+    private static String step(State state, PlanEdit work, Verse before, Verse verse) {
         return work.sound()
-                .step(before, work.verse().orElseThrow(), work.plan().heading().people())
+                .step(before, verse, work.plan().heading().people())
                 .filter(step -> step.db() != 0 || step.plusMinusDb() != 0)
                 .map(step -> " " + StatusView.signed(state, step.db()) + StatusView.plusMinus(state, step.plusMinusDb())
                         + " dB")

@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import versewind.plan.Hymn;
+import versewind.plan.ServiceOrder;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 import versewind.screen.state.Effects;
 import versewind.screen.state.KeyTable;
 import versewind.screen.state.Leaving;
@@ -14,6 +16,7 @@ import versewind.screen.state.Screen;
 import versewind.screen.state.ServiceForm;
 import versewind.screen.state.State;
 import versewind.screen.state.VerseFeedbackCommands;
+import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.Style;
@@ -73,6 +76,7 @@ public record PlanScreen() implements Screen {
             .key("R", "usual registrations: recall one", plan(UsualScreen::open))
             .key("*", "keep what is drawn as a usual registration", verse(UsualForm::ofVerse))
             .key("P", "proposals: what to draw", verse((s, w, verse) -> ProposalsScreen.open(s, w)))
+            .key("A", "proposals for the whole service, then its curve", plan(ProposalsScreen::forService))
             .key("&", "draw the same in the following verses with the same singers", verse(StopCommands::carryOn))
             .heading("Who sings")
             .key("1", "the congregation sings", sungBy(SungBy.CONGREGATION))
@@ -134,14 +138,21 @@ public record PlanScreen() implements Screen {
             .key(
                     "f",
                     "findings: what a colleague would say",
-                    plan((s, work) -> s.open(FindingsScreen.of(work, OptionalInt.empty()))))
+                    plan((s, work) -> s.open(FindingsScreen.of(work, OptionalInt.empty(), FindingsScreen.Shown.PLAN))))
             .key(
                     "a",
                     "findings if fewer or more people come",
                     plan((s, work) -> s.open(FindingsScreen.attendedForm(work))))
+            .key(
+                    "C",
+                    "curve: how the service rises and falls, and what wants attention",
+                    plan(FindingsScreen::underCurve))
             .key(DESK, "desk: the verse fills the screen, to play from", plan((s, work) -> s.doors()
                     .desk(s, work)))
             .key("q, Ctrl-Q", "leave", (screen, state) -> Leaving.afterAsking(state, Effects::quit));
+
+    private static final int NEXT_ROWS = 2;
+    private static final int CURVE_ROWS = 14;
 
     /** The keys most wanted at a moment, the first ones first, and few words for what they do. */
     private static List<String> hints(PlanEdit work) {
@@ -247,6 +258,36 @@ public record PlanScreen() implements Screen {
         return hasRoom && state.work().isPresent() ? " " + DESK + " opens the desk, which fits." : "";
     }
 
+    /** In the rows that the stops leave blank: the curve of the hymn, and what the next verse changes. */
+    private static void paintSpare(Frame frame, State state, PlanEdit work, int bottom) {
+        Layout layout = Layout.of(state);
+        int top = bottom;
+        while (top > layout.top() && frame.isBlank(0, top - 1, layout.gridWidth())) {
+            top--;
+        }
+        int blank = bottom - top - 1;
+        List<String> next = blank < CurveView.LEAST_ROWS + NEXT_ROWS
+                ? List.of()
+                : MovesLine.ofNext(state, work, layout.gridWidth() - 2, NEXT_ROWS);
+        int rows = blank - next.size();
+        if (rows < CurveView.LEAST_ROWS || layout.gridWidth() < CurveView.LEAST_COLUMNS || work.verse().isEmpty()) {
+            return;
+        }
+        List<VersePlace> service = ServiceOrder.places(work.plan());
+        List<VersePlace> hymn = service.stream()
+                .filter(place -> place.hymn() == work.place().hymn())
+                .toList();
+        int half = Math.min(rows / 2, CURVE_ROWS);
+        boolean isForBoth = half >= CurveView.LEAST_ROWS && service.size() > hymn.size();
+        int height = isForBoth ? half : Math.min(rows, CURVE_ROWS);
+        int y = bottom - next.size() - height;
+        CurveView.paint(frame, new Box(1, y, layout.gridWidth() - 2, height), work, hymn);
+        if (isForBoth) {
+            CurveView.paint(frame, new Box(1, y - height, layout.gridWidth() - 2, height), work, service);
+        }
+        Box.write(frame, 1, bottom - next.size(), next, next.size(), Style.FAINT);
+    }
+
     @Override
     public void paint(Frame frame, State state) {
         if (state.work().isPresent()) {
@@ -257,7 +298,8 @@ public record PlanScreen() implements Screen {
             List<Estimate> estimates =
                     work.verses().stream().map(work::estimate).toList();
             VerseListView.paint(frame, state, work, estimates);
-            StatusView.paint(frame, state, work, estimates, StopGridView.page(frame, work, grid));
+            int statusY = StatusView.paint(frame, state, work, estimates, StopGridView.page(frame, work, grid));
+            paintSpare(frame, state, work, statusY);
         } else {
             frame.write(1, 0, "Versewind", Style.HEADING);
             frame.write(1, 2, "No plan is open. Press o to open one, q to leave.", Style.TEXT);

@@ -3,9 +3,11 @@ package versewind.screen.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import versewind.organ.RegistrationText;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
+import versewind.plan.ServiceOrder;
 import versewind.proposal.Proposal;
 import versewind.screen.state.KeyTable;
 import versewind.screen.state.PlanChanges;
@@ -59,24 +61,37 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Screen {
         return state.open(new SearchScreen(0, 1)).wants(effects -> effects.proposeVerse(work.plan(), work.place()));
     }
 
+    /** Asks whether to draw the whole service anew. */
+    static State forService(State state, PlanEdit work) {
+        return ServiceOrder.places(work.plan()).isEmpty()
+                ? state.says("No verses yet. Press I to add a hymn.")
+                : asked(state, List.of(service(work, "Enter")));
+    }
+
     /** Asks for how many verses, before they are drawn anew. */
     private static State wider(State state, PlanEdit work) {
         Plan plan = work.plan();
         int hymn = work.place().hymn();
-        int verses = plan.hymns().get(hymn).verses().size();
-        int all = plan.hymns().stream().mapToInt(each -> each.verses().size()).sum();
+        int verses = work.verses().size();
+        Question.Answer ofHymn = new Question.Answer(
+                "Enter",
+                "proposals for this hymn: " + counted(verses),
+                closed -> search(closed, plan, OptionalInt.of(hymn), verses));
+        return asked(state, List.of(ofHymn, service(work, "P")));
+    }
+
+    private static State asked(State state, List<Question.Answer> answers) {
         return state.open(new Question(
                 "Draw what is proposed, except what is locked? What is drawn there now is replaced.",
-                List.of(
-                        new Question.Answer(
-                                "Enter",
-                                "proposals for this hymn: " + counted(verses),
-                                closed -> search(closed, plan, OptionalInt.of(hymn), verses)),
-                        new Question.Answer(
-                                "P",
-                                "proposals for the service: " + counted(all),
-                                closed -> search(closed, plan, OptionalInt.empty(), all)),
-                        Question.Answer.STAY)));
+                Stream.concat(answers.stream(), Stream.of(Question.Answer.STAY)).toList()));
+    }
+
+    private static Question.Answer service(PlanEdit work, String key) {
+        int verses = ServiceOrder.places(work.plan()).size();
+        return new Question.Answer(
+                key,
+                "proposals for the service: " + counted(verses),
+                closed -> search(closed, work.plan(), OptionalInt.empty(), verses));
     }
 
     private static String counted(int verses) {
@@ -84,7 +99,8 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Screen {
     }
 
     private static State search(State state, Plan plan, OptionalInt hymn, int verses) {
-        return state.show(new SearchScreen(0, verses)).wants(effects -> effects.propose(plan, hymn));
+        State base = state.top() instanceof ProposalsScreen ? state.close() : state;
+        return base.open(new SearchScreen(0, verses)).wants(effects -> effects.propose(plan, hymn));
     }
 
     private State take(State state) {

@@ -1,5 +1,6 @@
 package versewind.screen.plan;
 
+import versewind.plan.ServiceOrder;
 import versewind.proposal.ServiceProposal;
 import versewind.screen.state.Effects;
 import versewind.screen.state.KeyTable;
@@ -54,7 +55,13 @@ public record SearchScreen(int verses, int of) implements Screen {
         if (found.verses().isEmpty()) {
             return state.says("Nothing is proposed.");
         }
-        return PlanChanges.edit(state, work, found.on(work.plan()), work.place())
+        State after = PlanChanges.edit(state, work, found.on(work.plan()), work.place());
+        boolean isOfService = found.verses().stream()
+                        .map(each -> each.place().hymn())
+                        .distinct()
+                        .count()
+                > 1;
+        return after.onWork(now -> isOfService ? FindingsScreen.underCurve(after, now) : after)
                 .says(words(found));
     }
 

@@ -28,8 +28,8 @@ final class StatusView {
 
     private StatusView() {}
 
-    /** Draws it but for its last row; upward into rows that are blank, as far as what is advised needs them. */
-    static void paint(Frame frame, State state, PlanEdit work, List<Estimate> estimates, String page) {
+    /** Draws it but for its last row, and returns its first; upward into rows that are blank, as far as what is advised needs them. */
+    static int paint(Frame frame, State state, PlanEdit work, List<Estimate> estimates, String page) {
         int least = Layout.adviceRows(frame.height());
         int wanted = work.verse().isPresent() && frame.isWhole() ? AdviceLine.rows(work, frame.width() - 2) : least;
         int more = Math.max(0, Math.min(wanted - least, Layout.blankRows(frame, state)));
@@ -51,6 +51,7 @@ final class StatusView {
             }
             paintMoves(frame, state, work, y + 2 + adviceRows);
         }
+        return y;
     }
 
     private static void paintRule(Frame frame, int y, String page) {

@@ -172,6 +172,12 @@ public final class Frame {
         }
     }
 
+    /** True if some cells of a row hold nothing. */
+    public boolean isBlank(int x, int y, int columns) {
+        int first = y * width + x;
+        return Arrays.stream(characters, first, first + columns).allMatch(point -> point == ' ');
+    }
+
     /** The characters of a row, without the blanks at its end. */
     public String row(int y) {
         StringBuilder row = new StringBuilder();

@@ -50,6 +50,14 @@ public enum Mark {
     ALWAYS("!", "!"),
     /** Before a stop that a proposal must not draw. */
     NEVER("×", "x"),
+    /** The upper half of a cell, in a curve. */
+    UPPER("▀", "#"),
+    /** The lower half of a cell, in a curve. */
+    LOWER("▄", "#"),
+    /** A cell of a broken line. */
+    DASH("╌", "-"),
+    /** A cell of a field behind a curve. */
+    SHADE("░", ":"),
     /** A cell that is filled. */
     FULL("█", "#");
 
