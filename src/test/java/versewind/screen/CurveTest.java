@@ -32,12 +32,14 @@ class CurveTest {
     @Test
     void a_verse_with_fewer_stops_lies_lower_in_the_curve() {
         Desk full = Desk.with("harvest-festival", 80, 24).press("C");
-        Desk soft = Desk.with("harvest-festival", plan -> plan.withVerse(
-                        LAST,
-                        plan.verse(LAST)
-                                .withRegistration(plan.verse(LAST)
-                                        .registration()
-                                        .withStops(IndexSet.of(IntStream.of(1))))))
+        Desk soft = Desk.with(
+                        "harvest-festival",
+                        plan -> plan.withVerse(
+                                LAST,
+                                plan.verse(LAST)
+                                        .withRegistration(plan.verse(LAST)
+                                                .registration()
+                                                .withStops(IndexSet.of(IntStream.of(1))))))
                 .press("C");
 
         assertThat(top(soft.frame(), Style.BAR, 24, 26)).isGreaterThan(top(full.frame(), Style.BAR, 24, 26));
@@ -54,14 +56,15 @@ class CurveTest {
     void every_size_and_both_sets_of_marks_hold_it() {
         for (Marks marks : Marks.values()) {
             for (int[] size : List.of(
-                    new int[] {60, 18}, new int[] {80, 24}, new int[] {100, 30}, new int[] {120, 40}, new int[] {
-                        200, 60
+                    new int[] {60, 18}, new int[] {80, 24}, new int[] {100, 30}, new int[] {120, 40}, new int[] {200, 60
                     })) {
-                Desk desk = Desk.with("easter-cathedral", size[0], size[1], marks).press("C");
+                Desk desk =
+                        Desk.with("easter-cathedral", size[0], size[1], marks).press("C");
 
                 assertThat(desk.characters()).contains("organ", "singers", "where it leads", "Findings", "Esc close");
                 if (marks == Marks.ASCII) {
-                    assertThat(desk.characters().chars().allMatch(each -> each < 128)).isTrue();
+                    assertThat(desk.characters().chars().allMatch(each -> each < 128))
+                            .isTrue();
                 }
             }
         }
@@ -79,8 +82,8 @@ class CurveTest {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("A");
         assertThat(desk.question()).contains("Draw what is proposed");
         desk.press("<Enter>");
-        ServiceProposal found = RegistrationProposer.of(desk.work().sound())
-                .forService(desk.plan(), SearchProgress.PATIENT);
+        ServiceProposal found =
+                RegistrationProposer.of(desk.work().sound()).forService(desk.plan(), SearchProgress.PATIENT);
         Plan before = desk.plan();
         desk.answer(new PlanEvent.Proposed(before, found));
 

@@ -119,7 +119,8 @@ class FindingsTest {
                 "Many movements, " + "Great: Open Diapason 8, ".repeat(20) + "all of them.",
                 mended.mend(),
                 Optional.empty());
-        FindingsScreen panel = new FindingsScreen(ListBox.of(List.of(finding)), OptionalInt.empty(), FindingsScreen.Shown.PLAN);
+        FindingsScreen panel =
+                new FindingsScreen(ListBox.of(List.of(finding)), OptionalInt.empty(), FindingsScreen.Shown.PLAN);
 
         for (int rows : List.of(18, 24, 40)) {
             Frame frame = View.paint(open.sized(80, rows).open(panel));

@@ -95,8 +95,9 @@ final class CurveView {
             Hymn hymn = work.plan().hymns().get(place.hymn());
             Verse verse = work.plan().verse(place);
             int people = work.plan().heading().people();
-            Optional<ClearShare.RightBand> band =
-                    verse.mode() == Mode.MELODY_SOLOED ? Optional.empty() : work.sound().rightBand(verse, people);
+            Optional<ClearShare.RightBand> band = verse.mode() == Mode.MELODY_SOLOED
+                    ? Optional.empty()
+                    : work.sound().rightBand(verse, people);
             points.add(new Point(place, verse, work.sound().estimate(verse, people, hymn.tempo()), band));
         }
         new CurveView(frame, box, List.copyOf(points)).paint(box, work);
@@ -113,10 +114,9 @@ final class CurveView {
                 }
             }
             line(point.singersDba()).ifPresent(half -> write(columnOf(at), half / 2, Mark.DASH, Style.EDGE));
-            level(at, Point::organDba)
-                    .ifPresent(dba -> line(dba)
-                            .ifPresent(half -> write(
-                                    columnOf(at), half / 2, half % 2 == 0 ? Mark.LOWER : Mark.UPPER, Style.BAR)));
+            level(at, Point::organDba).ifPresent(dba -> line(dba)
+                    .ifPresent(
+                            half -> write(columnOf(at), half / 2, half % 2 == 0 ? Mark.LOWER : Mark.UPPER, Style.BAR)));
         }
         for (int i = 0; i < points.size(); i++) {
             paintLabel(i, work);
@@ -164,7 +164,8 @@ final class CurveView {
         int beside = within < SLOPE ? index - 1 : within > 1 - SLOPE ? index + 1 : index;
         boolean isJoined = beside >= 0
                 && beside < points.size()
-                && points.get(beside).place().hymn() == points.get(index).place().hymn();
+                && points.get(beside).place().hymn()
+                        == points.get(index).place().hymn();
         double other = isJoined ? levelOf.applyAsDouble(points.get(beside)) : here;
         double share = Math.max(0, SLOPE - Math.min(within, 1 - within)) / (2 * SLOPE);
         double level = Double.isNaN(other) ? here : here + (other - here) * share;
@@ -190,12 +191,14 @@ final class CurveView {
                 marksY,
                 ShortWords.mark(frame.marks(), point.estimate().balance()),
                 ShortWords.style(point.estimate().balance().verdict()));
-        boolean isOneHymn = points.get(0).place().hymn() == points.get(points.size() - 1).place().hymn();
+        boolean isOneHymn = points.get(0).place().hymn()
+                == points.get(points.size() - 1).place().hymn();
         boolean here = point.place().equals(work.place());
         if (isOneHymn) {
             String label = Text.fit(point.verse().label(), right - left - 1, "");
             frame.write((left + right - Text.columns(label)) / 2, marksY + 1, label, here ? Style.STRONG : Style.TEXT);
-        } else if (index == 0 || points.get(index - 1).place().hymn() != point.place().hymn()) {
+        } else if (index == 0
+                || points.get(index - 1).place().hymn() != point.place().hymn()) {
             Hymn hymn = work.plan().hymns().get(point.place().hymn());
             String name = hymn.number().isBlank() ? hymn.title() : hymn.number();
             int end = plot.x() + (int) (verseColumns * (index + hymn.verses().size())) - 1;

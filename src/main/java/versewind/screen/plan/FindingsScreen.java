@@ -47,7 +47,6 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
         CURVE
     }
 
-
     public static final KeyTable<FindingsScreen> KEYS = KeyTable.<FindingsScreen>under("Among the findings")
             .list("finding", (screen, by) -> new FindingsScreen(screen.list.move(by), screen.people, screen.shown))
             .key("Enter", "go there", marked(FindingsScreen::goThere))
@@ -150,7 +149,8 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
         return FormBox.of(
                 "If this many people come",
                 List.of(FormBox.Field.of("People", "", hint)),
-                (form, closed) -> closed.open(of(work, OptionalInt.of(form.number(0, 1, Verse.MOST_PEOPLE)), Shown.PLAN)));
+                (form, closed) ->
+                        closed.open(of(work, OptionalInt.of(form.number(0, 1, Verse.MOST_PEOPLE)), Shown.PLAN)));
     }
 
     private State goThere(State state, PlanEdit work, Finding finding) {
@@ -223,7 +223,8 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
     private Box underCurve(Frame frame, PlanEdit work) {
         int rows = Math.max(CurveView.LEAST_ROWS, Math.min(frame.height() * 2 / 5, MOST_CURVE_ROWS));
         frame.write(1, 0, frame.fit(work.plan().heading().title(), frame.width() - 2), Style.HEADING);
-        PlanEdit marked = list.current().map(finding -> work.at(finding.place())).orElse(work);
+        PlanEdit marked =
+                list.current().map(finding -> work.at(finding.place())).orElse(work);
         CurveView.paint(frame, new Box(1, 1, frame.width() - 2, rows), marked, ServiceOrder.places(work.plan()));
         int y = rows + 1;
         frame.write(0, y, frame.mark(Mark.RULE).repeat(frame.width()), Style.FAINT);
@@ -234,7 +235,8 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
     private void paint(Frame frame, PlanEdit work) {
         VersePlace place = list.current().map(Finding::place).orElse(work.place());
         int columns = shown == Shown.CURVE ? frame.width() - 2 : Math.min(WIDTH, frame.width() - 4);
-        List<String> playing = frame.height() < (shown == Shown.CURVE ? TALLER : TALL) ? List.of() : playing(work, place, columns);
+        List<String> playing =
+                frame.height() < (shown == Shown.CURVE ? TALLER : TALL) ? List.of() : playing(work, place, columns);
         int fullRows = Math.max(LEAST_FULL_ROWS, frame.height() / ROWS_A_FULL_ROW);
         int under = 1 + (list.isEmpty() ? 0 : 1 + fullRows) + (playing.isEmpty() ? 0 : playing.size() + 1);
         Box box = shown == Shown.CURVE

@@ -33,12 +33,20 @@ final class MovesLine {
                     Registration.silent(work.instrument()), work.verse().get().registration());
             return List.of("Before the service: " + (set.count() == 0 ? "nothing to draw" : set.count() + " to set"));
         }
-        return of(state, work, "From " + before.get().label(), before.get(), work.verse().get(), columns, rows);
+        return of(
+                state,
+                work,
+                "From " + before.get().label(),
+                before.get(),
+                work.verse().get(),
+                columns,
+                rows);
     }
 
     /** In the next verse; none after the last. */
     static List<String> ofNext(State state, PlanEdit work, int columns, int rows) {
-        Optional<Verse> next = ServiceOrder.further(work.plan(), work.place(), 1).map(work.plan()::verse);
+        Optional<Verse> next =
+                ServiceOrder.further(work.plan(), work.place(), 1).map(work.plan()::verse);
         return work.verse().isEmpty() || next.isEmpty()
                 ? List.of()
                 : of(state, work, "Next, " + next.get().label(), work.verse().get(), next.get(), columns, rows);

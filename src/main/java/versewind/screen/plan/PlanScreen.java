@@ -270,7 +270,9 @@ public record PlanScreen() implements Screen {
                 ? List.of()
                 : MovesLine.ofNext(state, work, layout.gridWidth() - 2, NEXT_ROWS);
         int rows = blank - next.size();
-        if (rows < CurveView.LEAST_ROWS || layout.gridWidth() < CurveView.LEAST_COLUMNS || work.verse().isEmpty()) {
+        if (rows < CurveView.LEAST_ROWS
+                || layout.gridWidth() < CurveView.LEAST_COLUMNS
+                || work.verse().isEmpty()) {
             return;
         }
         List<VersePlace> service = ServiceOrder.places(work.plan());

@@ -1,6 +1,5 @@
 package versewind.screen.plan;
 
-import versewind.plan.ServiceOrder;
 import versewind.proposal.ServiceProposal;
 import versewind.screen.state.Effects;
 import versewind.screen.state.KeyTable;
