@@ -301,7 +301,9 @@ public record PlanScreen() implements Screen {
                     work.verses().stream().map(work::estimate).toList();
             VerseListView.paint(frame, state, work, estimates);
             int statusY = StatusView.paint(frame, state, work, estimates, StopGridView.page(frame, work, grid));
-            paintSpare(frame, state, work, statusY);
+            if (frame.isWhole() && work.verse().isPresent()) {
+                paintSpare(frame, state, work, statusY);
+            }
         } else {
             frame.write(1, 0, "Versewind", Style.HEADING);
             frame.write(1, 2, "No plan is open. Press o to open one, q to leave.", Style.TEXT);

@@ -28,7 +28,10 @@ final class StatusView {
 
     private StatusView() {}
 
-    /** Draws it but for its last row, and returns its first; upward into rows that are blank, as far as what is advised needs them. */
+    /**
+     * Draws it but for its last row, and returns its first; upward into rows that are blank, as far as what is advised
+     * needs them.
+     */
     static int paint(Frame frame, State state, PlanEdit work, List<Estimate> estimates, String page) {
         int least = Layout.adviceRows(frame.height());
         int wanted = work.verse().isPresent() && frame.isWhole() ? AdviceLine.rows(work, frame.width() - 2) : least;
@@ -43,7 +46,7 @@ final class StatusView {
             paintPlaying(frame, work, verse, estimate, y, limit);
             paintLevels(frame, state, work, verse, estimate, y + 1);
             if (!frame.isWhole()) {
-                return;
+                return y;
             }
             int adviceRows = least + more;
             if (adviceRows > 0) {
