@@ -48,7 +48,7 @@ public final class OrganSound {
     private final RoomSound room;
     private final Map<Integer, Seats> seats = new HashMap<>();
     private final Hearing hearing = new Hearing();
-    private final DynamicRange range;
+    private final PrincipalsLoudness principals;
     private final ClearShare share;
     private final EstimatesMade<Estimate> estimates = new EstimatesMade<>();
     private final EstimatesMade<Optional<ClearShare.RightBand>> bands = new EstimatesMade<>();
@@ -75,7 +75,7 @@ public final class OrganSound {
         covariance = known.orElseGet(() -> Covariance.prior(parameters));
         sensitivity = new LevelSensitivity(parameters, power);
         room = new RoomSound(organ.room(), offsets.roomDb());
-        range = new DynamicRange(organ, power, hearing);
+        principals = new PrincipalsLoudness(organ, power, hearing);
         share = new ClearShare(power, hearing, parameters.count());
         ofOrgan = new double[parameters.count()];
         ofOrganAmong = new double[parameters.count()];
@@ -168,7 +168,7 @@ public final class OrganSound {
     Estimate compute(Verse verse, int servicePeople, OptionalInt tempo) {
         PeoplePresent people = PeoplePresent.of(verse, servicePeople);
         Seats here = seats(people.present());
-        Dynamic.Scale scale = range.scale(here, seats(0));
+        double principalsSone = principals.sone(here);
         power.compute(sounding(verse), verse.hands());
         here.organInNave().carry(power.all(), inNave);
         here.organAmong(people.place()).carry(power.all(), amongSingers);
@@ -185,7 +185,7 @@ public final class OrganSound {
                 ThirdOctaves.levelDba(inNave),
                 sone,
                 silent ? OptionalDouble.empty() : OptionalDouble.of(StationaryLoudness.phonOf(sone)),
-                silent ? Optional.empty() : Optional.of(scale.of(sone)),
+                silent ? Optional.empty() : Optional.of(Dynamic.of(sone / principalsSone)),
                 ThirdOctaves.levelDba(amongSingers),
                 people.singers(),
                 ThirdOctaves.levelDba(singing),

@@ -105,10 +105,10 @@ class CalibrateCommandTest {
         String unsure = typed("assess", "-v", "harvest-festival").results();
         assertThat(calibrated(HEAD + DIAPASON + CHORUS + CLOSED, "--write").status())
                 .isEqualTo(Reply.GOOD);
-        assertThat(unsure).contains("±4");
+        assertThat(unsure).contains("±4 dB(A)");
         assertThat(typed("assess", "-v", "harvest-festival").results())
-                .contains("±2")
-                .doesNotContain("±4");
+                .contains("±2 dB(A)")
+                .doesNotContain("±4 dB(A)");
         assertThat(typed("calibrate", "st-tethwin", "--undo").status()).isEqualTo(Reply.GOOD);
         assertThat(Files.readAllBytes(instrument)).isEqualTo(before);
     }
