@@ -56,13 +56,12 @@ final class PrincipalsLoudness {
     }
 
     private IndexSet stops() {
-        IndexSet found = IndexSet.of(DoubleStream.of(EIGHT_FT, FOUR_FT)
-                .boxed()
-                .flatMapToInt(harmonic -> Stream.of(Family.PRINCIPAL, Family.FLUTE)
-                        .flatMapToInt(family -> ofMain()
-                                .filter(stop -> isOf(organ.stops().get(stop).stop(), family, harmonic))
-                                .limit(1))
-                        .limit(1)));
+        IndexSet found = IndexSet.of(DoubleStream.of(EIGHT_FT, FOUR_FT).boxed().flatMapToInt(harmonic -> Stream.of(
+                        Family.PRINCIPAL, Family.FLUTE)
+                .flatMapToInt(family -> ofMain().filter(
+                                stop -> isOf(organ.stops().get(stop).stop(), family, harmonic))
+                        .limit(1))
+                .limit(1)));
         return found.isEmpty() ? IndexSet.of(ofMain()) : found;
     }
 

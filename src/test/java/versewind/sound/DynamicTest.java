@@ -85,7 +85,8 @@ class DynamicTest {
                     assertThat(ladder.dynamic(chorus)).isEqualTo(Dynamic.FF);
                 }
                 if (ladder.hasAny(Family.CHORUS_REED)) {
-                    assertThat(ladder.dynamic(chorus.plus(ladder.all(Family.CHORUS_REED)))).isEqualTo(Dynamic.FFF);
+                    assertThat(ladder.dynamic(chorus.plus(ladder.all(Family.CHORUS_REED))))
+                            .isEqualTo(Dynamic.FFF);
                 }
             }
         }
@@ -113,8 +114,7 @@ class DynamicTest {
             this.organ = organ;
             this.layout = layout;
             sound = OrganSound.open(organ);
-            boolean hasFeet =
-                    layout.usesPedal() && organ.pedalDivision().isPresent();
+            boolean hasFeet = layout.usesPedal() && organ.pedalDivision().isPresent();
             feet = hasFeet ? first(organ.pedalDivision().getAsInt(), Family.FLUTE, 16, 8) : IndexSet.EMPTY;
             coupled = IndexSet.of(IntStream.range(0, organ.couplers().size())
                     .filter(coupler -> hasFeet && isMainToPedal(organ.couplers().get(coupler))));
@@ -163,9 +163,8 @@ class DynamicTest {
         }
 
         Dynamic dynamic(IndexSet drawn) {
-            Registration registration = Registration.silent(organ)
-                    .withStops(drawn.plus(feet))
-                    .withCouplers(coupled);
+            Registration registration =
+                    Registration.silent(organ).withStops(drawn.plus(feet)).withCouplers(coupled);
             return sound.estimate(
                             TrialOrgan.verse(
                                     Mode.CONGREGATION,
