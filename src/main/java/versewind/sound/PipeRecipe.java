@@ -38,7 +38,8 @@ enum PipeRecipe {
     private static final double MIDDLE_C_HZ = 440 * Math.pow(2, -9 / 12.0);
     private static final double SLOPE_DB_PER_OCTAVE = -2.7;
     private static final double HIGHEST_HZ = 14_000;
-    private static final double[] SKIRT = {1, ThirdOctaves.dbToPower(-20), ThirdOctaves.dbToPower(-39)};
+    private static final double NEXT_BAND = ThirdOctaves.dbToPower(-20);
+    private static final double BAND_BEYOND = ThirdOctaves.dbToPower(-39);
 
     /** The table, by recipe. */
     private static final class Table {
@@ -100,10 +101,19 @@ enum PipeRecipe {
         if (centre == ThirdOctaves.NONE) {
             return;
         }
-        int lowest = Math.max(0, centre + 1 - SKIRT.length);
-        int highest = Math.min(ThirdOctaves.COUNT, centre + SKIRT.length) - 1;
-        for (int band = lowest; band <= highest; band++) {
-            spectrum[band] += power * SKIRT[Math.abs(band - centre)];
+        // band by band and not in a loop: this is most of what an organ costs to open
+        spectrum[centre] += power;
+        if (centre > 0) {
+            spectrum[centre - 1] += power * NEXT_BAND;
+        }
+        if (centre > 1) {
+            spectrum[centre - 2] += power * BAND_BEYOND;
+        }
+        if (centre + 1 < ThirdOctaves.COUNT) {
+            spectrum[centre + 1] += power * NEXT_BAND;
+        }
+        if (centre + 2 < ThirdOctaves.COUNT) {
+            spectrum[centre + 2] += power * BAND_BEYOND;
         }
     }
 }

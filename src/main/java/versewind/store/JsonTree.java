@@ -148,6 +148,9 @@ final class JsonTree {
     }
 
     private void requireWholeCharacters(Found found) throws IOException, Refused {
+        if (!hasSurrogate()) {
+            return;
+        }
         String text = parser.getText();
         for (int i = 0; i < text.length(); i++) {
             boolean isPair = i + 1 < text.length() && Character.isSurrogatePair(text.charAt(i), text.charAt(i + 1));
@@ -157,6 +160,18 @@ final class JsonTree {
                 throw found.bad("half of a character stands here", "Write the whole character.");
             }
         }
+    }
+
+    /** Over an array and without calls: every letter of a file passes here before the first screen. */
+    private boolean hasSurrogate() throws IOException {
+        char[] letters = parser.getTextCharacters();
+        int end = parser.getTextOffset() + parser.getTextLength();
+        for (int i = parser.getTextOffset(); i < end; i++) {
+            if (letters[i] >= Character.MIN_SURROGATE && letters[i] <= Character.MAX_SURROGATE) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Refused broken(JsonProcessingException broken) {

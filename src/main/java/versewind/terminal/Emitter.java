@@ -199,7 +199,9 @@ final class Emitter {
             return;
         }
         moveTo(x, y);
-        changeLook(cell & 0xFF);
+        if (!isBlankAsItIs(cell)) {
+            changeLook(cell & 0xFF);
+        }
         out.appendCodePoint(cell >>> 8);
         shown[i] = cell;
         // At the margin, and after a character that the terminal may take for narrow, the column is unknown.
@@ -229,12 +231,17 @@ final class Emitter {
         }
         for (int i = y * width + cursorX; i < y * width + x; i++) {
             int character = shown[i] >>> 8;
-            boolean sameLook = (shown[i] & 0xFF) == look;
+            boolean sameLook = (shown[i] & 0xFF) == look || isBlankAsItIs(shown[i]);
             if (!sameLook || character < ' ' || character > '~') {
                 return false;
             }
         }
         return true;
+    }
+
+    /** True for a blank that looks plain in the attributes that are set already, whatever they do to letters. */
+    private boolean isBlankAsItIs(int cell) {
+        return cell == BLANK && looks[look].isPlainWhenBlank();
     }
 
     private void changeLook(int next) {

@@ -241,9 +241,10 @@ class EmitterTest {
                     continue;
                 }
                 assertThat(Character.toString(ours.character(x, y))).as(cell).isEqualTo(reference.character(x, y));
-                TextAttributes look = reference.look(x, y);
-                boolean blank = ours.character(x, y) == ' ' && look.isPlainWhenBlank();
-                assertThat(ours.look(x, y)).as(cell).isEqualTo(blank ? TextAttributes.PLAIN : look);
+                int character = ours.character(x, y);
+                assertThat(seen(character, ours.look(x, y)))
+                        .as(cell)
+                        .isEqualTo(seen(character, reference.look(x, y)));
             }
         }
         assertThat(ours.showsCaret()).isEqualTo(reference.showsCaret());
@@ -298,11 +299,17 @@ class EmitterTest {
             for (int x = 0; x < frame.width(); x++) {
                 String cell = "column " + x + ", row " + y;
                 assertThat(screen.character(x, y)).as(cell).isEqualTo(frame.character(x, y));
-                TextAttributes look = palette.look(frame.style(x, y));
-                boolean blank = frame.character(x, y) == ' ' && look.isPlainWhenBlank();
-                assertThat(screen.look(x, y)).as(cell).isEqualTo(blank ? TextAttributes.PLAIN : look);
+                int character = frame.character(x, y);
+                assertThat(seen(character, screen.look(x, y)))
+                        .as(cell)
+                        .isEqualTo(seen(character, palette.look(frame.style(x, y))));
             }
         }
+    }
+
+    /** What is seen of attributes: of a blank only lines and backgrounds. */
+    private static TextAttributes seen(int character, TextAttributes look) {
+        return character == ' ' && look.isPlainWhenBlank() ? TextAttributes.PLAIN : look;
     }
 
     private void assertCaret(int x, int y) {
