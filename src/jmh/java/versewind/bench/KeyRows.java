@@ -117,7 +117,8 @@ final class KeyRows {
     /** The screens before and after each step, as the ncurses program reads them. */
     private String screens() throws IOException, BadFile {
         Library library = new Library(programs.scratch());
-        OpenPlan plan = library.openPlan(programs.scratch().resolve(Programs.SMALL).toString());
+        OpenPlan plan =
+                library.openPlan(programs.scratch().resolve(Programs.SMALL).toString());
         State state = Screens.opened(plan);
         StringBuilder screens = new StringBuilder(Screens.text(state));
         for (Step step : STEPS) {
@@ -161,12 +162,7 @@ final class KeyRows {
                 }
             }
         }
-        table.row(
-                what,
-                "",
-                String.format("%s, 99 %% %.1f", times, times.quantile(0.99)),
-                goal,
-                "");
+        table.row(what, "", String.format("%s, 99 %% %.1f", times, times.quantile(0.99)), goal, "");
     }
 
     /** Keys typed ahead over a line that delays and now and then sends again. */
@@ -192,10 +188,7 @@ final class KeyRows {
             double ms = (editor.lastNs() - typed) / 1e6 + ROUND_TRIP_MS / 2.0;
             table.row(
                     "50 keys in 2 s, 200 ms round trip, 2 % lost: right after",
-                    "",
-                    String.format("%.0f ms", ms),
-                    "one round trip",
-                    ROUND_TRIP_MS + " ms");
+                    "", String.format("%.0f ms", ms), "one round trip", ROUND_TRIP_MS + " ms");
         }
     }
 

@@ -46,7 +46,10 @@ final class Programs {
         }
         Library library = new Library(scratch);
         library.savePlan(
-                library.newPlan("large", large(library), library.openOrgan("ostmere-cathedral").organ()),
+                library.newPlan(
+                        "large",
+                        large(library),
+                        library.openOrgan("ostmere-cathedral").organ()),
                 WhenChanged.REFUSE);
     }
 
@@ -78,12 +81,10 @@ final class Programs {
         List<Hymn> all = new ArrayList<>();
         for (int hymn = 0; hymn < hymns; hymn++) {
             List<Verse> some = new ArrayList<>(Verses.ofNewHymn(organ, verses));
-            some.replaceAll(verse -> verse.withSinging(
-                    Singing.values()[random.nextInt(Singing.values().length)]));
+            some.replaceAll(verse -> verse.withSinging(Singing.values()[random.nextInt(Singing.values().length)]));
             all.add(new Hymn("", "Hymn " + hymn, "", "", "", OptionalInt.of(96), "", some));
         }
-        return new Plan(
-                new ServiceHeading("A service", Optional.empty(), 400, ""), "ostmere-cathedral", all);
+        return new Plan(new ServiceHeading("A service", Optional.empty(), 400, ""), "ostmere-cathedral", all);
     }
 
     Path scratch() {
@@ -98,7 +99,8 @@ final class Programs {
     Session editor(Path library, String... arguments) throws IOException {
         try (Stream<Path> plans = Files.list(library.resolve("plans"))) {
             // a session that was ended left its work there, and the next would ask about it
-            for (Path kept : plans.filter(file -> file.toString().endsWith(".unsaved.json")).toList()) {
+            for (Path kept : plans.filter(file -> file.toString().endsWith(".unsaved.json"))
+                    .toList()) {
                 Files.delete(kept);
             }
         }
@@ -124,8 +126,8 @@ final class Programs {
     }
 
     private Session java(List<String> options, String... arguments) throws IOException {
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin/java")
-                .toString()));
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin/java").toString()));
         command.addAll(options);
         // a folder with nothing else in it, so that no long class path is searched
         Path alone = scratch.resolve("hello/versewind/bench/HelloWorld.class");

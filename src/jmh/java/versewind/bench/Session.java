@@ -58,7 +58,8 @@ final class Session implements AutoCloseable {
         command.forEach(word -> line.append(" '").append(word).append('\''));
         ProcessBuilder builder = new ProcessBuilder("script", "-qefc", line.toString(), "/dev/null");
         builder.environment()
-                .putAll(Map.of("HOME", home.toString(), "TERM", "xterm-256color", "LC_ALL", "C.UTF-8", "SHELL", "/bin/sh"));
+                .putAll(Map.of(
+                        "HOME", home.toString(), "TERM", "xterm-256color", "LC_ALL", "C.UTF-8", "SHELL", "/bin/sh"));
         return new Session(builder.redirectErrorStream(true).start());
     }
 
@@ -129,7 +130,8 @@ final class Session implements AutoCloseable {
     /** A number that Linux keeps of the Java in a file under /proc, in the line that begins with a word. */
     long counted(String file, String word) throws IOException {
         try (Stream<String> lines = Files.lines(Path.of("/proc/" + java().pid(), file))) {
-            Optional<String> line = lines.filter(each -> each.startsWith(word + ":")).findFirst();
+            Optional<String> line =
+                    lines.filter(each -> each.startsWith(word + ":")).findFirst();
             return Long.parseLong(line.orElseThrow().replaceAll("\\D", ""));
         }
     }
@@ -139,7 +141,8 @@ final class Session implements AutoCloseable {
         double ns = 0;
         try (Stream<Path> threads = Files.list(Path.of("/proc/" + java().pid(), "task"))) {
             for (Path thread : threads.toList()) {
-                ns += Long.parseLong(Files.readString(thread.resolve("schedstat")).split(" ", 2)[0]);
+                ns += Long.parseLong(
+                        Files.readString(thread.resolve("schedstat")).split(" ", 2)[0]);
             }
         }
         return ns / NS_PER_MS;

@@ -89,7 +89,10 @@ final class StartRows {
         List<String> command = new ArrayList<>(
                 List.of(programs.launcher(), "--library", programs.scratch().toString()));
         for (String argument : arguments) {
-            command.add(argument.endsWith(".json") ? programs.scratch().resolve(argument).toString() : argument);
+            command.add(
+                    argument.endsWith(".json")
+                            ? programs.scratch().resolve(argument).toString()
+                            : argument);
         }
         ratio(what, goal, () -> end(Session.of(programs.scratch(), command)));
     }

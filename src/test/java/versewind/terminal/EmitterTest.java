@@ -242,9 +242,7 @@ class EmitterTest {
                 }
                 assertThat(Character.toString(ours.character(x, y))).as(cell).isEqualTo(reference.character(x, y));
                 int character = ours.character(x, y);
-                assertThat(seen(character, ours.look(x, y)))
-                        .as(cell)
-                        .isEqualTo(seen(character, reference.look(x, y)));
+                assertThat(seen(character, ours.look(x, y))).as(cell).isEqualTo(seen(character, reference.look(x, y)));
             }
         }
         assertThat(ours.showsCaret()).isEqualTo(reference.showsCaret());
