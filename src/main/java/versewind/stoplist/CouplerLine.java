@@ -87,13 +87,19 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         /** True if a token parts two couplers: a sign, or a point before a new sentence. */
         private static boolean isBetween(Line line, int token) {
             boolean sentence = line.isSign(token, ".")
+                    && !(line.is(token - 1, Token.Kind.NUMBER)
+                            && (token == 1 || line.isSign(token - 2, ".,;")))
                     && line.is(token + 1, Token.Kind.WORD)
                     && line.gap(token + 1) > 0
                     && line.at(token + 1).text().length() > 3
                     && Character.isUpperCase(line.at(token + 1).text().charAt(0))
                     && Character.isLowerCase(line.at(token + 1).text().charAt(1))
                     && !line.is(token + 1, "pitch of coupler");
-            return sentence || line.isSign(token, ",;\u2022\u00b7|");
+            boolean numbered = line.isSign(token, ".")
+                    && line.is(token - 1, Token.Kind.WORD)
+                    && line.is(token + 1, Token.Kind.NUMBER)
+                    && line.isSign(token + 2, ".");
+            return sentence || numbered || line.isSign(token, ",;\u2022\u00b7|");
         }
 
         /** "II to I - III to I". */
@@ -317,7 +323,7 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
             }
             boolean slash = text.contains("/") || text.contains(">");
             boolean lower = first.number().orElse(9) < second.number().orElse(0);
-            return !slash && (first.role().equals("great") || lower);
+            return !slash && (first.role().equals("great") || first.role().equals(DivisionWord.MAIN) || lower);
         }
 
         private List<Coupler.Kind> kinds(CouplerWords words, String inside) {

@@ -50,7 +50,28 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
                 return Optional.of(before.get().joined(read(before.get().inline(), language)));
             }
         }
-        return text.length() <= LONGEST ? head(text, "", language) : Optional.empty();
+        Optional<DivisionHeading> whole = text.length() <= LONGEST ? head(text, "", language) : Optional.empty();
+        return whole.or(() -> noted(text, language));
+    }
+
+    /** "Pedal Organ, two octaves from CC": what follows a comma is a note on the division, if it names no stop. */
+    private static Optional<DivisionHeading> noted(String text, String language) {
+        int comma = text.indexOf(',');
+        boolean fits = comma > 0 && text.length() <= LONGEST && !Pitches.isMarked(withoutCounts(text));
+        String note = text.substring(comma + 1);
+        boolean isNote = fits
+                && DivisionWord.in(Spelling.words(note), language).isEmpty()
+                && Lexicon.get().find(new Line(note).letters(), NameContext.NONE).isEmpty()
+                && Lexicon.get().known(new Line(text).outside(), NameContext.NONE).isEmpty();
+        return isNote
+                ? head(text.substring(0, comma), "", language)
+                        .map(head -> new DivisionHeading(
+                                head.name,
+                                head.word,
+                                head.enclosed.or(() -> enclosed(note, head.word)),
+                                head.keys.isPresent() ? head.keys : Compass.keys(note, head.word.isPedal()),
+                                ""))
+                : Optional.empty();
     }
 
     /** "I Manual: Hauptwerk" is one heading. */
@@ -62,13 +83,19 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
         if (!numberThenName) {
             return this;
         }
-        DivisionHeading named = second.get();
+        return second.get().below(this);
+    }
+
+    /** With the number that stands in the heading above it. */
+    DivisionHeading below(DivisionHeading above) {
+        DivisionHeading whole = and(above);
+        return new DivisionHeading(name, word.numbered(above.word.number()), whole.enclosed, whole.keys, inline);
+    }
+
+    /** With what another heading of the same division says. */
+    DivisionHeading and(DivisionHeading other) {
         return new DivisionHeading(
-                named.name,
-                named.word.numbered(word.number()),
-                named.enclosed.or(() -> enclosed),
-                keys.isPresent() ? keys : named.keys,
-                named.inline);
+                name, word, enclosed.or(() -> other.enclosed), keys.isPresent() ? keys : other.keys, inline);
     }
 
     private static Optional<DivisionHeading> head(String text, String inline, String language) {
@@ -77,8 +104,8 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
         List<String> words = Spelling.words(core);
         if (core.contains("/")
                 || PAIR.is(new Line(core))
-                || Pitches.isMarked(text)
-                || (words.size() == 1 && isTooShort(words.get(0)))) {
+                || Pitches.isMarked(withoutCounts(text))
+                || (words.size() == 1 && isTooShort(words.get(0)) && (inline.isEmpty() || !core.strip().equals("P")))) {
             return Optional.empty();
         }
         Parts parts = Parts.of(words, language).numbered(new Line(text));

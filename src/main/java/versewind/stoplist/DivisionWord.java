@@ -91,6 +91,14 @@ record DivisionWord(String role, OptionalInt number, boolean box, String words) 
         return Optional.empty();
     }
 
+    /** The first division's name among words. */
+    static Optional<Spotted> in(List<String> words, String language) {
+        return IntStream.range(0, words.size())
+                .mapToObj(i -> at(words, i, language))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
     /**
      * A division's name among words.
      *

@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  */
 final class Grid {
 
-    private static final Pattern RUN = Pattern.compile("\\s{2,}");
+    private static final Pattern RUN = Pattern.compile("\\s{2,}|(?<=[\\d'.)]) (?=\\d{1,2}\\. \\p{Lu})");
     private static final Pattern BAR = Pattern.compile("\\t|\\|{1,2}");
     private static final int MOST_DIGITS = 4;
     private static final int MOST_HEADING_TOKENS = 16;
@@ -109,7 +109,7 @@ final class Grid {
 
     /** The headings of a line that holds several divisions and nothing else; none where it does not. */
     private static List<String> headings(String text, LineReader.Readings readings) {
-        Line line = new Line(text);
+        Line line = new Line(Compass.without(text));
         List<String> words = line.tokens().stream().map(Token::plain).toList();
         List<Integer> starts = new ArrayList<>();
         Set<String> roles = new HashSet<>();

@@ -126,6 +126,7 @@ final class LineReader {
     boolean mayNameDivision(String text) {
         StopLine stop = StopLine.of(text, style);
         return style.pitched()
+                && readings.part(text).isEmpty()
                 && stop.mark() == StopLine.Mark.NONE
                 && Spelling.words(text).size() <= 3
                 && text.chars().noneMatch(Character::isDigit)

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * How a whole list is written.
@@ -14,16 +15,24 @@ import java.util.stream.IntStream;
  * @param language the language most of its words are of
  * @param numbered whether numbers before the names count the stops
  * @param pitched whether most stops have their pitch written
+ * @param headed whether a division has a heading, or too few lines name stops for a list without
  */
-record ListStyle(String language, boolean numbered, boolean pitched) {
+record ListStyle(String language, boolean numbered, boolean pitched, boolean headed) {
 
     private static final TokenForm LEADING = TokenForm.of("#3 _word|roman");
     private static final Set<String> UNISONS = Set.of("16", "8", "4", "2");
     private static final int FEWEST_NUMBERED = 3;
+    private static final int FEWEST_NAMES = 3;
+    private static final int LONGEST_NAME = 40;
 
     /** Looks at all lines of a list. */
     static ListStyle of(List<String> lines) {
-        return new ListStyle(language(lines), isNumbered(lines), isPitched(lines));
+        String language = language(lines);
+        boolean headed = lines.stream().anyMatch(line -> DivisionHeading.read(line, language)
+                        .filter(heading -> !heading.word().isPedal())
+                        .isPresent())
+                || names(lines).count() < FEWEST_NAMES;
+        return new ListStyle(language, isNumbered(lines), isPitched(lines), headed);
     }
 
     /** A manual in this list. */
@@ -48,11 +57,14 @@ record ListStyle(String language, boolean numbered, boolean pitched) {
 
     private static boolean isPitched(List<String> lines) {
         long pitched = lines.stream().map(Line::new).filter(ListStyle::hasPitch).count();
-        long known = lines.stream()
-                .filter(line -> line.length() < 40
-                        && Lexicon.get().exact(line.strip(), NameContext.NONE).isPresent())
-                .count();
-        return pitched > known;
+        return pitched > names(lines).count();
+    }
+
+    /** The lines that hold the name of a stop alone. */
+    private static Stream<String> names(List<String> lines) {
+        return lines.stream()
+                .filter(line -> line.length() < LONGEST_NAME
+                        && Lexicon.get().exact(line.strip(), NameContext.NONE).isPresent());
     }
 
     private static boolean hasPitch(Line line) {

@@ -29,14 +29,15 @@ final class Paragraph {
         int from = 0;
         for (int i = 0; i < line.size(); i++) {
             boolean begins = i == 0 || (!brackets.get(i) && isPause(line, i) && hasWord(line, from, i));
-            int heading = begins ? headed(line, i, readings) : 0;
-            if (begins && i > 0 && (heading > 0 || isSetOff(line, i, readings))) {
+            int signed = begins ? headed(line, i, readings) : 0;
+            int heading = begins && signed == 0 ? setOff(line, i, readings) : signed;
+            if (heading > 0 && i > 0) {
                 parts.add(text.substring(from == 0 ? 0 : line.start(from), line.start(i)));
                 from = i;
             }
             if (heading > 0 && !line.isSign(i + heading, ":")) {
                 parts.add(line.part(i, i + heading));
-                from = i + heading + 1;
+                from = i + heading + (signed > 0 ? 1 : 0);
                 i = from - 1;
             }
         }
@@ -76,7 +77,12 @@ final class Paragraph {
             boolean stops = dash && isName(line, i + 1) && !isHeading(next(line, i + 1), readings);
             String head = line.part(token, i);
             if ((line.isSign(i, ":") && (token > 0 || stops)) || stops) {
-                return !readings.mayBeStop(head) && isHeading(head, readings) ? i - token : 0;
+                boolean apart = line.isSign(i, ":") || head.length() >= SHORTEST_SET_OFF;
+                boolean title = line.isSign(i, ":")
+                        && readings.part(head + ":")
+                                .filter(part -> part.kind() == SectionWord.Kind.TITLE)
+                                .isPresent();
+                return apart && !readings.mayBeStop(head) && (title || isHeading(head, readings)) ? i - token : 0;
             }
         }
         return 0;
@@ -104,17 +110,18 @@ final class Paragraph {
                         .isPresent();
     }
 
-    /** True if a heading in capitals begins at a token, and a word that is not in capitals follows it. */
-    private static boolean isSetOff(Line line, int token, LineReader.Readings readings) {
+    /** How many tokens a heading in capitals has that begins at a token, before a word that is not; 0 for none. */
+    private static int setOff(Line line, int token, LineReader.Readings readings) {
         int end = token;
         while (end < line.size() && end < token + LONGEST_HEADING && isCapitals(line.at(end))) {
             end++;
         }
         boolean goesOn = end > token
                 && isName(line, end)
+                && Spelling.hasWord(line.at(end).text())
                 && line.is(end - 1, Token.Kind.WORD)
                 && line.part(token, end).length() >= SHORTEST_SET_OFF;
-        return goesOn && readings.heading(line.part(token, end)).isPresent();
+        return goesOn && readings.heading(line.part(token, end)).isPresent() ? end - token : 0;
     }
 
     private static boolean isCapitals(Token token) {

@@ -2,43 +2,49 @@ package versewind.stoplist;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 
 /** A division while its stops are gathered. */
 final class ParsedDivision {
 
-    private final String name;
-    private final DivisionWord word;
     private final int line;
     private final List<ReadStop> stops = new ArrayList<>();
-    private Optional<Boolean> enclosed;
-    private OptionalInt keys;
+    private DivisionHeading heading;
 
     ParsedDivision(DivisionHeading heading, int line) {
-        this.name = heading.name();
-        this.word = heading.word();
+        this.heading = heading;
         this.line = line;
-        this.enclosed = heading.enclosed();
-        this.keys = heading.keys();
     }
 
     /** Learns from a later heading what the first did not say. */
-    void goesOn(DivisionHeading heading) {
-        enclosed = enclosed.or(heading::enclosed);
-        keys = keys.isPresent() ? keys : heading.keys();
+    void goesOn(DivisionHeading later) {
+        heading = heading.and(later);
+    }
+
+    /** True if nothing but a number was said so far, and a heading says whose. */
+    boolean isNumberOf(DivisionHeading below) {
+        boolean numbered = word().role().isEmpty() && word().number().isPresent();
+        return numbered
+                && stops.isEmpty()
+                && !below.word().role().isEmpty()
+                && !below.word().isPedal()
+                && below.word().number().isEmpty();
+    }
+
+    DivisionHeading heading() {
+        return heading;
     }
 
     String name() {
-        return name;
+        return heading.name();
     }
 
     DivisionWord word() {
-        return word;
+        return heading.word();
     }
 
     boolean isPedal() {
-        return word.isPedal();
+        return word().isPedal();
     }
 
     /** Where its heading stands. */
@@ -48,11 +54,11 @@ final class ParsedDivision {
 
     /** True if its heading says that it stands in a box. */
     boolean isEnclosed() {
-        return enclosed.orElse(false);
+        return heading.enclosed().orElse(false);
     }
 
     OptionalInt keys() {
-        return keys;
+        return heading.keys();
     }
 
     /** Its stops, to be added to. */

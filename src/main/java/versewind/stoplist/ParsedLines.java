@@ -106,11 +106,18 @@ final class ParsedLines {
 
     /** Opens the division of a heading, or goes on with it where it was opened before. */
     Section open(DivisionHeading heading, int line) {
-        int place = places.computeIfAbsent(Spelling.spelled(heading.name()), name -> divisions.size());
-        if (place == divisions.size()) {
-            divisions.add(new ParsedDivision(heading, line));
+        int last = divisions.size() - 1;
+        boolean goesOn = last >= 0 && divisions.get(last).isNumberOf(heading);
+        DivisionHeading whole = goesOn ? heading.below(divisions.remove(last).heading()) : heading;
+        int next = divisions.size();
+        if (goesOn) {
+            places.values().remove(last);
+        }
+        int place = places.computeIfAbsent(Spelling.spelled(whole.name()), name -> next);
+        if (place == next) {
+            divisions.add(new ParsedDivision(whole, line));
         } else {
-            divisions.get(place).goesOn(heading);
+            divisions.get(place).goesOn(whole);
         }
         return begin(Section.ofStops(place));
     }
@@ -118,6 +125,17 @@ final class ParsedLines {
     /** Opens the manual of an organ that has no other. */
     Section openManual(String name, OptionalInt keys, int line) {
         return open(new DivisionHeading(name, DivisionWord.numbered("", 1), Optional.empty(), keys, ""), line);
+    }
+
+    /** The pedal that a list has without saying so, or the one that it has. */
+    Section openPedal(int line) {
+        String name = divisions.stream()
+                .filter(ParsedDivision::isPedal)
+                .map(ParsedDivision::name)
+                .findFirst()
+                .orElse("Pedal");
+        DivisionWord word = new DivisionWord(DivisionWord.PEDAL, OptionalInt.empty(), false, "pedal");
+        return open(new DivisionHeading(name, word, Optional.empty(), OptionalInt.empty(), ""), line);
     }
 
     /** The division of a section; before the first, the manual of an organ whose list names none is opened. */

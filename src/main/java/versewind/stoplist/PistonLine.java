@@ -95,10 +95,6 @@ record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Intege
     }
 
     private static Optional<DivisionWord> division(List<String> words, String language) {
-        return IntStream.range(0, words.size())
-                .mapToObj(i -> DivisionWord.at(words, i, language))
-                .flatMap(Optional::stream)
-                .map(DivisionWord.Spotted::word)
-                .findFirst();
+        return DivisionWord.in(words, language).map(DivisionWord.Spotted::word);
     }
 }

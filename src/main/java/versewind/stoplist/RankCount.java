@@ -15,14 +15,17 @@ record RankCount(int length, int count, boolean range) {
 
     static final RankCount NONE = new RankCount(0, 0, false);
     private static final TokenForm MARKED =
-            TokenForm.of("count [-/] count [.-]* <ranks> ~[.]?", "count [.-]* <ranks> ~[.]?");
-    private static final TokenForm NUMERAL = TokenForm.of("roman [-/] roman", "roman");
+            TokenForm.of(
+            "count [-/] count [-/] count [-/] count [.-]* <ranks> ~[.]?",
+            "count [-/] count [-/] count [.-]* <ranks> ~[.]?",
+            "count [-/] count [.-]* <ranks> ~[.]?", "count [.-]* <ranks> ~[.]?");
+    private static final TokenForm NUMERAL = TokenForm.of("roman [-/] roman [-/] roman", "roman [-/] roman", "roman");
     private static final TokenForm BARE = TokenForm.of("#2 [-/] #2", "pitch");
     private static final TokenForm NEXT_SCALE = TokenForm.of("[.,\u00b7-] number");
 
     private static RankCount of(Line line, int token, int length) {
         List<Token> numbers = line.tokens().subList(token, token + length).stream()
-                .filter(each -> each.count() > 0)
+                .filter(each -> each.count() > 0 && !each.is(Kind.WORD))
                 .toList();
         if (numbers.isEmpty()) {
             return NONE;
@@ -41,7 +44,7 @@ record RankCount(int length, int count, boolean range) {
     /** A Roman numeral that begins at a token and stands apart. */
     static RankCount numeral(Line line, int token) {
         int length = Pitches.isApart(line, token, "'") ? NUMERAL.at(line, token) : 0;
-        int whole = length > 1 && line.at(token + 2).count() == 0 ? 1 : length;
+        int whole = length > 1 && line.at(token + length - 1).count() == 0 ? 1 : length;
         boolean fits = whole > 0 && line.at(token).count() > 0 && line.after(token + whole - 1) != '\'';
         return fits ? of(line, token, whole) : NONE;
     }

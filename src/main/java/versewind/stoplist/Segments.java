@@ -60,10 +60,40 @@ final class Segments {
 
     /** The texts of the stops of a line, in their order. */
     static List<String> ofStops(String text, ListStyle style) {
-        return split(text, Segments::isSeparator).stream()
+        return joined(split(text, Segments::isSeparator), style).stream()
                 .flatMap(each -> signed(each, style))
                 .flatMap(each -> runOn(each, style).stream())
                 .toList();
+    }
+
+    /** "Open diapason, metal, 8 feet": what is no stop and gives the one before its pitch belongs to it. */
+    private static List<String> joined(List<String> pieces, ListStyle style) {
+        List<String> joined = new ArrayList<>();
+        for (String piece : pieces) {
+            int last = joined.size() - 1;
+            if (last >= 0 && style.pitched() && goesOn(joined.get(last), piece, style)) {
+                Line line = new Line(piece);
+                int figures = IntStream.range(0, line.size())
+                        .filter(i -> figures(line, i) > 0)
+                        .findFirst()
+                        .orElse(line.size());
+                String words = figures == 0 ? " " : " (" + line.part(0, figures) + ") ";
+                joined.set(last, joined.get(last) + words + line.part(figures, line.size()));
+            } else {
+                joined.add(piece);
+            }
+        }
+        return joined;
+    }
+
+    private static boolean goesOn(String before, String piece, ListStyle style) {
+        boolean remark = Character.isLowerCase(piece.charAt(0)) || hasFigures(new Line("x " + piece));
+        return remark
+                && !hasFigures(new Line(new Line(before).outside()))
+                && (isNamed(before, style) || isNamed(before.split(" (?:and|und|et|e|y|en|i) ", 2)[0], style))
+                && !isNamed(piece, style)
+                && !Tremulants.isOne(piece)
+                && DivisionWord.in(Spelling.words(piece), style.language()).isEmpty();
     }
 
     private static Stream<String> signed(String part, ListStyle style) {

@@ -42,6 +42,7 @@ final class StopClassifier {
     private static final int MOST_REMARK_WORDS = 18;
     private static final int MOST_TRIMMED = 4;
     private static final int LARGEST_FT = 32;
+    private static final int LOWEST_HIGH_FT = 4;
 
     private final String text;
     private final int line;
@@ -110,7 +111,7 @@ final class StopClassifier {
     }
 
     private static None note() {
-        return new None("a remark on the organ or the page, not a stop", Weight.NOTE);
+        return new None(Unread.REMARK, Weight.NOTE);
     }
 
     private None doubt() {
@@ -129,8 +130,28 @@ final class StopClassifier {
         List<String> words = Spelling.words(said.name());
         int last = words.size() - 1;
         boolean joined = last > 1 && WordList.of("joined names").in(words.subList(1, last));
-        Optional<Lexicon.Found> first = joined ? trimmed() : Optional.empty();
+        Optional<Lexicon.Found> first = joined ? joined(words).or(this::trimmed) : Optional.empty();
         return first.or(() -> words.size() <= 3 ? Lexicon.get().find(said.name(), setting) : Optional.empty());
+    }
+
+    /** "Twelfth and Fifteenth": two ranks of the chorus under one knob. */
+    private Optional<Lexicon.Found> joined(List<String> words) {
+        int and = IntStream.range(1, words.size() - 1)
+                .filter(i -> WordList.of("joined names").has(words.get(i)))
+                .findFirst()
+                .orElse(0);
+        Optional<StopKind> first = Lexicon.get().exact(String.join(" ", words.subList(0, and)), setting);
+        Optional<StopKind> last =
+                Lexicon.get().exact(String.join(" ", words.subList(and + 1, words.size())), setting);
+        boolean high = first.isPresent()
+                && last.isPresent()
+                && Stream.of(first.get(), last.get())
+                        .allMatch(each -> each.footage().feet() < LOWEST_HIGH_FT && !each.family().isReed());
+        return high
+                ? Lexicon.get()
+                        .exact("Rauschquinte", setting)
+                        .map(kind -> new Lexicon.Found(kind, Confidence.PARTS))
+                : Optional.empty();
     }
 
     private Optional<Lexicon.Found> withPitch() {
@@ -163,15 +184,20 @@ final class StopClassifier {
                 && Spelling.hasWord(said.name())
                 && DivisionHeading.read(said.name(), style.language()).isEmpty();
         boolean surely = said.mark() == Mark.UNIT
+                || said.ranks() >= 2
                 || (said.mark() == Mark.BARE
                         && said.feet().get(0).feet() <= LARGEST_FT
                         && said.name().chars().noneMatch(Character::isDigit));
-        if (!few || !surely || isProse(text)) {
+        if (!few || !surely || isProse(text) || PistonLine.isOfPistons(text)) {
             return Optional.empty();
         }
         Footage feet = said.pitch().orElse(Footage.of(8));
-        boolean several = said.ranks() >= (said.numeral().isEmpty() ? 2 : 3);
-        Family family = several ? Family.MIXTURE : isFifthOrThird(feet) ? Family.MUTATION : Family.FLUTE;
+        boolean several = said.ranks() >= (said.numeral().isEmpty() || said.mark() == Mark.NONE ? 2 : 3);
+        Optional<StopKind> hint = said.remarks().stream()
+                .flatMap(remark -> Lexicon.get().exact(remark, setting).stream())
+                .findFirst();
+        Family usual = several ? Family.MIXTURE : isFifthOrThird(feet) ? Family.MUTATION : Family.FLUTE;
+        Family family = hint.map(StopKind::family).orElse(usual);
         String what = "A stop that the lexicon does not know.";
         return Optional.of(new Lexicon.Found(
                 new StopKind(said.name(), "la", family, feet, Optional.empty(), family.usualPipe(), 0, what),
@@ -217,6 +243,9 @@ final class StopClassifier {
         List<String> remarks = new ArrayList<>(said.remarks());
         if (WordList.of("borrowed").in(said.said())) {
             remarks.add("borrowed or extended; read as a stop of its own");
+        }
+        if (found.how() == Confidence.GUESS) {
+            remarks.add("unknown name, treated as a " + family.word() + "; please check");
         }
         int ranks = counts ? ranks(kind, family, remarks) : 1;
         Optional<Footage> feet = said.pitch();

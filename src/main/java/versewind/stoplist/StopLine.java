@@ -112,7 +112,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             leading();
             markedRanks(compound);
             cutAll(this::markedFeet);
-            numeral();
+            numeral(compound);
             if (feet.isEmpty()) {
                 bare(compound);
             }
@@ -290,6 +290,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                 boolean feetUnit = !compound && unit.matches("\\d*f") && number && !marked.range();
                 boolean letter = !compound
                         && unit.matches("[hkrx]")
+                        && !(unit.equals("h") && style.language().equals("es"))
                         && line.text().charAt(line.at(i).end()) == ' ';
                 if (!feetUnit && !letter) {
                     ranks = marked.count();
@@ -308,10 +309,10 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             return pitch.isPresent() ? length : 0;
         }
 
-        private void numeral() {
+        private void numeral(boolean compound) {
             for (int i = 0; i < line.size(); i++) {
                 RankCount found = RankCount.numeral(line, i);
-                if (found.length() > 0 && !isInName(line, i)) {
+                if (found.length() > 0 && !isInName(line, i) && !(compound && found.count() == 1)) {
                     numeral = line.part(i, i + found.length());
                     ranks = ranks == 0 ? found.count() : ranks;
                     cut(i, found.length() + (line.isSign(i + found.length(), ".") ? 1 : 0));

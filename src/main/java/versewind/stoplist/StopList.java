@@ -21,6 +21,9 @@ public record StopList(
         String title,
         List<Unread> notUnderstood) {
 
+    /** One remark among so many lines. */
+    private static final int MOST_REMARKS = 10;
+
     public StopList {
         divisions = List.copyOf(divisions);
         couplers = List.copyOf(couplers);
@@ -44,6 +47,16 @@ public record StopList(
         return new StopListBuilder(parsed, readings.style().language()).stopList();
     }
 
+    /** True if a tenth of the lines were taken for remarks. */
+    private boolean isManyRemarks() {
+        long remarks = notUnderstood.stream()
+                .filter(unread -> unread.why().equals(Unread.REMARK))
+                .map(Unread::line)
+                .distinct()
+                .count();
+        return remarks * MOST_REMARKS > stops().count() + couplers.size() + remarks;
+    }
+
     /** All stops, division after division. */
     public Stream<ReadStop> stops() {
         return divisions.stream().flatMap(division -> division.stops().stream());
@@ -60,7 +73,8 @@ public record StopList(
      * True if anything wants a second look: a line in doubt, a family that is not sure, a coupler without divisions.
      */
     public boolean wantsAttention() {
-        return divisions.isEmpty()
+        return divisions.stream().allMatch(ReadDivision::isPedal)
+                || isManyRemarks()
                 || !doubts().isEmpty()
                 || stops().anyMatch(stop -> !stop.how().isSure())
                 || couplers.stream().anyMatch(coupler -> !coupler.isWhole());

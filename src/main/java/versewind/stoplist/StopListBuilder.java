@@ -19,6 +19,7 @@ final class StopListBuilder {
 
     private static final int LAST_TITLE_LINE = 5;
     private static final int LONGEST_TITLE = 60;
+    private static final int MOST_TWICE = 3;
 
     /** Additions to the name in a title: years, numbers of stops, the builder. */
     private static final TokenForm MORE = TokenForm.of("[.] _number", "_[-] _word|number|roman|open", "_open");
@@ -45,7 +46,7 @@ final class StopListBuilder {
                         division.line(),
                         division.name(),
                         "the heading of a division without stops",
-                        Unread.Weight.NOTE));
+                        PistonLine.isOfPistons(division.name()) ? Unread.Weight.NOTE : Unread.Weight.DOUBT));
             } else {
                 read.add(new ReadDivision(
                         division.name(),
@@ -58,9 +59,26 @@ final class StopListBuilder {
         List<ReadCoupler> couplers = couplers();
         List<ReadTremulant> tremulants = tremulants();
         ReadPistons pistons = pistons();
+        unread.replaceAll(Unread::weighed);
+        read.forEach(division -> twice(division).ifPresent(unread::add));
         unread.sort(Comparator.comparingInt(Unread::line));
         String title = title();
         return new StopList(read, couplers, tremulants, pistons, title, unread);
+    }
+
+    /** A doubt about a division in which so many stops stand twice that it may be two. */
+    private static Optional<Unread> twice(ReadDivision division) {
+        Set<String> seen = new HashSet<>();
+        List<ReadStop> again = division.stops().stream()
+                .filter(stop -> !seen.add(Spelling.spelled(stop.name()) + " " + stop.feet()))
+                .toList();
+        return again.size() < MOST_TWICE
+                ? Optional.empty()
+                : Optional.of(new Unread(
+                        again.get(0).line(),
+                        division.name(),
+                        again.size() + " of its stops are listed twice: it may be two divisions",
+                        Unread.Weight.DOUBT));
     }
 
     /** The first line of all, if it is short and above the first division. */

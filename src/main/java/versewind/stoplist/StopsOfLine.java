@@ -42,11 +42,13 @@ final class StopsOfLine {
     }
 
     private void take(ReadStop stop, String segment) {
-        if (section.isBeforeDivisions() && !reader.isPitchedStop(segment)) {
+        boolean named = !reader.style().headed() && stop.how().isSure();
+        if (section.isBeforeDivisions() && !named && !reader.isPitchedStop(segment)) {
             lines.leaveOut(line, segment, Unread.BEFORE, Weight.NOTE);
             return;
         }
-        section = lines.opened(section, line);
+        boolean isOfPedal = WordList.of("stop of pedal").at(Spelling.words(stop.name()), 0) > 0;
+        section = isOfPedal && !lines.isInPedal(section) ? lines.openPedal(line) : lines.opened(section, line);
         add(
                 section.half().isEmpty()
                         ? stop
@@ -65,7 +67,7 @@ final class StopsOfLine {
     /** Gives pitches or ranks without a name to the stop before. */
     private void further(StopLine pitches, String text) {
         if (last == null) {
-            lines.leaveOut(line, text, "a number without a name", Weight.NOTE);
+            lines.leaveOut(line, text, Unread.NUMBER, Weight.NOTE);
             return;
         }
         if (last.family().isCompound()) {

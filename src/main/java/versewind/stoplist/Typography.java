@@ -2,22 +2,29 @@ package versewind.stoplist;
 
 import java.text.Normalizer;
 import java.util.Map;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Text from pages, made plain: one sign each for feet, dashes and fractions, and without what a page adds. */
 final class Typography {
 
-    private static final Map<String, String> ENTITIES = Map.ofEntries(
-            Map.entry("&nbsp;", " "),
-            Map.entry("&amp;", "&"),
-            Map.entry("&prime;", "'"),
-            Map.entry("&rsquo;", "'"),
-            Map.entry("&#39;", "'"),
-            Map.entry("&#8217;", "'"),
-            Map.entry("&#8242;", "'"),
-            Map.entry("&ndash;", "-"),
-            Map.entry("&frac12;", "\u00bd"),
-            Map.entry("&quot;", "\""));
+    private static final Pattern ENTITY = Pattern.compile("&(?:#(\\d{1,6})|#[xX](\\p{XDigit}{1,5})|(\\w{2,8}));");
+    private static final Map<String, String> ENTITIES = WordTable.rows("entities.csv").stream()
+            .collect(Collectors.toUnmodifiableMap(row -> row.get(0), row -> row.get(1)));
+
+    /** The accents in names such as "eacute", as marks that are set on the letter before them. */
+    private static final Map<String, String> ACCENTS = Map.of(
+            "acute", "\u0301",
+            "grave", "\u0300",
+            "circ", "\u0302",
+            "uml", "\u0308",
+            "tilde", "\u0303",
+            "ring", "\u030a",
+            "cedil", "\u0327",
+            "caron", "\u030c");
+
     private static final Pattern FRACTION = Pattern.compile("(?<=\\d)?([\u00bc-\u00be\u2150-\u215e])");
     private static final Pattern RAISED =
             Pattern.compile("(?<=\\d)([\u2070\u00b9\u00b2\u00b3\u2074-\u2079]+)(?=[/\u2044\u2215])");
@@ -41,12 +48,25 @@ final class Typography {
 
     private Typography() {}
 
+    /** The sign of an entity such as "&prime;", "&#8242;" or "&eacute;"; the whole as it stands where it is unknown. */
+    private static String sign(MatchResult entity) {
+        if (entity.group(3) == null) {
+            int code = entity.group(1) == null
+                    ? Integer.parseInt(entity.group(2), 16)
+                    : Integer.parseInt(entity.group(1));
+            return Character.isValidCodePoint(code) ? Character.toString(code) : entity.group();
+        }
+        String name = entity.group(3);
+        String accent = ACCENTS.get(name.substring(1));
+        return accent == null
+                ? ENTITIES.getOrDefault(name, entity.group())
+                : Normalizer.normalize(name.charAt(0) + accent, Normalizer.Form.NFC);
+    }
+
     /** One line made plain. Tabs and runs of blanks stay, as they part columns. */
     static String plain(String line) {
         String text = line;
-        for (Map.Entry<String, String> entity : ENTITIES.entrySet()) {
-            text = text.replace(entity.getKey(), entity.getValue());
-        }
+        text = ENTITY.matcher(text).replaceAll(entity -> Matcher.quoteReplacement(sign(entity)));
         text = RAISED.matcher(text).replaceAll(" $1");
         text = FRACTION.matcher(text).replaceAll(" $1");
         text = UNSEEN.matcher(BLANKS.matcher(text).replaceAll(" ")).replaceAll("");

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import versewind.organ.Coupler;
 import versewind.organ.Family;
@@ -44,16 +46,22 @@ record KnownOrgan(Words words, List<KnownDivision> divisions, List<KnownCoupler>
      */
     record KnownStop(String name, Optional<Footage> feet, int ranks, Family family) {
 
+        private static final Pattern STOP =
+                Pattern.compile("(.*?) (\\d+ \\d+/\\d+|\\d+/\\d+|0 \\d+|\\d+) ([PFSCMXKTR])");
+
         /** Reads "Twelfth 2 2/3 M" and "Mixture 0 3 X". */
         static KnownStop of(String text) {
-            String[] parts = text.strip().split("(?<=\\D) (?=\\d)", 2);
-            String figures = parts[1].substring(0, parts[1].length() - 2);
+            Matcher parts = STOP.matcher(text.strip());
+            if (!parts.matches()) {
+                throw new IllegalArgumentException(text);
+            }
+            String figures = parts.group(2);
             boolean compound = figures.startsWith("0 ");
             return new KnownStop(
-                    parts[0],
+                    parts.group(1),
                     compound ? Optional.empty() : Footage.parse(figures),
                     compound ? Integer.parseInt(figures.substring(2)) : 1,
-                    FAMILIES.get("PFSCMXKTR".indexOf(parts[1].charAt(parts[1].length() - 1))));
+                    FAMILIES.get("PFSCMXKTR".indexOf(parts.group(3))));
         }
     }
 
