@@ -87,8 +87,7 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         /** True if a token parts two couplers: a sign, or a point before a new sentence. */
         private static boolean isBetween(Line line, int token) {
             boolean sentence = line.isSign(token, ".")
-                    && !(line.is(token - 1, Token.Kind.NUMBER)
-                            && (token == 1 || line.isSign(token - 2, ".,;")))
+                    && !(line.is(token - 1, Token.Kind.NUMBER) && (token == 1 || line.isSign(token - 2, ".,;")))
                     && line.is(token + 1, Token.Kind.WORD)
                     && line.gap(token + 1) > 0
                     && line.at(token + 1).text().length() > 3

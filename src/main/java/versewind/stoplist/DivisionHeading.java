@@ -61,8 +61,12 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
         String note = text.substring(comma + 1);
         boolean isNote = fits
                 && DivisionWord.in(Spelling.words(note), language).isEmpty()
-                && Lexicon.get().find(new Line(note).letters(), NameContext.NONE).isEmpty()
-                && Lexicon.get().known(new Line(text).outside(), NameContext.NONE).isEmpty();
+                && Lexicon.get()
+                        .find(new Line(note).letters(), NameContext.NONE)
+                        .isEmpty()
+                && Lexicon.get()
+                        .known(new Line(text).outside(), NameContext.NONE)
+                        .isEmpty();
         return isNote
                 ? head(text.substring(0, comma), "", language)
                         .map(head -> new DivisionHeading(
@@ -105,7 +109,9 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
         if (core.contains("/")
                 || PAIR.is(new Line(core))
                 || Pitches.isMarked(withoutCounts(text))
-                || (words.size() == 1 && isTooShort(words.get(0)) && (inline.isEmpty() || !core.strip().equals("P")))) {
+                || (words.size() == 1
+                        && isTooShort(words.get(0))
+                        && (inline.isEmpty() || !core.strip().equals("P")))) {
             return Optional.empty();
         }
         Parts parts = Parts.of(words, language).numbered(new Line(text));

@@ -14,11 +14,11 @@ import versewind.stoplist.Token.Kind;
 record RankCount(int length, int count, boolean range) {
 
     static final RankCount NONE = new RankCount(0, 0, false);
-    private static final TokenForm MARKED =
-            TokenForm.of(
+    private static final TokenForm MARKED = TokenForm.of(
             "count [-/] count [-/] count [-/] count [.-]* <ranks> ~[.]?",
             "count [-/] count [-/] count [.-]* <ranks> ~[.]?",
-            "count [-/] count [.-]* <ranks> ~[.]?", "count [.-]* <ranks> ~[.]?");
+            "count [-/] count [.-]* <ranks> ~[.]?",
+            "count [.-]* <ranks> ~[.]?");
     private static final TokenForm NUMERAL = TokenForm.of("roman [-/] roman [-/] roman", "roman [-/] roman", "roman");
     private static final TokenForm BARE = TokenForm.of("#2 [-/] #2", "pitch");
     private static final TokenForm NEXT_SCALE = TokenForm.of("[.,\u00b7-] number");

@@ -141,16 +141,14 @@ final class StopClassifier {
                 .findFirst()
                 .orElse(0);
         Optional<StopKind> first = Lexicon.get().exact(String.join(" ", words.subList(0, and)), setting);
-        Optional<StopKind> last =
-                Lexicon.get().exact(String.join(" ", words.subList(and + 1, words.size())), setting);
+        Optional<StopKind> last = Lexicon.get().exact(String.join(" ", words.subList(and + 1, words.size())), setting);
         boolean high = first.isPresent()
                 && last.isPresent()
                 && Stream.of(first.get(), last.get())
-                        .allMatch(each -> each.footage().feet() < LOWEST_HIGH_FT && !each.family().isReed());
+                        .allMatch(each -> each.footage().feet() < LOWEST_HIGH_FT
+                                && !each.family().isReed());
         return high
-                ? Lexicon.get()
-                        .exact("Rauschquinte", setting)
-                        .map(kind -> new Lexicon.Found(kind, Confidence.PARTS))
+                ? Lexicon.get().exact("Rauschquinte", setting).map(kind -> new Lexicon.Found(kind, Confidence.PARTS))
                 : Optional.empty();
     }
 

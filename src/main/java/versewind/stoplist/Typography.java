@@ -51,9 +51,8 @@ final class Typography {
     /** The sign of an entity such as "&prime;", "&#8242;" or "&eacute;"; the whole as it stands where it is unknown. */
     private static String sign(MatchResult entity) {
         if (entity.group(3) == null) {
-            int code = entity.group(1) == null
-                    ? Integer.parseInt(entity.group(2), 16)
-                    : Integer.parseInt(entity.group(1));
+            int code =
+                    entity.group(1) == null ? Integer.parseInt(entity.group(2), 16) : Integer.parseInt(entity.group(1));
             return Character.isValidCodePoint(code) ? Character.toString(code) : entity.group();
         }
         String name = entity.group(3);

@@ -88,7 +88,9 @@ class PublishedListsTest {
                     score.silent() ? ", SILENT" : ""));
             score.wrong().forEach(each -> report.append("    ").append(each).append('\n'));
             if (!score.wrong().isEmpty()) {
-                list.doubts().forEach(each -> report.append("    doubt ").append(each).append('\n'));
+                list.doubts()
+                        .forEach(
+                                each -> report.append("    doubt ").append(each).append('\n'));
             }
         }
         String sum = String.format(
@@ -104,6 +106,8 @@ class PublishedListsTest {
         assertThat(100.0 * right / stops).as("stops wholly right, of 100").isGreaterThan(97);
         assertThat(invented).as("invented stops").isLessThanOrEqualTo(8);
         assertThat(10 * couplers).as("lists with all couplers, tenfold").isGreaterThanOrEqualTo(9 * files.size());
-        assertThat(silent).as("lists that are wrong, and nothing in them is said to be in doubt").isZero();
+        assertThat(silent)
+                .as("lists that are wrong, and nothing in them is said to be in doubt")
+                .isZero();
     }
 }
