@@ -118,6 +118,7 @@ final class Paragraph {
         }
         boolean goesOn = end > token
                 && isName(line, end)
+                && line.gap(end) == 1
                 && Spelling.hasWord(line.at(end).text())
                 && line.is(end - 1, Token.Kind.WORD)
                 && line.part(token, end).length() >= SHORTEST_SET_OFF;
