@@ -33,6 +33,34 @@ public record Hymn(
     /** The fastest tempo of a hymn, in beats a minute. */
     public static final int FASTEST_TEMPO = 300;
 
+    /** The title of a hymn that has only a number. */
+    public static String titleOf(String number) {
+        return "Hymn " + number;
+    }
+
+    /** Whether another hymn is the same, or has the same tune. */
+    public boolean isLike(Hymn other) {
+        return isSame(tune, other.tune) || isSame(number, other.number) || isSame(title, other.title);
+    }
+
+    private static boolean isSame(String one, String other) {
+        return !one.isBlank() && Sought.plain(one).strip().equals(Sought.plain(other).strip());
+    }
+
+    /** With the verses of one that is like it, and what was not known of it. */
+    public Hymn completedFrom(Hymn earlier) {
+        boolean isCalledByNumber = title.equals(titleOf(number));
+        return new Hymn(
+                number.isBlank() && isSame(title, earlier.title) ? earlier.number : number,
+                isCalledByNumber && isSame(number, earlier.number) ? earlier.title : title,
+                tune.isBlank() ? earlier.tune : tune,
+                metre.isBlank() ? earlier.metre : metre,
+                key.isBlank() ? earlier.key : key,
+                tempo.isPresent() ? tempo : earlier.tempo,
+                notes,
+                earlier.verses);
+    }
+
     public Hymn {
         verses = List.copyOf(verses);
         if (tempo.isPresent() && (tempo.getAsInt() < SLOWEST_TEMPO || tempo.getAsInt() > FASTEST_TEMPO)) {

@@ -107,7 +107,7 @@ public final class ServiceFields {
         return new Plan(heading, values.get(INSTRUMENT), List.of());
     }
 
-    /** A day: 2026-10-04 in files, typed also as 4 Oct 2026. */
+    /** A day: 2026-10-04 in files, typed also as 4 Oct 2026, 4th October 2026 or 4.10.2026. */
     private static final class Date extends Kinds.Parsed<LocalDate> {
         private static final List<String> MONTHS = List.of(
                 "january",
@@ -124,6 +124,7 @@ public final class ServiceFields {
                 "december");
         private static final int FEWEST_LETTERS = 3;
         private static final int LENGTH = 10;
+        private static final int YEAR = 4;
 
         Date() {
             super("a date", "such as 20 Dec 2026 or 2026-12-20", Date::parsed, LocalDate::toString);
@@ -158,7 +159,10 @@ public final class ServiceFields {
 
         @Override
         Object shaped(String typed) {
-            String[] words = typed.strip().toLowerCase(Locale.ROOT).split("\\s+", -1);
+            String[] words = typed.strip().toLowerCase(Locale.ROOT).split("(?<=\\d)(st|nd|rd|th)?\\s+|[./\\s]+\\s*", -1);
+            if (words.length == 3 && words[1].matches("\\d{1,2}") && words[2].length() == YEAR) {
+                return String.format("%s-%2s-%2s", words[2], words[1], words[0]).replace(' ', '0');
+            }
             for (int month = 0; words.length == 3 && month < MONTHS.size(); month++) {
                 if (words[1].length() >= FEWEST_LETTERS && MONTHS.get(month).startsWith(words[1])) {
                     return String.format("%4s-%02d-%2s", words[2], month + 1, words[0])

@@ -14,6 +14,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+import versewind.plan.Hymn;
+import versewind.plan.Sought;
 import versewind.schema.FileFormat;
 
 /**
@@ -74,6 +77,14 @@ public final class Catalogue {
     /** The head of a plan's file; of a broken file, the part before the break. */
     public PlanEntry read(PlanFile file) {
         return known.computeIfAbsent(file, this::readHead);
+    }
+
+    /** Whether a plan's file has the number, title or tune of a hymn somewhere; false for one that cannot be read. */
+    public boolean mentions(PlanFile file, Hymn hymn) {
+        List<String> texts = Head.texts(file.path());
+        return Stream.of(hymn.number(), hymn.title(), hymn.tune())
+                .filter(each -> !each.isBlank())
+                .anyMatch(each -> texts.contains(Sought.plain(each).strip()));
     }
 
     private PlanEntry readHead(PlanFile file) {

@@ -6,8 +6,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import versewind.plan.Sought;
 
 /** The texts at the beginning of a file, before its first list or object. */
 final class Head {
@@ -17,6 +20,22 @@ final class Head {
     static String titled(Map<String, String> head, String field, String otherwise) {
         String title = head.getOrDefault(field, otherwise);
         return title.isBlank() ? otherwise : title;
+    }
+
+    /** All texts of a file in the form of {@link Sought#plain}; of one that is broken, those before the break. */
+    static List<String> texts(Path file) {
+        List<String> texts = new ArrayList<>();
+        try (InputStream in = Files.newInputStream(file);
+                JsonParser parser = JsonTree.JSON.createParser(in)) {
+            for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
+                if (token == JsonToken.VALUE_STRING) {
+                    texts.add(Sought.plain(parser.getText()).strip());
+                }
+            }
+        } catch (IOException broken) {
+            return texts;
+        }
+        return texts;
     }
 
     /**

@@ -10,7 +10,9 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.rules.Advice;
 import versewind.rules.Assessment;
 import versewind.rules.DynamicSteps;
@@ -19,6 +21,7 @@ import versewind.screen.desk.DeskScreen;
 import versewind.screen.library.LibraryEvent;
 import versewind.screen.state.Effect;
 import versewind.screen.state.Event;
+import versewind.screen.toolkit.ShortWords;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
 import versewind.store.Catalogue;
@@ -37,6 +40,9 @@ final class Browsing implements AutoCloseable {
     static final int FIRST_PLANS = 20;
 
     private static final int MORE_PLANS = 400;
+
+    /** So many plans with a hymn are enough. */
+    private static final int MOST_FOUND = 30;
 
     private final Library library;
     private final Catalogue catalogue;
@@ -108,6 +114,43 @@ final class Browsing implements AutoCloseable {
         LocalDateTime edited = LocalDateTime.ofInstant(entry.file().edited(), ZoneId.systemDefault());
         return LibraryEvent.ListedPlan.of(
                 entry.file().id(), entry.title(), entry.date(), entry.instrument(), edited, condition);
+    }
+
+    /** Tells in which plans there is a hymn like another, soon: the plans edited last first. */
+    void find(String except, Hymn like, Effect.Telling telling) {
+        reader.execute(() -> {
+            List<LibraryEvent.Listed> found = new ArrayList<>();
+            try {
+                for (PlanFile file : catalogue.files()) {
+                    if (!file.id().equals(except) && found.size() < MOST_FOUND && catalogue.mentions(file, like)) {
+                        addHymns(file.id(), like, found);
+                    }
+                }
+            } catch (BadFile unreadable) {
+                tell.accept(new Event.Failed(unreadable.getMessage()));
+            }
+            tell.accept(new LibraryEvent.HymnsFound(like, found, telling));
+        });
+    }
+
+    /** Adds the hymns of a plan that are like another; a plan that cannot be read has none. */
+    private void addHymns(String id, Hymn like, List<LibraryEvent.Listed> found) {
+        try {
+            OpenPlan open = library.openPlan(id);
+            ServiceHeading heading = open.plan().heading();
+            for (int i = 0; i < open.plan().hymns().size(); i++) {
+                Hymn hymn = open.plan().hymns().get(i);
+                if (hymn.isLike(like)) {
+                    String when = heading.date().map(day -> ", " + ShortWords.day(day)).orElse("");
+                    found.add(new LibraryEvent.Listed(
+                            id + "\n" + i,
+                            heading.title() + when,
+                            open.instrument().name() + ", " + hymn.verses().size() + " verses"));
+                }
+            }
+        } catch (BadFile broken) {
+            // The list of plans says what is wrong with it.
+        }
     }
 
     /** Tells how some plans stand, soon. */

@@ -242,14 +242,20 @@ final class EffectRunner implements Effects {
     }
 
     @Override
-    public List<Event> bringHymn(String id, int index) {
+    public List<Event> bringHymn(String id, int index, Effect.Bringing as) {
         return reading(() -> {
             OpenPlan from = library.openPlan(id);
             return List.of(
                     index < from.plan().hymns().size()
-                            ? new LibraryEvent.HymnBrought(from.plan().hymns().get(index), from.instrument())
+                            ? new LibraryEvent.HymnBrought(from.plan().hymns().get(index), from.instrument(), as)
                             : new Event.Failed("The plan has been changed just now, and has no such hymn any more."));
         });
+    }
+
+    @Override
+    public List<Event> findHymn(String except, Hymn hymn, Effect.Telling telling) {
+        browsing.find(except, hymn, telling);
+        return NOTHING;
     }
 
     @Override

@@ -200,7 +200,7 @@ class EditingTest {
 
     @Test
     void a_new_hymn_has_an_introduction_and_its_verses() {
-        desk.press("I", "'12'", "<Tab>", "'Fields of barley'", "<Up>", "<Up>", "<Backspace>", "'4'", "<Enter>");
+        desk.press("I", "'12'", "<Tab>", "'Fields of barley'", "<Tab>", "<Tab>", "<Backspace>", "'4'", "<Enter>");
         assertThat(desk.hymn().title()).isEqualTo("Fields of barley");
         assertThat(desk.hymn().number()).isEqualTo("12");
         assertThat(desk.labels()).containsExactly("Intro", "V1", "V2", "V3", "Last");

@@ -60,7 +60,7 @@ class FormsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"2026-02-30", "2026-2-3", "26-10-04", "31 Feb 2026", "2026-10-04T10:00", "tomorrow"})
+    @ValueSource(strings = {"2026-02-30", "2026-2-3", "26-10-04", "31 Feb 2026", "2026-10-04T10:00", "the day after"})
     void what_is_no_date_is_told_with_how_to_write_one(String typed) {
         assertThat(fill("S", 1, typed).form().complaint())
                 .startsWith("Date: \"")
@@ -204,21 +204,34 @@ class FormsTest {
     }
 
     @Test
+    void a_day_may_be_said_from_today() {
+        assertThat(fill("S", 1, "next Sunday").plan().heading().date()).contains(Desk.TODAY.plusDays(6));
+    }
+
+    @Test
+    void a_new_hymn_with_only_a_number_is_called_by_it() {
+        desk.press("I", "'77'", "<Tab>", "<Tab>", "'LONG MARTON'", "<Tab>", "^U", "'2 verses'", "<Enter>");
+        assertThat(desk.hymn().title()).isEqualTo("Hymn 77");
+        assertThat(desk.labels()).containsExactly("Intro", "V1", "Last");
+        assertThat(desk.effects()).anyMatch(wanted -> wanted.is("findHymn"));
+    }
+
+    @Test
     void a_new_hymn_of_no_verses_has_its_introduction() {
-        desk.press("I", "<Tab>", "'A tune'", "<Up>", "<Up>", "^U", "'0'", "<Enter>");
+        desk.press("I", "<Tab>", "'A tune'", "<Tab>", "<Tab>", "^U", "'0'", "<Enter>");
         assertThat(desk.labels()).containsExactly("Intro");
     }
 
     @Test
     void a_new_hymn_of_one_verse_calls_it_the_first_and_not_the_last() {
-        desk.press("I", "<Tab>", "'A tune'", "<Up>", "<Up>", "^U", "'1'", "<Enter>");
+        desk.press("I", "<Tab>", "'A tune'", "<Tab>", "<Tab>", "^U", "'1'", "<Enter>");
         assertThat(desk.labels()).containsExactly("Intro", "V1");
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"61", "-1", "", "four"})
     void a_new_hymn_of_another_number_of_verses_is_told_the_limits(String typed) {
-        desk.press("I", "<Tab>", "'A tune'", "<Up>", "<Up>", "^U", "'" + typed + "'", "<Enter>");
+        desk.press("I", "<Tab>", "'A tune'", "<Tab>", "<Tab>", "^U", "'" + typed + "'", "<Enter>");
         assertThat(desk.form().complaint()).isEqualTo("Verses: enter a whole number from 0 to 60.");
     }
 
@@ -266,10 +279,10 @@ class FormsTest {
     @Test
     void a_date_is_told_with_its_day_in_the_churchs_year_as_soon_as_it_can_be_read() {
         Desk service = Desk.with("harvest-festival", 80, 24).press("S", "<Tab>");
-        assertThat(unbroken(service)).contains("Date: Eighteenth Sunday after Trinity (Proper 22): ordinary");
+        assertThat(unbroken(service)).contains("Date: Sun 4 Oct 2026, Eighteenth Sunday after Trinity (Proper 22): ordinary");
         assertThat(unbroken(service.press("^U", "'2027-03-2'")))
                 .contains("Date: the day, such as 20 Dec 2026 or 2026-12-20; may be blank");
-        assertThat(unbroken(service.press("'8'"))).contains("Date: Easter Day: festal");
+        assertThat(unbroken(service.press("'8'"))).contains("Date: Sun 28 Mar 2027, Easter Day: festal");
     }
 
     /** All that is on the screen as one line. */

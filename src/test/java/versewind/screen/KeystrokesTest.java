@@ -96,7 +96,7 @@ class KeystrokesTest {
         step("<Tab>");
         type(title);
         if (verses.length > 0) {
-            step("<Shift-Tab>", "<Shift-Tab>", "<Backspace>");
+            step("<Tab>", "<Tab>", "<Backspace>");
             step(verses);
         }
         step("<Enter>");

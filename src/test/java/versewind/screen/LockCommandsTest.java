@@ -7,6 +7,7 @@ import versewind.organ.IndexSet;
 import versewind.plan.Locks;
 import versewind.plan.Mood;
 import versewind.screen.library.LibraryEvent;
+import versewind.screen.state.Effect;
 
 /** Stops locked in and out, and the mood of a verse. */
 class LockCommandsTest {
@@ -55,7 +56,8 @@ class LockCommandsTest {
                                 .hymns()
                                 .get(1)
                                 .locking(new Locks(IndexSet.of(0, 1), IndexSet.EMPTY)),
-                        desk.work().instrument()));
+                        desk.work().instrument(),
+                        Effect.Bringing.NEW_HYMN));
         assertThat(desk.work().place().hymn()).isEqualTo(1);
         assertThat(desk.hymn().verses())
                 .allSatisfy(verse -> assertThat(verse.locks()).isEqualTo(new Locks(IndexSet.of(1), IndexSet.of(0))));

@@ -281,7 +281,7 @@ class PlayingCommandsTest {
     @ParameterizedTest
     @ValueSource(strings = {" ", "1", "h", "k", "d", "x", ",", "."})
     void in_a_hymn_without_verses_what_needs_one_says_so(String key) {
-        Desk empty = Desk.blank().press("I", "<Tab>", "'A tune'", "<Up>", "<Up>", "^U", "'0'", "<Enter>", "x");
+        Desk empty = Desk.blank().press("I", "<Tab>", "'A tune'", "<Tab>", "<Tab>", "^U", "'0'", "<Enter>", "x");
         assertThat(empty.press(key).said()).isEqualTo("No verses yet. Press i to add one.");
     }
 }

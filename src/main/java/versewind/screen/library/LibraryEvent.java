@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import versewind.organ.Instrument;
 import versewind.plan.BroughtHymn;
 import versewind.plan.Hymn;
@@ -12,6 +13,7 @@ import versewind.plan.Player;
 import versewind.plan.Sought;
 import versewind.plan.VersePlace;
 import versewind.screen.state.Chooser;
+import versewind.screen.state.Effect;
 import versewind.screen.state.Effects;
 import versewind.screen.state.Event;
 import versewind.screen.state.FormBox;
@@ -129,18 +131,62 @@ public interface LibraryEvent extends Event {
             return state.open(Chooser.of(
                     "Which hymn of \"" + title + "\"?",
                     Listed.rows(hymns),
-                    (id, choosing) -> choosing.wants(effects -> effects.bringHymn(plan, Integer.parseInt(id))),
+                    (id, choosing) -> choosing.wants(effects -> effects.bringHymn(plan, Integer.parseInt(id), Effect.Bringing.NEW_HYMN)),
                     State::left));
         }
     }
 
     /**
-     * A hymn is brought over: it comes after the current one, and what of it is drawn otherwise on this organ is told.
+     * Hymns like one of the plan that is open were found: said where nothing else was, or listed to draw the same.
+     *
+     * @param like which
+     * @param found the plan and the index of each, parted by a line end; the service; its organ
+     * @param telling how it is told
+     */
+    record HymnsFound(Hymn like, List<Listed> found, Effect.Telling telling) implements LibraryEvent {
+
+        @Override
+        public State on(State state) {
+            boolean isCurrent = state.work().flatMap(PlanEdit::hymn).equals(Optional.of(like));
+            if (!isCurrent) {
+                return state;
+            }
+            String name = like.tune().isBlank() ? like.title() : like.tune();
+            return switch (telling) {
+                case IN_A_SENTENCE ->
+                    found.isEmpty() || !state.notice().text().isBlank()
+                            ? state
+                            : state.says(name + " was played before: " + found.get(0).title()
+                                    + (found.size() > 1 ? " and " + (found.size() - 1) + " more" : "")
+                                    + ". B shows it, to draw the same.");
+                case LISTED ->
+                    found.isEmpty()
+                            ? state.says("No other plan has " + name + ".")
+                            : state.open(Chooser.of(
+                                    name + " was played before. Draw the same?",
+                                    Listed.rows(found),
+                                    HymnsFound::chosen,
+                                    UnaryOperator.identity()));
+            };
+        }
+
+        private static State chosen(String id, State choosing) {
+            String[] parts = id.split("\n");
+            return choosing.close()
+                    .wants(effects ->
+                            effects.bringHymn(parts[0], Integer.parseInt(parts[1]), Effect.Bringing.VERSES));
+        }
+    }
+
+    /**
+     * A hymn is brought over: it comes after the current one, or its verses in place of the current ones; and what of it
+     * is drawn otherwise on this organ is told.
      *
      * @param hymn as it was planned
      * @param instrument for which
+     * @param as as what
      */
-    record HymnBrought(Hymn hymn, Instrument instrument) implements LibraryEvent {
+    record HymnBrought(Hymn hymn, Instrument instrument, Effect.Bringing as) implements LibraryEvent {
         @Override
         public State on(State state) {
             return state.work().map(work -> brought(state.closed(), work)).orElse(state);
@@ -148,9 +194,12 @@ public interface LibraryEvent extends Event {
 
         private State brought(State closed, PlanEdit work) {
             BroughtHymn here = BroughtHymn.of(hymn, instrument, work.instrument());
-            int at = work.hymn().isPresent() ? work.place().hymn() + 1 : 0;
-            Plan plan =
-                    work.plan().inserting(at, here.hymn().locking(work.plan().locks()));
+            Hymn locked = here.hymn().locking(work.plan().locks());
+            boolean isForCurrent = as == Effect.Bringing.VERSES && work.hymn().isPresent();
+            int at = work.hymn().isEmpty() ? 0 : work.place().hymn() + (isForCurrent ? 0 : 1);
+            Plan plan = isForCurrent
+                    ? work.plan().withHymn(at, work.hymn().get().completedFrom(locked))
+                    : work.plan().inserting(at, locked);
             State after = PlanChanges.edit(closed.says("Copied; u to undo."), work, plan, new VersePlace(at, 0));
             List<Chooser.Row> replaced = here.replacements().stream()
                     .map(each -> new Chooser.Row(

@@ -3,11 +3,15 @@ package versewind.screen.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import versewind.plan.Hymn;
 import versewind.plan.VersePlace;
 import versewind.plan.Verses;
+import versewind.schema.Field;
 import versewind.schema.HymnFields;
 import versewind.schema.OrganNames;
+import versewind.screen.state.Effect;
 import versewind.screen.state.FormBox;
 import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
@@ -16,47 +20,64 @@ import versewind.screen.state.RowForm;
 /** The forms of a hymn, the current one and a new one. */
 final class HymnForm {
 
-    private static final int TITLE = HymnFields.HEAD.fields().indexOf(HymnFields.TITLE);
-    private static final int SUNG = HymnFields.HEAD.fields().size();
+    /** What is asked of a new hymn; the rest is edited later. */
+    private static final List<Field<Hymn, ?>> OF_NEW =
+            List.of(HymnFields.NUMBER, HymnFields.TITLE, HymnFields.TUNE);
 
+    private static final int NUMBER = OF_NEW.indexOf(HymnFields.NUMBER);
+    private static final int TITLE = OF_NEW.indexOf(HymnFields.TITLE);
+    private static final int SUNG = OF_NEW.size();
+    private static final Pattern VERSES = Pattern.compile("(\\d{1,3})\\s*(v|verses?)?\\.?", Pattern.CASE_INSENSITIVE);
     private static final int USUAL_VERSES = 4;
 
     private HymnForm() {}
 
     static FormBox of(PlanEdit work, Hymn hymn) {
-        RowForm<Hymn> row = row(hymn);
+        RowForm<Hymn> row = row(HymnFields.HEAD.fields(), hymn);
         return FormBox.of("Hymn", row.fields(), (form, closed) -> {
-                    Hymn after = hymn(form, row).withVerses(hymn.verses());
+                    if (form.isBlank(TITLE)) {
+                        throw new FormBox.Wrong(TITLE, "A hymn needs a title.");
+                    }
+                    Hymn after = row.typed(form).withVerses(hymn.verses());
                     return PlanChanges.edit(
                             closed, work, work.plan().withHymn(work.place().hymn(), after), work.place());
                 })
                 .at(TITLE);
     }
 
-    /** A hymn that comes after the current one. */
+    /** A hymn that comes after the current one; it is looked up what was done with it before. */
     static FormBox ofNew(PlanEdit work) {
-        RowForm<Hymn> row = row(new Hymn("", "", "", "", "", OptionalInt.empty(), "", List.of()));
+        RowForm<Hymn> row = row(OF_NEW, new Hymn("", "", "", "", "", OptionalInt.empty(), "", List.of()));
         List<FormBox.Field> fields = new ArrayList<>(row.fields());
         fields.add(FormBox.Field.of(
-                "Verses", Integer.toString(USUAL_VERSES), "number of verses; an introduction is added"));
+                "Verses", Integer.toString(USUAL_VERSES), "how many, 5 or 5 verses; an introduction is added"));
         return FormBox.of("New hymn", fields, (form, closed) -> {
-            int sung = form.number(SUNG, 0, Verses.MOST_NEW);
-            Hymn made = hymn(form, row)
+            Matcher verses = VERSES.matcher(form.text(SUNG));
+            int sung = verses.matches() ? Integer.parseInt(verses.group(1)) : Integer.MAX_VALUE;
+            if (sung > Verses.MOST_NEW) {
+                throw new FormBox.Wrong(SUNG, "Verses: enter a whole number from 0 to " + Verses.MOST_NEW + ".");
+            }
+            Hymn made = row.typed(named(form))
                     .withVerses(Verses.ofNewHymn(work.instrument(), sung))
                     .locking(work.plan().locks());
             int at = work.hymn().isPresent() ? work.place().hymn() + 1 : 0;
-            return PlanChanges.edit(closed, work, work.plan().inserting(at, made), new VersePlace(at, 0));
+            return PlanChanges.edit(closed, work, work.plan().inserting(at, made), new VersePlace(at, 0))
+                    .wants(effects -> effects.findHymn(work.id(), made, Effect.Telling.IN_A_SENTENCE));
         });
     }
 
-    private static RowForm<Hymn> row(Hymn hymn) {
-        return new RowForm<>(HymnFields.HEAD, HymnFields.HEAD.fields(), hymn, OrganNames.NONE);
+    private static RowForm<Hymn> row(List<Field<Hymn, ?>> asked, Hymn hymn) {
+        return new RowForm<>(HymnFields.HEAD, asked, hymn, OrganNames.NONE);
     }
 
-    private static Hymn hymn(FormBox form, RowForm<Hymn> row) {
-        if (form.isBlank(TITLE)) {
-            throw new FormBox.Wrong(TITLE, "A hymn needs a title.");
+    /** A hymn without a title is called by its number. */
+    private static FormBox named(FormBox form) {
+        if (!form.isBlank(TITLE)) {
+            return form;
         }
-        return row.typed(form);
+        if (form.isBlank(NUMBER)) {
+            throw new FormBox.Wrong(TITLE, "A hymn needs a title or a number.");
+        }
+        return form.with(TITLE, Hymn.titleOf(form.text(NUMBER)));
     }
 }

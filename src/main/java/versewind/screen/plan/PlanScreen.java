@@ -8,6 +8,7 @@ import versewind.plan.ServiceOrder;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
+import versewind.screen.state.Effect;
 import versewind.screen.state.Effects;
 import versewind.screen.state.KeyTable;
 import versewind.screen.state.Leaving;
@@ -121,7 +122,12 @@ public record PlanScreen() implements Screen {
             .key("}", "move the hymn back", hymn((s, work, hymn) -> ArrangeCommands.moveHymn(s, work, 1)))
             .key("b", "copy a hymn from another plan, with its registrations", plan((s, work) -> s.doors()
                     .libraryToBring(s)))
-            .key("S", "edit title, date and people of the service", plan((s, work) -> s.open(ServiceForm.of(work))))
+            .key(
+                    "B",
+                    "what was done with this hymn or tune before",
+                    hymn((s, work, hymn) -> s.wants(
+                            effects -> effects.findHymn(work.id(), hymn, Effect.Telling.LISTED))))
+            .key("S", "edit title, date and people of the service", plan((s, work) -> s.open(ServiceForm.of(s, work))))
             .heading("Feedback and readings")
             .key("y", "feedback: too soft, right, too strong", verse(VerseFeedbackCommands::answer))
             .key("Y", "keep the feedback on this service with the organ", plan(VerseFeedbackCommands::keep))

@@ -12,6 +12,20 @@ public interface Effect {
     /** Does it, and returns what came of it at once; what comes of it later is an event of its own. */
     List<Event> by(Effects effects);
 
+    /** As what a hymn is brought over from another plan. */
+    enum Bringing {
+        /** As one more hymn. */
+        NEW_HYMN,
+        /** As the verses of the current hymn. */
+        VERSES
+    }
+
+    /** How it is told what was done with a hymn before. */
+    enum Telling {
+        IN_A_SENTENCE,
+        LISTED
+    }
+
     /**
      * Whose ladder is meant.
      *

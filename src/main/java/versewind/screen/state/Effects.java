@@ -8,6 +8,7 @@ import versewind.calibration.Experience;
 import versewind.calibration.MeterReading;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
+import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
 import versewind.plan.VersePlace;
@@ -98,7 +99,14 @@ public interface Effects {
     List<Event> readHymns(String plan);
 
     /** Brings over a hymn of a plan, by its index there. */
-    List<Event> bringHymn(String plan, int hymn);
+    List<Event> bringHymn(String plan, int hymn, Effect.Bringing as);
+
+    /**
+     * Finds hymns with the number, title or tune of another, in the background, the latest first.
+     *
+     * @param except the plan that is not looked through
+     */
+    List<Event> findHymn(String except, Hymn hymn, Effect.Telling telling);
 
     /**
      * Finds what makes some verses of the open plan stronger and softer, in the background and the first of them first;

@@ -141,6 +141,14 @@ public record FormBox(String title, List<Field> fields, int at, String complaint
         return fields.get(field).line().text().strip();
     }
 
+    /** With something else in a field. */
+    public FormBox with(int field, String text) {
+        List<Field> others = new ArrayList<>(fields);
+        Field here = fields.get(field);
+        others.set(field, new Field(here.name, TextLine.of(text), here.hint, here.was));
+        return new FormBox(title, others, at, complaint, actions);
+    }
+
     public boolean isBlank(int field) {
         return text(field).isEmpty();
     }

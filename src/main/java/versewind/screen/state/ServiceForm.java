@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import versewind.plan.ChurchDay;
 import versewind.plan.ChurchYear;
+import versewind.plan.NearDay;
 import versewind.plan.Plan;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
@@ -15,6 +15,7 @@ import versewind.schema.Field;
 import versewind.schema.OrganNames;
 import versewind.schema.Refused;
 import versewind.schema.ServiceFields;
+import versewind.screen.toolkit.ShortWords;
 
 /** The forms of a service: the open one, a new one, a copy of one, and its title alone. */
 public final class ServiceForm {
@@ -43,41 +44,46 @@ public final class ServiceForm {
     private ServiceForm() {}
 
     /** The heading of the open plan. */
-    public static FormBox of(PlanEdit work) {
+    public static FormBox of(State state, PlanEdit work) {
         RowForm<Plan> row = row(ASKED, work.plan());
         return FormBox.of(
                 "Service",
-                fields(row),
+                fields(state, row),
                 (form, closed) ->
-                        PlanChanges.edit(closed, work, work.plan().withHeading(heading(form, row)), work.place()));
+                        PlanChanges.edit(closed, work, work.plan().withHeading(heading(state, form, row)), work.place()));
     }
 
     private static RowForm<Plan> row(List<Field<Plan, ?>> asked, Plan plan) {
         return new RowForm<>(ServiceFields.HEAD, asked, plan, OrganNames.NONE);
     }
 
-    private static List<FormBox.Field> fields(RowForm<Plan> row) {
+    private static List<FormBox.Field> fields(State state, RowForm<Plan> row) {
         List<FormBox.Field> fields = new ArrayList<>(row.fields());
         FormBox.Field date = fields.get(DATE);
-        fields.set(DATE, new FormBox.Field(date.name(), date.line(), ServiceForm::dayOrHint, date.was()));
+        fields.set(DATE, new FormBox.Field(date.name(), date.line(), typed -> dayOrHint(typed, state.today()), date.was()));
         return fields;
     }
 
-    private static ServiceHeading heading(FormBox form, RowForm<Plan> row) {
+    private static ServiceHeading heading(State state, FormBox form, RowForm<Plan> row) {
         title(form);
-        return row.typed(form).heading();
+        FormBox dated = NearDay.of(form.text(DATE), state.today())
+                .map(day -> form.with(DATE, day.toString()))
+                .orElse(form);
+        return row.typed(dated).heading();
     }
 
-    /** The day in the church's year, once it can be read. */
-    private static String dayOrHint(String typed) {
+    /** The day and what it is in the church's year, once it can be read. */
+    private static String dayOrHint(String typed, LocalDate today) {
+        Optional<LocalDate> near = NearDay.of(typed, today);
         try {
-            return ServiceFields.DATE
-                    .parse(typed)
-                    .flatMap(ChurchYear::day)
-                    .map(ChurchDay::summary)
+            return (near.isPresent() ? near : ServiceFields.DATE.parse(typed))
+                    .map(day -> ShortWords.day(day)
+                            + ChurchYear.day(day)
+                                    .map(church -> ", " + church.summary())
+                                    .orElse(""))
                     .orElse(ServiceFields.DATE.hint());
         } catch (Refused noDateYet) {
-            return ServiceFields.DATE.hint();
+            return ServiceFields.DATE.hint() + ", or next Sunday";
         }
     }
 
@@ -86,8 +92,8 @@ public final class ServiceForm {
         ServiceHeading heading =
                 new ServiceHeading("", Optional.of(nextSunday(state)), USUAL_PEOPLE, "").withPlayer(player);
         RowForm<Plan> row = row(OF_NEW_PLAN, new Plan(heading, instrument, List.of()));
-        return FormBox.of("New plan for " + instrument, fields(row), (form, closed) -> {
-                    ServiceHeading made = heading(form, row);
+        return FormBox.of("New plan for " + instrument, fields(state, row), (form, closed) -> {
+                    ServiceHeading made = heading(state, form, row);
                     return Leaving.afterAsking(closed.open(form), effects -> effects.createPlan(made, instrument));
                 })
                 .leaving((form, closed) -> closed.left());
@@ -97,11 +103,11 @@ public final class ServiceForm {
     public static FormBox ofPlanFrom(State state, String old, String title) {
         ServiceHeading heading = new ServiceHeading("", Optional.of(nextSunday(state)), USUAL_PEOPLE, "");
         RowForm<Plan> row = row(OF_COPY, new Plan(heading, old, List.of()));
-        List<FormBox.Field> fields = fields(row);
+        List<FormBox.Field> fields = fields(state, row);
         fields.add(
                 FormBox.Field.of("People", "", "how many people are expected; blank for as many as in the old plan"));
         return FormBox.of("New plan from \"" + title + "\"", fields, (form, closed) -> {
-                    ServiceHeading made = heading(form, row);
+                    ServiceHeading made = heading(state, form, row);
                     OptionalInt people = form.numberIfAny(OF_COPY.size(), 1, Verse.MOST_PEOPLE);
                     return Leaving.afterAsking(
                             closed.open(form),

@@ -21,7 +21,7 @@ class MovesLineTest {
 
     /** The parish organ, a hymn of an introduction and a verse, nothing drawn, at the verse. */
     private static Desk atVerse() {
-        return Desk.blank().press("I", "<Tab>", "'A hymn'", "<Up>", "<Up>", "<Backspace>", "'1'", "<Enter>", "n");
+        return Desk.blank().press("I", "<Tab>", "'A hymn'", "<Tab>", "<Tab>", "<Backspace>", "'1'", "<Enter>", "n");
     }
 
     @Test
