@@ -44,7 +44,8 @@ public record Hymn(
     }
 
     private static boolean isSame(String one, String other) {
-        return !one.isBlank() && Sought.plain(one).strip().equals(Sought.plain(other).strip());
+        return !one.isBlank()
+                && Sought.plain(one).strip().equals(Sought.plain(other).strip());
     }
 
     /** With the verses of one that is like it, and what was not known of it. */

@@ -159,7 +159,8 @@ public final class ServiceFields {
 
         @Override
         Object shaped(String typed) {
-            String[] words = typed.strip().toLowerCase(Locale.ROOT).split("(?<=\\d)(st|nd|rd|th)?\\s+|[./\\s]+\\s*", -1);
+            String[] words =
+                    typed.strip().toLowerCase(Locale.ROOT).split("(?<=\\d)(st|nd|rd|th)?\\s+|[./\\s]+\\s*", -1);
             if (words.length == 3 && words[1].matches("\\d{1,2}") && words[2].length() == YEAR) {
                 return String.format("%s-%2s-%2s", words[2], words[1], words[0]).replace(' ', '0');
             }

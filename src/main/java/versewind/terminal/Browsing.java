@@ -141,7 +141,9 @@ final class Browsing implements AutoCloseable {
             for (int i = 0; i < open.plan().hymns().size(); i++) {
                 Hymn hymn = open.plan().hymns().get(i);
                 if (hymn.isLike(like)) {
-                    String when = heading.date().map(day -> ", " + ShortWords.day(day)).orElse("");
+                    String when = heading.date()
+                            .map(day -> ", " + ShortWords.day(day))
+                            .orElse("");
                     found.add(new LibraryEvent.Listed(
                             id + "\n" + i,
                             heading.title() + when,

@@ -153,7 +153,15 @@ class FieldTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"2026-12-20", "20 Dec 2026", "20 december 2026", "20.12.2026", "20. 12. 2026", "20/12/2026", "20th Dec 2026"})
+    @CsvSource({
+        "2026-12-20",
+        "20 Dec 2026",
+        "20 december 2026",
+        "20.12.2026",
+        "20. 12. 2026",
+        "20/12/2026",
+        "20th Dec 2026"
+    })
     void a_date_is_typed_in_two_ways(String typed) throws Refused {
         assertThat(ServiceFields.DATE.parse(typed)).contains(LocalDate.of(2026, 12, 20));
     }

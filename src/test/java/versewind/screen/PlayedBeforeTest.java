@@ -16,12 +16,13 @@ class PlayedBeforeTest {
 
     private final OpenPlan earlier = Desk.shipped("harvest-festival");
     private final Hymn corvening = earlier.plan().hymns().get(0);
-    private final Desk desk =
-            Desk.blank().press("I", "'31'", "<Tab>", "<Tab>", "'corvening'", "<Enter>");
+    private final Desk desk = Desk.blank().press("I", "'31'", "<Tab>", "<Tab>", "'corvening'", "<Enter>");
 
     private LibraryEvent.HymnsFound found(Effect.Telling telling) {
         return new LibraryEvent.HymnsFound(
-                desk.hymn(), List.of(new LibraryEvent.Listed("harvest-festival\n0", "Harvest Festival", "St Tethwin")), telling);
+                desk.hymn(),
+                List.of(new LibraryEvent.Listed("harvest-festival\n0", "Harvest Festival", "St Tethwin")),
+                telling);
     }
 
     @Test
@@ -36,8 +37,7 @@ class PlayedBeforeTest {
         Plan before = desk.plan();
         desk.press("B").effects();
         desk.answer(found(Effect.Telling.LISTED)).press("<Enter>");
-        assertThat(desk.effects())
-                .contains(Wanted.of("bringHymn", "harvest-festival", 0, Effect.Bringing.VERSES));
+        assertThat(desk.effects()).contains(Wanted.of("bringHymn", "harvest-festival", 0, Effect.Bringing.VERSES));
         desk.answer(new LibraryEvent.HymnBrought(corvening, earlier.instrument(), Effect.Bringing.VERSES));
 
         assertThat(desk.hymn().number()).isEqualTo("31");

@@ -131,7 +131,8 @@ public interface LibraryEvent extends Event {
             return state.open(Chooser.of(
                     "Which hymn of \"" + title + "\"?",
                     Listed.rows(hymns),
-                    (id, choosing) -> choosing.wants(effects -> effects.bringHymn(plan, Integer.parseInt(id), Effect.Bringing.NEW_HYMN)),
+                    (id, choosing) -> choosing.wants(
+                            effects -> effects.bringHymn(plan, Integer.parseInt(id), Effect.Bringing.NEW_HYMN)),
                     State::left));
         }
     }
@@ -156,9 +157,10 @@ public interface LibraryEvent extends Event {
                 case IN_A_SENTENCE ->
                     found.isEmpty() || !state.notice().text().isBlank()
                             ? state
-                            : state.says(name + " was played before: " + found.get(0).title()
-                                    + (found.size() > 1 ? " and " + (found.size() - 1) + " more" : "")
-                                    + ". B shows it, to draw the same.");
+                            : state.says(
+                                    name + " was played before: " + found.get(0).title()
+                                            + (found.size() > 1 ? " and " + (found.size() - 1) + " more" : "")
+                                            + ". B shows it, to draw the same.");
                 case LISTED ->
                     found.isEmpty()
                             ? state.says("No other plan has " + name + ".")
@@ -173,8 +175,7 @@ public interface LibraryEvent extends Event {
         private static State chosen(String id, State choosing) {
             String[] parts = id.split("\n");
             return choosing.close()
-                    .wants(effects ->
-                            effects.bringHymn(parts[0], Integer.parseInt(parts[1]), Effect.Bringing.VERSES));
+                    .wants(effects -> effects.bringHymn(parts[0], Integer.parseInt(parts[1]), Effect.Bringing.VERSES));
         }
     }
 

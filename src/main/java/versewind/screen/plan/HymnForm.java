@@ -21,8 +21,7 @@ import versewind.screen.state.RowForm;
 final class HymnForm {
 
     /** What is asked of a new hymn; the rest is edited later. */
-    private static final List<Field<Hymn, ?>> OF_NEW =
-            List.of(HymnFields.NUMBER, HymnFields.TITLE, HymnFields.TUNE);
+    private static final List<Field<Hymn, ?>> OF_NEW = List.of(HymnFields.NUMBER, HymnFields.TITLE, HymnFields.TUNE);
 
     private static final int NUMBER = OF_NEW.indexOf(HymnFields.NUMBER);
     private static final int TITLE = OF_NEW.indexOf(HymnFields.TITLE);

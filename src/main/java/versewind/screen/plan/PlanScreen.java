@@ -125,8 +125,8 @@ public record PlanScreen() implements Screen {
             .key(
                     "B",
                     "what was done with this hymn or tune before",
-                    hymn((s, work, hymn) -> s.wants(
-                            effects -> effects.findHymn(work.id(), hymn, Effect.Telling.LISTED))))
+                    hymn((s, work, hymn) ->
+                            s.wants(effects -> effects.findHymn(work.id(), hymn, Effect.Telling.LISTED))))
             .key("S", "edit title, date and people of the service", plan((s, work) -> s.open(ServiceForm.of(s, work))))
             .heading("Feedback and readings")
             .key("y", "feedback: too soft, right, too strong", verse(VerseFeedbackCommands::answer))

@@ -49,8 +49,8 @@ public final class ServiceForm {
         return FormBox.of(
                 "Service",
                 fields(state, row),
-                (form, closed) ->
-                        PlanChanges.edit(closed, work, work.plan().withHeading(heading(state, form, row)), work.place()));
+                (form, closed) -> PlanChanges.edit(
+                        closed, work, work.plan().withHeading(heading(state, form, row)), work.place()));
     }
 
     private static RowForm<Plan> row(List<Field<Plan, ?>> asked, Plan plan) {
@@ -60,7 +60,9 @@ public final class ServiceForm {
     private static List<FormBox.Field> fields(State state, RowForm<Plan> row) {
         List<FormBox.Field> fields = new ArrayList<>(row.fields());
         FormBox.Field date = fields.get(DATE);
-        fields.set(DATE, new FormBox.Field(date.name(), date.line(), typed -> dayOrHint(typed, state.today()), date.was()));
+        fields.set(
+                DATE,
+                new FormBox.Field(date.name(), date.line(), typed -> dayOrHint(typed, state.today()), date.was()));
         return fields;
     }
 

@@ -194,8 +194,10 @@ class LibraryStateTest {
         assertThat(open.press("<Enter>").effects()).containsExactly(Wanted.of("readHymns", "easter-cathedral"));
         open.answer(new LibraryEvent.HymnsRead(
                 "easter-cathedral", "Easter", List.of(new LibraryEvent.Listed("0", "100 A hymn", "TUNE"))));
-        assertThat(open.press("<Enter>").effects()).containsExactly(Wanted.of("bringHymn", "easter-cathedral", 0, Effect.Bringing.NEW_HYMN));
-        open.answer(new LibraryEvent.HymnBrought(easter.plan().hymns().get(0), easter.instrument(), Effect.Bringing.NEW_HYMN));
+        assertThat(open.press("<Enter>").effects())
+                .containsExactly(Wanted.of("bringHymn", "easter-cathedral", 0, Effect.Bringing.NEW_HYMN));
+        open.answer(new LibraryEvent.HymnBrought(
+                easter.plan().hymns().get(0), easter.instrument(), Effect.Bringing.NEW_HYMN));
 
         assertThat(open.plan().hymns()).hasSize(hymns + 1);
         assertThat(open.plan().fits(open.work().instrument())).isTrue();
@@ -208,7 +210,8 @@ class LibraryStateTest {
     void on_the_same_organ_a_hymn_comes_over_unchanged_and_nothing_is_asked() {
         OpenPlan harvest = Desk.shipped("harvest-festival");
         Desk open = Desk.with("harvest-festival", 80, 24);
-        open.answer(new LibraryEvent.HymnBrought(harvest.plan().hymns().get(2), harvest.instrument(), Effect.Bringing.NEW_HYMN));
+        open.answer(new LibraryEvent.HymnBrought(
+                harvest.plan().hymns().get(2), harvest.instrument(), Effect.Bringing.NEW_HYMN));
 
         assertThat(open.hymn()).isEqualTo(harvest.plan().hymns().get(2));
         assertThat(open.state().top()).isInstanceOf(PlanScreen.class);
