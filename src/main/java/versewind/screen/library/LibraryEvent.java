@@ -173,9 +173,10 @@ public interface LibraryEvent extends Event {
         }
 
         private static State chosen(String id, State choosing) {
-            String[] parts = id.split("\n");
+            int end = id.indexOf('\n');
+            int index = Integer.parseInt(id.substring(end + 1));
             return choosing.close()
-                    .wants(effects -> effects.bringHymn(parts[0], Integer.parseInt(parts[1]), Effect.Bringing.VERSES));
+                    .wants(effects -> effects.bringHymn(id.substring(0, end), index, Effect.Bringing.VERSES));
         }
     }
 
