@@ -15,6 +15,7 @@ import versewind.terminal.NoTerminalException;
 final class Command {
 
     static final String JSON = "--json";
+    static final String WINDOW = "--window";
     static final String PLAN = "A plan's file, or its name among the plans.";
     static final String INSTRUMENT = "An instrument's file, or its name among the instruments.";
     static final String OR_INPUT = "With - the standard input is read.";
@@ -111,6 +112,11 @@ final class Command {
                 .type(boolean.class)
                 .arity("0")
                 .description(description);
+    }
+
+    /** With the option {@code --window}. */
+    Command window() {
+        return flag(WINDOW, "Open in a window, not in the terminal. Without a terminal a window opens by itself.");
     }
 
     /** With the option {@code --json}. */

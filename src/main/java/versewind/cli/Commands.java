@@ -3,6 +3,7 @@ package versewind.cli;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import versewind.organ.Nearest;
@@ -15,6 +16,7 @@ import versewind.store.PlainText;
 import versewind.store.SaveOutcome;
 import versewind.terminal.Editor;
 import versewind.terminal.NoTerminalException;
+import versewind.terminal.Place;
 
 /** The subcommands and the editor, as they are started from the command line. */
 public final class Commands {
@@ -22,6 +24,7 @@ public final class Commands {
     private final Environment environment;
     private final CharsetFallback letters;
     private LibraryLocator locator = LibraryLocator.NOT_TYPED;
+    private Place place = Place.HERE;
     private Optional<Library> library = Optional.empty();
 
     private Commands(Environment environment) {
@@ -39,7 +42,10 @@ public final class Commands {
     private Reply reply(List<String> typed) {
         try {
             locator = LibraryLocator.of(typed);
-            List<String> rest = locator.rest();
+            List<String> rest = new ArrayList<>(locator.rest());
+            if (rest.remove(Command.WINDOW)) {
+                place = Place.WINDOW;
+            }
             String first = rest.isEmpty() ? "" : rest.get(0);
             // asked before Syntax, whose classes the full screen need not wait for
             if (rest.size() < 2
@@ -61,7 +67,7 @@ public final class Commands {
     /** Runs the editor. */
     Reply edit(Optional<String> plan) throws BadFile, NotationException, NoTerminalException {
         Optional<OpenPlan> open = plan.isPresent() ? Optional.of(named(plan.get())) : Optional.empty();
-        Editor.run(library(), open, environment.today());
+        Editor.run(library(), open, environment.today(), place);
         return Reply.good("");
     }
 
@@ -88,7 +94,7 @@ public final class Commands {
 
     /** Runs the desk. */
     Reply desk(String plan) throws BadFile, NotationException, NoTerminalException {
-        Editor.runDesk(library(), library().openPlan(plan), environment.today());
+        Editor.runDesk(library(), library().openPlan(plan), environment.today(), place);
         return Reply.good("");
     }
 

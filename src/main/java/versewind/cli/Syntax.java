@@ -33,7 +33,8 @@ final class Syntax {
                     (typed, all) -> all.edit(typed.operand(0)))
             .optionalOperand(
                     "PLAN",
-                    "The plan to work on: its file, or its name among the plans. Without it the plans are listed.");
+                    "The plan to work on: its file, or its name among the plans. Without it the plans are listed.")
+            .window();
     private final CommandLine line = new CommandLine(program.spec());
 
     private Syntax() {

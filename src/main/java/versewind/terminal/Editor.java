@@ -19,7 +19,7 @@ import versewind.screen.toolkit.Marks;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
 
-/** Runs the full-screen editor in the terminal: keys in, frames out, effects done in between. */
+/** Runs the full-screen editor: keys in, frames out, effects done in between. */
 public final class Editor {
 
     /** How long the first screen waits for the first plans. Reading goes on while it is painted without them. */
@@ -30,12 +30,12 @@ public final class Editor {
 
     private static final List<Key> REHEARSED = List.of(Key.of(' '), Key.of('n'), Key.of(' '), Key.of(']'));
 
-    private final Console console;
+    private final Display display;
     private final EffectRunner outside;
     private State state;
 
-    private Editor(Console console, EffectRunner outside, State state) {
-        this.console = console;
+    private Editor(Display display, EffectRunner outside, State state) {
+        this.display = display;
         this.outside = outside;
         this.state = state;
     }
@@ -46,13 +46,15 @@ public final class Editor {
      * @param library where plans and instruments are
      * @param plan the plan to be worked on; without one, one is chosen from a list
      * @param today the day
+     * @param place where it opens
      * @throws NoTerminalException if there is no terminal to run in
      */
-    public static void run(Library library, Optional<OpenPlan> plan, LocalDate today) throws NoTerminalException {
+    public static void run(Library library, Optional<OpenPlan> plan, LocalDate today, Place place)
+            throws NoTerminalException {
         Optional<LookAhead> ahead = plan.isPresent()
                 ? Optional.empty()
                 : Optional.of(LookAhead.begin(library.catalogue(), Browsing.FIRST_PLANS));
-        run(library, today, ahead, editor -> editor.start(plan));
+        run(library, today, place, ahead, editor -> editor.start(plan));
     }
 
     /**
@@ -61,26 +63,29 @@ public final class Editor {
      * @param library where plans and instruments are
      * @param plan the plan to be played from
      * @param today the day
+     * @param place where it opens
      * @throws NoTerminalException if there is no terminal to run in
      */
-    public static void runDesk(Library library, OpenPlan plan, LocalDate today) throws NoTerminalException {
-        run(library, today, Optional.empty(), editor -> {
+    public static void runDesk(Library library, OpenPlan plan, LocalDate today, Place place)
+            throws NoTerminalException {
+        run(library, today, place, Optional.empty(), editor -> {
             editor.open(plan);
             editor.settle(Update.desk(editor.state));
         });
     }
 
-    private static void run(Library library, LocalDate today, Optional<LookAhead> ahead, Consumer<Editor> start)
+    private static void run(
+            Library library, LocalDate today, Place place, Optional<LookAhead> ahead, Consumer<Editor> start)
             throws NoTerminalException {
-        try (Console console = Console.open();
-                JournalWriter journal = new JournalWriter(library, console::tell);
-                Browsing browsing = new Browsing(library, console::tell);
-                BackgroundSearch proposing = new BackgroundSearch(console::tell)) {
+        try (Display display = place.open();
+                JournalWriter journal = new JournalWriter(library, display::tell);
+                Browsing browsing = new Browsing(library, display::tell);
+                BackgroundSearch proposing = new BackgroundSearch(display::tell)) {
             ahead.ifPresent(browsing::lookedAhead);
-            Event.Resize size = console.size();
-            Marks marks = console.utf8() ? Marks.UNICODE : Marks.ASCII;
+            Event.Resize size = display.size();
+            Marks marks = display.utf8() ? Marks.UNICODE : Marks.ASCII;
             State state = Update.empty(size.columns(), size.rows(), marks, today);
-            new Editor(console, new EffectRunner(library, journal, browsing, proposing, console::repaint), state)
+            new Editor(display, new EffectRunner(library, journal, browsing, proposing, display::repaint), state)
                     .loop(start);
         }
     }
@@ -90,7 +95,7 @@ public final class Editor {
             open(plan.get());
         } else {
             settle(Update.start(state));
-            console.next(FIRST_PLANS).ifPresent(input -> settle(Update.step(state, input)));
+            display.next(FIRST_PLANS).ifPresent(input -> settle(Update.step(state, input)));
         }
     }
 
@@ -100,11 +105,11 @@ public final class Editor {
 
     private void loop(Consumer<Editor> start) {
         start.accept(this);
-        console.paint(View.paint(state, Frame.Extent.AT_ONCE));
-        console.paint(View.paint(state));
+        display.paint(View.paint(state, Frame.Extent.AT_ONCE));
+        display.paint(View.paint(state));
         rehearse();
         while (!outside.hasEnded()) {
-            handle(console.next());
+            handle(display.next());
         }
     }
 

@@ -1,11 +1,20 @@
 package versewind.terminal;
 
-/** Thrown if no terminal can show the full screen; the message is a sentence for the user. */
+/** Thrown if no terminal and no window can show the full screen; the message is a sentence for the user. */
 public final class NoTerminalException extends Exception {
 
     private static final long serialVersionUID = 1L;
 
     NoTerminalException(String reason) {
-        super("the full screen needs a terminal: " + reason + "; `versewind assess PLAN` works without one.");
+        this("the full screen needs a terminal", reason);
+    }
+
+    private NoTerminalException(String what, String reason) {
+        super(what + ": " + reason + "; `versewind assess PLAN` works without one.");
+    }
+
+    /** Of a window. */
+    static NoTerminalException ofWindow(String reason) {
+        return new NoTerminalException("a window cannot be opened", reason);
     }
 }

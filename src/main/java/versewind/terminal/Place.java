@@ -1,0 +1,38 @@
+package versewind.terminal;
+
+import java.util.Map;
+
+/** Where the full screen opens. */
+public enum Place {
+    /** In the terminal that the program was started in; in a window where there is none. */
+    HERE {
+        @Override
+        Display open() throws NoTerminalException {
+            try {
+                return Console.open();
+            } catch (NoTerminalException none) {
+                if (!mayHaveWindows(System.getProperty("os.name", ""), System.getenv())) {
+                    throw none;
+                }
+                return WindowDisplay.open();
+            }
+        }
+    },
+    /** In a window of its own. */
+    WINDOW {
+        @Override
+        Display open() throws NoTerminalException {
+            return WindowDisplay.open();
+        }
+    };
+
+    abstract Display open() throws NoTerminalException;
+
+    /** Asked before anything of a window is loaded. X11 and Wayland name the place of the screen in a variable. */
+    static boolean mayHaveWindows(String system, Map<String, String> environment) {
+        boolean isUnix = !system.startsWith("Windows") && !system.startsWith("Mac");
+        return !isUnix
+                || !environment.getOrDefault("DISPLAY", "").isEmpty()
+                || !environment.getOrDefault("WAYLAND_DISPLAY", "").isEmpty();
+    }
+}
