@@ -120,15 +120,15 @@ public final class Editor {
             settle(Update.step(state, more.get()));
         }
         if (Update.isSearching(state)) {
-            console.next(SHORT_SEARCH).ifPresent(soon -> settle(Update.step(state, soon)));
+            display.next(SHORT_SEARCH).ifPresent(soon -> settle(Update.step(state, soon)));
         }
         if (!outside.hasEnded()) {
-            console.paint(View.paint(state));
+            display.paint(View.paint(state));
         }
     }
 
     private Optional<Event> waiting() {
-        return outside.hasEnded() ? Optional.empty() : console.next(Duration.ZERO);
+        return outside.hasEnded() ? Optional.empty() : display.next(Duration.ZERO);
     }
 
     /**

@@ -9,8 +9,8 @@ import java.io.IOException;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Map;
-import versewind.screen.Frame;
-import versewind.screen.Style;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Style;
 
 /**
  * Paints frames on Lanterna's own screen, in the colours of a window: dark ink on white paper. Not thread-safe.

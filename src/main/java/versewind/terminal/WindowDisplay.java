@@ -29,9 +29,9 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import javax.swing.JFrame;
-import versewind.screen.Event;
-import versewind.screen.Frame;
-import versewind.screen.Key;
+import versewind.screen.state.Event;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Key;
 
 /**
  * A window of its own, for where no terminal is: Lanterna's Swing terminal with Lanterna's screen. Its size is the

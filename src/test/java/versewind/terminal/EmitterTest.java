@@ -10,6 +10,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import versewind.screen.Desk;
+import org.junit.jupiter.params.provider.CsvSource;
+import java.util.List;
 import org.junit.jupiter.params.provider.EnumSource;
 import versewind.screen.Drawing;
 import versewind.screen.toolkit.Frame;
@@ -20,6 +23,9 @@ class EmitterTest {
 
     private static final int WIDTH = 80;
     private static final int HEIGHT = 24;
+    private static final List<String> KEYS = List.of(
+            " ", "<Down>", "<Right>", "n", "p", "]", "[", "<Tab>", "1", "3", "+", "-", "<", ">", "h", "f", "<Esc>", "?",
+            "e", "'Ped'", "u", "K", "a", "R", ":", "/");
 
     private final VirtualScreen screen = new VirtualScreen(WIDTH, HEIGHT, StandardCharsets.UTF_8);
     private final Emitter emitter = new Emitter(screen, StandardCharsets.UTF_8, Palette.COLOUR);
@@ -218,36 +224,70 @@ class EmitterTest {
 
     @ParameterizedTest
     @EnumSource(Palette.class)
-    void the_screen_is_the_one_that_lanterna_paints(Palette palette) throws IOException {
+    void frames_at_random_are_the_same_in_the_terminal_and_in_a_window(Palette palette) throws IOException {
         Random random = new Random(20);
-        VirtualScreen ours = new VirtualScreen(40, 12, StandardCharsets.UTF_8);
-        Emitter painter = new Emitter(ours, StandardCharsets.UTF_8, palette);
-        LanternaPainter reference = new LanternaPainter(40, 12, palette);
+        Pair pair = new Pair(40, 12, palette);
         Frame frame = new Frame(40, 12);
         for (int step = 0; step < 150; step++) {
             frame = change(frame, random);
-            painter.paint(frame);
-            ours.obey();
-            reference.paint(frame);
-            assertSame(frame, ours, reference, step);
+            pair.paint(frame);
+            pair.assertSame(frame, "step " + step);
         }
     }
 
-    private static void assertSame(Frame frame, VirtualScreen ours, LanternaPainter reference, int step) {
-        for (int y = 0; y < frame.height(); y++) {
-            for (int x = 0; x < frame.width(); x++) {
-                String cell = "step " + step + ", column " + x + ", row " + y;
-                if (ours.character(x, y) == VirtualScreen.SECOND_HALF) {
-                    continue;
+    @ParameterizedTest
+    @CsvSource({"harvest-festival", "easter-cathedral", "wedding"})
+    void a_hundred_frames_of_the_program_are_the_same_in_the_terminal_and_in_a_window(String plan) throws IOException {
+        Random random = new Random(20);
+        Pair pair = new Pair(WIDTH, HEIGHT, Palette.COLOUR);
+        Desk desk = Desk.with(plan, WIDTH, HEIGHT);
+        for (int step = 0; step < 100; step++) {
+            String key = KEYS.get(random.nextInt(KEYS.size()));
+            Frame frame = desk.press(key).frame();
+            pair.paint(frame);
+            pair.assertSame(frame, "step " + step + ", after " + key);
+        }
+    }
+
+    /** A terminal that obeys the emitter, and a window, both showing the same frames. */
+    private static final class Pair {
+        private final VirtualScreen ours;
+        private final Emitter painter;
+        private final WindowScreen window;
+
+        Pair(int width, int height, Palette palette) throws IOException {
+            ours = new VirtualScreen(width, height, StandardCharsets.UTF_8);
+            painter = new Emitter(ours, StandardCharsets.UTF_8, palette);
+            window = new WindowScreen(width, height, palette);
+        }
+
+        void paint(Frame frame) throws IOException {
+            painter.paint(frame);
+            ours.obey();
+            window.paint(frame);
+        }
+
+        void assertSame(Frame frame, String when) {
+            for (int y = 0; y < frame.height(); y++) {
+                for (int x = 0; x < frame.width(); x++) {
+                    if (ours.character(x, y) != VirtualScreen.SECOND_HALF) {
+                        assertSame(x, y, when + ", column " + x + ", row " + y);
+                    }
                 }
-                assertThat(Character.toString(ours.character(x, y))).as(cell).isEqualTo(reference.character(x, y));
-                int character = ours.character(x, y);
-                assertThat(seen(character, ours.look(x, y))).as(cell).isEqualTo(seen(character, reference.look(x, y)));
+            }
+            assertThat(ours.showsCaret()).as(when).isEqualTo(window.showsCaret());
+            if (ours.showsCaret()) {
+                assertThat(new TerminalPosition(ours.caretX(), ours.caretY())).isEqualTo(window.caret());
             }
         }
-        assertThat(ours.showsCaret()).isEqualTo(reference.showsCaret());
-        if (ours.showsCaret()) {
-            assertThat(new TerminalPosition(ours.caretX(), ours.caretY())).isEqualTo(reference.caret());
+
+        private void assertSame(int x, int y, String cell) {
+            TextAttributes look = ours.look(x, y);
+            boolean isBlank = ours.character(x, y) == ' ' && look.isPlainWhenBlank();
+            assertThat(window.character(x, y)).as(cell).isEqualTo(Character.toString(ours.character(x, y)));
+            assertThat(isBlank ? window.looksEmptyLike(x, y, look) : window.looksLike(x, y, look))
+                    .as(cell + ": " + look)
+                    .isTrue();
         }
     }
 

@@ -2,6 +2,7 @@ package versewind.terminal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.googlecode.lanterna.TextColor;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -30,6 +31,25 @@ class PaletteTest {
                     .isIn(BLACK, WHITE);
             assertThat(look.background() == RED).isEqualTo(look.foreground() == WHITE);
         }
+    }
+
+    /** Contrast: Web Content Accessibility Guidelines 2.2, definitions of contrast ratio and relative luminance. */
+    @ParameterizedTest
+    @EnumSource(Style.class)
+    void in_a_window_every_text_has_a_contrast_of_four_and_a_half_to_one(Style style) {
+        TextAttributes look = Palette.COLOUR.look(style);
+        double text = luminance(ScreenPainter.foreground(look));
+        double ground = luminance(ScreenPainter.background(look));
+        assertThat((Math.max(text, ground) + 0.05) / (Math.min(text, ground) + 0.05)).isGreaterThanOrEqualTo(4.5);
+    }
+
+    private static double luminance(TextColor.RGB colour) {
+        return 0.2126 * linear(colour.getRed()) + 0.7152 * linear(colour.getGreen()) + 0.0722 * linear(colour.getBlue());
+    }
+
+    private static double linear(int eightBits) {
+        double value = eightBits / 255.0;
+        return value <= 0.04045 ? value / 12.92 : Math.pow((value + 0.055) / 1.055, 2.4);
     }
 
     @ParameterizedTest
