@@ -40,11 +40,14 @@ class PaletteTest {
         TextAttributes look = Palette.COLOUR.look(style);
         double text = luminance(ScreenPainter.foreground(look));
         double ground = luminance(ScreenPainter.background(look));
-        assertThat((Math.max(text, ground) + 0.05) / (Math.min(text, ground) + 0.05)).isGreaterThanOrEqualTo(4.5);
+        assertThat((Math.max(text, ground) + 0.05) / (Math.min(text, ground) + 0.05))
+                .isGreaterThanOrEqualTo(4.5);
     }
 
     private static double luminance(TextColor.RGB colour) {
-        return 0.2126 * linear(colour.getRed()) + 0.7152 * linear(colour.getGreen()) + 0.0722 * linear(colour.getBlue());
+        return 0.2126 * linear(colour.getRed())
+                + 0.7152 * linear(colour.getGreen())
+                + 0.0722 * linear(colour.getBlue());
     }
 
     private static double linear(int eightBits) {
