@@ -76,9 +76,10 @@ final class BuildingOrder {
             add(BuildingStep.FLUTE_8, "flute 8", flute8.plus(bass), choice.coupler(lead, feet), IndexSet.EMPTY);
             add(BuildingStep.FLUTES_8_4, "flutes 8 4", flute4);
         }
+        String with4 = flute4.isEmpty() ? "" : " with flute 4";
         if (isFonds) {
-            add(BuildingStep.PRINCIPAL_8, "Montre 8", principal8.plus(pedalEight()), IndexSet.EMPTY, flute4);
-            add(BuildingStep.PRINCIPAL_8, "fonds 8", choice.allEights(lead));
+            add(BuildingStep.PRINCIPAL_8, "Montre 8" + with4, principal8.plus(pedalEight()));
+            add(BuildingStep.PRINCIPAL_8, "fonds 8" + with4, choice.allEights(lead));
         } else if (flute8.isEmpty()) {
             add(
                     BuildingStep.PRINCIPAL_8,
@@ -88,8 +89,8 @@ final class BuildingOrder {
                     IndexSet.EMPTY);
             add(BuildingStep.PRINCIPAL_8, "principal 8 with flute 4", flute4);
         } else if (!principal8.isEmpty()) {
-            String words = flute4.isEmpty() ? "principal 8" : "principal 8 with flute 4";
-            add(BuildingStep.PRINCIPAL_8, words, principal8.plus(pedalEight()), IndexSet.EMPTY, softEights(flute8));
+            IndexSet firm = principal8.plus(pedalEight());
+            add(BuildingStep.PRINCIPAL_8, "principal 8" + with4, firm, IndexSet.EMPTY, softEights(flute8));
         }
         String chorus = isFonds ? "fonds 8 4" : "principals 8 4";
         if (!principal4.isEmpty()) {

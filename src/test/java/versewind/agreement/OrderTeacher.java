@@ -230,17 +230,11 @@ final class OrderTeacher {
         return remarks;
     }
 
-    /**
-     * Whether a flute or string gives way to a principal of its pitch and division, or takes its place back; the flutes
-     * of a French organ to its fonds.
-     */
+    /** Whether a flute or string gives way to a principal of its pitch and division, or takes its place back. */
     static boolean isReplaced(Instrument organ, int stop, IndexSet along) {
         Instrument.Knob knob = organ.stops().get(stop);
         Family family = knob.stop().family();
         boolean isLight = family == Family.FLUTE || family == Family.STRING;
-        if (isLight && isFrench(organ, knob.division()) && along.size() > 1) {
-            return true;
-        }
         return isLight
                 && along.stream()
                         .mapToObj(organ.stops()::get)

@@ -55,7 +55,6 @@ class ServiceTest {
         assertThat(drawn.fits(open.instrument())).isTrue();
         assertThat(Advice.on(open.organ().sound()).findings(drawn))
                 .filteredOn(finding -> finding.severity() == Severity.CAUTION
-                        && finding.rule() != ChangeRule.TOO_MANY_MOVES
                         && !isOnlyJustLed(open, drawn, finding.place())
                         && !finding.isSilenced())
                 .extracting(Finding::sentence)

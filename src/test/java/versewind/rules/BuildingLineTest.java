@@ -84,7 +84,7 @@ class BuildingLineTest {
     void a_french_organ_draws_its_fonds_together_and_keeps_them() throws BadFile {
         OrganFacts organ = organ("ambrelow");
         List<Rung> rungs = main(organ).rungs();
-        assertThat(rungs.get(3).words()).isEqualTo("fonds 8");
+        assertThat(rungs.get(3).words()).isEqualTo("fonds 8 with flute 4");
         assertThat(names(organ, rungs.get(5).stops()))
                 .contains("Grand-Orgue: Montre 8", "Grand-Orgue: Bourdon 8", "Grand-Orgue: Gambe 8");
     }
