@@ -102,10 +102,15 @@ public record Registration(IndexSet stops, IndexSet couplers, IndexSet tremulant
         return new Registration(stops, couplers, others, boxes);
     }
 
+    /** With the boxes in other positions, one for every division. */
+    public Registration withBoxes(List<BoxPosition> others) {
+        return new Registration(stops, couplers, tremulants, others);
+    }
+
     /** With the box of one division in another position. */
     public Registration withBox(int division, BoxPosition position) {
         List<BoxPosition> others = new ArrayList<>(boxes);
         others.set(division, position);
-        return new Registration(stops, couplers, tremulants, others);
+        return withBoxes(others);
     }
 }

@@ -18,7 +18,10 @@ public record Locks(IndexSet always, IndexSet never, Kept kept) {
     public enum Kept {
         NOTHING("nothing"),
         /** The layout of hands and feet, and the manuals they play. */
-        HANDS_AND_FEET("hands and feet");
+        HANDS_AND_FEET("hands and feet"),
+        /** The positions of the swell boxes. */
+        BOXES("swell boxes"),
+        HANDS_FEET_AND_BOXES("hands, feet and swell boxes");
 
         private final String word;
 
@@ -64,6 +67,16 @@ public record Locks(IndexSet always, IndexSet never, Kept kept) {
                 always.minus(others.never).plus(others.always),
                 never.minus(others.always).plus(others.never),
                 others.kept == Kept.NOTHING ? kept : others.kept);
+    }
+
+    /** Whether hands and feet play as the verse has them. */
+    public boolean keepsHands() {
+        return kept == Kept.HANDS_AND_FEET || kept == Kept.HANDS_FEET_AND_BOXES;
+    }
+
+    /** Whether the swell boxes stand as the verse has them. */
+    public boolean keepsBoxes() {
+        return kept == Kept.BOXES || kept == Kept.HANDS_FEET_AND_BOXES;
     }
 
     /** With something else kept. */

@@ -72,7 +72,9 @@ public final class RegistrationProposer {
                         .map(each -> proposal(
                                 asked,
                                 each,
-                                settled(each, step.before()),
+                                search.scoring().requirement().boxes().isEmpty()
+                                        ? settled(each, step.before())
+                                        : each.draft().registration(),
                                 Optional.of(chosen.get(0)).filter(best -> !best.equals(each))))
                         .toList());
     }

@@ -1,6 +1,7 @@
 package versewind.proposal;
 
 import java.util.List;
+import versewind.organ.BoxPosition;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Locks;
 import versewind.plan.Mode;
@@ -18,6 +19,7 @@ import versewind.rules.Company;
  * @param most the fullest that is borne as well
  * @param locks stops that must, or must not, be drawn
  * @param hands the ways to play it
+ * @param boxes the positions of the boxes that the plan keeps; none where they are free
  * @param target where the balance should lie
  * @param wantsReeds whether the people are not surely led by everything that comes before the chorus reeds
  */
@@ -29,6 +31,7 @@ record Requirement(
         Fullness most,
         Locks locks,
         List<HandsAndFeet> hands,
+        List<BoxPosition> boxes,
         Target target,
         boolean wantsReeds) {
 
@@ -37,10 +40,11 @@ record Requirement(
 
     Requirement {
         hands = List.copyOf(hands);
+        boxes = List.copyOf(boxes);
     }
 
     Requirement with(Target other, boolean wantingReeds) {
-        return new Requirement(mode, company, mood, least, most, locks, hands, other, wantingReeds);
+        return new Requirement(mode, company, mood, least, most, locks, hands, boxes, other, wantingReeds);
     }
 
     /** Points against a step of the order. */
@@ -63,6 +67,7 @@ record Requirement(
     /** True if a draft keeps the locks, and is played as may be. */
     boolean allows(Draft draft) {
         return hands.contains(draft.hands())
+                && (boxes.isEmpty() || boxes.equals(draft.registration().boxes()))
                 && locks.always().minus(draft.stops()).isEmpty()
                 && !draft.stops().meets(locks.never());
     }

@@ -50,11 +50,11 @@ final class Requirements {
                 ? alone
                 : alone.with(
                         withinReach(plan, place, alone, rungs.get(rungs.size() - 1)),
-                        wantsReeds(plan, place, hands, rungs));
+                        wantsReeds(plan, place, alone, rungs));
     }
 
     /** Whether all that comes before the chorus reeds does not surely lead. */
-    private boolean wantsReeds(Plan plan, VersePlace place, HandsAndFeet hands, List<BuildingLine.Rung> rungs) {
+    private boolean wantsReeds(Plan plan, VersePlace place, Requirement alone, List<BuildingLine.Rung> rungs) {
         Verse verse = verse(plan, place);
         if (!verse.isSung()) {
             return false;
@@ -63,7 +63,7 @@ final class Requirements {
                 .takeWhile(rung -> !rung.stops().meets(organ.chorusReeds()))
                 .reduce((before, after) -> after)
                 .map(rung -> sound.estimate(
-                                verse.withHands(hands).withRegistration(drawn(rung)),
+                                verse.withHands(alone.hands().get(0)).withRegistration(drawn(rung, alone)),
                                 plan.heading().people(),
                                 plan.hymns().get(place.hymn()).tempo())
                         .balance())
@@ -85,6 +85,7 @@ final class Requirements {
                 Collections.max(List.of(least, most)),
                 verse.locks(),
                 WaysToPlay.of(organ, plan.heading().player(), verse, mode, mood),
+                verse.locks().keepsBoxes() ? verse.registration().boxes() : List.of(),
                 aim(plan, place),
                 false);
     }
@@ -234,7 +235,7 @@ final class Requirements {
             own = own.lifted(strongest - own.centre());
         }
         double full = balance(plan, place, requirement)
-                .of(new Draft(drawn(last), requirement.hands().get(0)));
+                .of(new Draft(drawn(last, requirement), requirement.hands().get(0)));
         Target within = strongest > full ? own.within(strongest - full, full) : own;
         return verse(plan, place).isSung() ? within : within.below(full);
     }
@@ -244,8 +245,11 @@ final class Requirements {
         return its.isSung() && its.sung().equals(weighed(plan, one).sung());
     }
 
-    private Registration drawn(BuildingLine.Rung rung) {
-        return Registration.silent(organ.organ()).withStops(rung.stops()).withCouplers(rung.couplers());
+    private Registration drawn(BuildingLine.Rung rung, Requirement requirement) {
+        Registration silent = Registration.silent(organ.organ());
+        return (requirement.boxes().isEmpty() ? silent : silent.withBoxes(requirement.boxes()))
+                .withStops(rung.stops())
+                .withCouplers(rung.couplers());
     }
 
     /** How a verse follows the one before it in its hymn. */

@@ -68,7 +68,8 @@ final class Settling {
     private Registration boxed(int verse) {
         Chosen here = verses.get(verse);
         Registration boxed = here.drawn();
-        for (int division = 0; here.follows() && division < boxed.boxes().size(); division++) {
+        boolean mayStay = here.follows() && here.requirement().boxes().isEmpty();
+        for (int division = 0; mayStay && division < boxed.boxes().size(); division++) {
             boolean isHeard = here.candidate().heard().boxes().contains(division);
             boxed = isHeard
                     ? boxed

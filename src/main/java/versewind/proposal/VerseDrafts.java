@@ -188,6 +188,11 @@ final class VerseDrafts {
             return;
         }
         Draft draft = new Draft(drawn, hands);
+        if (!requirement.boxes().isEmpty()) {
+            Draft kept = draft.with(drawn.withBoxes(requirement.boxes()));
+            sketches.putIfAbsent(kept, new Sketch(kept, sound));
+            return;
+        }
         IndexSet boxes = Heard.boxes(organ, stops);
         if (boxes.isEmpty()) {
             sketches.putIfAbsent(draft, new Sketch(draft, sound));

@@ -25,16 +25,14 @@ final class WaysToPlay {
      * @param mood of the words
      */
     static List<HandsAndFeet> of(OrganFacts organ, Player player, Verse verse, Mode mode, Mood mood) {
-        return switch (verse.locks().kept()) {
-            case HANDS_AND_FEET -> List.of(verse.hands());
-            case NOTHING ->
-                of(organ, mode, mood).stream()
+        return verse.locks().keepsHands()
+                ? List.of(verse.hands())
+                : of(organ, mode, mood).stream()
                         .map(hands -> player.plays(hands.layout())
                                 ? hands
                                 : hands.withLayout(hands.layout().withoutPedal()))
                         .distinct()
                         .toList();
-        };
     }
 
     private static List<HandsAndFeet> of(OrganFacts organ, Mode mode, Mood mood) {

@@ -162,7 +162,7 @@ public final class Advice {
         return breaches(hymn, verse).map(Broken::rule).toList();
     }
 
-    /** True where a mend keeps what the plan fixes: stops always or never drawn, and hands and feet. */
+    /** True where a mend keeps what the plan fixes: stops always or never drawn, hands and feet, and boxes. */
     private static boolean isAllowed(InHymn hymn, Mend mend) {
         Verse before = hymn.verse(mend.place().verse());
         Locks locks = before.locks();
@@ -170,7 +170,12 @@ public final class Advice {
         IndexSet is = mend.verse().registration().stops();
         return !is.minus(was).meets(locks.never())
                 && !was.minus(is).meets(locks.always())
-                && (locks.kept() == Locks.Kept.NOTHING || mend.verse().hands().equals(before.hands()));
+                && (!locks.keepsHands() || mend.verse().hands().equals(before.hands()))
+                && (!locks.keepsBoxes()
+                        || mend.verse()
+                                .registration()
+                                .boxes()
+                                .equals(before.registration().boxes()));
     }
 
     /**

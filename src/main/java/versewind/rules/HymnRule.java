@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import versewind.plan.Locks;
 import versewind.plan.Mood;
 import versewind.plan.Occasion;
 import versewind.plan.Singing;
@@ -56,7 +55,7 @@ public enum HymnRule implements PlanRule {
                             .isPresent());
             boolean isLightest = isAlways
                     && verses.subList(1, verses.size() - 1).stream()
-                            .filter(verse -> hymn.verse(verse).locks().kept() == Locks.Kept.NOTHING)
+                            .filter(verse -> !hymn.verse(verse).locks().keepsHands())
                             .filter(verse -> leads(hymn, relieved(hymn.verse(verse))))
                             .min(Comparator.comparingDouble(hymn::organDba))
                             .equals(Optional.of(index));

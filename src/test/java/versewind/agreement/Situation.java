@@ -173,10 +173,10 @@ enum Situation {
         return verse.withSinging(Singing.STRONG);
     }
 
-    /** A verse that the plan has played on the manuals, whatever else is proposed. */
+    /** A verse that the plan has played on the manuals and the boxes as they stand, whatever else is proposed. */
     private static Verse handsOnly(Verse verse) {
         return verse.withHands(verse.hands().withLayout(Layout.MANUALS_ONLY))
-                .withLocks(verse.locks().keeping(Locks.Kept.HANDS_AND_FEET));
+                .withLocks(verse.locks().keeping(Locks.Kept.HANDS_FEET_AND_BOXES));
     }
 
     private static Verse gentle(Verse verse) {

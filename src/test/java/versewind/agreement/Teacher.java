@@ -12,7 +12,6 @@ import versewind.organ.Family;
 import versewind.organ.Instrument;
 import versewind.organ.Stop;
 import versewind.organ.Tremulant;
-import versewind.plan.Locks;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Occasion;
@@ -50,8 +49,11 @@ final class Teacher {
     /** What a plan fixed and a proposal changed. */
     static List<Remark> fixed(Plan plan, Verse asked, Verse proposed) {
         List<Remark> remarks = new ArrayList<>();
-        boolean isKept =
-                asked.locks().kept() == Locks.Kept.NOTHING || asked.hands().equals(proposed.hands());
+        boolean isKept = !asked.locks().keepsHands() || asked.hands().equals(proposed.hands());
+        if (asked.locks().keepsBoxes()
+                && !asked.registration().boxes().equals(proposed.registration().boxes())) {
+            remarks.add(Fault.FIXED_PLAYING_CHANGED.says("The plan keeps the boxes, and the proposal moves one."));
+        }
         if (!isKept) {
             remarks.add(Fault.FIXED_PLAYING_CHANGED.says("The plan says "
                     + asked.hands().layout().word() + ", and the proposal wants "

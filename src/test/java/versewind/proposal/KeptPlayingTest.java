@@ -2,10 +2,13 @@ package versewind.proposal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import versewind.organ.BoxPosition;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Locks;
@@ -78,5 +81,28 @@ class KeptPlayingTest {
 
         assertThat(all(console, plan))
                 .allSatisfy(proposal -> assertThat(proposal.hands()).isEqualTo(softer));
+    }
+
+    @ParameterizedTest
+    @MethodSource("organs")
+    void swell_boxes_that_are_kept_stay_as_they_are(String organ) {
+        ProposalTrial console = ProposalTrial.shipped(organ);
+        List<BoxPosition> quarter = Collections.nCopies(console.organ().divisions().size(), BoxPosition.QUARTER);
+        List<BoxPosition> kept = IntStream.range(0, quarter.size())
+                .mapToObj(division -> console.organ().divisions().get(division).isEnclosed()
+                        ? quarter.get(division)
+                        : BoxPosition.OPEN)
+                .toList();
+        Plan plan = ProposalTrial.plan(
+                PEOPLE,
+                verses(console)
+                        .map(verse -> verse.withRegistration(
+                                        verse.registration().withBoxes(kept))
+                                .withLocks(Locks.NONE.keeping(Locks.Kept.BOXES)))
+                        .toArray(Verse[]::new));
+
+        assertThat(all(console, plan))
+                .allSatisfy(proposal ->
+                        assertThat(proposal.registration().boxes()).isEqualTo(kept));
     }
 }

@@ -70,11 +70,15 @@ class LockCommandsTest {
     }
 
     @Test
-    void hands_and_feet_are_kept_and_freed_by_one_key() {
+    void hands_feet_and_swell_boxes_are_kept_and_freed_by_one_key() {
         assertThat(desk.press("H").verse().locks().kept()).isEqualTo(Locks.Kept.HANDS_AND_FEET);
         assertThat(desk.said()).isEqualTo("Proposals keep hands and feet in Intro: four parts on Great.");
+        assertThat(desk.press("H").verse().locks().kept()).isEqualTo(Locks.Kept.HANDS_FEET_AND_BOXES);
+        assertThat(desk.said()).isEqualTo("Proposals keep hands, feet and swell boxes in Intro: four parts on Great.");
+        assertThat(desk.press("H").verse().locks().kept()).isEqualTo(Locks.Kept.BOXES);
+        assertThat(desk.said()).isEqualTo("Proposals keep swell boxes in Intro.");
         assertThat(desk.press("H").verse().locks()).isEqualTo(Locks.NONE);
-        assertThat(desk.said()).isEqualTo("Proposals may change hands and feet in Intro.");
+        assertThat(desk.said()).isEqualTo("Proposals may change hands, feet and swell boxes in Intro.");
     }
 
     @Test

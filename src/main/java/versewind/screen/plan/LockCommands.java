@@ -5,6 +5,7 @@ import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
 import versewind.plan.Hymn;
 import versewind.plan.Locks;
+import versewind.organ.Division;
 import versewind.plan.Locks.Kept;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
@@ -73,19 +74,23 @@ final class LockCommands {
                         .says(said));
     }
 
-    /** Proposals keep hands and feet as the verse has them, or lay them out anew. */
-    static State keepHands(State state, PlanEdit work, Verse verse) {
+    /** Proposals keep hands and feet, the swell boxes, both, or neither as the verse has them. */
+    static State keepPlaying(State state, PlanEdit work, Verse verse) {
         Kept next =
                 switch (verse.locks().kept()) {
                     case NOTHING -> Kept.HANDS_AND_FEET;
-                    case HANDS_AND_FEET -> Kept.NOTHING;
+                    case HANDS_AND_FEET -> work.instrument().divisions().stream().anyMatch(Division::isEnclosed) ? Kept.HANDS_FEET_AND_BOXES : Kept.NOTHING;
+                    case HANDS_FEET_AND_BOXES -> Kept.BOXES;
+                    case BOXES -> Kept.NOTHING;
                 };
-        String playing = Wording.hands(work.instrument(), verse.hands());
+        String playing = verse.locks().keeping(next).keepsHands()
+                ? ": " + Wording.hands(work.instrument(), verse.hands())
+                : "";
         return PlanChanges.change(state, work, verse.withLocks(verse.locks().keeping(next)))
                 .says(
                         next == Kept.NOTHING
-                                ? "Proposals may change hands and feet in " + verse.label() + "."
-                                : "Proposals keep hands and feet in " + verse.label() + ": " + playing + ".");
+                                ? "Proposals may change hands, feet and swell boxes in " + verse.label() + "."
+                                : "Proposals keep " + next.word() + " in " + verse.label() + playing + ".");
     }
 
     private static String words(PlanEdit work, Locks locks, int stop) {

@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Optional;
 import versewind.calibration.HeardRegistration;
 import versewind.organ.IndexSet;
-import versewind.plan.Locks;
 import versewind.plan.Verse;
 import versewind.proposal.Proposal;
 import versewind.proposal.Score;
@@ -65,7 +64,9 @@ public final class UsualLine {
         IndexSet stops = usual.registration().stops();
         return verse.locks().always().minus(stops).isEmpty()
                 && !stops.meets(verse.locks().never())
-                && (verse.locks().kept() == Locks.Kept.NOTHING || usual.hands().equals(verse.hands()))
+                && (!verse.locks().keepsHands() || usual.hands().equals(verse.hands()))
+                && (!verse.locks().keepsBoxes()
+                        || usual.registration().boxes().equals(verse.registration().boxes()))
                 && work.plan().heading().player().plays(usual.hands().layout());
     }
 }
