@@ -254,13 +254,14 @@ final class Requirements {
 
     /** How a verse follows the one before it in its hymn. */
     Succession succession(Plan plan, VersePlace place) {
-        if (place.verse() == 0) {
-            return Succession.NONE;
-        }
         VersePlace before = new VersePlace(place.hymn(), place.verse() - 1);
-        if (!verse(plan, before).isPlayed()) {
-            return Succession.NONE;
-        }
+        return place.verse() == 0 || !verse(plan, before).isPlayed()
+                ? Succession.NONE
+                : succession(plan, before, place);
+    }
+
+    /** How a verse follows another one of its hymn, which is played. */
+    Succession succession(Plan plan, VersePlace before, VersePlace place) {
         Succession.Kind kind = kind(plan, before, place);
         Succession.Growth growth =
                 kind == Succession.Kind.VERSES ? growth(plan, before, place) : Succession.Growth.FREE;

@@ -1,6 +1,7 @@
 package versewind.proposal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -28,6 +29,7 @@ final class ServiceSearch {
     private final SearchProgress watcher;
     private final Map<Conditions, List<Candidate>> known = new HashMap<>();
     private final List<Searched> searched = new ArrayList<>();
+    private final Map<List<VersePlace>, Succession> successions = new HashMap<>();
 
     /** Verses of the same conditions have the same candidates. */
     private record Conditions(Requirement requirement, Sung sung) {}
@@ -70,26 +72,102 @@ final class ServiceSearch {
         }
     }
 
+    /**
+     * The chain of the verses that are played in any case, and into it those that may be left out: so it holds with them
+     * and without.
+     */
     private ServiceProposal chained(int unsearched) {
-        if (searched.isEmpty()) {
+        List<Searched> always = searched.stream()
+                .filter(each -> !plan.verse(each.place()).isOptional())
+                .toList();
+        List<Searched> chain = always.isEmpty() ? searched : always;
+        if (chain.isEmpty()) {
             return new ServiceProposal(List.of(), 0, 0, 0, unsearched);
         }
         FreePistons pistons = FreePistons.of(proposer.organ().organ(), plan, hymns);
-        List<VerseCandidates> stages =
-                IntStream.range(0, searched.size()).mapToObj(this::stage).toList();
-        ServiceOptimizer chain = new ServiceOptimizer(stages, pistons.free(), pistons.owned());
-        ServiceOptimizer.Best best = chain.best(watcher::goesOn);
-        double greedyCost = chain.greedy().cost();
-        return new ServiceProposal(drawn(stages, best, pistons), best.cost(), best.bound(), greedyCost, unsearched);
+        List<VerseCandidates> stages = IntStream.range(0, chain.size())
+                .mapToObj(i -> new VerseCandidates(
+                        candidates(chain.get(i)),
+                        i == 0 ? Succession.NONE : succession(chain.get(i - 1), chain.get(i))))
+                .toList();
+        ServiceOptimizer optimizer = new ServiceOptimizer(stages, pistons.free(), pistons.owned());
+        ServiceOptimizer.Best best = optimizer.best(watcher::goesOn);
+        Set<Knobs> set = new HashSet<>(pistons.owned());
+        set.addAll(best.pistons());
+        Map<VersePlace, Candidate> chosen = new HashMap<>();
+        for (int i = 0; i < stages.size(); i++) {
+            chosen.put(
+                    chain.get(i).place(),
+                    stages.get(i).candidates().get(best.candidates().get(i)));
+        }
+        for (int i = 0; i < searched.size(); i++) {
+            if (!chosen.containsKey(searched.get(i).place())) {
+                boolean mayBeSet = set.size() < pistons.owned().size() + pistons.free();
+                Candidate between = between(i, chosen, set, mayBeSet);
+                chosen.put(searched.get(i).place(), between);
+                if (mayBeSet && i > 0 && succession(i).breath().isPresent() && isLate(i, chosen)) {
+                    set.add(between.setting());
+                }
+            }
+        }
+        double greedyCost = optimizer.greedy().cost();
+        return new ServiceProposal(drawn(chosen, set, pistons), best.cost(), best.bound(), greedyCost, unsearched);
     }
 
-    private VerseCandidates stage(int index) {
+    /** How a verse follows another that was searched; not at all where a silence or another hymn lies between. */
+    private Succession succession(Searched from, Searched to) {
+        boolean follows = from.place().hymn() == to.place().hymn()
+                && plan.hymns()
+                        .get(to.place().hymn())
+                        .before(to.place().verse())
+                        .contains(from.place().verse());
+        return follows
+                ? successions.computeIfAbsent(
+                        List.of(from.place(), to.place()),
+                        pair -> proposer.requirements().succession(plan, from.place(), to.place()))
+                : Succession.NONE;
+    }
+
+    private Succession succession(int index) {
+        return index == 0 ? Succession.NONE : succession(searched.get(index - 1), searched.get(index));
+    }
+
+    /** What goes best between the verse before and the next one that is chosen. */
+    private Candidate between(int index, Map<VersePlace, Candidate> chosen, Set<Knobs> set, boolean mayBeSet) {
         Searched here = searched.get(index);
-        boolean follows = index > 0
-                && searched.get(index - 1).place().hymn() == here.place().hymn()
-                && searched.get(index - 1).place().verse() == here.place().verse() - 1;
-        return new VerseCandidates(
-                candidates(here), follows ? proposer.requirements().succession(plan, here.place()) : Succession.NONE);
+        Optional<Searched> next = searched.subList(index + 1, searched.size()).stream()
+                .filter(each -> chosen.containsKey(each.place()))
+                .findFirst();
+        return candidates(here).stream()
+                .min(Comparator.comparingDouble(each -> each.points()
+                        + (index == 0
+                                ? 0
+                                : cost(
+                                        succession(index),
+                                        chosen.get(searched.get(index - 1).place()),
+                                        each,
+                                        mayBeSet || set.contains(each.setting())))
+                        + next.map(to -> cost(
+                                        succession(here, to),
+                                        each,
+                                        chosen.get(to.place()),
+                                        set.contains(chosen.get(to.place()).setting())))
+                                .orElse(0.0)))
+                .orElseThrow();
+    }
+
+    private static double cost(Succession succession, Candidate from, Candidate to, boolean hasPiston) {
+        Succession.Cost cost = succession.cost(from, to);
+        return cost.standing() + (hasPiston ? cost.byPiston() : cost.byHand());
+    }
+
+    /** Whether the change from the verse before is too much for the hands. */
+    private boolean isLate(int index, Map<VersePlace, Candidate> chosen) {
+        Succession.Cost cost = succession(index)
+                .cost(
+                        chosen.get(searched.get(index - 1).place()),
+                        chosen.get(searched.get(index).place()));
+        return cost.byHand() >= ChangeTime.TOO_LATE;
     }
 
     /** Its own, and the best of the hymn's other verses, as this verse judges them. */
@@ -109,49 +187,25 @@ final class ServiceSearch {
         return List.copyOf(all.values());
     }
 
-    private static Candidate candidate(List<VerseCandidates> stages, ServiceOptimizer.Best best, int index) {
-        return stages.get(index).candidates().get(best.candidates().get(index));
-    }
-
-    /** Whether the verse before may be left out, and the change from the one before that is too much for the hands. */
-    private boolean isLateWithoutTheVerseBefore(List<VerseCandidates> stages, ServiceOptimizer.Best best, int index) {
-        Optional<ChangeTime> breath = stages.get(index).succession().breath();
-        boolean isReached = breath.isPresent()
-                && stages.get(index - 1).succession().breath().isPresent()
-                && plan.verse(searched.get(index - 1).place()).isOptional();
-        return isReached
-                && breath.get()
-                                .byHand(breath.get()
-                                        .moves(candidate(stages, best, index - 2), candidate(stages, best, index)))
-                        >= ChangeTime.TOO_LATE;
-    }
-
     private List<ServiceProposal.OfVerse> drawn(
-            List<VerseCandidates> stages, ServiceOptimizer.Best best, FreePistons pistons) {
-        Set<Knobs> set = new HashSet<>(pistons.owned());
-        set.addAll(best.pistons());
-        for (int i = 2; i < stages.size() && set.size() < pistons.owned().size() + pistons.free(); i++) {
-            if (isLateWithoutTheVerseBefore(stages, best, i)) {
-                set.add(candidate(stages, best, i).setting());
-            }
-        }
+            Map<VersePlace, Candidate> candidates, Set<Knobs> set, FreePistons pistons) {
         List<Settling.Chosen> chosen = new ArrayList<>();
-        for (int i = 0; i < stages.size(); i++) {
-            Candidate candidate = candidate(stages, best, i);
+        for (int i = 0; i < searched.size(); i++) {
+            Candidate candidate = candidates.get(searched.get(i).place());
             chosen.add(new Settling.Chosen(
                     candidate,
                     searched.get(i).scoring().requirement(),
-                    stages.get(i).succession().breath().isPresent(),
+                    succession(i).breath().isPresent(),
                     !pistons.setEverything() || !set.contains(candidate.setting())));
         }
         List<Registration> settled = proposer.settled(chosen);
         List<ServiceProposal.OfVerse> verses = new ArrayList<>();
-        for (int i = 0; i < stages.size(); i++) {
+        for (int i = 0; i < searched.size(); i++) {
             Candidate candidate = chosen.get(i).candidate();
             boolean hasPiston = set.contains(candidate.setting());
             Optional<Candidate> before =
                     chosen.get(i).follows() ? Optional.of(chosen.get(i - 1).candidate()) : Optional.empty();
-            Step step = new Step(stages.get(i).succession(), before, hasPiston);
+            Step step = new Step(succession(i), before, hasPiston);
             Asked asked =
                     new Asked(plan, searched.get(i).place(), searched.get(i).scoring(), step);
             Proposal proposal = proposer.proposal(asked, candidate, settled.get(i), Optional.empty());

@@ -209,7 +209,8 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
 
         /** One box of a division that sounds moved by one position. */
         private Optional<Registration> box(Registration drawn) {
-            return IntStream.range(0, verse.locks().keepsBoxes() ? 0 : drawn.boxes().size())
+            return IntStream.range(
+                            0, verse.locks().keepsBoxes() ? 0 : drawn.boxes().size())
                     .filter(division -> organ.isEnclosed(division) && mayMove(division) && isHeard(drawn, division))
                     .filter(division -> mayTurn(drawn, division))
                     .mapToObj(division -> {

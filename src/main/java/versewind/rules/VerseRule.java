@@ -13,6 +13,7 @@ import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.sound.Balance;
@@ -103,49 +104,35 @@ public enum VerseRule implements PlanRule {
         public Optional<Breach> breach(InHymn hymn, int index) {
             Verse verse = hymn.verse(index);
             boolean isPlain = hymn.company(index).isCongregation()
+                    && verse.sungBy() != SungBy.DESCANT
                     && verse.kind() != VerseKind.LAST_VERSE
                     && hymn.company(index).mood().compareTo(Mood.PLAIN) <= 0
                     && verse.singing().compareTo(Singing.ORDINARY) <= 0;
-            IndexSet reeds = isPlain ? hymn.played(index).left().of(Offenders.CHORUS_REEDS) : IndexSet.EMPTY;
+            IndexSet reeds = isPlain ? reeds(hymn, index) : IndexSet.EMPTY;
             if (reeds.isEmpty()) {
                 return Optional.empty();
             }
             List<Registration> flues = flues(hymn, index, reeds);
-            Balance withoutReeds =
-                    hymn.estimate(verse.withRegistration(flues.get(0))).balance();
-            boolean isEnough = withoutReeds.verdict() == Verdict.LEADS && withoutReeds.isSure();
+            boolean isEnough = surelyLeads(hymn, index, flues.get(0));
+            String words = isEnough
+                    ? "{stops} [is|are] not needed: flues lead here."
+                    : "{stops} [comes|come] before flues that are left.";
             return isEnough || flues.size() > 1
-                    ? Optional.of(new Breach(
-                            List.of(),
-                            hymn.played(index)
-                                    .left()
-                                    .say(
-                                            isEnough
-                                                    ? "{stops} [is|are] not needed: flues lead here."
-                                                    : "{stops} [comes|come] before flues that are left.",
-                                            reeds),
-                            () -> flues.stream().map(drawn -> hymn.drawing(index, drawn))))
+                    ? Optional.of(ofReeds(hymn, index, words, reeds, flues))
                     : Optional.empty();
         }
+    },
 
-        /** What is drawn without the reeds, and with flues of the order one after another. */
-        private static List<Registration> flues(InHymn hymn, int index, IndexSet reeds) {
-            Verse verse = hymn.verse(index);
-            Registration drawn =
-                    verse.registration().withStops(verse.registration().stops().minus(reeds));
-            BuildingLine line = new BuildingLine(
-                    hymn.faults().organ(), verse.hands(), verse.locks().never().plus(reeds), drawn.stops());
-            List<Registration> all = new ArrayList<>(List.of(drawn));
-            for (BuildingLine.Addition each : line.additions()) {
-                boolean isFlue = each.step().compareTo(BuildingStep.PRINCIPALS_8_4) >= 0
-                        && each.step().compareTo(BuildingStep.ENCLOSED_REEDS) < 0;
-                Registration more = isFlue ? BuildingLine.with(drawn, each) : drawn;
-                if (!more.equals(drawn)) {
-                    all.add(more);
-                    drawn = more;
-                }
-            }
-            return all;
+    /** The words of a descant come through: no reeds where flues surely lead the people under it. */
+    DESCANT_COVERED("descant covered", 2) {
+        @Override
+        public Optional<Breach> breach(InHymn hymn, int index) {
+            IndexSet reeds = hymn.verse(index).sungBy() == SungBy.DESCANT ? reeds(hymn, index) : IndexSet.EMPTY;
+            List<Registration> flues = reeds.isEmpty() ? List.of() : flues(hymn, index, reeds);
+            return !flues.isEmpty() && surelyLeads(hymn, index, flues.get(0))
+                    ? Optional.of(ofReeds(
+                            hymn, index, "{stops} may cover the descant: flues lead without [it|them].", reeds, flues))
+                    : Optional.empty();
         }
     },
 
@@ -202,6 +189,42 @@ public enum VerseRule implements PlanRule {
     @Override
     public RuleHead head() {
         return head;
+    }
+
+    /** The chorus reeds that the hands sound. */
+    private static IndexSet reeds(InHymn hymn, int index) {
+        return hymn.played(index).left().of(Offenders.CHORUS_REEDS);
+    }
+
+    private static boolean surelyLeads(InHymn hymn, int index, Registration drawn) {
+        Balance balance =
+                hymn.estimate(hymn.verse(index).withRegistration(drawn)).balance();
+        return balance.verdict() == Verdict.LEADS && balance.isSure();
+    }
+
+    private static Breach ofReeds(InHymn hymn, int index, String words, IndexSet reeds, List<Registration> flues) {
+        return new Breach(List.of(), hymn.played(index).left().say(words, reeds), () -> flues.stream()
+                .map(drawn -> hymn.drawing(index, drawn)));
+    }
+
+    /** What is drawn without the reeds, and with flues of the order one after another. */
+    private static List<Registration> flues(InHymn hymn, int index, IndexSet reeds) {
+        Verse verse = hymn.verse(index);
+        Registration drawn =
+                verse.registration().withStops(verse.registration().stops().minus(reeds));
+        BuildingLine line = new BuildingLine(
+                hymn.faults().organ(), verse.hands(), verse.locks().never().plus(reeds), drawn.stops());
+        List<Registration> all = new ArrayList<>(List.of(drawn));
+        for (BuildingLine.Addition each : line.additions()) {
+            boolean isFlue = each.step().compareTo(BuildingStep.PRINCIPALS_8_4) >= 0
+                    && each.step().compareTo(BuildingStep.ENCLOSED_REEDS) < 0;
+            Registration more = isFlue ? BuildingLine.with(drawn, each) : drawn;
+            if (!more.equals(drawn)) {
+                all.add(more);
+                drawn = more;
+            }
+        }
+        return all;
     }
 
     /** Index of the verse that an introduction is compared with. */

@@ -87,7 +87,8 @@ class KeptPlayingTest {
     @MethodSource("organs")
     void swell_boxes_that_are_kept_stay_as_they_are(String organ) {
         ProposalTrial console = ProposalTrial.shipped(organ);
-        List<BoxPosition> quarter = Collections.nCopies(console.organ().divisions().size(), BoxPosition.QUARTER);
+        List<BoxPosition> quarter =
+                Collections.nCopies(console.organ().divisions().size(), BoxPosition.QUARTER);
         List<BoxPosition> kept = IntStream.range(0, quarter.size())
                 .mapToObj(division -> console.organ().divisions().get(division).isEnclosed()
                         ? quarter.get(division)
@@ -102,7 +103,7 @@ class KeptPlayingTest {
                         .toArray(Verse[]::new));
 
         assertThat(all(console, plan))
-                .allSatisfy(proposal ->
-                        assertThat(proposal.registration().boxes()).isEqualTo(kept));
+                .allSatisfy(
+                        proposal -> assertThat(proposal.registration().boxes()).isEqualTo(kept));
     }
 }

@@ -18,12 +18,14 @@ import versewind.plan.Locks;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
+import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.rules.Advice;
 import versewind.rules.ChangeRule;
 import versewind.rules.Finding;
 import versewind.rules.Severity;
+import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
@@ -161,5 +163,20 @@ class ServiceTest {
         assertThat(proposal.unsearched()).isEqualTo(2);
         assertThat(proposal.verses()).hasSize(2);
         assertThat(proposal.on(plan).hymns().get(0).verses().get(3)).isEqualTo(verse);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"little-corvening", "foundlings-chapel", "harlan-falls", "st-tethwin", "ostmere-cathedral"})
+    void the_changes_fit_in_the_breath_with_a_verse_that_may_be_left_out_and_without_it(String organ) {
+        ProposalTrial console = ProposalTrial.shipped(organ);
+        Verse festal = console.verse(Mode.CONGREGATION, Mood.FESTAL).withSinging(Singing.STRONG);
+        Verse choir = console.verse(Mode.SMALL_CHOIR, Mood.GENTLE);
+        Plan plan = ProposalTrial.plan(150, choir, choir, festal.withOptional(true), choir, festal);
+        Plan drawn =
+                console.proposer().forService(plan, SearchProgress.PATIENT).on(plan);
+
+        assertThat(Advice.on(OrganSound.open(console.organ())).findings(drawn))
+                .extracting(Finding::rule)
+                .doesNotContain(ChangeRule.TOO_MANY_MOVES);
     }
 }

@@ -22,6 +22,7 @@ import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 
@@ -134,6 +135,12 @@ final class PlanCases {
                         "Great: Trumpet 8 is not needed: flues lead here.",
                         "Push in Great: Trumpet 8.",
                         great(EIGHT, FOUR, TWO, "Great: Mixture IV", "Great: Trumpet 8")),
+                breaks(
+                        VerseRule.DESCANT_COVERED,
+                        "Great: Trumpet 8 may cover the descant: flues lead without it.",
+                        "Push in Great: Trumpet 8.",
+                        great(EIGHT, FOUR, TWO, "Great: Mixture IV", "Great: Trumpet 8")
+                                .withSungBy(SungBy.DESCANT)),
                 breaks(
                         VerseRule.PEDAL_BOOMS,
                         "The pedal booms: its stops make N % of the loudness.",
@@ -276,6 +283,9 @@ final class PlanCases {
                 keeps(
                         VerseRule.REED_NOT_NEEDED,
                         strong(great(EIGHT, FOUR, TWO, "Great: Mixture IV", "Great: Trumpet 8"))),
+                keeps(
+                        VerseRule.DESCANT_COVERED,
+                        great(EIGHT, FOUR, TWO, "Great: Mixture IV").withSungBy(SungBy.DESCANT)),
                 keeps(
                         VerseRule.PEDAL_BOOMS,
                         CATHEDRAL.withPedal(

@@ -3,9 +3,9 @@ package versewind.screen.plan;
 import java.util.List;
 import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
+import versewind.organ.Division;
 import versewind.plan.Hymn;
 import versewind.plan.Locks;
-import versewind.organ.Division;
 import versewind.plan.Locks.Kept;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
@@ -79,13 +79,15 @@ final class LockCommands {
         Kept next =
                 switch (verse.locks().kept()) {
                     case NOTHING -> Kept.HANDS_AND_FEET;
-                    case HANDS_AND_FEET -> work.instrument().divisions().stream().anyMatch(Division::isEnclosed) ? Kept.HANDS_FEET_AND_BOXES : Kept.NOTHING;
+                    case HANDS_AND_FEET ->
+                        work.instrument().divisions().stream().anyMatch(Division::isEnclosed)
+                                ? Kept.HANDS_FEET_AND_BOXES
+                                : Kept.NOTHING;
                     case HANDS_FEET_AND_BOXES -> Kept.BOXES;
                     case BOXES -> Kept.NOTHING;
                 };
-        String playing = verse.locks().keeping(next).keepsHands()
-                ? ": " + Wording.hands(work.instrument(), verse.hands())
-                : "";
+        String playing =
+                verse.locks().keeping(next).keepsHands() ? ": " + Wording.hands(work.instrument(), verse.hands()) : "";
         return PlanChanges.change(state, work, verse.withLocks(verse.locks().keeping(next)))
                 .says(
                         next == Kept.NOTHING

@@ -97,7 +97,10 @@ public record PlanScreen() implements Screen {
                     verse((s, work, verse) -> s.open(VerseForm.of(work, verse, VerseForm.PEOPLE))))
             .heading("Hands and feet")
             .key("h", "next layout of hands and feet", verse(PlayingCommands::nextLayout))
-            .key("H", "keep hands and feet, the swell boxes, both or neither in proposals", verse(LockCommands::keepPlaying))
+            .key(
+                    "H",
+                    "keep hands and feet, the swell boxes, both or neither in proposals",
+                    verse(LockCommands::keepPlaying))
             .key("r", "move the right hand to the next manual", verse(PlayingCommands::moveRightHand))
             .key("l", "move the left hand to the next manual", verse(PlayingCommands::moveLeftHand))
             .heading("Verses")

@@ -66,7 +66,9 @@ public final class UsualLine {
                 && !stops.meets(verse.locks().never())
                 && (!verse.locks().keepsHands() || usual.hands().equals(verse.hands()))
                 && (!verse.locks().keepsBoxes()
-                        || usual.registration().boxes().equals(verse.registration().boxes()))
+                        || usual.registration()
+                                .boxes()
+                                .equals(verse.registration().boxes()))
                 && work.plan().heading().player().plays(usual.hands().layout());
     }
 }
