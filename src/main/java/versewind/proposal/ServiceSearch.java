@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import versewind.organ.Knobs;
 import versewind.organ.Registration;
@@ -100,14 +102,16 @@ final class ServiceSearch {
                     chain.get(i).place(),
                     stages.get(i).candidates().get(best.candidates().get(i)));
         }
+        int most = pistons.owned().size() + pistons.free();
+        Predicate<Candidate> mayBeSet = candidate -> set.contains(candidate.setting()) || set.size() < most;
         for (int i = 0; i < searched.size(); i++) {
             if (!chosen.containsKey(searched.get(i).place())) {
-                boolean mayBeSet = set.size() < pistons.owned().size() + pistons.free();
-                Candidate between = between(i, chosen, set, mayBeSet);
-                chosen.put(searched.get(i).place(), between);
-                if (mayBeSet && i > 0 && succession(i).breath().isPresent() && isLate(i, chosen)) {
-                    set.add(between.setting());
-                }
+                chosen.put(searched.get(i).place(), between(i, chosen, mayBeSet));
+            }
+        }
+        for (int i = 1; i < searched.size() && set.size() < most; i++) {
+            if (isLate(i, chosen)) {
+                set.add(chosen.get(searched.get(i).place()).setting());
             }
         }
         double greedyCost = optimizer.greedy().cost();
@@ -122,9 +126,8 @@ final class ServiceSearch {
                         .before(to.place().verse())
                         .contains(from.place().verse());
         return follows
-                ? successions.computeIfAbsent(
-                        List.of(from.place(), to.place()),
-                        pair -> proposer.requirements().succession(plan, from.place(), to.place()))
+                ? successions.computeIfAbsent(List.of(from.place(), to.place()), pair -> proposer.requirements()
+                        .succession(plan, from.place(), to.place()))
                 : Succession.NONE;
     }
 
@@ -133,32 +136,23 @@ final class ServiceSearch {
     }
 
     /** What goes best between the verse before and the next one that is chosen. */
-    private Candidate between(int index, Map<VersePlace, Candidate> chosen, Set<Knobs> set, boolean mayBeSet) {
+    private Candidate between(int index, Map<VersePlace, Candidate> chosen, Predicate<Candidate> mayBeSet) {
         Searched here = searched.get(index);
+        Optional<Searched> before = searched.subList(0, index).stream().reduce((one, other) -> other);
         Optional<Searched> next = searched.subList(index + 1, searched.size()).stream()
                 .filter(each -> chosen.containsKey(each.place()))
                 .findFirst();
-        return candidates(here).stream()
-                .min(Comparator.comparingDouble(each -> each.points()
-                        + (index == 0
-                                ? 0
-                                : cost(
-                                        succession(index),
-                                        chosen.get(searched.get(index - 1).place()),
-                                        each,
-                                        mayBeSet || set.contains(each.setting())))
-                        + next.map(to -> cost(
-                                        succession(here, to),
-                                        each,
-                                        chosen.get(to.place()),
-                                        set.contains(chosen.get(to.place()).setting())))
-                                .orElse(0.0)))
-                .orElseThrow();
+        ToDoubleFunction<Candidate> cost = each -> each.points()
+                + before.map(from -> cost(succession(from, here), chosen.get(from.place()), each, mayBeSet))
+                        .orElse(0.0)
+                + next.map(to -> cost(succession(here, to), each, chosen.get(to.place()), mayBeSet))
+                        .orElse(0.0);
+        return candidates(here).stream().min(Comparator.comparingDouble(cost)).orElseThrow();
     }
 
-    private static double cost(Succession succession, Candidate from, Candidate to, boolean hasPiston) {
+    private static double cost(Succession succession, Candidate from, Candidate to, Predicate<Candidate> mayBeSet) {
         Succession.Cost cost = succession.cost(from, to);
-        return cost.standing() + (hasPiston ? cost.byPiston() : cost.byHand());
+        return cost.standing() + (mayBeSet.test(to) ? cost.byPiston() : cost.byHand());
     }
 
     /** Whether the change from the verse before is too much for the hands. */

@@ -172,8 +172,7 @@ class ServiceTest {
         Verse festal = console.verse(Mode.CONGREGATION, Mood.FESTAL).withSinging(Singing.STRONG);
         Verse choir = console.verse(Mode.SMALL_CHOIR, Mood.GENTLE);
         Plan plan = ProposalTrial.plan(150, choir, choir, festal.withOptional(true), choir, festal);
-        Plan drawn =
-                console.proposer().forService(plan, SearchProgress.PATIENT).on(plan);
+        Plan drawn = console.proposer().forService(plan, SearchProgress.PATIENT).on(plan);
 
         assertThat(Advice.on(OrganSound.open(console.organ())).findings(drawn))
                 .extracting(Finding::rule)
