@@ -103,7 +103,12 @@ public final class ReadingDesign {
 
         /** What it is good for, a sentence. */
         public String gain() {
-            String less = "It would narrow the uncertainty by " + Math.round(100 * (1 - afterDb / beforeDb)) + "%";
+            long from = Math.round(beforeDb);
+            long to = Math.round(afterDb);
+            String less = "It would narrow the uncertainty "
+                    + (from == to
+                            ? "by " + Math.round(100 * (1 - afterDb / beforeDb)) + "%"
+                            : "from " + from + " to " + to + " dB");
             if (beforeOdds.isEmpty() || afterOdds.isEmpty()) {
                 return less + ".";
             }

@@ -47,12 +47,12 @@ record CalibrationReport(
             readings(page, fit.get().judged());
             found(page, fit.get());
         } else {
-            page.paragraph(
-                    known.all().isEmpty()
-                            ? "Not calibrated yet: every level is an estimate from the stop list, ±6 dB or more. What"
-                                    + " you usually draw tells much without a meter: see versewind help usual."
-                            : "Not calibrated yet: every level is an estimate from the stop list and from what you"
-                                    + " said of " + known.all().size() + " registrations.");
+            page.paragraph("Not calibrated yet: every level is an estimate from the stop list"
+                    + switch (known.all().size()) {
+                        case 0 -> ". What you usually draw tells much without a meter: see versewind help usual.";
+                        case 1 -> " and from what you said of one registration.";
+                        default -> " and from what you said of " + known.all().size() + " registrations.";
+                    });
         }
         if (!next.isEmpty()) {
             next(page);

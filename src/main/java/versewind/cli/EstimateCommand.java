@@ -146,6 +146,9 @@ final class EstimateCommand {
         private String singing() {
             String how = ", " + assessed.verse().singing().word();
             int singers = assessed.estimate().singers();
+            if (!assessed.verse().isPlayed()) {
+                return "unaccompanied" + how;
+            }
             return switch (assessed.verse().mode()) {
                 case CONGREGATION -> "congregation" + how + "; " + singers + " of " + people + " sing";
                 case SMALL_CHOIR -> "small choir of " + singers + how + "; " + people + " listening";

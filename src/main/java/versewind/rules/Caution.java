@@ -84,8 +84,8 @@ public final class Caution {
 
     private static String timed(Room.MeasuredTimes times) {
         String octaves = times.octaveS().keySet().stream().map(String::valueOf).collect(Collectors.joining(", "));
-        return "Reverberation: timed at " + octaves + " Hz; the other octaves are estimated from that, from the air"
-                + (times.surfaces().isPresent() ? ", and from the surfaces." : ".");
+        return "Reverberation: timed at " + octaves + " Hz; the other octaves are estimated from that"
+                + (times.surfaces().isPresent() ? ", from the air and from the surfaces." : " and from the air.");
     }
 
     /**

@@ -62,12 +62,13 @@ public enum VerseRule implements PlanRule {
 
     /**
      * An introduction is of the world of its verse: not so soft that the verse comes as a shock. A melody soloed out
-     * may be softer than a playover.
+     * may be softer than a playover, and what leads to a soloist as soft as it likes.
      */
     INTRODUCTION_ELSEWHERE("introduction in another world", 2) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
             return introduced(hymn, index)
+                    .filter(next -> hymn.verse(next).mode() != Mode.SOLO_VOICE)
                     .filter(next -> -louderDb(hymn, index, next) > softestDb(hymn.verse(index)))
                     .map(next -> ofIntroduction(
                             hymn,

@@ -13,7 +13,7 @@ import versewind.plan.SungBy;
  *
  * <p>One voice: the spectrum of speech at 1 m of ANSI S3.5, its octaves spread evenly over their thirds, plus 8 dB to
  * make it a sound power. Gentle singing has the effort "normal", ordinary "raised", strong midway between raised and
- * "loud", full voice "loud". A trained soloist has half a step more effort and 4 dB more power. N voices have N times
+ * "loud", full voice "loud". A trained soloist has half a step more effort and 10 dB more power. N voices have N times
  * the power.
  *
  * <p>Of those present 8 in 10 sing, or as many as the plan says. A treble has 3 dB less power. At a seat among N
@@ -22,7 +22,9 @@ import versewind.plan.SungBy;
  *
  * <p>Range: within 4 dB (an estimate). No published level of hymn singing a person was found.
  *
- * <p>Source: {@code voices.csv}, spectra of ANSI S3.5-1997; levels of singing are an estimate.
+ * <p>Source: {@code voices.csv}, spectra of ANSI S3.5-1997; levels of singing are an estimate. That of a soloist lies
+ * within what is published: the strongest third octave of trained singers reaches 95 dB at 1 m, of untrained ones 80
+ * dB (Hunter and Titze, J. Singing 61 (2005), as quoted elsewhere).
  *
  * <p>Checked against: {@code SingersTest}.
  */
@@ -35,7 +37,7 @@ final class Singers {
     private static final double SINGERS_PER_M2 = 1.1;
     private static final double NEAREST_M = 0.7;
     private static final double TRAINED_EFFORT = 0.5;
-    private static final double TRAINED_DB = 4;
+    private static final double TRAINED_DB = 10;
     private static final double TREBLE_DB = -3;
     private static final double THIRD_OF_OCTAVE_DB = ThirdOctaves.powerToDb(3);
     private static final int FIRST_OCTAVE = 2;

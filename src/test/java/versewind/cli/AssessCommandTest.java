@@ -151,7 +151,7 @@ class AssessCommandTest {
         Reply reply = typedIn(folder, StandardCharsets.UTF_8, "assess", "odd");
 
         assertThat(reply.results())
-                .contains("Reverberation: timed at 500, 1000 Hz; the other octaves are estimated from that,");
+                .contains("Reverberation: timed at 500, 1000 Hz; the other octaves are estimated from that");
     }
 
     @Test

@@ -92,7 +92,10 @@ class KnownSituationsTest {
     @CsvSource({
         "CLEAR, SWELL, " + SWELL_8_4 + " + Swell closed",
         "CLEAR, SWELL, Swell: Gedackt 8",
+        "CLEAR, SWELL, Swell: Gedackt 8 + Swell: Flute 4",
+        "CLEAR, GREAT, Great: Stopped Flute 8",
         "CLEAR, SWELL, Swell: Gedackt 8 + Swell: Flute 4 + Swell closed",
+        "COVERED, SWELL, " + SWELL_8_4,
         "COVERED, GREAT, " + GREAT_8_4
     })
     void a_soloist_is_heard_or_covered(Verdict verdict, String manual, String drawn) {

@@ -51,11 +51,11 @@ class SingersTest {
     }
 
     @Test
-    void a_soloist_who_sings_strongly_is_4_dB_above_loud() {
+    void a_soloist_who_sings_strongly_is_10_dB_above_loud() {
         double[] loud = voice(Singing.FULL_VOICE);
         double[] soloist = soloist(Singing.STRONG);
         for (int band = 0; band < ThirdOctaves.COUNT; band++) {
-            assertThat(soloist[band]).isCloseTo(loud[band] * ThirdOctaves.dbToPower(4), within(1e-6 * loud[band]));
+            assertThat(soloist[band]).isCloseTo(loud[band] * ThirdOctaves.dbToPower(10), within(1e-6 * loud[band]));
         }
     }
 
