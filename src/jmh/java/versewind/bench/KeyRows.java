@@ -19,6 +19,7 @@ import versewind.store.OpenPlan;
 final class KeyRows {
 
     private static final int QUIET_MS = 400;
+    private static final int QUIET_KEY_MS = 12;
     private static final int IDLE_S = 60;
     private static final int KEYS = 300;
     private static final int ROUND_TRIP_MS = 200;
@@ -59,8 +60,11 @@ final class KeyRows {
                 editor.type(step.typed());
                 row(step.what(), reference, i + 1, editor.bytesUntilQuiet(QUIET_MS), step.goal(), step.limit());
             }
-            editor.type("\033[H");
-            editor.bytesUntilQuiet(QUIET_MS);
+            // to the first stop, then the sentence that there is none before it, then nothing new
+            for (int i = 0; i < 2; i++) {
+                editor.type("\033[H");
+                editor.bytesUntilQuiet(QUIET_MS);
+            }
             editor.type("\033[H");
             table.row(
                     "bytes of a key that changes nothing",
@@ -149,20 +153,39 @@ final class KeyRows {
 
     private void latency(String what, String goal, int keys, int warming) throws IOException, InterruptedException {
         Times times = new Times();
-        try (Session editor = programs.editor(Programs.LARGE)) {
+        Times echo = new Times();
+        double cpuMs;
+        // what the terminal takes there and back, and how busy the machine is, is seen from a program that only echoes
+        try (Session editor = programs.editor(Programs.LARGE);
+                Session cat = Session.of(programs.scratch(), List.of("sh", "-c", "stty raw -echo; exec cat"))) {
             editor.msUntil("help");
             editor.bytesUntilQuiet(3 * QUIET_MS);
             String[] typed = {" ", "\033[B", " ", "n"};
-            for (int i = 0; i < warming + keys; i++) {
-                long start = System.nanoTime();
+            for (int i = 0; i < warming; i++) {
                 editor.type(typed[i % typed.length]);
-                int bytes = editor.bytesUntilQuiet(8);
-                if (i >= warming && bytes > 0) {
-                    times.add((editor.lastNs() - start) / 1e6);
-                }
+                editor.bytesUntilQuiet(QUIET_KEY_MS);
             }
+            double before = editor.cpuMs();
+            for (int i = 0; i < keys; i++) {
+                key(editor, typed[i % typed.length], times);
+                key(cat, "x", echo);
+            }
+            cpuMs = (editor.cpuMs() - before) / keys;
         }
-        table.row(what, "", String.format("%s, 99 %% %.1f", times, times.quantile(0.99)), goal, "");
+        table.row(
+                what,
+                "an echo " + echo,
+                String.format("%s, 99 %% %.1f, CPU %.1f", times, times.quantile(0.99), cpuMs),
+                goal,
+                "");
+    }
+
+    private static void key(Session session, String typed, Times times) throws IOException {
+        long start = System.nanoTime();
+        session.type(typed);
+        if (session.bytesUntilQuiet(QUIET_KEY_MS) > 0) {
+            times.add((session.lastNs() - start) / 1e6);
+        }
     }
 
     /** Keys typed ahead over a line that delays and now and then sends again. */
@@ -182,7 +205,7 @@ final class KeyRows {
             }
             for (long arrives : arrivals) {
                 TimeUnit.NANOSECONDS.sleep(arrives - System.nanoTime());
-                editor.type("\033[B");
+                editor.type(" ");
             }
             editor.bytesUntilQuiet(QUIET_MS);
             double ms = (editor.lastNs() - typed) / 1e6 + ROUND_TRIP_MS / 2.0;

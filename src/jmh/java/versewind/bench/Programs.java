@@ -99,7 +99,7 @@ final class Programs {
     Session editor(Path library, String... arguments) throws IOException {
         try (Stream<Path> plans = Files.list(library.resolve("plans"))) {
             // a session that was ended left its work there, and the next would ask about it
-            for (Path kept : plans.filter(file -> file.toString().endsWith(".unsaved.json"))
+            for (Path kept : plans.filter(file -> file.getFileName().toString().startsWith("."))
                     .toList()) {
                 Files.delete(kept);
             }

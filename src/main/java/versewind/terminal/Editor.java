@@ -69,7 +69,8 @@ public final class Editor {
     public static void runDesk(Library library, OpenPlan plan, LocalDate today, Place place)
             throws NoTerminalException {
         run(library, today, place, Optional.empty(), editor -> {
-            editor.open(plan);
+            editor.settle(editor.outside.read(plan));
+            editor.settle(editor.outside.begun(plan));
             editor.settle(Update.desk(editor.state));
         });
     }
@@ -92,20 +93,17 @@ public final class Editor {
 
     private void start(Optional<OpenPlan> plan) {
         if (plan.isPresent()) {
-            open(plan.get());
+            settle(outside.read(plan.get()));
+            display.paint(View.paint(state, Frame.Extent.AT_ONCE));
+            settle(outside.begun(plan.get()));
         } else {
             settle(Update.start(state));
             display.next(FIRST_PLANS).ifPresent(input -> settle(Update.step(state, input)));
         }
     }
 
-    private void open(OpenPlan plan) {
-        outside.opened(plan).forEach(input -> settle(Update.step(state, input)));
-    }
-
     private void loop(Consumer<Editor> start) {
         start.accept(this);
-        display.paint(View.paint(state, Frame.Extent.AT_ONCE));
         display.paint(View.paint(state));
         rehearse();
         while (!outside.hasEnded()) {
@@ -147,6 +145,10 @@ public final class Editor {
             seen = Update.step(seen, new Event.Press(key)).state();
             View.paint(seen);
         }
+    }
+
+    private void settle(List<Event> events) {
+        events.forEach(event -> settle(Update.step(state, event)));
     }
 
     /** Does the effects of a step, and those of what comes of them. */

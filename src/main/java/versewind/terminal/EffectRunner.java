@@ -72,9 +72,14 @@ final class EffectRunner implements Effects {
         }
     }
 
-    /** A plan that has been read becomes the one that is worked on. */
-    List<Event> opened(OpenPlan file) {
-        return planning.opened(file);
+    /** A plan that has been read becomes the one that is worked on, and can be painted. */
+    List<Event> read(OpenPlan file) {
+        return planning.read(file);
+    }
+
+    /** What must follow before it is worked on. */
+    List<Event> begun(OpenPlan file) {
+        return planning.begun(file);
     }
 
     @Override

@@ -56,6 +56,13 @@ final class Planning {
 
     /** A plan that has been read becomes the one that is worked on. */
     List<Event> opened(OpenPlan file) {
+        List<Event> inputs = new ArrayList<>(read(file));
+        inputs.addAll(begun(file));
+        return inputs;
+    }
+
+    /** As above, but without its journal: {@link #begun} is to follow before the first edit. */
+    List<Event> read(OpenPlan file) {
         CalibratedOrgan organ;
         try {
             organ = file.organ().calibrated();
@@ -66,7 +73,6 @@ final class Planning {
         open = Optional.of(file);
         offered = file.draft();
         steps = Optional.of(Undo.of(file.plan()));
-        List<Presence> others = journal.begin(file);
         Optional<Plan> draft = file.draft()
                 .flatMap(each -> each instanceof Autosave.Kept kept ? Optional.of(kept.plan()) : Optional.empty());
         List<Event> inputs = new ArrayList<>();
@@ -78,10 +84,16 @@ final class Planning {
                         + unreadable.why().getMessage()));
             }
         });
-        others.stream()
-                .findFirst()
-                .ifPresent(other -> inputs.add(new Event.Failed("Take care: " + other.sentence() + ".")));
         return inputs;
+    }
+
+    /** Begins the journal of the plan that was read, and says who else has it open. */
+    List<Event> begun(OpenPlan file) {
+        List<Presence> others = open.filter(file::equals).map(journal::begin).orElse(List.of());
+        return others.stream()
+                .limit(1)
+                .<Event>map(other -> new Event.Failed("Take care: " + other.sentence() + "."))
+                .toList();
     }
 
     /** A new plan, which becomes the one that is worked on. */

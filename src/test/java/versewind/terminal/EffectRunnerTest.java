@@ -16,6 +16,7 @@ import versewind.screen.state.Event;
 import versewind.sheet.SheetHtml;
 import versewind.store.BadFile;
 import versewind.store.Library;
+import versewind.store.OpenPlan;
 
 class EffectRunnerTest {
 
@@ -34,7 +35,9 @@ class EffectRunnerTest {
                 Browsing browsing = new Browsing(library, told -> {});
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
             EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, () -> {});
-            outside.opened(library.openPlan("wedding"));
+            OpenPlan wedding = library.openPlan("wedding");
+            outside.read(wedding);
+            outside.begun(wedding);
             return outside.writeSheet("wedding.html", html, SheetHtml.MADE_BY);
         }
     }
