@@ -206,6 +206,8 @@ class FormsTest {
     @Test
     void a_day_may_be_said_from_today() {
         assertThat(fill("S", 1, "next Sunday").plan().heading().date()).contains(Desk.TODAY.plusDays(6));
+        assertThat(fill("S", 1, "29 Nov").plan().heading().date()).contains(LocalDate.of(2026, 11, 29));
+        assertThat(fill("S", 1, "2 Feb").plan().heading().date()).contains(LocalDate.of(2027, 2, 2));
     }
 
     @Test

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.plan.ChurchYear;
 import versewind.plan.NearDay;
 import versewind.plan.Plan;
@@ -68,15 +70,32 @@ public final class ServiceForm {
 
     private static ServiceHeading heading(State state, FormBox form, RowForm<Plan> row) {
         title(form);
-        FormBox dated = NearDay.of(form.text(DATE), state.today())
-                .map(day -> form.with(DATE, day.toString()))
-                .orElse(form);
-        return row.typed(dated).heading();
+        Optional<LocalDate> day =
+                NearDay.of(form.text(DATE), state.today()).or(() -> nextOf(form.text(DATE), state.today()));
+        return row.typed(day.map(each -> form.with(DATE, each.toString())).orElse(form))
+                .heading();
+    }
+
+    /** A day typed without its year, "29 Nov": the first from today on. */
+    private static Optional<LocalDate> nextOf(String typed, LocalDate today) {
+        return IntStream.range(0, 2)
+                .mapToObj(years -> typed.strip() + " " + (today.getYear() + years))
+                .flatMap(ServiceForm::parsed)
+                .filter(day -> !day.isBefore(today))
+                .findFirst();
+    }
+
+    private static Stream<LocalDate> parsed(String typed) {
+        try {
+            return ServiceFields.DATE.parse(typed).stream();
+        } catch (Refused notADay) {
+            return Stream.empty();
+        }
     }
 
     /** The day and what it is in the church's year, once it can be read. */
     private static String dayOrHint(String typed, LocalDate today) {
-        Optional<LocalDate> near = NearDay.of(typed, today);
+        Optional<LocalDate> near = NearDay.of(typed, today).or(() -> nextOf(typed, today));
         try {
             return (near.isPresent() ? near : ServiceFields.DATE.parse(typed))
                     .map(day -> ShortWords.day(day)
