@@ -129,10 +129,8 @@ public final class BandAudibility {
 
     private void judge() {
         System.arraycopy(noisePower, 0, maskingPower, 0, bands);
-        switch (procedure.masking()) {
-            case WITHIN_BAND -> {}
-            case UPWARD_FROM_CENTRES -> spreadFromCentres();
-            case UPWARD_FROM_EDGES -> spreadFromEdges();
+        if (procedure.masking() != AudibilityProcedure.Masking.WITHIN_BAND) {
+            spread();
         }
         for (int band = 0; band < bands; band++) {
             audibility[band] = share(targetPower[band] / Math.max(maskingPower[band], internalPower[band]));
@@ -152,7 +150,8 @@ public final class BandAudibility {
         return Math.max(noisePower[band], targetPower[band] * SELF_MASKING);
     }
 
-    private void spreadFromCentres() {
+    /** Adds to every band what the bands below it mask there. */
+    private void spread() {
         maskingPower[0] = maskerPower(0);
         for (int masker = 0; masker < bands - 1; masker++) {
             double power = maskerPower(masker);
@@ -160,29 +159,29 @@ public final class BandAudibility {
             if (levelDb < NO_MASKING_DB) {
                 continue;
             }
-            double exponent = EXPONENT * (-80 + 0.6 * (levelDb + frequencyDb[masker] - 6.353));
-            raiseFrequencies(exponent);
-            double start = power * Math.exp(exponent * LN_0_89) / raised[masker];
-            for (int band = masker + 1; band < bands; band++) {
-                maskingPower[band] += start * raised[band];
+            switch (procedure.masking()) {
+                case WITHIN_BAND -> {}
+                case UPWARD_FROM_CENTRES -> spreadFromCentre(masker, power, levelDb);
+                case UPWARD_FROM_EDGES -> spreadFromEdge(masker, power, levelDb);
             }
         }
     }
 
-    private void spreadFromEdges() {
-        maskingPower[0] = maskerPower(0);
-        for (int masker = 0; masker < bands - 1; masker++) {
-            double power = maskerPower(masker);
-            double levelDb = ThirdOctaves.powerToDb(power);
-            if (levelDb < NO_MASKING_DB) {
-                continue;
-            }
-            double edgeHz = procedure.upperEdgeHz(masker);
-            double bandwidthDb = ThirdOctaves.powerToDb(edgeHz - procedure.lowerEdgeHz(masker));
-            double exponent = EXPONENT * (-80 + 0.6 * (levelDb + bandwidthDb));
-            for (int band = masker + 1; band < bands; band++) {
-                maskingPower[band] += power * Math.pow(procedure.centreHz(band) / edgeHz, exponent);
-            }
+    private void spreadFromCentre(int masker, double power, double levelDb) {
+        double exponent = EXPONENT * (-80 + 0.6 * (levelDb + frequencyDb[masker] - 6.353));
+        raiseFrequencies(exponent);
+        double start = power * Math.exp(exponent * LN_0_89) / raised[masker];
+        for (int band = masker + 1; band < bands; band++) {
+            maskingPower[band] += start * raised[band];
+        }
+    }
+
+    private void spreadFromEdge(int masker, double power, double levelDb) {
+        double edgeHz = procedure.upperEdgeHz(masker);
+        double bandwidthDb = ThirdOctaves.powerToDb(edgeHz - procedure.lowerEdgeHz(masker));
+        double exponent = EXPONENT * (-80 + 0.6 * (levelDb + bandwidthDb));
+        for (int band = masker + 1; band < bands; band++) {
+            maskingPower[band] += power * Math.pow(procedure.centreHz(band) / edgeHz, exponent);
         }
     }
 

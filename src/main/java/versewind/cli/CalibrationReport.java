@@ -90,11 +90,8 @@ record CalibrationReport(
                 .orElseThrow();
         Fit.Judged worst = judged.get(farthest);
         if (worst.isOutlier()) {
-            page.paragraph("Reading " + (farthest + 1) + " does not fit the others: it is "
-                    + LevelText.whole(Math.abs(worst.distanceSds()))
-                    + " standard deviations away from what they predict. Was something else drawn, or a door open? Use"
-                    + " --leave-out "
-                    + (farthest + 1) + " to ignore it.");
+            page.paragraph("Reading " + (farthest + 1) + " does not fit the others. Was something else drawn, or a door"
+                    + " open? Use --leave-out " + (farthest + 1) + " to ignore it.");
         }
     }
 

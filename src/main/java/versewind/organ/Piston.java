@@ -37,11 +37,6 @@ public record Piston(int level, OptionalInt division, int number) {
         return (level == 1 ? "" : level + "/") + label(organ);
     }
 
-    /** On the same knob, whatever the memory level. */
-    public boolean isOnSameKnob(Piston other) {
-        return division.equals(other.division) && number == other.number;
-    }
-
     /**
      * The knobs that it sets: of a divisional the stops and tremulants of its division, and its couplers where the
      * organ's divisionals set them.

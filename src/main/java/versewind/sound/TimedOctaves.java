@@ -18,7 +18,8 @@ import versewind.organ.Room;
  * <p>Range: within 1 dB of level in a measured octave (an estimate), within 2 dB in others (Carvalho, 41 churches,
  * 1995).
  *
- * <p>Source: Sabine with air, EN 12354-6:2003, 4; the interpolation is an estimate.
+ * <p>Source: Sabine with air, EN 12354-6:2003, 4, clause number from memory; the interpolation is an
+ * estimate.
  *
  * <p>Checked against: {@code TimedOctavesTest}.
  */
