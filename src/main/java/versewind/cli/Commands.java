@@ -67,8 +67,7 @@ public final class Commands {
     /** Runs the editor. */
     Reply edit(Optional<String> plan) throws BadFile, NotationException, NoTerminalException {
         Optional<OpenPlan> open = plan.isPresent() ? Optional.of(named(plan.get())) : Optional.empty();
-        Editor.run(library(), open, environment.today(), place);
-        return Reply.good("");
+        return new Reply(Editor.run(library(), open, environment.today(), place), "", "");
     }
 
     /** The plan with this name; a name close to a subcommand is taken for a typing error. */
@@ -94,8 +93,7 @@ public final class Commands {
 
     /** Runs the desk. */
     Reply desk(String plan) throws BadFile, NotationException, NoTerminalException {
-        Editor.runDesk(library(), library().openPlan(plan), environment.today(), place);
-        return Reply.good("");
+        return new Reply(Editor.runDesk(library(), library().openPlan(plan), environment.today(), place), "", "");
     }
 
     /** The plan that an operand names: a file, a name among the plans, or "-" for the standard input. */

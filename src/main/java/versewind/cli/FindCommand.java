@@ -1,20 +1,27 @@
 package versewind.cli;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import versewind.organ.Instrument;
 import versewind.organ.NotationException;
 import versewind.organ.Quoted;
 import versewind.organ.RegistrationText;
+import versewind.plan.HandsAndFeet;
 import versewind.plan.Hymn;
 import versewind.plan.Occurrence;
 import versewind.plan.Plan;
 import versewind.plan.Sought;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
+import versewind.plan.VerseKind;
 import versewind.sheet.Wording;
 import versewind.store.BadFile;
+import versewind.store.InstrumentEntry;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
 import versewind.store.PlanEntry;
@@ -23,6 +30,7 @@ import versewind.store.PlanEntry;
 final class FindCommand {
 
     private static final int LABEL = 7;
+    private static final int MOST_FOUND = 500;
 
     private FindCommand() {}
 
@@ -48,9 +56,21 @@ final class FindCommand {
         Library library = commands.library();
         StringBuilder words = new StringBuilder();
         List<InPlan> found = new ArrayList<>();
-        for (PlanEntry entry : library.catalogue().read()) {
+        Filter filter = Filter.of(library, sought);
+        List<PlanEntry> entries = library.catalogue().read().stream()
+                .sorted(ListCommand.LATEST_FIRST)
+                .toList();
+        for (PlanEntry entry : entries) {
+            if (found.size() == MOST_FOUND) {
+                words.append(Reply.line("Only the latest " + MOST_FOUND + " services are shown. Add another word."));
+                break;
+            }
             try {
-                OpenPlan open = library.openPlan(entry.file().path());
+                Optional<OpenPlan> wanted = library.readPlan(entry.file().path(), text -> filter.mayMatch(entry, text));
+                if (wanted.isEmpty()) {
+                    continue;
+                }
+                OpenPlan open = wanted.get();
                 List<Occurrence> here = Occurrence.in(open.plan(), open.instrument(), sought);
                 if (!here.isEmpty()) {
                     found.add(new InPlan(entry, open.plan(), open.instrument(), here));
@@ -59,13 +79,57 @@ final class FindCommand {
                 words.append(Reply.line("Not searched: " + bad.getMessage()));
             }
         }
-        found.sort(Comparator.comparing(InPlan::entry, ListCommand.LATEST_FIRST));
         if (!found.isEmpty()) {
             return new Reply(Reply.GOOD, commands.shown(typed, new Found(found)), words.toString());
         }
         words.append(Reply.line("Nothing matches " + Quoted.text(typed.operand()) + "."));
         String none = typed.wantsJson() ? new Found(found).json().text() : "";
         return new Reply(Reply.WANTS_ATTENTION, none, words.toString());
+    }
+
+    /**
+     * Whether a plan's file may match, by its text as it stands: much sooner said than its plan is read.
+     *
+     * @param sought the words
+     * @param usual words of what files leave out, since it is usual
+     * @param organs the names of the organs whose parts were never renamed, by id
+     */
+    private record Filter(Sought sought, String usual, Map<String, String> organs) {
+
+        static Filter of(Library library, Sought sought) throws BadFile {
+            StringBuilder usual = new StringBuilder();
+            Stream.of(VerseKind.values())
+                    .forEach(each -> usual.append(each.word()).append('\n'));
+            Stream.of(SungBy.values()).forEach(each -> usual.append(each.word()).append('\n'));
+            Stream.of(HandsAndFeet.Layout.values())
+                    .forEach(each -> usual.append(each.word()).append('\n'));
+            Map<String, String> organs = new HashMap<>();
+            for (InstrumentEntry each : library.instruments()) {
+                if (isNeverRenamed(library, each.id())) {
+                    organs.put(each.id(), each.name());
+                }
+            }
+            return new Filter(sought, Sought.plain(usual.toString()), organs);
+        }
+
+        private static boolean isNeverRenamed(Library library, String id) {
+            try {
+                return library.openOrgan(id).organ().former().isNone();
+            } catch (BadFile unreadable) {
+                return false;
+            }
+        }
+
+        boolean mayMatch(PlanEntry entry, String text) {
+            String organ = organs.get(entry.instrument());
+            return organ == null
+                    || sought.isInPlain(usual
+                            + Sought.plain(text
+                                    + '\n'
+                                    + organ
+                                    + '\n'
+                                    + entry.date().map(Occurrence::dates).orElse("")));
+        }
     }
 
     /** A plan with the places found in it. */

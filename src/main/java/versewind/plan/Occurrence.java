@@ -50,7 +50,8 @@ public record Occurrence(int hymn, List<Integer> verses) {
         return Sought.plain(lines(heading.title(), date, heading.notes(), instrument.name()));
     }
 
-    private static String dates(LocalDate date) {
+    /** A date in figures and in words, as it may be sought. */
+    public static String dates(LocalDate date) {
         return date + " " + IN_WORDS.format(date);
     }
 

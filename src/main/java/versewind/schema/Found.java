@@ -148,6 +148,14 @@ public final class Found {
         return value instanceof Map ? Optional.ofNullable(fields().get(field)) : Optional.empty();
     }
 
+    /** The items of a field of this object, as far as it is a list. */
+    public List<Found> each(String field) {
+        return find(field)
+                .filter(each -> each.value instanceof List)
+                .map(each -> list(each.value))
+                .orElse(List.of());
+    }
+
     /** A field that this object must have. */
     public Found at(String field) throws Refused {
         return find(field).orElseThrow(() -> missing(field));

@@ -13,6 +13,7 @@ import versewind.screen.desk.FeedbackScreen;
 import versewind.screen.library.LibraryScreen;
 import versewind.screen.organ.OrganScreen;
 import versewind.screen.organ.PasteScreen;
+import versewind.screen.plan.ConflictScreen;
 import versewind.screen.plan.FindScreen;
 import versewind.screen.plan.FindingsScreen;
 import versewind.screen.plan.PlanScreen;
@@ -66,6 +67,7 @@ record HelpScreen(TextLine filter, int marked) implements Screen {
             FindingsScreen.KEYS,
             ProposalsScreen.KEYS,
             SearchScreen.KEYS,
+            ConflictScreen.KEYS,
             OrganScreen.KEYS,
             PasteScreen.KEYS,
             DeskScreen.KEYS,

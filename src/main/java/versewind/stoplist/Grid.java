@@ -137,10 +137,7 @@ final class Grid {
                 cells.add(cell(i, parts[i].strip(), readings));
             }
         }
-        boolean numbered = cells.size() > 2
-                && cells.get(0).text().chars().allMatch(Character::isDigit)
-                && readings.heading(cells.get(1).text()).isPresent();
-        return numbered ? cells.subList(1, cells.size()) : cells;
+        return cells;
     }
 
     private static List<Cell> spacedCells(String line, LineReader.Readings readings) {

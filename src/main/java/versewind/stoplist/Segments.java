@@ -169,8 +169,7 @@ final class Segments {
                 : List.of(part);
     }
 
-    /** True if a text holds the name of a known stop and nothing that is no part of it. */
-    static boolean isNamed(String text, ListStyle style) {
+    private static boolean isNamed(String text, ListStyle style) {
         String name = StopLine.of(text, style).name();
         return !name.isEmpty() && Lexicon.get().known(name, style.setting()).isPresent();
     }

@@ -157,7 +157,7 @@ final class JournalText {
                                 .equals(new String(journal, from, CHECKSUM, StandardCharsets.US_ASCII))) {
                     break;
                 }
-                List<Found> words = JsonTree.read(PLACE, Arrays.copyOfRange(journal, step, end))
+                List<Found> words = JsonTree.readLine(PLACE, Arrays.copyOfRange(journal, step, end))
                         .items("");
                 if (base.isEmpty()) {
                     base = Optional.of(words.get(1).text());

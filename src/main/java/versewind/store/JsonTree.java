@@ -23,23 +23,33 @@ final class JsonTree {
     /** The largest file that is read, in bytes. */
     static final int LARGEST_FILE = 8 * 1024 * 1024;
 
+    /** The longest text in a file, in UTF-16 units. */
+    static final int LONGEST_TEXT = 100_000;
+
     private static final int DEEPEST = 20;
     private static final int LONGEST_NUMBER = 40;
     private static final int LONGEST_NAME = 1000;
     private static final long MOST_TOKENS = 1_000_000;
 
     /** Bounds that keep a hostile file from costing more than a large honest one. */
-    static final JsonFactory JSON = JsonFactory.builder()
-            .streamReadConstraints(StreamReadConstraints.builder()
-                    .maxNestingDepth(DEEPEST)
-                    .maxNumberLength(LONGEST_NUMBER)
-                    .maxNameLength(LONGEST_NAME)
-                    .maxStringLength(LARGEST_FILE)
-                    .maxTokenCount(MOST_TOKENS)
-                    .maxDocumentLength(LARGEST_FILE + 1L)
-                    .build())
-            .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
-            .build();
+    static final JsonFactory JSON = factory(LONGEST_TEXT, LARGEST_FILE + 1L);
+
+    /** A line of a journal holds a whole file as one text. */
+    private static final JsonFactory LINE = factory(3 * LARGEST_FILE, 3L * LARGEST_FILE);
+
+    private static JsonFactory factory(int longestText, long longest) {
+        return JsonFactory.builder()
+                .streamReadConstraints(StreamReadConstraints.builder()
+                        .maxNestingDepth(DEEPEST)
+                        .maxNumberLength(LONGEST_NUMBER)
+                        .maxNameLength(LONGEST_NAME)
+                        .maxStringLength(longestText)
+                        .maxTokenCount(MOST_TOKENS)
+                        .maxDocumentLength(longest)
+                        .build())
+                .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
+                .build();
+    }
 
     /** A mark that some programs put before the first character of a file. */
     static final String BYTE_ORDER_MARK = "\uFEFF";
@@ -64,7 +74,16 @@ final class JsonTree {
         if (text.isBlank()) {
             throw BadFile.at(file, 1, "the file is empty", "Restore it from a copy, or make a new one.");
         }
-        try (JsonParser parser = JSON.createParser(text)) {
+        return read(file, text, JSON);
+    }
+
+    /** Reads a line of a journal. */
+    static Found readLine(Path file, byte[] bytes) throws BadFile {
+        return read(file, decode(file, bytes), LINE);
+    }
+
+    private static Found read(Path file, String text, JsonFactory factory) throws BadFile {
+        try (JsonParser parser = factory.createParser(text)) {
             return new JsonTree(parser).root();
         } catch (Refused wrong) {
             throw BadFile.of(file, wrong);
@@ -189,7 +208,7 @@ final class JsonTree {
             return new Refused(
                     line,
                     "",
-                    "a number, a name or a nesting here is far too large",
+                    "a text, a number, a name or a nesting here is far too large",
                     "Delete what does not belong here.");
         }
         return new Refused(

@@ -2,10 +2,12 @@ package versewind.store;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
@@ -173,6 +175,16 @@ public final class Library {
         byte[] bytes = FileBytes.read(disk, path);
         PlanJson.Read read = PlanJson.read(path, bytes, (id, found) -> organs.of(path, id, found));
         return new OpenPlan(read.plan(), read.organ(), path, Fingerprint.of(bytes), Optional.empty());
+    }
+
+    /**
+     * Reads the plan in a file if its text is wanted; one with escaped characters is read in any case.
+     *
+     * @param wanted whether the text of the file, not yet understood, is worth reading
+     */
+    public Optional<OpenPlan> readPlan(Path path, Predicate<String> wanted) throws BadFile {
+        String text = new String(FileBytes.read(disk, path), StandardCharsets.UTF_8);
+        return text.indexOf('\\') >= 0 || wanted.test(text) ? Optional.of(readPlan(path)) : Optional.empty();
     }
 
     /** Begins the journal of a plan that is worked on. */

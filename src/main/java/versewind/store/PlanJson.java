@@ -2,6 +2,7 @@ package versewind.store;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
@@ -15,6 +16,9 @@ import versewind.schema.Values;
 
 /** Reads and writes the file of a plan. */
 final class PlanJson {
+
+    private static final int MOST_HYMNS = 500;
+    private static final int MOST_VERSES = 200;
 
     private PlanJson() {}
 
@@ -51,6 +55,7 @@ final class PlanJson {
         try {
             Found root = JsonTree.read(file, bytes);
             FileFormat.require(root);
+            requireReadable(root);
             Values values = ServiceFields.TABLE.values(root, OrganNames.NONE);
             Plan plan = ServiceFields.plan(values);
             KnownOrgan organ = instruments.find(plan.instrument(), values.found(ServiceFields.INSTRUMENT));
@@ -59,6 +64,20 @@ final class PlanJson {
             return new Read(plan, organ, names.isOutdated(), names.gone());
         } catch (Refused wrong) {
             throw BadFile.of(file, wrong);
+        }
+    }
+
+    /** Counted before any of them is read: a file of 8 MB may hold far more than can be shown. */
+    private static void requireReadable(Found root) throws Refused {
+        List<Found> hymns = root.each("hymns");
+        if (hymns.size() > MOST_HYMNS) {
+            throw root.bad("there are " + hymns.size() + " hymns", "A service has at most " + MOST_HYMNS + ".");
+        }
+        for (Found hymn : hymns) {
+            int verses = hymn.each("verses").size();
+            if (verses > MOST_VERSES) {
+                throw hymn.bad("there are " + verses + " verses", "A hymn has at most " + MOST_VERSES + ".");
+            }
         }
     }
 

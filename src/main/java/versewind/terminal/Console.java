@@ -9,6 +9,7 @@ import java.io.OutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -28,6 +29,11 @@ import versewind.screen.toolkit.Frame;
 public final class Console implements Display {
 
     private static final long LAST_WORK_S = 5;
+    private static final long STALLED_MS = 1000;
+    private static final int SIGNALLED = 128;
+
+    /** Signals that would end Java at once, without its last work. */
+    private static final List<String> ENDING = List.of("INT", "USR1", "ALRM", "XCPU", "VTALRM", "PROF", "PWR");
 
     private final Tty line;
     private final TerminalType model;
@@ -42,7 +48,9 @@ public final class Console implements Display {
     /** Held while a signal is handled, so that the size read last is the one that stays. */
     private final Object signals = new Object();
 
+    private volatile int status;
     private Event.Resize size;
+    private boolean suspended;
     private boolean standing;
     private boolean heeding;
 
@@ -110,7 +118,7 @@ public final class Console implements Display {
     @Override
     public void paint(Frame frame) {
         synchronized (screen) {
-            if (!standing) {
+            if (!standing || suspended) {
                 return;
             }
             try {
@@ -183,12 +191,33 @@ public final class Console implements Display {
         }
     }
 
+    @Override
+    public int status() {
+        return status;
+    }
+
+    private void endBy(int signal) {
+        status = SIGNALLED + signal;
+        inbox.hangUp();
+    }
+
+    /** Leaves the screen before a stop. */
+    private void suspended() {
+        synchronized (screen) {
+            if (standing && !suspended) {
+                suspended = true;
+                send(model.leave());
+            }
+        }
+    }
+
     /** Takes the terminal again after a stop, during which the shell set its own modes and wrote on the screen. */
     private void continued() {
         synchronized (signals) {
             line.setModes();
             synchronized (screen) {
                 if (standing) {
+                    suspended = false;
                     send(model.enter());
                 }
             }
@@ -230,6 +259,9 @@ public final class Console implements Display {
         @Override
         void work() {
             for (Event input = keys.next(); !(input instanceof Event.Hangup); input = keys.next()) {
+                if (line.isAlone()) {
+                    break;
+                }
                 inbox.add(input);
             }
             inbox.hangUp();
@@ -245,15 +277,21 @@ public final class Console implements Display {
 
         @Override
         void work() {
-            Signals.on("TSTP", () -> {});
-            Signals.on("CONT", Console.this::continued);
-            Signals.on("WINCH", Console.this::resized);
+            Signals.on("TSTP", number -> suspended());
+            Signals.on("CONT", number -> continued());
+            Signals.on("WINCH", number -> resized());
+            for (String ending : ENDING) {
+                Signals.on(ending, Console.this::endBy);
+            }
             Event.Resize painted = size();
             boolean changed = line.size()
                     .filter(now -> now.columns() != painted.columns() || now.rows() != painted.rows())
                     .isPresent();
             if (changed) {
                 resized();
+            }
+            if (line.outlivesLauncher()) {
+                inbox.hangUp();
             }
         }
     }
@@ -269,9 +307,17 @@ public final class Console implements Display {
             if (closed.getCount() == 0) {
                 return;
             }
-            leave();
             inbox.hangUp();
+            Thread leaving = new Thread(Console.this::leave, "leaving");
+            leaving.setDaemon(true);
+            leaving.start();
             try {
+                leaving.join(STALLED_MS);
+                // A terminal that takes no more output keeps the program from painting, and so from ending. The edits
+                // are in the journal already.
+                if (leaving.isAlive()) {
+                    return;
+                }
                 closed.await(LAST_WORK_S, TimeUnit.SECONDS);
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();

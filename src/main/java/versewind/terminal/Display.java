@@ -34,4 +34,9 @@ interface Display extends AutoCloseable {
 
     @Override
     void close();
+
+    /** What the program is to end with: 128 and the number of the signal that ended it, or 0. */
+    default int status() {
+        return 0;
+    }
 }

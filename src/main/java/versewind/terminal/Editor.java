@@ -47,14 +47,15 @@ public final class Editor {
      * @param plan the plan to be worked on; without one, one is chosen from a list
      * @param today the day
      * @param place where it opens
+     * @return the status to end with: 128 and the number of the signal that ended it, or 0
      * @throws NoTerminalException if there is no terminal to run in
      */
-    public static void run(Library library, Optional<OpenPlan> plan, LocalDate today, Place place)
+    public static int run(Library library, Optional<OpenPlan> plan, LocalDate today, Place place)
             throws NoTerminalException {
         Optional<LookAhead> ahead = plan.isPresent()
                 ? Optional.empty()
                 : Optional.of(LookAhead.begin(library.catalogue(), Browsing.FIRST_PLANS));
-        run(library, today, place, ahead, editor -> editor.start(plan));
+        return run(library, today, place, ahead, editor -> editor.start(plan));
     }
 
     /**
@@ -64,18 +65,18 @@ public final class Editor {
      * @param plan the plan to be played from
      * @param today the day
      * @param place where it opens
+     * @return the status to end with: 128 and the number of the signal that ended it, or 0
      * @throws NoTerminalException if there is no terminal to run in
      */
-    public static void runDesk(Library library, OpenPlan plan, LocalDate today, Place place)
-            throws NoTerminalException {
-        run(library, today, place, Optional.empty(), editor -> {
+    public static int runDesk(Library library, OpenPlan plan, LocalDate today, Place place) throws NoTerminalException {
+        return run(library, today, place, Optional.empty(), editor -> {
             editor.settle(editor.outside.read(plan));
             editor.settle(editor.outside.begun(plan));
             editor.settle(Update.desk(editor.state));
         });
     }
 
-    private static void run(
+    private static int run(
             Library library, LocalDate today, Place place, Optional<LookAhead> ahead, Consumer<Editor> start)
             throws NoTerminalException {
         try (Display display = place.open();
@@ -88,6 +89,7 @@ public final class Editor {
             State state = Update.empty(size.columns(), size.rows(), marks, today);
             new Editor(display, new EffectRunner(library, journal, browsing, proposing, display::repaint), state)
                     .loop(start);
+            return display.status();
         }
     }
 

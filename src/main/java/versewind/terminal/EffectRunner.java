@@ -15,6 +15,7 @@ import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
+import versewind.plan.Undo;
 import versewind.plan.VersePlace;
 import versewind.schema.OrganDraft;
 import versewind.screen.library.LibraryEvent;
@@ -26,8 +27,10 @@ import versewind.store.Bin;
 import versewind.store.InstrumentEntry;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
+import versewind.store.Presence;
 import versewind.store.Renaming;
 import versewind.store.SaveOutcome;
+import versewind.store.Version;
 import versewind.store.WhenChanged;
 
 /** Does with files and threads what the editor wants done, and says what came of it. */
@@ -103,13 +106,55 @@ final class EffectRunner implements Effects {
     }
 
     @Override
-    public List<Event> keepDraft(Plan plan) {
-        return planning.keep(plan);
+    public List<Event> keepDraft(Undo<Plan> history) {
+        return planning.keep(history);
     }
 
     @Override
     public List<Event> dropDraft() {
-        return reading(planning::drop);
+        planning.drop();
+        return NOTHING;
+    }
+
+    @Override
+    public List<Event> restoreWork() {
+        return reading(planning::restoreWork);
+    }
+
+    @Override
+    public List<Event> discardWork() {
+        return reading(planning::discardWork);
+    }
+
+    @Override
+    public List<Event> onlyLook() {
+        planning.onlyLook();
+        return NOTHING;
+    }
+
+    @Override
+    public List<Event> saveMerged(Plan plan, List<Effect> then) {
+        return List.of(planning.saveMerged(plan, then));
+    }
+
+    @Override
+    public List<Event> listVersions(String id) {
+        List<LibraryEvent.Listed> listed = new ArrayList<>();
+        for (Version version : library.versions(id)) {
+            String saved = Presence.time(version.saved());
+            listed.add(new LibraryEvent.Listed(Integer.toString(listed.size()), "as saved on " + saved, ""));
+        }
+        return List.of(new LibraryEvent.VersionsListed(id, listed));
+    }
+
+    @Override
+    public List<Event> openVersion(String id, int index) {
+        return reading(() -> {
+            Plan plan = library.readVersion(id, library.versions(id).get(index));
+            List<Event> events = new ArrayList<>(planning.opened(library.openPlan(id)));
+            events.add(new LibraryEvent.VersionRead(plan));
+            return events;
+        });
     }
 
     @Override

@@ -55,7 +55,10 @@ final class JournalWriter implements AutoCloseable {
 
     /** Keeps an edit; what comes of it is what there is to be said. */
     List<Event> keep(Undo<Plan> history) {
-        Journal open = journal.orElseThrow();
+        if (journal.isEmpty()) {
+            return List.of();
+        }
+        Journal open = journal.get();
         try {
             open.record(history);
         } catch (IOException trouble) {
@@ -84,12 +87,21 @@ final class JournalWriter implements AutoCloseable {
 
     /** There is nothing more to keep: the plan is saved, or as it was saved. */
     void clear(OpenPlan saved) {
+        if (journal.isEmpty()) {
+            return;
+        }
         try {
-            journal.orElseThrow().clear(saved);
+            journal.get().clear(saved);
         } catch (IOException trouble) {
             // The edits are offered again the next time, though they are not wanted or saved already.
             tell.accept(new Event.Failed("Edits that are no longer needed stay kept. " + Journal.sentence(trouble)));
         }
+    }
+
+    /** Lets go of the plan. */
+    void end() {
+        journal.ifPresent(Journal::close);
+        journal = Optional.empty();
     }
 
     /** Takes up work that was left over. */

@@ -13,6 +13,7 @@ import versewind.calibration.Fit;
 import versewind.calibration.MeterReading;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.PlanMerge;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Undo;
 import versewind.schema.KnownOrgan;
@@ -22,6 +23,7 @@ import versewind.screen.state.Effect;
 import versewind.screen.state.Event;
 import versewind.store.Autosave;
 import versewind.store.BadFile;
+import versewind.store.Fingerprint;
 import versewind.store.Library;
 import versewind.store.OpenOrgan;
 import versewind.store.OpenPlan;
@@ -38,11 +40,8 @@ final class Planning {
     private final JournalWriter journal;
     private Optional<OpenPlan> open = Optional.empty();
 
-    /** Work that was left over and is neither taken up nor discarded yet. */
-    private Optional<Autosave> offered = Optional.empty();
-
-    /** The plan with its steps, once one is open. */
-    private Optional<Undo<Plan>> steps = Optional.empty();
+    /** What was found in the file when the plan was to be saved, to be merged with. */
+    private Optional<OpenPlan> theirs = Optional.empty();
 
     Planning(Library library, JournalWriter journal) {
         this.library = library;
@@ -71,29 +70,41 @@ final class Planning {
                     file.instrument().name() + " cannot be estimated: " + unknownMaterial.getMessage()));
         }
         open = Optional.of(file);
-        offered = file.draft();
-        steps = Optional.of(Undo.of(file.plan()));
-        Optional<Plan> draft = file.draft()
-                .flatMap(each -> each instanceof Autosave.Kept kept ? Optional.of(kept.plan()) : Optional.empty());
-        List<Event> inputs = new ArrayList<>();
-        inputs.add(
-                new FileEvent.PlanOpened(EffectRunner.id(file.path()), file.plan(), file.instrument(), organ, draft));
-        file.draft().ifPresent(each -> {
-            if (each instanceof Autosave.Unreadable unreadable) {
-                inputs.add(new Event.Failed("Unsaved work was kept, but cannot be read: "
-                        + unreadable.why().getMessage()));
-            }
-        });
-        return inputs;
+        Optional<FileEvent.LeftWork> left = file.draft().flatMap(Planning::left);
+        List<Event> events = new ArrayList<>();
+        events.add(new FileEvent.PlanOpened(EffectRunner.id(file.path()), file.plan(), file.instrument(), organ, left));
+        file.draft()
+                .filter(Autosave.Unreadable.class::isInstance)
+                .map(Autosave.Unreadable.class::cast)
+                .ifPresent(work -> events.add(new Event.Failed("Unsaved work was kept, but cannot be read: "
+                        + work.why().getMessage())));
+        return events;
+    }
+
+    private static Optional<FileEvent.LeftWork> left(Autosave work) {
+        return work instanceof Autosave.Kept kept
+                ? Optional.of(new FileEvent.LeftWork(
+                        kept.history(),
+                        "by " + kept.by().name() + kept.by().where() + ", last at " + Presence.time(kept.kept())))
+                : Optional.empty();
     }
 
     /** Begins the journal of the plan that was read, and says who else has it open. */
     List<Event> begun(OpenPlan file) {
-        List<Presence> others = open.filter(file::equals).map(journal::begin).orElse(List.of());
-        return others.stream()
-                .limit(1)
-                .<Event>map(other -> new Event.Failed("Take care: " + other.sentence() + "."))
-                .toList();
+        if (!open.equals(Optional.of(file))) {
+            return List.of();
+        }
+        List<String> others =
+                journal.begin(file).stream().map(Presence::sentence).toList();
+        try {
+            // Where there is no file, the work that was left over is the plan.
+            if (file.fingerprint().equals(Fingerprint.NO_FILE)) {
+                restoreWork();
+            }
+        } catch (BadFile trouble) {
+            return List.of(new Event.Failed(trouble.getMessage()));
+        }
+        return others.isEmpty() ? List.of() : List.of(new FileEvent.OpenElsewhere(others));
     }
 
     /** A new plan, which becomes the one that is worked on. */
@@ -109,67 +120,88 @@ final class Planning {
     }
 
     /** Keeps an edit of the plan. */
-    List<Event> keep(Plan plan) {
-        if (open.isEmpty()) {
-            return List.of();
-        }
-        try {
-            takeUp();
-        } catch (BadFile trouble) {
-            return List.of(new Event.Failed(trouble.getMessage()));
-        }
-        Undo<Plan> before = steps.orElseThrow();
-        Undo<Plan> after = before.before().equals(Optional.of(plan))
-                ? before.undo()
-                : before.after().equals(Optional.of(plan)) ? before.redo() : before.to(plan);
-        steps = Optional.of(after);
-        return journal.keep(after);
+    List<Event> keep(Undo<Plan> history) {
+        return open.isPresent() ? journal.keep(history) : List.of();
     }
 
-    private void takeUp() throws BadFile {
-        Optional<Autosave> work = offered;
-        offered = Optional.empty();
-        if (work.isPresent() && work.get() instanceof Autosave.Kept kept) {
-            open = Optional.of(journal.restore(open.orElseThrow(), kept));
-            steps = Optional.of(kept.history());
-        }
-    }
-
-    /** Forgets the work that was kept. */
-    List<Event> drop() throws BadFile {
-        Optional<Autosave> work = offered;
-        offered = Optional.empty();
-        if (work.isPresent()) {
-            library.discard(work.get());
-        } else {
-            open.ifPresent(this::clear);
+    /** Takes up the work that was found with the plan. */
+    List<Event> restoreWork() throws BadFile {
+        if (open.isPresent() && open.get().draft().orElse(null) instanceof Autosave.Kept kept) {
+            open = Optional.of(journal.restore(open.get(), kept));
+            return List.of(new FileEvent.WorkRestored(kept.history()));
         }
         return List.of();
     }
 
-    private void clear(OpenPlan saved) {
-        steps = Optional.of(Undo.of(saved.plan()));
-        journal.clear(saved);
+    /** Moves the work that was found with the plan to the bin. */
+    List<Event> discardWork() throws BadFile {
+        if (open.isPresent() && open.get().draft().isPresent()) {
+            library.discard(open.get().draft().get());
+        }
+        return List.of();
+    }
+
+    /** Others need not be told of somebody who only looks. */
+    void onlyLook() {
+        journal.end();
+    }
+
+    /** Forgets the edits since the plan was saved. */
+    void drop() {
+        open.ifPresent(journal::clear);
     }
 
     Event save(Plan plan, List<Effect> then, WhenChanged whenChanged) {
         if (open.isEmpty()) {
             return NO_PLAN;
         }
-        try {
-            takeUp();
-        } catch (BadFile trouble) {
-            return new Event.Failed(trouble.getMessage());
-        }
         OpenPlan wanted = open.get().with(plan);
         SaveOutcome outcome = library.savePlan(wanted, whenChanged);
         if (outcome instanceof SaveOutcome.Saved saved) {
             open = Optional.of(wanted.after(saved));
-            clear(open.get());
+            journal.clear(open.get());
             return new FileEvent.Saved(plan, then);
         }
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
-            return new FileEvent.SaveRefused(plan, then);
+            return merged(plan, then);
+        }
+        return Refusal.of((SaveOutcome.NotSaved) outcome);
+    }
+
+    /** The plan and what somebody else has saved meanwhile become one, if they can be. */
+    private Event merged(Plan plan, List<Effect> then) {
+        OpenPlan mine = open.orElseThrow();
+        OpenPlan other;
+        try {
+            other = library.readPlan(mine.path());
+        } catch (BadFile unreadable) {
+            return new FileEvent.SaveRefused(
+                    "This plan's file was changed elsewhere, and is not as it was: " + unreadable.problem() + ".",
+                    plan,
+                    then);
+        }
+        if (!other.instrument().equals(mine.instrument())
+                || !other.plan().instrument().equals(mine.plan().instrument())) {
+            return new FileEvent.SaveRefused(
+                    "The plan and its organ were changed elsewhere after you opened it.", plan, then);
+        }
+        theirs = Optional.of(other);
+        PlanMerge merge = PlanMerge.of(mine.plan(), plan, other.plan());
+        return merge.conflicts().isEmpty() ? saveMerged(merge.plan(), then) : new FileEvent.Conflicting(merge, then);
+    }
+
+    /** Saves what was merged over the version that it was merged with. */
+    Event saveMerged(Plan plan, List<Effect> then) {
+        OpenPlan wanted = theirs.orElseThrow().with(plan);
+        SaveOutcome outcome = library.savePlan(wanted, WhenChanged.REFUSE);
+        if (outcome instanceof SaveOutcome.Saved saved) {
+            open = Optional.of(wanted.after(saved));
+            journal.clear(open.get());
+            return new FileEvent.Merged(plan, then);
+        }
+        if (outcome instanceof SaveOutcome.ChangedOnDisk) {
+            open = theirs;
+            return merged(plan, then);
         }
         return Refusal.of((SaveOutcome.NotSaved) outcome);
     }
@@ -183,7 +215,7 @@ final class Planning {
         OpenPlan fresh = library.newPlan(library.freePlanId(plan.heading().title()), plan, old.organ());
         SaveOutcome outcome = library.savePlan(fresh, WhenChanged.REFUSE);
         if (outcome instanceof SaveOutcome.Saved saved) {
-            clear(old);
+            journal.clear(old);
             open = Optional.of(fresh.after(saved));
             journal.begin(open.get());
             return new FileEvent.SavedUnder(EffectRunner.id(saved.path()), plan);

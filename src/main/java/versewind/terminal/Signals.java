@@ -1,21 +1,23 @@
 package versewind.terminal;
 
 import java.lang.reflect.Proxy;
+import java.util.function.IntConsumer;
 
 /** Unix signals, by reflection, since {@code sun.misc.Signal} does not compile without a warning. */
 final class Signals {
 
     private Signals() {}
 
-    /** Runs an action in its own thread whenever a signal arrives; does nothing on a Java without signals. */
-    static void on(String name, Runnable action) {
+    /** Runs an action in its own thread whenever a signal arrives, with its number; nothing on a Java without it. */
+    static void on(String name, IntConsumer action) {
         try {
             Class<?> signal = Class.forName("sun.misc.Signal");
             Class<?> handler = Class.forName("sun.misc.SignalHandler");
             Object proxy = Proxy.newProxyInstance(
                     handler.getClassLoader(), new Class<?>[] {handler}, (self, method, arguments) -> {
                         if (method.getName().equals("handle")) {
-                            action.run();
+                            action.accept(
+                                    (Integer) signal.getMethod("getNumber").invoke(arguments[0]));
                         }
                         return null;
                     });

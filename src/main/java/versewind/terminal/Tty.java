@@ -26,6 +26,9 @@ final class Tty {
     /** Set by the launcher to what {@code stty size} printed, once it has set the modes. */
     static final String SIZE_PROPERTY = "versewind.terminal.size";
 
+    /** Set by the launcher to what {@code stty -g} printed before it set the modes. */
+    private static final String MODES_PROPERTY = "versewind.terminal.modes";
+
     private static final String OPENING =
             "[ -t 0 ] && [ -t 1 ] || exit 3; { stty -g && stty size && stty " + MODES + "; } >&2";
     private static final int NOT_A_TERMINAL = 3;
@@ -34,10 +37,12 @@ final class Tty {
     private static final int USUAL_ROWS = 24;
 
     private final Optional<String> found;
+    private final Optional<ProcessHandle> launcher;
     private final Event.Resize first;
 
-    private Tty(Optional<String> found, Event.Resize first) {
+    private Tty(Optional<String> found, Optional<ProcessHandle> launcher, Event.Resize first) {
         this.found = found;
+        this.launcher = launcher;
         this.first = first;
     }
 
@@ -45,7 +50,10 @@ final class Tty {
     static Tty open(Map<String, String> environment) throws NoTerminalException {
         String fromLauncher = System.getProperty(SIZE_PROPERTY, "");
         if (!fromLauncher.isEmpty()) {
-            return new Tty(Optional.empty(), size(fromLauncher, environment));
+            String modes = System.getProperty(MODES_PROPERTY, "");
+            Optional<ProcessHandle> launcher =
+                    modes.isEmpty() ? Optional.empty() : ProcessHandle.current().parent();
+            return new Tty(Optional.of(modes), launcher, size(fromLauncher, environment));
         }
         try {
             Process shell = new ProcessBuilder("sh", "-c", OPENING)
@@ -60,7 +68,7 @@ final class Tty {
             if (status != 0 || answer.size() < 2) {
                 throw new NoTerminalException("its modes cannot be set (" + String.join(" ", answer) + ")");
             }
-            return new Tty(Optional.of(answer.get(0)), size(answer.get(1), environment));
+            return new Tty(Optional.of(answer.get(0)), Optional.empty(), size(answer.get(1), environment));
         } catch (IOException e) {
             throw new NoTerminalException("its modes cannot be set (" + e.getMessage() + ")");
         } catch (InterruptedException e) {
@@ -84,14 +92,36 @@ final class Tty {
         stty(MODES.split(" ", -1));
     }
 
-    /** Restores the modes, unless the launcher set them and will restore them itself. */
+    /** True if the launcher, which would restore the terminal, is there no more. */
+    boolean isAlone() {
+        return launcher.isPresent() && !ProcessHandle.current().parent().equals(launcher);
+    }
+
+    /** Waits for the launcher to end, which it does before the program only if it is killed; true if it was there. */
+    boolean outlivesLauncher() {
+        launcher.ifPresent(process -> process.onExit().join());
+        return launcher.isPresent();
+    }
+
+    /**
+     * Restores the modes, unless the launcher set them and will restore them itself. Where it has gone, the program is
+     * in the background, and may set the modes only if it does not hear that it must not.
+     */
     void restoreModes() {
-        found.ifPresent(this::stty);
+        if (launcher.isEmpty()) {
+            found.filter(modes -> !modes.isEmpty()).ifPresent(this::stty);
+        } else if (isAlone()) {
+            run(List.of("sh", "-c", "trap '' TTOU; stty " + found.orElseThrow()));
+        }
     }
 
     private Optional<String> stty(String... words) {
         List<String> command = new ArrayList<>(List.of(words));
         command.add(0, "stty");
+        return run(command);
+    }
+
+    private static Optional<String> run(List<String> command) {
         try {
             Process stty = new ProcessBuilder(command)
                     .redirectInput(ProcessBuilder.Redirect.INHERIT)

@@ -11,6 +11,7 @@ import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
+import versewind.plan.Undo;
 import versewind.screen.library.LibraryEvent;
 import versewind.screen.organ.OrganEvent;
 import versewind.screen.plan.FileEvent;
@@ -80,7 +81,7 @@ final class Clerk {
     @SuppressWarnings("unchecked") // the argument of a save is a list of effects
     private List<Event> done(String name, Object[] arguments) {
         switch (name) {
-            case "keepDraft" -> kept = Optional.of((Plan) arguments[0]);
+            case "keepDraft" -> kept = Optional.of(((Undo<Plan>) arguments[0]).now());
             case "dropDraft" -> kept = Optional.empty();
             case "quit" -> left = true;
             case "save" -> {
@@ -107,7 +108,7 @@ final class Clerk {
                 kept = Optional.empty();
                 yield new FileEvent.Saved(plan, then);
             }
-            case CHANGED_BY_OTHERS -> new FileEvent.SaveRefused(plan, then);
+            case CHANGED_BY_OTHERS -> new FileEvent.SaveRefused(Desk.CHANGED_ELSEWHERE, plan, then);
             case DISK_FULL -> new Event.Failed("Not saved to plans/a-plan.json: The disk is full.");
         };
     }

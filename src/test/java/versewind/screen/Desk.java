@@ -17,6 +17,7 @@ import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
+import versewind.plan.Undo;
 import versewind.plan.Verse;
 import versewind.proposal.RegistrationProposer;
 import versewind.rules.DynamicSteps;
@@ -60,8 +61,13 @@ public final class Desk {
     private static final Map<String, Instrument> INSTRUMENTS = new HashMap<>();
     private static final Map<Instrument, OrganSound> SOUNDS = new HashMap<>();
 
+    static final String CHANGED_ELSEWHERE = "Somebody else changed this plan's file after you opened it.";
+
     private State state;
     private final List<Effect> effects = new ArrayList<>();
+
+    /** What comes of unsaved work when it is taken up. */
+    private Optional<Event> restored = Optional.empty();
 
     private Desk(State state) {
         this.state = state;
@@ -79,7 +85,10 @@ public final class Desk {
 
     public static Desk with(Plan plan, Instrument instrument, State empty, Optional<Plan> draft) {
         Desk desk = new Desk(empty);
-        desk.answer(new FileEvent.PlanOpened("a-plan", plan, instrument, organ(instrument), draft));
+        Optional<FileEvent.LeftWork> left =
+                draft.map(now -> new FileEvent.LeftWork(Undo.of(plan).to(now), "by anna on vestry, last at 09:30"));
+        desk.answer(new FileEvent.PlanOpened("a-plan", plan, instrument, organ(instrument), left));
+        desk.restored = left.map(work -> new FileEvent.WorkRestored(work.history()));
         return desk;
     }
 
@@ -185,6 +194,8 @@ public final class Desk {
             if (Wanted.of(effect).is("proposeVerse")) {
                 answer(new PlanEvent.VerseProposed(
                         plan(), RegistrationProposer.of(work().sound()).forVerse(plan(), work().place())));
+            } else if (Wanted.of(effect).is("restoreWork")) {
+                restored.ifPresent(this::answer);
             } else {
                 effects.add(effect);
             }

@@ -34,7 +34,8 @@ class FileCommandsTest {
     @Test
     void an_edit_is_kept_beside_the_file_at_once() {
         desk.press(" ");
-        assertThat(desk.effects()).containsExactly(Wanted.of("keepDraft", desk.plan()));
+        assertThat(desk.effects())
+                .containsExactly(Wanted.of("keepDraft", desk.work().history()));
     }
 
     @Test
@@ -90,7 +91,7 @@ class FileCommandsTest {
     @Test
     void a_file_changed_by_somebody_else_is_written_over_only_when_that_is_asked_for() {
         desk.press(" ", "s").effects();
-        desk.answer(new FileEvent.SaveRefused(desk.plan(), List.of()));
+        desk.answer(new FileEvent.SaveRefused(Desk.CHANGED_ELSEWHERE, desk.plan(), List.of()));
         assertThat(question()).contains("Somebody else changed");
         desk.press("s", " ");
         assertThat(desk.effects()).isEmpty();
@@ -183,7 +184,8 @@ class FileCommandsTest {
     void a_dropped_line_keeps_unsaved_work_and_ends() {
         desk.press(" ").effects();
         desk.answer(new Event.Hangup());
-        assertThat(desk.effects()).containsExactly(Wanted.of("keepDraft", desk.plan()), Wanted.of("quit"));
+        assertThat(desk.effects())
+                .containsExactly(Wanted.of("keepDraft", desk.work().history()), Wanted.of("quit"));
     }
 
     @Test
@@ -249,7 +251,7 @@ class FileCommandsTest {
                 Update.empty(80, 24, Marks.UNICODE, Desk.TODAY),
                 Optional.of(open.plan().withHymns(List.of())));
         offered.press("x");
-        assertThat(offered.effects()).containsExactly(Wanted.of("dropDraft"));
+        assertThat(offered.effects()).containsExactly(Wanted.of("discardWork"));
         assertThat(offered.plan()).isEqualTo(open.plan());
     }
 }

@@ -42,7 +42,8 @@ class KeptWorkTest {
     void a_dropped_line_keeps_work_while_a_form_is_open() {
         desk.press(" ", "e").effects();
         desk.answer(new Event.Hangup());
-        assertThat(desk.effects()).containsExactly(Wanted.of("keepDraft", desk.plan()), Wanted.of("quit"));
+        assertThat(desk.effects())
+                .containsExactly(Wanted.of("keepDraft", desk.work().history()), Wanted.of("quit"));
     }
 
     private static Plan withoutHymns(Plan plan) {
@@ -86,7 +87,8 @@ class KeptWorkTest {
     void work_without_a_file_is_still_kept_after_an_edit_that_is_undone() {
         Desk offered = Desk.withDraft("harvest-festival", plan -> plan);
         offered.press(" ").effects();
-        assertThat(offered.press("u").effects()).containsExactly(Wanted.of("keepDraft", offered.plan()));
+        assertThat(offered.press("u").effects())
+                .containsExactly(Wanted.of("keepDraft", offered.work().history()));
     }
 
     @Test

@@ -109,7 +109,8 @@ class KeyTableTest {
     }
 
     private static List<KeyTable<?>> questions() {
-        Event refused = new FileEvent.SaveRefused(Desk.with("wedding", 80, 24).plan(), List.of());
+        Event refused = new FileEvent.SaveRefused(
+                Desk.CHANGED_ELSEWHERE, Desk.with("wedding", 80, 24).plan(), List.of());
         List<Desk> asked = List.of(
                 Desk.with("wedding", 80, 24).press(" ", "q"),
                 Desk.with("wedding", 80, 24).answer(refused),

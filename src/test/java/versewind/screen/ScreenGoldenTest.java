@@ -15,9 +15,13 @@ import versewind.Golden;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.PlanMerge;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
+import versewind.plan.Singing;
+import versewind.plan.Verse;
 import versewind.plan.VerseKind;
+import versewind.plan.VersePlace;
 import versewind.plan.Verses;
 import versewind.screen.library.LibraryEvent;
 import versewind.screen.plan.FileEvent;
@@ -80,6 +84,7 @@ class ScreenGoldenTest {
                         Desk.with("harvest-festival", 80, 24, Marks.ASCII).press("n")),
                 new Case("findings-80x24", Desk.with("harvest-festival", 80, 24).press("n", "f", "<Down>")),
                 new Case("kept-work-80x24", Desk.withDraft("harvest-festival", plan -> plan.withHymns(List.of()))),
+                new Case("conflict-80x24", conflict()),
                 new Case("organs-60x18", organs()),
                 new Case(
                         "desk-80x24",
@@ -356,9 +361,20 @@ class ScreenGoldenTest {
                 .press("e", "<Tab>", "<Tab>", "<Tab>", "<Tab>", "^U", "'" + note.repeat(2) + "'", "<Left>", "<Left>");
     }
 
+    private static Desk conflict() {
+        Desk desk = Desk.with("harvest-festival", 80, 24);
+        Plan base = desk.plan();
+        VersePlace place = new VersePlace(0, 1);
+        Verse verse = base.verse(place);
+        Plan theirs = base.withVerse(place, verse.withNote("wait").withSinging(Singing.GENTLE));
+        Plan mine = desk.press("n", "0").plan().withPeople(300);
+        PlanMerge merge = PlanMerge.of(base, mine, theirs.withPeople(200));
+        return desk.answer(new FileEvent.Conflicting(merge, List.of())).press("<Down>", "<Right>");
+    }
+
     private static Desk refused() {
         Desk desk = Desk.with("harvest-festival", 60, 18).press(" ");
-        return desk.answer(new FileEvent.SaveRefused(desk.plan(), List.of()));
+        return desk.answer(new FileEvent.SaveRefused(Desk.CHANGED_ELSEWHERE, desk.plan(), List.of()));
     }
 
     private static Desk failed() {
@@ -393,7 +409,7 @@ class ScreenGoldenTest {
 
     private static Desk strangeText() {
         Desk desk = Desk.blank();
-        List<versewind.plan.Verse> verses = List.of(
+        List<Verse> verses = List.of(
                 Verses.blank(desk.work().instrument(), VerseKind.VERSE).withLabel("e\u0301\u202Ex"),
                 Verses.blank(desk.work().instrument(), VerseKind.VERSE).withLabel("賛美歌二番"));
         Hymn hymn = new Hymn(

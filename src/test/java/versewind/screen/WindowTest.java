@@ -82,7 +82,7 @@ class WindowTest {
     @Test
     void a_long_question_is_read_to_its_end() {
         Desk desk = Desk.with("harvest-festival", 60, 18);
-        desk.answer(new FileEvent.SaveRefused(desk.plan(), List.of()));
+        desk.answer(new FileEvent.SaveRefused(Desk.CHANGED_ELSEWHERE, desk.plan(), List.of()));
         assertThat(desk.screen()).containsPattern("opened it\\.|(?m)^  it\\.$");
     }
 

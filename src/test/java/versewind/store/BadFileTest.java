@@ -81,10 +81,10 @@ class BadFileTest {
     void a_nesting_without_end_costs_nothing() {
         assertThatExceptionOfType(BadFile.class)
                 .isThrownBy(() -> SmallOrgan.readPlan("[".repeat(4_000_000)))
-                .withMessageContaining("line 1: a number, a name or a nesting here is far too large");
+                .withMessageContaining("a text, a number, a name or a nesting here is far too large");
         assertThatExceptionOfType(BadFile.class)
                 .isThrownBy(() -> SmallOrgan.readPlan("{\"a\":".repeat(1_000_000)))
-                .withMessageContaining("line 1: a number, a name or a nesting here is far too large");
+                .withMessageContaining("a text, a number, a name or a nesting here is far too large");
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -164,11 +165,41 @@ class TerminalTest {
     }
 
     @Test
-    void to_be_asked_to_stop_does_no_harm() throws IOException {
+    void asked_to_stop_the_program_leaves_the_screen_and_takes_it_again_when_it_goes_on() throws IOException {
         startAndWait();
         signal("TSTP", -launcher());
+        pane.await("Stopped");
+        assertThat(pane.state("alternate_on")).isEqualTo("0");
+        pane.command("fg");
+        pane.await("Echo");
         pane.type("x");
         pane.await("key<x>");
+        pane.type("Q");
+        pane.await(screen -> !screen.contains("Echo"));
+    }
+
+    @Test
+    void whatever_signal_ends_the_program_the_terminal_is_left_and_the_status_says_which() throws IOException {
+        for (Map.Entry<String, Integer> each :
+                Map.of("INT", 130, "QUIT", 131, "USR1", 138, "ALRM", 142).entrySet()) {
+            startAndWait();
+            signal(each.getKey(), launcher());
+            pane.await("status=" + each.getValue());
+            assertLeftAsFound();
+            pane.command("clear");
+        }
+    }
+
+    @Test
+    void without_its_launcher_the_program_ends_and_leaves_the_terminal() throws IOException {
+        startAndWait();
+        ProcessHandle java = installed.processes("java").findAny().orElseThrow();
+        signal("KILL", launcher());
+        awaitEnd(java);
+        assertThat(errors()).contains("kept 1 after hangup");
+        assertThat(pane.state("alternate_on")).isEqualTo("0");
+        pane.command("stty -a | grep -o '[^ ]*icanon' | sed 's/^/has /'");
+        pane.await("has icanon");
     }
 
     @Test

@@ -9,6 +9,7 @@ import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.screen.state.KeyTable;
+import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.Screen;
 import versewind.screen.state.State;
@@ -98,11 +99,14 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
         if (after.plan().equals(work.plan())) {
             return next;
         }
+        if (work.access() == PlanEdit.Access.LOOKED_AT) {
+            return state.says(PlanChanges.ONLY_LOOKING);
+        }
         return switch (notes.opened()) {
             case ALONE, FROM_SAVED -> next.wants(effects -> effects.save(after.plan(), List.of()));
             case FROM_UNSAVED ->
                 next.says("Kept with the plan's other unsaved changes; press s in the plan to save.")
-                        .wants(effects -> effects.keepDraft(after.plan()));
+                        .wants(effects -> effects.keepDraft(after.history()));
         };
     }
 

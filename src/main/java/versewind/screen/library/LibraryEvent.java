@@ -119,6 +119,35 @@ public interface LibraryEvent extends Event {
     }
 
     /**
+     * The earlier versions of a plan, to choose one.
+     *
+     * @param plan name of its file without the ending
+     * @param versions their indices, and when they were saved
+     */
+    record VersionsListed(String plan, List<Listed> versions) implements LibraryEvent {
+        @Override
+        public State on(State state) {
+            if (versions.isEmpty()) {
+                return state.says("No earlier version of this plan is kept.");
+            }
+            return state.open(Chooser.of(
+                    "Which version? The plan opens with it as an edit.",
+                    Listed.rows(versions),
+                    (id, choosing) -> choosing.wants(effects -> effects.openVersion(plan, Integer.parseInt(id))),
+                    State::close));
+        }
+    }
+
+    /** An earlier version of the plan that was just opened becomes an edit of it. */
+    record VersionRead(Plan version) implements LibraryEvent {
+        @Override
+        public State on(State state) {
+            return state.onWork(work -> PlanChanges.edit(
+                    state.says("Restored; not saved yet. u undoes it."), work, version, VersePlace.START));
+        }
+    }
+
+    /**
      * The hymns of the plan that was chosen.
      *
      * @param plan name of its file without the ending

@@ -41,6 +41,7 @@ public record LibraryScreen(LibraryState library) implements Screen {
                     "copy",
                     plan((screen, state, plan) -> state.open(ServiceForm.ofPlanFrom(state, plan.id(), plan.title()))))
             .key("Ctrl-R", "rename", plan(LibraryScreen::rename))
+            .key("Ctrl-V", "earlier versions: restore one", plan(LibraryScreen::versions))
             .key("Ctrl-X", "delete: move to the bin", plan(LibraryScreen::bin))
             .key(
                     "Ctrl-Z",
@@ -165,6 +166,10 @@ public record LibraryScreen(LibraryState library) implements Screen {
         return isOpen(state, plan)
                 ? state.says("This plan is open. Change its title there, with S.")
                 : state.open(ServiceForm.ofRename(plan.id(), plan.title()));
+    }
+
+    private State versions(State state, LibraryEvent.ListedPlan plan) {
+        return Leaving.afterAsking(state, effects -> effects.listVersions(plan.id()));
     }
 
     private State bin(State state, LibraryEvent.ListedPlan plan) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import versewind.calibration.CalibratedOrgan;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
+import versewind.plan.PlanMerge;
 import versewind.plan.Undo;
 import versewind.plan.VersePlace;
 import versewind.screen.state.Effect;
@@ -29,20 +30,20 @@ public interface FileEvent extends Event {
         @Override
         public State on(State state) {
             State next = state.work()
-                    .map(work ->
-                            state.with(work.with(work.history().savedAs(plan)).withoutDraft()))
+                    .map(work -> state.with(work.with(work.history().savedAs(plan))))
                     .orElse(state);
             return next.says("Saved.").wants(then);
         }
     }
 
     /**
-     * A plan was not written, since its file has changed since it was read.
+     * A plan was not written, since its file has changed since it was read, and the two cannot be merged.
      *
+     * @param why what became of the file, a sentence
      * @param plan as it was to be written
      * @param then what was to be done then
      */
-    record SaveRefused(Plan plan, List<Effect> then) implements FileEvent {
+    record SaveRefused(String why, Plan plan, List<Effect> then) implements FileEvent {
         @Override
         public State on(State state) {
             Question.Answer over = new Question.Answer(
@@ -53,9 +54,61 @@ public interface FileEvent extends Event {
                     "w",
                     "save this version under another title",
                     closed -> closed.onWork(work -> closed.open(ServiceForm.ofSaveUnder(work))));
-            return state.open(new Question(
-                    "Somebody else changed this plan's file after you opened it.",
-                    List.of(under, over, Question.Answer.STAY)));
+            return state.open(new Question(why, List.of(under, over, Question.Answer.STAY)));
+        }
+    }
+
+    /**
+     * A plan was merged with what somebody else had saved meanwhile, and written.
+     *
+     * @param plan as it was written
+     * @param then what is to be done now
+     */
+    record Merged(Plan plan, List<Effect> then) implements FileEvent {
+        @Override
+        public State on(State state) {
+            return state.onWork(work -> {
+                        String where = PlanDifference.between(work.plan(), plan, work.instrument())
+                                .place()
+                                .filter(place ->
+                                        !plan.hymns().get(place.hymn()).verses().isEmpty())
+                                .map(place -> plan.hymns().get(place.hymn()).title() + ", "
+                                        + plan.verse(place).label())
+                                .orElse("the details of the service");
+                        PlanEdit merged = work.with(work.history().to(plan).savedAs(plan));
+                        return state.with(merged)
+                                .says("Saved, with what was changed elsewhere, first in " + where + ". u undoes that.");
+                    })
+                    .wants(then);
+        }
+    }
+
+    /**
+     * A plan was not written, since somebody else has changed the same verses meanwhile.
+     *
+     * @param merge the two versions
+     * @param then what was to be done once it is written
+     */
+    record Conflicting(PlanMerge merge, List<Effect> then) implements FileEvent {
+        @Override
+        public State on(State state) {
+            return state.open(ConflictScreen.of(merge, then));
+        }
+    }
+
+    /**
+     * Unsaved work was taken up.
+     *
+     * @param history the plan with its steps
+     */
+    record WorkRestored(Undo<Plan> history) implements FileEvent {
+        @Override
+        public State on(State state) {
+            return state.onWork(work -> {
+                Undo<Plan> restored =
+                        new Undo<>(history.now(), Optional.of(work.plan()), history.past(), history.future());
+                return state.with(work.with(restored)).says("Restored; not saved yet. u undoes the last edit.");
+            });
         }
     }
 
@@ -77,20 +130,47 @@ public interface FileEvent extends Event {
     }
 
     /**
+     * Others have the plan open that has just been opened here. Whoever only looks is not asked about unsaved work.
+     *
+     * @param others who, where and since when, a sentence each
+     */
+    record OpenElsewhere(List<String> others) implements FileEvent {
+        @Override
+        public State on(State state) {
+            Question.Answer look =
+                    new Question.Answer("Enter", "look at the plan without editing it", asking -> asking.closed()
+                            .onWork(work -> asking.closed().with(work.lookedAt()))
+                            .wants(Effects::onlyLook));
+            Question.Answer edit =
+                    new Question.Answer("e", "edit it too; saving merges both versions", asking -> asking);
+            return state.open(new Question(String.join(". ", others) + ".", List.of(look, edit)));
+        }
+    }
+
+    /**
+     * Unsaved work that was found with a plan.
+     *
+     * @param history the plan as it was left, with its steps
+     * @param about who did it, and when: "by anna on vestry at 09:30"
+     */
+    record LeftWork(Undo<Plan> history, String about) {}
+
+    /**
      * A plan was opened.
      *
      * @param id name of its file without the ending
      * @param plan as it lies saved
      * @param instrument the instrument it is for
      * @param organ its sound and calibration
-     * @param draft unsaved work on it that was found beside it
+     * @param left unsaved work on it that was found beside it
      */
-    record PlanOpened(String id, Plan plan, Instrument instrument, CalibratedOrgan organ, Optional<Plan> draft)
+    record PlanOpened(String id, Plan plan, Instrument instrument, CalibratedOrgan organ, Optional<LeftWork> left)
             implements FileEvent {
 
         @Override
         public State on(State state) {
-            boolean wasNeverSaved = draft.equals(Optional.of(plan));
+            boolean wasNeverSaved =
+                    left.filter(work -> work.history().now().equals(plan)).isPresent();
             PlanEdit work = new PlanEdit(
                     id,
                     instrument,
@@ -99,39 +179,35 @@ public interface FileEvent extends Event {
                     VersePlace.START,
                     PlanEdit.Side.STOPS,
                     0,
-                    wasNeverSaved ? Optional.empty() : draft);
+                    PlanEdit.Access.EDITED);
             State next = state.closed().with(work).with(Notice.NONE);
             if (wasNeverSaved) {
                 return next.says("This plan has no file, only unsaved work.");
             }
-            return work.draft()
-                    .map(kept -> next.open(aboutDraft(kept)))
+            return left.map(kept -> next.open(aboutWork(kept)))
                     .orElseGet(() -> next.says(PlanEdit.usualAsked(work.organ().experience())));
         }
 
         /** What is to become of work that was kept; it can be taken up if it is for the organ that is open. */
-        private Question aboutDraft(Plan kept) {
-            Question.Answer takeUp = new Question.Answer("Enter", "restore", PlanOpened::takenUp);
+        private Question aboutWork(LeftWork kept) {
+            Question.Answer takeUp =
+                    new Question.Answer("Enter", "restore", closed -> closed.wants(Effects::restoreWork));
             Question.Answer forget = new Question.Answer(
-                    "x", "discard", closed -> closed.onWork(work -> closed.with(work.withoutDraft()))
-                            .wants(Effects::dropDraft));
+                    "x", "discard: move it to the bin", closed -> closed.wants(Effects::discardWork));
             Question.Answer leave = new Question.Answer("q", "leave", closed -> closed.wants(Effects::quit));
-            boolean fits = kept.instrument().equals(plan.instrument()) && kept.fits(instrument);
-            return fits
-                    ? new Question(
-                            "Unsaved work on this plan was kept when the program was cut off.", List.of(takeUp, forget))
-                    : new Question(
-                            "Unsaved work on this plan was kept, but for another organ: " + kept.instrument() + ".",
-                            List.of(forget, leave));
-        }
-
-        /** The draft becomes the plan; the plan as it was saved stays what undo leads back to by saving nothing. */
-        private static State takenUp(State state) {
-            return state.onWork(work -> work.draft()
-                    .map(kept -> state.with(
-                                    work.with(work.history().restored(kept)).withoutDraft())
-                            .says("Restored; not saved yet."))
-                    .orElse(state));
+            Plan now = kept.history().now();
+            if (!now.instrument().equals(plan.instrument()) || !now.fits(instrument)) {
+                return new Question(
+                        "Unsaved work on this plan was kept, but for another organ: " + now.instrument() + ".",
+                        List.of(forget, leave));
+            }
+            int edits = kept.history().past().size();
+            String words = PlanDifference.between(plan, now, instrument).words();
+            return new Question(
+                    "Unsaved work on this plan was kept when the program was cut off: "
+                            + (edits > 1 ? edits + " edits" : "one edit") + " " + kept.about() + ". Changed: " + words
+                            + ".",
+                    List.of(takeUp, forget));
         }
     }
 }

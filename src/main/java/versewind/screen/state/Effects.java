@@ -11,6 +11,7 @@ import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
+import versewind.plan.Undo;
 import versewind.plan.VersePlace;
 import versewind.schema.OrganDraft;
 
@@ -39,11 +40,29 @@ public interface Effects {
      */
     List<Event> writeSheet(String file, String sheet, String mark);
 
-    /** Keeps the open plan beside its file, so that it is not lost if the line drops. */
-    List<Event> keepDraft(Plan plan);
+    /** Keeps the last edit of the open plan in its journal, so that it is not lost if the line drops. */
+    List<Event> keepDraft(Undo<Plan> history);
 
-    /** Forgets what was kept beside the plan's file. */
+    /** Forgets the edits since the open plan was saved. */
     List<Event> dropDraft();
+
+    /** Takes up the unsaved work that was found with the open plan. */
+    List<Event> restoreWork();
+
+    /** Moves the unsaved work that was found with the open plan to the bin. */
+    List<Event> discardWork();
+
+    /** Lets others know that the open plan is only looked at. */
+    List<Event> onlyLook();
+
+    /** Writes the open plan, merged with the version that was found in its file when it was to be saved. */
+    List<Event> saveMerged(Plan plan, List<Effect> then);
+
+    /** Lists the earlier versions of a plan. */
+    List<Event> listVersions(String id);
+
+    /** Opens a plan with an earlier version of it as an edit. */
+    List<Event> openVersion(String id, int index);
 
     /** Searches for registrations for a verse in the background, and tells what is found. */
     List<Event> proposeVerse(Plan plan, VersePlace place);

@@ -49,7 +49,7 @@ public final class Leaving {
     static State hangup(State state) {
         State kept = state.work()
                 .filter(work -> work.history().isUnsaved())
-                .map(work -> state.wants(effects -> effects.keepDraft(work.plan())))
+                .map(work -> state.wants(effects -> effects.keepDraft(work.history())))
                 .orElse(state);
         return kept.wants(Effects::quit);
     }

@@ -7,6 +7,10 @@ import versewind.plan.VersePlace;
 /** The plan that is open after a change of it. */
 public final class PlanChanges {
 
+    /** Said where a plan that is only looked at would be edited. */
+    public static final String ONLY_LOOKING =
+            "You are only looking at this plan. To edit it, press o and open it again.";
+
     private PlanChanges() {}
 
     /** The state with another plan, seen at a place; unsaved work is kept beside the file. */
@@ -29,7 +33,10 @@ public final class PlanChanges {
         if (after.plan().equals(before.plan())) {
             return next;
         }
+        if (before.access() == PlanEdit.Access.LOOKED_AT) {
+            return state.says(ONLY_LOOKING);
+        }
         return next.wants(
-                after.history().isUnsaved() ? effects -> effects.keepDraft(after.plan()) : Effects::dropDraft);
+                after.history().isUnsaved() ? effects -> effects.keepDraft(after.history()) : Effects::dropDraft);
     }
 }

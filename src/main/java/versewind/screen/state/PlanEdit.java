@@ -24,7 +24,7 @@ import versewind.sound.OrganSound;
  * @param place the hymn and verse where we are
  * @param side what has the keys
  * @param item the knob where we are, in the order of {@link StopGridLayout#items()}
- * @param draft unsaved work that was found and not yet taken up or forgotten
+ * @param access whether it may be edited
  * @param learned what was learned of the organ last
  */
 public record PlanEdit(
@@ -35,7 +35,7 @@ public record PlanEdit(
         VersePlace place,
         Side side,
         int item,
-        Optional<Plan> draft,
+        Access access,
         Optional<Learned> learned) {
 
     public PlanEdit(
@@ -46,8 +46,8 @@ public record PlanEdit(
             VersePlace place,
             Side side,
             int item,
-            Optional<Plan> draft) {
-        this(id, instrument, organ, history, place, side, item, draft, Optional.empty());
+            Access access) {
+        this(id, instrument, organ, history, place, side, item, access, Optional.empty());
     }
 
     /**
@@ -62,6 +62,12 @@ public record PlanEdit(
     public enum Side {
         STOPS,
         VERSES
+    }
+
+    /** Whether a plan may be edited. */
+    public enum Access {
+        EDITED,
+        LOOKED_AT
     }
 
     /** Asked of an organ of which nothing is known but its stop list. */
@@ -108,35 +114,35 @@ public record PlanEdit(
     }
 
     public PlanEdit at(VersePlace other) {
-        return new PlanEdit(id, instrument, organ, history, other.within(plan()), side, item, draft, learned);
+        return new PlanEdit(id, instrument, organ, history, other.within(plan()), side, item, access, learned);
     }
 
     public PlanEdit at(int otherItem) {
-        return new PlanEdit(id, instrument, organ, history, place, side, otherItem, draft, learned);
+        return new PlanEdit(id, instrument, organ, history, place, side, otherItem, access, learned);
     }
 
     public PlanEdit on(Side other) {
-        return new PlanEdit(id, instrument, organ, history, place, other, item, draft, learned);
+        return new PlanEdit(id, instrument, organ, history, place, other, item, access, learned);
     }
 
     public PlanEdit with(Undo<Plan> other) {
-        return new PlanEdit(id, instrument, organ, other, place.within(other.now()), side, item, draft, learned);
+        return new PlanEdit(id, instrument, organ, other, place.within(other.now()), side, item, access, learned);
     }
 
     /** In another file. */
     public PlanEdit under(String otherId, Undo<Plan> other) {
-        return new PlanEdit(otherId, instrument, organ, other, place, side, item, Optional.empty(), learned);
+        return new PlanEdit(otherId, instrument, organ, other, place, side, item, Access.EDITED, learned);
     }
 
     /** On the same organ after a calibration. */
     public PlanEdit on(CalibratedOrgan other) {
-        return new PlanEdit(id, other.sound().organ(), other, history, place, side, item, draft);
+        return new PlanEdit(id, other.sound().organ(), other, history, place, side, item, access);
     }
 
     /** On the same organ after its organist has learned something more of it, or has forgotten it again. */
     public PlanEdit on(CalibratedOrgan other, Optional<Experience> before) {
         Optional<Learned> since = before.map(known -> new Learned(plan(), known));
-        return new PlanEdit(id, other.sound().organ(), other, history, place, side, item, draft, since);
+        return new PlanEdit(id, other.sound().organ(), other, history, place, side, item, access, since);
     }
 
     /** What was known before something was learned, if that is what was done last: undo goes back to it. */
@@ -144,7 +150,8 @@ public record PlanEdit(
         return learned.filter(last -> last.plan().equals(plan())).map(Learned::before);
     }
 
-    public PlanEdit withoutDraft() {
-        return new PlanEdit(id, instrument, organ, history, place, side, item, Optional.empty(), learned);
+    /** Only to be looked at. */
+    public PlanEdit lookedAt() {
+        return new PlanEdit(id, instrument, organ, history, place, side, item, Access.LOOKED_AT, learned);
     }
 }
