@@ -50,9 +50,9 @@ record Requirement(
     /** Points against a step of the order. */
     double cost(BuildingStep step) {
         double points = StepCosts.of(mode, step, least, most);
-        return wantsReeds && mood != Mood.GENTLE && step.compareTo(BuildingStep.ENCLOSED_REEDS) >= 0
-                ? points * WANTED
-                : points;
+        boolean isOfReeds = step.compareTo(BuildingStep.ENCLOSED_REEDS) >= 0
+                && step.compareTo(BuildingStep.THIRTY_TWO_FEET) < 0;
+        return wantsReeds && isOfReeds && mood != Mood.GENTLE ? points * WANTED : points;
     }
 
     boolean isPeople() {

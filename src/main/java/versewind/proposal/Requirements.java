@@ -236,8 +236,10 @@ final class Requirements {
         }
         double full = balance(plan, place, requirement)
                 .of(new Draft(drawn(last, requirement), requirement.hands().get(0)));
-        Target within = strongest > full ? own.within(strongest - full, full) : own;
-        return verse(plan, place).isSung() ? within : within.below(full);
+        double beyond = Math.max(0, strongest - full);
+        return verse(plan, place).isSung()
+                ? own.within(beyond, full)
+                : own.lifted(-beyond).below(full);
     }
 
     private boolean isAlike(Plan plan, VersePlace one, VersePlace other) {

@@ -138,11 +138,12 @@ final class ScoreFunction {
 
     /** The pedal's own stops make a quarter of the loudness and more: an estimate by levels. */
     private void addPedal(Draft draft, double heard, Rows rows) {
-        boolean isCovered = Verdict.of(requirement.mode(), heard) == Verdict.COVERED;
+        boolean isCovered = Verdict.of(requirement.mode(), heard).way() == Verdict.Way.SOFTER
+                && !requirement.isPeople();
         rows.add(
                 PartKind.PLAYING,
                 isCovered && draft.hands().layout().usesPedal() ? WITHOUT_PEDAL : 0,
-                () -> "The feet had better rest where words are covered.");
+                () -> "The feet had better rest where words hardly come through.");
         if (organ.pedal() == OrganFacts.NO_PEDAL || !draft.stops().meets(organ.allOf(organ.pedal()))) {
             return;
         }

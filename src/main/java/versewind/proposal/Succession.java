@@ -25,7 +25,7 @@ record Succession(Kind kind, Growth growth, Optional<ChangeTime> breath) {
     private static final double WORTH_A_PISTON_DB = 1;
 
     private static final double A_LEAP_DB = 7;
-    private static final double A_LEAP = 9;
+    private static final double A_LEAP = 12;
     private static final double POINTS_A_DB = 0.7;
     private static final double WRONG_WAY = 1;
 

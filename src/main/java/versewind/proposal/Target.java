@@ -123,8 +123,14 @@ record Target(Mode mode, double low, double high) {
         double off = Math.abs(share - centre());
         double points = mode == Mode.CONGREGATION ? POINTS_OF_LEAD : POINTS;
         double lost = POINTS_OF_LOST * Math.max(0, lost(mode) - share)
-                + POINTS_OF_HARDLY * Math.max(0, Verdict.LEADS.from(mode) - share);
+                + POINTS_OF_HARDLY * Math.max(0, hardly() - share);
         return points * off * off / (off + SOFT * (high - low) / 2) + (mode == Mode.CONGREGATION ? lost : 0);
+    }
+
+    /** The share below which the lead hardly holds: a little over the edge, where the target lies well above that. */
+    private double hardly() {
+        double edge = Verdict.LEADS.from(mode);
+        return Math.max(edge, Math.min(edge + AT_EASE, low));
     }
 
     /** The share below which the lead is lost. */
