@@ -10,9 +10,11 @@ import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
+import versewind.proposal.Proposal;
 import versewind.proposal.RegistrationProposer;
 import versewind.proposal.SearchProgress;
 import versewind.proposal.ServiceProposal;
+import versewind.proposal.Usual;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
 import versewind.store.Fingerprint;
@@ -75,8 +77,18 @@ final class ProposeCommand {
         RegistrationProposer proposer = RegistrationProposer.of(
                 sound, (verse, people) -> open.organ().experience().rightShare(sound, verse, people));
         return place.isPresent()
-                ? forVerse(proposer.forVerse(plan, place.get(), () -> !progress.isInterrupted()))
+                ? forVerse(proposer.forVerse(plan, place.get(), () -> !progress.isInterrupted())
+                        .after(usual(sound, place.get())))
                 : together(hymn, proposer);
+    }
+
+    private Optional<Proposal> usual(OrganSound sound, VersePlace place) {
+        Verse verse = plan.verse(place);
+        return open.organ()
+                .experience()
+                .nearest(verse, verse.people().orElse(plan.heading().people()))
+                .flatMap(usual -> new Usual(usual.name(), usual.registration(), usual.hands())
+                        .proposal(sound, plan, place));
     }
 
     private void refuseWhereUnsafe() throws UsageException {

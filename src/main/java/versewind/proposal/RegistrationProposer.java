@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
@@ -163,6 +164,14 @@ public final class RegistrationProposer {
 
         public OfVerse {
             proposals = List.copyOf(proposals);
+        }
+
+        /** The same with what is usual before the others, where that is not among them. */
+        public OfVerse after(Optional<Proposal> usual) {
+            Stream<Proposal> first = usual.stream()
+                    .filter(each -> proposals.stream()
+                            .noneMatch(other -> other.registration().equals(each.registration())));
+            return new OfVerse(place, Stream.concat(first, proposals.stream()).toList());
         }
 
         /** Why there is none in a plan, in one sentence; empty where there is one. */

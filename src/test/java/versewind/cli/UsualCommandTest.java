@@ -124,4 +124,14 @@ class UsualCommandTest {
         assertThat(reply.status()).isEqualTo(Reply.WANTS_ATTENTION);
         assertThat(reply.results()).contains("This contradicts all the rest.");
     }
+
+    @Test
+    void what_is_usual_is_proposed_first() throws IOException {
+        Files.copy(Path.of("plans/ordinary-sunday.json"), folder.resolve("plans/ordinary-sunday.json"));
+        usual("--draw", "Great: all; couplers: Great to Pedal", "--people", "140");
+        Reply reply = Typing.typedIn(
+                folder, StandardCharsets.UTF_8, "propose", "ordinary-sunday", "--hymn", "1", "--verse", "V1");
+
+        assertThat(reply.results()).contains("\n1  Your usual");
+    }
 }

@@ -17,6 +17,7 @@ import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.proposal.Proposal;
+import versewind.proposal.RegistrationProposer;
 import versewind.rules.BuildingLine;
 import versewind.rules.FromUsual;
 import versewind.rules.OrganFacts;
@@ -194,10 +195,15 @@ class UsualScreenTest {
         desk.press("P");
         ProposalsScreen offered = (ProposalsScreen) desk.state().top();
         assertThat(offered.list().rows().stream().map(Proposal::registration)).contains(usual.registration());
-        Proposal first = UsualLine.proposal(desk.work()).orElseThrow();
-        assertThat(first.registration()).isEqualTo(usual.registration());
-        assertThat(ProposalsScreen.of(desk.work(), List.of()).list().rows()).containsExactly(first);
+        assertThat(usuallyProposed()).extracting(Proposal::registration).containsExactly(usual.registration());
         desk.press("<Esc>", "#", "^U", "'480'", "<Enter>", "+", "+");
-        assertThat(UsualLine.proposal(desk.work())).isEmpty();
+        assertThat(usuallyProposed()).isEmpty();
+    }
+
+    private List<Proposal> usuallyProposed() {
+        return ProposalsScreen.of(
+                        desk.work(), new RegistrationProposer.OfVerse(desk.work().place(), List.of()))
+                .list()
+                .rows();
     }
 }

@@ -2,13 +2,17 @@ package versewind.screen.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import versewind.organ.RegistrationText;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
+import versewind.plan.Verse;
 import versewind.plan.ServiceOrder;
 import versewind.proposal.Proposal;
+import versewind.proposal.RegistrationProposer;
+import versewind.proposal.Usual;
 import versewind.screen.state.KeyTable;
 import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
@@ -47,13 +51,14 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Screen {
     private static final int SHORT_WHY = 2;
 
     /** What was found for the current verse, and before it what is usual, where that is right here too. */
-    public static ProposalsScreen of(PlanEdit work, List<Proposal> found) {
-        List<Proposal> all = new ArrayList<>(found);
-        UsualLine.proposal(work)
-                .filter(usual ->
-                        found.stream().noneMatch(each -> each.registration().equals(usual.registration())))
-                .ifPresent(usual -> all.add(0, usual));
-        return new ProposalsScreen(ListBox.of(all));
+    public static ProposalsScreen of(PlanEdit work, RegistrationProposer.OfVerse found) {
+        Verse verse = work.plan().verse(found.place());
+        Optional<Proposal> usual = work.organ()
+                .experience()
+                .nearest(verse, verse.people().orElse(work.plan().heading().people()))
+                .flatMap(heard -> new Usual(heard.name(), heard.registration(), heard.hands())
+                        .proposal(work.sound(), work.plan(), found.place()));
+        return new ProposalsScreen(ListBox.of(found.after(usual).proposals()));
     }
 
     /** Begins to search for the current verse. */

@@ -38,7 +38,7 @@ public record SearchScreen(int verses, int of) implements Screen {
                 .none(proposed.plan())
                 .map(none -> state.close().says(none))
                 .orElseGet(() -> state.onWork(work ->
-                        state.show(ProposalsScreen.of(work, proposed.found().proposals()))));
+                        state.show(ProposalsScreen.of(work, proposed.found()))));
     }
 
     /** The search for many verses has ended: what it found becomes one edit. */
