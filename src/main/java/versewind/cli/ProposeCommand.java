@@ -87,8 +87,8 @@ final class ProposeCommand {
         return open.organ()
                 .experience()
                 .nearest(verse, verse.people().orElse(plan.heading().people()))
-                .flatMap(usual -> new Usual(usual.name(), usual.registration(), usual.hands())
-                        .proposal(sound, plan, place));
+                .flatMap(usual ->
+                        new Usual(usual.name(), usual.registration(), usual.hands()).proposal(sound, plan, place));
     }
 
     private void refuseWhereUnsafe() throws UsageException {

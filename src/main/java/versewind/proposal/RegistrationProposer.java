@@ -168,9 +168,8 @@ public final class RegistrationProposer {
 
         /** The same with what is usual before the others, where that is not among them. */
         public OfVerse after(Optional<Proposal> usual) {
-            Stream<Proposal> first = usual.stream()
-                    .filter(each -> proposals.stream()
-                            .noneMatch(other -> other.registration().equals(each.registration())));
+            Stream<Proposal> first = usual.stream().filter(each -> proposals.stream()
+                    .noneMatch(other -> other.registration().equals(each.registration())));
             return new OfVerse(place, Stream.concat(first, proposals.stream()).toList());
         }
 

@@ -50,8 +50,8 @@ record Requirement(
     /** Points against a step of the order. */
     double cost(BuildingStep step) {
         double points = StepCosts.of(mode, step, least, most);
-        boolean isOfReeds = step.compareTo(BuildingStep.ENCLOSED_REEDS) >= 0
-                && step.compareTo(BuildingStep.THIRTY_TWO_FEET) < 0;
+        boolean isOfReeds =
+                step.compareTo(BuildingStep.ENCLOSED_REEDS) >= 0 && step.compareTo(BuildingStep.THIRTY_TWO_FEET) < 0;
         return wantsReeds && isOfReeds && mood != Mood.GENTLE ? points * WANTED : points;
     }
 

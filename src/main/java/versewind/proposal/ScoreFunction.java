@@ -138,8 +138,8 @@ final class ScoreFunction {
 
     /** The pedal's own stops make a quarter of the loudness and more: an estimate by levels. */
     private void addPedal(Draft draft, double heard, Rows rows) {
-        boolean isCovered = Verdict.of(requirement.mode(), heard).way() == Verdict.Way.SOFTER
-                && !requirement.isPeople();
+        boolean isCovered =
+                Verdict.of(requirement.mode(), heard).way() == Verdict.Way.SOFTER && !requirement.isPeople();
         rows.add(
                 PartKind.PLAYING,
                 isCovered && draft.hands().layout().usesPedal() ? WITHOUT_PEDAL : 0,

@@ -122,8 +122,8 @@ record Target(Mode mode, double low, double high) {
     double cost(double share) {
         double off = Math.abs(share - centre());
         double points = mode == Mode.CONGREGATION ? POINTS_OF_LEAD : POINTS;
-        double lost = POINTS_OF_LOST * Math.max(0, lost(mode) - share)
-                + POINTS_OF_HARDLY * Math.max(0, hardly() - share);
+        double lost =
+                POINTS_OF_LOST * Math.max(0, lost(mode) - share) + POINTS_OF_HARDLY * Math.max(0, hardly() - share);
         return points * off * off / (off + SOFT * (high - low) / 2) + (mode == Mode.CONGREGATION ? lost : 0);
     }
 

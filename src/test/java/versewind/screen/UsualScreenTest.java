@@ -202,7 +202,8 @@ class UsualScreenTest {
 
     private List<Proposal> usuallyProposed() {
         return ProposalsScreen.of(
-                        desk.work(), new RegistrationProposer.OfVerse(desk.work().place(), List.of()))
+                        desk.work(),
+                        new RegistrationProposer.OfVerse(desk.work().place(), List.of()))
                 .list()
                 .rows();
     }

@@ -37,8 +37,7 @@ public record SearchScreen(int verses, int of) implements Screen {
         return proposed.found()
                 .none(proposed.plan())
                 .map(none -> state.close().says(none))
-                .orElseGet(() -> state.onWork(work ->
-                        state.show(ProposalsScreen.of(work, proposed.found()))));
+                .orElseGet(() -> state.onWork(work -> state.show(ProposalsScreen.of(work, proposed.found()))));
     }
 
     /** The search for many verses has ended: what it found becomes one edit. */
