@@ -3,7 +3,6 @@ package versewind.screen.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import versewind.organ.Instrument;
 import versewind.organ.Pressed;
 import versewind.organ.Registration;
@@ -63,9 +62,11 @@ final class MovesLine {
                     ? ""
                     : ":  " + String.join("  ", groups(state, work.instrument(), moves, detail));
             for (String begun : List.of(start + step, start)) {
-                List<String> lines = wrapped(begun + ", " + count + groups, columns);
+                String all = begun + ", " + count + groups;
+                // what changes on a large organ is long, and most of it is seen at once not to fit; blanks may be lost
+                List<String> lines = all.length() > rows * (columns + 2) ? List.of() : wrapped(all, columns);
                 boolean fits = lines.stream().allMatch(line -> Text.columns(line) <= columns);
-                if (fits && lines.size() <= rows) {
+                if (fits && !lines.isEmpty() && lines.size() <= rows) {
                     return lines;
                 }
             }
@@ -99,21 +100,32 @@ final class MovesLine {
     /** The text in as few lines as it needs, broken after a knob or a division and never within a name. */
     private static List<String> wrapped(String text, int columns) {
         List<String> lines = new ArrayList<>();
-        String line = "";
-        for (String piece : PIECES.splitAsStream(text).toList()) {
-            String longer = line + piece;
-            if (!line.isEmpty() && Text.columns(longer.stripTrailing()) > columns) {
-                lines.add(line.stripTrailing());
-                longer = piece;
+        StringBuilder line = new StringBuilder();
+        int used = 0;
+        for (int from = 0, to; from < text.length(); from = to) {
+            to = endOfPiece(text, from);
+            String piece = text.substring(from, to);
+            if (used > 0 && used + Text.columns(piece.stripTrailing()) > columns) {
+                lines.add(line.toString().stripTrailing());
+                line.setLength(0);
+                used = 0;
             }
-            line = longer;
+            line.append(piece);
+            used += Text.columns(piece);
         }
-        lines.add(line.stripTrailing());
+        lines.add(line.toString().stripTrailing());
         return lines;
     }
 
-    /** After a comma, and after the two blanks between divisions. */
-    private static final Pattern PIECES = Pattern.compile("(?<=, )|(?<=  )");
+    /** After a comma, or after the two blanks between divisions. In every frame, so without a pattern. */
+    private static int endOfPiece(String text, int from) {
+        for (int i = from + 1; i < text.length(); i++) {
+            if (text.charAt(i) == ' ' && (text.charAt(i - 1) == ',' || text.charAt(i - 1) == ' ')) {
+                return i + 1;
+            }
+        }
+        return text.length();
+    }
 
     /** How much is said, from most to least. */
     private enum Detail {

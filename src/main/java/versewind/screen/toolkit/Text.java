@@ -33,13 +33,13 @@ public final class Text {
     }
 
     /**
-     * True where nothing can be composed: Latin letters, punctuation, and the marks and rules that screens are drawn
-     * with. Java's tables need not be read for them.
+     * True where nothing can be composed: Latin letters, punctuation, signs, and the marks and rules that screens are
+     * drawn with. Java's tables need not be read for them.
      */
     private static boolean isComposed(String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if (c >= 0x300 && (c < 0x2010 || c > 0x2027) && (c < 0x2500 || c > 0x26FF)) {
+            if (c >= 0x300 && (c < 0x2010 || c > 0x2027) && (c < 0x2190 || c > 0x22FF) && (c < 0x2500 || c > 0x26FF)) {
                 return false;
             }
         }
@@ -83,9 +83,17 @@ public final class Text {
 
     /** Columns that a text takes when it is shown. */
     public static int columns(String text) {
-        return isPlain(text)
-                ? text.length()
-                : clean(text).codePoints().map(Text::columns).sum();
+        if (isPlain(text)) {
+            return text.length();
+        }
+        if (!isComposed(text)) {
+            return clean(text).codePoints().map(Text::columns).sum();
+        }
+        int columns = 0;
+        for (int i = 0; i < text.length(); i++) {
+            columns += columns(text.charAt(i));
+        }
+        return columns;
     }
 
     /** The text cut to a number of columns, with a mark where something was cut. */
