@@ -59,28 +59,28 @@ public record Experience(List<HeardRegistration> usual, List<HeardRegistration> 
      * @param people present
      */
     public Optional<HeardRegistration> nearest(Verse verse, int people) {
-        return usual.stream()
-                .filter(each -> verse.isSung() && each.mode() == verse.mode())
+        return nearest(usual.stream(), verse, people);
+    }
+
+    private static Optional<HeardRegistration> nearest(Stream<HeardRegistration> some, Verse verse, int people) {
+        return some.filter(each -> verse.isSung() && each.mode() == verse.mode())
                 .min(Comparator.comparingDouble(each -> Math.abs(10 * Math.log10((double) people / each.people())
                         + STRENGTH_DB
                                 * (verse.singing().ordinal() - each.singing().ordinal()))));
     }
 
     /**
-     * The share of the organ, 0 to 1, that the organist calls right where people sing as in a verse: that of the usual
-     * registration, right by itself, for singing of the nearest strength, and of these for the nearest number of
-     * people; empty where there is none.
+     * The share of the organ, 0 to 1, that the organist calls right where people sing as in a verse: that of the
+     * {@link #nearest} of the usual registrations that are right; empty where there is none.
      *
      * @param sound the organ as it is known
      * @param people present
      */
     public OptionalDouble rightShare(OrganSound sound, Verse verse, int people) {
-        int present = verse.people().orElse(people);
-        return usual.stream()
-                .filter(each -> verse.isSung() && each.mode() == verse.mode() && each.heard() == HeardAs.RIGHT)
-                .min(Comparator.comparingInt((HeardRegistration each) -> Math.abs(
-                                verse.singing().ordinal() - each.singing().ordinal()))
-                        .thenComparingDouble(each -> Math.abs(Math.log((double) present / each.people()))))
+        return nearest(
+                        usual.stream().filter(each -> each.heard() == HeardAs.RIGHT),
+                        verse,
+                        verse.people().orElse(people))
                 .map(each -> sound.estimate(each.verse(), each.people(), OptionalInt.empty())
                         .balance()
                         .share())

@@ -11,7 +11,6 @@ import versewind.acoustics.ThirdOctaves;
  *
  * @param organDba level of the organ in the nave in dB(A); empty if it is silent
  * @param sone loudness of the organ in the nave in sone (ISO 532-1), 0 if it is silent
- * @param phon its loudness level in phon; empty if it is silent
  * @param dynamic that loudness on the scale of this organ; empty if it is silent
  * @param organAmongSingersDba level of the organ in dB(A) where the singers are, or would be; empty if it is silent
  * @param singers number of people who sing, 0 if the organ plays alone
@@ -26,7 +25,6 @@ import versewind.acoustics.ThirdOctaves;
 public record Estimate(
         OptionalDouble organDba,
         double sone,
-        OptionalDouble phon,
         Optional<Dynamic> dynamic,
         OptionalDouble organAmongSingersDba,
         int singers,
@@ -68,6 +66,11 @@ public record Estimate(
             power[band] *= ThirdOctaves.dbToPower(moreDb);
         }
         return new Hearing().sone(power);
+    }
+
+    /** Loudness level of the organ in the nave in phon; empty if it is silent. */
+    public OptionalDouble phon() {
+        return isSilent() ? OptionalDouble.empty() : OptionalDouble.of(StationaryLoudness.phonOf(sone));
     }
 
     /** True if no pipe speaks. */

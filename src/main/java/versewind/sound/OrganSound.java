@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import versewind.acoustics.BandLevels;
-import versewind.acoustics.StationaryLoudness;
 import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
@@ -184,7 +183,6 @@ public final class OrganSound {
         return new Estimate(
                 ThirdOctaves.levelDba(inNave),
                 sone,
-                silent ? OptionalDouble.empty() : OptionalDouble.of(StationaryLoudness.phonOf(sone)),
                 silent ? Optional.empty() : Optional.of(Dynamic.of(sone / principalsSone)),
                 ThirdOctaves.levelDba(amongSingers),
                 people.singers(),

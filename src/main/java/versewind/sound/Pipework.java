@@ -29,13 +29,45 @@ final class Pipework {
         return 1 + division;
     }
 
-    private final int[] divisionOfStop;
-    private final int[] rankOfStop;
-    private final int[] placeOfRank;
-    private final int[][] stopsOfRank;
-    private final int[][][] spectraOfStop;
-    private final double[][] power;
-    private final boolean[] isMelody;
+    /** What trims do not change, shared by all copies. */
+    private static final class Pipes {
+        private final int[] divisionOfStop;
+        private final int[] rankOfStop;
+        private final int[] placeOfRank;
+        private final int[][] stopsOfRank;
+        private final int[][][] spectraOfStop;
+        private final double[][] power;
+        private final boolean[] isMelody;
+
+        Pipes(Instrument organ, Tessitura tessitura) {
+            int stops = organ.stops().size();
+            divisionOfStop = new int[stops];
+            rankOfStop = new int[stops];
+            placeOfRank = new int[stops];
+            stopsOfRank = new int[stops][0];
+            spectraOfStop = new int[stops][KeyRouting.PLACES][];
+            RankSpectra spectra = new RankSpectra(organ, tessitura);
+            for (int stop = 0; stop < stops; stop++) {
+                int rank = organ.rankOf(stop);
+                divisionOfStop[stop] = organ.stops().get(stop).division();
+                rankOfStop[stop] = rank;
+                placeOfRank[stop] = placeOf(organ, rank);
+                stopsOfRank[rank] = Arrays.copyOf(stopsOfRank[rank], stopsOfRank[rank].length + 1);
+                stopsOfRank[rank][stopsOfRank[rank].length - 1] = stop;
+                for (int bit = 0; bit < KeyRouting.PLACES; bit++) {
+                    spectraOfStop[stop][bit] = spectra.of(stop, KeyRouting.part(bit), KeyRouting.semitones(bit));
+                }
+            }
+            power = new double[spectra.count()][];
+            isMelody = new boolean[power.length];
+            for (int spectrum = 0; spectrum < power.length; spectrum++) {
+                power[spectrum] = spectra.power(spectrum);
+                isMelody[spectrum] = spectra.part(spectrum) == VoicePart.SOPRANO;
+            }
+        }
+    }
+
+    private final Pipes pipes;
     private final double[] trimOfRank;
 
     private final int[] reached;
@@ -47,51 +79,15 @@ final class Pipework {
     private int moment;
 
     Pipework(Instrument organ, Tessitura tessitura) {
-        int stops = organ.stops().size();
-        divisionOfStop = new int[stops];
-        rankOfStop = new int[stops];
-        placeOfRank = new int[stops];
-        stopsOfRank = new int[stops][0];
-        for (int stop = 0; stop < stops; stop++) {
-            int rank = organ.rankOf(stop);
-            divisionOfStop[stop] = organ.stops().get(stop).division();
-            rankOfStop[stop] = rank;
-            placeOfRank[stop] = placeOf(organ, rank);
-            stopsOfRank[rank] = Arrays.copyOf(stopsOfRank[rank], stopsOfRank[rank].length + 1);
-            stopsOfRank[rank][stopsOfRank[rank].length - 1] = stop;
-        }
-        spectraOfStop = new int[stops][KeyRouting.PLACES][];
-        RankSpectra spectra = new RankSpectra(organ, tessitura);
-        for (int stop = 0; stop < stops; stop++) {
-            for (int bit = 0; bit < KeyRouting.PLACES; bit++) {
-                spectraOfStop[stop][bit] = spectra.of(stop, KeyRouting.part(bit), KeyRouting.semitones(bit));
-            }
-        }
-        power = new double[spectra.count()][];
-        isMelody = new boolean[power.length];
-        for (int spectrum = 0; spectrum < power.length; spectrum++) {
-            power[spectrum] = spectra.power(spectrum);
-            isMelody[spectrum] = spectra.part(spectrum) == VoicePart.SOPRANO;
-        }
-        trimOfRank = trims(Trims.of(organ));
-        lastSpoken = new int[power.length];
-        reached = new int[stops];
-        changed = new boolean[stops];
-        speaks = new boolean[stops];
-        melodyOfRank = new double[stops][ThirdOctaves.COUNT];
-        restOfRank = new double[stops][ThirdOctaves.COUNT];
+        this(new Pipes(organ, tessitura), Trims.of(organ));
     }
 
-    private Pipework(Pipework like, Trims trims) {
-        divisionOfStop = like.divisionOfStop;
-        rankOfStop = like.rankOfStop;
-        placeOfRank = like.placeOfRank;
-        stopsOfRank = like.stopsOfRank;
-        spectraOfStop = like.spectraOfStop;
-        power = like.power;
-        isMelody = like.isMelody;
-        trimOfRank = trims(trims);
-        lastSpoken = new int[power.length];
+    private Pipework(Pipes pipes, Trims trims) {
+        this.pipes = pipes;
+        trimOfRank = trims.stopsDb().stream()
+                .mapToDouble(stopDb -> ThirdOctaves.dbToPower(stopDb + trims.organDb()))
+                .toArray();
+        lastSpoken = new int[pipes.power.length];
         reached = new int[ranks()];
         changed = new boolean[ranks()];
         speaks = new boolean[ranks()];
@@ -101,13 +97,7 @@ final class Pipework {
 
     /** The same pipes with other trims; the power before trims is shared. */
     Pipework voiced(Trims trims) {
-        return new Pipework(this, trims);
-    }
-
-    private static double[] trims(Trims trims) {
-        return trims.stopsDb().stream()
-                .mapToDouble(stopDb -> ThirdOctaves.dbToPower(stopDb + trims.organDb()))
-                .toArray();
+        return new Pipework(pipes, trims);
     }
 
     private static int placeOf(Instrument organ, int rank) {
@@ -124,10 +114,10 @@ final class Pipework {
      */
     void speak(IndexSet stops, int[] received) {
         for (int stop = 0; stop < reached.length; stop++) {
-            int bits = stops.contains(stop) ? received[divisionOfStop[stop]] : 0;
+            int bits = stops.contains(stop) ? received[pipes.divisionOfStop[stop]] : 0;
             if (bits != reached[stop]) {
                 reached[stop] = bits;
-                changed[rankOfStop[stop]] = true;
+                changed[pipes.rankOfStop[stop]] = true;
             }
         }
         for (int rank = 0; rank < changed.length; rank++) {
@@ -143,13 +133,13 @@ final class Pipework {
         speaks[rank] = false;
         Arrays.fill(melodyOfRank[rank], 0);
         Arrays.fill(restOfRank[rank], 0);
-        for (int stop : stopsOfRank[rank]) {
+        for (int stop : pipes.stopsOfRank[rank]) {
             for (int bits = reached[stop]; bits != 0; bits &= bits - 1) {
-                for (int spectrum : spectraOfStop[stop][Integer.numberOfTrailingZeros(bits)]) {
+                for (int spectrum : pipes.spectraOfStop[stop][Integer.numberOfTrailingZeros(bits)]) {
                     if (lastSpoken[spectrum] != moment) {
                         lastSpoken[spectrum] = moment;
                         speaks[rank] = true;
-                        add(power[spectrum], (isMelody[spectrum] ? melodyOfRank : restOfRank)[rank]);
+                        add(pipes.power[spectrum], (pipes.isMelody[spectrum] ? melodyOfRank : restOfRank)[rank]);
                     }
                 }
             }
@@ -173,7 +163,7 @@ final class Pipework {
 
     /** Number of ranks, one a stop; those of borrowed stops never speak. */
     int ranks() {
-        return rankOfStop.length;
+        return pipes.rankOfStop.length;
     }
 
     /** True if a rank, by the index of its stop, speaks. */
@@ -183,7 +173,7 @@ final class Pipework {
 
     /** Place of a rank: {@link #OUTSIDE} or {@link #inBox}. */
     int place(int rank) {
-        return placeOfRank[rank];
+        return pipes.placeOfRank[rank];
     }
 
     /** Power of the soprano on a rank re 1 pW. */
