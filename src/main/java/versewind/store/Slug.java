@@ -3,10 +3,14 @@ package versewind.store;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** A title made into a file's name: "Évensong, 3rd of May" becomes "evensong-3rd-of-may". */
 final class Slug {
     private static final int LONGEST = 60;
+
+    /** Names that no file can have on Windows, whatever its ending. Source: Microsoft, Naming Files, Paths. */
+    private static final Pattern DEVICE = Pattern.compile("con|prn|aux|nul|(com|lpt)[0-9]");
 
     private Slug() {}
 
@@ -19,7 +23,9 @@ final class Slug {
                 .replaceAll("[^a-z0-9]+", "-")
                 .replaceAll("^-|-$", "");
         String name = ascii.length() > LONGEST ? ascii.substring(0, LONGEST).replaceAll("-[^-]*$", "") : ascii;
-        return name.isEmpty() ? Optional.empty() : Optional.of(name);
+        return name.isEmpty()
+                ? Optional.empty()
+                : Optional.of(DEVICE.matcher(name).matches() ? name + "-1" : name);
     }
 
     /** Letters that do not come apart into a letter and a mark. */

@@ -40,7 +40,10 @@ class FileNamesTest {
         "St Mary's, st-marys",
         "../../etc/passwd, etc-passwd",
         "'A service with a title so long that nobody could want it whole as the name of a file', "
-                + "a-service-with-a-title-so-long-that-nobody-could-want-it"
+                + "a-service-with-a-title-so-long-that-nobody-could-want-it",
+        "Con, con-1",
+        "LPT1, lpt1-1",
+        "Console, console"
     })
     void a_title_becomes_a_files_name(String title, String name) {
         assertThat(Slug.of(title)).contains(name);

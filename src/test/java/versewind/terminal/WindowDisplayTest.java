@@ -8,6 +8,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import versewind.Main;
 
 class WindowDisplayTest {
 
@@ -34,6 +36,19 @@ class WindowDisplayTest {
     void a_window_is_tried_only_where_one_may_be_shown(String system, String x11, String wayland, boolean may) {
         assertThat(Place.mayHaveWindows(system, Map.of("DISPLAY", x11, "WAYLAND_DISPLAY", wayland)))
                 .isEqualTo(may);
+    }
+
+    @Test
+    void without_windows_a_sentence_says_so(@TempDir Path folder) throws IOException, InterruptedException {
+        Files.createDirectories(folder.resolve("plans"));
+        Files.createDirectories(folder.resolve("instruments"));
+        List<String> said = run("", folder, Main.class, "--window", "--library", folder.toString());
+
+        assertThat(said)
+                .singleElement()
+                .asString()
+                .startsWith("versewind: a window cannot be opened: ")
+                .endsWith("; `versewind assess PLAN` works without one.");
     }
 
     @Test
@@ -82,20 +97,29 @@ class WindowDisplayTest {
     }
 
     private static List<String> played(String display, Path library) throws IOException, InterruptedException {
-        ProcessBuilder builder = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        WindowProbe.class.getName(),
-                        library.toString(),
-                        PICTURE.getPath())
+        return run(display, library, WindowProbe.class, library.toString(), PICTURE.getPath());
+    }
+
+    /** What a program says that runs in a process of its own. */
+    private static List<String> run(String display, Path folder, Class<?> program, String... arguments)
+            throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                program.getName()));
+        command.addAll(List.of(arguments));
+        ProcessBuilder builder = new ProcessBuilder(command)
                 .redirectErrorStream(true)
-                .redirectOutput(library.resolve("said").toFile());
-        builder.environment().put("DISPLAY", display);
-        Process program = builder.start();
-        boolean ended = program.waitFor(90, TimeUnit.SECONDS);
-        program.destroyForcibly();
-        List<String> said = Files.readAllLines(library.resolve("said"));
+                .redirectOutput(folder.resolve("said").toFile());
+        builder.environment().keySet().removeAll(List.of("DISPLAY", "WAYLAND_DISPLAY"));
+        if (!display.isEmpty()) {
+            builder.environment().put("DISPLAY", display);
+        }
+        Process process = builder.start();
+        boolean ended = process.waitFor(90, TimeUnit.SECONDS);
+        process.destroyForcibly();
+        List<String> said = Files.readAllLines(folder.resolve("said"));
         assertThat(ended).as(String.join("\n", said)).isTrue();
         return said;
     }

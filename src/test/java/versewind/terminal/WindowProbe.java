@@ -2,11 +2,11 @@ package versewind.terminal;
 
 import com.googlecode.lanterna.terminal.swing.SwingTerminal;
 import java.awt.EventQueue;
-import java.awt.Rectangle;
 import java.awt.Robot;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowEvent;
+import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import versewind.cli.Commands;
 import versewind.cli.Environment;
@@ -27,6 +28,9 @@ import versewind.cli.Reply;
 final class WindowProbe {
 
     private static final long PATIENCE_MS = 30_000;
+
+    /** The ground of a drawn stop. */
+    private static final int DRAWN = 0x8CE6E6;
 
     private WindowProbe() {}
 
@@ -62,12 +66,22 @@ final class WindowProbe {
         say("columns with larger letters", terminal().getTerminalSize().getColumns());
         press(KeyEvent.VK_N, 'n', 0);
         await(() -> shown(ended, "V1 "));
-        Rectangle bounds = window().getBounds();
-        ImageIO.write(new Robot().createScreenCapture(bounds), "png", new File(picture));
+        BufferedImage[] seen = new BufferedImage[1];
+        Robot robot = new Robot();
+        await(() -> {
+            seen[0] = robot.createScreenCapture(window().getBounds());
+            return has(seen[0], DRAWN);
+        });
+        ImageIO.write(seen[0], "png", new File(picture));
         EventQueue.invokeAndWait(() -> window().dispatchEvent(new WindowEvent(window(), WindowEvent.WINDOW_CLOSING)));
         await(() -> shown(ended, "unsaved changes"));
         press(KeyEvent.VK_X, 'x', 0);
         say("status", ended.get(PATIENCE_MS, TimeUnit.MILLISECONDS).status());
+    }
+
+    private static boolean has(BufferedImage picture, int colour) {
+        return IntStream.range(0, picture.getWidth() * picture.getHeight())
+                .anyMatch(i -> (picture.getRGB(i % picture.getWidth(), i / picture.getWidth()) & 0xFFFFFF) == colour);
     }
 
     private static void say(String what, int number) {
