@@ -26,11 +26,22 @@ public final class Main {
     /** System property set by the launcher: the folder of the program. */
     private static final String PROGRAM_FOLDER = "versewind.home";
 
+    /**
+     * System property set by the launcher when it makes the archive of classes: a library on which commands that print
+     * are run first, so that the archive has their classes too.
+     */
+    private static final String ARCHIVED_LIBRARY = "versewind.archived";
+
     private Main() {}
 
     public static void main(String[] arguments) {
         Charset charset = Console.charset(System.getProperty("native.encoding", ""));
         ConsoleProgress waiting = new ConsoleProgress(isWatched() ? Main::writeError : nothing -> {}, Main::writeError);
+        String archived = System.getProperty(ARCHIVED_LIBRARY, "");
+        if (!archived.isEmpty()) {
+            reply(List.of("--help"), charset, waiting);
+            reply(List.of("--library", archived, "assess", "harvest-festival"), charset, waiting);
+        }
         Reply reply = reply(List.of(arguments), charset, waiting);
         waiting.endLine();
         int status = reply.status();

@@ -21,6 +21,9 @@ import versewind.terminal.Place;
 /** The subcommands and the editor, as they are started from the command line. */
 public final class Commands {
 
+    /** Told without the classes that read options, which would take three times as long. */
+    private static final String VERSION = "--version";
+
     private final Environment environment;
     private final CharsetFallback letters;
     private LibraryLocator locator = LibraryLocator.NOT_TYPED;
@@ -58,10 +61,18 @@ public final class Commands {
                     && !rest.get(1).startsWith("-")) {
                 return desk(rest.get(1));
             }
+            if (rest.size() == 1 && first.equals(VERSION)) {
+                return Reply.good(version());
+            }
             return Syntax.reply(rest, this);
         } catch (BadFile | NotationException | NoTerminalException sentence) {
             return Reply.bad(sentence.getMessage());
         }
+    }
+
+    /** The program and its version, a line. */
+    String version() {
+        return Syntax.NAME + " " + environment.version() + "\n";
     }
 
     /** Runs the editor. */

@@ -103,7 +103,7 @@ final class Syntax {
         return Reply.good(
                 typed.isUsageHelpRequested()
                         ? typed.commandSpec().commandLine().getUsageMessage(Ansi.OFF)
-                        : NAME + " " + all.environment().version() + "\n");
+                        : all.version());
     }
 
     private ParseResult read(List<String> typed) throws UsageException {

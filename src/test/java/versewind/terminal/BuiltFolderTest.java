@@ -12,6 +12,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The folder that the build makes, which is the program. */
 @Tag("slow")
@@ -44,6 +46,21 @@ class BuiltFolderTest {
                 .hasSizeGreaterThan(4)
                 .filteredOn(name -> !name.equals("versewind.jar"))
                 .containsExactlyInAnyOrderElementsOf(named);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--help", "--version"})
+    void what_is_told_without_java_is_what_java_would_tell(String option) throws IOException {
+        Path text = FOLDER.resolve("share/versewind/" + option.substring(2) + ".txt");
+        Process java = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin/java").toString(),
+                        "-cp",
+                        FOLDER.resolve("lib") + "/*",
+                        "versewind.Main",
+                        option)
+                .start();
+        String told = new String(java.getInputStream().readAllBytes(), UTF_8);
+        assertThat(Files.readString(text)).isEqualTo(told).isNotBlank();
     }
 
     @Test

@@ -76,6 +76,16 @@ class LauncherTest {
     }
 
     @Test
+    void what_the_build_has_written_down_is_told_without_java() throws Exception {
+        Path old = javaOf("11.0.2");
+        Path texts = Files.createDirectories(installed.folder().resolve("share/versewind"));
+        Files.writeString(texts.resolve("version.txt"), "versewind 1.2.3\n");
+        assertThat(run(old, "--version")).isEqualTo(new Ended(0, "versewind 1.2.3\n", ""));
+        assertThat(run(old, "--help").status()).isEqualTo(2);
+        assertThat(run(old, "--version", "assess").status()).isEqualTo(2);
+    }
+
+    @Test
     void a_java_without_a_release_file_is_asked() throws Exception {
         Path java = javaOf("17");
         Files.delete(java.resolve("release"));
