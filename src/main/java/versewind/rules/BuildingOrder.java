@@ -285,6 +285,6 @@ final class BuildingOrder {
     }
 
     private IndexSet pedalEight() {
-        return choice.first(feet, StopClass.PEDAL_8);
+        return feet == OrganFacts.NO_PEDAL ? IndexSet.EMPTY : choice.firm8();
     }
 }

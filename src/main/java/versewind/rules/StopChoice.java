@@ -114,6 +114,14 @@ record StopChoice(OrganFacts organ, IndexSet never, IndexSet drawn, boolean hasP
         return all.isEmpty() ? IndexSet.EMPTY : IndexSet.of(all.get((all.size() - 1) / 2));
     }
 
+    /** The 8 ft of the pedal that carries a chorus: of several neither a stopped one nor the heaviest. */
+    IndexSet firm8() {
+        List<Integer> all = byLevel(organ.pedal(), StopClass.PEDAL_8).stream()
+                .sorted(Comparator.comparingInt(organ::weight).thenComparingDouble(organ::levelDb))
+                .toList();
+        return all.isEmpty() ? IndexSet.EMPTY : IndexSet.of(all.get(all.size() / 2));
+    }
+
     /** The heaviest 16 ft of the pedal. */
     IndexSet heavy16() {
         List<Integer> all = pedal16();
