@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import versewind.plan.Hymn;
 import versewind.plan.Sought;
@@ -81,10 +82,16 @@ public final class Catalogue {
 
     /** Whether a plan's file has the number, title or tune of a hymn somewhere; false for one that cannot be read. */
     public boolean mentions(PlanFile file, Hymn hymn) {
-        List<String> texts = Head.texts(file.path());
+        Set<String> texts =
+                texts(file).stream().map(text -> Sought.plain(text).strip()).collect(Collectors.toSet());
         return Stream.of(hymn.number(), hymn.title(), hymn.tune())
                 .filter(each -> !each.isBlank())
                 .anyMatch(each -> texts.contains(Sought.plain(each).strip()));
+    }
+
+    /** All texts in a plan's file, whatever field they stand in; of a broken file, those before the break. */
+    public List<String> texts(PlanFile file) {
+        return Head.texts(file.path());
     }
 
     private PlanEntry readHead(PlanFile file) {

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import versewind.plan.Sought;
 
 /** The texts at the beginning of a file, before its first list or object. */
 final class Head {
@@ -22,14 +21,14 @@ final class Head {
         return title.isBlank() ? otherwise : title;
     }
 
-    /** All texts of a file in the form of {@link Sought#plain}; of one that is broken, those before the break. */
+    /** All texts of a file; of one that is broken, those before the break. */
     static List<String> texts(Path file) {
         List<String> texts = new ArrayList<>();
         try (InputStream in = Files.newInputStream(file);
                 JsonParser parser = JsonTree.JSON.createParser(in)) {
             for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
                 if (token == JsonToken.VALUE_STRING) {
-                    texts.add(Sought.plain(parser.getText()).strip());
+                    texts.add(parser.getText());
                 }
             }
         } catch (IOException broken) {

@@ -3,16 +3,21 @@ package versewind.terminal;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
+import versewind.plan.Sought;
 import versewind.rules.Advice;
 import versewind.rules.Assessment;
 import versewind.rules.DynamicSteps;
@@ -25,6 +30,7 @@ import versewind.screen.toolkit.ShortWords;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
 import versewind.store.Catalogue;
+import versewind.store.InstrumentEntry;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
 import versewind.store.PlanEntry;
@@ -55,6 +61,8 @@ final class Browsing implements AutoCloseable {
     });
 
     /** Which reading counts; an earlier one is given up. */
+    private final AtomicInteger searching = new AtomicInteger();
+
     private final AtomicInteger reading = new AtomicInteger();
 
     /** Which ladders are wanted. */
@@ -114,6 +122,34 @@ final class Browsing implements AutoCloseable {
         LocalDateTime edited = LocalDateTime.ofInstant(entry.file().edited(), ZoneId.systemDefault());
         return LibraryEvent.ListedPlan.of(
                 entry.file().id(), entry.title(), entry.date(), entry.instrument(), edited, condition);
+    }
+
+    /** Tells which plans hold some words anywhere, and a text that has the first of them; soon. */
+    void search(String typed) {
+        int number = searching.incrementAndGet();
+        reader.execute(() -> {
+            Map<String, String> where = new HashMap<>();
+            Sought sought = Sought.of(typed);
+            try {
+                Map<String, InstrumentEntry> organs =
+                        library.instruments().stream().collect(Collectors.toMap(InstrumentEntry::id, organ -> organ));
+                for (PlanFile file : catalogue.files()) {
+                    if (number != searching.get()) {
+                        return;
+                    }
+                    List<String> texts = new ArrayList<>(catalogue.texts(file));
+                    Optional.ofNullable(organs.get(catalogue.read(file).instrument()))
+                            .ifPresent(organ -> texts.addAll(List.of(organ.name(), organ.place())));
+                    if (sought.isIn(String.join("\n", texts))) {
+                        Sought first = new Sought(sought.words().subList(0, 1));
+                        texts.stream().filter(first::isIn).findFirst().ifPresent(text -> where.put(file.id(), text));
+                    }
+                }
+            } catch (BadFile bad) {
+                tell.accept(new Event.Failed(bad.getMessage()));
+            }
+            tell.accept(new LibraryEvent.PlansFound(typed, where));
+        });
     }
 
     /** Tells in which plans there is a hymn like another, soon: the plans edited last first. */

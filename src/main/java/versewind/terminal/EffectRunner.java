@@ -11,14 +11,17 @@ import versewind.calibration.Experience;
 import versewind.calibration.MeterReading;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
+import versewind.plan.BroughtHymn;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Undo;
 import versewind.plan.VersePlace;
+import versewind.schema.KnownOrgan;
 import versewind.schema.OrganDraft;
 import versewind.screen.library.LibraryEvent;
+import versewind.screen.plan.FileEvent;
 import versewind.screen.state.Effect;
 import versewind.screen.state.Effects;
 import versewind.screen.state.Event;
@@ -242,6 +245,35 @@ final class EffectRunner implements Effects {
             List<Hymn> hymns = from.plan().unanswered().hymns();
             return planning.created(heading, from.plan().instrument(), hymns, from.organ());
         });
+    }
+
+    @Override
+    public List<Event> movePlan(String id, String instrument) {
+        return reading(() -> {
+            OpenPlan from = library.openPlan(id);
+            KnownOrgan to = library.openOrgan(instrument).organ();
+            List<BroughtHymn> brought = from.plan().hymns().stream()
+                    .map(hymn -> BroughtHymn.of(hymn, from.instrument(), to.instrument()))
+                    .toList();
+            List<Event> events = new ArrayList<>(planning.created(
+                    from.plan().heading(),
+                    instrument,
+                    brought.stream().map(BroughtHymn::hymn).toList(),
+                    to));
+            if (events.stream().anyMatch(FileEvent.PlanOpened.class::isInstance)) {
+                events.add(new LibraryEvent.ServiceMoved(brought.stream()
+                        .flatMap(hymn -> hymn.replacements().stream())
+                        .distinct()
+                        .toList()));
+            }
+            return events;
+        });
+    }
+
+    @Override
+    public List<Event> searchPlans(String typed) {
+        browsing.search(typed);
+        return NOTHING;
     }
 
     @Override

@@ -298,7 +298,7 @@ public final class Desk {
     }
 
     /** The characters of the screen, row by row. */
-    String characters() {
+    public String characters() {
         Frame frame = frame();
         return IntStream.range(0, frame.height()).mapToObj(frame::row).collect(Collectors.joining("\n", "", "\n"));
     }

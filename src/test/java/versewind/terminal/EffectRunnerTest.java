@@ -7,11 +7,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import versewind.plan.Hymn;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.screen.library.LibraryEvent;
+import versewind.screen.plan.FileEvent;
+import versewind.screen.state.Effect;
 import versewind.screen.state.Event;
 import versewind.sheet.SheetHtml;
 import versewind.store.BadFile;
@@ -87,6 +94,37 @@ class EffectRunnerTest {
             outside.createPlan(heading.withPlayer(Player.MANUALS_ONLY), "st-tethwin");
             assertThat(outside.beginPlan("little-corvening"))
                     .containsExactly(new LibraryEvent.PlanBegun("little-corvening", Player.MANUALS_ONLY));
+        }
+    }
+
+    @Test
+    void a_service_is_moved_found_by_its_tune_and_offered_for_the_same_tune()
+            throws IOException, InterruptedException, BadFile {
+        Library library = Library.founded(folder.resolve("own"), Optional.of(Path.of("")));
+        BlockingQueue<Event> told = new LinkedBlockingQueue<>();
+        try (JournalWriter journal = new JournalWriter(library, event -> {});
+                Browsing browsing = new Browsing(library, told::add);
+                BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
+            EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, () -> {});
+            List<Event> moved = outside.movePlan("harvest-festival", "little-corvening");
+            assertThat(moved).hasSize(2);
+            assertThat(moved.get(0)).isInstanceOfSatisfying(FileEvent.PlanOpened.class, opened -> {
+                assertThat(opened.instrument().name()).isEqualTo("All Hallows");
+                assertThat(opened.plan().hymns()).hasSize(4);
+            });
+            assertThat(((LibraryEvent.ServiceMoved) moved.get(1)).replaced())
+                    .anyMatch(each -> each.becomes().isEmpty());
+
+            outside.searchPlans("corvening");
+            assertThat(told.poll(20, TimeUnit.SECONDS))
+                    .isInstanceOfSatisfying(LibraryEvent.PlansFound.class, found -> assertThat(found.where())
+                            .containsEntry("harvest-festival", "CORVENING"));
+            Hymn like = new Hymn("", "Another title", "corvening", "", "", OptionalInt.empty(), "", List.of());
+            outside.findHymn("another-plan", like, Effect.Telling.LISTED);
+            assertThat(told.poll(20, TimeUnit.SECONDS))
+                    .isInstanceOfSatisfying(LibraryEvent.HymnsFound.class, found -> assertThat(found.found())
+                            .extracting(LibraryEvent.Listed::id)
+                            .contains("harvest-festival\n0"));
         }
     }
 }

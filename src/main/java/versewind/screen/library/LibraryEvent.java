@@ -2,14 +2,23 @@ package versewind.screen.library;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import versewind.organ.Counterparts;
 import versewind.organ.Instrument;
+import versewind.organ.Registration;
+import versewind.organ.RegistrationText;
 import versewind.plan.BroughtHymn;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Player;
+import versewind.plan.ServiceOrder;
 import versewind.plan.Sought;
 import versewind.plan.VersePlace;
 import versewind.screen.state.Chooser;
@@ -17,6 +26,7 @@ import versewind.screen.state.Effect;
 import versewind.screen.state.Effects;
 import versewind.screen.state.Event;
 import versewind.screen.state.FormBox;
+import versewind.screen.state.Leaving;
 import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.ServiceForm;
@@ -76,6 +86,9 @@ public interface LibraryEvent extends Event {
             if (state.top() instanceof LibraryScreen screen && screen.library().side() == LibraryState.Side.ORGANS) {
                 return LibraryScreen.seen(state, library -> library.withOrgans(rows));
             }
+            if (state.top() instanceof LibraryScreen screen && screen.library().aim() == LibraryState.Aim.MOVE) {
+                return moving(state, screen.library().planList().current(), rows);
+            }
             if (rows.isEmpty()) {
                 return state.closed().warns("There is no organ in the folder instruments yet.");
             }
@@ -84,6 +97,68 @@ public interface LibraryEvent extends Event {
                     rows,
                     (id, choosing) -> choosing.wants(effects -> effects.beginPlan(id)),
                     State::left));
+        }
+
+        private static State moving(State state, Optional<ListedPlan> plan, List<Chooser.Row> rows) {
+            List<Chooser.Row> others = rows.stream()
+                    .filter(row -> !row.id().equals(plan.map(ListedPlan::organ).orElse("")))
+                    .toList();
+            return plan.map(moved -> state.open(Chooser.of(
+                            "Play \"" + moved.title() + "\" on which organ?",
+                            others,
+                            (id, choosing) ->
+                                    Leaving.afterAsking(choosing, effects -> effects.movePlan(moved.id(), id)),
+                            State::left)))
+                    .orElse(state);
+        }
+    }
+
+    /**
+     * Words were looked for in the plans.
+     *
+     * @param typed the words
+     * @param where a text that holds them, by the ids of the plans
+     */
+    record PlansFound(String typed, Map<String, String> where) implements LibraryEvent {
+        @Override
+        public State on(State state) {
+            return LibraryScreen.seen(
+                    state,
+                    library -> library.filter().text().equals(typed)
+                            ? library.with(new LibraryState.Found(typed, where))
+                            : library);
+        }
+    }
+
+    /**
+     * A service was moved to another organ, where it is open now: what is missing and replaced is told, and which
+     * registrations serve the most verses, to be set on pistons first.
+     */
+    record ServiceMoved(List<Counterparts.Replacement> replaced) implements LibraryEvent {
+
+        private static final int MOST_TO_SET = 8;
+
+        @Override
+        public State on(State state) {
+            return state.onWork(work -> {
+                List<Chooser.Row> rows = new ArrayList<>();
+                replaced.stream()
+                        .sorted(Comparator.comparing(each -> each.becomes().isPresent()))
+                        .forEach(each -> rows.add(new Chooser.Row(
+                                each.was(), each.was(), each.becomes().orElse("no equivalent on this organ"))));
+                RegistrationText text = new RegistrationText(work.instrument());
+                Map<Registration, Long> verses = ServiceOrder.places(work.plan()).stream()
+                        .map(place -> work.plan().verse(place).registration())
+                        .collect(Collectors.groupingBy(each -> each, LinkedHashMap::new, Collectors.counting()));
+                verses.entrySet().stream()
+                        .sorted(Map.Entry.<Registration, Long>comparingByValue().reversed())
+                        .limit(MOST_TO_SET)
+                        .forEach(each -> rows.add(new Chooser.Row(
+                                "set",
+                                "Set first: " + text.format(each.getKey()),
+                                each.getValue() + (each.getValue() == 1 ? " verse" : " verses"))));
+                return state.open(Chooser.read("On " + work.instrument().name(), rows));
+            });
         }
     }
 

@@ -3,6 +3,7 @@ package versewind.screen.library;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import versewind.screen.state.Chooser;
@@ -41,7 +42,11 @@ public record LibraryScreen(LibraryState library) implements Screen {
                     "copy",
                     plan((screen, state, plan) -> state.open(ServiceForm.ofPlanFrom(state, plan.id(), plan.title()))))
             .key("Ctrl-R", "rename", plan(LibraryScreen::rename))
+<<<<<<< HEAD
             .key("Ctrl-V", "earlier versions: restore one", plan(LibraryScreen::versions))
+=======
+            .key("Ctrl-T", "transfer the service to another organ", plan(LibraryScreen::transfer))
+>>>>>>> 9955f60 (The library finds plans by what stands in them, and moves a service to another organ; unsaved changes are called so everywhere)
             .key("Ctrl-X", "delete: move to the bin", plan(LibraryScreen::bin))
             .key(
                     "Ctrl-Z",
@@ -130,6 +135,7 @@ public record LibraryScreen(LibraryState library) implements Screen {
             case PLANS ->
                 switch (library.aim()) {
                     case OPEN -> Leaving.afterAsking(state, effects -> effects.openPlan(id));
+                    case MOVE -> show(state, library.aimedAt(LibraryState.Aim.OPEN));
                     case BRING -> state.wants(effects -> effects.readHymns(id));
                 };
             case ORGANS -> state.wants(effects -> effects.beginPlan(id));
@@ -168,8 +174,13 @@ public record LibraryScreen(LibraryState library) implements Screen {
                 : state.open(ServiceForm.ofRename(plan.id(), plan.title()));
     }
 
+<<<<<<< HEAD
     private State versions(State state, LibraryEvent.ListedPlan plan) {
         return Leaving.afterAsking(state, effects -> effects.listVersions(plan.id()));
+=======
+    private State transfer(State state, LibraryEvent.ListedPlan plan) {
+        return show(state, library.aimedAt(LibraryState.Aim.MOVE)).wants(Effects::listInstruments);
+>>>>>>> 9955f60 (The library finds plans by what stands in them, and moves a service to another organ; unsaved changes are called so everywhere)
     }
 
     private State bin(State state, LibraryEvent.ListedPlan plan) {
@@ -222,6 +233,11 @@ public record LibraryScreen(LibraryState library) implements Screen {
     /** Asks about the plans that are seen and of which nothing is known yet. */
     @Override
     public State settled(State state) {
+        if (library.isToBeSought()) {
+            String typed = library.filter().text();
+            return show(state, library.with(new LibraryState.Found(typed, Map.of())))
+                    .wants(effects -> effects.searchPlans(typed));
+        }
         List<String> ids = library.toBeAsked(room(state));
         return ids.isEmpty() ? state : show(state, library.asking(ids)).wants(effects -> effects.assessPlans(ids));
     }
@@ -296,7 +312,8 @@ public record LibraryScreen(LibraryState library) implements Screen {
         return library.assessed(plan)
                 .map(LibraryEvent.PlanAssessed::trouble)
                 .filter(trouble -> !trouble.isEmpty())
-                .orElse(plan.id() + ", for " + plan.organ());
+                .orElseGet(() -> plan.id() + ", for " + plan.organ()
+                        + library.foundIn(plan).map(text -> "; has " + text).orElse(""));
     }
 
     private void paintPlan(Frame frame, State state, LibraryEvent.ListedPlan plan, int y) {

@@ -26,6 +26,7 @@ import versewind.screen.toolkit.TextLine;
  * @param assessed what was found out about plans, by their ids
  * @param asked ids of the plans about which it was asked
  * @param aim what a plan is chosen for
+ * @param found in which plans what was typed stands further within
  */
 record LibraryState(
         List<LibraryEvent.ListedPlan> plans,
@@ -36,14 +37,32 @@ record LibraryState(
         String marked,
         Map<String, LibraryEvent.PlanAssessed> assessed,
         Set<String> asked,
-        Aim aim) {
+        Aim aim,
+        Found found) {
 
     /** What a plan is chosen for. */
     enum Aim {
         /** To be opened. */
         OPEN,
         /** To bring a hymn over from it. */
-        BRING
+        BRING,
+        /** To move it to another organ. */
+        MOVE
+    }
+
+    /**
+     * What was looked for in the plans.
+     *
+     * @param typed the words
+     * @param where a text that holds them, by the ids of the plans
+     */
+    record Found(String typed, Map<String, String> where) {
+
+        static final Found NOTHING = new Found("", Map.of());
+
+        Found {
+            where = Map.copyOf(where);
+        }
     }
 
     /** What is looked at. */
@@ -62,7 +81,16 @@ record LibraryState(
 
     /** Nothing is read yet. */
     static final LibraryState UNREAD = new LibraryState(
-            List.of(), NOT_COUNTED, List.of(), Side.PLANS, TextLine.EMPTY, "", Map.of(), Set.of(), Aim.OPEN);
+            List.of(),
+            NOT_COUNTED,
+            List.of(),
+            Side.PLANS,
+            TextLine.EMPTY,
+            "",
+            Map.of(),
+            Set.of(),
+            Aim.OPEN,
+            Found.NOTHING);
 
     public LibraryState {
         plans = List.copyOf(plans);
@@ -81,7 +109,29 @@ record LibraryState(
         Sought sought = Sought.of(filter.text());
         return sought.words().isEmpty()
                 ? plans
-                : plans.stream().filter(plan -> sought.isInPlain(plan.plain())).toList();
+                : plans.stream()
+                        .filter(plan ->
+                                sought.isInPlain(plan.plain()) || foundIn(plan).isPresent())
+                        .toList();
+    }
+
+    /** A text within a plan that holds what is typed, if one was found. */
+    Optional<String> foundIn(LibraryEvent.ListedPlan plan) {
+        return found.typed().equals(filter.text())
+                ? Optional.ofNullable(found.where().get(plan.id()))
+                : Optional.empty();
+    }
+
+    /** Whether what is typed is still to be looked for within the plans. */
+    boolean isToBeSought() {
+        return side == Side.PLANS
+                && isRead()
+                && !filter.text().isBlank()
+                && !found.typed().equals(filter.text());
+    }
+
+    LibraryState with(Found other) {
+        return new LibraryState(plans, files, organs, side, filter, marked, assessed, asked, aim, other);
     }
 
     /** The organs that have every word typed. */
@@ -165,44 +215,45 @@ record LibraryState(
                 marked,
                 isFirst ? Map.of() : assessed,
                 isFirst ? Set.of() : asked,
-                aim);
+                aim,
+                isFirst ? Found.NOTHING : found);
     }
 
     LibraryState with(LibraryEvent.PlanAssessed outcome) {
         Map<String, LibraryEvent.PlanAssessed> more = new HashMap<>(assessed);
         more.put(outcome.id(), outcome);
-        return new LibraryState(plans, files, organs, side, filter, marked, more, asked, aim);
+        return new LibraryState(plans, files, organs, side, filter, marked, more, asked, aim, found);
     }
 
     /** After it was asked about some plans. */
     LibraryState asking(List<String> ids) {
         Set<String> more = new HashSet<>(asked);
         more.addAll(ids);
-        return new LibraryState(plans, files, organs, side, filter, marked, assessed, more, aim);
+        return new LibraryState(plans, files, organs, side, filter, marked, assessed, more, aim, found);
     }
 
     LibraryState withOrgans(List<Chooser.Row> others) {
-        return new LibraryState(plans, files, others, side, filter, marked, assessed, asked, aim);
+        return new LibraryState(plans, files, others, side, filter, marked, assessed, asked, aim, found);
     }
 
     /** To choose a plan for something else. */
     LibraryState aimedAt(Aim other) {
-        return new LibraryState(plans, files, organs, side, filter, marked, assessed, asked, other);
+        return new LibraryState(plans, files, organs, side, filter, marked, assessed, asked, other, found);
     }
 
     /** With the other side looked at, all of it. */
     LibraryState on(Side other) {
-        return new LibraryState(plans, files, organs, other, TextLine.EMPTY, "", assessed, asked, aim);
+        return new LibraryState(plans, files, organs, other, TextLine.EMPTY, "", assessed, asked, aim, found);
     }
 
     /** With something else typed; the first row that fits is marked then. */
     LibraryState filtered(TextLine line) {
         String mark = line.text().equals(filter.text()) ? marked : "";
-        return new LibraryState(plans, files, organs, side, line, mark, assessed, asked, aim);
+        return new LibraryState(plans, files, organs, side, line, mark, assessed, asked, aim, found);
     }
 
     LibraryState marking(String id) {
-        return new LibraryState(plans, files, organs, side, filter, id, assessed, asked, aim);
+        return new LibraryState(plans, files, organs, side, filter, id, assessed, asked, aim, found);
     }
 
     /** With the marked row of a list marked. */

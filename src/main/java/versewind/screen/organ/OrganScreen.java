@@ -364,7 +364,7 @@ public record OrganScreen(
 
     private void paintHead(Frame frame, Marks marks) {
         long stops = draft.now().rows(RowKind.STOP).count();
-        String right = (draft.isUnsaved() ? Mark.UNSAVED.in(marks) + " unsaved  " : "")
+        String right = (draft.isUnsaved() ? Mark.UNSAVED.in(marks) + " unsaved changes  " : "")
                 + stops
                 + (stops == 1 ? " stop" : " stops");
         int x = frame.width() - Text.columns(right) - 1;

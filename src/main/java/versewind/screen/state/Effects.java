@@ -84,6 +84,9 @@ public interface Effects {
     /** Finds out how some plans stand, in the background. */
     List<Event> assessPlans(List<String> ids);
 
+    /** Looks for words in all that the plans hold, in the background; what was looked for before is given up. */
+    List<Event> searchPlans(String typed);
+
     List<Event> listInstruments();
 
     List<Event> openPlan(String id);
@@ -104,6 +107,9 @@ public interface Effects {
      * @param notes of the new service
      */
     List<Event> copyPlan(String id, String title, Optional<LocalDate> date, OptionalInt people, String notes);
+
+    /** Makes a plan with the hymns of another for another organ, saves it and opens it. */
+    List<Event> movePlan(String id, String instrument);
 
     /** Gives a plan another title and file. */
     List<Event> renamePlan(String id, String title);

@@ -1,11 +1,15 @@
 package versewind.screen.library;
 
+import static org.assertj.core.api.Assertions.as;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
+import versewind.organ.Counterparts;
 import versewind.screen.Desk;
 import versewind.screen.Wanted;
 import versewind.screen.plan.FileEvent;
@@ -68,6 +72,45 @@ class LibraryStateTest {
         assertThat(desk.press("'nov 2026'").frame().row(3)).contains("Advent");
         desk.press("<Esc>", "'epi'");
         assertThat(rows()).containsExactly("undated");
+    }
+
+    @Test
+    void a_plan_is_found_by_what_stands_in_it_as_long_as_that_is_typed() {
+        desk.library(LENT, ADVENT).effects();
+        assertThat(desk.press("'corvening'").effects()).contains(Wanted.of("searchPlans", "corvening"));
+        assertThat(rows()).isEmpty();
+        desk.answer(new LibraryEvent.PlansFound("corven", Map.of("lent", "CORVENING")));
+        assertThat(rows()).isEmpty();
+        desk.answer(new LibraryEvent.PlansFound("corvening", Map.of("lent", "CORVENING")));
+
+        assertThat(rows()).containsExactly("lent");
+        assertThat(desk.screen()).contains("lent, for st-tethwin; has CORVENING");
+        assertThat(desk.press("'x'").screen()).doesNotContain("has CORVENING");
+    }
+
+    @Test
+    void a_service_is_played_on_another_organ_and_told_what_is_missing_and_what_to_set_first() {
+        desk.library(LENT, ADVENT)
+                .press("^T")
+                .answer(new LibraryEvent.InstrumentsListed(List.of(
+                        new LibraryEvent.Listed("st-tethwin", "St Tethwin", ""),
+                        new LibraryEvent.Listed("little-corvening", "All Hallows", ""))));
+        assertThat(desk.screen())
+                .contains("Play \"Lent\" on which organ?", "All Hallows")
+                .doesNotContain("St Tethwin");
+        desk.effects();
+        assertThat(desk.press("<Enter>").effects()).contains(Wanted.of("movePlan", "lent", "little-corvening"));
+
+        Desk moved = Desk.with("harvest-festival", 80, 24)
+                .answer(new LibraryEvent.ServiceMoved(List.of(
+                        new Counterparts.Replacement("Great: Trumpet 8", Optional.of("Swell: Cornopean 8")),
+                        new Counterparts.Replacement("Pedal: Trombone 16", Optional.empty()))));
+        assertThat(moved.characters().lines().filter(line -> line.contains("no equivalent")))
+                .singleElement(as(InstanceOfAssertFactories.STRING))
+                .contains("Pedal: Trombone 16");
+        assertThat(moved.characters()).containsPattern("Set first: Great.* verses");
+        assertThat(moved.characters().indexOf("Trombone"))
+                .isLessThan(moved.characters().indexOf("Cornopean 8"));
     }
 
     @Test
