@@ -42,11 +42,8 @@ public record LibraryScreen(LibraryState library) implements Screen {
                     "copy",
                     plan((screen, state, plan) -> state.open(ServiceForm.ofPlanFrom(state, plan.id(), plan.title()))))
             .key("Ctrl-R", "rename", plan(LibraryScreen::rename))
-<<<<<<< HEAD
             .key("Ctrl-V", "earlier versions: restore one", plan(LibraryScreen::versions))
-=======
             .key("Ctrl-T", "transfer the service to another organ", plan(LibraryScreen::transfer))
->>>>>>> 9955f60 (The library finds plans by what stands in them, and moves a service to another organ; unsaved changes are called so everywhere)
             .key("Ctrl-X", "delete: move to the bin", plan(LibraryScreen::bin))
             .key(
                     "Ctrl-Z",
@@ -174,13 +171,12 @@ public record LibraryScreen(LibraryState library) implements Screen {
                 : state.open(ServiceForm.ofRename(plan.id(), plan.title()));
     }
 
-<<<<<<< HEAD
     private State versions(State state, LibraryEvent.ListedPlan plan) {
         return Leaving.afterAsking(state, effects -> effects.listVersions(plan.id()));
-=======
+    }
+
     private State transfer(State state, LibraryEvent.ListedPlan plan) {
         return show(state, library.aimedAt(LibraryState.Aim.MOVE)).wants(Effects::listInstruments);
->>>>>>> 9955f60 (The library finds plans by what stands in them, and moves a service to another organ; unsaved changes are called so everywhere)
     }
 
     private State bin(State state, LibraryEvent.ListedPlan plan) {
