@@ -8,6 +8,8 @@ import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import versewind.organ.Decimal;
 import versewind.organ.Division;
 import versewind.organ.Instrument;
 import versewind.organ.Room;
@@ -44,16 +46,48 @@ public record OrganDraft(List<DraftLine> lines) {
         }
         addAll(lines, RowKind.COUPLER, 0, organ.couplers());
         addAll(lines, RowKind.TREMULANT, 0, organ.tremulants());
-        Room room = organ.room();
+        lines.add(DraftLine.of(RowKind.PISTONS, OptionalInt.empty(), organ.pistons()));
+        lines.addAll(room(organ.room()));
+        return new OrganDraft(lines);
+    }
+
+    private static List<DraftLine> room(Room room) {
+        List<DraftLine> lines = new ArrayList<>();
         SortedMap<Integer, Double> times =
                 room.reverberation() instanceof Room.MeasuredTimes measured ? measured.octaveS() : new TreeMap<>();
-        lines.add(DraftLine.of(RowKind.PISTONS, OptionalInt.empty(), organ.pistons()));
         lines.add(DraftLine.of(RowKind.ROOM, OptionalInt.empty(), room));
         lines.add(DraftLine.of(RowKind.TIMES, OptionalInt.empty(), times));
         lines.add(DraftLine.of(RowKind.DISTANCES, OptionalInt.empty(), room.distances()));
         room.reverberation().known().ifPresent(surfaces -> surfaces.list()
                 .forEach(surface -> lines.add(DraftLine.of(RowKind.SURFACE, OptionalInt.empty(), surface))));
-        return new OrganDraft(lines);
+        return lines;
+    }
+
+    /** With another room; what was known of its surfaces is gone. */
+    public OrganDraft withRoom(Room room) {
+        return new OrganDraft(Stream.concat(
+                        lines.stream().filter(line -> line.part().compareTo(RowKind.ROOM) < 0), room(room).stream())
+                .toList());
+    }
+
+    /** True if a reverberation time is given. */
+    public boolean hasTimes() {
+        DraftLine times = lines.get(only(RowKind.TIMES));
+        return RowKind.TIMES.fields().stream()
+                .anyMatch(field -> !times.at(field).isBlank());
+    }
+
+    /** With the reverberation times of all octaves multiplied, in tenths of a second; blank ones stay blank. */
+    public OrganDraft ringing(double factor) {
+        int at = only(RowKind.TIMES);
+        return with(
+                at,
+                RowKind.TIMES.fields().stream()
+                        .map(field -> lines.get(at).at(field))
+                        .map(time -> time.isBlank()
+                                ? time
+                                : Decimal.of(Math.round(Double.parseDouble(time) * factor * 10) / 10.0))
+                        .toList());
     }
 
     private static <T> void addAll(List<DraftLine> lines, RowKind part, int first, List<T> values) {

@@ -1,6 +1,7 @@
 package versewind.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import versewind.calibration.Experience;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
+import versewind.organ.Room;
 import versewind.organ.StopName;
 import versewind.schema.OrganDraft;
 import versewind.screen.library.LibraryScreen;
@@ -207,5 +209,50 @@ class OrganScreenTest {
         assertThat(desk.effects()).containsExactly(Wanted.of("keepOrganDraft", draft(desk)));
         desk.press("u");
         assertThat(desk.effects()).containsExactly(Wanted.of("dropOrganDraft"));
+    }
+
+    private static double volume(Desk desk) {
+        return draft(desk).instrument().orElseThrow().room().volumeM3();
+    }
+
+    @Test
+    void a_room_is_chosen_by_its_kind_size_and_sound() {
+        Desk desk = bench();
+        OrganDraft before = draft(desk);
+        desk.press("G", "'chapel'", "<Enter>", "^U", "'22 x 9 x 8'", "<Tab>", "^U", "'carpet'");
+        desk.press("<Tab>", "'a clap dies in 2 s'", "<Enter>");
+
+        assertThat(volume(desk)).isEqualTo(1584);
+        assertThat(draft(desk).instrument().orElseThrow().room().reverberation())
+                .isInstanceOfSatisfying(
+                        Room.MeasuredTimes.class,
+                        times -> assertThat(times.octaveS().get(1000)).isEqualTo(1.9));
+        assertThat(draft(desk.press("u"))).isEqualTo(before);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2 x 2 x 2, pews, '', Size", "'', velvet, '', Furnished", "'', '', 3, Furnished", "'', bare, 90, Clap"})
+    void a_room_that_cannot_be_is_refused_with_its_field(String size, String furnishing, String clap, String field) {
+        Desk desk = bench().press("G", "'chapel'", "<Enter>", "^U", "'" + size + "'", "<Tab>", "^U");
+        desk.press("'" + furnishing + "'", "<Tab>", "'" + clap + "'", "<Enter>");
+
+        assertThat(desk.form().complaint()).startsWith(field + ": ");
+    }
+
+    @Test
+    void another_volume_asks_about_the_reverberation_that_no_longer_fits() {
+        Desk desk = bench().press("G", "'figures'", "<Enter>", "^U", "'50000'", "<Enter>");
+        Room room = Desk.instrument("st-tethwin").room();
+        assertThat(desk.question()).contains("% longer", "Change the reverberation times too?");
+        Room.MeasuredTimes was = (Room.MeasuredTimes) room.reverberation();
+        Room.MeasuredTimes kept = (Room.MeasuredTimes)
+                draft(desk).instrument().orElseThrow().room().reverberation();
+        assertThat(kept).isEqualTo(was);
+        Room.MeasuredTimes changed = (Room.MeasuredTimes)
+                draft(desk.press("<Enter>")).instrument().orElseThrow().room().reverberation();
+        double factor = Math.cbrt(50000 / room.volumeM3());
+        assertThat(changed.octaveS().get(1000)).isCloseTo(was.octaveS().get(1000) * factor, within(0.06));
+        assertThat(volume(desk.press("u"))).isEqualTo(50000);
+        assertThat(volume(desk.press("u"))).isEqualTo(room.volumeM3());
     }
 }

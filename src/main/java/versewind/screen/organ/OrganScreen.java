@@ -8,17 +8,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.plan.Undo;
 import versewind.schema.DraftChange;
 import versewind.schema.DraftLine;
-import versewind.schema.InstrumentFields;
 import versewind.schema.OrganDraft;
 import versewind.schema.Problem;
 import versewind.schema.RowKind;
-import versewind.screen.state.Chooser;
 import versewind.screen.state.Effect;
 import versewind.screen.state.Effects;
 import versewind.screen.state.FormBox;
@@ -64,11 +61,13 @@ public record OrganScreen(
             .key("End", "the last line", (screen, state) -> state.show(screen.mark(Integer.MAX_VALUE)))
             .key("n", "the next problem", OrganScreen::nextProblem)
             .key("T", "describe the stop", OrganScreen::describe)
-            .key("Enter, e", "edit the line", (screen, state) -> screen.edit(state, screen.draft.now(), screen.at()))
+            .key("Enter, e", "edit the line", OrganScreen::edit)
+            .key("G", "the room by the kind of church, its size and how it sounds", OrganScreen::chooseRoom)
             .key(
                     "i",
                     "add one like this",
-                    (screen, state) -> screen.insert(state, alike(screen.line().part())))
+                    (screen, state) ->
+                            screen.insert(state, NewLine.alike(screen.line().part())))
             .key("I", "add a division, coupler, tremulant or surface", OrganScreen::insertOther)
             .key("d", "duplicate the line", OrganScreen::duplicate)
             .key("x, Delete", "delete the line", OrganScreen::remove)
@@ -89,9 +88,6 @@ public record OrganScreen(
     private static final int TOP = 2;
     private static final int FOOT = 5;
     private static final int PROBLEM_ROWS = 2;
-
-    /** Keys of a new manual. */
-    private static final String USUAL_KEYS = "58";
 
     /** Whether the organ was written since it was opened, so that a plan that is open has to be read again. */
     enum Freshness {
@@ -127,8 +123,6 @@ public record OrganScreen(
     public DraftLine line() {
         return list.rows().get(at());
     }
-
-    // Opening, saving, leaving
 
     static State opened(State state, OrganEvent.OrganOpened opened) {
         OrganScreen screen = of(opened.id(), opened.organ());
@@ -227,8 +221,6 @@ public record OrganScreen(
         return state.open(new Question("This organ has unsaved changes.", List.of(save, drop, Question.Answer.STAY)));
     }
 
-    // Changing rows
-
     /** The state with a changed draft, which is kept beside the file until it is saved. */
     private State keeping(State state, Undo<OrganDraft> next, int row) {
         return state.show(with(next).mark(row))
@@ -255,35 +247,15 @@ public record OrganScreen(
                 : state.says("Select a stop to see what it is.");
     }
 
-    private static RowKind alike(RowKind part) {
-        return switch (part) {
-            case ORGAN -> RowKind.DIVISION;
-            case DIVISION, STOP -> RowKind.STOP;
-            case COUPLER, TREMULANT -> part;
-            case PISTONS, ROOM, TIMES, DISTANCES, SURFACE -> RowKind.SURFACE;
-        };
-    }
-
     /** Adds a line of a kind that is chosen. */
     private State insertOther(State state) {
-        List<Chooser.Row> kinds = Stream.of(RowKind.DIVISION, RowKind.COUPLER, RowKind.TREMULANT, RowKind.SURFACE)
-                .map(kind -> new Chooser.Row(kind.name(), kind.word(), ""))
-                .toList();
-        return state.open(Chooser.of(
-                "Add", kinds, (kind, choosing) -> insert(choosing.close(), RowKind.valueOf(kind)), closed -> closed));
+        return state.open(NewLine.kinds((kind, choosing) -> insert(choosing.close(), kind)));
     }
 
     private State insert(State state, RowKind part) {
         OrganDraft now = draft.now();
-        DraftLine blank = DraftLine.blank(part);
-        DraftLine row = part == RowKind.DIVISION
-                ? blank.with(
-                                InstrumentFields.KEYBOARD,
-                                Integer.toString(now.divisions().size()))
-                        .with(InstrumentFields.KEYS, USUAL_KEYS)
-                : blank;
         int place = now.placeFor(part, at());
-        return edit(state, now.inserted(place, row), place);
+        return edit(state, now.inserted(place, NewLine.of(part, now)), place);
     }
 
     /** Opens the form of a row, whose fields and hints are those of the schema. */
@@ -298,12 +270,32 @@ public record OrganScreen(
         return state.open(FormBox.of(
                         line.part().word() + of,
                         fields,
-                        (form, closed) -> keeping(closed, draft.to(typed(form, now, row)), row))
+                        (form, closed) -> kept(closed, now, typed(form, now, row), row))
                 .checkedBy(form -> problems(typed(form, now, row)).stream()
                         .filter(problem -> problem.line() == row)
                         .map(Problem::sentence)
                         .findFirst()
                         .orElse("")));
+    }
+
+    /** A room is chosen; other lines, and a room for who wants it, are typed. */
+    private State edit(State state) {
+        return line().part() == RowKind.ROOM ? chooseRoom(state) : edit(state, draft.now(), at());
+    }
+
+    private State chooseRoom(State state) {
+        int row = draft.now().rows(RowKind.ROOM).findFirst().orElseThrow();
+        return RoomChoice.open(state, closed -> edit(closed, draft.now(), row), (closed, room) -> keeping(
+                        closed, draft.to(draft.now().withRoom(room)), row)
+                .says("The room is an estimate now; Enter on a line below changes a figure, u to undo."));
+    }
+
+    /** After a line was typed; where the volume is another, the times that no longer fit are asked about. */
+    private State kept(State closed, OrganDraft now, OrganDraft next, int row) {
+        return RoomChoice.afterVolume(
+                keeping(closed, draft.to(next), row), now, next, (asked, ringing) -> new OrganScreen(
+                                id, organ, draft.to(next), list, problems, freshness)
+                        .keeping(asked, draft.to(next).to(ringing), row));
     }
 
     private static OrganDraft typed(FormBox form, OrganDraft now, int row) {
@@ -334,8 +326,6 @@ public record OrganScreen(
         return moved.map(to -> keeping(state, draft.to(to.draft()), to.at()))
                 .orElseGet(() -> state.says("It cannot move further."));
     }
-
-    // Painting
 
     @Override
     public KeyTable<?> keys() {

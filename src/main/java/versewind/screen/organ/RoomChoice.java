@@ -1,0 +1,124 @@
+package versewind.screen.organ;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import versewind.organ.Church;
+import versewind.organ.NotationException;
+import versewind.organ.Room;
+import versewind.schema.OrganDraft;
+import versewind.schema.RoomFields;
+import versewind.schema.RowKind;
+import versewind.screen.state.Chooser;
+import versewind.screen.state.FormBox;
+import versewind.screen.state.Question;
+import versewind.screen.state.State;
+
+/** The room by choice: a kind of church, its size, what is in it and how it sounds; figures for who has them. */
+final class RoomChoice {
+
+    private static final String FIGURES = "figures";
+    private static final int SIZE = 0;
+    private static final int FURNISHING = 1;
+    private static final int CLAP = 2;
+
+    /** "3 s", "a clap dies in 2.5 s". */
+    private static final Pattern SECONDS = Pattern.compile("\\D*(\\d+(?:[.,]\\d+)?)\\s*(?:s|seconds?)?\\.?");
+
+    /** Reverberation times that are off by less than this still fit. */
+    private static final double LEAST_CHANGE = 0.05;
+
+    private RoomChoice() {}
+
+    /** Asks which kind of church it is. */
+    static State open(State state, UnaryOperator<State> figures, BiFunction<State, Room, State> taken) {
+        List<Chooser.Row> rows = Stream.concat(
+                        Arrays.stream(Church.values())
+                                .map(church -> new Chooser.Row(
+                                        church.name(),
+                                        church.word(),
+                                        church.usual().words() + ", rings " + church.seconds() + " s")),
+                        Stream.of(
+                                new Chooser.Row(FIGURES, "volume, seats and distances in figures", "for who has them")))
+                .toList();
+        return state.open(Chooser.of(
+                "What is the room like?",
+                rows,
+                (id, chosen) -> id.equals(FIGURES)
+                        ? figures.apply(chosen.close())
+                        : chosen.close().open(form(Church.valueOf(id), taken)),
+                UnaryOperator.identity()));
+    }
+
+    private static FormBox form(Church church, BiFunction<State, Room, State> taken) {
+        return FormBox.of(
+                "Room: " + church.word(),
+                List.of(
+                        FormBox.Field.of(
+                                "Size", church.usual().words(), "small, usual, large, 22 x 9 x 8, or 72 x 30 x 26 ft"),
+                        FormBox.Field.of("Furnished", Church.Furnishing.PEWS.word(), "bare, pews or carpet"),
+                        FormBox.Field.of(
+                                "Clap", "", "a clap dies in how many seconds, empty church; blank for an estimate")),
+                (form, closed) -> taken.apply(closed, room(church, form)));
+    }
+
+    private static Room room(Church church, FormBox form) {
+        Church.Furnishing furnishing = Arrays.stream(Church.Furnishing.values())
+                .filter(each -> !form.isBlank(FURNISHING)
+                        && each.word().startsWith(form.text(FURNISHING).toLowerCase(Locale.ROOT)))
+                .findFirst()
+                .orElseThrow(() -> new FormBox.Wrong(FURNISHING, "Furnished: enter bare, pews or carpet."));
+        try {
+            return church.room(church.size(form.text(SIZE)), furnishing, clap(form));
+        } catch (NotationException wrong) {
+            throw new FormBox.Wrong(SIZE, "Size: " + wrong.getMessage());
+        }
+    }
+
+    private static OptionalDouble clap(FormBox form) {
+        if (form.isBlank(CLAP)) {
+            return OptionalDouble.empty();
+        }
+        Matcher seconds = SECONDS.matcher(form.text(CLAP));
+        double clapS = seconds.matches() ? Double.parseDouble(seconds.group(1).replace(',', '.')) : 0;
+        if (clapS < 0.3 || clapS > 15) {
+            throw new FormBox.Wrong(CLAP, "Clap: enter 0.3 to 15 seconds, such as 3 s.");
+        }
+        return OptionalDouble.of(clapS);
+    }
+
+    /** Asks about reverberation times that no longer fit a volume that was changed. */
+    static State afterVolume(State state, OrganDraft now, OrganDraft next, BiFunction<State, OrganDraft, State> taken) {
+        OptionalDouble was = volumeM3(now);
+        OptionalDouble is = volumeM3(next);
+        if (!next.hasTimes() || was.isEmpty() || is.isEmpty()) {
+            return state;
+        }
+        double factor = Church.ringing(was.getAsDouble(), is.getAsDouble());
+        if (Math.abs(factor - 1) < LEAST_CHANGE) {
+            return state;
+        }
+        String more = Math.round(Math.abs(factor - 1) * 100) + "% " + (factor > 1 ? "longer" : "shorter");
+        return state.open(new Question(
+                "With this volume the same surfaces would ring about " + more + ". Change the reverberation times too?",
+                List.of(
+                        new Question.Answer("Enter", "change them", asked -> taken.apply(asked, next.ringing(factor))),
+                        new Question.Answer("Esc", "keep them, as they were measured", asked -> asked))));
+    }
+
+    private static OptionalDouble volumeM3(OrganDraft draft) {
+        try {
+            int row = draft.rows(RowKind.ROOM).findFirst().orElseThrow();
+            double volumeM3 = Double.parseDouble(draft.lines().get(row).at(RoomFields.VOLUME));
+            return volumeM3 > 0 ? OptionalDouble.of(volumeM3) : OptionalDouble.empty();
+        } catch (NumberFormatException noNumber) {
+            return OptionalDouble.empty();
+        }
+    }
+}

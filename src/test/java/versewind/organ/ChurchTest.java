@@ -1,0 +1,67 @@
+package versewind.organ;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import versewind.sound.PossibleRoom;
+
+class ChurchTest {
+
+    private static double middleS(Room room) {
+        return ((Room.MeasuredTimes) room.reverberation()).octaveS().get(1000);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "22 x 9 x 8, 1584",
+        "22x9x8 m, 1584",
+        "22 by 9 by 8, 1584",
+        "72 x 30 x 26 ft, 1590",
+        "'', 4200",
+        "large, 8203",
+    })
+    void a_size_is_typed_as_people_say_it(String typed, double volumeM3) throws NotationException {
+        assertThat(Church.PARISH_CHURCH.size(typed).volumeM3()).isEqualTo(volumeM3, within(1.0));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"huge", "22 x 9", "2 x 2 x 2", "1.2.3 x 9 x 8", "900 x 900 x 900"})
+    void what_is_no_size_is_refused(String typed) {
+        assertThatThrownBy(() -> Church.PARISH_CHURCH.size(typed)).isInstanceOf(NotationException.class);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Church.class)
+    void every_kind_is_a_possible_room_in_every_size_and_furnishing(Church church) throws NotationException {
+        for (String size : new String[] {"small", "usual", "large"}) {
+            for (Church.Furnishing furnishing : Church.Furnishing.values()) {
+                Room room = church.room(church.size(size), furnishing, OptionalDouble.empty());
+                assertThat(PossibleRoom.require(room)).isEqualTo(room);
+                assertThat(room.seats()).isPositive();
+            }
+        }
+    }
+
+    @Test
+    void carpet_rings_less_than_pews_and_a_larger_church_longer() throws NotationException {
+        Church church = Church.TOWN_CHURCH;
+        double usual = middleS(church.room(church.usual(), Church.Furnishing.PEWS, OptionalDouble.empty()));
+        assertThat(middleS(church.room(church.usual(), Church.Furnishing.CARPET, OptionalDouble.empty())))
+                .isLessThan(usual);
+        assertThat(middleS(church.room(church.size("large"), Church.Furnishing.PEWS, OptionalDouble.empty())))
+                .isGreaterThan(usual);
+    }
+
+    @Test
+    void a_clap_says_how_long_it_rings() {
+        Room room = Church.CHAPEL.room(Church.CHAPEL.usual(), Church.Furnishing.BARE, OptionalDouble.of(3));
+        assertThat(middleS(room)).isEqualTo(3, within(0.3));
+    }
+}
