@@ -32,7 +32,10 @@ public enum Church {
             Pattern.CASE_INSENSITIVE);
 
     private final String word;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a value
     private final Size usual;
+
     private final double seconds;
 
     Church(String word, Size usual, double seconds) {
@@ -163,6 +166,6 @@ public enum Church {
     }
 
     private static double metres(double metres) {
-        return Math.max(LEAST_DISTANCE_M, Math.min(300, Math.round(metres)));
+        return Math.max(LEAST_DISTANCE_M, Math.min(300.0, Math.rint(metres)));
     }
 }
