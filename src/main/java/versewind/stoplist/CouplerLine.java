@@ -105,8 +105,12 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         private static List<String> dashed(String part) {
             boolean joins = part.contains("/")
                     || part.contains("+")
-                    || Spelling.words(part).contains("to");
-            return joins ? Segments.split(part, (line, i) -> Segments.isApart(line, i, "-")) : List.of(part);
+                    || WordList.of("coupled to").in(part);
+            boolean worded = WordList.of("coupled to").in(part)
+                    && !WordList.of("coupler").in(part);
+            return joins
+                    ? Segments.split(part, (line, i) -> Segments.isApart(line, i, worded ? "-/" : "-"))
+                    : List.of(part);
         }
 
         /** "II/I III/I" without anything between. */

@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.Coupler;
 import versewind.stoplist.UnresolvedCoupler.Named;
 
@@ -89,6 +91,18 @@ record CouplerWords(
             words.add(Spelling.spelled(token));
         }
 
+        /** "oct/sub": both, where a sign stands between them. */
+        private boolean isBoth() {
+            return IntStream.range(1, tokens.size() - 1)
+                    .filter(i -> tokens.get(i).equals("/"))
+                    .anyMatch(i -> isPitch(words.get(i - 1)) && isPitch(words.get(i + 1)));
+        }
+
+        private static boolean isPitch(String word) {
+            return Stream.of("sub", "super", "octave")
+                    .anyMatch(each -> WordList.of(each).has(word));
+        }
+
         /** True if a hyphen joins the parts of one word: "Grand-Orgue", "Sub-Oktavkoppel". */
         private boolean isHyphen(Line line, int token) {
             boolean within = line.at(token).isSign("-")
@@ -119,7 +133,7 @@ record CouplerWords(
             if (said.contains("sub")) {
                 kinds.add(Coupler.Kind.SUB_OCTAVE);
             }
-            if (said.contains("super") || (said.contains("octave") && !said.contains("sub"))) {
+            if (said.contains("super") || (said.contains("octave") && (!said.contains("sub") || isBoth()))) {
                 kinds.add(Coupler.Kind.OCTAVE);
             }
             return new CouplerWords(

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -45,7 +46,7 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
         int colon = line.indexOf(':');
         if (colon > 0) {
             Optional<DivisionHeading> before =
-                    head(line.substring(0, colon), line.substring(colon + 1).strip(), language);
+                    head(line.substring(0, colon + 1), line.substring(colon + 1).strip(), language);
             if (before.isPresent()) {
                 return Optional.of(before.get().joined(read(before.get().inline(), language)));
             }
@@ -111,7 +112,7 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
                 || Pitches.isMarked(withoutCounts(text))
                 || (words.size() == 1
                         && isTooShort(words.get(0))
-                        && (inline.isEmpty() || !core.strip().equals("P")))) {
+                        && (inline.isEmpty() || !Spelling.trimmed(core, EDGES).equals("P")))) {
             return Optional.empty();
         }
         Parts parts = Parts.of(words, language).numbered(new Line(text));
@@ -124,8 +125,11 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
                         || (parts.unknown() == 0 && !joins(core)));
         boolean numbered = parts.number().isPresent() && (parts.manual() || words.size() == 1 || named);
         boolean only = parts.unknown() == 0 && (named || twice || numbered || (parts.manual() && words.size() == 1));
-        boolean loud =
-                parts.unknown() <= MOST_UNKNOWN && named && parts.beginsWithDivision() && isLoud(core, text, inline);
+        boolean loud = parts.unknown() <= MOST_UNKNOWN
+                && named
+                && (parts.beginsWithDivision() || text.endsWith(":") || !inline.isEmpty())
+                && !PistonLine.isOfPistons(core)
+                && isLoud(core, text, inline);
         if (!only && !loud) {
             return Optional.empty();
         }
@@ -133,11 +137,24 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
         DivisionWord word = first.numbered(parts.number());
         String note = withoutNote(inline).isEmpty() ? text + " " + inline : text + " ";
         return Optional.of(new DivisionHeading(
-                named(core, word),
+                named(only ? core : spotted(core, language), word),
                 word,
                 enclosed(note, word),
                 Compass.keys(note, word.isPedal()),
                 withoutNote(inline)));
+    }
+
+    /** The word for a division among others: "Das Hauptwerk enth\u00e4lt". */
+    private static String spotted(String core, String language) {
+        Line line = new Line(core);
+        List<String> words = line.tokens().stream().map(Token::plain).toList();
+        return IntStream.range(0, words.size())
+                .mapToObj(i -> DivisionWord.at(words, i, language)
+                        .map(found -> line.part(i, i + found.length()))
+                        .orElse(""))
+                .filter(part -> !part.isEmpty())
+                .findFirst()
+                .orElse(core);
     }
 
     private static boolean isTooShort(String word) {

@@ -137,7 +137,10 @@ final class Grid {
                 cells.add(cell(i, parts[i].strip(), readings));
             }
         }
-        return cells;
+        boolean numbered = cells.size() > 2
+                && cells.get(0).text().chars().allMatch(Character::isDigit)
+                && readings.heading(cells.get(1).text()).isPresent();
+        return numbered ? cells.subList(1, cells.size()) : cells;
     }
 
     private static List<Cell> spacedCells(String line, LineReader.Readings readings) {

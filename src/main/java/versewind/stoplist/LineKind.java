@@ -72,7 +72,8 @@ enum LineKind {
     COUPLERS {
         @Override
         int score(Candidate text) {
-            return text.couplers().couplers().isEmpty() ? 0 : text.isPair() ? 80 : 60;
+            boolean pistons = WordList.of("general piston").at(Spelling.words(text.text()), 0) > 0;
+            return text.couplers().couplers().isEmpty() || pistons ? 0 : text.isPair() ? 80 : 60;
         }
 
         @Override

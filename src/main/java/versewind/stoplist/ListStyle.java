@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -21,9 +22,13 @@ record ListStyle(String language, boolean numbered, boolean pitched, boolean hea
 
     private static final TokenForm LEADING = TokenForm.of("#3 _word|roman");
     private static final Set<String> UNISONS = Set.of("16", "8", "4", "2");
+    private static final Pattern NOT_IN_NAMES = Pattern.compile("[\\d|\t,;]+|\\s{2,}");
     private static final int FEWEST_NUMBERED = 3;
     private static final int FEWEST_NAMES = 3;
     private static final int LONGEST_NAME = 40;
+
+    /** A list of which nothing is known. */
+    static final ListStyle PLAIN = new ListStyle("", false, true, true);
 
     /** Looks at all lines of a list. */
     static ListStyle of(List<String> lines) {
@@ -95,9 +100,9 @@ record ListStyle(String language, boolean numbered, boolean pitched, boolean hea
                                         .distinct()
                                         .forEach(language -> votes.merge(language, 3, Integer::sum)));
             }
-            Lexicon.get()
-                    .language(new Line(line).letters())
-                    .ifPresent(language -> votes.merge(language, 2, Integer::sum));
+            for (String name : NOT_IN_NAMES.split(line, -1)) {
+                Lexicon.get().language(name).ifPresent(language -> votes.merge(language, 2, Integer::sum));
+            }
         }
         return votes.entrySet().stream()
                 .max(Map.Entry.<String, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))

@@ -21,9 +21,12 @@ final class PageText {
     record Numbered(int number, String text) {}
 
     private static final int LONGEST_TAG = 400;
+    private static final int FEWEST_COLUMNS = 3;
     private static final int LONGEST_NAME = 12;
     private static final int LONGEST_LINK = 300;
     private static final String CELL = " | ";
+    private static final String TEX_ROW = "\\\\";
+    private static final Pattern TEX_COMMAND = Pattern.compile("\\\\[a-z]{1,20}\\{([^{}]{0,200})}");
     private static final Pattern WIKI_SIGNS =
             Pattern.compile("(?<!(?<!\\p{L})[a-h](?:is)?)'''+|(?<!\\p{L}[a-h])''(?=\\p{Lu})");
     private static final Pattern WIKI_HEAD = Pattern.compile("^={2,6} ?([^=]{1,200}?) ?={2,6}$");
@@ -46,7 +49,33 @@ final class PageText {
     static List<Numbered> lines(String text) {
         PageText page = new PageText(text);
         page.read();
-        return Wiki.rows(page.lines);
+        List<Numbered> rows = Wiki.rows(page.lines);
+        return isCsv(rows) ? rows.stream().map(PageText::cells).toList() : rows;
+    }
+
+    /** True if the first line names the columns of a table whose cells are parted by commas. */
+    private static boolean isCsv(List<Numbered> rows) {
+        String head = rows.stream()
+                .map(Numbered::text)
+                .filter(each -> !each.isBlank())
+                .findFirst()
+                .orElse("");
+        List<String> names = List.of(head.split("[,;]", -1));
+        long known = names.stream()
+                .filter(each -> WordList.of("part title").isAll(Spelling.words(each)))
+                .count();
+        return names.size() >= FEWEST_COLUMNS && known >= 2 && names.stream().noneMatch(Pitches::isMarked);
+    }
+
+    /** A row whose cells are parted by tabs in place of commas that are not in quotes. */
+    private static Numbered cells(Numbered row) {
+        StringBuilder cells = new StringBuilder();
+        boolean quoted = false;
+        for (char each : row.text().toCharArray()) {
+            quoted ^= each == '"';
+            cells.append(each == '"' ? "" : (each == ',' || each == ';') && !quoted ? "\t" : Character.toString(each));
+        }
+        return new Numbered(row.number(), cells.toString());
     }
 
     private void read() {
@@ -190,6 +219,13 @@ final class PageText {
         }
 
         private static String withoutMarks(String text) {
+            if (text.endsWith(TEX_ROW)) {
+                return TEX_COMMAND
+                        .matcher(text)
+                        .replaceAll("$1")
+                        .replace("&", CELL)
+                        .replace(TEX_ROW, "");
+            }
             String plain =
                     WIKI_SIGNS.matcher(ATTRIBUTES.matcher(text).replaceAll("")).replaceAll("");
             return Optional.of(WIKI_HEAD.matcher(plain.strip()))

@@ -77,12 +77,18 @@ final class Paragraph {
             boolean stops = dash && isName(line, i + 1) && !isHeading(next(line, i + 1), readings);
             String head = line.part(token, i);
             if ((line.isSign(i, ":") && (token > 0 || stops)) || stops) {
-                boolean apart = line.isSign(i, ":") || head.length() >= SHORTEST_SET_OFF;
+                boolean apart = line.isSign(i, ":")
+                        || head.length() >= SHORTEST_SET_OFF
+                        || (token == 0 && Segments.isNamed(line.part(i + 1, line.size()), readings.style()));
                 boolean title = line.isSign(i, ":")
                         && readings.part(head + ":")
                                 .filter(part -> part.kind() == SectionWord.Kind.TITLE)
                                 .isPresent();
-                return apart && !readings.mayBeStop(head) && (title || isHeading(head, readings)) ? i - token : 0;
+                return apart
+                                && !readings.mayBeStop(head)
+                                && (title || isHeading(head + (line.isSign(i, ":") ? ":" : ""), readings))
+                        ? i - token
+                        : 0;
             }
         }
         return 0;

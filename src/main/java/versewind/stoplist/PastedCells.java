@@ -3,6 +3,7 @@ package versewind.stoplist;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 
 /**
  * Tables that were pasted cell by cell, one cell a line: names with their pitches and numbers below or above them are
@@ -23,8 +24,46 @@ final class PastedCells {
     static List<PageText.Numbered> joined(List<PageText.Numbered> lines) {
         List<PageText.Numbered> filled =
                 lines.stream().filter(each -> !each.text().isBlank()).toList();
-        long figures = filled.stream().filter(each -> isFigures(each.text())).count();
-        return figures < FEWEST || figures * 4 < filled.size() ? lines : new PastedCells(lines).joined();
+        long figures = filled.stream()
+                .filter(each -> isFigures(each.text()) || isParticulars(each.text()))
+                .count();
+        List<PageText.Numbered> rows =
+                figures < FEWEST || figures * 4 < filled.size() ? lines : new PastedCells(filled).inColumns();
+        return rows == lines ? lines : new PastedCells(rows).joined();
+    }
+
+    /**
+     * Cells of divisions side by side, told apart by their running numbers: of "1 Principal 5 Gedackt 2 Oktave" the
+     * numbers from 5 on belong to the second column. Where there are none such, the lines as they are.
+     */
+    private List<PageText.Numbered> inColumns() {
+        int headings = 0;
+        while (headings < lines.size() && number(lines.get(headings).text()).isEmpty()) {
+            headings++;
+        }
+        TreeMap<Integer, List<PageText.Numbered>> columns = new TreeMap<>();
+        List<PageText.Numbered> current = new ArrayList<>();
+        for (PageText.Numbered each : lines.subList(headings, lines.size())) {
+            OptionalInt number = number(each.text());
+            if (number.isPresent()) {
+                Integer column = columns.size() < headings ? null : columns.floorKey(number.getAsInt());
+                current =
+                        columns.computeIfAbsent(column == null ? number.getAsInt() : column, key -> new ArrayList<>());
+            }
+            current.add(each);
+        }
+        boolean several = headings > 1 && columns.size() == headings && columns.firstKey() == 1;
+        boolean sorted = columns.size() < 2 || columns.higherKey(columns.firstKey()) == 2;
+        if (!several || sorted) {
+            return lines;
+        }
+        List<PageText.Numbered> rows = new ArrayList<>();
+        int heading = 0;
+        for (List<PageText.Numbered> column : columns.values()) {
+            rows.add(lines.get(heading++));
+            rows.addAll(column);
+        }
+        return rows;
     }
 
     /** True if a line holds pitches, ranks or numbers alone. */
@@ -36,6 +75,18 @@ final class PastedCells {
         return line.size() > 0
                 && !pair
                 && (Segments.figures(line, 0) == line.size() || number(text).isPresent());
+    }
+
+    /** "8 feet, 54 pipes" and "8 voet, vanaf c": what says more of the stop in the line before. */
+    private static boolean isParticulars(String text) {
+        Line line = new Line(text);
+        boolean begins = line.size() > 0
+                && Pitches.marked(line, 0) + RankCount.marked(line, 0).length() > 0;
+        return begins
+                && Lexicon.get().known(line.letters(), NameContext.NONE).isEmpty()
+                && Lexicon.get()
+                        .known(StopLine.of(text, ListStyle.PLAIN).name(), NameContext.NONE)
+                        .isEmpty();
     }
 
     /** "12" and "12.". */
@@ -53,7 +104,7 @@ final class PastedCells {
         int last = 0;
         String waiting = "";
         for (PageText.Numbered each : lines) {
-            boolean figures = isFigures(each.text());
+            boolean figures = isFigures(each.text()) || isParticulars(each.text());
             OptionalInt number = number(each.text());
             boolean runs = numbered && figures && number.isPresent() && number.getAsInt() == last + 1;
             if (runs) {

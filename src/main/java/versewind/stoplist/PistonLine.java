@@ -84,8 +84,10 @@ record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Intege
                         && !Character.isLetter(line.after(i)))
                 .toArray();
         int range = RANGE.in(line);
-        if (numbers.length == 2 && range >= 0) {
-            return Math.max(0, number(line, numbers[1]) - number(line, numbers[0]) + 1);
+        boolean rising = IntStream.range(1, numbers.length)
+                .allMatch(i -> number(line, numbers[i]) == number(line, numbers[i - 1]) + 1);
+        if (numbers.length > 1 && (rising || (numbers.length == 2 && range >= 0))) {
+            return Math.max(0, number(line, numbers[numbers.length - 1]) - number(line, numbers[0]) + 1);
         }
         return numbers.length == 1 ? number(line, numbers[0]) : 0;
     }

@@ -169,7 +169,8 @@ final class Segments {
                 : List.of(part);
     }
 
-    private static boolean isNamed(String text, ListStyle style) {
+    /** True if a text holds the name of a known stop and nothing that is no part of it. */
+    static boolean isNamed(String text, ListStyle style) {
         String name = StopLine.of(text, style).name();
         return !name.isEmpty() && Lexicon.get().known(name, style.setting()).isPresent();
     }

@@ -182,7 +182,7 @@ final class StopClassifier {
                 && Spelling.hasWord(said.name())
                 && DivisionHeading.read(said.name(), style.language()).isEmpty();
         boolean surely = said.mark() == Mark.UNIT
-                || said.ranks() >= 2
+                || (said.ranks() >= 2 && !text.strip().startsWith(said.numeral() + " "))
                 || (said.mark() == Mark.BARE
                         && said.feet().get(0).feet() <= LARGEST_FT
                         && said.name().chars().noneMatch(Character::isDigit));

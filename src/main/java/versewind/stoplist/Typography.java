@@ -34,6 +34,7 @@ final class Typography {
     private static final Pattern DASHES = Pattern.compile("[\u2010-\u2015\u2212\u00ad\ufe58\ufe63\uff0d]");
     private static final Pattern BLANKS = Pattern.compile("[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]");
     private static final Pattern UNSEEN = Pattern.compile("[\u200b-\u200f\u2028-\u202e\u2060-\u2064\ufeff]");
+    private static final Pattern ARROWS = Pattern.compile("[\u2190-\u21ff\u27f5-\u27ff]|[-=]>");
     private static final Pattern SLASHES = Pattern.compile("[\u2044\u2215\uff0f]");
     /** A name and figures, or a pitch and what follows, without a blank between. */
     private static final Pattern GLUED = Pattern.compile(
@@ -72,6 +73,7 @@ final class Typography {
         text = PRIMES.matcher(text).replaceAll("'");
         text = DOUBLE_PRIMES.matcher(text).replaceAll("\"");
         text = Normalizer.normalize(text.replace("\u00ba", "\u00b0").replace("\u00aa", "\u00b0"), Normalizer.Form.NFKC);
+        text = ARROWS.matcher(text).replaceAll(">");
         text = SLASHES.matcher(DASHES.matcher(text).replaceAll("-")).replaceAll("/");
         text = LEADERS.matcher(text)
                 .replaceAll(leader -> " ".repeat(leader.group().length()));

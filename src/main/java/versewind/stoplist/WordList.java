@@ -58,6 +58,9 @@ record WordList(Set<String> whole, List<String> starred, Map<String, List<List<S
 
     /** The number of words of the longest entry that begins at a place; 0 where none does. */
     int at(List<String> words, int place) {
+        if (place >= words.size()) {
+            return 0;
+        }
         String word = words.get(place);
         int longest = has(word) ? 1 : 0;
         for (List<String> phrase : phrases.getOrDefault(word, List.of())) {

@@ -86,7 +86,7 @@ class StopListTest {
         for (int i = 0; i < lines.size(); i++) {
             int line = i + 1;
             String text = lines.get(i);
-            LineReader.Readings readings = new LineReader.Readings(new ListStyle("", false, true, true));
+            LineReader.Readings readings = new LineReader.Readings(ListStyle.PLAIN);
             boolean heading = Grid.rows(PageText.lines(text), readings).stream()
                     .flatMap(row -> row.groups().stream())
                     .allMatch(group -> readings.isHeading(group.text())
