@@ -52,7 +52,7 @@ public record Estimate(
      */
     public record LoudnessStdDevs(double sone, double phon) {}
 
-    /** Half of what lies between an organ that is one standard deviation of its level stronger and one that is softer. */
+    /** Half of what lies between an organ one standard deviation of its level stronger and one softer. */
     public LoudnessStdDevs loudnessPlusMinus() {
         double strong = soneAt(plusMinus.organDb());
         double soft = soneAt(-plusMinus.organDb());

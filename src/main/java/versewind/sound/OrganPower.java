@@ -107,7 +107,8 @@ final class OrganPower {
     }
 
     /**
-     * Adds the derivative of a quantity q by the trims of organ, recipes, ranks and boxes to a gradient, in units of q a dB.
+     * Adds the derivative of a quantity q by the trims of organ, recipes, ranks and boxes to a gradient, in q
+     * a dB.
      *
      * @param ofMelody derivative by the power P of the soprano, by band: dq = sum of ofMelody P d(10 lg P)
      * @param ofRest the same for all other parts
