@@ -22,8 +22,8 @@ final class ReadStopsCommand {
     static Command command() {
         return Command.of(
                         Subcommand.READ_STOPS,
-                        "Reads a published stop list in English, German, French, Dutch, Italian, Spanish or a"
-                                + " Scandinavian language, and makes an instrument from it.",
+                        "Reads a published stop list in English, German, French, Dutch, Italian, Spanish, Portuguese,"
+                                + " Catalan, Polish, Czech or a Scandinavian language, and makes an instrument from it.",
                         ReadStopsCommand::run)
                 .operand("FILE", "A text file with the stop list, or - for the standard input.")
                 .option(
@@ -40,7 +40,12 @@ final class ReadStopsCommand {
 
     private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
         String file = typed.operand();
-        ReadOrgan organ = ReadOrgan.of(commands.text(file));
+        String text = commands.text(file);
+        Optional<String> refusal = StopList.refusal(text);
+        if (refusal.isPresent()) {
+            throw new UsageException(refusal.get());
+        }
+        ReadOrgan organ = ReadOrgan.of(text);
         StopList list = organ.list();
         String usual = organ.heading().isEmpty() ? nameOf(file) : organ.heading();
         String name = typed.value(CALLED).map(String::strip).orElse(usual);

@@ -107,8 +107,8 @@ final class Columns {
                 row.groups().size() == 1 && row.afterBlank() && index + 1 < rows.size() && current.division() >= 0;
         return shape
                 && !reading.isHeading(row.groups().get(0).text())
-                && reading.mayNameDivision(row.groups().get(0).text())
-                && reading.isPitchedStop(rows.get(index + 1).groups().get(0).text());
+                && reading.isPitchedStop(rows.get(index + 1).groups().get(0).text())
+                && reading.mayNameDivision(row.groups().get(0).text());
     }
 
     /**

@@ -20,6 +20,7 @@ final class PageText {
      */
     record Numbered(int number, String text) {}
 
+    static final int LONGEST_LINE = 5_000;
     private static final int LONGEST_TAG = 400;
     private static final int FEWEST_COLUMNS = 3;
     private static final int LONGEST_NAME = 12;
@@ -31,7 +32,7 @@ final class PageText {
             Pattern.compile("(?<!(?<!\\p{L})[a-h](?:is)?)'''+|(?<!\\p{L}[a-h])''(?=\\p{Lu})");
     private static final Pattern WIKI_HEAD = Pattern.compile("^={2,6} ?([^=]{1,200}?) ?={2,6}$");
     private static final Pattern ATTRIBUTES = Pattern.compile(
-            "(?:(?:\\w+span|align|valign|style|width|class|scope|bgcolor)=(?:\"[^\"|]*\"|[^\\s|]+)\\s*)+\\|(?!\\|)");
+            "(?:(?:colspan|rowspan|align|valign|style|width|class|scope|bgcolor)=(?:\"[^\"|]*\"|[^\\s|]+)\\s*)+\\|(?!\\|)");
 
     private final String text;
     private final List<Numbered> lines = new ArrayList<>();
@@ -43,6 +44,11 @@ final class PageText {
 
     private PageText(String text) {
         this.text = text;
+    }
+
+    /** True if a line is not longer than any line of a list. */
+    static boolean isRead(CharSequence line) {
+        return line.length() <= LONGEST_LINE;
     }
 
     /** The lines of a page. */
@@ -104,14 +110,14 @@ final class PageText {
             line.append(' ');
             return;
         }
-        lines.add(new Numbered(begun, Typography.plain(line.toString())));
+        lines.add(new Numbered(begun, isRead(line) ? Typography.plain(line.toString()) : line.toString()));
         line.setLength(0);
         begun = number;
     }
 
     /** A mark in angle brackets; false where there is none. */
     private boolean tag() {
-        int close = text.indexOf('>', at);
+        int close = near(">", LONGEST_TAG);
         if (text.startsWith("<!--", at)) {
             skipTo("-->", close);
             return true;
@@ -122,7 +128,7 @@ final class PageText {
             end++;
         }
         String name = text.substring(from, end).toLowerCase(Locale.ROOT);
-        if (close < 0 || close - at > LONGEST_TAG || !WordList.of("page mark").has(name)) {
+        if (close < 0 || !WordList.of("page mark").has(name)) {
             return false;
         }
         boolean opens = from == at + 1 && text.charAt(close - 1) != '/';
@@ -133,6 +139,12 @@ final class PageText {
         at = close + 1;
         mark(name, from == at + 1 || opens);
         return true;
+    }
+
+    /** Where a sign stands at most so many characters ahead; -1 where it does not. */
+    private int near(String sign, int most) {
+        int found = text.substring(at, Math.min(text.length(), at + most)).indexOf(sign);
+        return found < 0 ? -1 : at + found;
     }
 
     private void mark(String name, boolean opens) {
@@ -172,8 +184,8 @@ final class PageText {
 
     /** "[[page|words]]" gives its words; false where there is none. */
     private boolean link() {
-        int end = text.startsWith("[[", at) ? text.indexOf("]]", at) : -1;
-        if (end < 0 || end - at > LONGEST_LINK) {
+        int end = text.startsWith("[[", at) ? near("]]", LONGEST_LINK) : -1;
+        if (end < 0) {
             return false;
         }
         String inside = text.substring(at + 2, end);
@@ -197,6 +209,10 @@ final class PageText {
         }
 
         private void line(Numbered line) {
+            if (!isRead(line.text())) {
+                rows.add(line);
+                return;
+            }
             String text = line.text().strip();
             boolean edge = text.startsWith("{|") || text.startsWith("|}") || text.startsWith("|-");
             depth += text.startsWith("{|") ? 1 : text.startsWith("|}") && depth > 0 ? -1 : 0;

@@ -113,7 +113,10 @@ final class PastedCells {
             } else if (figures && !rows.isEmpty() && waiting.isEmpty()) {
                 PageText.Numbered row = rows.remove(rows.size() - 1);
                 rows.add(new PageText.Numbered(
-                        row.number(), row.text() + "\t" + each.text().strip()));
+                        row.number(),
+                        row.text()
+                                + (isFigures(each.text()) ? "\t" : " ")
+                                + each.text().strip()));
             } else if (!each.text().isBlank() || waiting.isEmpty()) {
                 rows.add(new PageText.Numbered(each.number(), waiting + each.text()));
                 waiting = "";

@@ -87,6 +87,9 @@ final class Segments {
     }
 
     private static boolean goesOn(String before, String piece, ListStyle style) {
+        if (StopLine.isHalf(piece) && piece.length() > 2) {
+            return isNamed(before, style);
+        }
         boolean remark = Character.isLowerCase(piece.charAt(0)) || hasFigures(new Line("x " + piece));
         return remark
                 && !hasFigures(new Line(new Line(before).outside()))

@@ -113,8 +113,13 @@ final class Spelling {
         }
         int[][] steps = new int[one.length() + 1][other.length() + 1];
         for (int i = 0; i <= one.length(); i++) {
+            int fewest = limit + 1;
             for (int j = 0; j <= other.length(); j++) {
                 steps[i][j] = i == 0 || j == 0 ? i + j : least(steps, one, other, i, j);
+                fewest = Math.min(fewest, steps[i][j]);
+            }
+            if (fewest > limit) {
+                return limit + 1;
             }
         }
         return steps[one.length()][other.length()];

@@ -124,7 +124,10 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                 name = numeral;
                 numeral = "";
             }
-            List<String> halves = remarks.stream().filter(StopLine::isHalf).toList();
+            List<String> halves = remarks.stream()
+                    .filter(each -> isHalf(each)
+                            && (each.length() > 1 || !style.language().equals("it")))
+                    .toList();
             if (!name.isEmpty() && halves.size() == 1) {
                 name = name + " " + halves.get(0);
                 remarks.remove(halves.get(0));

@@ -1,6 +1,9 @@
 package versewind.stoplist;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -21,6 +24,10 @@ public record StopList(
         String title,
         List<Unread> notUnderstood) {
 
+    private static final int LONGEST = 500_000;
+    private static final int MOST_LINES = 5_000;
+    private static final int SHOWN = 60;
+
     /** One remark among so many lines. */
     private static final int MOST_REMARKS = 10;
 
@@ -36,14 +43,22 @@ public record StopList(
      *
      * <p>Checked against: {@code StopListTest}, the lists of {@code src/test/resources/stoplists}.
      *
-     * @param text free text as it is published, in English, German, French, Dutch, Italian, Spanish, a Scandinavian
-     *     language or a mixture of them
+     * @param text free text as it is published, in English, German, French, Dutch, Italian, Spanish, Portuguese,
+     *     Catalan, Polish, Czech, a Scandinavian language or a mixture of them
      */
     public static StopList read(String text) {
-        List<PageText.Numbered> lines = PastedCells.joined(PageText.lines(text));
+        Map<Boolean, List<PageText.Numbered>> all =
+                PageText.lines(text).stream().collect(Collectors.partitioningBy(line -> PageText.isRead(line.text())));
+        List<PageText.Numbered> lines = PastedCells.joined(all.get(true));
         LineReader.Readings readings = new LineReader.Readings(
                 ListStyle.of(lines.stream().map(PageText.Numbered::text).toList()));
         ParsedLines parsed = LineReader.of(Grid.rows(lines, readings), readings);
+        all.get(false)
+                .forEach(line -> parsed.leaveOut(
+                        line.number(),
+                        line.text().substring(0, SHOWN),
+                        "longer than " + PageText.LONGEST_LINE + " characters; break it into lines",
+                        Unread.Weight.DOUBT));
         return new StopListBuilder(parsed, readings.style().language()).stopList();
     }
 
@@ -55,6 +70,20 @@ public record StopList(
                 .distinct()
                 .count();
         return remarks * MOST_REMARKS > stops().count() + couplers.size() + remarks;
+    }
+
+    /** Why a text is not read, where it is far too long for a stop list. */
+    public static Optional<String> refusal(String text) {
+        boolean isLong = text.length() > LONGEST
+                || text.lines()
+                                .filter(line -> !line.isBlank())
+                                .limit(MOST_LINES + 1L)
+                                .count()
+                        > MOST_LINES;
+        return isLong
+                ? Optional.of("This is longer than " + LONGEST + " characters or " + MOST_LINES
+                        + " lines. Delete what is not part of the stop list.")
+                : Optional.empty();
     }
 
     /** All stops, division after division. */

@@ -18,9 +18,9 @@ public final class PlainText {
     private PlainText() {}
 
     /**
-     * The text of a file, in UTF-8, or where it is none in the letters of older pages, Windows-1252.
+     * The text of a file, in UTF-8 or UTF-16, or where it is neither in the letters of older pages, Windows-1252.
      *
-     * @throws BadFile if it is not there, cannot be read, or is far too long
+     * @throws BadFile if it is not there, cannot be read, is far too long, or is not text
      */
     public static String of(String file) throws BadFile {
         try {
@@ -46,6 +46,23 @@ public final class PlainText {
         if (bytes.length > JsonTree.LARGEST_FILE) {
             throw BadFile.whole(place, "it is far too long", "Delete what does not belong there.");
         }
+        String text = decoded(bytes);
+        if (text.indexOf('\0') >= 0) {
+            throw BadFile.whole(place, "it is not text", "Save it as plain text (UTF-8).");
+        }
+        return text;
+    }
+
+    private static String decoded(byte[] bytes) {
+        if (isMarked(bytes, 0xFE, 0xFF) || isMarked(bytes, 0xFF, 0xFE)) {
+            return new String(bytes, StandardCharsets.UTF_16);
+        }
+        if (bytes.length > 3 && bytes[0] != 0 && bytes[1] == 0 && bytes[3] == 0) {
+            return new String(bytes, StandardCharsets.UTF_16LE);
+        }
+        if (bytes.length > 3 && bytes[0] == 0 && bytes[1] != 0 && bytes[2] == 0) {
+            return new String(bytes, StandardCharsets.UTF_16BE);
+        }
         try {
             return StandardCharsets.UTF_8
                     .newDecoder()
@@ -54,5 +71,10 @@ public final class PlainText {
         } catch (CharacterCodingException noUtf8) {
             return new String(bytes, OLD_PAGES);
         }
+    }
+
+    /** True if a text begins with a byte order mark. */
+    private static boolean isMarked(byte[] bytes, int first, int second) {
+        return bytes.length > 1 && (bytes[0] & 0xFF) == first && (bytes[1] & 0xFF) == second;
     }
 }

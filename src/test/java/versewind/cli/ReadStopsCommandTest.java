@@ -150,4 +150,21 @@ class ReadStopsCommandTest {
                 .contains("no manual with a stop");
         assertThat(typed("read-stops", empty.toString()).words()).contains("No stop was found");
     }
+
+    @Test
+    void a_list_in_utf_16_is_read_as_one_in_utf_8() throws Exception {
+        String list = "R\u00e9cit\nFl\u00fbte 8\nHautbois 8\n";
+        for (Charset charset : List.of(StandardCharsets.UTF_16, StandardCharsets.UTF_16LE, StandardCharsets.UTF_16BE)) {
+            Path file = Files.write(folder.resolve("list.txt"), list.getBytes(charset));
+            assertThat(typed("read-stops", file.toString()).results()).contains("R\u00e9cit", "Fl\u00fbte", "Hautbois");
+        }
+    }
+
+    @Test
+    void what_is_no_text_or_no_list_is_refused_in_words() throws Exception {
+        Path binary = Files.write(folder.resolve("photo.txt"), new byte[] {'I', 'I', 0, 1, 2, 'x', 0, 0, 7});
+        assertThat(typed("read-stops", binary.toString()).words()).contains("it is not text");
+        Path book = Files.writeString(folder.resolve("book.txt"), "word ".repeat(1_000_000));
+        assertThat(typed("read-stops", book.toString()).words()).contains("Delete what is not part of the stop list");
+    }
 }

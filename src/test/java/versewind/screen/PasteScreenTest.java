@@ -9,6 +9,7 @@ import versewind.organ.Instrument;
 import versewind.screen.organ.OrganScreen;
 import versewind.screen.organ.PasteScreen;
 import versewind.screen.state.Event;
+import versewind.screen.toolkit.TextBlock;
 
 /** A stop list is pasted, and an organ made of it. */
 class PasteScreenTest {
@@ -38,7 +39,7 @@ class PasteScreenTest {
         assertThat(desk.screen()).contains(" GREAT", " Swell to Great", "9 lines", "Ctrl-S read the list  Esc close");
         desk.press("^S", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>", "<Down>");
         assertThat(desk.screen())
-                .contains("4 stops, 1 coupler; every line understood")
+                .contains("4 stops, 1 coupler; please check what is marked")
                 .containsPattern("Line 4: Wibblophone .* note")
                 .containsPattern("Swell +manual 2, in a swell box")
                 .containsPattern("  Gedackt 8 +flute, ");
@@ -63,17 +64,57 @@ class PasteScreenTest {
     void what_was_pasted_is_there_again_after_it_was_read_and_typing_goes_on_at_its_end() {
         Desk desk = box(80, 24);
         desk.answer(new Event.Paste(LIST)).press("^S", "<Esc>");
-        assertThat(desk.state().top()).isEqualTo(new PasteScreen(LIST));
+        assertThat(desk.state().top()).isEqualTo(new PasteScreen(TextBlock.of(LIST)));
         desk.press("'ab'", "<Backspace>", "<Enter>", "<Down>");
-        assertThat(desk.state().top()).isEqualTo(new PasteScreen(LIST + "a\n"));
+        assertThat(desk.state().top()).isEqualTo(new PasteScreen(TextBlock.of(LIST + "a\n")));
         desk.press("^U");
         assertThat(desk.state().top()).isEqualTo(PasteScreen.EMPTY);
     }
 
     @Test
+    void the_text_is_edited_where_the_caret_is() {
+        Desk desk = box(80, 24);
+        desk.answer(new Event.Paste("Great\r\nFlute 8\r\nOboe 8"));
+        desk.press(
+                "<Up>",
+                "<Home>",
+                "'Open '",
+                "<Tab>",
+                "<Down>",
+                "<End>",
+                "<Backspace>",
+                "'4'",
+                "<Up>",
+                "<Up>",
+                "<Delete>");
+        assertThat(desk.state().top()).isEqualTo(new PasteScreen(new TextBlock("GreatOpen \tFlute 8\nOboe 4", 5)));
+    }
+
+    @Test
+    void enter_on_a_line_that_was_not_understood_goes_to_it() {
+        Desk desk = box(80, 24);
+        String list = "Great\nOpen Diapason 8\nKettlewick\nFlute 4\n";
+        desk.answer(new Event.Paste(list)).press("^S");
+        assertThat(desk.screen()).contains("2 stops, 0 couplers; 1 line not understood", "Line 3: Kettlewick");
+        desk.press("<Enter>");
+        assertThat(desk.state().top()).isEqualTo(new PasteScreen(new TextBlock(list, list.indexOf("Kettlewick"))));
+    }
+
+    @Test
+    void a_text_is_not_thrown_away_without_asking() {
+        Desk desk = box(80, 24);
+        desk.answer(new Event.Paste(LIST)).press("<Esc>");
+        assertThat(desk.screen()).contains("Its text will be lost");
+        desk.press("<Esc>");
+        assertThat(desk.state().top()).isEqualTo(new PasteScreen(TextBlock.of(LIST)));
+        desk.press("<Esc>", "d");
+        assertThat(desk.state().find(PasteScreen.class)).isEmpty();
+    }
+
+    @Test
     void more_than_the_box_takes_is_refused() {
         Desk desk = box(80, 24);
-        desk.answer(new Event.Paste("x".repeat(100_001)));
+        desk.answer(new Event.Paste("x".repeat(2_000_001)));
         assertThat(desk.said()).startsWith("Too long");
         assertThat(desk.state().top()).isEqualTo(PasteScreen.EMPTY);
     }

@@ -9,11 +9,13 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import versewind.Golden;
 import versewind.organ.Coupler;
 import versewind.organ.Family;
@@ -334,6 +336,39 @@ class StopListTest {
                 List.of(" ", "(", "( ", ". ", "_ ", "- ", "1", "a", "'", "<", "8' ", "Flute 8, ", "I/II ", "\t")) {
             StopList.read("Great\nOpen Diapason 8\nFlute " + piece.repeat(many) + "x");
         }
+    }
+
+    @ParameterizedTest
+    @Tag("slow")
+    @Timeout(10)
+    @ValueSource(
+            strings = {
+                "x",
+                "1",
+                "[[",
+                "<td>",
+                "8' ",
+                "I/II ",
+                "Flute 8, ",
+                "Swell to Great\n\n",
+                "Zorgel 8'\n",
+                "Not known here\n"
+            })
+    void the_longest_text_that_is_read_is_read_within_seconds(String piece) {
+        String text = "Great\nOpen Diapason 8\n" + piece.repeat(490_000 / piece.length());
+        String longest = text.lines().limit(5_000).collect(Collectors.joining("\n"));
+        assertThat(StopList.read(longest).stops()).isNotEmpty();
+    }
+
+    @Test
+    void a_line_that_no_list_has_is_in_doubt_and_a_text_that_no_list_is_is_refused() {
+        StopList list = StopList.read("Great\nOpen Diapason 8\n" + "8' ".repeat(2000));
+        assertThat(list.doubts()).singleElement().satisfies(doubt -> assertThat(doubt.line())
+                .isEqualTo(3));
+        assertThat(list.stops()).hasSize(1);
+        assertThat(StopList.refusal("Flute 8\n".repeat(5_000))).isEmpty();
+        assertThat(StopList.refusal("Flute 8\n".repeat(5_001))).isPresent();
+        assertThat(StopList.refusal("x".repeat(5_000_000))).isPresent();
     }
 
     private static String uncheckedText(String name) {

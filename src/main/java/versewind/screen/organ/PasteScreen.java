@@ -2,40 +2,46 @@ package versewind.screen.organ;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import versewind.screen.state.Chooser;
 import versewind.screen.state.FormBox;
 import versewind.screen.state.KeyTable;
 import versewind.screen.state.Leaving;
+import versewind.screen.state.Question;
 import versewind.screen.state.Screen;
 import versewind.screen.state.State;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
-import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Style;
-import versewind.screen.toolkit.Text;
+import versewind.screen.toolkit.TextBlock;
 import versewind.stoplist.ReadDivision;
 import versewind.stoplist.ReadOrgan;
+import versewind.stoplist.ReadPistons;
 import versewind.stoplist.ReadStop;
 import versewind.stoplist.StopList;
 import versewind.stoplist.Unread;
 
 /**
- * The box into which a stop list is pasted, over the whole screen; what was understood of it, and the organ made of it.
+ * The text of a stop list that is pasted and edited, over the whole screen; what was understood of it, and the organ
+ * made of it.
  *
  * @param text what it holds so far
  */
-public record PasteScreen(String text) implements Screen {
+public record PasteScreen(TextBlock text) implements Screen {
 
     public static final KeyTable<PasteScreen> KEYS = KeyTable.<PasteScreen>under("Pasting a stop list")
             .key("Ctrl-S", "read the list", PasteScreen::read)
-            .key("Ctrl-U", "clear the text", (screen, state) -> state.show(new PasteScreen("")))
-            .key("Esc", "close", (screen, state) -> state.doors().organs(state));
+            .key("Ctrl-U", "clear the text", (screen, state) -> state.show(new PasteScreen(TextBlock.EMPTY)))
+            .key("Esc", "close", PasteScreen::close);
 
-    public static final PasteScreen EMPTY = new PasteScreen("");
+    public static final PasteScreen EMPTY = new PasteScreen(TextBlock.EMPTY);
 
-    /** The longest list that can be pasted, in UTF-16 units. */
-    private static final int LONGEST = 100_000;
+    /** The longest text that can be pasted, in UTF-16 units. */
+    private static final int LONGEST = 2_000_000;
+
+    /** How the id of a row begins that stands for a line of the text. */
+    private static final String LINE = "line ";
 
     private static final int TOP = 2;
     private static final int FOOT = 3;
@@ -55,48 +61,60 @@ public record PasteScreen(String text) implements Screen {
         return true;
     }
 
-    /** A key that types or takes away at the end. */
     @Override
     public State typed(Key key, State state) {
-        if (key.control()) {
-            return state;
-        }
-        return switch (key.named()) {
-            case CHARACTER -> with(Character.toString(key.character()), state);
-            case ENTER -> with("\n", state);
-            case BACKSPACE ->
-                text.isEmpty()
-                        ? state
-                        : state.show(new PasteScreen(text.substring(0, text.offsetByCodePoints(text.length(), -1))));
-            case UP, DOWN, LEFT, RIGHT, HOME, END, PAGE_UP, PAGE_DOWN, ESCAPE, TAB, BACK_TAB, INSERT, DELETE -> state;
-            case F1, F2, F3, F4, F5, F6, F7, F8, F9, F10, F11, F12 -> state;
-        };
+        TextBlock after = text.after(key);
+        return after.text().length() > LONGEST ? tooLong(state) : state.show(new PasteScreen(after));
     }
 
-    /** With more text at the end, if there is room for it. */
-    private State with(String more, State state) {
-        return text.length() + more.length() <= LONGEST ? state.show(new PasteScreen(text + more)) : state;
-    }
-
-    /** Pasted text keeps its lines. */
     @Override
     public State pasted(String more, State state) {
-        return text.length() + more.length() <= LONGEST
-                ? with(more, state)
-                : state.says("Too long: the limit is " + LONGEST + " characters.");
+        return text.text().length() + more.length() > LONGEST
+                ? tooLong(state)
+                : state.show(new PasteScreen(text.typed(more)));
+    }
+
+    private static State tooLong(State state) {
+        return state.says("Too long: the limit is " + LONGEST + " characters.");
+    }
+
+    /** Closes the box; asks first if a text would be lost. */
+    private State close(State state) {
+        return text.text().isBlank()
+                ? state.doors().organs(state)
+                : state.open(new Question(
+                        "Close without reading the list? Its text will be lost.",
+                        List.of(
+                                new Question.Answer("d", "discard the text", closed -> closed.doors()
+                                        .organs(closed)),
+                                Question.Answer.STAY)));
     }
 
     /** Shows what was understood, and what was not and why. */
     private State read(State state) {
-        if (text.isBlank()) {
+        if (text.text().isBlank()) {
             return state.says("Paste or type a stop list first.");
         }
-        StopList list = ReadOrgan.of(text).list();
+        Optional<String> refusal = StopList.refusal(text.text());
+        if (refusal.isPresent()) {
+            return state.says(refusal.get());
+        }
+        StopList list = ReadOrgan.of(text.text()).list();
         int doubts = list.doubts().size();
+        String checked = list.wantsAttention() ? "please check what is marked" : "nothing is in doubt";
         String title = counted(list.stops().count(), "stop") + ", "
                 + counted(list.couplers().size(), "coupler") + "; "
-                + (doubts == 0 ? "every line understood" : counted(doubts, "line") + " not understood");
-        return state.open(Chooser.of(title, rows(list), (id, choosing) -> named(choosing), UnaryOperator.identity()));
+                + (doubts == 0 ? checked : counted(doubts, "line") + " not understood");
+        return state.open(Chooser.of(title, rows(list), this::chosen, UnaryOperator.identity()));
+    }
+
+    /** Goes to a line that was not understood, or on to the name of the organ. */
+    private State chosen(String id, State choosing) {
+        return id.startsWith(LINE)
+                ? choosing.close()
+                        .show(new PasteScreen(text.atLine(
+                                Integer.parseInt(id.substring(LINE.length(), id.indexOf(',', LINE.length()))))))
+                : named(choosing);
     }
 
     private static String counted(long count, String what) {
@@ -116,6 +134,9 @@ public record PasteScreen(String text) implements Screen {
                             "  " + stop.name() + " " + pitch(stop),
                             stop.family().word() + ", " + stop.how().word()));
         }
+        if (list.pistons().any()) {
+            add(rows, "Pistons", pistons(list.pistons()));
+        }
         list.couplers().forEach(coupler -> {
             String joins = coupler.source() + " on " + coupler.keyboard();
             add(rows, coupler.name(), coupler.isWhole() ? joins : "divisions not found");
@@ -127,14 +148,24 @@ public record PasteScreen(String text) implements Screen {
         return rows;
     }
 
+    private static String pistons(ReadPistons pistons) {
+        List<String> counts = new ArrayList<>();
+        if (pistons.generals() > 0) {
+            counts.add(counted(pistons.generals(), "general"));
+        }
+        pistons.divisionals().forEach((division, count) -> counts.add(division + " " + count));
+        return String.join(", ", counts);
+    }
+
     private static String pitch(ReadStop stop) {
         String ranks = stop.family().isCompound() ? stop.ranks() + " ranks" : "";
         return (stop.feet() + (stop.supposed() ? "? " : " ") + ranks).strip();
     }
 
     private static void addUnread(List<Chooser.Row> rows, Unread unread, String what) {
-        add(rows, "Line " + unread.line() + ": " + unread.text(), what);
-        add(rows, "    " + unread.why(), "");
+        String id = LINE + unread.line() + ", " + rows.size();
+        rows.add(new Chooser.Row(id, "Line " + unread.line() + ": " + unread.text(), what));
+        rows.add(new Chooser.Row(id + " why", "    " + unread.why(), ""));
     }
 
     private static void add(List<Chooser.Row> rows, String first, String second) {
@@ -143,7 +174,7 @@ public record PasteScreen(String text) implements Screen {
 
     /** Asks what the organ is called, in the place of what was understood. */
     private State named(State state) {
-        ReadOrgan read = ReadOrgan.of(text);
+        ReadOrgan read = ReadOrgan.of(text.text());
         if (read.made("New organ").isEmpty()) {
             return state.close()
                     .warns(read.objections().stream()
@@ -169,19 +200,12 @@ public record PasteScreen(String text) implements Screen {
     @Override
     public void paint(Frame frame, State state) {
         frame.clear(0, 0, frame.width(), frame.height());
-        List<String> lines = new ArrayList<>(text.lines().toList());
-        String count = lines.size() + (lines.size() == 1 ? " line" : " lines");
+        long lines = text.text().lines().count();
+        String count = lines + (lines == 1 ? " line" : " lines");
         frame.write(1, 0, "New organ from a stop list", Style.HEADING);
         frame.write(frame.width() - count.length() - 1, 0, count, Style.FAINT);
-        if (text.isEmpty() || text.endsWith("\n")) {
-            lines.add("");
-        }
-        ListBox<String> list = new ListBox<>(lines, lines.size() - 1);
-        int room = Math.max(1, frame.height() - TOP - FOOT);
-        list.each(TOP, room, (line, index, y) -> frame.write(1, y, frame.fit(line, frame.width() - 2), Style.TEXT));
-        int x = 1 + Text.columns(list.current().orElseThrow());
-        frame.caret(Math.min(frame.width() - 1, x), TOP + Math.min(lines.size(), room) - 1);
-        if (text.isEmpty()) {
+        text.paint(frame, 1, TOP, frame.width() - 2, Math.max(1, frame.height() - TOP - FOOT));
+        if (text.text().isEmpty()) {
             String hint = "Paste the stop list here as it was published.";
             frame.write(3, TOP, frame.fit(hint, frame.width() - 4), Style.FAINT);
         }
