@@ -28,10 +28,17 @@ record VerseProposalReport(OpenPlan open, RegistrationProposer.OfVerse found) im
     private void proposal(Page page, int number, Proposal proposal) {
         page.hanging(number + "  ", proposal.why());
         if (!proposal.unlike().isEmpty()) {
-            page.hanging("   ", "Compared with no. 1: " + proposal.unlike() + ".");
+            page.hanging("   ", "Compared with no. " + best() + ": " + proposal.unlike() + ".");
         }
         ServiceProposalReport.drawn(page, "   ", open.instrument(), proposal);
         proposal.score().remarks().forEach(remark -> page.hanging("   - ", remark));
+    }
+
+    /** The number of the best proposal: the first, or the second after what is usual. */
+    private long best() {
+        return found.proposals().stream()
+                .filter(each -> each.unlike().isEmpty())
+                .count();
     }
 
     @Override

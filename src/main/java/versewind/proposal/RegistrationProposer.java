@@ -73,9 +73,12 @@ public final class RegistrationProposer {
                         .map(each -> proposal(
                                 asked,
                                 each,
-                                search.scoring().requirement().boxes().isEmpty()
-                                        ? settled(each, step.before())
-                                        : each.draft().registration(),
+                                step.before()
+                                        .map(before -> Settling.boxed(
+                                                each,
+                                                search.scoring().requirement(),
+                                                before.draft().registration()))
+                                        .orElse(each.draft().registration()),
                                 Optional.of(chosen.get(0)).filter(best -> !best.equals(each))))
                         .toList());
     }
@@ -137,21 +140,6 @@ public final class RegistrationProposer {
     /** Verse after verse what is drawn, heard or not. */
     List<Registration> settled(List<Settling.Chosen> verses) {
         return new Settling(verses, faults).registrations();
-    }
-
-    /** Boxes that nobody hears stay where they were. */
-    private static Registration settled(Candidate candidate, Optional<Candidate> before) {
-        Registration settled = candidate.draft().registration();
-        if (before.isEmpty()) {
-            return settled;
-        }
-        for (int division = 0; division < settled.boxes().size(); division++) {
-            if (!candidate.heard().boxes().contains(division)) {
-                settled = settled.withBox(
-                        division, before.get().draft().registration().boxes().get(division));
-            }
-        }
-        return settled;
     }
 
     /**

@@ -67,13 +67,18 @@ final class Settling {
 
     private Registration boxed(int verse) {
         Chosen here = verses.get(verse);
-        Registration boxed = here.drawn();
-        boolean mayStay = here.follows() && here.requirement().boxes().isEmpty();
-        for (int division = 0; mayStay && division < boxed.boxes().size(); division++) {
-            boolean isHeard = here.candidate().heard().boxes().contains(division);
-            boxed = isHeard
+        return here.follows() ? boxed(here.candidate(), here.requirement(), settled.get(verse - 1)) : here.drawn();
+    }
+
+    /** A candidate with the boxes that nobody hears as they were before, unless the plan keeps them. */
+    static Registration boxed(Candidate candidate, Requirement requirement, Registration before) {
+        Registration boxed = candidate.draft().registration();
+        for (int division = 0;
+                requirement.boxes().isEmpty() && division < boxed.boxes().size();
+                division++) {
+            boxed = candidate.heard().boxes().contains(division)
                     ? boxed
-                    : boxed.withBox(division, settled.get(verse - 1).boxes().get(division));
+                    : boxed.withBox(division, before.boxes().get(division));
         }
         return boxed;
     }

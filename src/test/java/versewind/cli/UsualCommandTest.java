@@ -132,6 +132,6 @@ class UsualCommandTest {
         Reply reply = Typing.typedIn(
                 folder, StandardCharsets.UTF_8, "propose", "ordinary-sunday", "--hymn", "1", "--verse", "V1");
 
-        assertThat(reply.results()).contains("\n1  Your usual");
+        assertThat(reply.results()).contains("\n1  Your usual", "Compared with no. 2: ");
     }
 }
