@@ -86,8 +86,7 @@ final class StartRows {
     }
 
     private void process(String what, String goal, String... arguments) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(
-                List.of(programs.launcher(), "--library", programs.scratch().toString()));
+        List<String> command = new ArrayList<>(List.of(programs.launcher()));
         for (String argument : arguments) {
             command.add(
                     argument.endsWith(".json")
@@ -103,8 +102,8 @@ final class StartRows {
         Times reference = new Times();
         Times ours = new Times();
         for (int i = 0; i < TIMES; i++) {
-            reference.add(until(programs.editor(few), "Plan 0 "));
-            ours.add(until(programs.editor(many), "Plan 0 "));
+            reference.add(until(programs.editor(few), "Filter"));
+            ours.add(until(programs.editor(many), "Filter"));
         }
         table.row(
                 "process to the chooser, " + MANY_PLANS + " plans in the library",

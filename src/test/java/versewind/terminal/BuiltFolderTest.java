@@ -71,6 +71,8 @@ class BuiltFolderTest {
         Process java = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin/java").toString(),
                         "-XX:+UseSerialGC",
+                        "-Xms8m",
+                        "-Xmn6m",
                         "-Xmx128m",
                         "-Xshare:on",
                         "-XX:SharedArchiveFile=" + ARCHIVE,

@@ -153,6 +153,19 @@ class LauncherTest {
     }
 
     @Test
+    void an_archive_that_is_cut_off_is_not_used() throws Exception {
+        Path java = javaOf("17.0.15");
+        run(java, "--archive");
+        Path archive = installed.folder().resolve("lib/versewind.jsa");
+        Files.write(archive, Files.readAllBytes(archive), StandardOpenOption.APPEND);
+        assertThat(run(java, "assess").out()).as("of another size").doesNotContain("SharedArchiveFile");
+        Files.write(archive, new byte[1]);
+        assertThat(run(java, "assess").out()).as("nearly all lost").doesNotContain("SharedArchiveFile");
+        run(java, "--archive");
+        assertThat(run(java, "assess").out()).contains("SharedArchiveFile");
+    }
+
+    @Test
     void an_archive_made_before_the_program_was_replaced_is_not_used() throws Exception {
         Path java = javaOf("17.0.15");
         run(java, "--archive");
