@@ -2,10 +2,15 @@ package versewind.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import versewind.calibration.Experience;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
@@ -18,6 +23,7 @@ import versewind.proposal.RegistrationProposer;
 import versewind.proposal.SearchProgress;
 import versewind.rules.Assessment;
 import versewind.screen.library.LibraryEvent;
+import versewind.screen.organ.OrganEvent;
 import versewind.screen.plan.FileEvent;
 import versewind.screen.plan.PlanEvent;
 import versewind.screen.state.Effect;
@@ -40,6 +46,8 @@ class KeystrokesTest {
 
     private final Desk desk = Desk.empty(80, 24);
     private Optional<Plan> written = Optional.empty();
+    private Instrument organ = Desk.instrument("st-tethwin");
+    private String sheet = "";
     private int keys;
     private int steps;
 
@@ -70,17 +78,26 @@ class KeystrokesTest {
                 List.of(new LibraryEvent.InstrumentsListed(
                         List.of(new LibraryEvent.Listed("st-tethwin", "St Tethwin", "Averstoke"))));
             case "beginPlan" -> List.of(new LibraryEvent.PlanBegun((String) arguments[0], Player.WITH_PEDALS));
+            case "makeOrgan" -> {
+                organ = (Instrument) arguments[0];
+                yield List.of(new OrganEvent.OrganOpened("st-tethwin", organ, Experience.NONE, "", Optional.empty()));
+            }
+            case "saveOrgan" -> {
+                organ = (Instrument) arguments[0];
+                yield List.of(new OrganEvent.OrganSaved(organ, "Saved.", List.of()));
+            }
+            case "writeSheet" -> {
+                sheet = (String) arguments[1];
+                yield List.of(new Event.Done("Written."));
+            }
             case "createPlan" -> {
-                Instrument organ = Desk.instrument("st-tethwin");
                 Plan plan = new Plan((ServiceHeading) arguments[0], (String) arguments[1], List.of());
                 yield List.of(new FileEvent.PlanOpened("new", plan, organ, Desk.organ(organ), Optional.empty()));
             }
             case "propose" -> {
                 Plan plan = (Plan) arguments[0];
                 yield List.of(new PlanEvent.Proposed(
-                        plan,
-                        RegistrationProposer.of(Desk.sound(Desk.instrument("st-tethwin")))
-                                .forService(plan, SearchProgress.PATIENT)));
+                        plan, RegistrationProposer.of(Desk.sound(organ)).forService(plan, SearchProgress.PATIENT)));
             }
             case "save" -> {
                 written = Optional.of((Plan) arguments[0]);
@@ -148,5 +165,77 @@ class KeystrokesTest {
                         .wantingAttention())
                 .isEmpty();
         assertThat(keys).isLessThanOrEqualTo(MOST_KEYS);
+    }
+
+    /** A hymn of some verses, its number and verses counted. */
+    private void countedHymn(String number, String title, String verses) {
+        step("I");
+        step(number.split("(?!^)"));
+        step("<Tab>");
+        type(title);
+        step("<Tab>", "<Tab>", "<Backspace>", verses, "<Enter>");
+    }
+
+    private void fourHymns() {
+        countedHymn("12", "Now the lamps are lit", "5");
+        countedHymn("77", "Teach us the quiet word", "4");
+        countedHymn("142", "Loaf and cup and lamplight", "4");
+        countedHymn("190", "Out by the doors of morning", "5");
+    }
+
+    private List<Verse> sungVerses() {
+        return written.orElseThrow().hymns().stream()
+                .flatMap(hymn -> hymn.verses().stream())
+                .filter(Verse::isSung)
+                .toList();
+    }
+
+    @Test
+    void from_a_pasted_list_to_a_proposed_service_and_its_sheet_takes_at_most_120_keys() throws IOException {
+        desk.library();
+        step("<Tab>", "^N");
+        desk.answer(new Event.Paste(Files.readString(Path.of("src/test/resources/stoplists/parish-english.txt"))));
+        step("^S", "<Enter>");
+        type("St Hild");
+        step("<Enter>");
+        step("G", "<Down>", "<Enter>", "<Enter>"); // a parish church of the usual size
+        step("s", "<Esc>", "<Enter>");
+        type("Last Sunday after Trinity");
+        step("<Enter>");
+        fourHymns();
+        step("A", "<Enter>", "<Esc>", "s");
+        step("W", "<Enter>", "<Enter>");
+
+        assertThat(sungVerses()).hasSize(18);
+        assertThat(sheet).contains("Now the lamps are lit", "Out by the doors of morning");
+        assertThat(written.orElseThrow().hymns()).allSatisfy(hymn -> assertThat(hymn.verses())
+                .allSatisfy(verse ->
+                        assertThat(verse.registration().stops().isEmpty()).isFalse()));
+        assertThat(keys).isLessThanOrEqualTo(120);
+    }
+
+    @Test
+    void a_service_drawn_by_hand_takes_at_most_350_keys() {
+        desk.library();
+        step("^N", "<Enter>");
+        type("Last Sunday after Trinity");
+        step("<Enter>");
+        fourHymns();
+        step("[", "[", "[");
+        for (int hymn = 0; hymn < 4; hymn++) {
+            step("<Home>", "<Down>", " ", "<Down>", "<Down>", " "); // the introduction: Open Diapason, Principal
+            step("n", "c", "<Down>", "<Down>", "<Down>", " "); // with the Fifteenth
+            step("<Right>", "<Right>", "<Home>", "<Down>"); // pedal
+            step("&", "<Enter>"); // and in all verses
+            step(Collections.nCopies(desk.hymn().verses().size() - 2, "n").toArray(String[]::new));
+            step("/", "m", "i", "x", "<Enter>", " ", "+"); // the last one with the Mixture, sung more strongly
+            step("]");
+        }
+        step("s");
+
+        assertThat(sungVerses()).hasSize(18).allSatisfy(verse -> assertThat(
+                        verse.registration().stops().size())
+                .isGreaterThanOrEqualTo(3));
+        assertThat(keys).isLessThanOrEqualTo(350);
     }
 }
