@@ -11,8 +11,9 @@ import versewind.screen.toolkit.Style;
 /**
  * The attributes and colours of each style.
  *
- * <p>Text has the terminal's own colours, so that it can be read on white as well as on black. Of the eight colours
- * only magenta and bold green are legible on both; the pale ones, cyan and yellow, serve as backgrounds of black text.
+ * <p>Text has the terminal's own colours, so that it can be read on white as well as on black. A colour says how the
+ * organ stands to the singers and nothing else: bold green, bold magenta, white on red; of the eight colours these are
+ * legible on both grounds. What is drawn is bold.
  */
 enum Palette {
     /** The eight ANSI colours. */
@@ -20,17 +21,14 @@ enum Palette {
         @Override
         TextAttributes look(Style style) {
             return switch (style) {
-                case TEXT -> TextAttributes.PLAIN;
+                case TEXT, BAR -> TextAttributes.PLAIN;
                 case FAINT -> new TextAttributes(DIM);
-                case STRONG, EDGE, KEY, MESSAGE -> new TextAttributes(BOLD);
-                case HEADING -> new TextAttributes(BOLD, MAGENTA, OWN);
-                case DRAWN -> new TextAttributes(0, BLACK, CYAN);
+                case STRONG, HEADING, DRAWN, EDGE, KEY, MESSAGE -> new TextAttributes(BOLD);
                 case CURSOR -> new TextAttributes(REVERSE);
                 case RESTING_CURSOR -> new TextAttributes(UNDERLINE);
                 case GOOD -> new TextAttributes(BOLD, GREEN, OWN);
-                case NEAR -> new TextAttributes(0, BLACK, YELLOW);
+                case NEAR -> new TextAttributes(BOLD, MAGENTA, OWN);
                 case BAD -> new TextAttributes(BOLD, WHITE, RED);
-                case BAR -> new TextAttributes(0, MAGENTA, OWN);
                 case FIELD -> new TextAttributes(0, BLACK, WHITE);
             };
         }
@@ -54,9 +52,7 @@ enum Palette {
     private static final int BLACK = 0;
     private static final int RED = 1;
     private static final int GREEN = 2;
-    private static final int YELLOW = 3;
     private static final int MAGENTA = 5;
-    private static final int CYAN = 6;
     private static final int WHITE = 7;
 
     abstract TextAttributes look(Style style);
