@@ -130,18 +130,26 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
                 && (parts.beginsWithDivision() || text.endsWith(":") || !inline.isEmpty())
                 && !PistonLine.isOfPistons(core)
                 && isLoud(core, text, inline);
-        if (!only && !loud) {
+        boolean couples = parts.number().isPresent()
+                && WordList.of("coupled to").in(core)
+                && parts.divisions().stream().anyMatch(DivisionWord::isPedal);
+        if (couples || (!only && !loud)) {
             return Optional.empty();
         }
         DivisionWord first = named || twice ? parts.divisions().get(0) : DivisionWord.numbered("", 0);
         DivisionWord word = first.numbered(parts.number());
         String note = withoutNote(inline).isEmpty() ? text + " " + inline : text + " ";
         return Optional.of(new DivisionHeading(
-                named(only ? core : spotted(core, language), word),
+                named(only && !isOrdinal(words.get(0)) ? core : spotted(core, language), word),
                 word,
                 enclosed(note, word),
                 Compass.keys(note, word.isPedal()),
                 withoutNote(inline)));
+    }
+
+    /** "Segundo": the number of a manual as a word. */
+    private static boolean isOrdinal(String word) {
+        return word.length() > 3 && DivisionWord.ordinal(word) > 0;
     }
 
     /** The word for a division among others: "Das Hauptwerk enth\u00e4lt". */

@@ -23,7 +23,11 @@ public final class Lexicon {
     private final List<Row> rows = new ArrayList<>();
     private final Map<String, List<Row>> bySpelling = new HashMap<>();
     private final Map<String, List<Row>> bySound = new HashMap<>();
+    private final List<Spelled> longNames;
     private final WordParts parts = WordParts.read();
+
+    /** A name as it is spelled, and its letters. */
+    private record Spelled(String name, int letters) {}
 
     /**
      * A row of the lexicon.
@@ -58,6 +62,10 @@ public final class Lexicon {
                         .add(row);
             }
         }
+        longNames = bySpelling.keySet().stream()
+                .filter(name -> name.length() >= SHORTEST_NEAR - 1)
+                .map(name -> new Spelled(name, letters(name)))
+                .toList();
     }
 
     /** The lexicon, read at its first use. */
@@ -165,6 +173,11 @@ public final class Lexicon {
         return (row.kind().language().equals(setting.language()) ? 2 : 0) + (isPitch ? 1 : 0);
     }
 
+    /** Which letters a name has, a bit for each; one letter put in or taken out changes one of them at most. */
+    private static int letters(String name) {
+        return name.chars().map(each -> 1 << (each % Integer.SIZE)).reduce(0, (all, each) -> all | each);
+    }
+
     private Optional<StopKind> nearby(String name, NameContext setting) {
         String typed = Spelling.spelled(name);
         if (typed.length() < SHORTEST_NEAR) {
@@ -173,11 +186,16 @@ public final class Lexicon {
         int limit = typed.length() < LONG ? 1 : 2;
         String nearest = "";
         int least = limit + 1;
-        for (String each : bySpelling.keySet()) {
-            int distance = each.length() < SHORTEST_NEAR - 1 ? least : Spelling.distance(typed, each, limit);
-            boolean first = distance == least && !nearest.isEmpty() && each.compareTo(nearest) < 0;
-            if (each.length() >= SHORTEST_NEAR - 1 && (distance < least || first)) {
-                nearest = each;
+        int letters = letters(typed);
+        for (Spelled each : longNames) {
+            if (Integer.bitCount(letters ^ each.letters()) > 2 * limit) {
+                continue;
+            }
+            int distance = Spelling.distance(typed, each.name(), limit);
+            boolean first =
+                    distance == least && !nearest.isEmpty() && each.name().compareTo(nearest) < 0;
+            if (distance < least || first) {
+                nearest = each.name();
                 least = distance;
             }
         }

@@ -96,6 +96,11 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                     tremulants(),
                     pistons(),
                     SUPPOSED_ROOM);
+            list.stops()
+                    .filter(ReadStop::supposed)
+                    .map(stop -> stop.name() + " " + stop.feet())
+                    .reduce((first, next) -> first + ", " + next)
+                    .ifPresent(stops -> remarks.add("Pitches assumed from the names: " + stops + "."));
             if (!halves.isEmpty()) {
                 remarks.add("Stops of half a keyboard: " + String.join(", ", halves)
                         + ". Each counts as a whole stop, 3 dB softer.");

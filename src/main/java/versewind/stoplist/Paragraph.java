@@ -70,6 +70,9 @@ final class Paragraph {
 
     /** How many tokens a heading has that begins at a token and ends in a colon, a dash or a point; 0 for none. */
     private static int headed(Line line, int token, LineReader.Readings readings) {
+        if (line.is(token, "coupled to")) {
+            return 0;
+        }
         int most = Math.min(line.size() - 1, token + LONGEST_HEADING);
         for (int i = token + 1; i <= most && !line.isSign(i, ";,") && !line.is(i, Token.Kind.OPEN); i++) {
             boolean dash = Segments.isApart(line, i, "-")

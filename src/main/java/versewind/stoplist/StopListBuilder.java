@@ -24,6 +24,8 @@ final class StopListBuilder {
     /** Additions to the name in a title: years, numbers of stops, the builder. */
     private static final TokenForm MORE = TokenForm.of("[.] _number", "_[-] _word|number|roman|open", "_open");
 
+    private static final TokenForm OF_NUMBERS = TokenForm.of("roman|number [-] roman|number [.]?");
+
     private final ParsedLines gathered;
     private final String language;
     private final List<ParsedDivision> divisions;
@@ -160,8 +162,9 @@ final class StopListBuilder {
         Set<List<Object>> seen = new HashSet<>();
         for (ParsedLines.PlacedCoupler placed : gathered.couplers()) {
             UnresolvedCoupler rough = placed.coupler();
-            String source = end(rough.source(), placed.here());
-            String keyboard = end(rough.keyboard(), placed.here());
+            boolean turned = isOntoOther(rough, placed.here());
+            String source = end(turned ? rough.keyboard() : rough.source(), placed.here());
+            String keyboard = end(turned ? rough.source() : rough.keyboard(), placed.here());
             boolean whole = !source.isEmpty() && !keyboard.isEmpty();
             List<Object> same = whole
                     ? List.of(source, keyboard, rough.kind())
@@ -174,6 +177,23 @@ final class StopListBuilder {
             }
         }
         return named(couplers);
+    }
+
+    /** "I-II", where the great is the second manual and would be coupled to the first: it is meant as the keyboard. */
+    private boolean isOntoOther(UnresolvedCoupler rough, int here) {
+        return OF_NUMBERS.is(new Line(rough.text().strip()))
+                && keyboards
+                        .meant(rough.source(), here)
+                        .filter(StopListBuilder::isGreat)
+                        .isPresent()
+                && keyboards
+                        .meant(rough.keyboard(), here)
+                        .filter(each -> !each.isPedal() && !isGreat(each))
+                        .isPresent();
+    }
+
+    private static boolean isGreat(ParsedDivision division) {
+        return division.word().role().equals("great");
     }
 
     /** Couplers of one text get names of their own. */

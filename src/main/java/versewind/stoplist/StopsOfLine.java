@@ -1,5 +1,6 @@
 package versewind.stoplist;
 
+import java.util.List;
 import versewind.organ.Footage;
 import versewind.organ.Stop;
 import versewind.stoplist.Unread.Weight;
@@ -47,12 +48,22 @@ final class StopsOfLine {
             lines.leaveOut(line, segment, Unread.BEFORE, Weight.NOTE);
             return;
         }
-        boolean isOfPedal = WordList.of("stop of pedal").at(Spelling.words(stop.name()), 0) > 0;
+        boolean isOfPedal = WordList.of("stop of pedal").at(Spelling.words(stop.name()), 0) > 0
+                || stop.remarks().stream().anyMatch(this::isPedal);
         section = isOfPedal && !lines.isInPedal(section) ? lines.openPedal(line) : lines.opened(section, line);
         add(
                 section.half().isEmpty()
                         ? stop
                         : stop.named(stop.name() + " " + section.half(), "one half of the keyboard"));
+    }
+
+    /** "(pedal)" behind a stop. */
+    private boolean isPedal(String remark) {
+        List<String> words = Spelling.words(remark);
+        return words.size() == 1
+                && DivisionWord.in(words, reader.style().language())
+                        .filter(each -> each.word().isPedal())
+                        .isPresent();
     }
 
     private void add(ReadStop stop) {

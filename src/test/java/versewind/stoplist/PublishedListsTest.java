@@ -51,7 +51,9 @@ class PublishedListsTest {
     private static KnownOrgan.KnownCoupler coupler(String text) {
         Coupler.Kind kind = text.endsWith(" 16")
                 ? Coupler.Kind.SUB_OCTAVE
-                : text.endsWith(" 4") ? Coupler.Kind.OCTAVE : Coupler.Kind.UNISON;
+                : text.endsWith(" 4")
+                        ? Coupler.Kind.OCTAVE
+                        : text.endsWith(" off") ? Coupler.Kind.UNISON_OFF : Coupler.Kind.UNISON;
         return new KnownOrgan.KnownCoupler(text.charAt(0) - '1', text.charAt(2) - '1', kind);
     }
 
