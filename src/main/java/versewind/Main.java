@@ -9,15 +9,20 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.atomic.AtomicReference;
 import versewind.cli.Commands;
 import versewind.cli.ConsoleProgress;
 import versewind.cli.Environment;
+import versewind.cli.LibraryLocator;
 import versewind.cli.Progress;
 import versewind.cli.Reply;
+import versewind.store.FaultLog;
 import versewind.terminal.Console;
 
 /** Runs a command, writes its reply, and exits with its status. */
@@ -32,10 +37,14 @@ public final class Main {
      */
     private static final String ARCHIVED_LIBRARY = "versewind.archived";
 
+    /** A fault of any thread. */
+    private static final AtomicReference<Throwable> FAULT = new AtomicReference<>();
+
     private Main() {}
 
     public static void main(String[] arguments) {
-        Charset charset = Console.charset(System.getProperty("native.encoding", ""));
+        Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> FAULT.compareAndSet(null, fault));
+        Charset charset = Console.charset(Console.nativeEncoding());
         ConsoleProgress waiting = new ConsoleProgress(isWatched() ? Main::writeError : nothing -> {}, Main::writeError);
         String archived = System.getProperty(ARCHIVED_LIBRARY, "");
         if (!archived.isEmpty()) {
@@ -88,23 +97,47 @@ public final class Main {
 
     private static Reply reply(List<String> arguments, Charset charset, Progress meanwhile) {
         try {
-            return Commands.run(
+            Reply reply = Commands.run(
                     arguments,
                     new Environment(
                             Path.of(""),
                             Optional.ofNullable(System.getProperty(PROGRAM_FOLDER))
                                     .map(Path::of),
-                            System.getenv(),
+                            environment(),
                             System.in,
                             charset,
                             today(),
-                            Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
-                                    .orElse("(not packaged)"),
+                            version(),
                             meanwhile,
                             columns()));
+            return fault().orElse(reply);
         } catch (RuntimeException | Error unexpected) {
-            return Reply.unexpected(unexpected);
+            FAULT.set(unexpected);
         }
+        return fault().orElseThrow();
+    }
+
+    /** The first fault that nobody caught, once the screen is left. */
+    private static Optional<Reply> fault() {
+        return Optional.ofNullable(FAULT.get())
+                .map(fault -> Reply.unexpected(
+                        fault,
+                        LibraryLocator.state(environment())
+                                .flatMap(folder -> FaultLog.write(folder, version(), fault))));
+    }
+
+    private static String version() {
+        return Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
+                .orElse("(not packaged)");
+    }
+
+    /** The variables; without HOME, with that of the account. */
+    private static Map<String, String> environment() {
+        Map<String, String> variables = new HashMap<>(System.getenv());
+        if (variables.getOrDefault("HOME", "").isEmpty()) {
+            variables.put("HOME", System.getProperty("user.home", ""));
+        }
+        return variables;
     }
 
     private static void write(String text, FileDescriptor where, Charset charset) throws IOException {

@@ -5,6 +5,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import versewind.organ.NotationException;
 import versewind.store.BadFile;
@@ -18,7 +19,7 @@ import versewind.store.Library;
  * <p>The user's data folder is {@code $XDG_DATA_HOME/versewind}, or {@code ~/.local/share/versewind} where that
  * variable is not set or no absolute path. Source: XDG Base Directory Specification, version 0.8.
  */
-final class LibraryLocator {
+public final class LibraryLocator {
 
     static final String OPTION = "--library";
     static final String VARIABLE = "VERSEWIND_LIBRARY";
@@ -68,6 +69,11 @@ final class LibraryLocator {
 
     /** Opens the library; the one in the user's data folder is made if it is not there yet. */
     Library library(Environment environment) throws BadFile, NotationException {
+        Library library = found(environment);
+        return state(environment.environment()).map(library::keepingElsewhere).orElse(library);
+    }
+
+    private Library found(Environment environment) throws BadFile, NotationException {
         if (typedFolder.isPresent()) {
             return new Library(existing(environment, typedFolder.get(), OPTION));
         }
@@ -80,9 +86,11 @@ final class LibraryLocator {
             return new Library(working);
         }
         Optional<Path> own = own(environment);
-        return own.isPresent()
-                ? Library.founded(own.get(), environment.programFolder())
-                : new Library(environment.programFolder().orElse(working));
+        if (own.isEmpty()) {
+            throw new UsageException(
+                    "There is no home folder to keep your plans in. Name a folder with " + OPTION + ".");
+        }
+        return Library.founded(own.get(), environment.programFolder());
     }
 
     private static Path existing(Environment environment, String folder, String named) throws NotationException {
@@ -96,15 +104,23 @@ final class LibraryLocator {
 
     /** The user's own library. */
     private static Optional<Path> own(Environment environment) {
-        return environment
-                .variable("XDG_DATA_HOME")
-                .flatMap(LibraryLocator::path)
-                .filter(Path::isAbsolute)
-                .or(() -> environment
-                        .variable("HOME")
-                        .flatMap(LibraryLocator::path)
-                        .map(home -> home.resolve(".local").resolve("share")))
-                .map(data -> data.resolve("versewind"));
+        return folder(environment.environment(), "XDG_DATA_HOME", "share");
+    }
+
+    /** The folder for what a later session may need: edits that cannot be kept elsewhere, and logs. */
+    public static Optional<Path> state(Map<String, String> environment) {
+        return folder(environment, "XDG_STATE_HOME", "state");
+    }
+
+    private static Optional<Path> folder(Map<String, String> environment, String variable, String usual) {
+        return absolute(environment.getOrDefault(variable, ""))
+                .or(() -> absolute(environment.getOrDefault("HOME", ""))
+                        .map(home -> home.resolve(".local").resolve(usual)))
+                .map(parent -> parent.resolve("versewind"));
+    }
+
+    private static Optional<Path> absolute(String written) {
+        return path(written).filter(Path::isAbsolute);
     }
 
     private static Optional<Path> path(String written) {

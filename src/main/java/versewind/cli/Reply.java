@@ -2,7 +2,9 @@ package versewind.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -71,8 +73,16 @@ public record Reply(int status, String results, String words, Letters letters) {
         return new Reply(BAD, "", line(sentence));
     }
 
-    /** An error in the program itself. */
-    public static Reply unexpected(Throwable mistake) {
+    /**
+     * An error in the program itself.
+     *
+     * @param log the file that describes it, if one could be written
+     */
+    public static Reply unexpected(Throwable mistake, Optional<Path> log) {
+        if (log.isPresent()) {
+            return bad("This is a fault in the program. Edits that were not saved are kept. Please report it with the"
+                    + " file " + log.get() + ".");
+        }
         StringWriter trace = new StringWriter();
         mistake.printStackTrace(new PrintWriter(trace));
         return new Reply(

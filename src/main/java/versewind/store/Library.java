@@ -48,15 +48,6 @@ public final class Library {
         this(folder, new SystemDisk(), Optional.empty());
     }
 
-    /**
-     * The same.
-     *
-     * @param elsewhere the folder for edits that cannot be kept beside their plan
-     */
-    public Library(Path folder, Path elsewhere) {
-        this(folder, new SystemDisk(), Optional.of(elsewhere));
-    }
-
     Library(Path folder, Disk disk) {
         this(folder, disk, Optional.empty());
     }
@@ -87,6 +78,11 @@ public final class Library {
             LibrarySetup.of(folder, examples.get());
         }
         return new Library(folder);
+    }
+
+    /** The same library, whose edits go to another folder where they cannot be kept beside their plan. */
+    public Library keepingElsewhere(Path elsewhere) {
+        return new Library(folder, disk, Optional.of(elsewhere));
     }
 
     /** The plans, to be listed. */

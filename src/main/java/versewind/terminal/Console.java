@@ -72,13 +72,21 @@ public final class Console implements Display {
         Map<String, String> environment = System.getenv();
         TerminalType model = TerminalType.of(environment);
         Tty line = Tty.open(environment);
-        Charset charset = charset(System.getProperty("native.encoding", ""));
+        Charset charset = charset(nativeEncoding());
         InputStream in = new FileInputStream(FileDescriptor.in);
         OutputStream out = new FileOutputStream(FileDescriptor.out);
         Emitter emitter = new Emitter(out, charset, model.palette(environment));
         Console console = new Console(line, model, charset, new KeyReader(in, charset), emitter);
         console.stand();
         return console;
+    }
+
+    /**
+     * The name of the terminal's character set. Where that is ASCII, the launcher says so, and has Java begin with
+     * UTF-8 all the same, since else it could not open files whose names have other letters.
+     */
+    public static String nativeEncoding() {
+        return System.getProperty("versewind.charset", System.getProperty("native.encoding", ""));
     }
 
     /** The terminal's character set; ASCII if unknown. Java's default charset is UTF-8 everywhere from Java 18 on. */

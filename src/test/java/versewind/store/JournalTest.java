@@ -179,7 +179,7 @@ class JournalTest {
     @Test
     void a_step_that_cannot_be_kept_beside_the_plan_is_kept_elsewhere_and_found_there() throws Exception {
         Path elsewhere = folder.resolve("state");
-        Library first = new Library(folder, elsewhere);
+        Library first = new Library(folder).keepingElsewhere(elsewhere);
         OpenPlan open = first.openPlan("lent");
         Files.move(folder.resolve("plans"), folder.resolve("away"));
         Files.writeString(folder.resolve("plans"), "no folder");
@@ -192,7 +192,7 @@ class JournalTest {
         journal.close();
         Files.delete(folder.resolve("plans"));
         Files.move(folder.resolve("away"), folder.resolve("plans"));
-        assertThat(now(new Library(folder, elsewhere))).isEqualTo(history.now());
+        assertThat(now(new Library(folder).keepingElsewhere(elsewhere))).isEqualTo(history.now());
         assertThatThrownBy(() -> {
                     Files.move(folder.resolve("plans"), folder.resolve("away"));
                     Files.writeString(folder.resolve("plans"), "no folder");
