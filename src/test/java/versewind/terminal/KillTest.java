@@ -67,9 +67,7 @@ class KillTest {
                         open.instrument(),
                         open.organ().calibrated(),
                         Optional.empty())));
-        for (char key : keys.toCharArray()) {
-            states.add(after(states.get(states.size() - 1), new Event.Press(Key.of(key))));
-        }
+        keys.chars().forEach(key -> states.add(after(states.get(states.size() - 1), new Event.Press(Key.of(key)))));
         return states;
     }
 
