@@ -28,7 +28,7 @@ final class Csv {
     private static final Pattern FORMULA =
             Pattern.compile("(?:[\\s']*[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20]|'*[\\t\\r\\n]).*", Pattern.DOTALL);
     private static final Pattern SPECIAL = Pattern.compile("[,;\\t\"\\r\\n]");
-    private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}&&[^\\t\\r\\n]]");
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}&&[^\\t\\r\\n]]");
     private static final String LINE_END = "\r\n";
 
     private static final String QUOTES =
@@ -45,7 +45,8 @@ final class Csv {
     private Csv() {}
 
     /**
-     * Writes a row with its line end. Control characters become question marks, since they could disturb a terminal.
+     * Writes a row with its line end. Characters that are not seen become question marks: they could disturb a terminal, or
+     * hide what a row says.
      */
     static String row(List<String> cells) {
         return cells.stream().map(Csv::cell).collect(Collectors.joining(",", "", LINE_END));
