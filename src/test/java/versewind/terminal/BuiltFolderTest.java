@@ -48,6 +48,17 @@ class BuiltFolderTest {
                 .containsExactlyInAnyOrderElementsOf(named);
     }
 
+    @Test
+    void the_bill_of_materials_has_every_library_and_lanternas_licence_lies_beside_it() throws IOException {
+        String bill = Files.readString(FOLDER.resolve("bom.json"));
+        for (Path jar : jars()) {
+            String name = jar.getFileName().toString().replaceFirst("-?[0-9.]*\\.jar$", "");
+            assertThat(bill).contains("\"name\" : \"" + name + "\"");
+        }
+        assertThat(FOLDER.resolve("lib/LGPL-3.0.txt")).content().contains("GNU LESSER GENERAL PUBLIC LICENSE");
+        assertThat(FOLDER.resolve("lib/GPL-3.0.txt")).content().contains("GNU GENERAL PUBLIC LICENSE");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"--help", "--version"})
     void what_is_told_without_java_is_what_java_would_tell(String option) throws IOException {
