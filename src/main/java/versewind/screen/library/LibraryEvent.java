@@ -131,8 +131,8 @@ public interface LibraryEvent extends Event {
     }
 
     /**
-     * A service was moved to another organ, where it is open now: what is missing and replaced is told, and which
-     * registrations serve the most verses, to be set on pistons first.
+     * A service was moved to another organ, where it is open now: which registrations serve the most verses, to be set
+     * on pistons first, and what is missing and replaced.
      */
     record ServiceMoved(List<Counterparts.Replacement> replaced) implements LibraryEvent {
 
@@ -142,10 +142,6 @@ public interface LibraryEvent extends Event {
         public State on(State state) {
             return state.onWork(work -> {
                 List<Chooser.Row> rows = new ArrayList<>();
-                replaced.stream()
-                        .sorted(Comparator.comparing(each -> each.becomes().isPresent()))
-                        .forEach(each -> rows.add(new Chooser.Row(
-                                each.was(), each.was(), each.becomes().orElse("no equivalent on this organ"))));
                 RegistrationText text = new RegistrationText(work.instrument());
                 Map<Registration, Long> verses = ServiceOrder.places(work.plan()).stream()
                         .map(place -> work.plan().verse(place).registration())
@@ -157,6 +153,11 @@ public interface LibraryEvent extends Event {
                                 "set",
                                 "Set first: " + text.format(each.getKey()),
                                 each.getValue() + (each.getValue() == 1 ? " verse" : " verses"))));
+                replaced.stream()
+                        .filter(each -> !each.was().startsWith("piston "))
+                        .sorted(Comparator.comparing(each -> each.becomes().isPresent()))
+                        .forEach(each -> rows.add(new Chooser.Row(
+                                each.was(), each.was(), each.becomes().orElse("no equivalent on this organ"))));
                 return state.open(Chooser.read("On " + work.instrument().name(), rows));
             });
         }
