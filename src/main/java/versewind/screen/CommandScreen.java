@@ -6,9 +6,9 @@ import versewind.plan.Sought;
 import versewind.screen.state.KeyTable;
 import versewind.screen.state.Screen;
 import versewind.screen.state.State;
+import versewind.screen.state.TextEntry;
 import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
-import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.Style;
@@ -21,7 +21,7 @@ import versewind.screen.toolkit.TextLine;
  * @param text typed so far
  * @param marked which of the commands that fit
  */
-record CommandScreen(TextLine text, int marked) implements Screen {
+record CommandScreen(TextLine text, int marked) implements TextEntry {
 
     static final KeyTable<CommandScreen> KEYS = KeyTable.<CommandScreen>under("A command by its name")
             .key("Tab, Down", "the next command that fits", (line, state) -> line.marking(state, line.marked + 1))
@@ -70,19 +70,13 @@ record CommandScreen(TextLine text, int marked) implements Screen {
     }
 
     @Override
-    public boolean takesText() {
-        return true;
+    public TextLine line() {
+        return text;
     }
 
     @Override
-    public State typed(Key key, State state) {
-        TextLine line = text.after(key);
+    public State typed(TextLine line, State state) {
         return state.show(new CommandScreen(line, line.text().equals(text.text()) ? marked : 0));
-    }
-
-    @Override
-    public State pasted(String pasted, State state) {
-        return state.show(new CommandScreen(text.typed(pasted), 0));
     }
 
     @Override

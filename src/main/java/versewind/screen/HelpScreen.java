@@ -22,12 +22,12 @@ import versewind.screen.plan.ReadingsScreen;
 import versewind.screen.plan.SearchScreen;
 import versewind.screen.plan.UsualScreen;
 import versewind.screen.state.Chooser;
+import versewind.screen.state.Covering;
 import versewind.screen.state.FormBox;
 import versewind.screen.state.KeyTable;
-import versewind.screen.state.Screen;
 import versewind.screen.state.State;
+import versewind.screen.state.TextEntry;
 import versewind.screen.toolkit.Frame;
-import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.Marks;
@@ -42,7 +42,7 @@ import versewind.screen.toolkit.TextLine;
  * @param filter typed so far
  * @param marked the line that is marked, of those that fit
  */
-record HelpScreen(TextLine filter, int marked) implements Screen {
+record HelpScreen(TextLine filter, int marked) implements TextEntry, Covering {
 
     static final HelpScreen START = new HelpScreen(TextLine.EMPTY, 0);
 
@@ -221,24 +221,13 @@ record HelpScreen(TextLine filter, int marked) implements Screen {
     }
 
     @Override
-    public Layer layer() {
-        return Layer.SHEET;
+    public TextLine line() {
+        return filter;
     }
 
     @Override
-    public boolean takesText() {
-        return true;
-    }
-
-    @Override
-    public State typed(Key key, State state) {
-        TextLine line = filter.after(key);
+    public State typed(TextLine line, State state) {
         return state.show(new HelpScreen(line, line.text().equals(filter.text()) ? marked : 0));
-    }
-
-    @Override
-    public State pasted(String text, State state) {
-        return state.show(new HelpScreen(filter.typed(text), 0));
     }
 
     @Override
@@ -261,15 +250,7 @@ record HelpScreen(TextLine filter, int marked) implements Screen {
             frame.write(1, TOP, "Nothing matches the filter.", Style.FAINT);
         }
         state.notice().paint(frame, frame.height() - FOOT);
-        KEYS.hints(
-                frame,
-                1,
-                frame.height() - 1,
-                frame.width() - 1,
-                Style.FAINT,
-                "Enter do it",
-                "Page Down page",
-                "Esc close");
+        KEYS.hints(frame, "Enter do it", "Page Down page", "Esc close");
     }
 
     /** The first row of a line; its heading where the list begins with it. */

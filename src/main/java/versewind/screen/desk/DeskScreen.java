@@ -15,17 +15,15 @@ import versewind.screen.state.KeyTable;
 import versewind.screen.state.Leaving;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.Question;
-import versewind.screen.state.Screen;
 import versewind.screen.state.State;
 import versewind.screen.toolkit.Flow;
 import versewind.screen.toolkit.Frame;
-import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.Marks;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
 
 /** The desk during a service: the current verse fills the screen, to be played from. No key here changes the plan. */
-public record DeskScreen(DeskNotes notes) implements Screen {
+public record DeskScreen(DeskNotes notes) implements AtOrgan {
 
     private static final String LOUDER = "<";
     private static final String SOFTER = ">";
@@ -177,26 +175,6 @@ public record DeskScreen(DeskNotes notes) implements Screen {
     @Override
     public KeyTable<?> keys() {
         return KEYS;
-    }
-
-    @Override
-    public Layer layer() {
-        return Layer.GROUND;
-    }
-
-    @Override
-    public Size least() {
-        return Size.OF_DESK;
-    }
-
-    @Override
-    public State typed(Key key, State state) {
-        return state;
-    }
-
-    @Override
-    public State pasted(String text, State state) {
-        return state;
     }
 
     @Override

@@ -11,11 +11,9 @@ import versewind.plan.VersePlace;
 import versewind.screen.state.KeyTable;
 import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
-import versewind.screen.state.Screen;
 import versewind.screen.state.State;
 import versewind.screen.state.VerseFeedbackCommands;
 import versewind.screen.toolkit.Frame;
-import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.Marks;
@@ -30,7 +28,7 @@ import versewind.sound.Balance;
  * @param list the verses that are asked about, one of them marked
  * @param notes what is known at the desk
  */
-public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements Screen {
+public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements AtOrgan {
 
     public static final KeyTable<FeedbackScreen> KEYS = KeyTable.<FeedbackScreen>under("After the service")
             .key("1", "too soft", heard(HeardAs.TOO_SOFT))
@@ -113,26 +111,6 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
     @Override
     public KeyTable<?> keys() {
         return KEYS;
-    }
-
-    @Override
-    public Layer layer() {
-        return Layer.GROUND;
-    }
-
-    @Override
-    public Size least() {
-        return Size.OF_DESK;
-    }
-
-    @Override
-    public State typed(Key key, State state) {
-        return state;
-    }
-
-    @Override
-    public State pasted(String text, State state) {
-        return state;
     }
 
     @Override

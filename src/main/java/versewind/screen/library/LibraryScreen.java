@@ -7,15 +7,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import versewind.screen.state.Chooser;
+import versewind.screen.state.Covering;
 import versewind.screen.state.Effects;
 import versewind.screen.state.KeyTable;
 import versewind.screen.state.Leaving;
-import versewind.screen.state.Screen;
 import versewind.screen.state.ServiceForm;
 import versewind.screen.state.State;
+import versewind.screen.state.TextEntry;
 import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
-import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.ShortWords;
@@ -28,7 +28,7 @@ import versewind.screen.toolkit.TextLine;
  *
  * @param library what is read of it, and what of that is looked at
  */
-public record LibraryScreen(LibraryState library) implements Screen {
+public record LibraryScreen(LibraryState library) implements TextEntry, Covering {
 
     public static final KeyTable<LibraryScreen> KEYS = KeyTable.<LibraryScreen>under("The library")
             .key("Down", "the row below", (screen, state) -> screen.move(state, 1))
@@ -206,26 +206,6 @@ public record LibraryScreen(LibraryState library) implements Screen {
         return true;
     }
 
-    @Override
-    public Layer layer() {
-        return Layer.SHEET;
-    }
-
-    @Override
-    public boolean takesText() {
-        return true;
-    }
-
-    @Override
-    public State typed(Key key, State state) {
-        return show(state, library.filtered(library.filter().after(key)));
-    }
-
-    @Override
-    public State pasted(String text, State state) {
-        return show(state, library.filtered(library.filter().typed(text)));
-    }
-
     /** Asks about the plans that are seen and of which nothing is known yet. */
     @Override
     public State settled(State state) {
@@ -239,6 +219,16 @@ public record LibraryScreen(LibraryState library) implements Screen {
     }
 
     @Override
+    public TextLine line() {
+        return library.filter();
+    }
+
+    @Override
+    public State typed(TextLine line, State state) {
+        return show(state, library.filtered(line));
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         boolean plans = library.side() == LibraryState.Side.PLANS;
         int rows = plans ? paintPlans(frame, state) : paintOrgans(frame, state);
@@ -249,7 +239,7 @@ public record LibraryScreen(LibraryState library) implements Screen {
         String[] keys = plans
                 ? new String[] {"Enter", "Ctrl-N", "Ctrl-D", "Ctrl-R", "Ctrl-X delete", "F1 help", "Ctrl-Q"}
                 : new String[] {"Enter new plan", "Ctrl-E", "Ctrl-N", "F1 help", "Ctrl-Q"};
-        KEYS.hints(frame, 1, frame.height() - 1, frame.width() - 1, Style.FAINT, keys);
+        KEYS.hints(frame, keys);
     }
 
     /** Draws the plans and returns how many there are. */

@@ -379,20 +379,6 @@ public record OrganScreen(
                 .ifPresent(lines -> Box.write(frame, 1, y + 1, lines, PROBLEM_ROWS, Style.BAD));
         state.notice().paint(frame, frame.height() - 2);
         KEYS.hints(
-                frame,
-                1,
-                frame.height() - 1,
-                frame.width() - 1,
-                Style.FAINT,
-                "Enter edit",
-                "i add",
-                "s",
-                "Esc",
-                "x delete",
-                "u",
-                "? help",
-                "I add other",
-                "n",
-                ": command");
+                frame, "Enter edit", "i add", "s", "Esc", "x delete", "u", "? help", "I add other", "n", ": command");
     }
 }

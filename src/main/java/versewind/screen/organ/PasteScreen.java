@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import versewind.screen.state.Chooser;
+import versewind.screen.state.Covering;
 import versewind.screen.state.FormBox;
 import versewind.screen.state.KeyTable;
 import versewind.screen.state.Leaving;
 import versewind.screen.state.Question;
-import versewind.screen.state.Screen;
 import versewind.screen.state.State;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
@@ -28,7 +28,7 @@ import versewind.stoplist.Unread;
  *
  * @param text what it holds so far
  */
-public record PasteScreen(TextBlock text) implements Screen {
+public record PasteScreen(TextBlock text) implements Covering {
 
     public static final KeyTable<PasteScreen> KEYS = KeyTable.<PasteScreen>under("Pasting a stop list")
             .key("Ctrl-S", "read the list", PasteScreen::read)
@@ -49,11 +49,6 @@ public record PasteScreen(TextBlock text) implements Screen {
     @Override
     public KeyTable<?> keys() {
         return KEYS;
-    }
-
-    @Override
-    public Layer layer() {
-        return Layer.SHEET;
     }
 
     @Override
@@ -210,6 +205,6 @@ public record PasteScreen(TextBlock text) implements Screen {
             frame.write(3, TOP, frame.fit(hint, frame.width() - 4), Style.FAINT);
         }
         state.notice().paint(frame, frame.height() - 2);
-        KEYS.hints(frame, 1, frame.height() - 1, frame.width() - 1, Style.FAINT, "Ctrl-S", "Esc", "Ctrl-U");
+        KEYS.hints(frame, "Ctrl-S", "Esc", "Ctrl-U");
     }
 }

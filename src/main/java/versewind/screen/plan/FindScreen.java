@@ -3,10 +3,9 @@ package versewind.screen.plan;
 import java.util.List;
 import versewind.screen.state.KeyTable;
 import versewind.screen.state.PlanEdit;
-import versewind.screen.state.Screen;
 import versewind.screen.state.State;
+import versewind.screen.state.TextEntry;
 import versewind.screen.toolkit.Frame;
-import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
 import versewind.screen.toolkit.TextLine;
@@ -18,7 +17,7 @@ import versewind.screen.toolkit.TextLine;
  * @param from the knob to go back to
  * @param side what had the keys before
  */
-public record FindScreen(TextLine text, int from, PlanEdit.Side side) implements Screen {
+public record FindScreen(TextLine text, int from, PlanEdit.Side side) implements TextEntry {
 
     public static final KeyTable<FindScreen> KEYS = KeyTable.<FindScreen>under("Finding a stop")
             .key("Tab, Down", "the next match", (find, state) -> find.further(state, 1))
@@ -46,7 +45,8 @@ public record FindScreen(TextLine text, int from, PlanEdit.Side side) implements
     }
 
     /** With something else typed: at the first knob that fits; the caret alone leaves the knob. */
-    private State with(TextLine line, State state) {
+    @Override
+    public State typed(TextLine line, State state) {
         State next = state.show(new FindScreen(line, from, side));
         return line.text().equals(text.text())
                 ? next
@@ -60,18 +60,8 @@ public record FindScreen(TextLine text, int from, PlanEdit.Side side) implements
     }
 
     @Override
-    public boolean takesText() {
-        return true;
-    }
-
-    @Override
-    public State typed(Key key, State state) {
-        return with(text.after(key), state);
-    }
-
-    @Override
-    public State pasted(String pasted, State state) {
-        return with(text.typed(pasted), state);
+    public TextLine line() {
+        return text;
     }
 
     @Override

@@ -324,7 +324,7 @@ public record PlanScreen() implements Screen {
             state.notice().paint(frame);
         } else if (state.work().isPresent() && state.top() == this) {
             String[] hints = hints(state.work().get()).toArray(String[]::new);
-            KEYS.hints(frame, 1, frame.height() - 1, frame.width() - 1, Style.FAINT, hints);
+            KEYS.hints(frame, hints);
         }
     }
 }

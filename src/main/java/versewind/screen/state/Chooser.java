@@ -6,7 +6,6 @@ import java.util.function.UnaryOperator;
 import versewind.plan.Sought;
 import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
-import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
@@ -29,7 +28,7 @@ public record Chooser(
         ListBox<Row> list,
         Optional<Choice> chosen,
         UnaryOperator<State> left)
-        implements Screen {
+        implements TextEntry {
 
     public static final KeyTable<Chooser> KEYS = KeyTable.<Chooser>under("Choosing from a list")
             .list("row", (chooser, by) -> chooser.with(chooser.list.move(by)))
@@ -110,18 +109,13 @@ public record Chooser(
     }
 
     @Override
-    public boolean takesText() {
-        return true;
+    public TextLine line() {
+        return filter;
     }
 
     @Override
-    public State typed(Key key, State state) {
-        return state.show(with(filter.after(key)));
-    }
-
-    @Override
-    public State pasted(String text, State state) {
-        return state.show(with(filter.typed(text)));
+    public State typed(TextLine line, State state) {
+        return state.show(with(line));
     }
 
     @Override

@@ -171,6 +171,11 @@ public final class KeyTable<S extends Screen> {
         return rows.stream().filter(row -> row.keys().contains(key)).findFirst().orElseThrow();
     }
 
+    /** Writes hints in the last row of the frame. */
+    public void hints(Frame frame, String... hints) {
+        hints(frame, 1, frame.height() - 1, frame.width() - 1, Style.FAINT, hints);
+    }
+
     /** Writes hints in the last row of a box. */
     public void hints(Frame frame, Box box, String... keys) {
         hints(frame, box.x(), box.y() + box.height() - 1, box.end(), Style.FAINT, keys);
