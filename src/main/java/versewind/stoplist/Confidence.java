@@ -9,7 +9,7 @@ public enum Confidence {
     /** The name is like one in the lexicon. */
     SPELLING("like a known name"),
     /** The name is not known; the family is guessed from pitch and ranks. */
-    GUESS("a guess");
+    GUESS("unknown name");
 
     private final String word;
 

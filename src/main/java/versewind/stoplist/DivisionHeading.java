@@ -1,6 +1,7 @@
 package versewind.stoplist;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -36,6 +37,7 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
     private static final String EDGES = ".,;:*\u2022=~#-";
     private static final int MOST_UNKNOWN = 2;
     private static final int LONGEST = 90;
+    private static final int LONGEST_SHORT = 4;
 
     /** Reads a heading, if a line is one. */
     static Optional<DivisionHeading> read(String line, String language) {
@@ -137,10 +139,21 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
             return Optional.empty();
         }
         DivisionWord first = named || twice ? parts.divisions().get(0) : DivisionWord.numbered("", 0);
-        DivisionWord word = first.numbered(parts.number());
+        Line aside = new Line(text);
+        BitSet outer = aside.brackets();
+        outer.flip(0, aside.size());
+        String inside = Spelling.trimmed(aside.without(outer, ' '), "()[]{}");
+        Optional<DivisionWord> told = parts.divisions().isEmpty()
+                ? DivisionWord.in(Spelling.words(inside), language).map(DivisionWord.Spotted::word)
+                : Optional.empty();
+        DivisionWord word = told.orElse(first).numbered(parts.number());
+        boolean isName = told.isPresent()
+                && Character.isUpperCase(inside.charAt(0))
+                && spotted(inside, language).length() > LONGEST_SHORT;
+        String name = only && !isOrdinal(words.get(0)) ? core : spotted(core, language);
         String note = withoutNote(inline).isEmpty() ? text + " " + inline : text + " ";
         return Optional.of(new DivisionHeading(
-                named(only && !isOrdinal(words.get(0)) ? core : spotted(core, language), word),
+                named(isName ? spotted(inside, language) : name, word),
                 word,
                 enclosed(note, word),
                 Compass.keys(note, word.isPedal()),

@@ -3,9 +3,7 @@ package versewind.stoplist;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Names without what differs between two ways to write the same one. */
@@ -73,11 +71,6 @@ final class Spelling {
 
     private static boolean isEdge(char c, String signs) {
         return Character.isWhitespace(c) || signs.indexOf(c) >= 0;
-    }
-
-    /** A set of words that are written with blanks between them. */
-    static Set<String> set(String words) {
-        return Stream.of(words.split(" ", -1)).collect(Collectors.toUnmodifiableSet());
     }
 
     /** The words, of letters and digits only. */

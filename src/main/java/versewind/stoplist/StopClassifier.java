@@ -115,6 +115,9 @@ final class StopClassifier {
     }
 
     private None doubt() {
+        if (Spelling.words(Compass.without(text)).isEmpty()) {
+            return note();
+        }
         boolean pitched = said.mark() != Mark.NONE || said.ranks() > 0;
         return new None(
                 pitched ? "unclear whether this is a stop" : "no pitch, and not a known name of a stop", Weight.DOUBT);

@@ -18,8 +18,8 @@ class LexiconTest {
     }
 
     @Test
-    void it_knows_more_than_six_hundred_names_each_with_a_sentence() {
-        assertThat(Lexicon.get().rows()).hasSizeGreaterThan(600).allSatisfy(row -> {
+    void it_knows_more_than_a_thousand_names_each_with_a_sentence() {
+        assertThat(Lexicon.get().rows()).hasSizeGreaterThan(1000).allSatisfy(row -> {
             assertThat(row.kind().description()).isNotBlank().endsWith(".");
             assertThat(row.kind().strengthDb()).isBetween(-8.0, 8.0);
         });
