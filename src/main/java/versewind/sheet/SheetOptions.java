@@ -40,6 +40,22 @@ public record SheetOptions(Type type, Content content, Steps steps, Reader reade
         DEPUTY
     }
 
+    public SheetOptions with(Type other) {
+        return new SheetOptions(other, content, steps, reader);
+    }
+
+    public SheetOptions with(Content other) {
+        return new SheetOptions(type, other, steps, reader);
+    }
+
+    public SheetOptions with(Steps other) {
+        return new SheetOptions(type, content, other, reader);
+    }
+
+    public SheetOptions with(Reader other) {
+        return new SheetOptions(type, content, steps, other);
+    }
+
     /** Whether all that is drawn is listed for a verse of a hymn, counted from 0. */
     public boolean listsStopsOf(int verse) {
         return content == Content.WHOLE || verse == 0;

@@ -177,7 +177,7 @@ final class CurveView {
     }
 
     private void write(int column, int row, Mark mark, Style style) {
-        frame.write(plot.x() + column, y(row), frame.mark(mark), style);
+        frame.put(plot.x() + column, y(row), mark, style);
     }
 
     /** The verdict and the label of a verse; of several hymns, the number of each under its first verse. */

@@ -20,54 +20,20 @@ final class SheetForm {
     /** The sheets there are. */
     @SuppressWarnings("ImmutableEnumChecker") // a value
     private enum Wanted {
-        PAGE(
-                "a page for each hymn, A4 or A5",
-                SheetOptions.Type.USUAL,
-                SheetOptions.Content.WHOLE,
-                SheetOptions.Steps.LEFT_OUT,
-                SheetOptions.Reader.ORGANIST),
-        LARGE(
-                "large type, on as many pages as it takes",
-                SheetOptions.Type.LARGE,
-                SheetOptions.Content.WHOLE,
-                SheetOptions.Steps.LEFT_OUT,
-                SheetOptions.Reader.ORGANIST),
+        PAGE("a page for each hymn, A4 or A5", SheetOptions.USUAL),
+        LARGE("large type, on as many pages as it takes", SheetOptions.USUAL.with(SheetOptions.Type.LARGE)),
         CHANGES_ONLY(
-                "after a hymn's first verse, only the changes",
-                SheetOptions.Type.USUAL,
-                SheetOptions.Content.CHANGES,
-                SheetOptions.Steps.LEFT_OUT,
-                SheetOptions.Reader.ORGANIST),
-        WITH_LADDER(
-                "with steps stronger and softer",
-                SheetOptions.Type.USUAL,
-                SheetOptions.Content.WHOLE,
-                SheetOptions.Steps.SHOWN,
-                SheetOptions.Reader.ORGANIST),
-        DEPUTY(
-                "begins with the organ and what to set",
-                SheetOptions.Type.USUAL,
-                SheetOptions.Content.WHOLE,
-                SheetOptions.Steps.LEFT_OUT,
-                SheetOptions.Reader.DEPUTY),
-        TEXT(
-                "plain text, 80 columns",
-                SheetOptions.Type.USUAL,
-                SheetOptions.Content.WHOLE,
-                SheetOptions.Steps.LEFT_OUT,
-                SheetOptions.Reader.ORGANIST);
+                "after a hymn's first verse, only the changes", SheetOptions.USUAL.with(SheetOptions.Content.CHANGES)),
+        WITH_LADDER("with steps stronger and softer", SheetOptions.USUAL.with(SheetOptions.Steps.SHOWN)),
+        DEPUTY("begins with the organ and what to set", SheetOptions.USUAL.with(SheetOptions.Reader.DEPUTY)),
+        TEXT("plain text, 80 columns", SheetOptions.USUAL);
 
         private final String words;
         private final SheetOptions options;
 
-        Wanted(
-                String words,
-                SheetOptions.Type type,
-                SheetOptions.Content content,
-                SheetOptions.Steps steps,
-                SheetOptions.Reader reader) {
+        Wanted(String words, SheetOptions options) {
             this.words = words;
-            this.options = new SheetOptions(type, content, steps, reader);
+            this.options = options;
         }
 
         String word() {

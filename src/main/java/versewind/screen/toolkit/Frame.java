@@ -135,6 +135,11 @@ public final class Frame {
         return at;
     }
 
+    /** Draws a mark of one cell. */
+    public void put(int x, int y, Mark mark, Style style) {
+        set(x, y, mark(mark).codePointAt(0), style);
+    }
+
     /** Gives a run of cells another style. */
     public void paint(int x, int y, int columns, Style style) {
         for (int i = Math.max(0, x); i < Math.min(width, x + columns); i++) {
