@@ -160,7 +160,8 @@ class AssessmentReportTest {
                         "touch");
         assertThat(fields(verse.get("touch")))
                 .containsExactly("manner", "holdBeats", "breathBeats", "lagBeats", "sentence", "breath", "lag");
-        assertThat(fields(verse.get("organ"))).containsExactly("dbA", "plusMinus", "sone", "phon", "dynamic");
+        assertThat(fields(verse.get("organ")))
+                .containsExactly("dbA", "plusMinus", "sone", "sonePlusMinus", "phon", "phonPlusMinus", "dynamic");
         assertThat(fields(verse.get("singers"))).containsExactly("dbA", "plusMinus", "count");
         assertThat(fields(verse.get(margin))).containsExactly("share", "verdict", "odds");
         assertThat(verse.get("organ").get("dbA").asText()).matches("\\d+\\.\\d");
@@ -173,7 +174,8 @@ class AssessmentReportTest {
         JsonNode verse = assessed(blank(VerseKind.VERSE)).at("/hymns/0/verses/0");
 
         assertThat(verse.get("organ"))
-                .hasToString("{\"dbA\":null,\"plusMinus\":null,\"sone\":null,\"phon\":null,\"dynamic\":null}");
+                .hasToString("{\"dbA\":null,\"plusMinus\":null,\"sone\":null,\"sonePlusMinus\":null,"
+                        + "\"phon\":null,\"phonPlusMinus\":null,\"dynamic\":null}");
         assertThat(verse.get("lead")).hasToString("{\"share\":0.0,\"verdict\":\"lost\",\"odds\":{\"lost\":1}}");
         assertThat(verse.get("singers").get("count").intValue()).isEqualTo(72);
     }

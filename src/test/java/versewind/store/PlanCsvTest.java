@@ -108,7 +108,7 @@ class PlanCsvTest {
             value = {
                 "Trumpet 8 | Trumpit 8 | stops: Great has no stop \"Trumpit 8\". Did you mean \"Trumpet 8\"?",
                 "Great: Open | Grate: Open | stops: The organ has no division \"Grate\". Did you mean \"Great\"?",
-                "2026-10-04 | 04.10.2026 | date: \"04.10.2026\" is not a date."
+                "2026-10-04 | 04-10-2026 | date: \"04-10-2026\" is not a date."
                         + " Enter a date, such as 20 Dec 2026 or 2026-12-20.",
                 ",480, | ,many, | people: \"many\" is not a number. Enter a whole number from 1 to 50000.",
                 "last verse | lost verse | kind: unknown value \"lost verse\". Did you mean \"last verse\"?",

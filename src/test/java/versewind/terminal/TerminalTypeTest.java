@@ -77,7 +77,7 @@ class TerminalTypeTest {
     void the_launcher_sets_the_same_modes_and_leaves_the_screen_in_the_same_way() throws IOException {
         String launcher = Files.readString(Path.of("src/main/launcher/versewind"));
         assertThat(launcher)
-                .contains("stty " + Tty.MODES + "\n")
+                .contains("\nmodes='" + Tty.MODES + "'\n")
                 .contains("-D" + Tty.SIZE_PROPERTY + "=\"$size\"")
                 .contains("*) printf '" + TerminalType.WINDOW.leave().replace("\033", "\\033") + "' ;;")
                 .contains("linux* | vt*) printf '"

@@ -73,8 +73,8 @@ class WindowDisplayTest {
             assertThat(columns(said, "columns with larger letters")).isBetween(70, 95);
             BufferedImage picture = ImageIO.read(PICTURE);
             assertThat(colours(picture))
-                    .as("paper, ink, and the ground of a drawn stop")
-                    .contains(0xFFFFFF, 0x101010, 0x8CE6E6);
+                    .as("paper, ink, and the green of a verse that is led")
+                    .contains(0xFFFFFF, 0x101010, 0x006400);
         } finally {
             screen.destroy();
         }

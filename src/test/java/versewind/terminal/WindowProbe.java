@@ -29,8 +29,8 @@ final class WindowProbe {
 
     private static final long PATIENCE_MS = 30_000;
 
-    /** The ground of a drawn stop. */
-    private static final int DRAWN = 0x8CE6E6;
+    /** The colour of a verse that is led. */
+    private static final int GREEN = 0x006400;
 
     private WindowProbe() {}
 
@@ -70,7 +70,7 @@ final class WindowProbe {
         Robot robot = new Robot();
         await(() -> {
             seen[0] = robot.createScreenCapture(window().getBounds());
-            return has(seen[0], DRAWN);
+            return has(seen[0], GREEN);
         });
         ImageIO.write(seen[0], "png", new File(picture));
         EventQueue.invokeAndWait(() -> window().dispatchEvent(new WindowEvent(window(), WindowEvent.WINDOW_CLOSING)));
