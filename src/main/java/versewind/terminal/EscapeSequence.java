@@ -96,7 +96,11 @@ final class EscapeSequence extends EscapeSequenceCharacterPattern {
     private static final char ESC = 0x1B;
     private static final char BEL = 0x07;
 
+    /** Ctrl-C. */
+    static final char INTERRUPT = 0x03;
+
     private State state = State.NONE;
+    private boolean interrupted;
 
     /** Lanterna's keys, and rxvt's Home and End and the keypad's Enter. ESC ESC [ A is Escape and an arrow. */
     EscapeSequence() {
@@ -129,6 +133,11 @@ final class EscapeSequence extends EscapeSequenceCharacterPattern {
     /** How long the next character may take to come if it belongs to the sequence, in milliseconds. */
     int patienceMs() {
         return state == State.ESCAPE ? ESCAPE_MS : state.isOpen() ? SEQUENCE_MS : 0;
+    }
+
+    /** Takes the last character of a paste for the Ctrl-C of someone who waits for its end in vain. */
+    void interrupt() {
+        interrupted = true;
     }
 
     /** Takes the sequence for ended where it stands. */
@@ -193,6 +202,11 @@ final class EscapeSequence extends EscapeSequenceCharacterPattern {
     }
 
     private Matching paste(List<Character> typed) {
+        if (interrupted) {
+            interrupted = false;
+            state = State.NONE;
+            return new Matching(new KeyStroke('c', true, false));
+        }
         int end = typed.size() - PASTE_ENDS.length();
         if (end < PASTE_BEGINS.length()
                 || !text(typed.subList(end, typed.size())).equals(PASTE_ENDS)) {

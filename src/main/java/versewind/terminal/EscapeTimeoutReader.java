@@ -15,6 +15,9 @@ import java.util.concurrent.locks.LockSupport;
  */
 final class EscapeTimeoutReader extends Reader {
 
+    /** A Ctrl-C that is pasted is followed by more; one that is pressed since a paste never ends is not. */
+    private static final int PASTE_MS = 400;
+
     private static final long LOOK_NS = TimeUnit.MILLISECONDS.toNanos(1);
 
     private final Reader characters;
@@ -31,16 +34,27 @@ final class EscapeTimeoutReader extends Reader {
         if (count < 0 && sequence.isPaste()) {
             throw new EOFException("the line ended within a paste");
         }
+        if (count > 0
+                && sequence.isPaste()
+                && target[offset + count - 1] == EscapeSequence.INTERRUPT
+                && !isFollowedWithin(PASTE_MS)) {
+            sequence.interrupt();
+        }
         return count;
+    }
+
+    private boolean isFollowedWithin(int patienceMs) throws IOException {
+        boolean ready = characters.ready();
+        for (int looks = patienceMs; looks > 0 && !ready; looks--) {
+            LockSupport.parkNanos(LOOK_NS);
+            ready = characters.ready();
+        }
+        return ready;
     }
 
     @Override
     public boolean ready() throws IOException {
-        boolean ready = sequence.isPaste() || characters.ready();
-        for (int looks = sequence.patienceMs(); looks > 0 && !ready; looks--) {
-            LockSupport.parkNanos(LOOK_NS);
-            ready = characters.ready();
-        }
+        boolean ready = sequence.isPaste() || isFollowedWithin(sequence.patienceMs());
         if (!ready) {
             sequence.giveUp();
         }

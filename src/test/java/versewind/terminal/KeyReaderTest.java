@@ -220,6 +220,12 @@ class KeyReaderTest {
     }
 
     @Test
+    void a_paste_that_never_ends_is_left_with_control_c() {
+        assertThat(inputs(SlowLine.pieces(500, "\033[200~quint", "\3", "a"), StandardCharsets.UTF_8))
+                .containsExactly(press(Key.control('c')), letter('a'));
+    }
+
+    @Test
     void a_paste_that_the_line_breaks_off_is_no_keys() {
         assertThat(inputs("a\033[200~quint")).containsExactly(letter('a'));
         assertThat(inputs(SlowLine.dropped("a\033[200~quint"), StandardCharsets.UTF_8))
