@@ -250,6 +250,11 @@ public final class Library {
         return organs.openOf(open);
     }
 
+    /** Lets others see that an instrument is open to be changed. */
+    public OrganHold hold(OpenOrgan open) {
+        return OrganHold.of(journals, open.path());
+    }
+
     /** Saves an instrument to its file, unless another program has changed it since it was read. */
     public SaveOutcome saveOrgan(OpenOrgan open) {
         return organs.save(open);

@@ -180,6 +180,7 @@ final class EffectRunner implements Effects {
 
     @Override
     public List<Event> listPlans() {
+        workshop.close();
         browsing.list();
         return NOTHING;
     }
@@ -209,6 +210,7 @@ final class EffectRunner implements Effects {
 
     @Override
     public List<Event> openPlan(String id) {
+        workshop.close();
         return reading(() -> planning.opened(library.openPlan(id)));
     }
 
@@ -394,6 +396,7 @@ final class EffectRunner implements Effects {
 
     @Override
     public List<Event> quit() {
+        workshop.close();
         ended = true;
         return NOTHING;
     }

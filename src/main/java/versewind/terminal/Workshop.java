@@ -14,14 +14,16 @@ import versewind.screen.state.Event;
 import versewind.store.BadFile;
 import versewind.store.Library;
 import versewind.store.OpenOrgan;
+import versewind.store.OrganHold;
 import versewind.store.OrganOutcome;
 import versewind.store.SaveOutcome;
 
 /** Opens, writes and makes the organs that are changed in the editor. */
-final class Workshop {
+final class Workshop implements AutoCloseable {
 
     private final Library library;
     private Optional<OpenOrgan> open = Optional.empty();
+    private Optional<OrganHold> hold = Optional.empty();
 
     Workshop(Library library) {
         this.library = library;
@@ -31,8 +33,22 @@ final class Workshop {
     Event open(String id, String sentence) throws BadFile {
         OpenOrgan organ = library.openOrgan(id);
         open = Optional.of(organ);
+        close();
+        OrganHold begun = library.hold(organ);
+        hold = Optional.of(begun);
+        String told = begun.others().stream()
+                .findFirst()
+                .map(other -> "Take care: " + other.sentence() + ". Whoever saves second must begin again.")
+                .orElse(sentence);
         return new OrganEvent.OrganOpened(
-                id, organ.organ().instrument(), organ.organ().experience(), sentence, library.organDraftOf(organ));
+                id, organ.organ().instrument(), organ.organ().experience(), told, library.organDraftOf(organ));
+    }
+
+    /** The organ is no longer changed here. */
+    @Override
+    public void close() {
+        hold.ifPresent(OrganHold::close);
+        hold = Optional.empty();
     }
 
     /** Keeps a draft beside the organ's file; says so if that cannot be done. */

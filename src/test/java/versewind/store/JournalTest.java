@@ -305,6 +305,18 @@ class JournalTest {
     }
 
     @Test
+    void an_organ_that_is_open_to_be_changed_is_seen_by_others_until_it_is_closed() throws BadFile {
+        OpenOrgan organ = library.openOrgan("nether-wick");
+        OrganHold hold = library.hold(organ);
+        try (OrganHold other = new Library(folder).hold(organ)) {
+            assertThat(other.others()).hasSize(1);
+            hold.close();
+            assertThat(other.others()).isEmpty();
+        }
+        assertThat(folder.resolve("instruments").toFile().list()).containsExactly("nether-wick.json");
+    }
+
+    @Test
     void in_a_shared_folder_nothing_is_written_through_a_link_or_read_from_a_pipe() throws Exception {
         Path secret = Files.writeString(folder.resolve("secret"), "a letter");
         OpenPlan open = library.openPlan("lent");
