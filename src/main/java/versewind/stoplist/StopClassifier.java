@@ -36,6 +36,7 @@ final class StopClassifier {
      */
     record None(String why, Weight weight) implements Result {}
 
+    private static final TokenForm RUN_ON = TokenForm.of("word _#2 _word");
     private static final int FIRST_YEAR = 1400;
     private static final int LAST_YEAR = 2099;
     private static final int MOST_WORDS = 4;
@@ -257,6 +258,9 @@ final class StopClassifier {
         }
         Pipe pipe = family != kind.family() && kind.pipe().isReed() ? family.usualPipe() : kind.pipe();
         String name = plain ? said.name() : said.name() + " " + said.numeral();
+        if (RUN_ON.in(new Line(name)) >= 0) {
+            return new None("several pitches: it may be several stops", Weight.DOUBT);
+        }
         return new OneStop(
                 new ReadStop(name, feet, supposed, ranks, family, pipe, found.how(), kind.strengthDb(), remarks, line));
     }
