@@ -29,7 +29,12 @@ import versewind.stoplist.StopList;
  */
 class AnyInputTest {
 
-    private static final int COUNT = Integer.getInteger("fuzz.count", 20_000) / 5;
+    private static final int ALL = Integer.getInteger("fuzz.count", 20_000);
+
+    /** Reading a stop list takes longer than anything else. */
+    private static final int STOP_LISTS = ALL / 40;
+
+    private static final int OTHERS = (ALL - STOP_LISTS) / 4;
     private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
     private static final long SECOND_NS = TimeUnit.SECONDS.toNanos(1);
     private static final int LONG = 5000;
@@ -95,7 +100,8 @@ class AnyInputTest {
 
     private static void tryAll(List<String> wholes, int longest, Reading reading) {
         Random random = new Random(5);
-        for (int i = 0; i < COUNT; i++) {
+        int count = longest == SHORT ? STOP_LISTS : OTHERS;
+        for (int i = 0; i < count; i++) {
             String text =
                     i % 10 == 0 ? made(random) : changed(wholes.get(random.nextInt(wholes.size())), random, longest);
             long start = CLOCK.getCurrentThreadCpuTime();
@@ -178,15 +184,15 @@ class AnyInputTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {2000, 20_000})
+    @ValueSource(ints = {2000, 8000})
     void a_very_long_text_anywhere_is_read_or_refused(int length) throws Exception {
         KnownOrgan organ = new Library(Path.of("")).openPlan("ash-wednesday").organ();
-        for (String kind : List.of("a", "a ", "1", "1 1/2 ", "Great: ", "a, ", "'", "(a) ")) {
+        for (String kind : List.of("a ", "1 1/2 ", "Great: ", "'(a), ")) {
             String lengthy = kind.repeat(length / kind.length());
             for (Path file : List.of(Path.of("plans/ash-wednesday.json"), Path.of("instruments/ambrelow.json"))) {
                 String text = Files.readString(file);
                 String[] parts = text.split("(?<!\\\\)\"", -1);
-                for (int i = 1; i < Math.min(parts.length, 60); i += 2) {
+                for (int i = 1; i < Math.min(parts.length, 40); i += 2) {
                     String[] other = parts.clone();
                     other[i] = lengthy;
                     byte[] bytes = String.join("\"", other).getBytes(StandardCharsets.UTF_8);
