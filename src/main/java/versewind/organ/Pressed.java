@@ -24,7 +24,7 @@ public record Pressed(List<Piston> pistons) {
 
     private static final Pattern LEVEL = Pattern.compile("(\\d{1,4})\\s*/\\s*(.*)");
     private static final Pattern GENERAL = Pattern.compile("(?:G|Gen|General)\\s*(\\d{1,4})", Pattern.CASE_INSENSITIVE);
-    private static final Pattern DIVISIONAL = Pattern.compile("[\\s,;+&]*(\\p{L}[^\\d,;+&]*?)\\s*(\\d{1,4})\\b");
+    private static final Pattern DIVISIONAL = Pattern.compile("[\\s,;+&]*(\\p{L}[^\\d,;+&]{0,80}?)\\s*(\\d{1,4})\\b");
 
     public Pressed {
         pistons = List.copyOf(pistons);
