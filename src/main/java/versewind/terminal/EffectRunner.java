@@ -1,6 +1,5 @@
 package versewind.terminal;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -115,8 +114,7 @@ final class EffectRunner implements Effects {
 
     @Override
     public List<Event> dropDraft() {
-        planning.drop();
-        return NOTHING;
+        return planning.drop();
     }
 
     @Override
@@ -131,8 +129,7 @@ final class EffectRunner implements Effects {
 
     @Override
     public List<Event> onlyLook() {
-        planning.onlyLook();
-        return NOTHING;
+        return planning.onlyLook();
     }
 
     @Override
@@ -143,9 +140,9 @@ final class EffectRunner implements Effects {
     @Override
     public List<Event> listVersions(String id) {
         List<LibraryEvent.Listed> listed = new ArrayList<>();
-        for (Version version : library.versions(id)) {
-            String saved = Presence.time(version.saved());
-            listed.add(new LibraryEvent.Listed(Integer.toString(listed.size()), "as saved on " + saved, ""));
+        for (Version each : library.versions(id)) {
+            String words = "as saved on " + Presence.time(each.saved());
+            listed.add(new LibraryEvent.Listed(Integer.toString(listed.size()), words, ""));
         }
         return List.of(new LibraryEvent.VersionsListed(id, listed));
     }
@@ -399,11 +396,5 @@ final class EffectRunner implements Effects {
         workshop.close();
         ended = true;
         return NOTHING;
-    }
-
-    /** Name of a file without the ending. */
-    static String id(Path path) {
-        String name = path.getFileName().toString();
-        return name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
     }
 }

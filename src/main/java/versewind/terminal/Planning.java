@@ -72,7 +72,7 @@ final class Planning {
         open = Optional.of(file);
         Optional<FileEvent.LeftWork> left = file.draft().flatMap(Planning::left);
         List<Event> events = new ArrayList<>();
-        events.add(new FileEvent.PlanOpened(EffectRunner.id(file.path()), file.plan(), file.instrument(), organ, left));
+        events.add(new FileEvent.PlanOpened(id(file.path()), file.plan(), file.instrument(), organ, left));
         file.draft()
                 .filter(Autosave.Unreadable.class::isInstance)
                 .map(Autosave.Unreadable.class::cast)
@@ -142,13 +142,15 @@ final class Planning {
     }
 
     /** Others need not be told of somebody who only looks. */
-    void onlyLook() {
+    List<Event> onlyLook() {
         journal.end();
+        return List.of();
     }
 
     /** Forgets the edits since the plan was saved. */
-    void drop() {
+    List<Event> drop() {
         open.ifPresent(journal::clear);
+        return List.of();
     }
 
     Event save(Plan plan, List<Effect> then, WhenChanged whenChanged) {
@@ -218,7 +220,7 @@ final class Planning {
             journal.clear(old);
             open = Optional.of(fresh.after(saved));
             journal.begin(open.get());
-            return new FileEvent.SavedUnder(EffectRunner.id(saved.path()), plan);
+            return new FileEvent.SavedUnder(id(saved.path()), plan);
         }
         return notMade(fresh, outcome);
     }
@@ -285,5 +287,11 @@ final class Planning {
         }
         open = Optional.of(plan.with(next.organ()));
         return List.of(told.apply(next.organ()));
+    }
+
+    /** Name of a file without the ending. */
+    static String id(Path path) {
+        String name = path.getFileName().toString();
+        return name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
     }
 }
