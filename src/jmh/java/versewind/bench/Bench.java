@@ -22,7 +22,7 @@ public final class Bench {
         Path scratch = Files.createTempDirectory("versewind-bench");
         try {
             Programs programs = new Programs(Path.of(arguments[0]), scratch);
-            Table table = new Table();
+            ResultTable table = new ResultTable();
             if (which.contains("start")) {
                 new StartRows(programs, table).print();
             }

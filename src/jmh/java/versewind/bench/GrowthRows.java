@@ -30,9 +30,9 @@ final class GrowthRows {
     private static final int TIMES = 1_000;
 
     private final Library library;
-    private final Table table;
+    private final ResultTable table;
 
-    GrowthRows(Library library, Table table) {
+    GrowthRows(Library library, ResultTable table) {
         this.library = library;
         this.table = table;
     }

@@ -33,9 +33,9 @@ final class KeyRows {
             new Step("bytes for the next verse", "n", Key.of('n'), 0.9, ""));
 
     private final Programs programs;
-    private final Table table;
+    private final ResultTable table;
 
-    KeyRows(Programs programs, Table table) {
+    KeyRows(Programs programs, ResultTable table) {
         this.programs = programs;
         this.table = table;
     }

@@ -20,9 +20,9 @@ final class StartRows {
     private static final String PAINTED = "help";
 
     private final Programs programs;
-    private final Table table;
+    private final ResultTable table;
 
-    StartRows(Programs programs, Table table) {
+    StartRows(Programs programs, ResultTable table) {
         this.programs = programs;
         this.table = table;
     }

@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import versewind.stoplist.KnownOrgan.KnownDivision;
-import versewind.stoplist.KnownOrgan.KnownStop;
+import versewind.stoplist.PrintedOrgan.KnownDivision;
+import versewind.stoplist.PrintedOrgan.KnownStop;
 
 /** The layouts in which stop lists are published and pasted. */
 enum ListLayout {
@@ -172,13 +172,13 @@ enum ListLayout {
     private static final List<String> ROMAN = List.of("", "I", "II", "III", "IV", "V");
 
     @SuppressWarnings("ImmutableEnumChecker")
-    private final Function<KnownOrgan, String> printer;
+    private final Function<PrintedOrgan, String> printer;
 
-    ListLayout(Function<KnownOrgan, String> printer) {
+    ListLayout(Function<PrintedOrgan, String> printer) {
         this.printer = printer;
     }
 
-    String print(KnownOrgan organ) {
+    String print(PrintedOrgan organ) {
         return printer.apply(organ);
     }
 
@@ -194,7 +194,7 @@ enum ListLayout {
         return stop.feet().map(feet -> feet + unit).orElseGet(() -> roman(stop));
     }
 
-    private static String inWords(KnownOrgan organ, KnownStop stop) {
+    private static String inWords(PrintedOrgan organ, KnownStop stop) {
         return stop.feet()
                 .map(feet -> feet + " " + organ.words().one("feet"))
                 .orElseGet(() -> stop.ranks() + " " + organ.words().one("ranks"));
@@ -204,37 +204,37 @@ enum ListLayout {
         return 56 * stop.ranks();
     }
 
-    private static String heading(KnownOrgan organ, KnownDivision division, String head) {
+    private static String heading(PrintedOrgan organ, KnownDivision division, String head) {
         return organ.words().at(head, division.place());
     }
 
-    private static String heads(KnownOrgan organ, String between) {
+    private static String heads(PrintedOrgan organ, String between) {
         return organ.words().one("columns").replace(", ", between + "    ") + "\n\n";
     }
 
-    private static String parts(KnownOrgan organ, String head, String behind, Function<KnownDivision, String> text) {
+    private static String parts(PrintedOrgan organ, String head, String behind, Function<KnownDivision, String> text) {
         return organ.divisions().stream()
                         .map(division -> heading(organ, division, head) + behind + text.apply(division))
                         .collect(Collectors.joining("\n"))
                 + couplers(organ);
     }
 
-    private static String parts(KnownOrgan organ, String head, Function<KnownDivision, String> text) {
+    private static String parts(PrintedOrgan organ, String head, Function<KnownDivision, String> text) {
         return parts(organ, head, "\n", text);
     }
 
-    private static String lines(KnownOrgan organ, Function<KnownStop, String> stop) {
+    private static String lines(PrintedOrgan organ, Function<KnownStop, String> stop) {
         return parts(organ, "headings", division -> division.stops().stream()
                 .map(each -> stop.apply(each) + "\n")
                 .collect(Collectors.joining()));
     }
 
-    private static String numbered(KnownOrgan organ, NumberedStop print) {
+    private static String numbered(PrintedOrgan organ, NumberedStop print) {
         int[] number = {0};
         return lines(organ, stop -> print.print(++number[0], stop));
     }
 
-    private static String sideBySide(KnownOrgan organ, String cell, String unit) {
+    private static String sideBySide(PrintedOrgan organ, String cell, String unit) {
         int most = organ.divisions().stream()
                 .mapToInt(each -> each.stops().size())
                 .max()
@@ -253,7 +253,7 @@ enum ListLayout {
         return text.append("\n\n").append(couplers(organ)).toString();
     }
 
-    private static String couplers(KnownOrgan organ) {
+    private static String couplers(PrintedOrgan organ) {
         String join = organ.words().one("join");
         boolean worded = join.chars().allMatch(Character::isLetter);
         boolean inNumbers = !worded;

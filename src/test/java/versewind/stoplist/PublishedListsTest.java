@@ -24,9 +24,9 @@ class PublishedListsTest {
     private static final Path REPORT = Path.of("target/published-lists.txt");
     private static final String MEANT = "=== meant";
 
-    private static KnownOrgan meant(List<String> lines) {
-        List<KnownOrgan.KnownDivision> divisions = new ArrayList<>();
-        List<KnownOrgan.KnownCoupler> couplers = new ArrayList<>();
+    private static PrintedOrgan meant(List<String> lines) {
+        List<PrintedOrgan.KnownDivision> divisions = new ArrayList<>();
+        List<PrintedOrgan.KnownCoupler> couplers = new ArrayList<>();
         for (String line : lines) {
             String head = line.substring(0, line.indexOf(": "));
             String rest = line.substring(line.indexOf(": ") + 2);
@@ -34,27 +34,27 @@ class PublishedListsTest {
                 boolean isPedal = DivisionHeading.read(head + ": -", "")
                         .filter(each -> each.word().isPedal())
                         .isPresent();
-                divisions.add(new KnownOrgan.KnownDivision(
+                divisions.add(new PrintedOrgan.KnownDivision(
                         divisions.size(),
                         isPedal,
                         Stream.of(rest.split("; ", -1))
-                                .map(KnownOrgan.KnownStop::of)
+                                .map(PrintedOrgan.KnownStop::of)
                                 .toList()));
             } else if (!rest.equals("none")) {
                 Stream.of(rest.split(", ", -1)).forEach(each -> couplers.add(coupler(each)));
             }
         }
-        return new KnownOrgan(new KnownOrgan.Words("", Map.of()), divisions, couplers);
+        return new PrintedOrgan(new PrintedOrgan.Words("", Map.of()), divisions, couplers);
     }
 
     /** "2>1 4": the second division listed sounds an octave up on the first. */
-    private static KnownOrgan.KnownCoupler coupler(String text) {
+    private static PrintedOrgan.KnownCoupler coupler(String text) {
         Coupler.Kind kind = text.endsWith(" 16")
                 ? Coupler.Kind.SUB_OCTAVE
                 : text.endsWith(" 4")
                         ? Coupler.Kind.OCTAVE
                         : text.endsWith(" off") ? Coupler.Kind.UNISON_OFF : Coupler.Kind.UNISON;
-        return new KnownOrgan.KnownCoupler(text.charAt(0) - '1', text.charAt(2) - '1', kind);
+        return new PrintedOrgan.KnownCoupler(text.charAt(0) - '1', text.charAt(2) - '1', kind);
     }
 
     @Test

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
-import versewind.stoplist.KnownOrgan.KnownDivision;
-import versewind.stoplist.KnownOrgan.KnownStop;
+import versewind.stoplist.PrintedOrgan.KnownDivision;
+import versewind.stoplist.PrintedOrgan.KnownStop;
 
 /**
  * How much of a known organ came out of its printed list.
@@ -21,7 +21,7 @@ import versewind.stoplist.KnownOrgan.KnownStop;
  */
 record ReadingScore(int stops, int right, int invented, boolean couplers, boolean silent, List<String> wrong) {
 
-    static ReadingScore of(KnownOrgan organ, StopList list) {
+    static ReadingScore of(PrintedOrgan organ, StopList list) {
         Map<Integer, ReadDivision> places = places(organ, list);
         List<ReadStop> left = new ArrayList<>(list.stops().toList());
         List<String> wrong = new ArrayList<>();
@@ -77,7 +77,7 @@ record ReadingScore(int stops, int right, int invented, boolean couplers, boolea
     }
 
     /** Which read division is which known one: the one with most of its stops, among manuals or pedals. */
-    private static Map<Integer, ReadDivision> places(KnownOrgan organ, StopList list) {
+    private static Map<Integer, ReadDivision> places(PrintedOrgan organ, StopList list) {
         Map<Integer, ReadDivision> places = new HashMap<>();
         List<ReadDivision> free = new ArrayList<>(list.divisions());
         for (int i = 0; i < organ.divisions().size(); i++) {
@@ -101,7 +101,7 @@ record ReadingScore(int stops, int right, int invented, boolean couplers, boolea
         return places;
     }
 
-    private static List<String> couplers(KnownOrgan organ, Map<Integer, ReadDivision> places) {
+    private static List<String> couplers(PrintedOrgan organ, Map<Integer, ReadDivision> places) {
         return organ.couplers().stream()
                 .map(each -> name(places, each.source()) + ">" + name(places, each.keyboard()) + each.kind())
                 .sorted()

@@ -14,7 +14,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /** Organs at random, printed in every layout and language and read again. Figures: {@code target/round-trip.txt}. */
-class RoundTripTest {
+class LayoutsTest {
 
     private static final int SEED = Integer.getInteger("roundtrip.seed", 11);
     private static final int ORGANS = Integer.getInteger("roundtrip.organs", 1);
@@ -57,10 +57,10 @@ class RoundTripTest {
         List<String> cases = new ArrayList<>();
         Sum all = new Sum();
         for (ListLayout layout : ListLayout.values()) {
-            for (KnownOrgan.Words words : KnownOrgan.languages()) {
+            for (PrintedOrgan.Words words : PrintedOrgan.languages()) {
                 Random random = new Random(SEED);
                 for (int i = 0; i < ORGANS; i++) {
-                    KnownOrgan organ = KnownOrgan.atRandom(words, 1 + (i + 1) % 3, random);
+                    PrintedOrgan organ = PrintedOrgan.atRandom(words, 1 + (i + 1) % 3, random);
                     String text = layout.print(organ);
                     ReadingScore score = ReadingScore.of(organ, StopList.read(text));
                     all.add(score);

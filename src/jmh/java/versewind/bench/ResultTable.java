@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Locale;
 
 /** The table of results, printed row by row as they come. */
-final class Table {
+final class ResultTable {
 
     private static final String FORMAT = "%-58s %-22s %-18s %-20s %s%n";
 
     private final List<String> sentences = new ArrayList<>();
 
-    Table() {
+    ResultTable() {
         row("what", "reference", "ours", "goal", "floor");
     }
 

@@ -25,7 +25,7 @@ import versewind.organ.Footage;
  * @param divisions from the main manual on, the pedal last
  * @param couplers which division sounds on which keyboard
  */
-record KnownOrgan(Words words, List<KnownDivision> divisions, List<KnownCoupler> couplers) {
+record PrintedOrgan(Words words, List<KnownDivision> divisions, List<KnownCoupler> couplers) {
 
     private static final Path VOCABULARY = Path.of("src/test/resources/stoplists/made/vocabulary.txt");
     private static final List<Family> FAMILIES = List.of(
@@ -108,7 +108,7 @@ record KnownOrgan(Words words, List<KnownDivision> divisions, List<KnownCoupler>
     }
 
     /** An organ of one to three manuals and a pedal at random. */
-    static KnownOrgan atRandom(Words words, int manuals, Random random) {
+    static PrintedOrgan atRandom(Words words, int manuals, Random random) {
         List<KnownDivision> divisions = new ArrayList<>();
         List<KnownCoupler> couplers = new ArrayList<>();
         for (int i = 0; i < manuals; i++) {
@@ -119,7 +119,7 @@ record KnownOrgan(Words words, List<KnownDivision> divisions, List<KnownCoupler>
             }
         }
         divisions.add(new KnownDivision(3, true, some(words.stops("pedal"), 2 + random.nextInt(4), random)));
-        return new KnownOrgan(words, divisions, couplers);
+        return new PrintedOrgan(words, divisions, couplers);
     }
 
     private static List<KnownStop> some(List<KnownStop> all, int count, Random random) {
