@@ -85,7 +85,7 @@ class ListCommandTest {
 
     @Test
     void an_empty_folder_has_no_plan_yet() {
-        assertThat(typedIn(folder, StandardCharsets.UTF_8, "list").results())
+        assertThat(typed("list", "--library", folder.toString()).results())
                 .isEqualTo("No plans yet.\n\nNo instruments yet.\n");
     }
 }
