@@ -13,8 +13,8 @@ import versewind.store.Library;
 
 /**
  * Where the library lies: in the folder of {@code --library}, else in that of the variable {@code VERSEWIND_LIBRARY},
- * else in the working folder if that has {@code plans/} and {@code instruments/}, else in the user's data folder,
- * where it is made on first use with the instruments and plans that are shipped.
+ * else in the working folder if that has {@code plans/} and {@code instruments/} and is not the program's own, else in
+ * the user's data folder, where it is made on first use with the instruments and plans that are shipped.
  *
  * <p>The user's data folder is {@code $XDG_DATA_HOME/versewind}, or {@code ~/.local/share/versewind} where that
  * variable is not set or no absolute path. Source: XDG Base Directory Specification, version 0.8.
@@ -82,7 +82,7 @@ public final class LibraryLocator {
             return new Library(existing(environment, set.get(), VARIABLE));
         }
         Path working = environment.workingFolder();
-        if (Files.isDirectory(working.resolve("plans")) && Files.isDirectory(working.resolve("instruments"))) {
+        if (isLibrary(working) && !isFolderOfProgram(environment)) {
             return new Library(working);
         }
         Optional<Path> own = own(environment);
@@ -91,6 +91,19 @@ public final class LibraryLocator {
                     "There is no home folder to keep your plans in. Name a folder with " + OPTION + ".");
         }
         return Library.founded(own.get(), environment.programFolder());
+    }
+
+    private static boolean isLibrary(Path folder) {
+        return Files.isDirectory(folder.resolve("plans")) && Files.isDirectory(folder.resolve("instruments"));
+    }
+
+    /** True in the program's own folder, whose plans are examples and whose bin is not for discarded plans. */
+    private static boolean isFolderOfProgram(Environment environment) {
+        Path working = environment.workingFolder().toAbsolutePath().normalize();
+        return environment
+                .programFolder()
+                .filter(program -> program.toAbsolutePath().normalize().equals(working))
+                .isPresent();
     }
 
     private static Path existing(Environment environment, String folder, String named) throws NotationException {

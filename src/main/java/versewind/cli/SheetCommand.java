@@ -92,6 +92,10 @@ final class SheetCommand {
     private static Format format(Typed typed) throws NotationException {
         if (!typed.has(FORMAT)) {
             String file = typed.value(OUTPUT).orElse("");
+            if (file.matches("(?i).*\\.(pdf|docx?|odt|rtf)")) {
+                throw new UsageException("A sheet is written as .html or as text. Write .html, and print that as "
+                        + file.substring(file.lastIndexOf('.')) + " from a browser.");
+            }
             return file.matches("(?i).*\\.html?") ? Format.HTML : Format.TEXT;
         }
         Names names = new Names("A sheet has no format", "The formats are", List.of("text", "html"));

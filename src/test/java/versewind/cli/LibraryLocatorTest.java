@@ -80,6 +80,14 @@ class LibraryLocatorTest {
     }
 
     @Test
+    void the_programs_own_folder_is_nobodys_library() {
+        working = program;
+
+        assertThat(list(Map.of("HOME", folder.toString()), "list").results()).contains(" wedding ");
+        assertThat(folder.resolve(".local/share/versewind/plans/wedding.json")).exists();
+    }
+
+    @Test
     void help_makes_no_library() {
         list(Map.of("HOME", folder.toString()), "--help");
 

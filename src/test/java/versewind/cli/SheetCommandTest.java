@@ -166,4 +166,15 @@ class SheetCommandTest {
                     .isEqualTo(typed("assess", plan).status());
         }
     }
+
+    @Test
+    void a_sheet_is_not_written_as_what_it_is_not() {
+        Reply reply = typed("sheet", "wedding", "-o", "sheet.pdf");
+
+        assertThat(reply.status()).isEqualTo(Reply.BAD);
+        assertThat(reply.words())
+                .isEqualTo(
+                        "versewind: A sheet is written as .html or as text. Write .html, and print that as .pdf from a"
+                                + " browser.\n");
+    }
 }
