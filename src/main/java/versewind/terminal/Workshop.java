@@ -30,7 +30,7 @@ final class Workshop implements AutoCloseable {
     }
 
     /** Opens an organ, and says a sentence of it; blank for none. */
-    Event open(String id, String sentence) throws BadFile {
+    OrganEvent.OrganOpened open(String id, String sentence) throws BadFile {
         OpenOrgan organ = library.openOrgan(id);
         open = Optional.of(organ);
         close();
@@ -143,6 +143,6 @@ final class Workshop implements AutoCloseable {
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
             return new Event.Failed("A file of that name has just been made by somebody else. Try again.");
         }
-        return open(id, "Saved as " + id + ".json. Check the room, at the end: it is assumed.");
+        return new OrganEvent.OrganMade(open(id, "Saved as " + id + ".json."));
     }
 }

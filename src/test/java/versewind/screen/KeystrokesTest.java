@@ -80,7 +80,8 @@ class KeystrokesTest {
             case "beginPlan" -> List.of(new LibraryEvent.PlanBegun((String) arguments[0], Player.WITH_PEDALS));
             case "makeOrgan" -> {
                 organ = (Instrument) arguments[0];
-                yield List.of(new OrganEvent.OrganOpened("st-tethwin", organ, Experience.NONE, "", Optional.empty()));
+                yield List.of(new OrganEvent.OrganMade(
+                        new OrganEvent.OrganOpened("st-tethwin", organ, Experience.NONE, "", Optional.empty())));
             }
             case "saveOrgan" -> {
                 organ = (Instrument) arguments[0];
@@ -198,8 +199,8 @@ class KeystrokesTest {
         step("^S", "<Enter>");
         type("St Hild");
         step("<Enter>");
-        step("G", "<Down>", "<Enter>", "<Enter>"); // a parish church of the usual size
-        step("s", "<Esc>", "<Enter>");
+        step("<Down>", "<Enter>", "<Enter>"); // a parish church of the usual size
+        step("<Esc>", "<Enter>");
         type("Last Sunday after Trinity");
         step("<Enter>");
         fourHymns();

@@ -30,6 +30,18 @@ public interface OrganEvent extends Event {
     }
 
     /**
+     * An organ was made of a stop list, and is open. Its room is asked next, and then what is usually drawn.
+     *
+     * @param opened as it was opened
+     */
+    record OrganMade(OrganOpened opened) implements OrganEvent {
+        @Override
+        public State on(State state) {
+            return OrganScreen.made(state, opened);
+        }
+    }
+
+    /**
      * The organ that is being changed was written.
      *
      * @param organ as it was written

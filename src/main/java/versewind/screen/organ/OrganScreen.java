@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
@@ -133,6 +134,20 @@ public record OrganScreen(
                 .map(kept ->
                         next.open(screen.with(screen.draft.to(kept).undo())).open(aboutDraft()))
                 .orElseGet(() -> next.open(screen));
+    }
+
+    static State made(State state, OrganEvent.OrganOpened opened) {
+        State next = opened(state, opened).with(Notice.says(opened.sentence()));
+        return next.find(OrganScreen.class)
+                .map(screen -> screen.chooseRoom(next, OrganScreen::askUsual))
+                .orElse(next);
+    }
+
+    /** Saves the organ, and then asks what is usually drawn on it. */
+    private static State askUsual(State state) {
+        return state.find(OrganScreen.class)
+                .map(screen -> state.wants(screen.saving(List.of(Effects::openUsual))))
+                .orElse(state);
     }
 
     private static Question aboutDraft() {
@@ -284,10 +299,18 @@ public record OrganScreen(
     }
 
     private State chooseRoom(State state) {
+        return chooseRoom(
+                state,
+                kept -> kept.says("The room is an estimate now; Enter on a line below changes a figure, u to undo."));
+    }
+
+    private State chooseRoom(State state, UnaryOperator<State> then) {
         int row = draft.now().rows(RowKind.ROOM).findFirst().orElseThrow();
-        return RoomChoice.open(state, closed -> edit(closed, draft.now(), row), (closed, room) -> keeping(
-                        closed, draft.to(draft.now().withRoom(room)), row)
-                .says("The room is an estimate now; Enter on a line below changes a figure, u to undo."));
+        return RoomChoice.open(
+                state,
+                closed -> edit(closed, draft.now(), row),
+                (closed, room) ->
+                        then.apply(keeping(closed, draft.to(draft.now().withRoom(room)), row)));
     }
 
     /** After a line was typed; where the volume is another, the times that no longer fit are asked about. */
