@@ -95,7 +95,7 @@ final class Explanation {
         return switch (requirement.mode()) {
             case CONGREGATION ->
                 requirement.company().isSung() ? "more strongly than it should" : "stronger than it need be";
-            case SMALL_CHOIR, SOLO_VOICE -> "far beneath the singing";
+            case SMALL_CHOIR, SOLO_VOICE -> "well below the singing";
             case MELODY_SOLOED -> "the tune stands far out";
         };
     }
@@ -103,9 +103,9 @@ final class Explanation {
     private String asWanted(Balance promised) {
         return switch (requirement.mode()) {
             case CONGREGATION ->
-                requirement.company().isSung() ? strength(promised) : "it shows the verse that follows";
-            case SMALL_CHOIR, SOLO_VOICE -> "it carries the singing and lets the words through";
-            case MELODY_SOLOED -> "the tune is over a soft sound";
+                requirement.company().isSung() ? strength(promised) : "it leads into the verse that follows";
+            case SMALL_CHOIR, SOLO_VOICE -> "it supports the singing and lets the words through";
+            case MELODY_SOLOED -> "the tune is heard over a soft accompaniment";
         };
     }
 
