@@ -124,7 +124,6 @@ public final class ServiceFields {
                 "december");
         private static final int FEWEST_LETTERS = 3;
         private static final int LENGTH = 10;
-        private static final int YEAR = 4;
 
         Date() {
             super("a date", "such as 20 Dec 2026 or 2026-12-20", Date::parsed, LocalDate::toString);
@@ -161,10 +160,11 @@ public final class ServiceFields {
         Object shaped(String typed) {
             String[] words =
                     typed.strip().toLowerCase(Locale.ROOT).split("(?<=\\d)(st|nd|rd|th)?\\s+|[./\\s]+\\s*", -1);
-            if (words.length == 3 && words[1].matches("\\d{1,2}") && words[2].length() == YEAR) {
+            boolean isDated = words.length == 3 && words[0].matches("\\d{1,2}") && words[2].matches("\\d{4}");
+            if (isDated && words[1].matches("\\d{1,2}")) {
                 return String.format("%s-%2s-%2s", words[2], words[1], words[0]).replace(' ', '0');
             }
-            for (int month = 0; words.length == 3 && month < MONTHS.size(); month++) {
+            for (int month = 0; isDated && month < MONTHS.size(); month++) {
                 if (words[1].length() >= FEWEST_LETTERS && MONTHS.get(month).startsWith(words[1])) {
                     return String.format("%4s-%02d-%2s", words[2], month + 1, words[0])
                             .replace(' ', '0');

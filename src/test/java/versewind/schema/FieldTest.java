@@ -121,6 +121,10 @@ class FieldTest {
                         "30 Feb 2026",
                         "\"2026-02-30\" is not a date. Enter a date, such as 20 Dec 2026 or 2026-12-20."),
                 Arguments.of(
+                        ServiceFields.DATE,
+                        "2026-11-2929 Nov 2026",
+                        "\"2026-11-2929 Nov 2026\" is not a date. Enter a date, such as 20 Dec 2026 or 2026-12-20."),
+                Arguments.of(
                         StopFields.FEET,
                         "2 2/0",
                         "\"2 2/0\" is not a pitch in feet. Enter a pitch in feet, such as 8, 2 2/3 or 1/2."),

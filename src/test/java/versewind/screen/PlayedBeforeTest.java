@@ -29,7 +29,7 @@ class PlayedBeforeTest {
     void a_new_hymn_is_told_where_its_tune_was_played() {
         assertThat(corvening.isLike(desk.hymn())).isTrue();
         assertThat(desk.answer(found(Effect.Telling.IN_A_SENTENCE)).said())
-                .isEqualTo("corvening was played before: Harvest Festival. B shows it, to draw the same.");
+                .isEqualTo("corvening is also in Harvest Festival. B shows it, to draw the same.");
     }
 
     @Test

@@ -262,15 +262,14 @@ public interface LibraryEvent extends Event {
                 case IN_A_SENTENCE ->
                     found.isEmpty() || !state.notice().text().isBlank()
                             ? state
-                            : state.says(
-                                    name + " was played before: " + found.get(0).title()
-                                            + (found.size() > 1 ? " and " + (found.size() - 1) + " more" : "")
-                                            + ". B shows it, to draw the same.");
+                            : state.says(name + " is also in " + found.get(0).title()
+                                    + (found.size() > 1 ? " and " + (found.size() - 1) + " more" : "")
+                                    + ". B shows it, to draw the same.");
                 case LISTED ->
                     found.isEmpty()
                             ? state.says("No other plan has " + name + ".")
                             : state.open(Chooser.of(
-                                    name + " was played before. Draw the same?",
+                                    name + " is also in these services. Draw the same?",
                                     Listed.rows(found),
                                     HymnsFound::chosen,
                                     UnaryOperator.identity()));

@@ -223,6 +223,6 @@ public record FormBox(String title, List<Field> fields, int at, String complaint
                 .limit(2)
                 .toList();
         box.write(frame, last - lines.size(), lines, isWrong ? Style.BAD : Style.FAINT);
-        KEYS.hints(frame, box, "Enter", "Esc", "Tab", "F1 help");
+        KEYS.hints(frame, box, "Enter", "Esc", "Tab", "Ctrl-U", "F1 help");
     }
 }
