@@ -124,7 +124,7 @@ public enum Church {
             case "large" -> usual.times(1.25);
             default ->
                 throw new NotationException(
-                        "Enter small, usual, large, or length x width x height, such as 22 x 9 x 8 or 72 x 30 x 26 ft.");
+                        "Enter small, usual, large, or length x width x height, as 22 x 9 x 8 or 72 x 30 x 26 ft.");
         };
     }
 

@@ -75,7 +75,7 @@ final class ServiceSearch {
     }
 
     /**
-     * The chain of the verses that are played in any case, and into it those that may be left out: so it holds with them
+     * The chain of the verses played in any case, and into it those that may be left out: so it holds with them
      * and without.
      */
     private ServiceProposal chained(int unsearched) {

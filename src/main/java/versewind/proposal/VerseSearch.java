@@ -15,7 +15,7 @@ final class VerseSearch {
     /** How many points worse than the best a proposal may be. */
     static final double WITHIN = 10;
 
-    /** How many points worse than the best a candidate of a chain may be: about as many as a change that comes too late. */
+    /** Points by which a candidate of a chain may be worse than the best: about those of a change too late. */
     static final double WITHIN_IN_CHAIN = ChangeTime.TOO_LATE;
 
     /** Candidates that a chain is given, and how many of them of one sound. */

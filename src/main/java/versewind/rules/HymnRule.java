@@ -81,7 +81,7 @@ public enum HymnRule implements PlanRule {
     },
 
     /**
-     * A hymn that is sung strongly, or on a festal day, grows toward its end, as far as the organ has it. Hymns that end
+     * A hymn that is sung strongly, or on a festal day, grows to its end as far as the organ has it. Hymns that end
      * gently are meant to.
      */
     NO_GROWTH("no growth", 3) {

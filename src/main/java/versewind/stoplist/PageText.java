@@ -31,8 +31,9 @@ final class PageText {
     private static final Pattern WIKI_SIGNS =
             Pattern.compile("(?<!(?<!\\p{L})[a-h](?:is)?)'''+|(?<!\\p{L}[a-h])''(?=\\p{Lu})");
     private static final Pattern WIKI_HEAD = Pattern.compile("^={2,6} ?([^=]{1,200}?) ?={2,6}$");
-    private static final Pattern ATTRIBUTES = Pattern.compile(
-            "(?:(?:colspan|rowspan|align|valign|style|width|class|scope|bgcolor)=(?:\"[^\"|]*\"|[^\\s|]+)\\s*)+\\|(?!\\|)");
+    private static final Pattern ATTRIBUTES =
+            Pattern.compile("(?:(?:colspan|rowspan|align|valign|style|width|class|scope|bgcolor)="
+                    + "(?:\"[^\"|]*\"|[^\\s|]+)\\s*)+\\|(?!\\|)");
 
     private final String text;
     private final List<Numbered> lines = new ArrayList<>();

@@ -37,9 +37,9 @@ final class Typography {
     private static final Pattern ARROWS = Pattern.compile("[\u2190-\u21ff\u27f5-\u27ff]|[-=]>");
     private static final Pattern SLASHES = Pattern.compile("[\u2044\u2215\uff0f]");
     /** A name and figures, or a pitch and what follows, without a blank between. */
-    private static final Pattern GLUED = Pattern.compile(
-            "(?<=\\p{L}{3})(?=\\d)(?!\\d\\p{L})"
-                    + "|(?<=\\p{Ll}{3})(?=[IVX]{1,4}(?!\\p{L}))|(?<=[a-z][IVX]{1,4})(?=\\d{2,3}$)|(?<=\\d['\"])(?=[\\p{L}\\d])");
+    private static final Pattern GLUED = Pattern.compile("(?<=\\p{L}{3})(?=\\d)(?!\\d\\p{L})"
+            + "|(?<=\\p{Ll}{3})(?=[IVX]{1,4}(?!\\p{L}))|(?<=[a-z][IVX]{1,4})(?=\\d{2,3}$)"
+            + "|(?<=\\d['\"])(?=[\\p{L}\\d])");
 
     private static final Pattern LEADERS = Pattern.compile(
             "\\.\\s?\\.\\s?\\.[. ]*|\\.\\.+|\u2026+|_{2,}|\u00b7\\s?\u00b7\\s?\u00b7[\u00b7 ]*|(?<=\\s)-\\s?-\\s?-[-"

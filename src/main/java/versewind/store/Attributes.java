@@ -63,7 +63,7 @@ final class Attributes {
         void take() throws IOException;
     }
 
-    /** Only a member of a group may give a file to it, and only root to another owner; the file is the writer's then. */
+    /** Only a member of a group may give it a file, and only root to another owner; else the file is the writer's. */
     private static void ifAllowed(Step step) {
         try {
             step.take();

@@ -45,8 +45,8 @@ final class Csv {
     private Csv() {}
 
     /**
-     * Writes a row with its line end. Characters that are not seen become question marks: they could disturb a terminal, or
-     * hide what a row says.
+     * Writes a row with its line end. Characters that are not seen become question marks: they could disturb a
+     * terminal or hide what a row says.
      */
     static String row(List<String> cells) {
         return cells.stream().map(Csv::cell).collect(Collectors.joining(",", "", LINE_END));

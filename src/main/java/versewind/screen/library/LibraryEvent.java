@@ -285,7 +285,7 @@ public interface LibraryEvent extends Event {
     }
 
     /**
-     * A hymn is brought over: it comes after the current one, or its verses in place of the current ones; and what of it
+     * A hymn is brought over: it comes after the current one, or its verses replace the current ones; and what of it
      * is drawn otherwise on this organ is told.
      *
      * @param hymn as it was planned

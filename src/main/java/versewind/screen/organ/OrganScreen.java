@@ -63,7 +63,7 @@ public record OrganScreen(
             .key("n", "the next problem", OrganScreen::nextProblem)
             .key("T", "describe the stop", OrganScreen::describe)
             .key("Enter, e", "edit the line", OrganScreen::edit)
-            .key("G", "the room by the kind of church, its size and how it sounds", OrganScreen::chooseRoom)
+            .key("G", "the room by the kind of church, its size and how it sounds", OrganScreen::byChoice)
             .key(
                     "i",
                     "add one like this",
@@ -136,18 +136,12 @@ public record OrganScreen(
                 .orElseGet(() -> next.open(screen));
     }
 
+    /** Asks for the room, saves the organ, and then asks what is usually drawn on it. */
     static State made(State state, OrganEvent.OrganOpened opened) {
         State next = opened(state, opened).with(Notice.says(opened.sentence()));
-        return next.find(OrganScreen.class)
-                .map(screen -> screen.chooseRoom(next, OrganScreen::askUsual))
-                .orElse(next);
-    }
-
-    /** Saves the organ, and then asks what is usually drawn on it. */
-    private static State askUsual(State state) {
-        return state.find(OrganScreen.class)
-                .map(screen -> state.wants(screen.saving(List.of(Effects::openUsual))))
-                .orElse(state);
+        return of(opened.id(), opened.organ()).chooseRoom(next, kept -> kept.find(OrganScreen.class)
+                .map(screen -> kept.wants(screen.saving(List.of(Effects::openUsual))))
+                .orElse(kept));
     }
 
     private static Question aboutDraft() {
@@ -295,13 +289,12 @@ public record OrganScreen(
 
     /** A room is chosen; other lines, and a room for who wants it, are typed. */
     private State edit(State state) {
-        return line().part() == RowKind.ROOM ? chooseRoom(state) : edit(state, draft.now(), at());
+        return line().part() == RowKind.ROOM ? byChoice(state) : edit(state, draft.now(), at());
     }
 
-    private State chooseRoom(State state) {
-        return chooseRoom(
-                state,
-                kept -> kept.says("The room is an estimate now; Enter on a line below changes a figure, u to undo."));
+    private State byChoice(State state) {
+        String estimate = "The room is an estimate now; Enter on a line below changes a figure, u to undo.";
+        return chooseRoom(state, kept -> kept.says(estimate));
     }
 
     private State chooseRoom(State state, UnaryOperator<State> then) {

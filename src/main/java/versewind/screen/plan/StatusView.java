@@ -165,7 +165,7 @@ final class StatusView {
                         Style.TEXT);
     }
 
-    /** The levels behind the verdict on a verse, in figures: "Organ 86±4 dB(A), 71±15 sone, 101±3 phon; singing 84±3 dB(A)". */
+    /** The levels behind the verdict: "Organ 86±4 dB(A), 71±15 sone, 101±3 phon; singing 84±3 dB(A)". */
     static State figures(State state, PlanEdit work, Verse verse) {
         Estimate estimate = work.estimate(verse);
         List<String> figures = new ArrayList<>();
