@@ -23,7 +23,8 @@ final class ReadStopsCommand {
         return Command.of(
                         Subcommand.READ_STOPS,
                         "Reads a published stop list in English, German, French, Dutch, Italian, Spanish, Portuguese,"
-                                + " Catalan, Polish, Czech or a Scandinavian language, and makes an instrument of it.",
+                                + " Catalan, Polish, Czech or a Scandinavian language, and makes an instrument from"
+                                + " it.",
                         ReadStopsCommand::run)
                 .operand("FILE", "A text file with the stop list, or - for the standard input.")
                 .option(
