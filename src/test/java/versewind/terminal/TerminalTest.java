@@ -187,6 +187,8 @@ class TerminalTest {
             pane.await("status=" + each.getValue());
             assertLeftAsFound();
             pane.command("clear");
+            // what is typed before the screen is cleared would be cleared with it
+            pane.await(screen -> !screen.contains("over"));
         }
     }
 
