@@ -9,7 +9,9 @@ import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.IOException;
 import versewind.screen.toolkit.Frame;
 
-/** What a window shows, without a window: its painter on Lanterna's virtual terminal, against which the emitter is held. */
+/**
+ * What a window shows, without a window: its painter on Lanterna's virtual terminal, against which the emitter is held.
+ */
 final class WindowScreen {
 
     private final DefaultVirtualTerminal terminal;
