@@ -40,9 +40,9 @@ public final class ServiceFields {
             HEAD.add("people", VerseFields.PEOPLE_COUNT, "how many people are expected");
 
     public static final Field<Plan, Integer> IN_TEN = HEAD.add(
-                    "in ten", VerseFields.IN_TEN_COUNT, "how many in ten of them sing")
+                    "in ten", VerseFields.IN_TEN_COUNT, "how many of every ten people present sing, 1 to 10")
             .orElse(Share.USUAL_IN_TEN)
-            .label("In ten");
+            .label("Singing");
 
     public static final Field<Plan, Double> SECONDS_A_MOVE = HEAD.add(
                     "seconds a move",

@@ -66,9 +66,9 @@ public final class VerseFields {
             .laid(Layout.BESIDE);
 
     public static final Field<Verse, Optional<Integer>> IN_TEN = TABLE.ifAny(
-                    "in ten", IN_TEN_COUNT, "how many in ten of those present sing, if not as in the service")
+                    "in ten", IN_TEN_COUNT, "how many of every ten people present sing, if not as in the service")
             .column("singing in ten")
-            .label("In ten")
+            .label("Singing")
             .laid(Layout.BESIDE);
 
     private static final PlayedFields<Verse> PLAYED = new PlayedFields<>(TABLE);

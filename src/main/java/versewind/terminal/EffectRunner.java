@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.concurrent.Callable;
 import versewind.calibration.Experience;
 import versewind.calibration.MeterReading;
 import versewind.organ.FormerNames;
@@ -65,16 +64,16 @@ final class EffectRunner implements Effects {
     }
 
     /** What comes of something that reads files, or which of them cannot be read. */
-    private static List<Event> reading(Callable<List<Event>> read) {
+    private static List<Event> reading(Read read) {
         try {
-            return read.call();
+            return read.events();
         } catch (BadFile bad) {
             return List.of(new Event.Failed(bad.getMessage()));
-        } catch (RuntimeException mistake) {
-            throw mistake;
-        } catch (Exception impossible) {
-            throw new IllegalStateException(impossible);
         }
+    }
+
+    private interface Read {
+        List<Event> events() throws BadFile;
     }
 
     /** A plan that has been read becomes the one that is worked on, and can be painted. */
@@ -213,7 +212,8 @@ final class EffectRunner implements Effects {
 
     @Override
     public List<Event> beginPlan(String instrument) {
-        return reading(() -> List.of(new LibraryEvent.PlanBegun(instrument, library.player())));
+        return reading(() -> List.of(new LibraryEvent.PlanBegun(
+                instrument, library.openInstrument(instrument).name(), library.player())));
     }
 
     @Override

@@ -202,7 +202,7 @@ class FileCommandsTest {
                 List.of(new LibraryEvent.Listed("village", "All Hallows", "Corvening"))));
         desk.press("<Enter>");
         assertThat(desk.effects()).containsExactly(Wanted.of("beginPlan", "village"));
-        desk.answer(new LibraryEvent.PlanBegun("village", Player.WITH_PEDALS));
+        desk.answer(new LibraryEvent.PlanBegun("village", "Village", Player.WITH_PEDALS));
         desk.press("'Evensong'", "<Tab>", "<Tab>", "<Tab>", "^U", "'60'", "<Enter>");
         assertThat(desk.effects())
                 .containsExactly(Wanted.of(
@@ -223,7 +223,7 @@ class FileCommandsTest {
     @Test
     void a_new_plan_too_asks_what_becomes_of_unsaved_work() {
         desk.press(" ").effects();
-        desk.answer(new LibraryEvent.PlanBegun("village", Player.WITH_PEDALS));
+        desk.answer(new LibraryEvent.PlanBegun("village", "Village", Player.WITH_PEDALS));
         desk.press("'Evensong'", "<Enter>");
         assertThat(desk.effects()).isEmpty();
         assertThat(question()).isEqualTo("This plan has unsaved changes.");

@@ -74,7 +74,7 @@ class FormsTest {
 
     @Test
     void a_player_is_begun_with_and_is_kept() {
-        desk.answer(new LibraryEvent.PlanBegun("village", Player.MANUALS_ONLY));
+        desk.answer(new LibraryEvent.PlanBegun("village", "Village", Player.MANUALS_ONLY));
         assertThat(desk.form().text(5)).isEqualTo("manuals only");
         desk.press("<Esc>");
         assertThat(fill("S", 5, "man").plan().heading().player()).isEqualTo(Player.MANUALS_ONLY);
@@ -245,7 +245,7 @@ class FormsTest {
 
     @Test
     void a_new_plan_is_for_the_next_sunday() {
-        desk.answer(new LibraryEvent.PlanBegun("o", Player.WITH_PEDALS));
+        desk.answer(new LibraryEvent.PlanBegun("o", "O", Player.WITH_PEDALS));
         assertThat(desk.form().text(1)).isEqualTo("2026-10-04");
     }
 
@@ -253,13 +253,13 @@ class FormsTest {
     @CsvSource({"2026-10-03, 2026-10-04", "2026-10-04, 2026-10-11", "2026-10-05, 2026-10-11", "2026-12-28, 2027-01-03"})
     void the_next_sunday_is_never_today(LocalDate today, String sunday) {
         State state = Update.empty(80, 24, Marks.UNICODE, today);
-        FormBox form = ServiceForm.ofNewPlan(state, "organ", Player.WITH_PEDALS);
+        FormBox form = ServiceForm.ofNewPlan(state, "organ", "Organ", Player.WITH_PEDALS);
         assertThat(form.text(1)).isEqualTo(sunday);
     }
 
     @Test
     void a_new_plan_needs_a_title() {
-        desk.answer(new LibraryEvent.PlanBegun("o", Player.WITH_PEDALS));
+        desk.answer(new LibraryEvent.PlanBegun("o", "O", Player.WITH_PEDALS));
         assertThat(desk.press("<Enter>").form().complaint()).isEqualTo("A service needs a title.");
     }
 

@@ -251,7 +251,7 @@ class ScreenGoldenTest {
                         "Enter  choose another plan"),
                 new Case(
                         "new-plan-60x18",
-                        organs().answer(new LibraryEvent.PlanBegun("st-tethwin", Player.MANUALS_ONLY))
+                        organs().answer(new LibraryEvent.PlanBegun("st-tethwin", "St Tethwin", Player.MANUALS_ONLY))
                                 .press("<Enter>"),
                         "Player    manuals only",
                         "A service needs a title."),

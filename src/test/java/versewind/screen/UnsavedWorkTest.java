@@ -149,7 +149,7 @@ class UnsavedWorkTest {
     @Test
     void who_stays_after_control_c_finds_the_form_as_it_was() {
         clerk.press("e", "'abc'", "^C", "<Esc>");
-        assertThat(desk.form().text(0)).isEqualTo("Introabc");
+        assertThat(desk.form().text(0)).isEqualTo("abc");
     }
 
     @Test

@@ -90,10 +90,11 @@ class EffectRunnerTest {
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
             EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, () -> {});
             assertThat(outside.beginPlan("st-tethwin"))
-                    .containsExactly(new LibraryEvent.PlanBegun("st-tethwin", Player.WITH_PEDALS));
+                    .containsExactly(new LibraryEvent.PlanBegun("st-tethwin", "St Tethwin", Player.WITH_PEDALS));
             outside.createPlan(heading.withPlayer(Player.MANUALS_ONLY), "st-tethwin");
             assertThat(outside.beginPlan("little-corvening"))
-                    .containsExactly(new LibraryEvent.PlanBegun("little-corvening", Player.MANUALS_ONLY));
+                    .containsExactly(
+                            new LibraryEvent.PlanBegun("little-corvening", "All Hallows", Player.MANUALS_ONLY));
         }
     }
 

@@ -167,12 +167,13 @@ public interface LibraryEvent extends Event {
      * A plan was begun: its form is shown, in place of the list from which its organ was chosen.
      *
      * @param instrument id of its instrument
+     * @param name what the instrument is called
      * @param player who plays new plans
      */
-    record PlanBegun(String instrument, Player player) implements LibraryEvent {
+    record PlanBegun(String instrument, String name, Player player) implements LibraryEvent {
         @Override
         public State on(State state) {
-            FormBox form = ServiceForm.ofNewPlan(state, instrument, player);
+            FormBox form = ServiceForm.ofNewPlan(state, instrument, name, player);
             return state.top() instanceof Chooser ? state.show(form) : state.open(form);
         }
     }

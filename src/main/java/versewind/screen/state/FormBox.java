@@ -92,7 +92,7 @@ public record FormBox(String title, List<Field> fields, int at, String complaint
 
         /** A field that holds a value at first. */
         public static Field of(String name, String value, String hint) {
-            return new Field(name, TextLine.of(value), typed -> hint, value);
+            return new Field(name, TextLine.marked(value), typed -> hint, value);
         }
     }
 
@@ -215,7 +215,8 @@ public record FormBox(String title, List<Field> fields, int at, String complaint
         int last = box.y() + box.height() - 1;
         boolean isWrong = !complaint.isEmpty();
         Field here = fields.get(at);
-        String hint = here.name() + ": " + here.hint().of(here.line().text().strip());
+        String hint = here.name() + ": " + here.hint().of(here.line().text().strip())
+                + (here.line().isMarked() ? "; typing replaces it" : "");
         if (isWrong && actions.check != Check.NONE) {
             frame.write(box.x(), last - 3, frame.fit(hint, box.width()), Style.FAINT);
         }

@@ -109,11 +109,11 @@ public final class ServiceForm {
     }
 
     /** A new plan for an instrument, for the next Sunday. */
-    public static FormBox ofNewPlan(State state, String instrument, Player player) {
+    public static FormBox ofNewPlan(State state, String instrument, String name, Player player) {
         ServiceHeading heading =
                 new ServiceHeading("", Optional.of(nextSunday(state)), USUAL_PEOPLE, "").withPlayer(player);
         RowForm<Plan> row = row(OF_NEW_PLAN, new Plan(heading, instrument, List.of()));
-        return FormBox.of("New plan for " + instrument, fields(state, row), (form, closed) -> {
+        return FormBox.of("New service at " + name, fields(state, row), (form, closed) -> {
                     ServiceHeading made = heading(state, form, row);
                     return Leaving.afterAsking(closed.open(form), effects -> effects.createPlan(made, instrument));
                 })

@@ -7,8 +7,9 @@ import java.util.regex.Pattern;
  *
  * @param text what it holds
  * @param caret where the next character goes, counted in UTF-16 units from the start
+ * @param isMarked whether all of it is marked, so that what is typed or pasted takes its place
  */
-public record TextLine(String text, int caret) {
+public record TextLine(String text, int caret, boolean isMarked) {
 
     /** The longest text that a field takes, in UTF-16 units. */
     public static final int LONGEST = 2000;
@@ -17,11 +18,20 @@ public record TextLine(String text, int caret) {
     private static final Pattern BREAK_OR_TAB = Pattern.compile("\\R|\\t");
     private static final Pattern CONTROL = Pattern.compile("\\p{Cc}");
 
-    public static final TextLine EMPTY = new TextLine("", 0);
+    public static final TextLine EMPTY = of("");
 
     /** A line that holds a text, the caret at its end. */
     public static TextLine of(String text) {
-        return new TextLine(text, text.length());
+        return at(text, text.length());
+    }
+
+    /** A line that holds what stood there before, marked: typing replaces it, the arrow keys go into it. */
+    public static TextLine marked(String text) {
+        return new TextLine(text, text.length(), !text.isEmpty());
+    }
+
+    private static TextLine at(String text, int caret) {
+        return new TextLine(text, caret, false);
     }
 
     /**
@@ -29,15 +39,18 @@ public record TextLine(String text, int caret) {
      * around it and control characters are left out.
      */
     public TextLine typed(String more) {
+        if (isMarked) {
+            return EMPTY.typed(more);
+        }
         String line = harmless(more);
         return hasRoomFor(more)
-                ? new TextLine(text.substring(0, caret) + line + text.substring(caret), caret + line.length())
+                ? at(text.substring(0, caret) + line + text.substring(caret), caret + line.length())
                 : this;
     }
 
     /** Whether a text still fits. */
     public boolean hasRoomFor(String more) {
-        return text.length() + harmless(more).length() <= LONGEST;
+        return (isMarked ? 0 : text.length()) + harmless(more).length() <= LONGEST;
     }
 
     private static String harmless(String text) {
@@ -49,16 +62,19 @@ public record TextLine(String text, int caret) {
     /** After a key that edits a line; the same for every other key. */
     public TextLine after(Key key) {
         if (key.control()) {
-            return key.character() == 'u' ? new TextLine(text.substring(caret), 0) : this;
+            return key.character() == 'u' ? at(text.substring(caret), 0) : this;
+        }
+        if (isMarked && (key.named() == Key.Named.BACKSPACE || key.named() == Key.Named.DELETE)) {
+            return EMPTY;
         }
         return switch (key.named()) {
             case CHARACTER -> typed(Character.toString(key.character()));
-            case LEFT -> new TextLine(text, before());
-            case RIGHT -> new TextLine(text, behind());
-            case HOME -> new TextLine(text, 0);
+            case LEFT -> at(text, before());
+            case RIGHT -> at(text, behind());
+            case HOME -> at(text, 0);
             case END -> of(text);
-            case BACKSPACE -> new TextLine(text.substring(0, before()) + text.substring(caret), before());
-            case DELETE -> new TextLine(text.substring(0, caret) + text.substring(behind()), caret);
+            case BACKSPACE -> at(text.substring(0, before()) + text.substring(caret), before());
+            case DELETE -> at(text.substring(0, caret) + text.substring(behind()), caret);
             case UP, DOWN, PAGE_UP, PAGE_DOWN, ENTER, ESCAPE, TAB, BACK_TAB, INSERT -> this;
             case F1, F2, F3, F4, F5, F6, F7, F8, F9, F10, F11, F12 -> this;
         };
@@ -75,7 +91,7 @@ public record TextLine(String text, int caret) {
         while (start < text.length() && Text.columns(text.substring(0, start)) < skip) {
             start = text.offsetByCodePoints(start, 1);
         }
-        frame.write(x, y, text.substring(start), Style.FIELD, x + width);
+        frame.write(x, y, text.substring(start), here && isMarked ? Style.STRONG : Style.FIELD, x + width);
         if (here) {
             frame.caret(x + before - Text.columns(text.substring(0, start)), y);
         }

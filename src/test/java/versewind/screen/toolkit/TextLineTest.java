@@ -19,7 +19,7 @@ class TextLineTest {
 
     /** A line with its caret where a bar stands. */
     private static TextLine line(String marked) {
-        return new TextLine(marked.replace("|", ""), marked.indexOf('|'));
+        return new TextLine(marked.replace("|", ""), marked.indexOf('|'), false);
     }
 
     private static String marked(TextLine line) {
@@ -116,5 +116,19 @@ class TextLineTest {
     @Test
     void a_text_longer_than_can_be_is_not_taken_in_part() {
         assertThat(TextLine.of("a").typed("x".repeat(TextLine.LONGEST))).isEqualTo(TextLine.of("a"));
+    }
+
+    @Test
+    void what_is_typed_takes_the_place_of_what_is_marked() {
+        assertThat(TextLine.marked("29 Nov").typed("6")).isEqualTo(TextLine.of("6"));
+        assertThat(TextLine.marked("29 Nov").after(Key.of(Key.Named.BACKSPACE))).isEqualTo(TextLine.EMPTY);
+        assertThat(TextLine.marked("x".repeat(TextLine.LONGEST)).hasRoomFor("y"))
+                .isTrue();
+    }
+
+    @Test
+    void an_arrow_key_goes_into_what_is_marked() {
+        assertThat(TextLine.marked("29 Nov").after(Key.of(Key.Named.END)).typed("!"))
+                .isEqualTo(TextLine.of("29 Nov!"));
     }
 }
