@@ -299,7 +299,7 @@ class ScreenGoldenTest {
                 new Case(
                         "desk-first-60x18",
                         Desk.with("harvest-festival", 60, 18).press("K").climb(),
-                        "Set this before the service.  piston G3",
+                        "Set this before the service. piston G3",
                         "480 present  1 of 26"),
                 new Case(
                         "desk-cathedral-80x24",
@@ -315,7 +315,7 @@ class ScreenGoldenTest {
                         "desk-tiny-40x10",
                         Desk.with("wedding", 40, 10).alone().climb().press(" ", "+"),
                         "180 present  2 of 20",
-                        "Now   piston G4"),
+                        "Now  piston G4"),
                 new Case(
                         "desk-too-small-39x10",
                         Desk.with("wedding", 39, 10).alone(),

@@ -155,7 +155,7 @@ final class DeskWords {
     }
 
     private String pistonWords(VersePlace place) {
-        return " piston " + verse(place).piston() + " ";
+        return "piston " + verse(place).piston();
     }
 
     private Registration drawn(VersePlace place) {
