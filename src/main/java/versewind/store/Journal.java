@@ -26,14 +26,13 @@ public final class Journal {
     /** As the last line has it. */
     private String text = "";
 
-    private int past;
-    private int future;
-    private Undo<Plan> last;
+    /** What a reader finds in the file: a line may say "undo" only if that leads here to where it leads there. */
+    private Undo<Plan> written;
 
     private Journal(JournalFiles files, OpenPlan open) {
         this.files = files;
         this.open = open;
-        this.last = Undo.of(open.plan());
+        this.written = Undo.of(open.plan());
     }
 
     /** Begins the journal of a plan; where no file can be made, the first step tries again. */
@@ -72,14 +71,13 @@ public final class Journal {
         try {
             if (file.isEmpty()) {
                 begin(files.make(open.path()));
-            } else if (length > beginning + LONG) {
+            } else if (length > beginning + LONG || !files.hasLength(file.get(), length)) {
                 goOnIn(files.make(open.path()));
             }
             write(now);
         } catch (IOException notHere) {
             goOnElsewhere(now, notHere);
         }
-        last = now;
     }
 
     private void goOnElsewhere(Undo<Plan> now, IOException notHere) throws IOException {
@@ -127,12 +125,11 @@ public final class Journal {
 
     /** The file as it was, and the plan that the next step is made from. */
     private void writeStart() throws IOException {
-        String from = PlanJson.text(last.now(), open.instrument());
+        String from = PlanJson.text(written.now(), open.instrument());
         append(JournalText.start(open.fingerprint().text(), from));
         beginning = length;
         text = from;
-        past = 0;
-        future = 0;
+        written = Undo.of(written.now());
     }
 
     private void write(Undo<Plan> now) throws IOException {
@@ -140,30 +137,22 @@ public final class Journal {
             writeStart();
         }
         String next = PlanJson.text(now.now(), open.instrument());
-        if (past > 0 && isUndone(last, now)) {
+        if (isStep(written.now(), now.after(), written.before(), now.now())) {
             append(JournalText.undo());
-            past--;
-            future++;
-        } else if (future > 0 && isRedone(last, now)) {
+            written = written.undo();
+        } else if (isStep(written.now(), now.before(), written.after(), now.now())) {
             append(JournalText.redo());
-            past++;
-            future--;
+            written = written.redo();
         } else if (!next.equals(text)) {
             append(JournalText.edit(text, next));
-            past++;
-            future = 0;
+            written = written.to(now.now());
         }
         text = next;
     }
 
-    private static boolean isUndone(Undo<Plan> before, Undo<Plan> now) {
-        return now.future().size() == before.future().size() + 1
-                && before.before().equals(Optional.of(now.now()));
-    }
-
-    private static boolean isRedone(Undo<Plan> before, Undo<Plan> now) {
-        return now.future().size() == before.future().size() - 1
-                && before.after().equals(Optional.of(now.now()));
+    /** True if a step back or forth leads from one plan to the other, here and in the file. */
+    private static boolean isStep(Plan from, Optional<Plan> wayBack, Optional<Plan> there, Plan to) {
+        return wayBack.equals(Optional.of(from)) && there.equals(Optional.of(to));
     }
 
     /** What is half written is cut off again, so that the next line can be read. */
@@ -190,13 +179,24 @@ public final class Journal {
         }
         cutTo(JournalText.HEAD);
         append(Arrays.copyOfRange(journal, JournalText.HEAD, replayed.length()));
-        force();
         open = restored;
         beginning = length;
         text = replayed.steps().now();
-        past = replayed.steps().past().size();
-        future = replayed.steps().future().size();
-        last = now;
+        Undo<String> texts = now.map(plan -> PlanJson.text(plan, open.instrument()));
+        if (texts.now().equals(text)
+                && begins(texts.past(), replayed.steps().past())
+                && begins(texts.future(), replayed.steps().future())) {
+            written = now;
+        } else {
+            append(JournalText.edit(text, texts.now()));
+            text = texts.now();
+            written = Undo.of(now.now());
+        }
+        force();
+    }
+
+    private static boolean begins(List<String> first, List<String> all) {
+        return first.equals(all.subList(0, Math.min(first.size(), all.size())));
     }
 
     private void cutTo(long whole) throws IOException {
@@ -207,7 +207,7 @@ public final class Journal {
     /** The plan is saved, or is again as it was saved: there is nothing to keep. */
     public synchronized void clear(OpenPlan saved) throws IOException {
         open = saved;
-        last = Undo.of(saved.plan());
+        written = Undo.of(saved.plan());
         if (file.isPresent() && length > JournalText.HEAD) {
             cutTo(JournalText.HEAD);
         }

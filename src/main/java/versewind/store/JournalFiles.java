@@ -110,6 +110,11 @@ final class JournalFiles {
         return JsonFolder.stem(plan) + "~" + Long.toHexString(sum.getValue());
     }
 
+    /** False if a journal was taken away, or something else put in its place. */
+    boolean hasLength(Made made, long length) {
+        return disk.sizeOfOwn(made.path()) == length;
+    }
+
     /** Lets go of a journal and takes it away. */
     void remove(Made made) {
         delete(made.path());

@@ -3,9 +3,11 @@ package versewind.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -94,6 +96,71 @@ class JournalTest {
         Undo<Plan> kept = ((Autosave.Kept) again.draft().orElseThrow()).history();
         assertThat(kept.past()).isEqualTo(history.past());
         assertThat(kept.future()).isEqualTo(history.future());
+    }
+
+    /** What is undone behind a save was not undone before it: the file begins anew there. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
+    void every_step_comes_back_also_behind_saves(int seed) throws BadFile, IOException {
+        Random random = new Random(seed);
+        PowerCutDisk disk = PowerCutDisk.working(FILES);
+        Library first = new Library(FOLDER, disk);
+        OpenPlan open = first.openPlan("lent");
+        Journal journal = first.journal(open);
+        Undo<Plan> history = Undo.of(open.plan());
+        for (int i = 0; i < 60; i++) {
+            if (random.nextInt(5) == 0) {
+                OpenPlan wanted = open.with(history.now());
+                open = wanted.after((SaveOutcome.Saved) first.savePlan(wanted, WhenChanged.REFUSE));
+                journal.clear(open);
+                history = history.savedAs(history.now());
+            } else {
+                history = random.nextInt(3) > 0 ? history.undo() : step(history, random);
+                journal.record(history);
+            }
+            Library after = new Library(FOLDER, PowerCutDisk.working(disk.seen()));
+            assertThat(now(after)).as("step %d", i).isEqualTo(history.now());
+        }
+    }
+
+    @Test
+    void steps_go_on_in_another_file_when_somebody_takes_the_journal_away() throws BadFile, IOException {
+        OpenPlan open = library.openPlan("lent");
+        Journal journal = library.journal(open);
+        Undo<Plan> history = Undo.of(open.plan()).to(open.plan().withPeople(12));
+        journal.record(history);
+        Files.delete(journal.path().orElseThrow());
+
+        journal.record(history.to(open.plan().withPeople(13)));
+        journal.close();
+
+        Undo<Plan> kept = ((Autosave.Kept) library.openPlan("lent").draft().orElseThrow()).history();
+        assertThat(kept.now().heading().people()).isEqualTo(13);
+        assertThat(kept.undo().now()).isEqualTo(history.now());
+    }
+
+    @Test
+    void work_that_another_version_wrote_in_another_way_goes_on_rightly() throws BadFile, IOException {
+        String other = SmallOrgan.PLAN.replace(": ", ":  ");
+        String fewer = other.replace("70", "20");
+        byte[] start = JournalText.start(SmallOrgan.PLAN, other);
+        byte[] edit = JournalText.edit(other, fewer);
+        ByteArrayOutputStream lines = new ByteArrayOutputStream();
+        lines.writeBytes(JournalText.head(new Presence("anna", "", 1, Instant.EPOCH)));
+        lines.writeBytes(start);
+        lines.writeBytes(edit);
+        Files.write(folder.resolve("plans/.lent.4711-00000000.journal"), lines.toByteArray());
+        OpenPlan open = library.openPlan("lent");
+        Journal journal = library.journal(open);
+        Undo<Plan> history = ((Autosave.Kept) open.draft().orElseThrow()).history();
+        library.restore(open, (Autosave.Kept) open.draft().orElseThrow(), journal);
+
+        journal.record(history.undo());
+        journal.record(history.undo().to(open.plan().withPeople(21)));
+        journal.close();
+
+        assertThat(history.now().heading().people()).isEqualTo(20);
+        assertThat(now(library)).isEqualTo(open.plan().withPeople(21));
     }
 
     @Test
