@@ -58,7 +58,7 @@ public record HeardRegistration(
                 feedback.present(),
                 verse.mode() == Mode.SMALL_CHOIR ? verse.people() : OptionalInt.empty(),
                 verse.hands(),
-                verse.registration(),
+                feedback.played().orElse(verse.registration()),
                 feedback.heard());
     }
 

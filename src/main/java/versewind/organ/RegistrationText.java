@@ -28,14 +28,12 @@ public final class RegistrationText {
     private static final String DRAWN = " drawn";
     private static final int FEWEST_FOR_ALL = 4;
     private static final List<BoxPosition> POSITIONS = List.of(BoxPosition.values());
-    private static final Pattern BOX = Pattern.compile(
-            "(.*?\\S)(?:\\s*[=:]\\s*|\\s+)("
-                    + POSITIONS.stream()
-                            .map(position -> position.word().replace(" ", "[ -]"))
-                            .collect(Collectors.joining("|"))
-                    + ")",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern ALL = Pattern.compile("all(?:\\s+but\\s+(.+))?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BOX = Pattern.compile("(?is)(.*?\\S)(?:\\s*[=:]\\s*|\\s+)("
+            + POSITIONS.stream()
+                    .map(position -> position.word().replace(" ", "[ -]"))
+                    .collect(Collectors.joining("|"))
+            + ")");
+    private static final Pattern ALL = Pattern.compile("(?is)all(?:\\s+but\\s+(.+))?");
     private static final String EXAMPLE =
             "Write a division, a colon and its stops, like \"Great: Open Diapason 8, Principal 4\".";
 

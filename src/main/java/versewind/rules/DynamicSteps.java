@@ -35,7 +35,11 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
     /** The least change of a step, in dB. */
     public static final double LEAST_STEP_DB = 0.5;
 
-    private static final int MOST_STEPS = 2;
+    /** As many steps each way as are printed. */
+    public static final int PRINTED = 2;
+
+    /** At the desk, where a step is taken from the step before: from a flute to full organ. */
+    public static final int AT_DESK = 12;
 
     public DynamicSteps {
         stronger = List.copyOf(stronger);
@@ -49,15 +53,16 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
      * @param verse a verse that can be played on it
      * @param people number of people at the service
      * @param tempo beats a minute, if known
+     * @param most how many steps each way at most
      */
-    public static DynamicSteps of(OrganSound sound, Verse verse, int people, OptionalInt tempo) {
+    public static DynamicSteps of(OrganSound sound, Verse verse, int people, OptionalInt tempo, int most) {
         if (!verse.isPlayed()) {
             return new DynamicSteps(List.of(), List.of());
         }
         OrganFacts organ = OrganFacts.of(sound);
         return new DynamicSteps(
-                new Walk(sound, organ, verse, people, tempo, true).steps(MOST_STEPS),
-                new Walk(sound, organ, verse, people, tempo, false).steps(MOST_STEPS));
+                new Walk(sound, organ, verse, people, tempo, true).steps(most),
+                new Walk(sound, organ, verse, people, tempo, false).steps(most));
     }
 
     /**

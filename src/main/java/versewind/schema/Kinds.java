@@ -291,6 +291,11 @@ public final class Kinds {
         }
 
         @Override
+        String typed(Optional<V> value, OrganNames names) {
+            return value.isPresent() ? kind.typed(value.get(), names) : "";
+        }
+
+        @Override
         Object shaped(String typed) {
             return kind.shaped(typed);
         }
@@ -312,7 +317,7 @@ public final class Kinds {
     }
 
     /** A value of a table, as an object. */
-    static final class Nested<V> extends Kind<V> {
+    static class Nested<V> extends Kind<V> {
         private final Supplier<Table<V>> table;
 
         /** A kind; the table is asked for when it is needed first. */

@@ -32,30 +32,21 @@ public final class PlayedFields<T> {
     /** The positions of the boxes of all divisions. */
     static final Kind<List<BoxPosition>> POSITIONS = new Boxes();
 
+    /** A registration: an object in a file, and one line in the notation of registrations where it is typed. */
+    static final Kind<Registration> WHOLE = new Whole();
+
     private final Hands<T> hands;
-    private final Field<T, IndexSet> drawn;
-    private final Field<T, IndexSet> couplers;
-    private final Field<T, List<BoxPosition>> boxes;
-    private final Field<T, IndexSet> tremulants;
+    private final Drawn<T> drawn;
 
     /** Adds the fields to the table of something that has hands and a registration. */
     PlayedFields(Table<T> table) {
         hands = Hands.addTo(table);
-        drawn = table.add("drawn", STOPS, "the stops drawn, by division")
-                .column("stops")
-                .laid(Layout.FIT);
-        couplers = table.add("couplers", new Couplers(), "the couplers drawn")
-                .orElse(IndexSet.EMPTY)
-                .label("Coupled");
-        boxes = table.add("boxes", POSITIONS, "position of each division's swell box, open where left out")
-                .orElse(List.of());
-        tremulants = table.add("tremulants", new Tremulants(), "the tremulants drawn")
-                .orElse(IndexSet.EMPTY);
+        drawn = Drawn.addTo(table);
     }
 
     /** The fields of the registration that a form asks for. */
     List<Field<T, ?>> asked() {
-        return List.of(drawn, couplers, boxes);
+        return List.of(drawn.stops, drawn.couplers, drawn.boxes);
     }
 
     /** The value of one of these fields. */
@@ -64,6 +55,12 @@ public final class PlayedFields<T> {
             case "hands" -> played.layout();
             case "right" -> Optional.of(played.right());
             case "left" -> Optional.of(played.left());
+            default -> of(registration, field);
+        };
+    }
+
+    private static Object of(Registration registration, String field) {
+        return switch (field) {
             case "drawn" -> registration.stops();
             case "couplers" -> registration.couplers();
             case "boxes" -> registration.boxes();
@@ -110,16 +107,68 @@ public final class PlayedFields<T> {
 
     /** The registration. */
     Registration registration(Values values) throws Refused {
-        IndexSet stops = values.get(drawn);
-        IndexSet coupled = values.get(couplers);
-        List<BoxPosition> positions = values.get(boxes);
-        return new Registration(
-                stops,
-                coupled,
-                values.get(tremulants),
-                positions.isEmpty()
-                        ? Registration.silent(values.names().organ()).boxes()
-                        : positions);
+        return drawn.registration(values);
+    }
+
+    /**
+     * The fields of a registration alone.
+     *
+     * @param stops those drawn
+     * @param couplers those drawn
+     * @param boxes their positions; none where all are open
+     * @param tremulants those drawn
+     */
+    private record Drawn<T>(
+            Field<T, IndexSet> stops,
+            Field<T, IndexSet> couplers,
+            Field<T, List<BoxPosition>> boxes,
+            Field<T, IndexSet> tremulants) {
+
+        static <T> Drawn<T> addTo(Table<T> table) {
+            return new Drawn<>(
+                    table.add("drawn", STOPS, "the stops drawn, by division")
+                            .column("stops")
+                            .laid(Layout.FIT),
+                    table.add("couplers", new Couplers(), "the couplers drawn")
+                            .orElse(IndexSet.EMPTY)
+                            .label("Coupled"),
+                    table.add("boxes", POSITIONS, "position of each division's swell box, open where left out")
+                            .orElse(List.of()),
+                    table.add("tremulants", new Tremulants(), "the tremulants drawn")
+                            .orElse(IndexSet.EMPTY));
+        }
+
+        Registration registration(Values values) throws Refused {
+            List<BoxPosition> positions = values.get(boxes);
+            return new Registration(
+                    values.get(stops),
+                    values.get(couplers),
+                    values.get(tremulants),
+                    positions.isEmpty()
+                            ? Registration.silent(values.names().organ()).boxes()
+                            : positions);
+        }
+    }
+
+    /** A registration. */
+    private static final class Whole extends Kinds.Nested<Registration> {
+        private static final Table<Registration> TABLE =
+                Table.block("A registration.", "", values -> Whole.FIELDS.registration(values), PlayedFields::of);
+        private static final Drawn<Registration> FIELDS = Drawn.addTo(TABLE);
+
+        Whole() {
+            super(() -> TABLE);
+        }
+
+        @Override
+        Registration read(Found found, OrganNames names) throws Refused {
+            return found.isTyped() ? names.typed(found, RegistrationText::parse) : super.read(found, names);
+        }
+
+        @Override
+        String typed(Registration drawn, OrganNames names) {
+            return names.text().format(drawn);
+        }
     }
 
     /** The division of a manual. */

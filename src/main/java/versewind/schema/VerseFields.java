@@ -12,6 +12,7 @@ import versewind.organ.IndexSet;
 import versewind.organ.NameList;
 import versewind.organ.Nearest;
 import versewind.organ.Quoted;
+import versewind.organ.Registration;
 import versewind.organ.StopName;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
@@ -110,6 +111,9 @@ public final class VerseFields {
                     "present", PEOPLE_COUNT, "number of people that were present then")
             .laid(Layout.BESIDE);
 
+    public static final Field<Verse, Optional<Registration>> PLAYED_THEN =
+            TABLE.ifAny("played", PlayedFields.WHOLE, "what was drawn then, if not as planned");
+
     private VerseFields() {}
 
     private static Object of(Verse verse, String field) {
@@ -130,6 +134,7 @@ public final class VerseFields {
             case "silenced" -> verse.silenced();
             case "heard" -> verse.answer().map(Feedback::heard);
             case "present" -> verse.answer().map(Feedback::present);
+            case "played" -> verse.answer().flatMap(Feedback::played);
             default -> PlayedFields.of(verse.hands(), verse.registration(), field);
         };
     }
@@ -193,10 +198,12 @@ public final class VerseFields {
         if (heard.isPresent() && present.isEmpty()) {
             throw values.object().missing(PRESENT);
         }
-        if (present.isPresent() && heard.isEmpty()) {
-            throw values.found(PRESENT).bad("\"heard\" is missing", "Add it, or leave this out too.");
+        Optional<Registration> played = values.get(PLAYED_THEN);
+        if (heard.isEmpty() && (present.isPresent() || played.isPresent())) {
+            throw values.found(present.isPresent() ? PRESENT : PLAYED_THEN)
+                    .bad("\"heard\" is missing", "Add it, or leave this out too.");
         }
-        return heard.map(as -> new Feedback(as, present.orElseThrow()));
+        return heard.map(as -> new Feedback(as, present.orElseThrow(), played));
     }
 
     /** Rules by their words, each with the reason why it is ignored. */

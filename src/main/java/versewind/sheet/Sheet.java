@@ -156,7 +156,7 @@ public record Sheet(
         DynamicSteps ladder =
                 switch (steps) {
                     case LEFT_OUT -> new DynamicSteps(List.of(), List.of());
-                    case SHOWN -> DynamicSteps.of(sound, verse, people, tempo);
+                    case SHOWN -> DynamicSteps.of(sound, verse, people, tempo, DynamicSteps.PRINTED);
                 };
         return new VerseSheet(
                 verse,

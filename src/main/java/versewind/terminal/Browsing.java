@@ -223,7 +223,7 @@ final class Browsing implements AutoCloseable {
                 if (number == climbing.get()) {
                     OrganSound sound = sounds.computeIfAbsent(organ, KnownOrgan::sound);
                     tell.accept(new DeskScreen.LadderFound(
-                            of, DynamicSteps.of(sound, of.verse(), of.people(), of.tempo())));
+                            of, DynamicSteps.of(sound, of.verse(), of.people(), of.tempo(), DynamicSteps.AT_DESK)));
                 }
             });
         }

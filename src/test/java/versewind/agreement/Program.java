@@ -158,7 +158,8 @@ final class Program {
                 sound,
                 from,
                 plan.heading().people(),
-                plan.hymns().get(place.hymn()).tempo());
+                plan.hymns().get(place.hymn()).tempo(),
+                DynamicSteps.AT_DESK);
         return (isStronger ? steps.stronger() : steps.softer())
                 .stream()
                         .map(DynamicStep::registration)

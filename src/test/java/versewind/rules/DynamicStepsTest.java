@@ -54,7 +54,7 @@ class DynamicStepsTest {
     }
 
     private static DynamicSteps ladder(Registration registration) {
-        return DynamicSteps.of(sound, verse(registration), PEOPLE, OptionalInt.empty());
+        return DynamicSteps.of(sound, verse(registration), PEOPLE, OptionalInt.empty(), DynamicSteps.PRINTED);
     }
 
     private static List<String> names(IndexSet stops) {
@@ -92,7 +92,7 @@ class DynamicStepsTest {
         Verse soloed = verse(drawn("Swell: Gedackt 8", "Great: Stopped Flute 8"))
                 .withMode(Mode.MELODY_SOLOED)
                 .withHands(new HandsAndFeet(HandsAndFeet.Layout.MELODY_SOLOED, swell, organ.mainDivision()));
-        DynamicStep louder = DynamicSteps.of(sound, soloed, PEOPLE, OptionalInt.empty())
+        DynamicStep louder = DynamicSteps.of(sound, soloed, PEOPLE, OptionalInt.empty(), DynamicSteps.PRINTED)
                 .stronger()
                 .get(0);
         assertThat(names(louder.moves().stopsPutIn())).containsExactly("Swell: Gedackt 8");
@@ -118,7 +118,7 @@ class DynamicStepsTest {
         Verse onSwell = verse(
                         drawn("Swell: Open Diapason 8", "Swell: Principal 4").withBox(swell, BoxPosition.QUARTER))
                 .withHands(HandsAndFeet.on(HandsAndFeet.Layout.MANUALS_ONLY, swell));
-        DynamicSteps ladder = DynamicSteps.of(sound, onSwell, PEOPLE, OptionalInt.empty());
+        DynamicSteps ladder = DynamicSteps.of(sound, onSwell, PEOPLE, OptionalInt.empty(), DynamicSteps.PRINTED);
         assertThat(ladder.stronger().get(0).moves().boxes()).isNotEmpty();
         assertThat(ladder.stronger().get(0).moves().stopsDrawn().isEmpty()).isTrue();
     }
@@ -133,8 +133,8 @@ class DynamicStepsTest {
         for (Hymn hymn : open.plan().hymns()) {
             for (Verse verse : hymn.verses()) {
                 int people = open.plan().heading().people();
-                DynamicSteps ladder = DynamicSteps.of(of, verse, people, hymn.tempo());
-                assertThat(ladder).isEqualTo(DynamicSteps.of(of, verse, people, hymn.tempo()));
+                DynamicSteps ladder = DynamicSteps.of(of, verse, people, hymn.tempo(), DynamicSteps.AT_DESK);
+                assertThat(ladder).isEqualTo(DynamicSteps.of(of, verse, people, hymn.tempo(), DynamicSteps.AT_DESK));
                 check(ladder.stronger(), verse, of, open.plan(), 1);
                 check(ladder.softer(), verse, of, open.plan(), -1);
                 steps += ladder.stronger().size() + ladder.softer().size();

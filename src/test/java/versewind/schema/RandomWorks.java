@@ -311,7 +311,10 @@ public final class RandomWorks {
                         .map(rule -> new Silenced(rule.word(), text()))
                         .toList(),
                 chance(30)
-                        ? Optional.of(new Feedback(oneOf(List.of(HeardAs.values())), 1 + below(50_000)))
+                        ? Optional.of(new Feedback(
+                                oneOf(List.of(HeardAs.values())),
+                                1 + below(50_000),
+                                chance(50) ? Optional.empty() : Optional.of(registration(instrument))))
                         : Optional.empty());
     }
 

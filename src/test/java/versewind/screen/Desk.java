@@ -181,8 +181,8 @@ public final class Desk {
             return List.of();
         });
         takeEffects().forEach(effect -> effect.by(climbing));
-        wanted.forEach(of -> answer(
-                new DeskScreen.LadderFound(of, DynamicSteps.of(work().sound(), of.verse(), of.people(), of.tempo()))));
+        wanted.forEach(of -> answer(new DeskScreen.LadderFound(
+                of, DynamicSteps.of(work().sound(), of.verse(), of.people(), of.tempo(), DynamicSteps.AT_DESK))));
         return this;
     }
 

@@ -127,6 +127,11 @@ record DeskNotes(
         return stepped.containsKey(place) ? stepped.get(place).steps() : 0;
     }
 
+    /** What is drawn for a verse, if not what is planned. */
+    Optional<Registration> otherwise(PlanEdit work, VersePlace place) {
+        return stepped.containsKey(place) ? Optional.of(drawn(work, place)) : Optional.empty();
+    }
+
     /** What is drawn for a verse. */
     private Registration drawn(PlanEdit work, VersePlace place) {
         Verse verse = ServiceOrder.verse(work.plan(), place);

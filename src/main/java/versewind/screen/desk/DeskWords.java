@@ -93,10 +93,14 @@ final class DeskWords {
     }
 
     private Flow stepped() {
-        int steps = notes.steps(here);
+        String words = stepped(notes.steps(here));
+        return words.isEmpty() ? new Flow() : new Flow().add(words, Style.NEAR);
+    }
+
+    /** How many steps stronger or softer than planned: "2 steps softer"; empty for none. */
+    static String stepped(int steps) {
         int size = Math.abs(steps);
-        String words = " " + size + (size == 1 ? " step " : " steps ") + (steps > 0 ? "stronger" : "softer") + " ";
-        return steps == 0 ? new Flow() : new Flow().add(words, Style.NEAR);
+        return steps == 0 ? "" : size + (size == 1 ? " step " : " steps ") + (steps > 0 ? "stronger" : "softer");
     }
 
     private Flow verdict(Flow flow, Balance balance) {
@@ -284,7 +288,7 @@ final class DeskWords {
         return db == 0 ? "same level" : Math.abs(db) + " dB " + (db > 0 ? "stronger" : "softer");
     }
 
-    /** What makes the verse stronger, or softer, as far as the ladder goes. */
+    /** What makes the verse stronger, or softer: the next two steps of the ladder. */
     Flow steps(int way) {
         Flow flow = new Flow();
         Optional<DynamicSteps> found = notes.ladder(work, here);
@@ -293,7 +297,8 @@ final class DeskWords {
         }
         DynamicSteps ladder = found.get();
         Verse planned = ServiceOrder.verse(work.plan(), here);
-        for (int at = notes.steps(here); DeskNotes.reaches(ladder, at + way); at += way) {
+        int first = notes.steps(here);
+        for (int at = first; at != first + 2 * way && DeskNotes.reaches(ladder, at + way); at += way) {
             if (!flow.isEmpty()) {
                 flow.ifRoom().add("then", Style.HEADING);
             }

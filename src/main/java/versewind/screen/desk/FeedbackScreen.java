@@ -49,7 +49,8 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
 
     private static KeyTable.Action<FeedbackScreen> heard(HeardAs heard) {
         return (screen, state) -> state.onWork(work -> {
-            Feedback answer = new Feedback(heard, screen.notes.people(work));
+            VersePlace place = screen.list.current().orElseThrow();
+            Feedback answer = new Feedback(heard, screen.notes.people(work), screen.notes.otherwise(work, place));
             return screen.answer(state, work, Optional.of(answer));
         });
     }
@@ -153,8 +154,9 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
         x += ANSWER + 1;
         int people = notes.people(work);
         String who = Wording.who(verse, people, work.sound().estimate(verse, people, hymn.tempo()));
-        String otherwise = notes.steps(place) == 0 ? "" : "Give feedback on what was planned. ";
-        frame.write(x, y, frame.fit(otherwise + who, frame.width() - 1 - x), Style.TEXT);
+        String stepped = DeskWords.stepped(notes.steps(place));
+        String said = stepped.isEmpty() ? who : "as played, " + stepped + " than planned; " + who;
+        frame.write(x, y, frame.fit(said, frame.width() - 1 - x), Style.TEXT);
         if (here) {
             frame.paint(1, y, frame.width() - 2, Style.CURSOR);
         }

@@ -93,8 +93,19 @@ public final class Flow {
         }
     }
 
+    /** All paragraphs as one, with semicolons between. */
     private static List<List<Piece>> joined(List<List<Piece>> paragraphs) {
-        return List.of(paragraphs.stream().flatMap(List::stream).toList());
+        List<Piece> all = new ArrayList<>();
+        for (List<Piece> paragraph : paragraphs) {
+            if (!all.isEmpty() && !paragraph.isEmpty()) {
+                Piece last = all.remove(all.size() - 1);
+                boolean isOpen = Character.isLetterOrDigit(
+                        last.text().codePointBefore(last.text().length()));
+                all.add(new Piece(last.text() + (isOpen ? ";" : ""), last.style()));
+            }
+            all.addAll(paragraph);
+        }
+        return List.of(all);
     }
 
     private static List<List<Piece>> lines(List<Piece> pieces, int columns) {

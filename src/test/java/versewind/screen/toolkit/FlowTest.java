@@ -38,8 +38,8 @@ class FlowTest {
     void else_they_follow_one_another_and_no_name_is_broken() {
         assertThat(painted(moves(), 50, 2))
                 .containsExactly("push in Great Principal 4, Twelfth 2 2/3", "draw Great Fifteenth 2, Mixture III");
-        assertThat(painted(moves(), 72, 1))
-                .containsExactly("push in Great Principal 4, Twelfth 2 2/3 draw Great Fifteenth 2, ~1 more");
+        assertThat(painted(moves(), 73, 1))
+                .containsExactly("push in Great Principal 4, Twelfth 2 2/3; draw Great Fifteenth 2, ~1 more");
     }
 
     @Test
