@@ -2,6 +2,7 @@ package versewind.cli;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import versewind.organ.Instrument;
 import versewind.organ.Pistons;
 import versewind.organ.Pressed;
@@ -12,7 +13,9 @@ import versewind.plan.VersePlace;
 import versewind.proposal.Proposal;
 import versewind.proposal.ScorePart;
 import versewind.proposal.ServiceProposal;
+import versewind.sheet.DivisionLine;
 import versewind.sheet.Wording;
+import versewind.sound.OrganSound;
 import versewind.store.OpenPlan;
 
 /** The proposals for every verse of some hymns. */
@@ -70,13 +73,23 @@ record ServiceProposalReport(OpenPlan open, List<Integer> hymns, ServiceProposal
         }
         String piston = of.get().piston().isBlank() ? "" : of.get().piston() + ": ";
         page.hanging(head, piston + of.get().proposal().why());
-        drawn(page, " ".repeat(LABEL + 2), open.instrument(), of.get().proposal());
+        drawn(page, " ".repeat(LABEL + 2), open.organ().sound(), of.get().proposal());
     }
 
     /** What is drawn, and where the hands play. */
-    static void drawn(Page page, String indent, Instrument instrument, Proposal proposal) {
+    static void drawn(Page page, String indent, OrganSound sound, Proposal proposal) {
+        Instrument instrument = sound.organ();
         for (RegistrationText.Part part : new RegistrationText(instrument).parts(proposal.registration())) {
             page.hanging(indent + page.left(part.where(), WHERE), part.text());
+        }
+        String waiting = DivisionLine.of(
+                        instrument, proposal.registration(), sound.sounding(proposal.registration(), proposal.hands()))
+                .stream()
+                .filter(DivisionLine::waits)
+                .map(DivisionLine::where)
+                .collect(Collectors.joining(", "));
+        if (!waiting.isEmpty()) {
+            page.hanging(indent + page.left("not heard", WHERE), waiting);
         }
         page.hanging(indent + page.left("hands", WHERE), Wording.hands(instrument, proposal.hands()));
     }

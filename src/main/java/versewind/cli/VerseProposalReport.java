@@ -30,7 +30,7 @@ record VerseProposalReport(OpenPlan open, RegistrationProposer.OfVerse found) im
         if (!proposal.unlike().isEmpty()) {
             page.hanging("   ", "Compared with no. " + best() + ": " + proposal.unlike() + ".");
         }
-        ServiceProposalReport.drawn(page, "   ", open.instrument(), proposal);
+        ServiceProposalReport.drawn(page, "   ", open.organ().sound(), proposal);
         proposal.score().remarks().forEach(remark -> page.hanging("   - ", remark));
     }
 

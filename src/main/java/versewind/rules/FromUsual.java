@@ -13,7 +13,7 @@ import versewind.sound.OrganSound;
  * @param isSame true if it is the usual registration itself
  * @param db level of the organ in the nave above that of the usual registration, in dB
  * @param steps how many steps of the {@link BuildingLine} it is above it, if it is on the line of the same keyboard and
- *     the steps go the way of the level
+ *     the level goes their way, by {@link DynamicSteps#LEAST_STEP_DB} for each at least
  */
 public record FromUsual(boolean isSame, double db, OptionalInt steps) {
 
@@ -45,7 +45,10 @@ public record FromUsual(boolean isSame, double db, OptionalInt steps) {
             return OptionalInt.empty();
         }
         int steps = to.get().number() - from.get().number();
-        return steps * level.db() > 0 ? OptionalInt.of(steps) : OptionalInt.empty();
+        boolean areHeard = steps * level.db() > 0
+                && Math.abs(level.db()) >= Math.abs(steps) * DynamicSteps.LEAST_STEP_DB
+                && Math.round(level.db()) != 0;
+        return areHeard ? OptionalInt.of(steps) : OptionalInt.empty();
     }
 
     /**

@@ -104,7 +104,7 @@ record HelpScreen(TextLine filter, int marked) implements TextEntry, Covering {
 
     private static List<Line> marks(Marks marks) {
         Map<String, String> words = new LinkedHashMap<>();
-        words.put(in(marks, Mark.DRAWN, Mark.IN), "drawn, and not drawn");
+        words.put(in(marks, Mark.DRAWN, Mark.WAITS, Mark.IN), "drawn; drawn, but not heard in this verse; not drawn");
         words.put(
                 in(marks, Mark.RIGHT, Mark.ONLY_JUST, Mark.WEAK, Mark.STRONG),
                 "right for the singers, only just, too weak, too strong");

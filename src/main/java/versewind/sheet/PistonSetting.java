@@ -99,8 +99,10 @@ public record PistonSetting(String piston, int level, boolean isBeyond, List<Div
         Held each = held.get(index);
         int level = each.fixed().orElseGet(() -> level(held, index));
         boolean isBeyond = level > Math.max(1, organ.pistons().memoryLevels());
-        List<DivisionLine> drawn = DivisionLine.of(organ, each.registration()).stream()
-                .map(place -> new DivisionLine(place.where(), place.knobs(), Optional.empty()))
+        List<DivisionLine> drawn = DivisionLine.of(
+                        organ, each.registration(), each.registration().stops())
+                .stream()
+                .map(place -> new DivisionLine(place.where(), place.knobs(), Optional.empty(), false))
                 .toList();
         return new PistonSetting(each.piston(), level, isBeyond, drawn, uses);
     }

@@ -163,7 +163,10 @@ public record Sheet(
                 of.estimate(),
                 verse.mode() == Mode.MELODY_SOLOED ? Optional.empty() : sound.rightBand(verse, people),
                 Wording.playing(verse, people, of.estimate(), organ),
-                verse.isPlayed() ? DivisionLine.of(organ, verse.registration()) : List.of(),
+                verse.isPlayed()
+                        ? DivisionLine.of(
+                                organ, verse.registration(), sound.sounding(verse.registration(), verse.hands()))
+                        : List.of(),
                 before.stream().map(Verse::label).findFirst(),
                 changes,
                 IntStream.range(1, before.size())

@@ -197,7 +197,8 @@ final class SheetPages {
                                 labels(line.knobs())
                                         + line.box()
                                                 .map(box -> " (box " + box.word() + ")")
-                                                .orElse("")))
+                                                .orElse("")
+                                        + (line.waits() ? " (" + Wording.WAITS + ")" : "")))
                         .toList();
     }
 

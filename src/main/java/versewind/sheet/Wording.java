@@ -16,6 +16,9 @@ import versewind.sound.Estimate;
 /** What is said of a verse in whole words, the same wherever there is room for them. */
 public final class Wording {
 
+    /** Of stops that are drawn and do not sound in this verse. */
+    public static final String WAITS = "not heard here";
+
     private Wording() {}
 
     /** Who sings and how: "congregation of 180, ordinary", "organ alone". */

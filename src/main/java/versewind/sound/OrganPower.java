@@ -71,6 +71,11 @@ final class OrganPower {
         return new OrganPower(other, pipework.voiced(Trims.of(other)), others);
     }
 
+    /** Whether any key that is played reaches a division. */
+    boolean reaches(int division, Registration drawn, HandsAndFeet hands) {
+        return routing.received(hands, drawn.couplers())[division] != 0;
+    }
+
     /** Computes a registration. */
     void compute(Registration drawn, HandsAndFeet hands) {
         for (int place = 0; place < restByPlace.length; place++) {

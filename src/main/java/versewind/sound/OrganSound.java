@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import versewind.acoustics.BandLevels;
 import versewind.acoustics.ThirdOctaves;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Trims;
@@ -257,6 +258,12 @@ public final class OrganSound {
         power.compute(drawn, hands);
         seats(0).organInNave().carry(power.all(), inNave);
         return ThirdOctaves.dbA(inNave);
+    }
+
+    /** Indices of the stops that are drawn and sound; the others wait on a keyboard that nobody plays or couples. */
+    public IndexSet sounding(Registration drawn, HandsAndFeet hands) {
+        return IndexSet.of(drawn.stops().stream()
+                .filter(stop -> power.reaches(organ.stops().get(stop).division(), drawn, hands)));
     }
 
     /**

@@ -272,4 +272,12 @@ class EditingTest {
         desk.answer(new Event.Resize(40, 10)).answer(new Event.Resize(60, 18));
         assertThat(desk.knob()).isEqualTo(knob);
     }
+
+    @Test
+    void a_stop_on_a_manual_that_is_neither_played_nor_coupled_is_drawn_and_not_heard() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("n");
+        assertThat(desk.screen()).contains("\u25cf Cornopean");
+        assertThat(desk.press("/", "'swell to great'", "<Enter>", " ").screen()).contains("\u25cb Cornopean");
+        assertThat(desk.press("K").screen()).contains("Swell, box open, not heard here:");
+    }
 }

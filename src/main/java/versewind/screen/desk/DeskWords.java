@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Pressed;
 import versewind.organ.Registration;
@@ -135,7 +136,7 @@ final class DeskWords {
         moves(flow, before.get(), here);
         List<StopChangesByDivision> byHand =
                 StopChangesByDivision.of(organ, StopChanges.between(drawn(before.get()), drawn(here)));
-        if (hasPiston(here) && !byHand.isEmpty()) {
+        if (!byHand.isEmpty() && !set(before.get(), here).equals(drawn(before.get()))) {
             knobs(flow.ifRoom().add("or by hand,", Style.HEADING), byHand, Style.TEXT);
         }
         plan.before(here).stream().skip(1).forEach(other -> {
@@ -173,16 +174,22 @@ final class DeskWords {
             flow.add("No changes.", Style.STRONG);
             return;
         }
-        if (hasPiston(place)) {
+        Registration set = set(before, place);
+        if (!set.equals(drawn(before))) {
             flow.add(pistonWords(place), Style.DRAWN);
-            Registration planned = ServiceOrder.verse(work.plan(), place).registration();
-            moves = StopChanges.between(pressed(place).press(organ, drawn(before), planned), drawn(place));
+            moves = StopChanges.between(set, drawn(place));
         }
         List<StopChangesByDivision> movements = StopChangesByDivision.of(organ, moves);
         knobs(flow, movements, Style.STRONG);
         movements.stream().filter(each -> each.box().isPresent()).forEach(each -> flow.paragraph()
                 .add("box", Style.HEADING)
                 .add(each.where() + " " + each.box().get().word(), Style.STRONG));
+    }
+
+    /** What is drawn once the piston of a verse is pressed, if it has one. */
+    private Registration set(VersePlace before, VersePlace place) {
+        Registration planned = ServiceOrder.verse(work.plan(), place).registration();
+        return pressed(place).press(organ, drawn(before), planned);
     }
 
     private static void knobs(Flow flow, List<StopChangesByDivision> movements, Style style) {
@@ -233,11 +240,15 @@ final class DeskWords {
 
     private Flow drawn(int longestName) {
         Flow flow = new Flow();
-        for (DivisionLine drawn : DivisionLine.of(organ, drawn(here))) {
+        IndexSet sounding = work.sound().sounding(drawn(here), verse(here).hands());
+        for (DivisionLine drawn : DivisionLine.of(organ, drawn(here), sounding)) {
             String box =
                     drawn.box().map(position -> ", " + ShortWords.box(position)).orElse("");
             flow.paragraph()
-                    .add(Abbreviation.of(drawn.where(), longestName, Mark.CUT.in(marks)) + box + ":", Style.HEADING);
+                    .add(
+                            Abbreviation.of(drawn.where(), longestName, Mark.CUT.in(marks)) + box
+                                    + (drawn.waits() ? ", " + Wording.WAITS : "") + ":",
+                            Style.HEADING);
             List<String> names = drawn.knobs().stream()
                     .map(name -> Abbreviation.of(name, longestName, Mark.CUT.in(marks)))
                     .toList();

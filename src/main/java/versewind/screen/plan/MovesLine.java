@@ -79,10 +79,10 @@ final class MovesLine {
             return "no changes.";
         }
         Pressed pressed = Pressed.of(organ, piston);
-        if (!pressed.sets()) {
+        int besides = moves.beyond(pressed.reach(organ)).knobs();
+        if (!pressed.sets() || besides == moves.knobs()) {
             return moves.count() + (moves.count() == 1 ? " change" : " changes");
         }
-        int besides = moves.beyond(pressed.reach(organ)).knobs();
         return "piston " + piston + (besides == 0 ? "" : " and " + besides + " by hand") + ", or " + moves.count()
                 + " by hand";
     }

@@ -26,6 +26,8 @@ import versewind.sound.Estimate;
 /** The status bar: who sings and how it is played, the live levels, what has to be moved, what the program says. */
 final class StatusView {
 
+    private static final int MOST_MOVE_ROWS = 4;
+
     private StatusView() {}
 
     /**
@@ -35,9 +37,15 @@ final class StatusView {
     static int paint(Frame frame, State state, PlanEdit work, List<Estimate> estimates, String page) {
         int least = Layout.adviceRows(frame.height());
         int wanted = work.verse().isPresent() && frame.isWhole() ? AdviceLine.rows(work, frame.width() - 2) : least;
-        int more = Math.max(0, Math.min(wanted - least, Layout.blankRows(frame, state)));
-        int y = Layout.of(state).statusTop() - more;
-        frame.clear(0, y, frame.width(), more);
+        int blank = Layout.blankRows(frame, state);
+        int more = Math.max(0, Math.min(wanted - least, blank));
+        int moveRows = Layout.moveRows(frame.height());
+        List<String> moves = frame.isWhole()
+                ? MovesLine.of(state, work, frame.width() - 2, Math.min(MOST_MOVE_ROWS, moveRows + blank - more))
+                : List.of();
+        int further = Math.max(0, moves.size() - moveRows);
+        int y = Layout.of(state).statusTop() - more - further;
+        frame.clear(0, y, frame.width(), more + further);
         paintRule(frame, y, page);
         if (work.verse().isPresent()) {
             Verse verse = work.verse().get();
@@ -52,7 +60,7 @@ final class StatusView {
             if (adviceRows > 0) {
                 AdviceLine.paint(frame, state, work, y + 2, adviceRows);
             }
-            paintMoves(frame, state, work, y + 2 + adviceRows);
+            paintMoves(frame, state, work, moves, y + 2 + adviceRows);
         }
         return y;
     }
@@ -202,9 +210,8 @@ final class StatusView {
                 + Math.abs(rounded);
     }
 
-    private static void paintMoves(Frame frame, State state, PlanEdit work, int y) {
-        int rows = Layout.moveRows(frame.height());
-        List<String> lines = MovesLine.of(state, work, frame.width() - 2, rows);
+    private static void paintMoves(Frame frame, State state, PlanEdit work, List<String> lines, int y) {
+        int rows = Math.max(lines.size(), Layout.moveRows(frame.height()));
         for (int row = 0; row < lines.size(); row++) {
             frame.write(1, y + row, lines.get(row), Style.TEXT);
         }

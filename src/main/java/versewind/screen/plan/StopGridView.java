@@ -3,6 +3,7 @@ package versewind.screen.plan;
 import java.util.List;
 import java.util.Optional;
 import versewind.organ.Division;
+import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.organ.Stop;
 import versewind.plan.Locks;
@@ -23,6 +24,9 @@ final class StopGridView {
     static void paint(Frame frame, State state, PlanEdit work, StopGridLayout jamb) {
         Layout layout = Layout.of(state);
         int first = jamb.pageOf(jamb.spot(work.item()).column());
+        IndexSet sounding = work.verse()
+                .map(verse -> work.sound().sounding(verse.registration(), verse.hands()))
+                .orElse(IndexSet.EMPTY);
         int x = 0;
         for (int c = first; c < jamb.columns().size() && isOnPage(jamb, first, c); c++) {
             StopGridLayout.Column column = jamb.columns().get(c);
@@ -32,6 +36,7 @@ final class StopGridView {
                         state,
                         work,
                         jamb,
+                        sounding,
                         column.lines().get(line),
                         new Cell(x, layout.top() + line, column.width()));
             }
@@ -54,13 +59,19 @@ final class StopGridView {
     }
 
     private static void paintLine(
-            Frame frame, State state, PlanEdit work, StopGridLayout jamb, StopGridLayout.Line line, Cell cell) {
+            Frame frame,
+            State state,
+            PlanEdit work,
+            StopGridLayout jamb,
+            IndexSet sounding,
+            StopGridLayout.Line line,
+            Cell cell) {
         if (line instanceof StopGridLayout.DivisionLine heading) {
             paintDivision(frame, state, work, heading.division(), cell);
         } else if (line instanceof StopGridLayout.CouplersLine) {
             frame.write(cell.x(), cell.y(), "Couplers", Style.HEADING, cell.end());
         } else if (line instanceof StopGridLayout.KnobLine knob) {
-            paintKnob(frame, state, work, jamb.items().get(knob.item()), cell);
+            paintKnob(frame, state, work, sounding, jamb.items().get(knob.item()), cell);
             if (knob.item() == work.item()) {
                 boolean here = work.side() == PlanEdit.Side.STOPS;
                 frame.paint(cell.x(), cell.y(), cell.width(), here ? Style.CURSOR : Style.RESTING_CURSOR);
@@ -86,10 +97,11 @@ final class StopGridView {
         frame.write(cell.end() - Text.columns(box), cell.y(), box, Style.TEXT, cell.end());
     }
 
-    private static void paintKnob(Frame frame, State state, PlanEdit work, Item item, Cell cell) {
+    private static void paintKnob(Frame frame, State state, PlanEdit work, IndexSet sounding, Item item, Cell cell) {
         boolean drawn = isDrawn(work.verse(), item);
-        Style style = drawn ? Style.DRAWN : Style.TEXT;
-        String mark = drawn ? Mark.DRAWN.in(state.marks()) : Mark.IN.in(state.marks());
+        boolean waits = drawn && item instanceof Item.StopItem stop && !sounding.contains(stop.stop());
+        Style style = drawn && !waits ? Style.DRAWN : Style.TEXT;
+        String mark = (waits ? Mark.WAITS : drawn ? Mark.DRAWN : Mark.IN).in(state.marks());
         frame.write(cell.x(), cell.y(), mark, drawn ? Style.DRAWN : Style.FAINT, cell.end());
         String pitch = "";
         String name = Item.name(work.instrument(), item);

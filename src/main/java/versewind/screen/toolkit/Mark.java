@@ -4,6 +4,8 @@ package versewind.screen.toolkit;
 public enum Mark {
     /** Before a stop that is drawn. */
     DRAWN("●", "#"),
+    /** Before a stop that is drawn and does not sound here: nobody plays or couples its keyboard. */
+    WAITS("○", "o"),
     /** Before a stop that is in. */
     IN("·", "."),
     /** Before the current verse or row. */

@@ -96,6 +96,12 @@ class MovesLineTest {
     }
 
     @Test
+    void a_piston_that_leaves_everything_as_it_is_is_not_told() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("n", "n", "c", "e", "<Tab>", "<Tab>", "<Tab>", "'G4'");
+        assertThat(line(desk.press("<Enter>", ">"))).isEqualTo("From V1 0±1 dB, 1 change:  Swell box 3/4");
+    }
+
+    @Test
     void where_not_even_numbers_fit_the_movements_are_counted() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("n");
         assertThat(lines(desk, 58, 1)).containsExactly("From Intro, piston G4, or 6 by hand");
