@@ -10,6 +10,7 @@ final class Compass {
 
     private static final TokenForm NOTES = TokenForm.of("## [-]? <keys> [.]?");
     private static final TokenForm SPAN = TokenForm.of(
+            "<begins> =the? <middle> <key_of_stop> ~[#]? octave*",
             "<lowest_key> ~octave* [-]|<span> <key_name> ~[#\u266f]? octave*",
             "<lowest_key> ~octave* [,] =d ~octave* [-]|<span> <key_name> ~[#\u266f]? octave*",
             "<lowest_key> ~octave* =t [/] =m <key_name> ~[#\u266f]? octave*");

@@ -8,6 +8,8 @@ public enum Confidence {
     PARTS("by parts of its name"),
     /** The name is like one in the lexicon. */
     SPELLING("like a known name"),
+    /** The name is in the lexicon, but stops of this name have another pitch. */
+    PITCH("a pitch that is unusual for its name"),
     /** The name is not known; the family is guessed from pitch and ranks. */
     GUESS("unknown name");
 

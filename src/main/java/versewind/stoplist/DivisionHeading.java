@@ -150,7 +150,8 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
         boolean isName = told.isPresent()
                 && Character.isUpperCase(inside.charAt(0))
                 && spotted(inside, language).length() > LONGEST_SHORT;
-        String name = only && !isOrdinal(words.get(0)) ? core : spotted(core, language);
+        boolean begins = isOrdinal(words.get(0)) || WordList.of("heading place").has(words.get(0));
+        String name = only && !begins ? core : spotted(core, language);
         String note = withoutNote(inline).isEmpty() ? text + " " + inline : text + " ";
         return Optional.of(new DivisionHeading(
                 named(isName ? spotted(inside, language) : name, word),
@@ -170,6 +171,8 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
         Line line = new Line(core);
         List<String> words = line.tokens().stream().map(Token::plain).toList();
         return IntStream.range(0, words.size())
+                .filter(i ->
+                        i + 1 == words.size() || !WordList.of("heading place").has(words.get(i)))
                 .mapToObj(i -> DivisionWord.at(words, i, language)
                         .map(found -> line.part(i, i + found.length()))
                         .orElse(""))
@@ -204,7 +207,12 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
     private static String withoutNote(String inline) {
         List<String> words = Spelling.words(withoutCounts(Compass.without(new Line(inline).outside())));
         boolean named = !words.isEmpty() && DivisionWord.at(words, 0, "").isPresent();
-        return !named && words.stream().allMatch(WordList.of("heading filler")::has) ? "" : inline;
+        return !named
+                        && words.stream()
+                                .allMatch(each -> WordList.of("heading filler").has(each)
+                                        || WordList.of("heading place").has(each))
+                ? ""
+                : inline;
     }
 
     private static Optional<Boolean> enclosed(String text, DivisionWord word) {
@@ -289,6 +297,12 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
                 Optional<DivisionWord.Spotted> spotted = DivisionWord.at(words, at, language);
                 boolean preposition =
                         word.equals("i") && at > 0 && !WordList.of("manual").has(words.get(at - 1));
+                boolean place =
+                        at + 1 < words.size() && WordList.of("heading place").has(word) && !word.equals("i");
+                if (place) {
+                    at++;
+                    continue;
+                }
                 if (DivisionWord.ordinal(word) > 0 && number == 0 && !preposition) {
                     number = DivisionWord.ordinal(word);
                 } else if (WordList.of("manual").has(word)) {
@@ -297,7 +311,8 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
                     begins |= divisions.isEmpty() && unknown == 0;
                     divisions.add(spotted.get().word());
                     at += spotted.get().length() - 1;
-                } else if (!WordList.of("heading filler").has(word)) {
+                } else if (!WordList.of("heading filler").has(word)
+                        && !WordList.of("heading place").has(word)) {
                     unknown++;
                 }
                 at++;

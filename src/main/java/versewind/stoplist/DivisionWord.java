@@ -23,6 +23,7 @@ record DivisionWord(String role, OptionalInt number, boolean box, String words) 
     /** The only manual, or the main one. */
     static final String MAIN = "main";
 
+    private static final int SHORTEST_SOUND = 6;
     private static final int MOST_ORDINALS = 6;
     private static final int MOST_WORDS = 4;
     private static final Map<String, List<Entry>> ENTRIES = read();
@@ -66,19 +67,28 @@ record DivisionWord(String role, OptionalInt number, boolean box, String words) 
                         .add(new Entry(row.get(1), row.get(2), row.get(3).equals("box")));
             }
         }
+        for (String name : List.copyOf(entries.keySet())) {
+            if (name.length() >= SHORTEST_SOUND) {
+                entries.putIfAbsent(Spelling.sounded(name), entries.get(name));
+            }
+        }
         return entries;
     }
 
-    /** The rows for a word. */
+    /** The rows for a word as it is spelled, or as a longer one sounds: "Ober-Werck". */
     static List<Entry> entries(String word) {
-        return ENTRIES.getOrDefault(Spelling.spelled(word), List.of());
+        String name = Spelling.spelled(word);
+        List<Entry> known = ENTRIES.getOrDefault(name, List.of());
+        return known.isEmpty() && name.length() >= SHORTEST_SOUND
+                ? ENTRIES.getOrDefault(Spelling.sounded(name), known)
+                : known;
     }
 
     /** The longest division's name that begins at a place among words, and how many words it takes. */
     static Optional<Spotted> at(List<String> words, int place, String language) {
         for (int length = Math.min(MOST_WORDS, words.size() - place); length >= 1; length--) {
             String name = String.join("", words.subList(place, place + length));
-            List<Entry> entries = ENTRIES.getOrDefault(name, List.of());
+            List<Entry> entries = entries(name);
             if (!entries.isEmpty() && (length == 1 || words.get(place).length() > 0)) {
                 Entry entry = entries.stream()
                         .filter(each -> each.language().equals(language))

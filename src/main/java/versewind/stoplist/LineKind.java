@@ -19,8 +19,12 @@ enum LineKind {
 
         @Override
         Section take(Candidate text) {
+            int colon = text.text().indexOf(':');
+            String half = colon < 0 ? text.text() : text.text().substring(0, colon);
             Section opened = text.lines().opened(text.section(), text.line());
-            return text.lines().begin(opened.ofHalf(Spelling.unnumbered(text.text())));
+            return text.goOn(
+                    colon < 0 ? "" : text.text().substring(colon + 1).strip(),
+                    text.lines().begin(opened.ofHalf(Spelling.unnumbered(half))));
         }
     },
 
@@ -50,7 +54,9 @@ enum LineKind {
                         .openManual(Spelling.unnumbered(name), Compass.keys(text.text(), false), text.line());
             }
             text.lines().leaveOut(text.line(), part.head(), "a title", Unread.Weight.NOTE);
-            return text.goOn(part.inline(), text.section());
+            return text.goOn(
+                    part.inline(),
+                    text.names(part.inline()) ? text.lines().opened(text.section(), text.line()) : text.section());
         }
     },
 
@@ -159,6 +165,14 @@ enum LineKind {
             return LineReader.isHalf(text);
         }
 
+        /** True if it lists several stops. */
+        private boolean names(String stops) {
+            return Segments.ofStops(stops, reader.style()).stream()
+                            .filter(each -> Segments.isNamed(each, reader.style()))
+                            .count()
+                    >= FEWEST_NAMES;
+        }
+
         private Optional<SectionWord> part() {
             return reader.readings().part(text);
         }
@@ -189,6 +203,7 @@ enum LineKind {
     private static final TokenForm JOINED = TokenForm.of("word|roman|number|[.] [+] word|roman|number");
     private static final TokenForm DASHED = TokenForm.of("word [.]? _[-] _word [.]?");
     private static final TokenForm TOUCHING = TokenForm.of("word|roman|number|[.]|close ~[+-] ~word|roman|number");
+    private static final int FEWEST_NAMES = 3;
     private static final int LONGEST_PAIR = 16;
 
     /** How much speaks for a text being of this kind; 0 for nothing. */

@@ -73,7 +73,8 @@ final class LineReader {
 
     /** True if a text heads one half of a keyboard. */
     static boolean isHalf(String text) {
-        return WordList.of("half heading").isAll(Spelling.words(text));
+        int colon = text.indexOf(':');
+        return WordList.of("half heading").isAll(Spelling.words(colon > 0 ? text.substring(0, colon) : text));
     }
 
     ListStyle style() {

@@ -2,6 +2,7 @@ package versewind.stoplist;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,19 +17,26 @@ import java.util.stream.Stream;
  * @param language the language most of its words are of
  * @param numbered whether numbers before the names count the stops
  * @param pitched whether most stops have their pitch written
+ * @param halves whether B and D in brackets mean bass and treble
  * @param headed whether a division has a heading, or too few lines name stops for a list without
  */
-record ListStyle(String language, boolean numbered, boolean pitched, boolean headed) {
+record ListStyle(String language, boolean numbered, boolean pitched, boolean halves, boolean headed) {
 
     private static final TokenForm LEADING = TokenForm.of("#3 _word|roman");
+    private static final TokenForm LETTER_ASIDE = TokenForm.of("open letter close");
+    private static final TokenForm LEGEND = TokenForm.of("open letter close [=:-]? word", "letter [=:] word");
     private static final Set<String> UNISONS = Set.of("16", "8", "4", "2");
     private static final Pattern NOT_IN_NAMES = Pattern.compile("[\\d|\t,;]+|\\s{2,}");
+    /** A word for a division counts more than a name, and less if several languages have it. */
+    private static final int WORD_VOTES = 12;
+
+    private static final int NAME_VOTES = 6;
     private static final int FEWEST_NUMBERED = 3;
     private static final int FEWEST_NAMES = 3;
     private static final int LONGEST_NAME = 40;
 
     /** A list of which nothing is known. */
-    static final ListStyle PLAIN = new ListStyle("", false, true, true);
+    static final ListStyle PLAIN = new ListStyle("", false, true, true, true);
 
     /** Looks at all lines of a list. */
     static ListStyle of(List<String> lines) {
@@ -37,12 +45,27 @@ record ListStyle(String language, boolean numbered, boolean pitched, boolean hea
                         .filter(heading -> !heading.word().isPedal())
                         .isPresent())
                 || names(lines).count() < FEWEST_NAMES;
-        return new ListStyle(language, isNumbered(lines), isPitched(lines), headed);
+        return new ListStyle(language, isNumbered(lines), isPitched(lines), areHalves(lines), headed);
     }
 
     /** A manual in this list. */
     NameContext setting() {
         return new NameContext(language, NameContext.Keyboard.MANUAL, Optional.empty(), 0);
+    }
+
+    /** True if B and D are the only single letters in brackets, and no legend gives them another meaning. */
+    private static boolean areHalves(List<String> lines) {
+        Set<String> letters = new HashSet<>();
+        boolean legend = false;
+        for (Line line : lines.stream().map(Line::new).toList()) {
+            for (int i = 0; i < line.size(); i++) {
+                if (LETTER_ASIDE.at(line, i) > 0) {
+                    letters.add(line.at(i + 1).plain());
+                }
+            }
+            legend |= LEGEND.at(line, 0) > 0;
+        }
+        return !legend && Set.of("b", "d").containsAll(letters);
     }
 
     private static boolean isNumbered(List<String> lines) {
@@ -61,13 +84,24 @@ record ListStyle(String language, boolean numbered, boolean pitched, boolean hea
     }
 
     private static boolean isPitched(List<String> lines) {
-        long pitched = lines.stream().map(Line::new).filter(ListStyle::hasPitch).count();
+        long pitched = pieces(lines).map(Line::new).filter(ListStyle::hasPitch).count();
         return pitched > names(lines).count();
     }
 
-    /** The lines that hold the name of a stop alone. */
+    /** What signs part in the lines. */
+    private static Stream<String> pieces(List<String> lines) {
+        return lines.stream().flatMap(line -> Segments.split(line, ListStyle::isBetween).stream());
+    }
+
+    private static boolean isBetween(Line line, int token) {
+        return Segments.isSeparator(line, token)
+                || Segments.isApart(line, token, "-")
+                || (line.isSign(token, ".:") && line.gap(token + 1) > 0);
+    }
+
+    /** The pieces that hold the name of a stop alone. */
     private static Stream<String> names(List<String> lines) {
-        return lines.stream()
+        return pieces(lines)
                 .filter(line -> line.length() < LONGEST_NAME
                         && Lexicon.get().exact(line.strip(), NameContext.NONE).isPresent());
     }
@@ -94,14 +128,15 @@ record ListStyle(String language, boolean numbered, boolean pitched, boolean hea
             for (int i = 0; i < words.size(); i++) {
                 DivisionWord.at(words, i, "")
                         .filter(spotted -> spotted.word().words().length() > 2)
-                        .ifPresent(
-                                spotted -> DivisionWord.entries(spotted.word().words()).stream()
-                                        .map(DivisionWord.Entry::language)
-                                        .distinct()
-                                        .forEach(language -> votes.merge(language, 3, Integer::sum)));
+                        .map(spotted -> DivisionWord.entries(spotted.word().words()).stream()
+                                .map(DivisionWord.Entry::language)
+                                .distinct()
+                                .toList())
+                        .ifPresent(languages -> languages.forEach(
+                                language -> votes.merge(language, WORD_VOTES / languages.size(), Integer::sum)));
             }
             for (String name : NOT_IN_NAMES.split(line, -1)) {
-                Lexicon.get().language(name).ifPresent(language -> votes.merge(language, 2, Integer::sum));
+                Lexicon.get().language(name).ifPresent(language -> votes.merge(language, NAME_VOTES, Integer::sum));
             }
         }
         return votes.entrySet().stream()

@@ -29,10 +29,16 @@ final class Paragraph {
         int from = 0;
         for (int i = 0; i < line.size(); i++) {
             boolean begins = i == 0 || (!brackets.get(i) && isPause(line, i) && hasWord(line, from, i));
-            int signed = begins ? headed(line, i, readings) : 0;
+            int signed = begins ? headed(line, i, brackets, readings) : 0;
             int heading = begins && signed == 0 ? setOff(line, i, readings) : signed;
-            if (heading > 0 && i > 0) {
-                parts.add(text.substring(from == 0 ? 0 : line.start(from), line.start(i)));
+            boolean couplers = begins
+                    && line.is(i, "part couplers")
+                    && line.is(i + 1)
+                    && line.at(i + 1).isWord();
+            boolean sentence = begins && i > 0 && Segments.isSentenceEnd(line, i - 1);
+            if ((heading > 0 || couplers || sentence) && i > 0) {
+                int dash = Segments.isApart(line, i - 1, "-") ? i - 1 : i;
+                parts.add(text.substring(from == 0 ? 0 : line.start(from), line.start(dash)));
                 from = i;
             }
             if (heading > 0 && !line.isSign(i + heading, ":")) {
@@ -59,22 +65,28 @@ final class Paragraph {
         boolean comma = line.isSign(token - 1, ",") && !line.is(token - 2, Token.Kind.WORD);
         boolean ended = comma
                 || (line.isSign(token - 1, ".;") && !ordinal)
+                || (line.isSign(token - 1, "-")
+                        && (Segments.isApart(line, token - 1, "-") || line.isSign(token - 2, ":")))
                 || line.is(token - 1, Token.Kind.CLOSE)
                 || line.is(token - 1, Token.Kind.QUOTE)
                 || line.is(token - 1, Token.Kind.NUMBER)
                 || line.is(token - 1, Token.Kind.ROMAN)
                 || line.is(token - 1, "feet")
                 || line.is(token - 1, "ranks");
-        return word && ended && line.gap(token) > 0;
+        return word && ended && (line.gap(token) > 0 || line.isSign(token - 2, ":"));
     }
 
     /** How many tokens a heading has that begins at a token and ends in a colon, a dash or a point; 0 for none. */
-    private static int headed(Line line, int token, LineReader.Readings readings) {
-        if (line.is(token, "coupled to")) {
+    private static int headed(Line line, int token, BitSet brackets, LineReader.Readings readings) {
+        if (line.is(token, "coupled to") && !line.is(token, "heading place")) {
             return 0;
         }
         int most = Math.min(line.size() - 1, token + LONGEST_HEADING);
-        for (int i = token + 1; i <= most && !line.isSign(i, ";,") && !line.is(i, Token.Kind.OPEN); i++) {
+        for (int i = token + 1; i <= most && !line.isSign(i, ";,"); i++) {
+            if (brackets.get(i)) {
+                most = Math.min(line.size() - 1, most + 1);
+                continue;
+            }
             boolean dash = Segments.isApart(line, i, "-")
                     || (line.isSign(i, ".") && line.gap(i + 1) > 0 && line.is(i - 1, Token.Kind.WORD));
             boolean stops = dash && isName(line, i + 1) && !isHeading(next(line, i + 1), readings);

@@ -81,7 +81,8 @@ final class Pitches {
         int length = isApart(line, token, "/.,") ? MARKED.at(line, token) : 0;
         int last = token + length - 1;
         boolean ends = length > 0 && (line.isSign(last, ".") || !Character.isLetterOrDigit(line.after(last)));
-        return ends ? length : 0;
+        boolean isStop = length > 1 && line.at(token + 1).text().startsWith("Stop");
+        return ends && !isStop ? length : 0;
     }
 
     /** True if a text has a pitch with its unit. */

@@ -36,7 +36,8 @@ record RankCount(int length, int count, boolean range) {
 
     /** A number with a word for ranks that begins at a token. */
     static RankCount marked(Line line, int token) {
-        int length = Pitches.isApart(line, token, "/.,'") ? MARKED.at(line, token) : 0;
+        boolean mixed = line.at(token).text().matches("\\d+[ +-]+\\d/\\d");
+        int length = !mixed && Pitches.isApart(line, token, "/.,'") ? MARKED.at(line, token) : 0;
         char after = length == 0 ? ' ' : line.after(token + length - 1);
         return length == 0 || Character.isDigit(after) || after == '\'' ? NONE : of(line, token, length);
     }

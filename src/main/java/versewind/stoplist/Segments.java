@@ -42,7 +42,18 @@ final class Segments {
     /** A comma that is not part of a number, or another sign between the entries of a list. */
     static boolean isSeparator(Line line, int token) {
         boolean inNumber = Character.isDigit(line.before(token)) && Character.isDigit(line.after(token));
-        return line.isSign(token, SEPARATORS) || (line.isSign(token, ",") && !inNumber);
+        return isSentenceEnd(line, token) || line.isSign(token, SEPARATORS) || (line.isSign(token, ",") && !inNumber);
+    }
+
+    /** A point behind a pitch or ranks with their unit, before a word with a capital. */
+    static boolean isSentenceEnd(Line line, int token) {
+        return line.isSign(token, ".")
+                && (line.is(token - 1, "feet") || line.is(token - 1, "ranks"))
+                && (line.is(token - 2, Token.Kind.NUMBER) || line.is(token - 2, Token.Kind.ROMAN))
+                && line.is(token + 1, Token.Kind.WORD)
+                && line.gap(token + 1) == 1
+                && line.at(token + 1).text().length() > 3
+                && Character.isUpperCase(line.at(token + 1).text().charAt(0));
     }
 
     /** A sign with blanks around it. */
@@ -71,13 +82,13 @@ final class Segments {
         List<String> joined = new ArrayList<>();
         for (String piece : pieces) {
             int last = joined.size() - 1;
-            if (last >= 0 && style.pitched() && goesOn(joined.get(last), piece, style)) {
+            if (last >= 0 && goesOn(joined.get(last), piece, style)) {
                 Line line = new Line(piece);
                 int figures = IntStream.range(0, line.size())
                         .filter(i -> figures(line, i) > 0)
                         .findFirst()
                         .orElse(line.size());
-                String words = figures == 0 ? " " : " (" + line.part(0, figures) + ") ";
+                String words = figures == 0 ? ", " : " (" + line.part(0, figures) + ") ";
                 joined.set(last, joined.get(last) + words + line.part(figures, line.size()));
             } else {
                 joined.add(piece);
@@ -87,7 +98,9 @@ final class Segments {
     }
 
     private static boolean goesOn(String before, String piece, ListStyle style) {
-        if (StopLine.isHalf(piece) && piece.length() > 2) {
+        List<String> words = Spelling.words(piece);
+        if ((StopLine.isHalf(piece) && piece.length() > 2)
+                || WordList.of("made of").isAll(words)) {
             return isNamed(before, style);
         }
         boolean remark = Character.isLowerCase(piece.charAt(0)) || hasFigures(new Line("x " + piece));
@@ -96,14 +109,16 @@ final class Segments {
                 && (isNamed(before, style) || isNamed(before.split(" (?:and|und|et|e|y|en|i) ", 2)[0], style))
                 && !isNamed(piece, style)
                 && !Tremulants.isOne(piece)
-                && DivisionWord.in(Spelling.words(piece), style.language()).isEmpty();
+                && DivisionWord.in(words, style.language()).isEmpty();
     }
 
     private static Stream<String> signed(String part, ListStyle style) {
         List<BiPredicate<Line, Integer>> ways = List.of((line, i) -> isApart(line, i, "/+-"), Segments::isAnd);
         return ways.stream()
                 .map(way -> split(part, way))
-                .filter(parts -> parts.size() > 1 && parts.stream().allMatch(each -> isStop(each, style)))
+                .filter(parts -> parts.size() > 1
+                        && (parts.stream().allMatch(each -> isStop(each, style))
+                                || (parts.size() > 2 && parts.stream().allMatch(each -> isNamed(each, style)))))
                 .findFirst()
                 .map(List::stream)
                 .orElse(Stream.of(part));

@@ -162,7 +162,8 @@ final class StopClassifier {
 
     private boolean isSentence() {
         String outside = new Line(text).outside();
-        return Spelling.words(said.said()).size() > MOST_REMARK_WORDS
+        return WordList.of("short octave").in(outside)
+                || Spelling.words(said.said()).size() > MOST_REMARK_WORDS
                 || (WordList.of("sentence").in(outside)
                         && Spelling.words(outside).size() > MOST_WORDS);
     }
@@ -209,6 +210,11 @@ final class StopClassifier {
     static boolean isFifthOrThird(Footage feet) {
         int odd = feet.denominator();
         return odd % 3 == 0 || odd % 5 == 0 || odd % 7 == 0 || odd > 8;
+    }
+
+    /** True if it is octaves from 8 ft. */
+    private static boolean isUnison(Footage feet) {
+        return feet.denominator() == 1 && Integer.bitCount(feet.numerator()) == 1;
     }
 
     /** "XIX-XXII": ranks of the ripieno under one knob. */
@@ -261,8 +267,12 @@ final class StopClassifier {
         if (RUN_ON.in(new Line(name)) >= 0) {
             return new None("several pitches: it may be several stops", Weight.DOUBT);
         }
+        boolean odd = kind.family() == Family.MUTATION
+                && said.ranks() == 0
+                && feet.filter(each -> !supposed && isUnison(each)).isPresent();
+        Confidence how = odd ? Confidence.PITCH : found.how();
         return new OneStop(
-                new ReadStop(name, feet, supposed, ranks, family, pipe, found.how(), kind.strengthDb(), remarks, line));
+                new ReadStop(name, feet, supposed, ranks, family, pipe, how, kind.strengthDb(), remarks, line));
     }
 
     private int ranks(StopKind kind, Family family, List<String> remarks) {

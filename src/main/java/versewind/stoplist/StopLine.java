@@ -40,6 +40,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
     /** A larger numeral without a name is that of an Italian rank, "VIII". */
     private static final int MOST_RANKS_ALONE = 7;
 
+    private static final int MOST_DIGITS = 4;
     private static final TokenForm PIPES = TokenForm.of("#4 <pipes>", "<bottom>");
     private static final TokenForm ASIDE = TokenForm.of("#3 [%] <material>?", "#4 <pipes>", "<bottom>", "<metal>");
     private static final TokenForm LEADING = TokenForm.of("#3 _[-] word|roman", "#3 _word|roman");
@@ -96,6 +97,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         private final List<String> remarks = new ArrayList<>();
         private Mark mark = Mark.NONE;
         private int ranks;
+        private Optional<Family> family = Optional.empty();
         private String numeral = "";
         private Line line;
 
@@ -107,7 +109,8 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         StopLine taken() {
             parentheses();
             cutAll(this::aside);
-            boolean compound = isCompound();
+            family = family();
+            boolean compound = family.filter(Family::isCompound).isPresent();
             intervals(compound);
             leading();
             markedRanks(compound);
@@ -119,6 +122,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             if (compound && ranks == 0) {
                 bareRanks();
             }
+            pipes();
             String name = name();
             if (name.isEmpty() && !numeral.isEmpty() && (ranks == 1 || ranks > MOST_RANKS_ALONE)) {
                 name = numeral;
@@ -126,7 +130,8 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             }
             List<String> halves = remarks.stream()
                     .filter(each -> isHalf(each)
-                            && (each.length() > 1 || !style.language().equals("it")))
+                            && (each.length() > 1
+                                    || (style.halves() && !style.language().equals("it"))))
                     .toList();
             if (!name.isEmpty() && halves.size() == 1) {
                 name = name + " " + halves.get(0);
@@ -138,7 +143,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         /** The first piece with letters is the name; the others are remarks, but for the half of the keyboard. */
         private String name() {
             String name = "";
-            for (String piece : line.text().split(String.valueOf(Line.GAP), -1)) {
+            for (String piece : line.text().split(Line.GAP + "|: ", -1)) {
                 String trimmed = Spelling.trimmed(piece, EDGES).replaceAll("[ \\t]+", " ");
                 if (trimmed.isEmpty()) {
                     continue;
@@ -209,15 +214,14 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             return aside > 0 ? aside : Compass.ofStop(line, token);
         }
 
-        private boolean isCompound() {
+        /** The family of its words, if they are known. */
+        private Optional<Family> family() {
             String letters = line.tokens().stream()
                     .filter(token -> token.is(Kind.WORD) && !token.is("ranks") && !token.is("feet"))
                     .map(Token::text)
                     .collect(Collectors.joining(" "));
-            return Lexicon.get()
-                    .known(letters, style.setting())
-                    .map(found -> found.kind().family().isCompound())
-                    .orElse(false);
+            return Lexicon.get().known(letters, style.setting()).map(found -> found.kind()
+                    .family());
         }
 
         /** Scale numbers of a mixture, "15.19.22", which count its ranks. */
@@ -253,6 +257,20 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                 mark = Mark.BARE;
             }
             line = rest;
+        }
+
+        /** A last number of two figures or more that can be no pitch counts the pipes. */
+        private void pipes() {
+            int last = line.size() - 1;
+            boolean counts = last > 0
+                    && line.at(last).isWhole(MOST_DIGITS)
+                    && line.at(last).text().length() > 1
+                    && line.gap(last) > 0
+                    && Pitches.usual(line.at(last)).isEmpty()
+                    && !isInName(line, last);
+            if (counts) {
+                cut(last, 1);
+            }
         }
 
         private static boolean endsInPitch(Line rest) {
@@ -331,12 +349,12 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                         && !(line.is(i - 1, Kind.WORD) && line.at(i - 1).plain().equals("de"));
                 boolean palms = line.at(i).text().matches("13|26|52")
                         && !style.language().equals("es");
-                if (Pitches.isBare(line, i) && Pitches.usual(line.at(i)).isPresent() && !named && !palms) {
+                if (Pitches.isBare(line, i) && pitch(i).isPresent() && !named && !palms) {
                     places.add(i);
                 }
             }
             for (int i = places.size() - 1; i >= 0; i--) {
-                Footage pitch = Pitches.usual(line.at(places.get(i))).orElseThrow();
+                Footage pitch = pitch(places.get(i)).orElseThrow();
                 if (!compound || isPitchOfCompound(pitch)) {
                     feet.add(pitch);
                     mark = Mark.BARE;
@@ -344,6 +362,15 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                     return;
                 }
             }
+        }
+
+        /** The pitch that a bare number can mean; of a fifth 3 and 6 too. */
+        private Optional<Footage> pitch(int token) {
+            return Pitches.usual(line.at(token))
+                    .or(() -> family.equals(Optional.of(Family.MUTATION))
+                                    && line.at(token).text().matches("[36]")
+                            ? Pitches.read(line.at(token).text())
+                            : Optional.empty());
         }
 
         /** Of a compound stop, 1 1/3 is a pitch and 3 are ranks; 2 is either. */

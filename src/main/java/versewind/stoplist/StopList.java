@@ -49,10 +49,19 @@ public record StopList(
     public static StopList read(String text) {
         Map<Boolean, List<PageText.Numbered>> all =
                 PageText.lines(text).stream().collect(Collectors.partitioningBy(line -> PageText.isRead(line.text())));
-        List<PageText.Numbered> lines = PastedCells.joined(all.get(true));
+        List<PageText.Numbered> rows = PastedCells.joined(BrokenLines.joined(all.get(true)));
         LineReader.Readings readings = new LineReader.Readings(
-                ListStyle.of(lines.stream().map(PageText.Numbered::text).toList()));
+                ListStyle.of(rows.stream().map(PageText.Numbered::text).toList()));
+        List<PageText.Numbered> lines =
+                CellColumns.sorted(rows, readings.style().language());
         ParsedLines parsed = LineReader.of(Grid.rows(lines, readings), readings);
+        if (lines != rows) {
+            parsed.leaveOut(
+                    lines.get(0).number(),
+                    lines.get(0).text(),
+                    "cells of divisions side by side, told apart by the order of their pitches; please check",
+                    Unread.Weight.DOUBT);
+        }
         all.get(false)
                 .forEach(line -> parsed.leaveOut(
                         line.number(),
@@ -99,13 +108,14 @@ public record StopList(
     }
 
     /**
-     * True if anything wants a second look: a line in doubt, a family that is not sure, a coupler without divisions.
+     * True if anything wants a second look: a line in doubt, a family that is not sure, a pitch that is
+     * supposed, a coupler without divisions.
      */
     public boolean wantsAttention() {
         return divisions.stream().allMatch(ReadDivision::isPedal)
                 || isManyRemarks()
                 || !doubts().isEmpty()
-                || stops().anyMatch(stop -> !stop.how().isSure())
+                || stops().anyMatch(stop -> !stop.how().isSure() || stop.supposed())
                 || couplers.stream().anyMatch(coupler -> !coupler.isWhole());
     }
 }

@@ -17,6 +17,7 @@ import versewind.organ.Coupler;
 /** Builds the result of a whole list: gives couplers and tremulants their divisions, finds pistons and the title. */
 final class StopListBuilder {
 
+    private static final String WITHOUT_STOPS = "the heading of a division without stops";
     private static final int LAST_TITLE_LINE = 5;
     private static final int LONGEST_TITLE = 60;
     private static final int MOST_TWICE = 3;
@@ -47,7 +48,7 @@ final class StopListBuilder {
                 unread.add(new Unread(
                         division.line(),
                         division.name(),
-                        "the heading of a division without stops",
+                        WITHOUT_STOPS,
                         PistonLine.isOfPistons(division.name()) ? Unread.Weight.NOTE : Unread.Weight.DOUBT));
             } else {
                 read.add(new ReadDivision(
@@ -58,6 +59,7 @@ final class StopListBuilder {
                         division.stops()));
             }
         }
+        permanent();
         List<ReadCoupler> couplers = couplers();
         List<ReadTremulant> tremulants = tremulants();
         ReadPistons pistons = pistons();
@@ -66,6 +68,38 @@ final class StopListBuilder {
         unread.sort(Comparator.comparingInt(Unread::line));
         String title = title();
         return new StopList(read, couplers, tremulants, pistons, title, unread);
+    }
+
+    /** "Pedal permanently coupled to the Great": a coupler, or a note where the pedal has no stops of its own. */
+    private void permanent() {
+        boolean pedal = divisions.stream()
+                .anyMatch(each -> each.isPedal() && !each.stops().isEmpty());
+        for (Unread each : List.copyOf(unread)) {
+            List<String> words = Spelling.words(each.text());
+            boolean ofPedal = words.size() <= 2
+                    || IntStream.range(0, words.size()).anyMatch(i -> DivisionWord.at(words, i, language)
+                            .filter(found -> found.word().isPedal())
+                            .isPresent());
+            if (!ofPedal || !WordList.of("permanent").in(words)) {
+                continue;
+            }
+            unread.remove(each);
+            if (pedal) {
+                UnresolvedCoupler coupler = new UnresolvedCoupler(
+                        each.text(),
+                        UnresolvedCoupler.Implied.MAIN,
+                        UnresolvedCoupler.Implied.PEDAL,
+                        Coupler.Kind.UNISON);
+                gathered.add(new ParsedLines.PlacedCoupler(coupler, -1, each.line()));
+            } else {
+                unread.removeIf(other -> other.why().equals(WITHOUT_STOPS)
+                        && DivisionWord.in(Spelling.words(other.text()), language)
+                                .filter(found -> found.word().isPedal())
+                                .isPresent());
+                String why = "the pedal has no stops of its own and plays the manual";
+                unread.add(new Unread(each.line(), each.text(), why, Unread.Weight.NOTE));
+            }
+        }
     }
 
     /** A doubt about a division in which so many stops stand twice that it may be two. */
