@@ -5,7 +5,6 @@ import java.util.Set;
 import versewind.rules.BuildingStep;
 import versewind.rules.OrganFacts;
 import versewind.sound.Balance;
-import versewind.sound.Verdict;
 
 /** Reasons for a registration, in words. */
 final class Explanation {
@@ -78,7 +77,7 @@ final class Explanation {
     private String balance(double share, Balance promised) {
         boolean isLess = requirement.target().isMissed(share);
         boolean isMore = requirement.target().isPassed(share);
-        String aim = isLess ? tooLittle() : isMore ? tooMuch() : asWanted(promised);
+        String aim = isLess ? tooLittle() : isMore ? tooMuch() : asWanted();
         return promised.kind() == Balance.Kind.ORGAN_ALONE ? aim : promised.words() + "; " + aim;
     }
 
@@ -100,19 +99,15 @@ final class Explanation {
         };
     }
 
-    private String asWanted(Balance promised) {
+    private String asWanted() {
         return switch (requirement.mode()) {
             case CONGREGATION ->
-                requirement.company().isSung() ? strength(promised) : "it leads into the verse that follows";
+                requirement.company().isSung()
+                        ? "as strong as the verse wants"
+                        : "it leads into the verse that follows";
             case SMALL_CHOIR, SOLO_VOICE -> "it supports the singing and lets the words through";
             case MELODY_SOLOED -> "the tune is heard over a soft accompaniment";
         };
-    }
-
-    private static String strength(Balance promised) {
-        return promised.estimated().way() == Verdict.Way.NONE
-                ? "as strong as the verse wants"
-                : "as much as this organ can give here";
     }
 
     /** The row that most speaks against it. */

@@ -101,10 +101,12 @@ public final class PistonChoice {
 
     /** Pistons of some divisions, or a general, on the lowest memory level that has all; if there is one. */
     private static Optional<String> chosen(Plan plan, Instrument organ, Verse verse, List<OptionalInt> wanted) {
-        Predicate<Piston> isSet = piston -> verses(plan)
-                .anyMatch(other -> Pressed.of(organ, other.piston()).pistons().contains(piston)
-                        && isSetTheSame(piston, other, verse, organ));
         Predicate<Piston> isFree = piston -> !isPressed(plan, organ, piston);
+        Predicate<Piston> isSet = piston -> isPressed(plan, organ, piston)
+                && verses(plan)
+                        .filter(other ->
+                                Pressed.of(organ, other.piston()).pistons().contains(piston))
+                        .allMatch(other -> isSetTheSame(piston, other, verse, organ));
         return onOneLevel(organ, wanted, List.of(isSet)).or(() -> onOneLevel(organ, wanted, List.of(isSet, isFree)));
     }
 

@@ -75,4 +75,15 @@ class PistonChoiceTest {
 
         assertThat(PistonChoice.redrawn(plan, FIRST, at(FIRST), organ).piston()).isEqualTo("Full Swell");
     }
+
+    @Test
+    void a_piston_on_which_two_settings_quarrel_is_not_taken_for_either() {
+        VersePlace third = new VersePlace(1, 1);
+        set(FIRST, "G2");
+        set(SECOND, "G2");
+        plan = plan.withVerse(third, at(third).withRegistration(redrawn().registration()));
+        set(third, "G2");
+
+        assertThat(redrawn().piston()).isEqualTo("G1");
+    }
 }
