@@ -15,11 +15,11 @@ import versewind.sound.Verdict;
 /**
  * How to play a verse, and why.
  *
- * <p>The thicker the sound, the longer the room rings against the beat, and the weaker the lead, the more detached the
- * touch. Each of the three counts 0, 1 or 2: the dynamic (up to mp, mf and f, above), the beats that the room rings
- * ({@link Practice#RINGS_BEATS}, {@link Practice#RINGS_LONG_BEATS}), the lead (leads, only just, lost). Up to 1 in all
- * is legato, 2 lightly detached, 3 and 4 detached, above well detached. One is added where more lead is wanted and no
- * more organ is left to draw. A gentle verse that is led is never more than lightly detached.
+ * <p>The thicker the sound and the longer the room rings against the beat, the more detached the touch. Each of the two
+ * counts 0, 1 or 2: the dynamic (up to mp, mf and f, above), the beats that the room rings
+ * ({@link Practice#RINGS_BEATS}, {@link Practice#RINGS_LONG_BEATS}). Where more lead is wanted and no more organ is left
+ * to draw, 2 are added if it only just leads, and 3 if it is lost. Up to 1 in all is legato, 2 lightly detached, 3 and 4
+ * detached, above well detached. A gentle verse is legato, unless touch is the lead that remains.
  *
  * <p>Source: common practice, no source; the numbers are estimates.
  *
@@ -91,16 +91,14 @@ public record Touch(
         int rings = ringsBeats >= Practice.RINGS_LONG_BEATS ? 2 : ringsBeats >= Practice.RINGS_BEATS ? 1 : 0;
         int weak = weakness(estimate.balance().estimated());
         boolean isLastMeans = weak > 0 && !hasMore(hymn, index);
-        Manner manner = manner(thick + rings + weak + (isLastMeans ? 1 : 0));
-        boolean isGentle = verse.isSung()
-                && weak == 0
-                && verse.singing() == Singing.GENTLE
-                && manner.compareTo(Manner.LIGHTLY_DETACHED) > 0;
-        Manner chosen = isGentle ? Manner.LIGHTLY_DETACHED : manner;
+        Manner manner = manner(thick + rings + (isLastMeans ? 1 + weak : 0));
+        boolean isGentle =
+                verse.isSung() && !isLastMeans && verse.singing() == Singing.GENTLE && manner != Manner.LEGATO;
+        Manner chosen = isGentle ? Manner.LEGATO : manner;
         return new Touch(
                 chosen,
                 chosen.holdBeats(),
-                reasons(thick, ringsBeats, weak, isGentle),
+                reasons(thick, ringsBeats, isLastMeans ? weak : 0, isGentle),
                 isLastMeans,
                 hymn.breathBeats(),
                 hymn.isLiveRoom(),
@@ -148,6 +146,9 @@ public record Touch(
     }
 
     private static List<String> reasons(int thick, long ringsBeats, int weak, boolean isGentle) {
+        if (isGentle) {
+            return List.of("the verse is gentle; keep repeated notes and the ends of lines clean");
+        }
         List<String> reasons = new ArrayList<>();
         reasons.add(
                 switch (thick) {
@@ -158,9 +159,6 @@ public record Touch(
         reasons.add("it lasts about " + ringsBeats + (ringsBeats == 1 ? " beat" : " beats") + " in the church");
         if (weak > 0) {
             reasons.add(weak == 1 ? "the lead only just holds" : "the lead is lost");
-        }
-        if (isGentle) {
-            reasons.add("the verse is gentle");
         }
         return reasons;
     }
