@@ -32,6 +32,9 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
     private static final TokenForm PITCH_FIRST = TokenForm.of("#2 ~quote? _word|roman");
     private static final int LONGEST_LABEL = 60;
 
+    /** No coupler has a longer name; whatever is read piece by piece is never longer. */
+    private static final int LONGEST_COUPLER = 200;
+
     /** Reads the couplers of a line; none where it is no line of couplers. */
     static CouplerLine read(String line, Where where, Set<Coupler.Kind> hint, String language) {
         Reader reader = new Reader(where, hint, language);
@@ -139,6 +142,10 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         }
 
         private void segment(String numbered) {
+            if (numbered.length() > LONGEST_COUPLER) {
+                rest.add(numbered);
+                return;
+            }
             Line line = new Line(numbered);
             int goesOn = couplers.isEmpty() || !endsInFigure(last().text()) ? 0 : PITCH_FIRST.at(line, 0);
             if (goesOn > 0) {

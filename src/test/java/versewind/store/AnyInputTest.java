@@ -21,6 +21,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import versewind.plan.Plan;
 import versewind.plan.Undo;
 import versewind.schema.KnownOrgan;
+import versewind.schema.OrganDraft;
+import versewind.sound.OrganSound;
 import versewind.stoplist.StopList;
 
 /**
@@ -34,13 +36,10 @@ class AnyInputTest {
     /** Reading a stop list takes longer than anything else. */
     private static final int STOP_LISTS = ALL / 40;
 
-    private static final int OTHERS = (ALL - STOP_LISTS) / 4;
+    private static final int OTHERS = (ALL - STOP_LISTS) / 6;
     private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
     private static final long SECOND_NS = TimeUnit.SECONDS.toNanos(1);
     private static final int LONG = 5000;
-
-    /** The time to read a stop list grows with the square of its longest line. */
-    private static final int SHORT = 200;
 
     private static final List<String> PIECES = List.of(
             "\"",
@@ -79,13 +78,13 @@ class AnyInputTest {
         void read(String text) throws BadFile, BadRows;
     }
 
-    private static String changed(String whole, Random random, int longest) {
+    private static String changed(String whole, Random random) {
         StringBuilder text = new StringBuilder(whole);
         for (int changes = 1 + random.nextInt(4); changes > 0; changes--) {
             int at = random.nextInt(text.length() + 1);
             int end = Math.min(text.length(), at + random.nextInt(30));
             String piece = PIECES.get(random.nextInt(PIECES.size()));
-            text.replace(at, random.nextBoolean() ? at : end, random.nextInt(40) == 0 ? piece.repeat(longest) : piece);
+            text.replace(at, random.nextBoolean() ? at : end, random.nextInt(40) == 0 ? piece.repeat(LONG) : piece);
         }
         return text.toString();
     }
@@ -98,12 +97,13 @@ class AnyInputTest {
         return text.toString();
     }
 
-    private static void tryAll(List<String> wholes, int longest, Reading reading) {
+    private static void tryAll(List<String> wholes, int count, Reading reading) throws BadFile, BadRows {
         Random random = new Random(5);
-        int count = longest == SHORT ? STOP_LISTS : OTHERS;
+        for (String whole : wholes) {
+            reading.read(whole);
+        }
         for (int i = 0; i < count; i++) {
-            String text =
-                    i % 10 == 0 ? made(random) : changed(wholes.get(random.nextInt(wholes.size())), random, longest);
+            String text = i % 10 == 0 ? made(random) : changed(wholes.get(random.nextInt(wholes.size())), random);
             long start = CLOCK.getCurrentThreadCpuTime();
             try {
                 reading.read(text);
@@ -131,7 +131,7 @@ class AnyInputTest {
         KnownOrgan organ = new Library(Path.of("")).openPlan("ash-wednesday").organ();
         tryAll(
                 texts(Stream.of(Path.of("plans/ash-wednesday.json"))),
-                LONG,
+                OTHERS,
                 text -> PlanJson.read(Path.of("plan"), text.getBytes(StandardCharsets.UTF_8), (id, found) -> organ));
     }
 
@@ -139,7 +139,7 @@ class AnyInputTest {
     void any_instrument() throws Exception {
         tryAll(
                 texts(Shipped.instruments().stream().limit(3)),
-                LONG,
+                OTHERS,
                 text -> InstrumentJson.read(Path.of("organ"), text.getBytes(StandardCharsets.UTF_8)));
     }
 
@@ -148,14 +148,40 @@ class AnyInputTest {
         OpenPlan open = new Library(Path.of("")).openPlan("ash-wednesday");
         tryAll(
                 List.of(PlanCsv.of(open.plan(), open.instrument())),
-                LONG,
+                OTHERS,
                 text -> PlanCsv.read(text, id -> open.organ()));
+    }
+
+    @Test
+    void any_table_of_readings() throws Exception {
+        OrganSound sound =
+                new Library(Path.of("")).openPlan("harvest-festival").organ().sound();
+        String table = String.join(
+                "\n",
+                "draw,box,people,dBA",
+                "\"Swell: Gedackt 8, Flute 4; couplers: Swell to Great\",Swell=closed,0,58.5",
+                "Great: Open Diapason 8,,120,71",
+                "# a remark",
+                "Pedal: Bourdon 16,Swell=half,,55.25");
+        tryAll(List.of(table), OTHERS, text -> ReadingsCsv.read(text, sound));
+    }
+
+    @Test
+    void any_draft_of_an_organ() throws Exception {
+        OpenOrgan organ = new Library(Path.of("")).openOrgan("little-corvening");
+        OrganDraft draft = OrganDraft.of(organ.organ().instrument());
+        byte[] bytes = OrganDraftFile.bytes(draft, organ.fingerprint());
+        tryAll(
+                List.of(new String(bytes, StandardCharsets.UTF_8)),
+                OTHERS,
+                text -> OrganDraftFile.read(
+                        Path.of("draft"), text.getBytes(StandardCharsets.UTF_8), organ.fingerprint()));
     }
 
     @Test
     void any_stop_list() throws Exception {
         try (Stream<Path> lists = Files.list(Path.of("src/test/resources/stoplists"))) {
-            tryAll(texts(lists.filter(each -> each.toString().endsWith(".txt"))), SHORT, StopList::read);
+            tryAll(texts(lists.filter(each -> each.toString().endsWith(".txt"))), STOP_LISTS, StopList::read);
         }
     }
 
@@ -176,7 +202,7 @@ class AnyInputTest {
                                 PlanJson.text(history.now(), open.instrument())),
                         StandardCharsets.UTF_8)
                 + new String(JournalText.undo(), StandardCharsets.UTF_8);
-        tryAll(List.of(text), LONG, changed -> {
+        tryAll(List.of(text), OTHERS, changed -> {
             byte[] bytes = changed.getBytes(StandardCharsets.UTF_8);
             JournalText.replay(bytes);
             JournalText.presence(bytes, "", Instant.EPOCH);
