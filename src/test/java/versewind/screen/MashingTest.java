@@ -18,11 +18,14 @@ import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.Text;
 
-/** A cat on the keyboard: whatever is pressed and however the window is pulled, everything still holds. */
+/**
+ * A cat on the keyboard: whatever is pressed and however the window is pulled, everything still holds, and can be undone
+ * to the start. {@code -Dkeys.count=100000} presses so many.
+ */
 @Tag("slow")
 class MashingTest {
 
-    private static final int KEYS = 4000;
+    private static final int KEYS = Integer.getInteger("keys.count", 20_000) / 5;
     private static final List<String> PASTES = List.of(
             "",
             "one\ntwo\r\n",
@@ -43,15 +46,41 @@ class MashingTest {
     private final Random random = new Random(20_000);
 
     @ParameterizedTest
-    @CsvSource({"harvest-festival", "easter-cathedral", "wedding", "ash-wednesday", "advent-candlelight"})
-    void twenty_thousand_keys_in_all_break_nothing(String plan) {
-        Desk desk = Desk.with(plan, 80, 24);
+    @CsvSource({
+        "harvest-festival,80,24",
+        "easter-cathedral,60,18",
+        "wedding,200,60",
+        "ash-wednesday,120,40",
+        "advent-candlelight,80,24"
+    })
+    void twenty_thousand_keys_in_all_break_nothing_and_are_undone_to_the_start(String plan, int columns, int rows) {
+        Desk desk = Desk.with(plan, columns, rows);
         Clerk clerk = Clerk.at(desk);
+        Plan start = desk.plan();
         for (int i = 0; i < KEYS; i++) {
             Event input = input();
             desk.answer(input);
             clerk.saving(Clerk.Saving.values()[random.nextInt(3)]).serve();
             check(desk, () -> plan + ", " + input);
+            start = desk.work().history().past().isEmpty() ? desk.plan() : start;
+        }
+        undoAll(desk, clerk);
+        assertThat(desk.plan()).isEqualTo(start);
+    }
+
+    /** Leaves whatever is open on top of the plan, and undoes one edit after the other. */
+    private static void undoAll(Desk desk, Clerk clerk) {
+        desk.answer(new Event.Resize(80, 24));
+        clerk.saving(Clerk.Saving.WRITTEN);
+        for (int edits = desk.work().history().past().size(); edits > 0; edits--) {
+            for (int tries = 0; desk.work().history().past().size() == edits; tries++) {
+                assertThat(tries).as(desk.characters()).isLessThan(20);
+                clerk.press("u");
+                if (desk.work().history().past().size() == edits) {
+                    clerk.press("<Esc>");
+                }
+            }
+            assertThat(desk.work().history().past()).hasSize(edits - 1);
         }
     }
 

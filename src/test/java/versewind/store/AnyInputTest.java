@@ -156,13 +156,13 @@ class AnyInputTest {
     void any_table_of_readings() throws Exception {
         OrganSound sound =
                 new Library(Path.of("")).openPlan("harvest-festival").organ().sound();
-        String table = String.join(
-                "\n",
-                "draw,box,people,dBA",
-                "\"Swell: Gedackt 8, Flute 4; couplers: Swell to Great\",Swell=closed,0,58.5",
-                "Great: Open Diapason 8,,120,71",
-                "# a remark",
-                "Pedal: Bourdon 16,Swell=half,,55.25");
+        String table = """
+                draw,box,people,dBA
+                "Swell: Gedackt 8, Flute 4; couplers: Swell to Great",Swell=closed,0,58.5
+                Great: Open Diapason 8,,120,71
+                # a remark
+                Pedal: Bourdon 16,Swell=half,,55.25
+                """;
         tryAll(List.of(table), OTHERS, text -> ReadingsCsv.read(text, sound));
     }
 

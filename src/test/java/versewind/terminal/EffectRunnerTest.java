@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -16,14 +17,21 @@ import org.junit.jupiter.api.io.TempDir;
 import versewind.plan.Hymn;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
+import versewind.screen.Update;
 import versewind.screen.library.LibraryEvent;
 import versewind.screen.plan.FileEvent;
 import versewind.screen.state.Effect;
 import versewind.screen.state.Event;
+import versewind.screen.state.State;
+import versewind.screen.state.Transition;
+import versewind.screen.toolkit.Marks;
 import versewind.sheet.SheetHtml;
+import versewind.store.Autosave;
 import versewind.store.BadFile;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
+import versewind.store.SaveOutcome;
+import versewind.store.WhenChanged;
 
 class EffectRunnerTest {
 
@@ -127,5 +135,39 @@ class EffectRunnerTest {
                             .extracting(LibraryEvent.Listed::id)
                             .contains("harvest-festival\n0"));
         }
+    }
+
+    @Test
+    void of_many_saved_versions_the_last_ten_are_kept_and_the_first_of_them_is_restored_as_an_edit() throws Exception {
+        Library library = Library.founded(folder.resolve("own"), Optional.of(Path.of("")));
+        OpenPlan open = library.openPlan("wedding");
+        for (int people = 101; people <= 112; people++) {
+            OpenPlan wanted = open.with(open.plan().withPeople(people));
+            open = wanted.after((SaveOutcome.Saved) library.savePlan(wanted, WhenChanged.REFUSE));
+        }
+        try (JournalWriter journal = new JournalWriter(library, told -> {});
+                Browsing browsing = new Browsing(library, told -> {});
+                BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
+            EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, () -> {});
+            LibraryEvent.VersionsListed listed = (LibraryEvent.VersionsListed)
+                    outside.listVersions("wedding").get(0);
+            List<Event> restored = outside.openVersion("wedding", 9);
+
+            assertThat(listed.versions()).hasSize(10);
+            State state = Update.empty(80, 24, Marks.UNICODE, LocalDate.of(2027, 5, 1));
+            for (Event event : restored) {
+                Transition step = Update.step(state, event);
+                state = step.state();
+                step.effects().forEach(effect -> assertThat(effect.by(outside)).isEmpty());
+            }
+            assertThat(state.work().orElseThrow().plan()).isEqualTo(open.plan().withPeople(102));
+            assertThat(state.work().orElseThrow().history().undo().now()).isEqualTo(open.plan());
+        }
+        assertThat(library.openPlan("wedding").draft())
+                .get()
+                .isInstanceOfSatisfying(
+                        Autosave.Kept.class,
+                        kept -> assertThat(kept.plan().heading().people()).isEqualTo(102));
+        assertThat(library.openPlan("wedding").plan()).isEqualTo(open.plan());
     }
 }
