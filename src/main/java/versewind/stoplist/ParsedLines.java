@@ -108,16 +108,16 @@ final class ParsedLines {
     Section open(DivisionHeading heading, int line) {
         int last = divisions.size() - 1;
         boolean goesOn = last >= 0 && divisions.get(last).isNumberOf(heading);
-        DivisionHeading whole = goesOn ? heading.below(divisions.remove(last).heading()) : heading;
-        int next = divisions.size();
-        if (goesOn) {
-            places.values().remove(last);
-        }
+        int next = goesOn ? last : last + 1;
+        DivisionHeading whole = goesOn ? heading.below(divisions.get(last).heading()) : heading;
+        places.values().remove(next);
         int place = places.computeIfAbsent(Spelling.spelled(whole.name()), name -> next);
-        if (place == next) {
-            divisions.add(new ParsedDivision(whole, line));
-        } else {
+        if (place != next) {
             divisions.get(place).goesOn(whole);
+        } else if (goesOn) {
+            divisions.set(last, new ParsedDivision(whole, line));
+        } else {
+            divisions.add(new ParsedDivision(whole, line));
         }
         return begin(Section.ofStops(place));
     }

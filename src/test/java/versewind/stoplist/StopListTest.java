@@ -378,4 +378,15 @@ class StopListTest {
             throw new java.io.UncheckedIOException(unreadable);
         }
     }
+
+    @Test
+    void columns_go_on_when_the_division_of_one_turns_out_to_be_that_of_another() {
+        String list = """
+                Mano izquierda      Great            Mano derecha
+                Lleno (IV)        Great)
+                                                Trompeta magna
+                """;
+        assertThat(StopList.read(list).stops().map(ReadStop::name))
+                .containsExactly("Lleno Mano izquierda", "Trompeta magna Mano derecha");
+    }
 }
