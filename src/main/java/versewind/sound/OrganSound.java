@@ -168,7 +168,7 @@ public final class OrganSound {
     Estimate compute(Verse verse, int servicePeople, OptionalInt tempo) {
         PeoplePresent people = PeoplePresent.of(verse, servicePeople);
         Seats here = seats(people.present());
-        double principalsSone = principals.sone(here);
+        PrincipalsLoudness.Scale scale = principals.scale(here);
         power.compute(sounding(verse), verse.hands());
         here.organInNave().carry(power.all(), inNave);
         here.organAmong(people.place()).carry(power.all(), amongSingers);
@@ -184,7 +184,7 @@ public final class OrganSound {
         return new Estimate(
                 ThirdOctaves.levelDba(inNave),
                 sone,
-                silent ? Optional.empty() : Optional.of(Dynamic.of(sone / principalsSone)),
+                silent ? Optional.empty() : Optional.of(scale.dynamic(sone)),
                 ThirdOctaves.levelDba(amongSingers),
                 people.singers(),
                 ThirdOctaves.levelDba(singing),

@@ -30,7 +30,7 @@ class DynamicTest {
     @ParameterizedTest
     @CsvSource({"0.1, pp", "0.4, p", "0.82, p", "0.83, mp", "1, mf", "1.1, f", "1.27, ff", "1.52, fff", "3, fff"})
     void a_word_begins_at_its_loudness_over_that_of_the_principals(double overPrincipals, String word) {
-        assertThat(Dynamic.of(overPrincipals).word()).isEqualTo(word);
+        assertThat(Dynamic.of(overPrincipals, 1.4).word()).isEqualTo(word);
     }
 
     /** Common practice, no source. */
@@ -90,6 +90,7 @@ class DynamicTest {
                 }
             }
         }
+        assertThat(ladder.ofChoruses()).isLessThan(Dynamic.FFF);
         assertThat(ladder.dynamic(ladder.everything())).isGreaterThanOrEqualTo(Dynamic.MF);
     }
 
@@ -162,9 +163,23 @@ class DynamicTest {
             return Stream.of(Family.values()).map(this::all).reduce(IndexSet.EMPTY, IndexSet::plus);
         }
 
+        /** Of the principals and mixtures of all divisions, with all unison couplers. */
+        Dynamic ofChoruses() {
+            IndexSet unisons = IndexSet.of(IntStream.range(0, organ.couplers().size())
+                    .filter(coupler -> organ.couplers().get(coupler).kind() == Coupler.Kind.UNISON));
+            IndexSet flues = IndexSet.of(IntStream.range(0, organ.divisions().size())
+                    .flatMap(division ->
+                            IntStream.concat(stops(division, Family.PRINCIPAL), stops(division, Family.MIXTURE))));
+            return dynamic(flues, unisons);
+        }
+
         Dynamic dynamic(IndexSet drawn) {
+            return dynamic(drawn.plus(feet), coupled);
+        }
+
+        private Dynamic dynamic(IndexSet drawn, IndexSet couplers) {
             Registration registration =
-                    Registration.silent(organ).withStops(drawn.plus(feet)).withCouplers(coupled);
+                    Registration.silent(organ).withStops(drawn).withCouplers(couplers);
             return sound.estimate(
                             TrialOrgan.verse(
                                     Mode.CONGREGATION,
