@@ -114,9 +114,10 @@ public final class ReadingDesign {
             }
             String before = Odds.words(beforeOdds.getAsDouble());
             String after = Odds.words(afterOdds.getAsDouble());
-            return before.equals(after)
-                    ? less + "."
-                    : less + ", and take the verdicts from " + before + " to " + after + " on average.";
+            return less
+                    + (before.equals(after)
+                            ? ", and leave the verdicts at " + before + " on average."
+                            : ", and take the verdicts from " + before + " to " + after + " on average.");
         }
     }
 
@@ -129,7 +130,12 @@ public final class ReadingDesign {
      * @return fewer if no more are worth it; none for a plan without verses
      */
     public static List<Proposed> of(OrganSound sound, Plan plan, int number) {
-        ReadingDesign design = new ReadingDesign(sound, LEAST_WORTH);
+        return of(sound, plan, number, LEAST_WORTH);
+    }
+
+    /** The same, as long as a reading takes away this part of the mean uncertainty. */
+    static List<Proposed> of(OrganSound sound, Plan plan, int number, double leastWorth) {
+        ReadingDesign design = new ReadingDesign(sound, leastWorth);
         Set<MeterReading> starts = new LinkedHashSet<>();
         int people = plan.heading().people();
         for (Hymn hymn : plan.hymns()) {
@@ -158,11 +164,7 @@ public final class ReadingDesign {
         return allRound(sound, number, LEAST_WORTH);
     }
 
-    /**
-     * The same, as long as a reading is worth so much.
-     *
-     * @param leastWorth the part of the mean uncertainty that it takes away, 0 to 1
-     */
+    /** The same, as long as a reading takes away this part of the mean uncertainty. */
     static List<Proposed> allRound(OrganSound sound, int number, double leastWorth) {
         ReadingDesign design = new ReadingDesign(sound, leastWorth);
         for (int i = 1; i <= SAMPLES; i++) {

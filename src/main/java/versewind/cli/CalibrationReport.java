@@ -181,7 +181,9 @@ record CalibrationReport(
                 .list("next", next, proposed -> reading(proposed.reading())
                         .put("expected", proposed.reading().dba(), 1)
                         .put("plusMinusBefore", proposed.beforeDb(), 1)
-                        .put("plusMinusAfter", proposed.afterDb(), 1));
+                        .put("plusMinusAfter", proposed.afterDb(), 1)
+                        .put("verdictsBefore", proposed.beforeOdds(), 2)
+                        .put("verdictsAfter", proposed.afterOdds(), 2));
     }
 
     private static Json trims(Fit fit) {
