@@ -25,6 +25,7 @@ import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HeardAs;
 import versewind.plan.Mode;
+import versewind.plan.Plan;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.sound.OrganSound;
@@ -39,9 +40,11 @@ import versewind.store.Library;
  * dB an octave, all reverberation times are 10 % too long or too short, the singers off by 3 dB and each octave of
  * their voices by 3 dB more, the taste by 1.5 dB and the device by 1.5 dB. Prints the table.
  *
- * <p>The program allows 2 dB for the device. Where it is off by 1.5 only, the level is stated too cautiously: with
- * 4 dB for the organ and any number of readings it is off by (0.2^2 4^2 + 0.8^2 1.5^2)^0.5 = 1.4 dB where 1.8 dB is
- * stated, and 78 of 100 lie within. So readings are also taken with a device that is off by 2 dB.
+ * <p>Readings are those proposed for all levels, of the organ alone, and those proposed for a service, where the
+ * singing alone is one of them. The program allows 2 dB for the device. Where it is off by 1.5 only, the level after
+ * readings of the organ alone is stated too cautiously, and by nothing else: with 4 dB for the organ and any number of
+ * readings it is off by (0.2^2 4^2 + 0.8^2 1.5^2)^0.5 = 1.4 dB where 1.8 dB is stated, and 78 of 100 lie within; of a
+ * device that is off by 2 dB, 68. The singing alone tells of the device too.
  */
 @Tag("slow")
 class CoverageTest {
@@ -60,6 +63,7 @@ class CoverageTest {
     private static final double COMMON_DB = 1.5;
     private static final double ALLOWED_DEVICE_DB = 2;
     private static final double FELT_DB = 3;
+    private static final String FOR_SERVICE = "for a service";
 
     private static final Map<String, Count> COUNTS = new LinkedHashMap<>();
 
@@ -102,21 +106,18 @@ class CoverageTest {
         estimated = OrganSound.open(organ);
         Random random = new Random(11);
         RandomOrgans drawing = new RandomOrgans(12);
-        List<MeterReading> proposed = ReadingDesign.allRound(estimated, 5, 0).stream()
-                .map(ReadingDesign.Proposed::reading)
-                .toList();
+        List<MeterReading> proposed = readings(ReadingDesign.allRound(estimated, 5, 0));
+        Plan service = new Library(Path.of("")).openPlan("harvest-festival").plan();
+        List<MeterReading> forService = readings(ReadingDesign.of(estimated, service, 5, 0));
         for (int each = 0; each < ORGANS; each++) {
             OrganSound truth = truth(random);
             List<Heard> asked = asked(truth, drawing);
             count("before anything", estimated, asked);
             for (double deviceDb : List.of(COMMON_DB, ALLOWED_DEVICE_DB)) {
                 List<MeterReading> taken = taken(truth, proposed, deviceDb * random.nextGaussian(), random);
-                for (int readings : List.of(1, 3, 5)) {
-                    OrganSound taught =
-                            Fit.of(estimated, taken.subList(0, readings)).after();
-                    count(after(readings, deviceDb), taught, asked);
-                }
+                learn(taken, "device " + deviceDb, asked);
             }
+            learn(taken(truth, forService, COMMON_DB * random.nextGaussian(), random), FOR_SERVICE, asked);
             List<HeardRegistration> answers = answers(truth, drawing, random);
             for (int number : List.of(4, 13)) {
                 OrganSound taught = new FeedbackUpdate(estimated, answers.subList(0, number)).sound();
@@ -127,8 +128,19 @@ class CoverageTest {
         COUNTS.keySet().stream().filter(name -> !name.startsWith("difference")).forEach(CoverageTest::print);
     }
 
-    private static String after(int readings, double deviceDb) {
-        return "after " + readings + " readings, device " + deviceDb;
+    private static List<MeterReading> readings(List<ReadingDesign.Proposed> proposed) {
+        return proposed.stream().map(ReadingDesign.Proposed::reading).toList();
+    }
+
+    private static void learn(List<MeterReading> taken, String how, List<Heard> asked) {
+        for (int readings : List.of(1, 3, 5)) {
+            OrganSound taught = Fit.of(estimated, taken.subList(0, readings)).after();
+            count(after(readings, how), taught, asked);
+        }
+    }
+
+    private static String after(int readings, String how) {
+        return "after " + readings + " readings, " + how;
     }
 
     private static void print(String name) {
@@ -136,7 +148,7 @@ class CoverageTest {
         Count difference = COUNTS.get("difference " + name);
         System.out.printf(
                 Locale.ROOT,
-                "%-28s %9.0f %4.0f %6.2f %16.0f %4.0f %6.2f%n",
+                "%-30s %7.0f %4.0f %6.2f %16.0f %4.0f %6.2f%n",
                 name,
                 level.percent68(),
                 level.percent95(),
@@ -257,8 +269,8 @@ class CoverageTest {
 
     @Test
     void readings_leave_no_more_than_is_promised() {
-        assertThat(COUNTS.get(after(1, COMMON_DB)).errorDb()).isLessThan(2.6);
-        assertThat(COUNTS.get(after(5, COMMON_DB)).errorDb()).isLessThan(1.9);
+        assertThat(COUNTS.get(after(1, "device " + COMMON_DB)).errorDb()).isLessThan(2.6);
+        assertThat(COUNTS.get(after(5, "device " + COMMON_DB)).errorDb()).isLessThan(1.9);
     }
 
     @Test
