@@ -237,8 +237,7 @@ record HelpScreen(TextLine filter, int marked) implements TextEntry, Covering {
         int count = fitting(state).size();
         String part = (count == 0 ? 0 : marked + 1) + " of " + count;
         frame.write(frame.width() - part.length() - 1, 0, part, Style.FAINT);
-        int field = frame.write(frame.write(1, 0, "Help", Style.HEADING) + 2, 0, "Filter: ", Style.TEXT);
-        filter.paint(frame, field, 0, Math.max(1, frame.width() - field - part.length() - 3), true);
+        int field = frame.write(1, 0, "Help", Style.HEADING) + 2;
         list.each(TOP, room(state), (row, index, y) -> {
             int end = frame.write(1, y, row.keys(), row.isHeading() ? Style.HEADING : Style.KEY);
             frame.write(Math.max(1 + keyColumns(frame.width()), end + 1), y, row.does(), Style.TEXT);
@@ -246,6 +245,7 @@ record HelpScreen(TextLine filter, int marked) implements TextEntry, Covering {
                 frame.paint(1, y, frame.width() - 2, Style.CURSOR);
             }
         });
+        filter.paintFilter(frame, field, 0, frame.width() - part.length() - 3, marked == 0);
         if (count == 0) {
             frame.write(1, TOP, "Nothing matches the filter.", Style.FAINT);
         }

@@ -89,7 +89,7 @@ class BudgetTest {
 
     @ParameterizedTest
     @CsvSource({
-        "harvest-festival, ' ', 100",
+        "harvest-festival, ' ', 104",
         "harvest-festival, DOWN, 60",
         "harvest-festival, n, 650",
         "easter-cathedral, ' ', 120",

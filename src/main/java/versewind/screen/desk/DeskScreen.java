@@ -218,6 +218,7 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
             frame.write(1, layout.note(), frame.fit(note(work), whole), Style.MESSAGE);
         }
         block(frame, marks, "Now", words.now(), layout.now(), layout.nowRows());
+        frame.caret(1, layout.now());
         Flow drawn = words.drawn(blockColumns(frame), layout.drawnRows());
         block(frame, marks, "Drawn", drawn, layout.drawn(), layout.drawnRows());
         block(frame, marks, "Next", words.next(), layout.next(), layout.nextRows());

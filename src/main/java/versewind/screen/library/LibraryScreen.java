@@ -245,10 +245,10 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
     /** Draws the plans and returns how many there are. */
     private int paintPlans(Frame frame, State state) {
         ListBox<LibraryEvent.ListedPlan> list = library.planList();
-        paintHead(frame, true);
         String count = library.count(list.size());
         frame.write(frame.width() - Text.columns(count) - 1, 0, count, Style.FAINT);
         list.paint(frame, window(frame, state), (plan, index, y) -> paintPlan(frame, state, plan, y));
+        paintHead(frame, true, list.marked() == 0);
         list.current().ifPresent(plan -> {
             List<String> lines = Text.wrapped(about(plan), frame.width() - 2);
             int rows = Math.min(lines.size(), 1 + Math.max(0, room(state) - list.size()));
@@ -261,10 +261,10 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
     private int paintOrgans(Frame frame, State state) {
         ListBox<Chooser.Row> list =
                 new ListBox<>(library.fittingOrgans(), library.list().marked());
-        paintHead(frame, false);
         String count = list.position("organ");
         frame.write(frame.width() - Text.columns(count) - 1, 0, count, Style.FAINT);
         list.paint(frame, window(frame, state), (organ, index, y) -> organ.paint(frame, window(frame, state), y));
+        paintHead(frame, false, list.marked() == 0);
         if (!list.isEmpty()) {
             String hint = "Enter: new plan for it. Ctrl-E: edit it. Ctrl-N: new organ.";
             frame.write(1, frame.height() - FOOT, hint, Style.FAINT);
@@ -276,13 +276,12 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
         return new Box(1, TOP, frame.width() - 2, room(state));
     }
 
-    private void paintHead(Frame frame, boolean plans) {
+    private void paintHead(Frame frame, boolean plans, boolean isFirstMarked) {
         String here = frame.mark(Mark.HERE);
         int x = frame.write(1, 0, plans ? here + "Plans" : " Plans", plans ? Style.HEADING : Style.FAINT);
         int end = frame.write(x + GAP, 0, plans ? " Organs" : here + "Organs", plans ? Style.FAINT : Style.HEADING);
         frame.write(end + GAP, 0, "Tab", Style.KEY);
-        int field = frame.write(1, 1, "Filter: ", Style.TEXT);
-        library.filter().paint(frame, field, 1, frame.width() - field - 1, true);
+        library.filter().paintFilter(frame, 1, 1, frame.width() - 1, isFirstMarked);
         if (plans) {
             frame.write(1, 2, "date", Style.FAINT);
             frame.write(1 + DATE + GAP, 2, "service", Style.FAINT);

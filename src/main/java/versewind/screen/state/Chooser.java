@@ -122,10 +122,9 @@ public record Chooser(
     public void paint(Frame frame, State state) {
         int wanted = Math.max(list.size(), Math.min(rows.size(), USUAL_ROWS)) + 4;
         Box box = Box.open(frame, title, WIDTH, wanted);
-        int x = frame.write(box.x(), box.y(), "Filter: ", Style.TEXT);
-        filter.paint(frame, x, box.y(), box.end() - x, true);
         Box window = box.rows(1, box.height() - 3);
         list.paint(frame, window, (row, index, y) -> row.paint(frame, window, y));
+        filter.paintFilter(frame, box.x(), box.y(), box.end(), list.marked() == 0);
         list.paintPosition(frame, box, window.height(), "row");
         if (list.isEmpty()) {
             String none = rows.isEmpty() ? "None yet." : "Nothing matches the filter.";

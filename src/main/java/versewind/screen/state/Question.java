@@ -78,6 +78,7 @@ public record Question(String text, List<Answer> answers) implements Screen {
         List<String> lines = Text.wrapped(text, Math.min(WIDTH, frame.width() - 4));
         Box box = Box.open(frame, "Versewind", WIDTH, lines.size() + 1 + answers.size());
         box.write(frame, box.y(), lines, Style.STRONG);
+        frame.caret(box.x(), box.y());
         int y = box.y() + lines.size() + 1;
         for (Answer answer : answers) {
             frame.write(box.x() + 2, y, answer.key().name(), Style.KEY);

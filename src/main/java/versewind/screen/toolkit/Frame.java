@@ -140,8 +140,11 @@ public final class Frame {
         set(x, y, mark(mark).codePointAt(0), style);
     }
 
-    /** Gives a run of cells another style. */
+    /** Gives a run of cells another style. The place where keys act has the caret too, which is read aloud. */
     public void paint(int x, int y, int columns, Style style) {
+        if (style == Style.CURSOR) {
+            caret(x, y);
+        }
         for (int i = Math.max(0, x); i < Math.min(width, x + columns); i++) {
             if (y >= 0 && y < height) {
                 styles[y * width + i] = style;

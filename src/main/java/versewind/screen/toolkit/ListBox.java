@@ -83,7 +83,9 @@ public record ListBox<T>(List<T> rows, int marked) {
     public void paint(Frame frame, Box window, RowPainter<T> painter) {
         each(window.y(), window.height(), painter);
         if (!rows.isEmpty()) {
-            frame.paint(window.x(), window.y() + marked - top(window.height()), window.width(), Style.CURSOR);
+            int y = window.y() + marked - top(window.height());
+            frame.write(window.x() - 1, y, frame.mark(Mark.HERE), Style.STRONG);
+            frame.paint(window.x(), y, window.width(), Style.CURSOR);
         }
     }
 }

@@ -97,6 +97,15 @@ public record TextLine(String text, int caret, boolean isMarked) {
         }
     }
 
+    /**
+     * Draws the field that narrows a list down. What is typed there has the caret as long as the first row is marked;
+     * else the list has it.
+     */
+    public void paintFilter(Frame frame, int x, int y, int end, boolean isFirstMarked) {
+        int field = frame.write(x, y, "Filter: ", Style.TEXT);
+        paint(frame, field, y, Math.max(1, end - field), isFirstMarked && !text.isEmpty());
+    }
+
     private int before() {
         return caret == 0 ? 0 : text.offsetByCodePoints(caret, -1);
     }
