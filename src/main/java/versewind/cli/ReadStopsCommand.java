@@ -1,12 +1,15 @@
 package versewind.cli;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import versewind.organ.NotationException;
+import versewind.schema.FileFormat;
 import versewind.stoplist.NewInstrument;
 import versewind.stoplist.ReadOrgan;
 import versewind.stoplist.StopList;
+import versewind.stoplist.TradeList;
 import versewind.store.BadFile;
 
 /** {@code versewind read-stops FILE}: turns a published stop list into an instrument. */
@@ -31,12 +34,16 @@ final class ReadStopsCommand {
                         CALLED,
                         "NAME",
                         "The organ's name. If not given: the heading of the list, else the name of the file.")
-                .option("-o " + OUT, "FILE", "Write the instrument to this new file, such as instruments/x.json.")
+                .option(
+                        "-o " + OUT,
+                        "FILE",
+                        "Make a new instrument of this name in the library; or write it to this new file, such as"
+                                + " ./x.json.")
                 .json()
                 .footer("Lines that were not understood are listed with the reason, and give no stop. A pitch"
                         + " that is not printed is assumed from the name and marked with ?.")
                 .statuses("Something in the list needs checking.")
-                .examples("versewind read-stops list.txt --out instruments/new.json");
+                .examples("versewind read-stops list.txt --out new");
     }
 
     private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
@@ -55,15 +62,22 @@ final class ReadStopsCommand {
         }
         Optional<NewInstrument> made = organ.made(name);
         Optional<String> out = typed.value(OUT);
+        String saved = "";
+        String hint = "";
         if (out.isPresent()) {
-            save(commands, out.get(), organ, made);
+            Path path = save(commands, out.get(), organ, made);
+            saved = Reply.line(path + " was written.");
+            hint = organ.printed().isPresent()
+                    ? ""
+                    : Reply.line("Say what its room is like: versewind room "
+                            + (out.get().endsWith(ENDING) ? path : out.get()) + " \"parish church, 180 seats\"");
         }
-        boolean whole = organ.printed().isPresent() && made.isPresent();
+        boolean whole = organ.printed().filter(TradeList.Read::isPrinted).isPresent() && made.isPresent();
         String objections = organ.objections().stream().map(Reply::line).collect(Collectors.joining());
         return new Reply(
                 !whole && list.wantsAttention() ? Reply.WANTS_ATTENTION : Reply.GOOD,
                 commands.shown(typed, new StopListReport(list, name)),
-                objections + words(list, made, out));
+                objections + words(list, made, saved) + hint);
     }
 
     private static String nameOf(String file) {
@@ -71,29 +85,36 @@ final class ReadStopsCommand {
         return file.equals(Typed.INPUT) || stem.isBlank() ? "New organ" : stem;
     }
 
-    private static void save(Commands commands, String file, ReadOrgan organ, Optional<NewInstrument> made)
+    private static Path save(Commands commands, String file, ReadOrgan organ, Optional<NewInstrument> made)
             throws BadFile, NotationException {
-        if (!file.endsWith(ENDING)) {
-            throw new UsageException(
-                    "\"" + file + "\" does not end in " + ENDING + ". Write it like \"instruments/x.json\".");
+        boolean isInLibrary = FileFormat.isId(file) && !file.contains(".");
+        if (!isInLibrary && !file.endsWith(ENDING)) {
+            throw new UsageException("\"" + file + "\" does not end in " + ENDING
+                    + ". Write a name for the library, like \"new-organ\", or a file, like \"./new-organ.json\".");
         }
         if (!organ.objections().isEmpty()) {
-            throw new UsageException("No instrument can be made from it. " + String.join(" ", organ.objections()));
+            throw new UsageException("No instrument can be made from it. "
+                    + organ.objections().get(0)
+                    + (organ.objections().size() > 1
+                            ? " " + (organ.objections().size() - 1) + " more are listed with"
+                                    + " the table; leave out -o to see it."
+                            : ""));
         }
         if (made.isEmpty()) {
             throw new UsageException("The list has no manual with a stop, so no instrument can be made from it.");
         }
+        Path path = isInLibrary ? commands.library().newInstrument(file) : commands.newFile(file);
         Commands.requireSaved(
-                commands.library()
-                        .saveNewInstrument(commands.newFile(file), made.get().instrument()),
+                commands.library().saveNewInstrument(path, made.get().instrument()),
                 file + " could not be written. ",
                 file + " is there already and is left as it is. Write another name after -o.");
+        return path;
     }
 
-    private static String words(StopList list, Optional<NewInstrument> made, Optional<String> saved) {
+    private static String words(StopList list, Optional<NewInstrument> made, String saved) {
         StringBuilder words = new StringBuilder();
-        if (saved.isPresent()) {
-            words.append(Reply.line(saved.get() + " was written."));
+        if (!saved.isEmpty()) {
+            words.append(saved);
             made.ifPresent(instrument -> instrument.remarks().forEach(remark -> words.append(Reply.line(remark))));
         }
         if (list.divisions().isEmpty()) {

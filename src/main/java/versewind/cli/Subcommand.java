@@ -21,6 +21,7 @@ enum Subcommand {
     ESTIMATE,
     READ_STOPS,
     SHOW,
+    ROOM,
     SHEET,
     CALC,
     EXPORT,

@@ -57,6 +57,7 @@ final class Syntax {
             case ESTIMATE -> EstimateCommand.command();
             case READ_STOPS -> ReadStopsCommand.command();
             case SHOW -> ShowCommand.command();
+            case ROOM -> RoomCommand.command();
             case SHEET -> SheetCommand.command();
             case CALC -> CalcCommand.command();
             case EXPORT -> SpreadsheetCommands.exporting();

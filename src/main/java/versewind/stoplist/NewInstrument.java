@@ -62,6 +62,11 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
         remarks = List.copyOf(remarks);
     }
 
+    /** The remarks but that on the action and the room, which the list gives below. */
+    List<String> withoutRoom() {
+        return remarks.subList(1, remarks.size());
+    }
+
     private static final class Maker {
         private final StopList list;
         private final List<String> remarks = new ArrayList<>();

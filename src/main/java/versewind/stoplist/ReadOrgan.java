@@ -19,12 +19,18 @@ public record ReadOrgan(StopList list, Optional<TradeList.Read> printed, String 
     /** Reads a text. */
     public static ReadOrgan of(String text) {
         if (TradeList.isOne(text)) {
-            TradeList.Read printed = TradeList.read(text);
-            String name = printed.draft().lines().get(0).at(InstrumentFields.NAME);
-            return new ReadOrgan(StopList.read(TradeList.withoutParticulars(text)), Optional.of(printed), name);
+            StopList list = StopList.read(TradeList.withoutParticulars(text));
+            TradeList.Read printed = TradeList.read(text, published(list).map(NewInstrument::instrument));
+            boolean isNamed = printed.isPrinted() || !list.title().isEmpty();
+            String name = isNamed ? printed.draft().lines().get(0).at(InstrumentFields.NAME) : "";
+            return new ReadOrgan(list, Optional.of(printed), name);
         }
         StopList list = StopList.read(text);
         return new ReadOrgan(list, Optional.empty(), list.title());
+    }
+
+    private static Optional<NewInstrument> published(StopList list) {
+        return NewInstrument.of(list, list.title().isEmpty() ? "New organ" : list.title());
     }
 
     /**
@@ -41,7 +47,10 @@ public record ReadOrgan(StopList list, Optional<TradeList.Read> printed, String 
         OrganDraft named = draft.with(
                 0, draft.lines().get(0).with(InstrumentFields.NAME, name).values());
         Optional<Instrument> organ = printed.get().troubles().isEmpty() ? named.instrument() : Optional.empty();
-        return organ.map(each -> new NewInstrument(each, List.of()));
+        List<String> remarks = printed.get().isPrinted()
+                ? List.of()
+                : published(list).map(NewInstrument::withoutRoom).orElse(List.of());
+        return organ.map(each -> new NewInstrument(each, remarks));
     }
 
     /** What keeps a list that was printed here from being an instrument, a sentence each. */

@@ -70,8 +70,9 @@ public final class TradeList {
      *
      * @param draft what it says, right or wrong
      * @param troubles lines that could not be read, each with its number and the reason
+     * @param isPrinted whether all of it was printed here, not only the particulars
      */
-    public record Read(OrganDraft draft, List<String> troubles) {
+    public record Read(OrganDraft draft, List<String> troubles, boolean isPrinted) {
 
         public Read {
             troubles = List.copyOf(troubles);
@@ -92,16 +93,24 @@ public final class TradeList {
 
     /** Reads such a list. */
     public static Read read(String text) {
+        return read(text, Optional.empty());
+    }
+
+    /** Reads such a list; where one that was published has particulars below it, these are added to its organ. */
+    static Read read(String text, Optional<Instrument> published) {
         PrintedListReader reader = PrintedListReader.of(withoutParticulars(text));
+        boolean isPrinted = reader.troubles().isEmpty() || published.isEmpty();
         List<String> lines = text.lines().toList();
         int at = 0;
         while (at < lines.size() && !lines.get(at).stripTrailing().equals(PARTICULARS)) {
             at++;
         }
-        Particulars particulars = new Particulars(reader.lines(), reader.troubles());
+        Particulars particulars = isPrinted
+                ? new Particulars(reader.lines(), reader.troubles())
+                : new Particulars(OrganDraft.of(published.get()).lines(), List.of());
         for (int i = at + 1; i < lines.size(); i++) {
             particulars.read(i + 1, lines.get(i));
         }
-        return new Read(new OrganDraft(particulars.lines()), particulars.troubles());
+        return new Read(new OrganDraft(particulars.lines()), particulars.troubles(), isPrinted);
     }
 }

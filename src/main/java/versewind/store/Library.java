@@ -339,13 +339,12 @@ public final class Library {
     }
 
     /**
-     * Writes an instrument to a new file of this library.
+     * The file of a new instrument of this library.
      *
-     * @param id from {@link #freeInstrumentId}
      * @throws IllegalArgumentException if no file can have this id
      */
-    public SaveOutcome saveNewInstrument(String id, Instrument instrument) {
-        return saveNewInstrument(organs.shelf().newPath(id), instrument);
+    public Path newInstrument(String id) {
+        return organs.shelf().newPath(id);
     }
 
     /** Writes an instrument to a new file, in this library or elsewhere; what is there already is left as it is. */

@@ -136,7 +136,7 @@ final class Workshop implements AutoCloseable {
 
     Event make(Instrument organ) throws BadFile {
         String id = library.freeInstrumentId(organ.name());
-        SaveOutcome outcome = library.saveNewInstrument(id, organ);
+        SaveOutcome outcome = library.saveNewInstrument(library.newInstrument(id), organ);
         if (outcome instanceof SaveOutcome.NotSaved failed) {
             return Refusal.of(failed);
         }

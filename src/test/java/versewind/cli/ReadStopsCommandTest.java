@@ -167,4 +167,35 @@ class ReadStopsCommandTest {
         Path book = Files.writeString(folder.resolve("book.txt"), "word ".repeat(1_000_000));
         assertThat(typed("read-stops", book.toString()).words()).contains("Delete what is not part of the stop list");
     }
+
+    @Test
+    void particulars_below_a_published_list_say_what_it_leaves_out() throws Exception {
+        Path list = folder.resolve("list.txt");
+        String published = Files.readString(Path.of(LIST));
+        Files.writeString(list, published + "\nParticulars\n  Room: Volume \"2100\", Seats \"180\"\n");
+        String file = folder.resolve("osyn.json").toString();
+
+        typed("read-stops", list.toString(), "-o", file);
+        assertThat(typed("room", file).results()).startsWith("2100 m3, 180 seats, ");
+
+        Files.writeString(list, published + "\nParticulars\n  Room: Volumen \"2100\"\n");
+        assertThat(typed(
+                                "read-stops",
+                                list.toString(),
+                                "-o",
+                                folder.resolve("no.json").toString())
+                        .words())
+                .matches("(?s).*Line \\d+ cannot be read, for a Room has no \"Volumen\": .*");
+    }
+
+    @Test
+    void an_organ_is_made_in_the_library_and_its_room_described() throws Exception {
+        Typing.makeLibrary(folder, "{}");
+        String library = "--library=" + folder;
+        assertThat(typed("read-stops", LIST, "-o", "osyn", library).words())
+                .contains("Say what its room is like: versewind room osyn ");
+        assertThat(typed("room", "osyn", "village church, 90 seats", library).results())
+                .startsWith("1008 m3, 90 seats, ");
+        assertThat(typed("room", "osyn", library).results()).startsWith("1008 m3, 90 seats, ");
+    }
 }

@@ -64,4 +64,19 @@ class ChurchTest {
         Room room = Church.CHAPEL.room(Church.CHAPEL.usual(), Church.Furnishing.BARE, OptionalDouble.of(3));
         assertThat(middleS(room)).isEqualTo(3, within(0.3));
     }
+
+    @Test
+    void a_line_describes_a_room_in_words_or_figures() throws Exception {
+        Room words = Church.described("A parish church, 22 x 9 x 8, carpet, 150 seats, a clap dies in 2,0 s");
+        assertThat(words.volumeM3()).isEqualTo(1584);
+        assertThat(words.seats()).isEqualTo(150);
+        assertThat(((Room.MeasuredTimes) words.reverberation()).octaveS()).containsEntry(1000, 1.9);
+        assertThat(Church.described("large chapel"))
+                .isEqualTo(Church.CHAPEL.room(
+                        Church.CHAPEL.size("large"), Church.Furnishing.PEWS, OptionalDouble.empty()));
+        assertThat(Church.described("2100 m3").volumeM3()).isEqualTo(2100);
+        assertThatThrownBy(() -> Church.described("barn")).hasMessageStartingWith("\"barn\" describes no room.");
+        assertThatThrownBy(() -> Church.described("180 seats")).hasMessageStartingWith("Say what kind of church it is");
+        assertThatThrownBy(() -> Church.described("chapel, 0.1 s")).hasMessageStartingWith("Clap: enter 0.3");
+    }
 }

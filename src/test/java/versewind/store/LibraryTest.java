@@ -274,7 +274,7 @@ class LibraryTest {
         OpenPlan open = library.openPlan("lent");
 
         assertThatIllegalArgumentException().isThrownBy(() -> library.newPlan("../lent", open.plan(), open.organ()));
-        assertThatIllegalArgumentException().isThrownBy(() -> library.saveNewInstrument(".hidden", open.instrument()));
+        assertThatIllegalArgumentException().isThrownBy(() -> library.newInstrument(".hidden"));
     }
 
     @Test
@@ -358,11 +358,12 @@ class LibraryTest {
 
     @Test
     void a_new_instrument_is_written_but_not_over_another() throws BadFile {
-        SaveOutcome first = library.saveNewInstrument(library.freeInstrumentId("St Osyn"), SmallOrgan.organ());
+        SaveOutcome first = library.saveNewInstrument(
+                library.newInstrument(library.freeInstrumentId("St Osyn")), SmallOrgan.organ());
 
         assertThat(first).isInstanceOf(SaveOutcome.Saved.class);
         assertThat(library.openInstrument("st-osyn")).isEqualTo(SmallOrgan.organ());
-        assertThat(library.saveNewInstrument("st-osyn", SmallOrgan.organ()))
+        assertThat(library.saveNewInstrument(library.newInstrument("st-osyn"), SmallOrgan.organ()))
                 .isEqualTo(new SaveOutcome.ChangedOnDisk(instruments.resolve("st-osyn.json")));
         assertThat(library.freeInstrumentId("St. Osyn")).isEqualTo("st-osyn-2");
     }

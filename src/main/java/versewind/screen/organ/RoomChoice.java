@@ -2,12 +2,9 @@ package versewind.screen.organ;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import versewind.organ.Church;
 import versewind.organ.NotationException;
@@ -27,9 +24,6 @@ final class RoomChoice {
     private static final int SIZE = 0;
     private static final int FURNISHING = 1;
     private static final int CLAP = 2;
-
-    /** "3 s", "a clap dies in 2.5 s". */
-    private static final Pattern SECONDS = Pattern.compile("\\D*(\\d+(?:[.,]\\d+)?)\\s*(?:s|seconds?)?\\.?");
 
     /** Reverberation times that are off by less than this still fit. */
     private static final double LEAST_CHANGE = 0.05;
@@ -69,10 +63,7 @@ final class RoomChoice {
     }
 
     private static Room room(Church church, FormBox form) {
-        Church.Furnishing furnishing = Arrays.stream(Church.Furnishing.values())
-                .filter(each -> !form.isBlank(FURNISHING)
-                        && each.word().startsWith(form.text(FURNISHING).toLowerCase(Locale.ROOT)))
-                .findFirst()
+        Church.Furnishing furnishing = Church.Furnishing.of(form.text(FURNISHING))
                 .orElseThrow(() -> new FormBox.Wrong(FURNISHING, "Furnished: enter bare, pews or carpet."));
         try {
             return church.room(church.size(form.text(SIZE)), furnishing, clap(form));
@@ -85,12 +76,11 @@ final class RoomChoice {
         if (form.isBlank(CLAP)) {
             return OptionalDouble.empty();
         }
-        Matcher seconds = SECONDS.matcher(form.text(CLAP));
-        double clapS = seconds.matches() ? Double.parseDouble(seconds.group(1).replace(',', '.')) : 0;
-        if (clapS < 0.3 || clapS > 15) {
-            throw new FormBox.Wrong(CLAP, "Clap: enter 0.3 to 15 seconds, such as 3 s.");
+        try {
+            return OptionalDouble.of(Church.clapS(form.text(CLAP)));
+        } catch (NotationException wrong) {
+            throw new FormBox.Wrong(CLAP, wrong.getMessage());
         }
-        return OptionalDouble.of(clapS);
     }
 
     /** Asks about reverberation times that no longer fit a volume that was changed. */
