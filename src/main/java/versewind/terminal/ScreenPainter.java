@@ -26,6 +26,9 @@ final class ScreenPainter {
     /** Lanterna has no dim attribute. */
     static final TextColor.RGB DIM_INK = new TextColor.RGB(0x60, 0x60, 0x60);
 
+    private static final TextColor.RGB GREEN = new TextColor.RGB(0, 0x64, 0);
+    private static final TextColor.RGB MAGENTA = new TextColor.RGB(0x80, 0, 0x80);
+
     /** The eight colours in ANSI order; the pale ones are backgrounds. */
     private static final TextColor.RGB[] COLOURS = {
         new TextColor.RGB(0, 0, 0),
@@ -85,7 +88,11 @@ final class ScreenPainter {
     /** The colour of a character. */
     static TextColor.RGB foreground(TextAttributes look) {
         if (look.foreground() != TextAttributes.OWN) {
-            return COLOURS[look.foreground()];
+            return switch (look.foreground()) {
+                case Palette.GREEN -> GREEN;
+                case Palette.MAGENTA -> MAGENTA;
+                default -> COLOURS[look.foreground()];
+            };
         }
         return (look.attributes() & TextAttributes.DIM) != 0 ? DIM_INK : INK;
     }

@@ -1,11 +1,11 @@
 package versewind.terminal;
 
 /**
- * The attributes of a cell (SGR), limited to those of the VT220 and the eight ANSI colours.
+ * The attributes of a cell (SGR), limited to those of the VT220 and the 256 colours of xterm.
  *
  * @param attributes sum of {@link #BOLD}, {@link #DIM}, {@link #UNDERLINE} and {@link #REVERSE}
- * @param foreground colour of the character, 0 to 7 in ANSI order, or {@link #OWN}
- * @param background colour behind it, likewise
+ * @param foreground colour of the character, 0 to 255, the first eight in ANSI order, or {@link #OWN}
+ * @param background colour behind it, 0 to 7 or {@link #OWN}
  */
 record TextAttributes(int attributes, int foreground, int background) {
 
@@ -16,6 +16,8 @@ record TextAttributes(int attributes, int foreground, int background) {
 
     /** The terminal's default colour. */
     static final int OWN = -1;
+
+    private static final int LAST_ANSI = 7;
 
     static final TextAttributes PLAIN = new TextAttributes(0);
 
@@ -40,7 +42,7 @@ record TextAttributes(int attributes, int foreground, int background) {
      * The control sequence from one set of attributes to another. It resets before it removes any, since terminals
      * older than the VT220 cannot switch off a single attribute.
      *
-     * <p>Source: ECMA-48, 5th edition, 8.3.117 SGR.
+     * <p>Source: ECMA-48, 5th edition, 8.3.117 SGR; for colours from 8 on, XTerm Control Sequences, SGR 38;5.
      */
     static String change(TextAttributes from, TextAttributes to) {
         if (from.isLike(to)) {
@@ -60,7 +62,11 @@ record TextAttributes(int attributes, int foreground, int background) {
             }
         }
         if (to.foreground != from.foreground) {
-            add(codes, 30 + to.foreground);
+            if (to.foreground > LAST_ANSI) {
+                add(codes, 38);
+                add(codes, 5);
+            }
+            add(codes, to.foreground > LAST_ANSI ? to.foreground : 30 + to.foreground);
         }
         if (to.background != from.background) {
             add(codes, 40 + to.background);

@@ -141,7 +141,7 @@ final class VirtualScreen extends ByteArrayOutputStream {
     }
 
     private void attributes(String parameters) {
-        for (String word : parameters.split(";", -1)) {
+        for (String word : parameters.replaceAll("38;5;(\\d+)", "1000$1").split(";", -1)) {
             int code = word.isEmpty() ? 0 : Integer.parseInt(word);
             look = switch (code) {
                 case 0 -> TextAttributes.PLAIN;
@@ -153,9 +153,17 @@ final class VirtualScreen extends ByteArrayOutputStream {
                     new TextAttributes(look.attributes(), code - 30, look.background());
                 case 40, 41, 42, 43, 44, 45, 46, 47 ->
                     new TextAttributes(look.attributes(), look.foreground(), code - 40);
-                default -> throw new IllegalStateException("unknown attribute " + code);
+                default -> indexed(word);
             };
         }
+    }
+
+    /** One of the 256 colours. */
+    private TextAttributes indexed(String word) {
+        if (!word.startsWith("1000")) {
+            throw new IllegalStateException("unknown attribute " + word);
+        }
+        return new TextAttributes(look.attributes(), Integer.parseInt(word.substring(4)), look.background());
     }
 
     private TextAttributes with(int attribute) {
