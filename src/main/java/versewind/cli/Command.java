@@ -16,6 +16,7 @@ final class Command {
 
     static final String JSON = "--json";
     static final String WINDOW = "--window";
+    static final String LARGE = "--large";
     static final String PLAN = "A plan's file, or its name among the plans.";
     static final String INSTRUMENT = "An instrument's file, or its name among the instruments.";
     static final String OR_INPUT = "With - the standard input is read.";
@@ -114,9 +115,13 @@ final class Command {
                 .description(description);
     }
 
-    /** With the option {@code --window}. */
-    Command window() {
-        return flag(WINDOW, "Open in a window, not in the terminal. Without a terminal a window opens by itself.");
+    /** With the options of a full screen: {@code --window} and {@code --large}. */
+    Command fullScreen() {
+        return flag(WINDOW, "Open in a window, not in the terminal. Without a terminal a window opens by itself.")
+                .flag(
+                        LARGE,
+                        "Write stops and verses in letters of two columns and three rows, where there are 120 columns"
+                                + " and 36 rows. The key L turns them on and off.");
     }
 
     /** With the option {@code --json}. */

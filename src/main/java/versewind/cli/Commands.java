@@ -9,6 +9,7 @@ import java.util.Optional;
 import versewind.organ.Nearest;
 import versewind.organ.NotationException;
 import versewind.organ.Quoted;
+import versewind.screen.toolkit.Letters;
 import versewind.store.BadFile;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
@@ -28,6 +29,7 @@ public final class Commands {
     private final CharsetFallback letters;
     private LibraryLocator locator = LibraryLocator.NOT_TYPED;
     private Place place = Place.HERE;
+    private Letters size = Letters.USUAL;
     private Optional<Library> library = Optional.empty();
 
     private Commands(Environment environment) {
@@ -48,6 +50,9 @@ public final class Commands {
             List<String> rest = new ArrayList<>(locator.rest());
             if (rest.remove(Command.WINDOW)) {
                 place = Place.WINDOW;
+            }
+            if (rest.remove(Command.LARGE)) {
+                size = Letters.LARGE;
             }
             String first = rest.isEmpty() ? "" : rest.get(0);
             // asked before Syntax, whose classes the full screen need not wait for
@@ -78,7 +83,7 @@ public final class Commands {
     /** Runs the editor. */
     Reply edit(Optional<String> plan) throws BadFile, NotationException, NoTerminalException {
         Optional<OpenPlan> open = plan.isPresent() ? Optional.of(named(plan.get())) : Optional.empty();
-        return new Reply(Editor.run(library(), open, environment.today(), place), "", "");
+        return new Reply(Editor.run(library(), open, environment.today(), place, size), "", "");
     }
 
     /** The plan with this name; a name close to a subcommand is taken for a typing error. */
@@ -104,7 +109,7 @@ public final class Commands {
 
     /** Runs the desk. */
     Reply desk(String plan) throws BadFile, NotationException, NoTerminalException {
-        return new Reply(Editor.runDesk(library(), library().openPlan(plan), environment.today(), place), "", "");
+        return new Reply(Editor.runDesk(library(), library().openPlan(plan), environment.today(), place, size), "", "");
     }
 
     /** The plan that an operand names: a file, a name among the plans, or "-" for the standard input. */

@@ -12,7 +12,7 @@ final class DeskCommand {
                                 + " organ was in each verse. Only the answers are written to the plan.",
                         (typed, commands) -> commands.desk(typed.operand()))
                 .operand("PLAN", "The plan to play from: its file, or its name among the plans.")
-                .window()
+                .fullScreen()
                 .examples("versewind desk harvest-festival");
     }
 }

@@ -34,7 +34,7 @@ final class Syntax {
             .optionalOperand(
                     "PLAN",
                     "The plan to work on: its file, or its name among the plans. Without it the plans are listed.")
-            .window();
+            .fullScreen();
     private final CommandLine line = new CommandLine(program.spec());
 
     private Syntax() {

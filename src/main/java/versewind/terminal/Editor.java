@@ -15,6 +15,7 @@ import versewind.screen.state.State;
 import versewind.screen.state.Transition;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.Letters;
 import versewind.screen.toolkit.Marks;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
@@ -47,15 +48,16 @@ public final class Editor {
      * @param plan the plan to be worked on; without one, one is chosen from a list
      * @param today the day
      * @param place where it opens
+     * @param letters how large stops and verses are written
      * @return the status to end with: 128 and the number of the signal that ended it, or 0
      * @throws NoTerminalException if there is no terminal to run in
      */
-    public static int run(Library library, Optional<OpenPlan> plan, LocalDate today, Place place)
+    public static int run(Library library, Optional<OpenPlan> plan, LocalDate today, Place place, Letters letters)
             throws NoTerminalException {
         Optional<LookAhead> ahead = plan.isPresent()
                 ? Optional.empty()
                 : Optional.of(LookAhead.begin(library.catalogue(), Browsing.FIRST_PLANS));
-        return run(library, today, place, ahead, editor -> editor.start(plan));
+        return run(library, today, place, letters, ahead, editor -> editor.start(plan));
     }
 
     /**
@@ -65,11 +67,13 @@ public final class Editor {
      * @param plan the plan to be played from
      * @param today the day
      * @param place where it opens
+     * @param letters how large stops and verses are written
      * @return the status to end with: 128 and the number of the signal that ended it, or 0
      * @throws NoTerminalException if there is no terminal to run in
      */
-    public static int runDesk(Library library, OpenPlan plan, LocalDate today, Place place) throws NoTerminalException {
-        return run(library, today, place, Optional.empty(), editor -> {
+    public static int runDesk(Library library, OpenPlan plan, LocalDate today, Place place, Letters letters)
+            throws NoTerminalException {
+        return run(library, today, place, letters, Optional.empty(), editor -> {
             editor.settle(editor.outside.read(plan));
             editor.settle(editor.outside.begun(plan));
             editor.settle(Update.desk(editor.state));
@@ -77,16 +81,22 @@ public final class Editor {
     }
 
     private static int run(
-            Library library, LocalDate today, Place place, Optional<LookAhead> ahead, Consumer<Editor> start)
+            Library library,
+            LocalDate today,
+            Place place,
+            Letters letters,
+            Optional<LookAhead> ahead,
+            Consumer<Editor> start)
             throws NoTerminalException {
-        try (Display display = place.open();
+        try (Display display = place.open(letters);
                 JournalWriter journal = new JournalWriter(library, display::tell);
                 Browsing browsing = new Browsing(library, display::tell);
                 BackgroundSearch proposing = new BackgroundSearch(display::tell)) {
             ahead.ifPresent(browsing::lookedAhead);
             Event.Resize size = display.size();
             Marks marks = display.utf8() ? Marks.UNICODE : Marks.ASCII;
-            State state = Update.empty(size.columns(), size.rows(), marks, today);
+            State state =
+                    Update.empty(size.columns(), size.rows(), marks, today).lettered(letters);
             new Editor(display, new EffectRunner(library, journal, browsing, proposing, display::repaint), state)
                     .loop(start);
             return display.status();

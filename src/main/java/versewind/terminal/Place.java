@@ -1,32 +1,34 @@
 package versewind.terminal;
 
 import java.util.Map;
+import versewind.screen.toolkit.Letters;
 
 /** Where the full screen opens. */
 public enum Place {
     /** In the terminal that the program was started in; in a window where there is none. */
     HERE {
         @Override
-        Display open() throws NoTerminalException {
+        Display open(Letters letters) throws NoTerminalException {
             try {
                 return Console.open();
             } catch (NoTerminalException none) {
                 if (!mayHaveWindows(System.getProperty("os.name", ""), System.getenv())) {
                     throw none;
                 }
-                return WindowDisplay.open();
+                return WindowDisplay.open(letters);
             }
         }
     },
     /** In a window of its own. */
     WINDOW {
         @Override
-        Display open() throws NoTerminalException {
-            return WindowDisplay.open();
+        Display open(Letters letters) throws NoTerminalException {
+            return WindowDisplay.open(letters);
         }
     };
 
-    abstract Display open() throws NoTerminalException;
+    /** Opens it, with room for letters of a size where it can make room. */
+    abstract Display open(Letters letters) throws NoTerminalException;
 
     /** Asked before anything of a window is loaded. X11 and Wayland name the place of the screen in a variable. */
     static boolean mayHaveWindows(String system, Map<String, String> environment) {

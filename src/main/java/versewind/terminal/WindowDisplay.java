@@ -32,13 +32,14 @@ import javax.swing.JFrame;
 import versewind.screen.state.Event;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.Letters;
 
 /**
  * A window of its own, for where no terminal is: Lanterna's Swing terminal with Lanterna's screen. Its size is the
  * terminal's size; closing it is leaving the program.
  *
  * <p>Keys that belong to the window and not to what is shown in it: Ctrl-+ and Ctrl-- for larger and smaller letters,
- * F11 for the whole screen with letters as large as 80 columns and 24 rows allow, Ctrl-Shift-V and Shift-Insert to
+ * F11 for the whole screen with letters as large as 80 columns and 24 rows allow (120 and 40 for large letters), Ctrl-Shift-V and Shift-Insert to
  * paste.
  */
 final class WindowDisplay implements Display {
@@ -46,10 +47,10 @@ final class WindowDisplay implements Display {
     private static final int USUAL_POINTS = 18;
     private static final int LEAST_POINTS = 8;
     private static final int MOST_POINTS = 96;
-    private static final int COLUMNS = 100;
-    private static final int ROWS = 32;
-    private static final int FULL_SCREEN_COLUMNS = 80;
-    private static final int FULL_SCREEN_ROWS = 24;
+    private static final TerminalSize OPENED = new TerminalSize(100, 32);
+    private static final TerminalSize FULL_SCREEN = new TerminalSize(80, 24);
+    /** For stops and verses in large letters. */
+    private static final TerminalSize FOR_LARGE = new TerminalSize(120, 40);
     /** Each step of the letters is by a fifth. */
     private static final double STEP = 1.2;
     /** The share of a screen that a new window may take. */
@@ -74,11 +75,13 @@ final class WindowDisplay implements Display {
     private final Inbox inbox = new Inbox();
     private final CountDownLatch closed = new CountDownLatch(1);
     private final JFrame window = new JFrame("Versewind");
+    private final Letters letters;
     private Face face;
     private Rectangle boundsBefore = new Rectangle();
     private int pointsBefore = USUAL_POINTS;
 
-    private WindowDisplay() {
+    private WindowDisplay(Letters letters) {
+        this.letters = letters;
         window.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         window.setBackground(ScreenPainter.PAPER.toColor());
         window.addWindowListener(new WindowAdapter() {
@@ -94,13 +97,13 @@ final class WindowDisplay implements Display {
      *
      * @throws NoTerminalException if this Java or this machine has no windows
      */
-    static Display open() throws NoTerminalException {
+    static Display open(Letters letters) throws NoTerminalException {
         try {
             if (GraphicsEnvironment.isHeadless()) {
                 throw NoTerminalException.ofWindow("this machine shows none, or this Java is one without windows");
             }
             Display[] opened = new Display[1];
-            EventQueue.invokeAndWait(() -> opened[0] = opened());
+            EventQueue.invokeAndWait(() -> opened[0] = opened(letters));
             return opened[0];
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -111,11 +114,12 @@ final class WindowDisplay implements Display {
         }
     }
 
-    private static Display opened() {
-        WindowDisplay display = new WindowDisplay();
+    private static Display opened(Letters letters) {
+        WindowDisplay display = new WindowDisplay(letters);
         Rectangle most = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
-        int points = fitting(COLUMNS, ROWS, (int) (most.width * ROOM), (int) (most.height * ROOM));
-        display.show(Math.min(points, USUAL_POINTS), new TerminalSize(COLUMNS, ROWS));
+        TerminalSize size = letters == Letters.LARGE ? FOR_LARGE : OPENED;
+        int points = fitting(size, (int) (most.width * ROOM), (int) (most.height * ROOM));
+        display.show(Math.min(points, USUAL_POINTS), size);
         display.window.setLocationByPlatform(true);
         display.window.setVisible(true);
         Runtime.getRuntime().addShutdownHook(new Thread(display::endFromOutside, "end"));
@@ -128,22 +132,23 @@ final class WindowDisplay implements Display {
     }
 
     /** The largest letters with which so many cells fit into so many pixels. */
-    private static int fitting(int columns, int rows, int width, int height) {
+    private static int fitting(TerminalSize size, int width, int height) {
         SwingTerminalFontConfiguration letters = SwingTerminalFontConfiguration.getDefaultOfSize(MOST_POINTS);
         double scale = Math.min(
-                (double) width / (columns * letters.getFontWidth()),
-                (double) height / (rows * letters.getFontHeight()));
+                (double) width / (size.getColumns() * letters.getFontWidth()),
+                (double) height / (size.getRows() * letters.getFontHeight()));
         int points = Math.max(LEAST_POINTS, Math.min(MOST_POINTS, (int) (MOST_POINTS * scale)));
-        while (points > LEAST_POINTS && !fits(points, columns, rows, width, height)) {
+        while (points > LEAST_POINTS && !fits(points, size, width, height)) {
             points--;
         }
         return points;
     }
 
     /** Letters are whole pixels wide, so that a smaller size need not scale exactly. */
-    private static boolean fits(int points, int columns, int rows, int width, int height) {
+    private static boolean fits(int points, TerminalSize size, int width, int height) {
         SwingTerminalFontConfiguration letters = SwingTerminalFontConfiguration.getDefaultOfSize(points);
-        return columns * letters.getFontWidth() <= width && rows * letters.getFontHeight() <= height;
+        return size.getColumns() * letters.getFontWidth() <= width
+                && size.getRows() * letters.getFontHeight() <= height;
     }
 
     /** Puts a terminal with letters of this size into the window. */
@@ -277,7 +282,7 @@ final class WindowDisplay implements Display {
         window.setUndecorated(whole);
         device.setFullScreenWindow(whole ? window : null);
         if (whole) {
-            letters(fitting(FULL_SCREEN_COLUMNS, FULL_SCREEN_ROWS, screen.width, screen.height));
+            letters(fitting(letters == Letters.LARGE ? FOR_LARGE : FULL_SCREEN, screen.width, screen.height));
         } else {
             window.setBounds(boundsBefore);
             letters(pointsBefore);

@@ -16,6 +16,7 @@ import versewind.screen.state.Leaving;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.Question;
 import versewind.screen.state.State;
+import versewind.screen.toolkit.Enlarged;
 import versewind.screen.toolkit.Flow;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Marks;
@@ -50,6 +51,10 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
                     "y",
                     "feedback: how the organ was in every verse",
                     on((desk, state, work) -> FeedbackScreen.open(state, work, desk.notes)))
+            .key(
+                    "L",
+                    "large letters, or the usual ones",
+                    on((desk, state, work) -> state.lettered(state.letters().other())))
             .key(
                     "Esc, q",
                     "back to the plan; after versewind desk, press twice to leave",
@@ -179,6 +184,16 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
 
     @Override
     public void paint(Frame frame, State state) {
+        if (!state.isLarge()) {
+            paintUsual(frame, state);
+            return;
+        }
+        Frame small = new Frame(frame.width() / Enlarged.COLUMNS, frame.height() / Enlarged.ROWS, frame.marks());
+        paintUsual(small, state);
+        Enlarged.paint(small, frame, 0, 0);
+    }
+
+    private void paintUsual(Frame frame, State state) {
         PlanEdit work = state.work().orElseThrow();
         if (work.verse().isPresent()) {
             paint(frame, state, work);

@@ -2,6 +2,7 @@ package versewind.screen.plan;
 
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.State;
+import versewind.screen.toolkit.Enlarged;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Mark;
 
@@ -29,7 +30,34 @@ public record Layout(int gridWidth, int listX, int listWidth, int top, int heigh
     private static final int WIDEST_LIST = 46;
 
     public static Layout of(State state) {
-        return of(state.columns(), state.rows());
+        Layout usual = of(state.columns(), state.rows());
+        if (!state.isLarge()) {
+            return usual;
+        }
+        int gridWidth = of(state.columns() / Enlarged.COLUMNS, state.rows()).gridWidth() * Enlarged.COLUMNS;
+        return new Layout(
+                gridWidth,
+                gridWidth + Enlarged.COLUMNS,
+                state.columns() - gridWidth - Enlarged.COLUMNS,
+                usual.top(),
+                usual.height(),
+                usual.statusTop());
+    }
+
+    /** The same for a frame that holds stops and verses alone, and is enlarged where letters are large. */
+    static Layout ofPanels(State state) {
+        Layout whole = of(state);
+        if (!state.isLarge()) {
+            return whole;
+        }
+        int height = whole.height() / Enlarged.ROWS;
+        return new Layout(
+                whole.gridWidth() / Enlarged.COLUMNS,
+                whole.listX() / Enlarged.COLUMNS,
+                whole.listWidth() / Enlarged.COLUMNS,
+                0,
+                height,
+                height);
     }
 
     public static Layout of(int columns, int rows) {
@@ -68,7 +96,7 @@ public record Layout(int gridWidth, int listX, int listWidth, int top, int heigh
 
     /** The knobs of the open instrument as they lie on this screen. */
     static StopGridLayout grid(State state, PlanEdit work) {
-        Layout layout = of(state);
+        Layout layout = ofPanels(state);
         return StopGridLayout.of(work.instrument(), layout.gridWidth(), Math.max(4, layout.height()));
     }
 }

@@ -18,8 +18,10 @@ import versewind.screen.state.ServiceForm;
 import versewind.screen.state.State;
 import versewind.screen.state.VerseFeedbackCommands;
 import versewind.screen.toolkit.Box;
+import versewind.screen.toolkit.Enlarged;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.Style;
 import versewind.sound.Estimate;
 
@@ -60,6 +62,10 @@ public record PlanScreen() implements Screen {
             .key("Tab, Shift-Tab", "switch between stops and verses", plan(MoveCommands::toOtherSide))
             .key("t", "levels of the verse in dB(A), sone and phon, and for the ears", verse(StatusView::figures))
             .key(STOPS, "T, Enter", "describe the stop in a sentence", plan(StopCommands::describe))
+            .key(
+                    "L",
+                    "large letters for stops and verses, or the usual ones",
+                    (s, state) -> state.lettered(state.letters().other()))
             .heading("Stops and swell boxes")
             .key(STOPS, "Space", "draw the stop, or push it in", verse(StopCommands::toggle))
             .key("0", "push everything in", verse(StopCommands::putAllIn))
@@ -299,16 +305,31 @@ public record PlanScreen() implements Screen {
         Box.write(frame, 1, bottom - next.size(), next, next.size(), Style.FAINT);
     }
 
+    private static void paintPanels(
+            Frame frame, State state, PlanEdit work, StopGridLayout grid, List<Estimate> estimates) {
+        Layout layout = Layout.of(state);
+        Frame panels = state.isLarge()
+                ? new Frame(frame.width() / Enlarged.COLUMNS, layout.height() / Enlarged.ROWS, frame.marks())
+                : frame;
+        StopGridView.paint(panels, state, work, grid);
+        VerseListView.paint(panels, state, work, estimates);
+        if (panels != frame) {
+            Enlarged.paint(panels, frame, 0, layout.top());
+        }
+        for (int y = layout.top(); y < layout.statusTop(); y++) {
+            frame.put(layout.gridWidth(), y, Mark.WALL, Style.FAINT);
+        }
+    }
+
     @Override
     public void paint(Frame frame, State state) {
         if (state.work().isPresent()) {
             PlanEdit work = state.work().get();
             StopGridLayout grid = Layout.grid(state, work);
             HeaderView.paint(frame, state, work);
-            StopGridView.paint(frame, state, work, grid);
             List<Estimate> estimates =
                     work.verses().stream().map(work::estimate).toList();
-            VerseListView.paint(frame, state, work, estimates);
+            paintPanels(frame, state, work, grid, estimates);
             int statusY = StatusView.paint(frame, state, work, estimates, StopGridView.page(frame, work, grid));
             if (frame.isWhole() && work.verse().isPresent()) {
                 paintSpare(frame, state, work, statusY);

@@ -215,7 +215,7 @@ final class StatusView {
         for (int row = 0; row < lines.size(); row++) {
             frame.write(1, y + row, lines.get(row), Style.TEXT);
         }
-        List<String> note = Text.wrapped(VerseListView.noteNotShown(work, Layout.of(state)), frame.width() - 2);
+        List<String> note = Text.wrapped(VerseListView.noteNotShown(work, Layout.ofPanels(state)), frame.width() - 2);
         Box.write(frame, 1, y + lines.size(), note, Math.max(0, rows - lines.size()), Style.MESSAGE);
     }
 }

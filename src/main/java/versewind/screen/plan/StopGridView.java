@@ -22,7 +22,7 @@ final class StopGridView {
     private StopGridView() {}
 
     static void paint(Frame frame, State state, PlanEdit work, StopGridLayout jamb) {
-        Layout layout = Layout.of(state);
+        Layout layout = Layout.ofPanels(state);
         int first = jamb.pageOf(jamb.spot(work.item()).column());
         IndexSet sounding = work.verse()
                 .map(verse -> work.sound().sounding(verse.registration(), verse.hands()))
@@ -41,9 +41,6 @@ final class StopGridView {
                         new Cell(x, layout.top() + line, column.width()));
             }
             x += column.width() + StopGridLayout.GAP;
-        }
-        for (int y = layout.top(); y < layout.statusTop(); y++) {
-            frame.write(layout.gridWidth(), y, Mark.WALL.in(state.marks()), Style.FAINT);
         }
     }
 

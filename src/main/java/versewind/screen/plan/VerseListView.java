@@ -56,7 +56,7 @@ final class VerseListView {
     }
 
     static void paint(Frame frame, State state, PlanEdit work, List<Estimate> estimates) {
-        Layout layout = Layout.of(state);
+        Layout layout = Layout.ofPanels(state);
         Columns columns = Columns.of(layout);
         frame.write(columns.x() + 1, layout.top(), "verse", Style.FAINT);
         frame.write(columns.whoX(), layout.top(), "who", Style.FAINT);

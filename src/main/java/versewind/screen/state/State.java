@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import versewind.screen.toolkit.Letters;
 import versewind.screen.toolkit.Marks;
 import versewind.screen.toolkit.Notice;
 
@@ -15,6 +16,7 @@ import versewind.screen.toolkit.Notice;
  * @param columns width of the terminal in cells
  * @param rows height of the terminal in cells
  * @param marks the marks it is drawn with
+ * @param letters how large the letters of stops and verses are to be
  * @param today the day, for new plans
  * @param doors to the screens of other packages
  * @param work the plan being worked on, if one is open
@@ -26,12 +28,16 @@ public record State(
         int columns,
         int rows,
         Marks marks,
+        Letters letters,
         LocalDate today,
         Doors doors,
         Optional<PlanEdit> work,
         List<Screen> screens,
         Notice notice,
         List<Effect> wanted) {
+
+    /** The smallest screen with large letters. */
+    private static final Screen.Size LEAST_LARGE = new Screen.Size(120, 36);
 
     public State {
         screens = List.copyOf(screens);
@@ -41,7 +47,16 @@ public record State(
     /** An editor with nothing open yet. */
     public static State empty(int columns, int rows, Marks marks, LocalDate today, Doors doors) {
         return new State(
-                columns, rows, marks, today, doors, Optional.empty(), List.of(doors.ground()), Notice.NONE, List.of());
+                columns,
+                rows,
+                marks,
+                Letters.USUAL,
+                today,
+                doors,
+                Optional.empty(),
+                List.of(doors.ground()),
+                Notice.NONE,
+                List.of());
     }
 
     /** The screen that has the keys. */
@@ -95,19 +110,37 @@ public record State(
     }
 
     private State with(List<? extends Screen> others) {
-        return new State(columns, rows, marks, today, doors, work, List.copyOf(others), notice, wanted);
+        return new State(columns, rows, marks, letters, today, doors, work, List.copyOf(others), notice, wanted);
     }
 
     public State with(PlanEdit other) {
-        return new State(columns, rows, marks, today, doors, Optional.of(other), screens, notice, wanted);
+        return new State(columns, rows, marks, letters, today, doors, Optional.of(other), screens, notice, wanted);
     }
 
     public State with(Notice other) {
-        return new State(columns, rows, marks, today, doors, work, screens, other, wanted);
+        return new State(columns, rows, marks, letters, today, doors, work, screens, other, wanted);
     }
 
     public State sized(int otherColumns, int otherRows) {
-        return new State(otherColumns, otherRows, marks, today, doors, work, screens, notice, wanted);
+        return new State(otherColumns, otherRows, marks, letters, today, doors, work, screens, notice, wanted);
+    }
+
+    /** With letters of a size for stops and verses; says why they are not seen, if they are not. */
+    public State lettered(Letters size) {
+        State next = new State(columns, rows, marks, size, today, doors, work, screens, notice, wanted);
+        if (size == Letters.USUAL || next.isLarge()) {
+            return next;
+        }
+        return next.says(
+                marks == Marks.ASCII
+                        ? "Large letters need a terminal with UTF-8."
+                        : "Large letters come where there are " + LEAST_LARGE.columns() + " columns and "
+                                + LEAST_LARGE.rows() + " rows; here are " + columns + " by " + rows + ".");
+    }
+
+    /** Whether stops and verses are written in large letters: that is wanted, and there is room. */
+    public boolean isLarge() {
+        return letters == Letters.LARGE && marks == Marks.UNICODE && LEAST_LARGE.fits(this);
     }
 
     /** With a sentence said. */
@@ -129,11 +162,11 @@ public record State(
     public State wants(List<Effect> effects) {
         List<Effect> more = new ArrayList<>(wanted);
         more.addAll(effects);
-        return new State(columns, rows, marks, today, doors, work, screens, notice, more);
+        return new State(columns, rows, marks, letters, today, doors, work, screens, notice, more);
     }
 
     public State wantingNothing() {
-        return new State(columns, rows, marks, today, doors, work, screens, notice, List.of());
+        return new State(columns, rows, marks, letters, today, doors, work, screens, notice, List.of());
     }
 
     /** What is done with the plan that is open; a sentence where none is. */
