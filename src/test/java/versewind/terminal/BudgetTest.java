@@ -89,10 +89,10 @@ class BudgetTest {
 
     @ParameterizedTest
     @CsvSource({
-        "harvest-festival, ' ', 104",
+        "harvest-festival, ' ', 108",
         "harvest-festival, DOWN, 60",
         "harvest-festival, n, 650",
-        "easter-cathedral, ' ', 120",
+        "easter-cathedral, ' ', 122",
         "easter-cathedral, DOWN, 60",
         "easter-cathedral, n, 810",
     })
