@@ -17,9 +17,10 @@ import versewind.plan.Verse;
  * The options that say who sings, and where hands and feet play.
  *
  * @param typed the options typed
+ * @param organ the organ
  * @param text names of the organ's parts
  */
-record PlayingOptions(Typed typed, RegistrationText text) {
+record PlayingOptions(Typed typed, Instrument organ, RegistrationText text) {
 
     static final String DRAW = "--draw";
     static final String PEOPLE = "--people";
@@ -30,7 +31,7 @@ record PlayingOptions(Typed typed, RegistrationText text) {
     private static final String LEFT = "--left";
 
     static PlayingOptions of(Typed typed, Instrument instrument) {
-        return new PlayingOptions(typed, new RegistrationText(instrument));
+        return new PlayingOptions(typed, instrument, new RegistrationText(instrument));
     }
 
     /** A command with these options. */
@@ -40,7 +41,8 @@ record PlayingOptions(Typed typed, RegistrationText text) {
                 .option(
                         HANDS,
                         "LAYOUT",
-                        "Hands and feet: " + words(HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word) + ".")
+                        "Hands and feet: " + words(HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word)
+                                + "; if not given, hands only where nothing is drawn for the feet.")
                 .option(RIGHT, "DIVISION", "Where the right hand plays; the main division if not given.")
                 .option(LEFT, "DIVISION", "Where the left hand plays; with the right if not given.");
     }
@@ -58,12 +60,26 @@ record PlayingOptions(Typed typed, RegistrationText text) {
     Verse on(Verse verse) throws NotationException {
         HandsAndFeet hands = verse.hands();
         HandsAndFeet.Layout layout =
-                typed.choice(HANDS, HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word, hands.layout());
+                typed.choice(HANDS, HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word, supposed(hands.layout()));
         int right = manual(RIGHT, hands.right());
         int left = manual(LEFT, typed.has(RIGHT) ? right : hands.left());
         return verse.withSungBy(typed.choice(MODE, SungBy.values(), SungBy::word, verse.sungBy()))
                 .withSinging(typed.choice(SINGING, Singing.values(), Singing::word, verse.singing()))
                 .withHands(new HandsAndFeet(layout, right, left));
+    }
+
+    /** The layout where none was typed: without feet where a typed registration gives them nothing to play. */
+    private HandsAndFeet.Layout supposed(HandsAndFeet.Layout layout) throws NotationException {
+        return typed.has(DRAW) && layout.usesPedal() && isPedalSilent(drawn()) ? layout.withoutPedal() : layout;
+    }
+
+    private boolean isPedalSilent(Registration drawn) {
+        return drawn.stops().stream().noneMatch(stop -> OptionalInt.of(
+                                organ.stops().get(stop).division())
+                        .equals(organ.pedalDivision()))
+                && drawn.couplers().stream().noneMatch(coupler -> organ.division(
+                                organ.couplers().get(coupler).keyboard())
+                        .equals(organ.pedalDivision()));
     }
 
     /** The registration typed in the notation of registrations. */

@@ -41,6 +41,15 @@ class EstimateCommandTest {
     }
 
     @Test
+    void with_nothing_drawn_for_the_feet_the_hands_play_all_four_parts() {
+        String hands = estimated("Great: Open Diapason 8, Principal 4").results();
+
+        assertThat(hands).contains("manuals only on Great").contains("mf, ");
+        assertThat(estimated("Great: Open Diapason 8; couplers: Great to Pedal").results())
+                .contains("four parts on Great");
+    }
+
+    @Test
     void a_soloed_melody_reads_as_before() {
         Golden.check(
                 "estimate/melody-soloed.txt",
