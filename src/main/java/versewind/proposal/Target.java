@@ -2,6 +2,7 @@ package versewind.proposal;
 
 import versewind.plan.Mode;
 import versewind.plan.Mood;
+import versewind.sound.Balance;
 import versewind.sound.Verdict;
 
 /**
@@ -142,7 +143,8 @@ record Target(Mode mode, double low, double high) {
     String sentence(double share) {
         String where =
                 isMissed(share) ? ", below the target of " : isPassed(share) ? ", above the target of " : "; target: ";
-        return subject() + percent(share) + "%" + where + percent(low) + " to " + percent(high) + "%.";
+        return subject() + Balance.percent(share) + "%" + where + Balance.percent(low) + " to " + Balance.percent(high)
+                + "%.";
     }
 
     private String subject() {
@@ -151,9 +153,5 @@ record Target(Mode mode, double low, double high) {
             case SMALL_CHOIR, SOLO_VOICE -> "The speech intelligibility index of the words is ";
             case MELODY_SOLOED -> "The melody's clear share is ";
         };
-    }
-
-    private static long percent(double share) {
-        return Math.round(100 * share);
     }
 }

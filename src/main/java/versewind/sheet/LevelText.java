@@ -1,6 +1,7 @@
 package versewind.sheet;
 
 import java.util.OptionalDouble;
+import versewind.sound.Balance;
 import versewind.sound.Estimate;
 
 /** Levels in whole dB, as people read them; a hyphen where there is none. */
@@ -49,7 +50,7 @@ public final class LevelText {
 
     /** A share, 0 to 1, as "23%". */
     public static String percent(double share) {
-        return Math.round(100 * share) + "%";
+        return Balance.percent(share) + "%";
     }
 
     /** The organ in the nave, if it sounds: "78±4 dB(A), 44±9 sone, 94±3 phon". */

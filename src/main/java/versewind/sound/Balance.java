@@ -18,6 +18,8 @@ import versewind.plan.Mode;
  */
 public record Balance(OptionalDouble share, Verdict estimated, Verdict verdict, Odds odds) {
 
+    private static final double NEAR = 1e-9;
+
     /** The organ alone. */
     static final Balance NONE = certain(OptionalDouble.empty(), Verdict.ORGAN_ALONE);
 
@@ -44,6 +46,11 @@ public record Balance(OptionalDouble share, Verdict estimated, Verdict verdict, 
                 case MELODY_SOLOED -> SOLO_LINE;
             };
         }
+    }
+
+    /** A share in whole percent, rounded down: the percent shown have the same verdict as the share. */
+    public static long percent(double share) {
+        return (long) Math.floor(100 * share + NEAR);
     }
 
     /** The question it answers. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import versewind.plan.Mode;
 
 class VerdictTest {
@@ -34,5 +35,14 @@ class VerdictTest {
         assertThat(verdict.word()).isEqualTo(word);
         assertThat(verdict.wantsAttention()).isEqualTo(wantsAttention);
         assertThat(verdict.way()).isEqualTo(way);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void the_percent_that_are_shown_have_the_verdict_of_the_share(Mode mode) {
+        for (int i = 0; i <= 10_000; i++) {
+            double share = i / 10_000.0;
+            assertThat(Verdict.of(mode, Balance.percent(share) / 100.0)).isEqualTo(Verdict.of(mode, share));
+        }
     }
 }
