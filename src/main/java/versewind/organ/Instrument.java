@@ -268,6 +268,6 @@ public final class Instrument {
 
     @Override
     public String toString() {
-        return name + ", " + place;
+        return place.isBlank() ? name : name + ", " + place;
     }
 }

@@ -52,7 +52,8 @@ public final class ServiceFields {
             .label("Moving");
 
     public static final Field<Plan, Player> PLAYER = HEAD.add(
-                    "player", Kinds.choice(Player.values(), Player::word), "who plays")
+                    "player", Kinds.choice(Player.values(), Player::word), "how every verse is played")
+            .label("Played")
             .orElse(Player.WITH_PEDALS);
 
     public static final Field<Plan, String> NOTES =

@@ -223,7 +223,7 @@ class ScreenGoldenTest {
                 new Case(
                         "new-hymn-60x18",
                         Desk.with("harvest-festival", 60, 18).press("I", "<Up>"),
-                        "Verses: how many, 5 or 5 verses; an introduction is"),
+                        "Verses: how many; an introduction is added"),
                 new Case(
                         "long-field-80x24",
                         longField(),
@@ -253,7 +253,7 @@ class ScreenGoldenTest {
                         "new-plan-60x18",
                         organs().answer(new LibraryEvent.PlanBegun("st-tethwin", "St Tethwin", Player.MANUALS_ONLY))
                                 .press("<Enter>"),
-                        "Player    manuals only",
+                        "Played    manuals only",
                         "A service needs a title."),
                 new Case(
                         "nothing-fits-80x24",

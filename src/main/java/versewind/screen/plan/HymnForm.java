@@ -48,8 +48,7 @@ final class HymnForm {
     static FormBox ofNew(PlanEdit work) {
         RowForm<Hymn> row = row(OF_NEW, new Hymn("", "", "", "", "", OptionalInt.empty(), "", List.of()));
         List<FormBox.Field> fields = new ArrayList<>(row.fields());
-        fields.add(FormBox.Field.of(
-                "Verses", Integer.toString(USUAL_VERSES), "how many, 5 or 5 verses; an introduction is added"));
+        fields.add(FormBox.Field.of("Verses", Integer.toString(USUAL_VERSES), "how many; an introduction is added"));
         return FormBox.of("New hymn", fields, (form, closed) -> {
             Matcher verses = VERSES.matcher(form.text(SUNG));
             int sung = verses.matches() ? Integer.parseInt(verses.group(1)) : Integer.MAX_VALUE;
