@@ -44,7 +44,7 @@ final class RoomCommand {
                 .orElseThrow(() -> new UsageException("No organ can stand in this room."));
         Commands.requireSaved(
                 commands.library()
-                        .saveChangedOrgan(open, next, FormerNames.NONE)
+                        .saveChangedOrgan(open, next, FormerNames.NONE, (done, of) -> true)
                         .saved(),
                 "The room was not saved to " + open.path() + ": ",
                 "Someone else has just changed " + open.path() + ". Nothing was written; try again.");

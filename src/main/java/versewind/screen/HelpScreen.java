@@ -13,6 +13,7 @@ import versewind.screen.desk.FeedbackScreen;
 import versewind.screen.library.LibraryScreen;
 import versewind.screen.organ.OrganScreen;
 import versewind.screen.organ.PasteScreen;
+import versewind.screen.organ.SavingScreen;
 import versewind.screen.plan.ConflictScreen;
 import versewind.screen.plan.FindScreen;
 import versewind.screen.plan.FindingsScreen;
@@ -69,6 +70,7 @@ record HelpScreen(TextLine filter, int marked) implements TextEntry, Covering {
             SearchScreen.KEYS,
             ConflictScreen.KEYS,
             OrganScreen.KEYS,
+            SavingScreen.KEYS,
             PasteScreen.KEYS,
             DeskScreen.KEYS,
             FeedbackScreen.KEYS,

@@ -3,6 +3,7 @@ package versewind.screen;
 import java.time.LocalDate;
 import versewind.screen.desk.DeskScreen;
 import versewind.screen.library.LibraryScreen;
+import versewind.screen.organ.SavingScreen;
 import versewind.screen.plan.SearchScreen;
 import versewind.screen.state.Event;
 import versewind.screen.state.State;
@@ -25,9 +26,9 @@ public final class Update {
         return transition(after.top().settled(after));
     }
 
-    /** Whether a search goes on that may end soon. */
+    /** Whether something goes on in the background that may end soon. */
     public static boolean isSearching(State state) {
-        return state.top() instanceof SearchScreen;
+        return state.top() instanceof SearchScreen || state.top() instanceof SavingScreen;
     }
 
     private static Transition transition(State state) {

@@ -31,8 +31,16 @@ final class ChangingOrgan {
     private final Organs organs;
     private final JournalFiles journals;
     private final List<JsonFolder> shelves;
+    private final Rewriting rewriting;
 
-    ChangingOrgan(Disk disk, SafeFile safe, Organs organs, JournalFiles journals, List<JsonFolder> shelves) {
+    ChangingOrgan(
+            Disk disk,
+            SafeFile safe,
+            Organs organs,
+            JournalFiles journals,
+            List<JsonFolder> shelves,
+            Rewriting rewriting) {
+        this.rewriting = rewriting;
         this.journals = journals;
         this.disk = disk;
         this.safe = safe;
@@ -45,8 +53,12 @@ final class ChangingOrgan {
         KnownOrgan known = new ChangedCalibration(open.organ(), next, change).organ();
         List<Path> files = filesOf(open);
         if (isConfusing(open.organ().former(), next, change)) {
-            List<String> stuck = new ArrayList<>(rewrite(files, read -> true).troubles());
+            Rewritten first = rewrite(files, read -> true);
+            List<String> stuck = new ArrayList<>(first.troubles());
             stuck.addAll(unsavedWork(open));
+            if (first.left() > 0) {
+                stuck.add("it was stopped, with " + first.left() + " to go.");
+            }
             if (!stuck.isEmpty()) {
                 return OrganOutcome.unsaved(
                         new SaveOutcome.NotSaved(
@@ -67,7 +79,8 @@ final class ChangingOrgan {
                 rewritten.ids(),
                 rewritten.missing(),
                 forgotten(open.organ(), known),
-                rewritten.troubles());
+                rewritten.troubles(),
+                rewritten.left());
     }
 
     private static List<String> forgotten(KnownOrgan was, KnownOrgan known) {
@@ -110,13 +123,15 @@ final class ChangingOrgan {
                         entry.getValue().name().isPresent() || change.containsValue(Now.called(entry.getKey())));
     }
 
-    private record Rewritten(List<String> ids, List<String> missing, List<String> troubles) {}
+    private record Rewritten(List<String> ids, List<String> missing, List<String> troubles, int left) {}
 
     private Rewritten rewrite(List<Path> files, Predicate<PlanJson.Read> wanted) {
         List<String> ids = new ArrayList<>();
         List<String> missing = new ArrayList<>();
         List<String> troubles = new ArrayList<>();
-        for (Path file : files) {
+        int done = 0;
+        while (done < files.size() && rewriting.goesOn(done, files.size())) {
+            Path file = files.get(done++);
             try {
                 byte[] before = FileBytes.read(disk, file);
                 PlanJson.Read read = organs.readPlan(file);
@@ -142,7 +157,7 @@ final class ChangingOrgan {
                 troubles.add(unreadable.getMessage());
             }
         }
-        return new Rewritten(ids, missing, troubles);
+        return new Rewritten(ids, missing, troubles, files.size() - done);
     }
 
     private static String nameOf(Path file) {

@@ -267,9 +267,11 @@ public final class Library {
      * @param open as it was read
      * @param next as it is now
      * @param change what became of everything that has another name or is gone
+     * @param rewriting is asked before each plan
      */
-    public OrganOutcome saveChangedOrgan(OpenOrgan open, Instrument next, FormerNames change) {
-        return new ChangingOrgan(disk, safe, organs, journals, List.of(plans, binned)).save(open, next, change);
+    public OrganOutcome saveChangedOrgan(OpenOrgan open, Instrument next, FormerNames change, Rewriting rewriting) {
+        return new ChangingOrgan(disk, safe, organs, journals, List.of(plans, binned), rewriting)
+                .save(open, next, change);
     }
 
     /** Keeps the draft of an instrument beside its file, in place of what was kept before. */

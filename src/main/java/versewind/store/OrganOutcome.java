@@ -11,6 +11,7 @@ import java.util.List;
  * @param missing the plans that draw what is gone, each with what that is; their files are as they were
  * @param forgotten what was kept of the organ and draws what is gone: usual registrations by name, answers, readings
  * @param troubles the plans that could not be brought up to date, each with the reason; they open all the same
+ * @param left how many plans were not looked at, since it was stopped; they open all the same
  */
 public record OrganOutcome(
         SaveOutcome saved,
@@ -18,7 +19,8 @@ public record OrganOutcome(
         List<String> rewritten,
         List<String> missing,
         List<String> forgotten,
-        List<String> troubles) {
+        List<String> troubles,
+        int left) {
 
     public OrganOutcome {
         rewritten = List.copyOf(rewritten);
@@ -29,6 +31,6 @@ public record OrganOutcome(
 
     /** Where the organ's file was not written. */
     static OrganOutcome unsaved(SaveOutcome saved, OpenOrgan open) {
-        return new OrganOutcome(saved, open, List.of(), List.of(), List.of(), List.of());
+        return new OrganOutcome(saved, open, List.of(), List.of(), List.of(), List.of(), 0);
     }
 }

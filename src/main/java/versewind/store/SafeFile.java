@@ -37,6 +37,10 @@ final class SafeFile {
         static final Pattern NAME = Pattern.compile("\\..+\\.(\\d{1,18})-\\d+" + Pattern.quote(ENDING));
     }
 
+    /** What Linux and others say of folders that can never be forced: EINVAL, ENOTSUP, EISDIR, EACCES. */
+    private static final Pattern CANNOT =
+            Pattern.compile("(?i)invalid argument|not supported|is a directory|permission|denied");
+
     private final Disk disk;
     private final Path library;
 
@@ -145,12 +149,15 @@ final class SafeFile {
         return disk.exists(target) ? Fingerprint.of(disk.read(target, JsonTree.LARGEST_FILE + 1)) : Fingerprint.NO_FILE;
     }
 
-    /** The file has its name already; a file system that cannot force a folder is no reason to call it unsaved. */
-    private void forceFolder(Path folder) {
+    /** A file system that cannot force a folder at all is no reason to call a file unsaved; one that fails is. */
+    private void forceFolder(Path folder) throws IOException {
         try {
             disk.forceFolder(folder);
-        } catch (IOException cannot) {
-            return;
+        } catch (IOException trouble) {
+            if (!CANNOT.matcher(String.valueOf(trouble.getMessage())).find()) {
+                throw new IOException(
+                        trouble.getMessage() + "; the file is written, but may be lost if the power goes", trouble);
+            }
         }
     }
 

@@ -97,7 +97,10 @@ public final class Editor {
             Marks marks = display.utf8() ? Marks.UNICODE : Marks.ASCII;
             State state =
                     Update.empty(size.columns(), size.rows(), marks, today).lettered(letters);
-            new Editor(display, new EffectRunner(library, journal, browsing, proposing, display::repaint), state)
+            new Editor(
+                            display,
+                            new EffectRunner(library, journal, browsing, proposing, display::tell, display::repaint),
+                            state)
                     .loop(start);
             return display.status();
         }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 import versewind.calibration.Experience;
 import versewind.calibration.MeterReading;
 import versewind.organ.FormerNames;
@@ -28,10 +29,8 @@ import versewind.store.Bin;
 import versewind.store.InstrumentEntry;
 import versewind.store.Library;
 import versewind.store.OpenPlan;
-import versewind.store.Presence;
 import versewind.store.Renaming;
 import versewind.store.SaveOutcome;
-import versewind.store.Version;
 import versewind.store.WhenChanged;
 
 /** Does with files and threads what the editor wants done, and says what came of it. */
@@ -49,12 +48,17 @@ final class EffectRunner implements Effects {
     private boolean ended;
 
     EffectRunner(
-            Library library, JournalWriter journal, Browsing browsing, BackgroundSearch proposing, Runnable repaint) {
+            Library library,
+            JournalWriter journal,
+            Browsing browsing,
+            BackgroundSearch proposing,
+            Consumer<Event> tell,
+            Runnable repaint) {
         this.library = library;
         this.browsing = browsing;
         this.proposing = proposing;
         this.planning = new Planning(library, journal);
-        this.workshop = new Workshop(library);
+        this.workshop = new Workshop(library, tell);
         this.repaint = repaint;
     }
 
@@ -138,22 +142,12 @@ final class EffectRunner implements Effects {
 
     @Override
     public List<Event> listVersions(String id) {
-        List<LibraryEvent.Listed> listed = new ArrayList<>();
-        for (Version each : library.versions(id)) {
-            String words = "as saved on " + Presence.time(each.saved());
-            listed.add(new LibraryEvent.Listed(Integer.toString(listed.size()), words, ""));
-        }
-        return List.of(new LibraryEvent.VersionsListed(id, listed));
+        return List.of(planning.versions(id));
     }
 
     @Override
     public List<Event> openVersion(String id, int index) {
-        return reading(() -> {
-            Plan plan = library.readVersion(id, library.versions(id).get(index));
-            List<Event> events = new ArrayList<>(planning.opened(library.openPlan(id)));
-            events.add(new LibraryEvent.VersionRead(plan));
-            return events;
-        });
+        return reading(() -> planning.openedVersion(id, index));
     }
 
     @Override
@@ -366,7 +360,13 @@ final class EffectRunner implements Effects {
 
     @Override
     public List<Event> saveOrgan(Instrument next, FormerNames change, List<Effect> then) {
-        return List.of(workshop.save(next, change, then));
+        return List.of(workshop.beginSaving(next, change, then));
+    }
+
+    @Override
+    public List<Event> stopSaving() {
+        workshop.stopSaving();
+        return NOTHING;
     }
 
     @Override

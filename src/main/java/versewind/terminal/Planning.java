@@ -17,6 +17,7 @@ import versewind.plan.PlanMerge;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Undo;
 import versewind.schema.KnownOrgan;
+import versewind.screen.library.LibraryEvent;
 import versewind.screen.plan.FileEvent;
 import versewind.screen.plan.PlanEvent;
 import versewind.screen.state.Effect;
@@ -29,6 +30,7 @@ import versewind.store.OpenOrgan;
 import versewind.store.OpenPlan;
 import versewind.store.Presence;
 import versewind.store.SaveOutcome;
+import versewind.store.Version;
 import versewind.store.WhenChanged;
 
 /** Opens, makes and saves the plan that is worked on, with what is written beside it. */
@@ -117,6 +119,28 @@ final class Planning {
             return opened(fresh.after(saved));
         }
         return List.of(notMade(fresh, outcome));
+    }
+
+    /** The earlier versions of a plan, by when they were saved. */
+    LibraryEvent.VersionsListed versions(String id) {
+        List<LibraryEvent.Listed> listed = new ArrayList<>();
+        for (Version each : library.versions(id)) {
+            String words = "as saved on " + Presence.time(each.saved());
+            listed.add(new LibraryEvent.Listed(Integer.toString(listed.size()), words, ""));
+        }
+        return new LibraryEvent.VersionsListed(id, listed);
+    }
+
+    /** Opens a plan with an earlier version of it as an edit. */
+    List<Event> openedVersion(String id, int index) throws BadFile {
+        List<Version> versions = library.versions(id);
+        if (index >= versions.size()) {
+            return List.of(new Event.Failed("This version is not there any more."));
+        }
+        Plan plan = library.readVersion(id, versions.get(index));
+        List<Event> events = new ArrayList<>(opened(library.openPlan(id)));
+        events.add(new LibraryEvent.VersionRead(plan));
+        return events;
     }
 
     /** Keeps an edit of the plan. */

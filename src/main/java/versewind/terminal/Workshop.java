@@ -2,6 +2,8 @@ package versewind.terminal;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
 import versewind.calibration.Experience;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
@@ -21,12 +23,20 @@ import versewind.store.SaveOutcome;
 /** Opens, writes and makes the organs that are changed in the editor. */
 final class Workshop implements AutoCloseable {
 
+    /** More plans than these are counted and not named. */
+    private static final int MOST_NAMED = 8;
+
+    private static final int TOLD_EVERY = 10;
+
     private final Library library;
+    private final Consumer<Event> tell;
+    private final AtomicBoolean goesOn = new AtomicBoolean();
     private Optional<OpenOrgan> open = Optional.empty();
     private Optional<OrganHold> hold = Optional.empty();
 
-    Workshop(Library library) {
+    Workshop(Library library, Consumer<Event> tell) {
         this.library = library;
+        this.tell = tell;
     }
 
     /** Opens an organ, and says a sentence of it; blank for none. */
@@ -65,11 +75,41 @@ final class Workshop implements AutoCloseable {
         open.ifPresent(library::dropOrganDraft);
     }
 
-    Event save(Instrument next, FormerNames change, List<Effect> then) {
+    /** Begins to save the organ and its plans in a thread of its own; until that has ended nothing else is done here. */
+    Event beginSaving(Instrument next, FormerNames change, List<Effect> then) {
+        goesOn.set(true);
+        Thread saving = new Thread(
+                () -> {
+                    Event outcome = new Event.Failed("The organ could not be saved.");
+                    try {
+                        outcome = save(next, change, then);
+                    } finally {
+                        tell.accept(new OrganEvent.SavingEnded(outcome));
+                    }
+                },
+                "saving");
+        saving.setDaemon(true);
+        saving.start();
+        return new OrganEvent.SavingBegun();
+    }
+
+    /** Leaves the plans that do not have the new names yet as they are. */
+    void stopSaving() {
+        goesOn.set(false);
+    }
+
+    private boolean goesOn(int done, int of) {
+        if (done % TOLD_EVERY == TOLD_EVERY - 1) {
+            tell.accept(new OrganEvent.Rewriting(done, of));
+        }
+        return goesOn.get();
+    }
+
+    private Event save(Instrument next, FormerNames change, List<Effect> then) {
         if (open.isEmpty()) {
             return new Event.Failed("No organ is open.");
         }
-        OrganOutcome outcome = library.saveChangedOrgan(open.get(), next, change);
+        OrganOutcome outcome = library.saveChangedOrgan(open.get(), next, change, this::goesOn);
         if (outcome.saved() instanceof SaveOutcome.NotSaved failed) {
             return Refusal.of(failed);
         }
@@ -99,7 +139,14 @@ final class Workshop implements AutoCloseable {
             return "Saved. Plans that miss something say so in their notes: " + String.join("; ", outcome.missing())
                     + ".";
         }
+        if (outcome.left() > 0) {
+            return "Saved, but stopped with " + outcome.left() + " plans to go. They open all the same, and get the new"
+                    + " names when they are saved.";
+        }
         List<String> plans = outcome.rewritten().stream().distinct().toList();
+        if (plans.size() > MOST_NAMED) {
+            return "Saved, and the new names in " + plans.size() + " plans.";
+        }
         return plans.isEmpty() ? "Saved." : "Saved, and the new names in " + String.join(", ", plans) + ".";
     }
 

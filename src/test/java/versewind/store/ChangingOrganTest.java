@@ -88,7 +88,7 @@ class ChangingOrganTest {
         DraftChange change = DraftChange.of(before, draft);
         assertThat(draft.problems()).isEmpty();
         assertThat(change.problems()).isEmpty();
-        return library.saveChangedOrgan(open, draft.instrument().orElseThrow(), change.names());
+        return library.saveChangedOrgan(open, draft.instrument().orElseThrow(), change.names(), (done, of) -> true);
     }
 
     private static List<Verse> verses(Plan plan) {
@@ -172,7 +172,8 @@ class ChangingOrganTest {
                 DraftChange.of(
                                 less.organ().instrument(),
                                 OrganDraft.of(less.organ().instrument()))
-                        .names());
+                        .names(),
+                (done, of) -> true);
 
         assertThat(library.openPlan("lent").plan()).isEqualTo(before);
     }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -14,11 +15,20 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
+import versewind.schema.DraftChange;
+import versewind.schema.DraftLine;
+import versewind.schema.InstrumentFields;
+import versewind.schema.OrganDraft;
+import versewind.schema.RowKind;
 import versewind.screen.Update;
+import versewind.screen.View;
 import versewind.screen.library.LibraryEvent;
+import versewind.screen.organ.OrganEvent;
+import versewind.screen.organ.SavingScreen;
 import versewind.screen.plan.FileEvent;
 import versewind.screen.state.Effect;
 import versewind.screen.state.Event;
@@ -49,7 +59,7 @@ class EffectRunnerTest {
         try (JournalWriter journal = new JournalWriter(library, told -> {});
                 Browsing browsing = new Browsing(library, told -> {});
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
-            EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, () -> {});
+            EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, event -> {}, () -> {});
             OpenPlan wedding = library.openPlan("wedding");
             outside.read(wedding);
             outside.begun(wedding);
@@ -83,7 +93,7 @@ class EffectRunnerTest {
         try (JournalWriter journal = new JournalWriter(library, told -> {});
                 Browsing browsing = new Browsing(library, told -> {});
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
-            assertThat(new EffectRunner(library, journal, browsing, proposing, () -> {})
+            assertThat(new EffectRunner(library, journal, browsing, proposing, event -> {}, () -> {})
                             .writeSheet("wedding.html", SHEET, SheetHtml.MADE_BY))
                     .containsExactly(new Event.Failed("No plan is open."));
         }
@@ -96,7 +106,7 @@ class EffectRunnerTest {
         try (JournalWriter journal = new JournalWriter(library, told -> {});
                 Browsing browsing = new Browsing(library, told -> {});
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
-            EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, () -> {});
+            EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, event -> {}, () -> {});
             assertThat(outside.beginPlan("st-tethwin"))
                     .containsExactly(new LibraryEvent.PlanBegun("st-tethwin", "St Tethwin", Player.WITH_PEDALS));
             outside.createPlan(heading.withPlayer(Player.MANUALS_ONLY), "st-tethwin");
@@ -114,7 +124,7 @@ class EffectRunnerTest {
         try (JournalWriter journal = new JournalWriter(library, event -> {});
                 Browsing browsing = new Browsing(library, told::add);
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
-            EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, () -> {});
+            EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, event -> {}, () -> {});
             List<Event> moved = outside.movePlan("harvest-festival", "little-corvening");
             assertThat(moved).hasSize(2);
             assertThat(moved.get(0)).isInstanceOfSatisfying(FileEvent.PlanOpened.class, opened -> {
@@ -148,7 +158,7 @@ class EffectRunnerTest {
         try (JournalWriter journal = new JournalWriter(library, told -> {});
                 Browsing browsing = new Browsing(library, told -> {});
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
-            EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, () -> {});
+            EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, event -> {}, () -> {});
             LibraryEvent.VersionsListed listed = (LibraryEvent.VersionsListed)
                     outside.listVersions("wedding").get(0);
             List<Event> restored = outside.openVersion("wedding", 9);
@@ -169,5 +179,69 @@ class EffectRunnerTest {
                         Autosave.Kept.class,
                         kept -> assertThat(kept.plan().heading().people()).isEqualTo(102));
         assertThat(library.openPlan("wedding").plan()).isEqualTo(open.plan());
+    }
+
+    @Test
+    void a_stop_renamed_in_many_plans_leaves_the_keys_free_and_can_be_stopped() throws Exception {
+        Library library = Library.founded(folder.resolve("own"), Optional.of(Path.of("")));
+        byte[] wedding = Files.readAllBytes(folder.resolve("own/plans/wedding.json"));
+        for (int i = 0; i < 30; i++) {
+            Files.write(folder.resolve("own/plans/wedding-" + i + ".json"), wedding);
+        }
+        Instrument organ = library.openOrgan("ambrelow").organ().instrument();
+        OrganDraft draft = OrganDraft.of(organ);
+        DraftLine stop = draft.lines().stream()
+                .filter(line -> line.part() == RowKind.STOP)
+                .findFirst()
+                .orElseThrow();
+        OrganDraft renamed = draft.with(
+                draft.lines().indexOf(stop),
+                stop.with(InstrumentFields.NAME, "Another Name").values());
+        BlockingQueue<Event> told = new LinkedBlockingQueue<>();
+        try (JournalWriter journal = new JournalWriter(library, event -> {});
+                Browsing browsing = new Browsing(library, event -> {});
+                BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
+            List<EffectRunner> runner = new ArrayList<>();
+            EffectRunner outside = new EffectRunner(
+                    library,
+                    journal,
+                    browsing,
+                    proposing,
+                    event -> {
+                        told.add(event);
+                        if (event instanceof OrganEvent.Rewriting) {
+                            runner.get(0).stopSaving();
+                        }
+                    },
+                    () -> {});
+            runner.add(outside);
+            State state = Update.empty(80, 24, Marks.UNICODE, LocalDate.of(2027, 5, 1));
+            for (Event event : outside.openOrgan("ambrelow")) {
+                state = Update.step(state, event).state();
+            }
+            for (Event event : outside.saveOrgan(
+                    renamed.instrument().orElseThrow(),
+                    DraftChange.of(organ, renamed).names(),
+                    List.of())) {
+                state = Update.step(state, event).state();
+            }
+            assertThat(state.top()).isEqualTo(new SavingScreen(0, 0));
+            Event event = told.poll(10, TimeUnit.SECONDS);
+            assertThat(event).isInstanceOf(OrganEvent.Rewriting.class);
+            state = Update.step(state, event).state();
+            assertThat(View.paint(state).row(11)).contains("9 of 31 plans are up to date.");
+
+            state = Update.step(state, told.poll(10, TimeUnit.SECONDS)).state();
+
+            assertThat(state.notice().text()).contains("stopped with 22 plans to go");
+            assertThat(state.top()).isNotInstanceOf(SavingScreen.class);
+        }
+        assertThat(library.openPlan("wedding-9")
+                        .instrument()
+                        .stops()
+                        .get(0)
+                        .name()
+                        .toString())
+                .contains("Another Name");
     }
 }

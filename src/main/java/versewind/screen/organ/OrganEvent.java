@@ -41,6 +41,30 @@ public interface OrganEvent extends Event {
         }
     }
 
+    /** The organ that is being changed is written in the background, and then its plans. */
+    record SavingBegun() implements OrganEvent {
+        @Override
+        public State on(State state) {
+            return state.open(new SavingScreen(0, 0));
+        }
+    }
+
+    /** Of the plans that may know the organ by former names so many have been looked at. */
+    record Rewriting(int plans, int of) implements OrganEvent {
+        @Override
+        public State on(State state) {
+            return state.update(SavingScreen.class, screen -> new SavingScreen(plans, of));
+        }
+    }
+
+    /** The organ and its plans are written, or could not be: what came of it. */
+    record SavingEnded(Event outcome) implements OrganEvent {
+        @Override
+        public State on(State state) {
+            return outcome.on(state.top() instanceof SavingScreen ? state.close() : state);
+        }
+    }
+
     /**
      * The organ that is being changed was written.
      *

@@ -168,6 +168,9 @@ public interface Effects {
      */
     List<Event> saveOrgan(Instrument next, FormerNames change, List<Effect> then);
 
+    /** Stops writing the new names into plans. */
+    List<Event> stopSaving();
+
     /** Writes a new organ to a file named after it, and opens it to change it. */
     List<Event> makeOrgan(Instrument organ);
 
