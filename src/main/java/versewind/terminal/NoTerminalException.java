@@ -13,6 +13,12 @@ public final class NoTerminalException extends Exception {
         super(what + ": " + reason + "; `versewind assess PLAN` works without one.");
     }
 
+    /** What is wanting and why, as a sentence on the screen. */
+    String sentence() {
+        String message = getMessage();
+        return Character.toUpperCase(message.charAt(0)) + message.substring(1, message.indexOf(';')) + ".";
+    }
+
     /** Of a window. */
     static NoTerminalException ofWindow(String reason) {
         return new NoTerminalException("a window cannot be opened", reason);

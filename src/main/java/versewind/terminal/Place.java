@@ -1,6 +1,7 @@
 package versewind.terminal;
 
 import java.util.Map;
+import versewind.screen.state.Event;
 import versewind.screen.toolkit.Letters;
 
 /** Where the full screen opens. */
@@ -19,13 +20,27 @@ public enum Place {
             }
         }
     },
-    /** In a window of its own. */
+    /** In a window of its own; where none can be opened, in the terminal, which says why. */
     WINDOW {
         @Override
         Display open(Letters letters) throws NoTerminalException {
-            return WindowDisplay.open(letters);
+            try {
+                return WindowDisplay.open(letters);
+            } catch (NoTerminalException noWindow) {
+                return inTerminal(noWindow);
+            }
         }
     };
+
+    private static Display inTerminal(NoTerminalException noWindow) throws NoTerminalException {
+        try {
+            Display terminal = Console.open();
+            terminal.tell(new Event.Done(noWindow.sentence()));
+            return terminal;
+        } catch (NoTerminalException noTerminal) {
+            throw noWindow;
+        }
+    }
 
     /** Opens it, with room for letters of a size where it can make room. */
     abstract Display open(Letters letters) throws NoTerminalException;

@@ -52,6 +52,37 @@ class WindowDisplayTest {
     }
 
     @Test
+    void a_terminal_is_taken_where_no_window_opens_and_no_class_of_windows_is_loaded_where_none_is_wanted(
+            @TempDir Path folder) throws IOException {
+        assumeTrue(Pane.isPossible(), "tmux is not here, so no terminal can be played");
+        for (String shelf : List.of("plans", "instruments")) {
+            copy(Path.of(shelf), Files.createDirectories(folder.resolve(shelf)));
+        }
+        Path loaded = folder.resolve("loaded");
+        Files.writeString(
+                folder.resolve("java"),
+                "-Djava.awt.headless=true -Xlog:class+load:file=" + loaded + " -cp "
+                        + System.getProperty("java.class.path") + " " + Main.class.getName() + " --library " + folder);
+        try (Pane pane = new Pane(folder)) {
+            String java = Path.of(System.getProperty("java.home"), "bin", "java") + " @java";
+            pane.command(java + " harvest-festival");
+            pane.await("Open Diapason");
+            pane.type("n");
+            pane.await("\u25B8V1");
+            pane.type("q");
+            pane.await(screen -> screen.strip().endsWith("$"));
+            assertThat(Files.readString(loaded))
+                    .contains("com.googlecode.lanterna")
+                    .doesNotContain("java.awt", "javax.swing", "sun.awt");
+
+            pane.command(java + " --window harvest-festival");
+            pane.await("A window cannot be opened: this machine shows none");
+            assertThat(pane.screen()).contains("Open Diapason");
+            pane.type("q");
+        }
+    }
+
+    @Test
     @Tag("slow")
     void the_program_in_a_window_draws_grows_its_letters_asks_before_it_closes_and_ends(@TempDir Path folder)
             throws IOException, InterruptedException {
