@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import versewind.plan.Plan;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
+import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.screen.library.LibraryEvent;
 import versewind.screen.plan.FileEvent;
@@ -253,5 +254,17 @@ class FileCommandsTest {
         offered.press("x");
         assertThat(offered.effects()).containsExactly(Wanted.of("discardWork"));
         assertThat(offered.plan()).isEqualTo(open.plan());
+    }
+
+    @Test
+    void a_merge_says_what_came_from_elsewhere_and_that_nothing_did() {
+        Plan here = desk.press(" ").plan();
+        assertThat(desk.answer(new FileEvent.Merged(here, List.of())).said())
+                .isEqualTo("Saved as it was here. The other version is among the earlier ones (library, Ctrl-V).");
+        Verse elsewhere = here.hymns().get(1).verses().get(1).withNote("Softly.");
+        Plan both = here.withVerse(new VersePlace(1, 1), elsewhere);
+        assertThat(desk.answer(new FileEvent.Merged(both, List.of())).said())
+                .startsWith("Saved, with what was changed elsewhere, first in ")
+                .contains(elsewhere.label());
     }
 }

@@ -76,8 +76,10 @@ public interface FileEvent extends Event {
                                         + plan.verse(place).label())
                                 .orElse("the details of the service");
                         PlanEdit merged = work.with(work.history().to(plan).savedAs(plan));
-                        return state.with(merged)
-                                .says("Saved, with what was changed elsewhere, first in " + where + ". u undoes that.");
+                        String said = plan.equals(work.plan())
+                                ? "Saved as it was here. The other version is among the earlier ones (library, Ctrl-V)."
+                                : "Saved, with what was changed elsewhere, first in " + where + ". u undoes that.";
+                        return state.with(merged).says(said);
                     })
                     .wants(then);
         }
