@@ -49,8 +49,11 @@ final class BrokenLines {
         }
         Line line = new Line(first + " " + next);
         boolean opened = new Line(first).brackets().isEmpty() && isOpen(first) && !isOpen(line.text());
+        int last = line.size() - 1;
+        boolean unit = line.is(last, "feet") && line.is(last - 1, Token.Kind.NUMBER) && new Line(next).size() == 1;
+        boolean open = rare && small && new Line(first).is(new Line(first).size() - 1, "end of name");
         boolean goesOn = small && !hasFigures(first) && isNamedAlone(line.text()) && (rare || !isNamedAlone(next));
-        return opened || goesOn ? line.text() : "";
+        return opened || unit || open || goesOn ? line.text() : "";
     }
 
     private static boolean isSmall(String text) {

@@ -80,9 +80,10 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
             segments(isLabel ? text.substring(colon + 1) : text).forEach(this::segment);
         }
 
-        private static List<String> segments(String text) {
+        private List<String> segments(String text) {
             return Segments.split(text, Reader::isBetween).stream()
                     .flatMap(part -> dashed(part).stream())
+                    .flatMap(part -> halves(part).stream())
                     .flatMap(part -> pairs(part).stream())
                     .toList();
         }
@@ -101,7 +102,11 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                     && line.is(token - 1, Token.Kind.WORD)
                     && line.is(token + 1, Token.Kind.NUMBER)
                     && line.isSign(token + 2, ".");
-            return sentence || numbered || line.isSign(token, ",;\u2022\u00b7|");
+            boolean roman = line.isSign(token, ".")
+                    && line.is(token - 1, Token.Kind.WORD)
+                    && line.is(token + 1, Token.Kind.ROMAN)
+                    && line.is(token + 2, Token.Kind.WORD);
+            return sentence || numbered || roman || line.isSign(token, ",;\u2022\u00b7|");
         }
 
         /** "II to I - III to I". */
@@ -114,6 +119,14 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
             return joins
                     ? Segments.split(part, (line, i) -> Segments.isApart(line, i, worded ? "-/" : "-"))
                     : List.of(part);
+        }
+
+        /** "II/P and I/P". */
+        private List<String> halves(String part) {
+            List<String> halves = Segments.split(part, Segments::isAnd);
+            boolean all = halves.stream()
+                    .allMatch(half -> CouplerWords.of(half, language).joins());
+            return all ? halves : List.of(part);
         }
 
         /** "II/I III/I" without anything between. */
@@ -164,13 +177,6 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                 rest.add(numbered);
                 return;
             }
-            List<String> halves = Segments.split(bare, Segments::isAnd);
-            if (halves.size() > 1
-                    && halves.stream()
-                            .allMatch(half -> CouplerWords.of(half, language).joins())) {
-                halves.forEach(this::segment);
-                return;
-            }
             CouplerWords words = CouplerWords.of(bare, language);
             int already = couplers.size();
             if (!couplers.isEmpty() && words.isOnlyPitches() && goesOn(bare)) {
@@ -197,8 +203,10 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
 
         /** Without "12.", "a)", "12 " or a bullet before it; "III Swell to Great" is numbered too. */
         private static String unnumbered(Line line) {
-            boolean to =
-                    line.is(0, Token.Kind.ROMAN) && Spelling.words(line.text()).contains("to");
+            boolean to = line.is(0, Token.Kind.ROMAN)
+                    && line.is(1, Token.Kind.WORD)
+                    && (Spelling.words(line.text()).contains("to")
+                            || !DivisionWord.entries(line.at(1).plain()).isEmpty());
             int from = to ? NUMERAL.at(line, 0) : NUMBERED.at(line, 0);
             boolean named = (!to && from == 2)
                     || line.isSign(0, "*\u2022-")

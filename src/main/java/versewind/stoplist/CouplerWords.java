@@ -27,6 +27,7 @@ record CouplerWords(
 
     private static final String SIGNS = "/+>&-";
     private static final int MOST_WORDS = 3;
+    private static final int LONGEST_INITIALS = 2;
     private static final int MOST_MANUALS = 6;
 
     /** Sorts the words of a text. */
@@ -182,6 +183,15 @@ record CouplerWords(
                 return 1;
             }
             int known = known(at);
+            boolean initials = known == 0
+                    && token.length() <= LONGEST_INITIALS
+                    && token.equals(token.toUpperCase(Locale.ROOT))
+                    && Character.isLetter(token.charAt(0))
+                    && (isSign(at - 1, "/+-") || isSign(at + 1, "/+-"));
+            if (initials) {
+                divisions.add(new Named(new DivisionWord("other", OptionalInt.empty(), false, word)));
+                return 1;
+            }
             unknown += known > 0 ? 0 : 1;
             return Math.max(1, known);
         }

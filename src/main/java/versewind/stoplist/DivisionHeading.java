@@ -150,7 +150,9 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
         boolean isName = told.isPresent()
                 && Character.isUpperCase(inside.charAt(0))
                 && spotted(inside, language).length() > LONGEST_SHORT;
-        boolean begins = isOrdinal(words.get(0)) || WordList.of("heading place").has(words.get(0));
+        boolean begins = isOrdinal(words.get(0))
+                || (named && WordList.of("manual").has(words.get(0)))
+                || WordList.of("heading place").has(words.get(0));
         String name = only && !begins ? core : spotted(core, language);
         String note = withoutNote(inline).isEmpty() ? text + " " + inline : text + " ";
         return Optional.of(new DivisionHeading(

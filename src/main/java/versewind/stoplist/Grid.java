@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  */
 final class Grid {
 
-    private static final Pattern RUN = Pattern.compile("\\s{2,}|(?<=[\\d'.)]) (?=\\d{1,2}\\. \\p{Lu})");
+    private static final Pattern RUN = Pattern.compile("\\s{2,}|(?<=[\\d'.)IVX]) (?=\\d{1,2}\\. \\p{Lu})");
     private static final Pattern BAR = Pattern.compile("\\t|\\|{1,2}");
     private static final int MOST_DIGITS = 4;
     private static final int MOST_HEADING_TOKENS = 16;
@@ -53,6 +53,7 @@ final class Grid {
         List<Row> rows = new ArrayList<>();
         boolean afterBlank = true;
         int packed = 0;
+        int[] last = {};
         for (int at = 0; at < lines.size(); at++) {
             PageText.Numbered numbered = lines.get(at);
             String line = numbered.text();
@@ -70,8 +71,10 @@ final class Grid {
                         groups.size() > 1 || table ? groups : packed(groups, part, packed, after(lines, at), readings);
                 boolean heads = split.stream().allMatch(each -> readings.isHeading(each.text()));
                 packed = heads ? (split.size() > 1 && groups.size() == 1 ? split.size() : 0) : packed;
-                int missing = Math.max(0, (heads ? 0 : packed) - split.size());
-                rows.add(new Row(numbered.number(), afterBlank, table || packed > 0, missing, split));
+                last = heads ? new int[packed] : last;
+                List<Group> placed = packed > 1 && !heads ? byNumber(split, last) : split;
+                int missing = placed == split ? Math.max(0, (heads ? 0 : packed) - split.size()) : 0;
+                rows.add(new Row(numbered.number(), afterBlank, table || packed > 0, missing, placed));
                 afterBlank = false;
             }
         }
@@ -96,8 +99,10 @@ final class Grid {
      */
     private static List<Group> packed(
             List<Group> whole, String text, int columns, String next, LineReader.Readings readings) {
-        List<String> headings =
-                Segments.runOn(next, readings.style()).size() > 1 ? headings(text, readings) : List.of();
+        List<String> headings = Segments.runOn(next, readings.style()).size() > 1
+                        || RUN.matcher(next.strip()).find()
+                ? headings(text, readings)
+                : List.of();
         List<String> stops = columns < 2 ? List.of(text) : Segments.runOn(text, readings.style());
         List<String> parts = headings.size() > 1 ? headings : stops.size() <= columns ? stops : List.of(text);
         return columns < 2 && parts.size() == 1
@@ -118,7 +123,9 @@ final class Grid {
                     DivisionWord.at(words, i, readings.style().language());
             if (spotted.isPresent() && roles.add(spotted.get().word().role())) {
                 boolean numbered = i > 0 && line.at(i - 1).count() > 0;
-                starts.add(starts.isEmpty() ? 0 : numbered ? i - 1 : i);
+                int behind =
+                        i > 1 && isBehindNumber(line, i - 1) ? i - 2 : i > 2 && isBehindNumber(line, i - 2) ? i - 3 : i;
+                starts.add(starts.isEmpty() ? 0 : numbered ? i - 1 : behind);
                 i += spotted.get().length() - 1;
             }
         }
@@ -126,7 +133,37 @@ final class Grid {
                 .mapToObj(i -> line.part(starts.get(i), i + 1 < starts.size() ? starts.get(i + 1) : line.size()))
                 .toList();
         boolean all = found.stream().allMatch(each -> readings.heading(each).isPresent());
-        return all && line.tokens().stream().noneMatch(each -> each.isSign("/+-&>:,")) ? found : List.of();
+        boolean joins = IntStream.range(0, line.size())
+                .anyMatch(i -> line.isSign(i, "/+&>:,") || (line.isSign(i, "-") && !isBehindNumber(line, i)));
+        return all && !joins ? found : List.of();
+    }
+
+    /** "I - Positivo": a dash between a manual's number and its name. */
+    private static boolean isBehindNumber(Line line, int token) {
+        return Segments.isApart(line, token, "-") && line.is(token - 1, Token.Kind.ROMAN) && line.is(token + 1);
+    }
+
+    /** Groups of a row with running numbers, each in the column whose last number is the one before its own. */
+    private static List<Group> byNumber(List<Group> groups, int[] last) {
+        List<Group> placed = new ArrayList<>();
+        for (Group group : groups) {
+            Line line = new Line(group.text());
+            int number = line.is(0) && line.at(0).isWhole(2) && line.isSign(1, ".")
+                    ? line.at(0).count()
+                    : 0;
+            int column = number == 0
+                    ? -1
+                    : IntStream.range(0, last.length)
+                            .filter(i -> last[i] == number - 1 && number > 1)
+                            .findFirst()
+                            .orElse(placed.size());
+            if (column < 0 || column >= last.length) {
+                return groups;
+            }
+            last[column] = number;
+            placed.add(new Group(column, group.text()));
+        }
+        return placed;
     }
 
     private static List<Cell> tableCells(String line, LineReader.Readings readings) {
@@ -180,7 +217,7 @@ final class Grid {
     private static boolean isPitch(String text) {
         Line line = new Line(new Line(text).outside());
         int figures = 0;
-        for (int i = 0; i < line.size(); i++) {
+        for (int i = line.is(0, "before pitch") ? 1 : 0; i < line.size(); i++) {
             Token token = line.at(i);
             boolean half = token.is("half column");
             int length = Math.max(

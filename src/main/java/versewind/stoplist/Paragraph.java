@@ -78,18 +78,20 @@ final class Paragraph {
 
     /** How many tokens a heading has that begins at a token and ends in a colon, a dash or a point; 0 for none. */
     private static int headed(Line line, int token, BitSet brackets, LineReader.Readings readings) {
-        if (line.is(token, "coupled to") && !line.is(token, "heading place")) {
+        boolean to = line.is(token, "coupled to");
+        if (to && token > 0 && !line.isSign(token - 1, ".;")) {
             return 0;
         }
         int most = Math.min(line.size() - 1, token + LONGEST_HEADING);
-        for (int i = token + 1; i <= most && !line.isSign(i, ";,"); i++) {
+        for (int i = token + 1; i <= most && !line.isSign(i, ";,") && !isAfterPitch(line, token, i); i++) {
             if (brackets.get(i)) {
                 most = Math.min(line.size() - 1, most + 1);
                 continue;
             }
             boolean dash = Segments.isApart(line, i, "-")
                     || (line.isSign(i, ".") && line.gap(i + 1) > 0 && line.is(i - 1, Token.Kind.WORD));
-            boolean stops = dash && isName(line, i + 1) && !isHeading(next(line, i + 1), readings);
+            boolean couplers = line.is(i - 1, "part couplers") && line.is(i + 1, Token.Kind.ROMAN);
+            boolean stops = dash && !to && (isName(line, i + 1) || couplers) && !isHeading(next(line, i + 1), readings);
             String head = line.part(token, i);
             if ((line.isSign(i, ":") && (token > 0 || stops)) || stops) {
                 boolean apart = line.isSign(i, ":")
@@ -107,6 +109,11 @@ final class Paragraph {
             }
         }
         return 0;
+    }
+
+    /** True if a point ends a sentence whose last word is a number: "trompette de 8. Au r\u00e9cit". */
+    private static boolean isAfterPitch(Line line, int from, int token) {
+        return line.isSign(token, ".") && token > from + 1 && line.is(token - 1, Token.Kind.NUMBER);
     }
 
     /** True if a word in capitals or with a capital stands at a token. */

@@ -41,6 +41,17 @@ final class PastedCells {
         while (headings < lines.size() && number(lines.get(headings).text()).isEmpty()) {
             headings++;
         }
+        int next = headings + 1;
+        while (next < lines.size()
+                && (!Spelling.hasWord(lines.get(next).text())
+                        || DivisionHeading.read(lines.get(next).text(), "").isEmpty())) {
+            next++;
+        }
+        if (headings < lines.size() && next < lines.size()) {
+            List<PageText.Numbered> rows = new ArrayList<>(new PastedCells(lines.subList(0, next)).inColumns());
+            rows.addAll(new PastedCells(lines.subList(next, lines.size())).inColumns());
+            return rows;
+        }
         TreeMap<Integer, List<PageText.Numbered>> columns = new TreeMap<>();
         List<PageText.Numbered> current = new ArrayList<>();
         for (PageText.Numbered each : lines.subList(headings, lines.size())) {

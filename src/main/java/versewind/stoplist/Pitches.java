@@ -38,6 +38,17 @@ final class Pitches {
         };
     }
 
+    /** The pitch that a number of palms means: 13 in Spain and 12 in Portugal are 8 ft. */
+    static Optional<Footage> ofPalms(String number) {
+        return switch (number.strip()) {
+            case "3" -> Optional.of(Footage.of(2));
+            case "6" -> Optional.of(Footage.of(4));
+            case "12" -> Optional.of(Footage.of(8));
+            case "24" -> Optional.of(Footage.of(16));
+            default -> read(number);
+        };
+    }
+
     /**
      * Of "2 2", "2-2", "22" or "2" over "3" the last digit is the numerator; "16/19" and its like are no mixed numbers.
      */

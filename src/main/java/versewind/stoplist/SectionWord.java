@@ -65,7 +65,7 @@ record SectionWord(Kind kind, String head, String inline) {
     }
 
     private static Optional<SectionWord> head(String head, String inline, boolean colon, String language) {
-        List<String> words = Spelling.words(head);
+        List<String> words = Spelling.words(new Line(head).outside());
         if (words.isEmpty() || words.size() > MOST_WORDS) {
             return Optional.empty();
         }

@@ -48,8 +48,13 @@ final class Segments {
     /** A point behind a pitch or ranks with their unit, before a word with a capital. */
     static boolean isSentenceEnd(Line line, int token) {
         return line.isSign(token, ".")
-                && (line.is(token - 1, "feet") || line.is(token - 1, "ranks"))
-                && (line.is(token - 2, Token.Kind.NUMBER) || line.is(token - 2, Token.Kind.ROMAN))
+                && (line.is(token - 1, "feet")
+                        || line.is(token - 1, "ranks")
+                        || line.is(token - 1, "half stop")
+                        || line.is(token - 1, Token.Kind.QUOTE))
+                && (line.is(token - 2, Token.Kind.NUMBER)
+                        || line.is(token - 2, Token.Kind.ROMAN)
+                        || line.is(token - 2, Token.Kind.QUOTE))
                 && line.is(token + 1, Token.Kind.WORD)
                 && line.gap(token + 1) == 1
                 && line.at(token + 1).text().length() > 3

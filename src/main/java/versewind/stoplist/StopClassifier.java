@@ -264,7 +264,7 @@ final class StopClassifier {
         }
         Pipe pipe = family != kind.family() && kind.pipe().isReed() ? family.usualPipe() : kind.pipe();
         String name = plain ? said.name() : said.name() + " " + said.numeral();
-        if (RUN_ON.in(new Line(name)) >= 0) {
+        if (RUN_ON.in(new Line(name)) >= 0 && Lexicon.get().exact(name, setting).isEmpty()) {
             return new None("several pitches: it may be several stops", Weight.DOUBT);
         }
         boolean odd = kind.family() == Family.MUTATION

@@ -36,7 +36,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             "[*\u2022\u00b7\u25cf\u25cb\u25aa\u25e6\u2023\u25a0\u25b6>+=~|\u2020\u2021#-]";
     private static final TokenForm BULLET = TokenForm.of(BULLETS + " " + BULLETS + "*");
     private static final TokenForm ORDINAL =
-            TokenForm.of("<bullet>? [.]? #3 [.:]|close", "open #3 close", "letter close");
+            TokenForm.of("<bullet>? [.]? #3 [.:\u00b0]|close", "open #3 close", "letter close");
     /** A larger numeral without a name is that of an Italian rank, "VIII". */
     private static final int MOST_RANKS_ALONE = 7;
 
@@ -60,8 +60,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
 
     /** True if a text names the bass or the treble half of a stop and nothing else. */
     static boolean isHalf(String text) {
-        List<String> words = Spelling.words(text);
-        return !words.isEmpty() && WordList.of("half").without(words).isEmpty();
+        return WordList.of("half").isAll(Spelling.words(text));
     }
 
     /** All words that are neither name nor pitch, for a judgement whether this is a sentence. */
@@ -116,13 +115,13 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             markedRanks(compound);
             cutAll(this::markedFeet);
             numeral(compound);
+            pipes();
             if (feet.isEmpty()) {
                 bare(compound);
             }
             if (compound && ranks == 0) {
                 bareRanks();
             }
-            pipes();
             String name = name();
             if (name.isEmpty() && !numeral.isEmpty() && (ranks == 1 || ranks > MOST_RANKS_ALONE)) {
                 name = numeral;
@@ -266,11 +265,11 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                     && line.at(last).isWhole(MOST_DIGITS)
                     && line.at(last).text().length() > 1
                     && line.gap(last) > 0
-                    && Pitches.usual(line.at(last)).isEmpty()
+                    && (Pitches.usual(line.at(last)).isEmpty()
+                            || (line.is(last - 1, Kind.NUMBER)
+                                    && Pitches.usual(line.at(last - 1)).isPresent()))
                     && !isInName(line, last);
-            if (counts) {
-                cut(last, 1);
-            }
+            cut(last, counts ? 1 : 0);
         }
 
         private static boolean endsInPitch(Line rest) {
@@ -293,9 +292,9 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             if (!line.is(word, "pitch in name")) {
                 return false;
             }
-            boolean shortened = line.at(word).plain().startsWith("n");
-            boolean bare = line.at(word).text().length() > 1;
-            return sign ? shortened : bare;
+            return sign
+                    ? line.at(word).plain().startsWith("n")
+                    : line.at(word).text().length() > 1;
         }
 
         private void markedRanks(boolean compound) {
@@ -324,7 +323,12 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
 
         private int markedFeet(int token) {
             int length = Pitches.marked(line, token);
-            Optional<Footage> pitch = length > 0 ? Pitches.read(line.at(token).text()) : Optional.empty();
+            boolean palms = length > 0 && line.is(token + length - 1, "palms");
+            Optional<Footage> pitch = length == 0
+                    ? Optional.empty()
+                    : palms
+                            ? Pitches.ofPalms(line.at(token).text())
+                            : Pitches.read(line.at(token).text());
             pitch.ifPresent(feet::add);
             mark = pitch.isPresent() ? Mark.UNIT : mark;
             return pitch.isPresent() ? length : 0;

@@ -73,6 +73,7 @@ final class StopsOfLine {
 
     private void change(ReadStop changed) {
         lines.change(last, changed, section);
+        last = changed;
     }
 
     /** Gives pitches or ranks without a name to the stop before. */
