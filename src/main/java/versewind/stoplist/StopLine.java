@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
 import versewind.organ.Family;
 import versewind.organ.Footage;
@@ -107,13 +106,13 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
 
         StopLine taken() {
             parentheses();
-            cutAll(this::aside);
+            cut(line.all(this::aside));
             family = family();
             boolean compound = family.filter(Family::isCompound).isPresent();
             intervals(compound);
             leading();
             markedRanks(compound);
-            cutAll(this::markedFeet);
+            cut(line.all(this::markedFeet));
             numeral(compound);
             pipes();
             if (feet.isEmpty()) {
@@ -159,10 +158,6 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                 }
             }
             return name;
-        }
-
-        private void cutAll(IntUnaryOperator length) {
-            cut(line.all(length));
         }
 
         private void cut(BitSet tokens) {
@@ -269,7 +264,9 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                             || (line.is(last - 1, Kind.NUMBER)
                                     && Pitches.usual(line.at(last - 1)).isPresent()))
                     && !isInName(line, last);
-            cut(last, counts ? 1 : 0);
+            if (counts) {
+                cut(last, 1);
+            }
         }
 
         private static boolean endsInPitch(Line rest) {
