@@ -60,6 +60,18 @@ class LauncherTest {
     }
 
     @Test
+    void a_program_in_a_folder_with_a_colon_in_its_name_starts() throws Exception {
+        assumeTrue(Files.isDirectory(Path.of("/proc/self/fd")), "only Linux has another name for such a folder");
+        Path loft = Files.move(installed.folder(), parent.resolve("loft: west"));
+        Files.delete(installed.link());
+        Files.createSymbolicLink(installed.link(), loft.resolve("bin/versewind"));
+
+        assertThat(run(javaOf("17"), "assess").out())
+                .contains(":/proc/self/fd/9/versewind.jar\n")
+                .doesNotContain("loft: west/lib");
+    }
+
+    @Test
     void where_no_terminal_shows_them_java_is_told_of_no_one_who_watches_and_of_no_columns() throws Exception {
         assertThat(run(javaOf("21"), "propose", "x").out())
                 .doesNotContain("versewind.watched")
