@@ -5,16 +5,13 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/**
- * The names of the hidden files that hold the drafts of instruments, and held unsaved work on plans before there were
- * journals: {@code plans/.harvest.unsaved.json}.
- */
+/** The names of the hidden files that held unsaved work before there were journals: {@code .harvest.unsaved.json}. */
 final class Autosaves {
     private static final Pattern NAME = Pattern.compile("\\.(.+)\\.unsaved\\.json");
 
     private Autosaves() {}
 
-    /** The file for unsaved work on a plan or an instrument. */
+    /** The file for unsaved work on a plan. */
     static Path pathOf(Path plan) {
         return plan.getFileName() == null ? plan : plan.resolveSibling("." + JsonFolder.stem(plan) + ".unsaved.json");
     }

@@ -15,7 +15,6 @@ import versewind.plan.Player;
 import versewind.schema.FileFormat;
 import versewind.schema.Found;
 import versewind.schema.KnownOrgan;
-import versewind.schema.OrganDraft;
 import versewind.schema.OrganNames;
 import versewind.schema.PlayerFields;
 import versewind.schema.Refused;
@@ -34,7 +33,6 @@ public final class Library {
     private final Disk disk;
     private final SafeFile safe;
     private final Organs organs;
-    private final OrganAutosave drafts;
     private final JournalFiles journals;
     private final KeptWork kept;
     private final Versions versions;
@@ -57,7 +55,6 @@ public final class Library {
         this.disk = disk;
         this.safe = new SafeFile(disk, folder);
         this.organs = new Organs(folder, disk, safe);
-        this.drafts = new OrganAutosave(disk, safe);
         this.journals = new JournalFiles(disk, elsewhere);
         this.versions = new Versions(disk, safe);
         this.plans = new JsonFolder(folder.resolve("plans"), disk, "plan");
@@ -272,21 +269,6 @@ public final class Library {
     public OrganOutcome saveChangedOrgan(OpenOrgan open, Instrument next, FormerNames change, Rewriting rewriting) {
         return new ChangingOrgan(disk, safe, organs, journals, List.of(plans, binned), rewriting)
                 .save(open, next, change);
-    }
-
-    /** Keeps the draft of an instrument beside its file, in place of what was kept before. */
-    public SaveOutcome keepOrganDraft(OpenOrgan open, OrganDraft draft) {
-        return drafts.keep(open, draft);
-    }
-
-    /** The draft that was kept beside an instrument's file, if there is one that can be read. */
-    public Optional<OrganDraft> organDraftOf(OpenOrgan open) {
-        return drafts.of(open);
-    }
-
-    /** Takes away the draft that was kept beside an instrument's file. */
-    public void dropOrganDraft(OpenOrgan open) {
-        drafts.drop(open.path());
     }
 
     /**

@@ -1,33 +1,55 @@
 package versewind.store;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import versewind.schema.OrganDraft;
 
-/** That an organ is open to be changed here, so that others see it. */
+/**
+ * That an organ is open to be changed here, so that others see it, and the draft of what is changed, until it is saved.
+ * Its file is a journal like those of plans; the texts in it are drafts.
+ */
 public final class OrganHold implements AutoCloseable {
+
+    /** A file that has grown by so many bytes begins anew. */
+    private static final long LONG = 4L * 1024 * 1024;
 
     private final JournalFiles files;
     private final Path organ;
-    private final Optional<JournalFiles.Made> made;
+    private Optional<JournalFiles.Made> made = Optional.empty();
+    private Optional<Path> takenUp = Optional.empty();
+    private long length;
+    private String text = "";
 
-    private OrganHold(JournalFiles files, Path organ, Optional<JournalFiles.Made> made) {
+    private OrganHold(JournalFiles files, Path organ) {
         this.files = files;
         this.organ = organ;
-        this.made = made;
     }
 
-    /** Where no file can be made, others do not see it. */
+    /** Where no file can be made, others do not see it, and the first draft tries again. */
     static OrganHold of(JournalFiles files, Path organ) {
-        files.left(organ);
+        OrganHold hold = new OrganHold(files, organ);
         try {
-            JournalFiles.Made made = files.make(organ);
-            made.file().append(JournalText.head(files.us()));
-            return new OrganHold(files, organ, Optional.of(made));
+            hold.begin();
         } catch (IOException notHere) {
-            return new OrganHold(files, organ, Optional.empty());
+            return hold;
         }
+        return hold;
+    }
+
+    private void begin() throws IOException {
+        JournalFiles.Made next = files.make(organ);
+        made = Optional.of(next);
+        length = 0;
+        text = "";
+        append(JournalText.head(files.us()));
+    }
+
+    private void append(byte[] bytes) throws IOException {
+        made.orElseThrow().file().append(bytes);
+        length += bytes.length;
     }
 
     /** Who else has it open. */
@@ -35,8 +57,64 @@ public final class OrganHold implements AutoCloseable {
         return files.others(organ, made.map(JournalFiles.Made::path));
     }
 
+    /**
+     * Keeps a draft of the organ.
+     *
+     * @throws IOException if it could not be written; the next call tries again
+     */
+    public void keep(OpenOrgan open, OrganDraft draft) throws IOException {
+        String next = new String(OrganDraftFile.bytes(draft, open.fingerprint()), StandardCharsets.UTF_8);
+        if (made.isEmpty() || length > LONG || !files.hasLength(made.get(), length)) {
+            Optional<JournalFiles.Made> old = made;
+            begin();
+            append(JournalText.start("", next));
+            old.ifPresent(files::remove);
+        } else {
+            append(text.isEmpty() ? JournalText.start("", next) : JournalText.edit(text, next));
+        }
+        text = next;
+    }
+
+    /** The latest draft that was left over by somebody whose program was cut off, if it can be read and is another. */
+    public Optional<OrganDraft> left(OpenOrgan open) {
+        for (JournalFiles.Found each : files.left(organ)) {
+            Optional<OrganDraft> draft = read(each.path(), open);
+            if (draft.equals(Optional.of(OrganDraft.of(open.organ().instrument())))) {
+                files.delete(each.path());
+            } else if (draft.isPresent()) {
+                takenUp = Optional.of(each.path());
+                return draft;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<OrganDraft> read(Path file, OpenOrgan open) {
+        try {
+            Optional<JournalText.Replayed> steps = JournalText.replay(files.read(file));
+            return steps.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(OrganDraftFile.read(
+                            file, steps.get().steps().now().getBytes(StandardCharsets.UTF_8), open.fingerprint()));
+        } catch (BadFile | IOException unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    /** There is nothing to keep: the draft is saved, or not wanted, and so is the one that was taken up. */
+    public void drop() throws IOException {
+        takenUp.ifPresent(files::delete);
+        takenUp = Optional.empty();
+        if (made.isPresent() && length > JournalText.HEAD) {
+            made.get().file().cut(JournalText.HEAD);
+            length = JournalText.HEAD;
+            text = "";
+        }
+    }
+
     @Override
     public void close() {
-        made.ifPresent(files::remove);
+        made.ifPresent(length > JournalText.HEAD ? JournalFiles::leave : files::remove);
+        made = Optional.empty();
     }
 }

@@ -1,5 +1,6 @@
 package versewind.terminal;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -14,6 +15,7 @@ import versewind.screen.plan.PlanEvent;
 import versewind.screen.state.Effect;
 import versewind.screen.state.Event;
 import versewind.store.BadFile;
+import versewind.store.Journal;
 import versewind.store.Library;
 import versewind.store.OpenOrgan;
 import versewind.store.OrganHold;
@@ -51,7 +53,7 @@ final class Workshop implements AutoCloseable {
                 .map(other -> "Take care: " + other.sentence() + ". Whoever saves second must begin again.")
                 .orElse(sentence);
         return new OrganEvent.OrganOpened(
-                id, organ.organ().instrument(), organ.organ().experience(), told, library.organDraftOf(organ));
+                id, organ.organ().instrument(), organ.organ().experience(), told, begun.left(organ));
     }
 
     /** The organ is no longer changed here. */
@@ -63,16 +65,28 @@ final class Workshop implements AutoCloseable {
 
     /** Keeps a draft beside the organ's file; says so if that cannot be done. */
     List<Event> keep(OrganDraft draft) {
-        return open.stream()
-                .map(organ -> library.keepOrganDraft(organ, draft))
-                .filter(SaveOutcome.NotSaved.class::isInstance)
-                .map(SaveOutcome.NotSaved.class::cast)
-                .<Event>map(failed -> new Event.Failed("Unsaved work is not kept: " + failed.why()))
-                .toList();
+        if (open.isEmpty()) {
+            return List.of();
+        }
+        try {
+            OrganHold held = hold.orElseGet(() -> library.hold(open.get()));
+            hold = Optional.of(held);
+            held.keep(open.get(), draft);
+            return List.of();
+        } catch (IOException trouble) {
+            return List.of(new Event.Failed("Unsaved work is not kept: " + Journal.sentence(trouble)));
+        }
     }
 
     void drop() {
-        open.ifPresent(library::dropOrganDraft);
+        try {
+            if (hold.isPresent()) {
+                hold.get().drop();
+            }
+        } catch (IOException trouble) {
+            // The edits are offered again the next time, though they are not wanted or saved already.
+            tell.accept(new Event.Failed("Edits that are no longer needed stay kept. " + Journal.sentence(trouble)));
+        }
     }
 
     /** Begins to save the organ and its plans in a thread of its own; until that has ended nothing else is done here. */

@@ -2,6 +2,7 @@ package versewind.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -320,29 +321,40 @@ class ChangingOrganTest {
     }
 
     @Test
-    void a_draft_that_is_wrong_is_kept_as_it_was_typed_and_taken_up_again() throws BadFile {
-        Library library = new Library(FOLDER, PowerCutDisk.working(files()));
+    void a_draft_that_is_wrong_is_kept_as_it_was_typed_and_taken_up_again() throws BadFile, IOException {
+        PowerCutDisk disk = PowerCutDisk.working(files());
+        Library library = new Library(FOLDER, disk);
         OpenOrgan open = library.openOrgan("nether-wick");
-        OrganDraft draft =
-                set(OrganDraft.of(open.organ().instrument()), "Great: Principal 4", StopFields.FEET, "four\n");
+        OrganDraft right = OrganDraft.of(open.organ().instrument());
+        OrganDraft draft = set(right, "Great: Principal 4", StopFields.FEET, "four\n");
+        OrganHold hold = library.hold(open);
+        hold.keep(open, set(right, "Great: Principal 4", StopFields.FEET, "4 "));
+        hold.keep(open, draft);
 
-        library.keepOrganDraft(open, draft);
+        OrganHold living = library.hold(open);
+        assertThat(living.left(open)).isEmpty();
+        living.keep(open, right);
+        living.drop();
 
-        assertThat(library.organDraftOf(library.openOrgan("nether-wick"))).contains(draft);
-        assertThat(library.openPlan("lent").plan().hymns()).isNotEmpty();
-        library.dropOrganDraft(open);
-        assertThat(library.organDraftOf(open)).isEmpty();
+        PowerCutDisk later = PowerCutDisk.working(disk.seen());
+        OrganHold again = new Library(FOLDER, later).hold(open);
+        assertThat(again.left(open)).contains(draft);
+        again.drop();
+        again.close();
+        assertThat(later.seen().keySet()).noneMatch(path -> path.toString().endsWith(".journal"));
     }
 
     @Test
-    void of_a_draft_of_another_file_only_the_texts_are_taken() throws BadFile {
-        Library library = new Library(FOLDER, PowerCutDisk.working(files()));
+    void of_a_draft_of_another_file_only_the_texts_are_taken() throws BadFile, IOException {
+        PowerCutDisk disk = PowerCutDisk.working(files());
+        Library library = new Library(FOLDER, disk);
         OpenOrgan open = library.openOrgan("nether-wick");
-        library.keepOrganDraft(open, OrganDraft.of(open.organ().instrument()));
+        library.hold(open).keep(open, OrganDraft.of(open.organ().instrument()));
         change(library, ChangingOrganTest::renamed);
 
-        OrganDraft draft =
-                library.organDraftOf(library.openOrgan("nether-wick")).orElseThrow();
+        Library after = new Library(FOLDER, PowerCutDisk.working(disk.seen()));
+        OpenOrgan now = after.openOrgan("nether-wick");
+        OrganDraft draft = after.hold(now).left(now).orElseThrow();
         assertThat(draft.lines()).allMatch(line -> line.origin().isEmpty());
         assertThat(draft.divisions()).contains("Swell");
     }
