@@ -130,7 +130,7 @@ final class ManualPage {
         term("plans/*.json", "The plans of the library, one file each.");
         term("instruments/*.json", "Its instruments.");
         term("bin/*.json", "Plans that were deleted, or replaced by propose --write. Move one back to restore it.");
-        term("plans/.NAME.unsaved.json", "Unsaved work on a plan, offered when the plan is opened.");
+        term("plans/.NAME.*.journal", "Unsaved work on a plan, offered when the plan is opened.");
     }
 
     private void example(String example) {
