@@ -91,6 +91,16 @@ class PasteScreenTest {
     }
 
     @Test
+    void enter_on_a_stop_whose_pitch_is_assumed_goes_to_it() {
+        Desk desk = box(80, 24);
+        String list = "Great\nOpen Diapason 8\nPrincipal\nFlute 4\n";
+        desk.answer(new Event.Paste(list)).press("^S", "<Down>", "<Down>");
+        assertThat(desk.screen()).contains("3 stops, 0 couplers; please check what is marked", "pitch assumed");
+        desk.press("<Enter>");
+        assertThat(desk.state().top()).isEqualTo(new PasteScreen(new TextBlock(list, list.indexOf("Principal"))));
+    }
+
+    @Test
     void enter_on_a_line_that_was_not_understood_goes_to_it() {
         Desk desk = box(80, 24);
         String list = "Great\nOpen Diapason 8\nKettlewick\nFlute 4\n";

@@ -123,11 +123,13 @@ public record PasteScreen(TextBlock text) implements Covering {
             String manual =
                     division.isPedal() ? "pedal" : "manual " + division.manual().getAsInt();
             add(rows, division.name(), manual + (division.enclosed() ? ", in a swell box" : ""));
-            division.stops()
-                    .forEach(stop -> add(
-                            rows,
-                            "  " + stop.name() + " " + pitch(stop),
-                            stop.family().word() + ", " + stop.how().word()));
+            for (ReadStop stop : division.stops()) {
+                boolean sure = stop.how().isSure() && !stop.supposed();
+                rows.add(new Chooser.Row(
+                        (sure ? "" : LINE + stop.line() + ", ") + rows.size(),
+                        "  " + stop.name() + " " + pitch(stop),
+                        stop.family().word() + ", " + stop.how().word() + (stop.supposed() ? "; pitch assumed" : "")));
+            }
         }
         if (list.pistons().any()) {
             add(rows, "Pistons", pistons(list.pistons()));
