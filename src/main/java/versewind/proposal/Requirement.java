@@ -21,7 +21,7 @@ import versewind.rules.Company;
  * @param hands the ways to play it
  * @param boxes the positions of the boxes that the plan keeps; none where they are free
  * @param target where the balance should lie
- * @param wantsReeds whether the people are not surely led by everything that comes before the chorus reeds
+ * @param wantsReeds whether everything that comes before the chorus reeds is not likely to lead the people
  */
 record Requirement(
         Mode mode,

@@ -18,6 +18,7 @@ import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
 import versewind.rules.BetweenVerses;
 import versewind.rules.BuildingLine;
+import versewind.rules.ChangeRule;
 import versewind.rules.Company;
 import versewind.rules.OrganFacts;
 import versewind.sound.Balance;
@@ -26,6 +27,9 @@ import versewind.sound.Verdict;
 
 /** The requirements of the verses of plans on one instrument. Belongs to one thread, as its sound does. */
 final class Requirements {
+
+    /** Odds of the lead from which no reeds are drawn for it. */
+    private static final double LIKELY = 0.65;
 
     private final OrganSound sound;
     private final OrganFacts organ;
@@ -53,7 +57,7 @@ final class Requirements {
                         wantsReeds(plan, place, alone, rungs));
     }
 
-    /** Whether all that comes before the chorus reeds does not surely lead. */
+    /** Whether all that comes before the chorus reeds is not likely to lead. */
     private boolean wantsReeds(Plan plan, VersePlace place, Requirement alone, List<BuildingLine.Rung> rungs) {
         Verse verse = verse(plan, place);
         if (!verse.isSung()) {
@@ -67,7 +71,8 @@ final class Requirements {
                                 plan.heading().people(),
                                 plan.hymns().get(place.hymn()).tempo())
                         .balance())
-                .filter(balance -> balance.verdict() == Verdict.LEADS && balance.isSure())
+                .filter(balance ->
+                        balance.verdict() == Verdict.LEADS && balance.odds().of(Verdict.LEADS) >= LIKELY)
                 .isEmpty();
     }
 
@@ -175,7 +180,7 @@ final class Requirements {
 
     /**
      * The fullest sound that is borne as well: people who sing strongly bear more, in a gentle verse no more than a
-     * plain one has, and a last verse that is not gentle may be bright. A playover bears what its verse does.
+     * plain one has, and on a day that is held back those who sing as usual too; a last verse that is not gentle may be bright. A playover bears what its verse does.
      */
     private static Fullness most(Plan plan, VersePlace place, Mood mood) {
         Verse verse = verse(plan, place);
@@ -184,7 +189,8 @@ final class Requirements {
             return Collections.min(List.of(most(plan, next.get(), mood), Fullness.BRIGHT));
         }
         if (mood == Mood.GENTLE) {
-            return verse.singing().compareTo(Singing.STRONG) >= 0 ? Fullness.PLAIN : Fullness.GENTLE;
+            Singing from = verse.mood() == Mood.GENTLE ? Singing.STRONG : Singing.ORDINARY;
+            return verse.singing().compareTo(from) >= 0 ? Fullness.PLAIN : Fullness.GENTLE;
         }
         Fullness ofKind = verse.kind() == VerseKind.LAST_VERSE ? Fullness.BRIGHT : Fullness.PLAIN;
         Fullness ofSinging =
@@ -268,7 +274,10 @@ final class Requirements {
         Succession.Growth growth =
                 kind == Succession.Kind.VERSES ? growth(plan, before, place) : Succession.Growth.FREE;
         return new Succession(
-                kind, growth, Optional.of(breath(plan, plan.hymns().get(place.hymn()))));
+                kind,
+                growth,
+                ChangeRule.mostStepDb(verse(plan, before), verse(plan, place)),
+                Optional.of(breath(plan, plan.hymns().get(place.hymn()))));
     }
 
     private static Succession.Kind kind(Plan plan, VersePlace before, VersePlace place) {

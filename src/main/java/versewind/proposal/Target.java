@@ -26,7 +26,7 @@ record Target(Mode mode, double low, double high) {
     /** Where the lead is lost, all that can still be drawn is wanted; where it hardly holds, each step. */
     private static final double POINTS_OF_LOST = 250;
 
-    private static final double POINTS_OF_HARDLY = 60;
+    private static final double POINTS_OF_HARDLY = 110;
 
     /** Up to about so many half widths from the centre, distance costs little. */
     private static final double SOFT = 1;
@@ -69,12 +69,13 @@ record Target(Mode mode, double low, double high) {
         };
     }
 
-    /** The same, so that a plain verse has the share that is usual, as long as that leads and is not too strong. */
+    /** The same, so that a plain verse has the share that is usual, as long as each leads and is not too strong. */
     Target asUsual(double share) {
         double least = Verdict.right(mode).from(mode) + LEAD_WIDTH / 2;
         double most = Verdict.TOO_STRONG.from(mode) - LEAD_WIDTH;
         double plain = Target.of(mode, Mood.PLAIN).centre();
-        return lifted(Math.max(least, Math.min(most, share)) - plain);
+        double moved = centre() + Math.max(least, Math.min(most, share)) - plain;
+        return lifted(Math.max(moved, Math.min(centre(), least)) - centre());
     }
 
     Target lifted(double more) {

@@ -8,6 +8,7 @@ import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.rules.BuildingLine;
 import versewind.rules.BuildingStep;
@@ -114,7 +115,7 @@ final class VerseDrafts {
         return stops;
     }
 
-    /** A string in place of the flute of the first rung, alone and with the 4 ft of the next. */
+    /** A string with the flute of the first rung; under a soloist it may take its place. */
     private void addStrings(HandsAndFeet hands, BuildingLine line) {
         IndexSet strings = string(hands.left());
         IndexSet flutes = ofClass(hands.left(), StopClass.FLUTE_8);
@@ -123,8 +124,10 @@ final class VerseDrafts {
         }
         for (BuildingLine.Rung rung : line.rungs()) {
             if (rung.step() == BuildingStep.FLUTE_8) {
-                Sound sound = new Sound(hands.right(), rung.step(), "string", Voice.NONE, "string 8", "", 0);
-                add(hands, rung.stops().minus(flutes).plus(strings), rung.couplers(), sound);
+                if (requirement.mode() == Mode.SOLO_VOICE) {
+                    Sound sound = new Sound(hands.right(), rung.step(), "string", Voice.NONE, "string 8", "", 0);
+                    add(hands, rung.stops().minus(flutes).plus(strings), rung.couplers(), sound);
+                }
                 Sound both = new Sound(
                         hands.right(), rung.step(), "flute and string", Voice.NONE, "flute and string 8", "", 0);
                 add(hands, rung.stops().plus(strings), rung.couplers(), both);

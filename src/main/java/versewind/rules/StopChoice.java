@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import versewind.organ.Coupler;
+import versewind.organ.Family;
 import versewind.organ.Footage;
 import versewind.organ.IndexSet;
 import versewind.organ.Pipe;
@@ -23,6 +24,9 @@ record StopChoice(OrganFacts organ, IndexSet never, IndexSet drawn, boolean hasP
     /** Stops of one kind within so many dB of the loudest are equals, of which the softest is drawn first. */
     private static final double EQUALS_DB = 6;
 
+    private static final List<StopClass> CHORUS = List.of(
+            StopClass.PRINCIPAL_8, StopClass.PRINCIPAL_4, StopClass.PRINCIPAL_2, StopClass.MIXTURE, StopClass.REED_8);
+
     /** Where the lowest pitch of a mixture is not known, in feet. */
     private static final double USUAL_MIXTURE_FEET = 1.5;
 
@@ -32,7 +36,8 @@ record StopChoice(OrganFacts organ, IndexSet never, IndexSet drawn, boolean hasP
     }
 
     /**
-     * Stops of a class in a division: the deepest first, of one pitch the softest first. Tubas are no chorus reeds.
+     * Stops of a class in a division: the deepest first, of one pitch the softest first, strings last. Tubas are no
+     * chorus reeds.
      */
     List<Integer> ordered(int division, StopClass wanted) {
         boolean isSilent = division == OrganFacts.NO_PEDAL || (division == organ.pedal() && !hasPedal);
@@ -42,6 +47,7 @@ record StopChoice(OrganFacts organ, IndexSet never, IndexSet drawn, boolean hasP
                         .filter(stop -> organ.layer(stop) == wanted && !never.contains(stop))
                         .filter(stop -> !organ.bigReeds().contains(stop))
                         .sorted(Comparator.comparingDouble((Integer stop) -> -feet(stop))
+                                .thenComparing(stop -> organ.stop(stop).family() == Family.STRING)
                                 .thenComparingDouble(organ::levelDb))
                         .toList();
     }
@@ -128,15 +134,16 @@ record StopChoice(OrganFacts organ, IndexSet never, IndexSet drawn, boolean hasP
         return all.isEmpty() ? IndexSet.EMPTY : IndexSet.of(all.get(all.size() - 1));
     }
 
-    /** Other manuals that a coupler brings, those in a box first, then those with principals. */
+    /** Other manuals that a coupler brings, those in a box first, then those with the fullest chorus. */
     List<Integer> others(int lead) {
         return organ.manuals().stream()
                 .filter(division -> !organ.isOneKeyboard(division, lead))
                 .filter(division -> !organ.isForSolos(division))
                 .filter(division -> !coupler(division, lead).isEmpty())
                 .sorted(Comparator.comparing((Integer division) -> !organ.isEnclosed(division))
-                        .thenComparing(division -> first(division, StopClass.PRINCIPAL_8, StopClass.PRINCIPAL_4)
-                                .isEmpty()))
+                        .thenComparingLong(division -> -CHORUS.stream()
+                                .filter(each -> organ.has(division, each))
+                                .count()))
                 .toList();
     }
 
