@@ -17,6 +17,7 @@ final class Command {
     static final String JSON = "--json";
     static final String WINDOW = "--window";
     static final String LARGE = "--large";
+    static final String SPOKEN = "--spoken";
     static final String PLAN = "A plan's file, or its name among the plans.";
     static final String INSTRUMENT = "An instrument's file, or its name among the instruments.";
     static final String OR_INPUT = "With - the standard input is read.";
@@ -121,7 +122,11 @@ final class Command {
                 .flag(
                         LARGE,
                         "Write stops and verses in letters of two columns and three rows, where there are 120 columns"
-                                + " and 36 rows. The key L turns them on and off.");
+                                + " and 36 rows. The key L turns them on and off.")
+                .flag(
+                        SPOKEN,
+                        "For a screen reader or a braille line: one stop or verse in a row, in words, and after every"
+                                + " key a sentence. The same if VERSEWIND_SPOKEN is set.");
     }
 
     /** With the option {@code --json}. */

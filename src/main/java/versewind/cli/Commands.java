@@ -54,6 +54,9 @@ public final class Commands {
             if (rest.remove(Command.LARGE)) {
                 size = Letters.LARGE;
             }
+            if (rest.remove(Command.SPOKEN) || environment.variable("VERSEWIND_SPOKEN").isPresent()) {
+                size = Letters.SPOKEN;
+            }
             String first = rest.isEmpty() ? "" : rest.get(0);
             // asked before Syntax, whose classes the full screen need not wait for
             if (rest.size() < 2

@@ -23,7 +23,10 @@ public final class Update {
     /** The state after an input, and what is to be done outside. */
     public static Transition step(State state, Event input) {
         State after = input.on(state);
-        return transition(after.top().settled(after));
+        State settled = after.top().settled(after);
+        boolean isSilent = settled.isSpoken() && settled.notice().text().isBlank();
+        String words = isSilent ? settled.top().spoken(state, settled) : "";
+        return transition(words.isEmpty() ? settled : settled.says(words));
     }
 
     /** Whether something goes on in the background that may end soon. */

@@ -59,7 +59,7 @@ class CommandsTest {
                 "wedding easter | \"easter\" is one word too many. See versewind --help.",
                 "wedding assess easter | Write \"wedding\" after the command assess.",
                 "--frobnicate | There is no option \"--frobnicate\"."
-                        + " The options are \"--window\", \"--large\", \"--library\", \"--help\", \"--version\". See versewind --help.",
+                        + " The options are \"--window\", \"--large\", \"--spoken\", \"--library\", \"--help\", \"--version\". See versewind --help.",
                 "assess --json=yes wedding | option '--json' should be specified without 'yes' parameter."
                         + " See versewind assess --help.",
                 "assess weding | plans: there is no \"weding\" here. Did you mean \"wedding\"?",

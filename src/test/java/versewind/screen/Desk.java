@@ -37,6 +37,7 @@ import versewind.screen.state.State;
 import versewind.screen.state.Transition;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.Letters;
 import versewind.screen.toolkit.Marks;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
@@ -219,6 +220,12 @@ public final class Desk {
                 "st-tethwin",
                 TODAY.minusDays(1).atTime(19, 30),
                 LibraryEvent.ListedPlan.Condition.SAVED);
+    }
+
+    /** With stops and verses written so. */
+    Desk lettered(Letters letters) {
+        state = state.lettered(letters);
+        return this;
     }
 
     public State state() {

@@ -42,10 +42,10 @@ record DeskLayout(
     private static final int TALL = 34;
     private static final int SMALL = 16;
 
-    /** The layout of so many rows, for a service in which what is drawn takes so many at most. */
-    static DeskLayout of(int rows, int drawnWanted) {
+    /** The layout of so many rows, for a service in which what is drawn takes so many at most; no big letters are spoken. */
+    static DeskLayout of(int rows, int drawnWanted, boolean isSpoken) {
         int gap = rows >= TALL ? 1 : 0;
-        int letters = rows >= TALL ? 2 * BigLetters.DOTS_HIGH : rows >= SMALL ? BigLetters.DOTS_HIGH : 0;
+        int letters = isSpoken ? 0 : rows >= TALL ? 2 * BigLetters.DOTS_HIGH : rows >= SMALL ? BigLetters.DOTS_HIGH : 0;
         int noted = rows >= SMALL ? 1 : 0;
         int ladderRows = rows >= TALL ? 2 : 1;
         int ladders = rows >= SMALL ? 2 * ladderRows : 1;
@@ -59,7 +59,7 @@ record DeskLayout(
         int drawn = now + nowRows + gap;
         int next = drawn + drawnRows + (drawnRows > 0 ? gap : 0);
         return new DeskLayout(
-                rows >= TALL ? LARGE : rows >= SMALL ? MIDDLING : List.of(),
+                isSpoken ? List.of() : rows >= TALL ? LARGE : rows >= SMALL ? MIDDLING : List.of(),
                 letters,
                 who,
                 who + 1,

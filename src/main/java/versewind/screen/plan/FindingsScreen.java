@@ -213,26 +213,31 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
 
     @Override
     public void paint(Frame frame, State state) {
-        state.work().ifPresent(work -> paint(frame, work));
+        state.work().ifPresent(work -> paint(frame, work, state.isSpoken()));
         if (shown == Shown.CURVE) {
             state.notice().paint(frame);
         }
     }
 
     /** The curve, and under it a box for the rest. */
-    private Box underCurve(Frame frame, PlanEdit work) {
+    private Box underCurve(Frame frame, PlanEdit work, boolean isSpoken) {
         int rows = Math.max(CurveView.LEAST_ROWS, Math.min(frame.height() * 2 / 5, MOST_CURVE_ROWS));
         frame.write(1, 0, frame.fit(work.plan().heading().title(), frame.width() - 2), Style.HEADING);
         PlanEdit marked =
                 list.current().map(finding -> work.at(finding.place())).orElse(work);
-        CurveView.paint(frame, new Box(1, 1, frame.width() - 2, rows), marked, ServiceOrder.places(work.plan()));
+        Box curve = new Box(1, 1, frame.width() - 2, rows);
+        if (isSpoken) {
+            Box.write(frame, 1, 1, Text.wrapped(SpokenView.curve(work), curve.width()), rows, Style.TEXT);
+        } else {
+            CurveView.paint(frame, curve, marked, ServiceOrder.places(work.plan()));
+        }
         int y = rows + 1;
         frame.write(0, y, frame.mark(Mark.RULE).repeat(frame.width()), Style.FAINT);
         frame.write(2, y, " " + title() + " ", Style.HEADING);
         return new Box(1, y + 1, frame.width() - 2, frame.height() - y - 2);
     }
 
-    private void paint(Frame frame, PlanEdit work) {
+    private void paint(Frame frame, PlanEdit work, boolean isSpoken) {
         VersePlace place = list.current().map(Finding::place).orElse(work.place());
         int columns = shown == Shown.CURVE ? frame.width() - 2 : Math.min(WIDTH, frame.width() - 4);
         List<String> playing =
@@ -240,7 +245,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
         int fullRows = Math.max(LEAST_FULL_ROWS, frame.height() / ROWS_A_FULL_ROW);
         int under = 1 + (list.isEmpty() ? 0 : 1 + fullRows) + (playing.isEmpty() ? 0 : playing.size() + 1);
         Box box = shown == Shown.CURVE
-                ? underCurve(frame, work)
+                ? underCurve(frame, work, isSpoken)
                 : Box.open(frame, title(), WIDTH, Math.max(1, list.size()) + under + 1);
         Box window = box.rows(0, Math.max(1, box.height() - under - 1));
         list.paint(frame, window, (row, index, y) -> paintRow(frame, work, row, box, y));

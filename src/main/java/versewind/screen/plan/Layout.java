@@ -25,6 +25,10 @@ public record Layout(int gridWidth, int listX, int listWidth, int top, int heigh
     private static final int AIRY = 24;
 
     private static final int HEADER_ROWS = 2;
+
+    /** Columns in which no two divisions stand side by side. */
+    private static final int SPOKEN_WIDTH = 24;
+
     private static final int NARROWEST_LIST = 27;
     private static final int SMALL_LIST = 24;
     private static final int WIDEST_LIST = 46;
@@ -96,6 +100,9 @@ public record Layout(int gridWidth, int listX, int listWidth, int top, int heigh
 
     /** The knobs of the open instrument as they lie on this screen. */
     static StopGridLayout grid(State state, PlanEdit work) {
+        if (state.isSpoken()) {
+            return StopGridLayout.of(work.instrument(), SPOKEN_WIDTH, Integer.MAX_VALUE);
+        }
         Layout layout = ofPanels(state);
         return StopGridLayout.of(work.instrument(), layout.gridWidth(), Math.max(4, layout.height()));
     }

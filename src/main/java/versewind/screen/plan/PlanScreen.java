@@ -307,6 +307,10 @@ public record PlanScreen() implements Screen {
 
     private static void paintPanels(
             Frame frame, State state, PlanEdit work, StopGridLayout grid, List<Estimate> estimates) {
+        if (state.isSpoken()) {
+            SpokenView.paint(frame, state, work);
+            return;
+        }
         Layout layout = Layout.of(state);
         Frame panels = state.isLarge()
                 ? new Frame(frame.width() / Enlarged.COLUMNS, layout.height() / Enlarged.ROWS, frame.marks())
@@ -319,6 +323,14 @@ public record PlanScreen() implements Screen {
         for (int y = layout.top(); y < layout.statusTop(); y++) {
             frame.put(layout.gridWidth(), y, Mark.WALL, Style.FAINT);
         }
+    }
+
+    @Override
+    public String spoken(State before, State now) {
+        return now.work()
+                .filter(work -> before.top() == this)
+                .map(work -> SpokenView.here(before.work().orElse(work), work))
+                .orElse("");
     }
 
     @Override

@@ -24,9 +24,7 @@ final class StopGridView {
     static void paint(Frame frame, State state, PlanEdit work, StopGridLayout jamb) {
         Layout layout = Layout.ofPanels(state);
         int first = jamb.pageOf(jamb.spot(work.item()).column());
-        IndexSet sounding = work.verse()
-                .map(verse -> work.sound().sounding(verse.registration(), verse.hands()))
-                .orElse(IndexSet.EMPTY);
+        IndexSet sounding = sounding(work);
         int x = 0;
         for (int c = first; c < jamb.columns().size() && isOnPage(jamb, first, c); c++) {
             StopGridLayout.Column column = jamb.columns().get(c);
@@ -42,6 +40,13 @@ final class StopGridView {
             }
             x += column.width() + StopGridLayout.GAP;
         }
+    }
+
+    /** The stops that are drawn and sound. */
+    static IndexSet sounding(PlanEdit work) {
+        return work.verse()
+                .map(verse -> work.sound().sounding(verse.registration(), verse.hands()))
+                .orElse(IndexSet.EMPTY);
     }
 
     private static boolean isOnPage(StopGridLayout jamb, int first, int column) {
@@ -121,7 +126,7 @@ final class StopGridView {
         return locks.never().contains(stop) ? Mark.NEVER.in(state.marks()) : " ";
     }
 
-    private static boolean isDrawn(Optional<Verse> verse, Item item) {
+    static boolean isDrawn(Optional<Verse> verse, Item item) {
         if (verse.isEmpty()) {
             return false;
         }

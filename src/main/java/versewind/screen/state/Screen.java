@@ -105,6 +105,11 @@ public interface Screen {
         return state.says("There is no field here to paste text into.");
     }
 
+    /** What is said after a key where everything is spoken and nothing else was said; blank for nothing. */
+    default String spoken(State before, State now) {
+        return "";
+    }
+
     /** After every event while the screen is on top, to ask for what it shows and does not know yet. */
     default State settled(State state) {
         return state;

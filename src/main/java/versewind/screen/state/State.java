@@ -128,7 +128,7 @@ public record State(
     /** With letters of a size for stops and verses; says why they are not seen, if they are not. */
     public State lettered(Letters size) {
         State next = new State(columns, rows, marks, size, today, doors, work, screens, notice, wanted);
-        if (size == Letters.USUAL || next.isLarge()) {
+        if (size != Letters.LARGE || next.isLarge()) {
             return next;
         }
         return next.says(
@@ -141,6 +141,11 @@ public record State(
     /** Whether stops and verses are written in large letters: that is wanted, and there is room. */
     public boolean isLarge() {
         return letters == Letters.LARGE && marks == Marks.UNICODE && LEAST_LARGE.fits(this);
+    }
+
+    /** Whether all is in words, to be read aloud. */
+    public boolean isSpoken() {
+        return letters == Letters.SPOKEN;
     }
 
     /** With a sentence said. */

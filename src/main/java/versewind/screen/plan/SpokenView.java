@@ -1,0 +1,116 @@
+package versewind.screen.plan;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import versewind.organ.Instrument;
+import versewind.plan.Hymn;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.screen.state.PlanEdit;
+import versewind.screen.state.State;
+import versewind.screen.toolkit.Box;
+import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.ListBox;
+import versewind.screen.toolkit.Style;
+import versewind.sheet.Wording;
+import versewind.sound.Dynamic;
+import versewind.sound.Estimate;
+
+/** A plan for who hears it read aloud or has it under the fingers: one stop or one verse in a row, all in words. */
+final class SpokenView {
+
+    private SpokenView() {}
+
+    /** Draws the side that has the keys: all stops, or the verses of the hymn. */
+    static void paint(Frame frame, State state, PlanEdit work) {
+        Layout layout = Layout.of(state);
+        Box window = new Box(2, layout.top() + 1, frame.width() - 3, layout.height() - 1);
+        boolean isStops = work.side() == PlanEdit.Side.STOPS;
+        String heading = isStops ? stopsHeading(work) : "Verses of " + work.hymn().map(Hymn::title).orElse("no hymn");
+        frame.write(1, layout.top(), frame.fit(heading, window.width()), Style.HEADING);
+        ListBox<String> rows = isStops
+                ? new ListBox<>(
+                        IntStream.range(0, StopGridLayout.items(work.instrument()).size())
+                                .mapToObj(item -> stop(work.at(item)))
+                                .toList(),
+                        work.item())
+                : new ListBox<>(
+                        work.verses().stream().map(verse -> verse(work, verse)).toList(),
+                        work.place().verse());
+        rows.paint(
+                frame,
+                window,
+                (row, index, y) -> frame.write(window.x(), y, frame.fit(row, window.width()), Style.TEXT));
+    }
+
+    private static String stopsHeading(PlanEdit work) {
+        Instrument organ = work.instrument();
+        return "Stops of " + work.verse().map(Verse::label).orElse("no verse")
+                + IntStream.range(0, organ.divisions().size())
+                        .filter(division -> organ.divisions().get(division).isEnclosed())
+                        .mapToObj(division -> ", " + organ.divisions().get(division).name() + " box "
+                                + work.verse()
+                                        .map(verse -> verse.registration()
+                                                .boxes()
+                                                .get(division)
+                                                .word())
+                                        .orElse(""))
+                        .collect(Collectors.joining());
+    }
+
+    /** What is under the keys after one was pressed: the verse where that changed, else the stop or verse chosen. */
+    static String here(PlanEdit before, PlanEdit now) {
+        boolean isOtherStop = before.item() != now.item()
+                || !before.verse().map(Verse::registration).equals(now.verse().map(Verse::registration));
+        boolean isOtherVerse =
+                !before.place().equals(now.place()) || (!before.verse().equals(now.verse()) && !isOtherStop);
+        boolean isStop = now.side() == PlanEdit.Side.STOPS && !isOtherVerse;
+        return isStop ? stop(now) + "." : now.verse().map(verse -> verse(now, verse) + ".").orElse("");
+    }
+
+    /** "Great: Open Diapason 8, drawn". */
+    private static String stop(PlanEdit work) {
+        Item item = StopGridLayout.items(work.instrument()).get(work.item());
+        boolean isDrawn = StopGridView.isDrawn(work.verse(), item);
+        boolean waits = isDrawn
+                && item instanceof Item.StopItem stop
+                && !StopGridView.sounding(work).contains(stop.stop());
+        return Item.fullName(work.instrument(), item) + ", "
+                + (waits ? "drawn, " + Wording.WAITS : isDrawn ? "drawn" : "in");
+    }
+
+    /** "V2: congregation of 480, ordinary; fff, leads, 9 in 10". */
+    private static String verse(PlanEdit work, Verse verse) {
+        Estimate estimate = work.estimate(verse);
+        return verse.label() + ": " + Wording.who(verse, work.plan().heading().people(), estimate) + "; "
+                + estimate.dynamic().map(dynamic -> dynamic.word() + ", ").orElse("")
+                + Wording.verdict(estimate.balance());
+    }
+
+    /** How a service rises and falls: "208: Intro ff, V1 fff leads". */
+    static String curve(PlanEdit work) {
+        Plan plan = work.plan();
+        return IntStream.range(0, plan.hymns().size())
+                .mapToObj(index -> {
+                    Hymn hymn = plan.hymns().get(index);
+                    String name = hymn.number().isBlank() ? hymn.title() : hymn.number();
+                    List<String> verses = hymn.verses().stream()
+                            .map(verse -> {
+                                Estimate estimate = work.sound()
+                                        .estimate(verse, plan.heading().people(), hymn.tempo());
+                                return verse.label()
+                                        + estimate.dynamic()
+                                                .map(Dynamic::word)
+                                                .map(word -> " " + word)
+                                                .orElse("")
+                                        + (estimate.organDba().isPresent()
+                                                ? " " + Math.round(estimate.organDba().getAsDouble())
+                                                : " silent");
+                            })
+                            .toList();
+                    return name + ": " + String.join(", ", verses);
+                })
+                .collect(Collectors.joining("; ")) + ".";
+    }
+}

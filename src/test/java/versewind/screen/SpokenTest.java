@@ -1,0 +1,44 @@
+package versewind.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import versewind.screen.toolkit.Letters;
+
+/** The screens in words, for who hears them. */
+class SpokenTest {
+
+    private final Desk desk = Desk.with("harvest-festival", 80, 24).lettered(Letters.SPOKEN);
+
+    @Test
+    void after_every_key_it_is_said_which_stop_it_is_and_whether_it_is_drawn() {
+        assertThat(desk.press("<Down>").said()).isEqualTo("Great: Open Diapason 8, drawn.");
+        assertThat(desk.press(" ").said()).isEqualTo("Great: Open Diapason 8, in.");
+        assertThat(desk.press("n", "/", "'swell to great'", "<Enter>", " ").said())
+                .isEqualTo("Swell to Great, in.");
+        assertThat(desk.press("/", "'cornopean'", "<Enter>", "<Up>", "<Down>").said())
+                .isEqualTo("Swell: Cornopean 8, drawn, not heard here.");
+    }
+
+    @Test
+    void another_verse_is_said_with_its_singers_and_the_verdict() {
+        assertThat(desk.press("n").said()).startsWith("V1: congregation of 480, ordinary; fff, leads, ");
+        assertThat(desk.press("3").said()).startsWith("V1: soloist, ordinary; ").contains("words covered");
+        assertThat(desk.press("<Tab>", "<Down>").said()).startsWith("V2: congregation of 480");
+    }
+
+    @Test
+    void a_row_holds_one_stop_or_one_verse_and_the_caret_stands_on_the_one_that_is_chosen() {
+        String stops = desk.press("<Down>").screen();
+        assertThat(stops.lines())
+                .contains(" Stops of Intro, Swell box open", " \u25b8Great: Open Diapason 8, drawn")
+                .contains("  Great: Principal 4, drawn");
+        assertThat(desk.press("<Tab>").screen().lines()).contains("  V3: congregation of 480, gentle; ff, leads, 7 in 10");
+    }
+
+    @Test
+    void the_curve_is_in_words_and_the_desk_has_no_big_letters() {
+        assertThat(desk.press("C").screen()).contains("208: Intro ff 7").doesNotContain("\u2584");
+        assertThat(desk.press("<Esc>", "K").screen()).doesNotContain("\u2588").contains("Now ");
+    }
+}
