@@ -2,18 +2,40 @@ package versewind.screen.toolkit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
 
-/** Names of stops shortened as builders shorten them, word by word with a stop: "Contra Fag.", "Op. Diapason". */
+/**
+ * Names of stops and couplers shortened as on a console: "Open Diap. 1", "Swell Sub Oct", "Contra Fag.". Source: common
+ * practice, no source.
+ */
 public final class Abbreviation {
 
     /** A word is not cut below this many letters. */
     private static final int SHORTEST = 2;
 
+    /** Words with a short form of their own, the first to be shortened first. */
+    private static final List<Map.Entry<String, String>> CONSOLE = List.of(
+            Map.entry("Diapason", "Diap."),
+            Map.entry("Double", "Dbl"),
+            Map.entry("Suboctave", "Sub Oct"),
+            Map.entry("Octave", "Oct"),
+            Map.entry("Lieblich", "Lieb."),
+            Map.entry("Great", "Gt"),
+            Map.entry("Swell", "Sw"),
+            Map.entry("Choir", "Ch"),
+            Map.entry("Pedal", "Ped"));
+
+    private static final Pattern NO = Pattern.compile("\\b(?:No\\.?|Nr\\.?|N°) ?(?=\\d)");
+
+    /** Tells a stop from another of its name: "1", "II". */
+    private static final Pattern NUMBER = Pattern.compile("\\d.*|[IVX]+");
+
     private Abbreviation() {}
 
     /**
-     * The name in so many columns: whole if it fits, else with its longest words shortened; if even that is too long,
-     * cut.
+     * The name in so many columns: whole if it fits, else without "No.", then in the short forms of a console, then with
+     * its longest words shortened; if even that is too long, cut before its number.
      *
      * @param cutMark what stands where a name was cut after all
      */
@@ -22,15 +44,31 @@ public final class Abbreviation {
         if (Text.columns(clean) <= columns) {
             return clean;
         }
-        List<String> words = new ArrayList<>(List.of(clean.split(" ", -1)));
+        String label = NO.matcher(clean).replaceAll("");
+        for (Map.Entry<String, String> form : CONSOLE) {
+            if (Text.columns(label) <= columns) {
+                return label;
+            }
+            label = label.replaceAll("\\b" + form.getKey() + "\\b", form.getValue());
+        }
+        List<String> words = new ArrayList<>(List.of(label.split(" ", -1)));
         while (Text.columns(String.join(" ", words)) > columns) {
             int longest = longest(words);
             if (longest < 0) {
-                return Text.fit(String.join(" ", words), columns, cutMark);
+                return cut(words, columns, cutMark);
             }
             words.set(longest, shorter(words.get(longest)));
         }
         return String.join(" ", words);
+    }
+
+    private static String cut(List<String> words, int columns, String cutMark) {
+        String last = words.get(words.size() - 1);
+        int room = columns - Text.columns(last);
+        if (words.size() > 1 && room > 1 && NUMBER.matcher(last).matches()) {
+            return Text.fit(String.join(" ", words.subList(0, words.size() - 1)), room, cutMark) + last;
+        }
+        return Text.fit(String.join(" ", words), columns, cutMark);
     }
 
     private static int longest(List<String> words) {
@@ -38,7 +76,7 @@ public final class Abbreviation {
         int most = SHORTEST + 1;
         for (int i = 0; i < words.size(); i++) {
             int letters = words.get(i).codePointCount(0, words.get(i).length());
-            if (letters > most) {
+            if (letters > most && !NUMBER.matcher(words.get(i)).matches()) {
                 longest = i;
                 most = letters;
             }
