@@ -119,7 +119,8 @@ public enum Church {
     }
 
     /**
-     * A size as it is typed: "22 x 9 x 8" in metres, "72 x 30 x 26 ft", "small", "large"; blank for the usual one.
+     * A size as it is typed: "22 x 9 x 8" in metres, "72 x 30 x 26 ft", "250 seats" in the usual proportions, "small",
+     * "large"; blank for the usual one.
      *
      * @throws NotationException if it is none of these, or no room
      */
@@ -129,11 +130,12 @@ public enum Church {
             boolean isFeet = metres.group(4) != null && !metres.group(4).startsWith("m");
             Size size = new Size(number(metres.group(1)), number(metres.group(2)), number(metres.group(3)))
                     .times(isFeet ? METRES_A_FOOT : 1);
-            if (size.volumeM3() >= 50 && size.volumeM3() <= 500_000) {
-                return size;
-            }
-            throw new NotationException(
-                    "A room has 50 to 500000 m3; this would be " + Math.round(size.volumeM3()) + ".");
+            return room(size);
+        }
+        Matcher seats = SEATS.matcher(typed.strip().toLowerCase(Locale.ROOT));
+        if (seats.matches()) {
+            double floorM2 = Integer.parseInt(seats.group(1)) * SEAT_M2 / FLOOR_FOR_SEATS;
+            return room(usual.times(Math.sqrt(floorM2 / (usual.lengthM * usual.widthM))));
         }
         return switch (typed.strip().toLowerCase(Locale.ROOT)) {
             case "", "usual" -> usual;
@@ -141,8 +143,15 @@ public enum Church {
             case "large" -> usual.times(1.25);
             default ->
                 throw new NotationException(
-                        "Enter small, usual, large, or length x width x height, as 22 x 9 x 8 or 72 x 30 x 26 ft.");
+                        "Enter small, usual, large, 250 seats, or length x width x height, as 22 x 9 x 8 or 72 x 30 x 26 ft.");
         };
+    }
+
+    private static Size room(Size size) throws NotationException {
+        if (size.volumeM3() >= 50 && size.volumeM3() <= 500_000) {
+            return size;
+        }
+        throw new NotationException("A room has 50 to 500000 m3; this would be " + Math.round(size.volumeM3()) + ".");
     }
 
     /**

@@ -32,7 +32,17 @@ class ChurchTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"huge", "22 x 9", "2 x 2 x 2", "1.2.3 x 9 x 8", "900 x 900 x 900"})
+    @ValueSource(ints = {60, 190, 250, 1201})
+    void a_church_of_so_many_seats_has_that_many(int seats) throws NotationException {
+        for (Church church : Church.values()) {
+            assertThat(church.room(church.size(seats + " seats"), Church.Furnishing.PEWS, OptionalDouble.empty())
+                            .seats())
+                    .isEqualTo(seats);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0 seats", "huge", "22 x 9", "2 x 2 x 2", "1.2.3 x 9 x 8", "900 x 900 x 900"})
     void what_is_no_size_is_refused(String typed) {
         assertThatThrownBy(() -> Church.PARISH_CHURCH.size(typed)).isInstanceOf(NotationException.class);
     }
