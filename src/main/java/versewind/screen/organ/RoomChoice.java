@@ -55,7 +55,9 @@ final class RoomChoice {
                 "Room: " + church.word(),
                 List.of(
                         FormBox.Field.of(
-                                "Size", church.usual().words(), "small, usual, large, 250 seats, 22 x 9 x 8, or 72 x 30 x 26 ft"),
+                                "Size",
+                                church.usual().words(),
+                                "small, usual, large, 250 seats, 22 x 9 x 8, or 72 x 30 x 26 ft"),
                         FormBox.Field.of("Furnished", Church.Furnishing.PEWS.word(), "bare, pews or carpet"),
                         FormBox.Field.of(
                                 "Clap", "", "a clap dies in how many seconds, empty church; blank for an estimate")),

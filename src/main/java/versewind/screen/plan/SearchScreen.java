@@ -65,7 +65,9 @@ public record SearchScreen(int verses, int of) implements Screen {
 
     private static String words(ServiceProposal found) {
         int verses = found.verses().size();
-        String pistons = found.pistons() == 0 ? "" : ", " + found.pistons() + " on pistons";
+        String pistons = found.pistons() == 0
+                ? ""
+                : "; " + found.pistons() + (found.pistons() == 1 ? " piston is" : " pistons are") + " used";
         String left = found.unsearched() == 0 ? "" : "; " + found.unsearched() + " were not reached";
         return verses + (verses == 1 ? " verse is" : " verses are") + " changed" + pistons + left + ". u to undo.";
     }
