@@ -47,6 +47,9 @@ import versewind.sound.Seat;
  */
 public final class ReadingDesign {
 
+    /** Said where no reading is proposed. */
+    public static final String NONE_IS_WORTH_IT = "Another reading would gain less than a tenth.";
+
     private static final double LEAST_DBA = 50;
     private static final int MAX_CHANGES = 60;
 

@@ -157,7 +157,7 @@ final class CalibrateCommand {
     }
 
     private List<ReadingDesign.Proposed> next(OrganSound sound) throws BadFile, NotationException {
-        int number = typed.whole(NEXT, 0, MOST_NEXT).orElse(USUAL_NEXT);
+        int number = typed.whole(NEXT, 1, MOST_NEXT).orElse(USUAL_NEXT);
         Optional<String> named = typed.value(PLAN);
         if (named.isEmpty()) {
             return ReadingDesign.allRound(sound, number);

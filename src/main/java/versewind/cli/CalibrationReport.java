@@ -56,9 +56,9 @@ record CalibrationReport(
         }
         if (!next.isEmpty()) {
             next(page);
-        } else if (fit.isPresent()) {
+        } else {
             page.blank();
-            page.paragraph("Another reading would gain less than a tenth.");
+            page.paragraph(ReadingDesign.NONE_IS_WORTH_IT);
         }
         page.blank();
         page.paragraph(

@@ -54,7 +54,8 @@ public final class Commands {
             if (rest.remove(Command.LARGE)) {
                 size = Letters.LARGE;
             }
-            if (rest.remove(Command.SPOKEN) || environment.variable("VERSEWIND_SPOKEN").isPresent()) {
+            if (rest.remove(Command.SPOKEN)
+                    || environment.variable("VERSEWIND_SPOKEN").isPresent()) {
                 size = Letters.SPOKEN;
             }
             String first = rest.isEmpty() ? "" : rest.get(0);

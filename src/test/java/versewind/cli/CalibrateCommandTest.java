@@ -16,6 +16,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import versewind.calibration.Experience;
+import versewind.store.Library;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -149,7 +151,7 @@ class CalibrateCommandTest {
     @Test
     void remarks_semicolons_and_decimal_commas_are_read_as_well() throws IOException {
         Reply reply =
-                calibrated("# a phone, 3 m from the case\n\nDraw;dba\nGreat: Open Diapason 8;74,0\n", "--next", "0");
+                calibrated("# a phone, 3 m from the case\n\nDraw;dba\nGreat: Open Diapason 8;74,0\n", "--next", "1");
         assertThat(reply.results()).contains("74").contains("Great: Open Diapason 8");
     }
 
@@ -179,12 +181,25 @@ class CalibrateCommandTest {
     @CsvSource({
         "--undo, has not been calibrated",
         "--write, There are no new readings to write",
-        "--next=99, Enter a whole number from 0 to 20 for --next",
+        "--next=99, Enter a whole number from 1 to 20 for --next",
         "--leave-out=1, There is no reading 1"
     })
     void options_that_cannot_be_are_told(String option, String sentence) {
         Reply reply = typed("calibrate", "st-tethwin", option);
         assertThat(reply.status()).isEqualTo(Reply.BAD);
         assertThat(reply.words()).contains(sentence);
+    }
+
+    @Test
+    void it_says_so_where_no_reading_is_worth_it() throws Exception {
+        Page page = new Page(new CharsetFallback(StandardCharsets.UTF_8));
+        new CalibrationReport(
+                        new Library(Path.of("")).openInstrument("st-tethwin"),
+                        Experience.NONE,
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty())
+                .print(page);
+        assertThat(page.text()).contains("Another reading would gain less than a tenth.");
     }
 }

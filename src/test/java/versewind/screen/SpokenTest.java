@@ -33,7 +33,8 @@ class SpokenTest {
         assertThat(stops.lines())
                 .contains(" Stops of Intro, Swell box open", " \u25b8Great: Open Diapason 8, drawn")
                 .contains("  Great: Principal 4, drawn");
-        assertThat(desk.press("<Tab>").screen().lines()).contains("  V3: congregation of 480, gentle; ff, leads, 7 in 10");
+        assertThat(desk.press("<Tab>").screen().lines())
+                .contains("  V3: congregation of 480, gentle; ff, leads, 7 in 10");
     }
 
     @Test

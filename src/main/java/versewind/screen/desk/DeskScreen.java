@@ -223,9 +223,7 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
     private void paint(Frame frame, State state, PlanEdit work) {
         Marks marks = state.marks();
         DeskLayout layout = DeskLayout.of(
-                frame.height(),
-                DeskWords.drawnRows(marks, work, notes, blockColumns(frame)),
-                state.isSpoken());
+                frame.height(), DeskWords.drawnRows(marks, work, notes, blockColumns(frame)), state.isSpoken());
         DeskWords words = new DeskWords(marks, work, notes);
         int whole = frame.width() - 2;
         paintHeader(frame, work);

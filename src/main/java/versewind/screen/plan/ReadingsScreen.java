@@ -140,8 +140,8 @@ public record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.
             lines.addAll(Text.wrapped(head + each.words(work.instrument()) + ". " + each.gain(), width));
             head = "Then: ";
         }
-        if (next.isEmpty() && !list.isEmpty()) {
-            lines.addAll(List.of("", "Another reading would gain less than a tenth."));
+        if (next.isEmpty()) {
+            lines.addAll(List.of("", ReadingDesign.NONE_IS_WORTH_IT));
         }
         return lines;
     }

@@ -27,11 +27,15 @@ final class SpokenView {
         Layout layout = Layout.of(state);
         Box window = new Box(2, layout.top() + 1, frame.width() - 3, layout.height() - 1);
         boolean isStops = work.side() == PlanEdit.Side.STOPS;
-        String heading = isStops ? stopsHeading(work) : "Verses of " + work.hymn().map(Hymn::title).orElse("no hymn");
+        String heading = isStops
+                ? stopsHeading(work)
+                : "Verses of " + work.hymn().map(Hymn::title).orElse("no hymn");
         frame.write(1, layout.top(), frame.fit(heading, window.width()), Style.HEADING);
         ListBox<String> rows = isStops
                 ? new ListBox<>(
-                        IntStream.range(0, StopGridLayout.items(work.instrument()).size())
+                        IntStream.range(
+                                        0,
+                                        StopGridLayout.items(work.instrument()).size())
                                 .mapToObj(item -> stop(work.at(item)))
                                 .toList(),
                         work.item())
@@ -49,13 +53,14 @@ final class SpokenView {
         return "Stops of " + work.verse().map(Verse::label).orElse("no verse")
                 + IntStream.range(0, organ.divisions().size())
                         .filter(division -> organ.divisions().get(division).isEnclosed())
-                        .mapToObj(division -> ", " + organ.divisions().get(division).name() + " box "
-                                + work.verse()
-                                        .map(verse -> verse.registration()
-                                                .boxes()
-                                                .get(division)
-                                                .word())
-                                        .orElse(""))
+                        .mapToObj(division ->
+                                ", " + organ.divisions().get(division).name() + " box "
+                                        + work.verse()
+                                                .map(verse -> verse.registration()
+                                                        .boxes()
+                                                        .get(division)
+                                                        .word())
+                                                .orElse(""))
                         .collect(Collectors.joining());
     }
 
@@ -66,7 +71,9 @@ final class SpokenView {
         boolean isOtherVerse =
                 !before.place().equals(now.place()) || (!before.verse().equals(now.verse()) && !isOtherStop);
         boolean isStop = now.side() == PlanEdit.Side.STOPS && !isOtherVerse;
-        return isStop ? stop(now) + "." : now.verse().map(verse -> verse(now, verse) + ".").orElse("");
+        return isStop
+                ? stop(now) + "."
+                : now.verse().map(verse -> verse(now, verse) + ".").orElse("");
     }
 
     /** "Great: Open Diapason 8, drawn". */
@@ -92,25 +99,28 @@ final class SpokenView {
     static String curve(PlanEdit work) {
         Plan plan = work.plan();
         return IntStream.range(0, plan.hymns().size())
-                .mapToObj(index -> {
-                    Hymn hymn = plan.hymns().get(index);
-                    String name = hymn.number().isBlank() ? hymn.title() : hymn.number();
-                    List<String> verses = hymn.verses().stream()
-                            .map(verse -> {
-                                Estimate estimate = work.sound()
-                                        .estimate(verse, plan.heading().people(), hymn.tempo());
-                                return verse.label()
-                                        + estimate.dynamic()
-                                                .map(Dynamic::word)
-                                                .map(word -> " " + word)
-                                                .orElse("")
-                                        + (estimate.organDba().isPresent()
-                                                ? " " + Math.round(estimate.organDba().getAsDouble())
-                                                : " silent");
-                            })
-                            .toList();
-                    return name + ": " + String.join(", ", verses);
-                })
-                .collect(Collectors.joining("; ")) + ".";
+                        .mapToObj(index -> {
+                            Hymn hymn = plan.hymns().get(index);
+                            String name = hymn.number().isBlank() ? hymn.title() : hymn.number();
+                            List<String> verses = hymn.verses().stream()
+                                    .map(verse -> {
+                                        Estimate estimate = work.sound()
+                                                .estimate(verse, plan.heading().people(), hymn.tempo());
+                                        return verse.label()
+                                                + estimate.dynamic()
+                                                        .map(Dynamic::word)
+                                                        .map(word -> " " + word)
+                                                        .orElse("")
+                                                + (estimate.organDba().isPresent()
+                                                        ? " "
+                                                                + Math.round(estimate.organDba()
+                                                                        .getAsDouble())
+                                                        : " silent");
+                                    })
+                                    .toList();
+                            return name + ": " + String.join(", ", verses);
+                        })
+                        .collect(Collectors.joining("; "))
+                + ".";
     }
 }

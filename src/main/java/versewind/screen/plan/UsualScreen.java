@@ -135,7 +135,7 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
         if (fresh.isEmpty()) {
             return Notice.says("Removed " + names(gone) + " (u to undo).");
         }
-        String kept = "Kept " + names(fresh) + " with the organ (u to undo). ";
+        String kept = "Kept " + names(fresh) + " with the organ (u in the plan to undo). ";
         return fresh.stream().anyMatch(now.contradicting()::contains)
                 ? Notice.warns(kept + (fresh.size() == 1 ? "It" : "Some of it") + " contradicts all the rest: see R.")
                 : Notice.says(kept + "R lists what is kept.");
