@@ -60,6 +60,18 @@ final class Command {
         return operand(label, "0..1", description);
     }
 
+    /** With any number of words as its operand, one at least. */
+    Command words(String label, String description) {
+        spec.addPositional(PositionalParamSpec.builder()
+                .paramLabel(label)
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .arity("1..*")
+                .description(description)
+                .build());
+        return this;
+    }
+
     private Command operand(String label, String arity, String description) {
         spec.addPositional(PositionalParamSpec.builder()
                 .paramLabel(label)

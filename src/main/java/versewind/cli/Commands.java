@@ -9,6 +9,7 @@ import java.util.Optional;
 import versewind.organ.Nearest;
 import versewind.organ.NotationException;
 import versewind.organ.Quoted;
+import versewind.screen.plan.SheetText;
 import versewind.screen.toolkit.Letters;
 import versewind.store.BadFile;
 import versewind.store.Library;
@@ -51,7 +52,8 @@ public final class Commands {
             if (rest.remove(Command.WINDOW)) {
                 place = Place.WINDOW;
             }
-            if (rest.remove(Command.LARGE)) {
+            boolean isSheet = !rest.isEmpty() && rest.get(0).equals(Subcommand.SHEET.word());
+            if (!isSheet && rest.remove(Command.LARGE)) {
                 size = Letters.LARGE;
             }
             if (rest.remove(Command.SPOKEN)
@@ -155,7 +157,12 @@ public final class Commands {
 
     /** A report as text, or as JSON if that was asked for. */
     String shown(Typed typed, Report report) {
-        return shown(typed, report, new Page(letters));
+        int columns = environment
+                .variable("COLUMNS")
+                .filter(each -> each.matches("[0-9]{2,3}"))
+                .map(Integer::parseInt)
+                .orElse(Page.COLUMNS);
+        return shown(typed, report, new Page(letters, Math.max(SheetText.NARROWEST, Math.min(SheetText.WIDEST, columns))));
     }
 
     /** A report as text on a page, or as JSON if that was asked for. */

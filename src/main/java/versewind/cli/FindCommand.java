@@ -40,16 +40,16 @@ final class FindCommand {
                         "Finds hymns in all plans by title, number, tune, service, date, organ or stops drawn, latest"
                                 + " first, and shows the registration of every matching verse.",
                         FindCommand::run)
-                .operand(
+                .words(
                         "TEXT",
                         "Words or parts of words, all of which must occur. Capitals and accents make no difference.")
                 .json()
                 .statuses("Nothing was found.")
-                .examples("versewind find \"cornopean\"");
+                .examples("versewind find cornopean harvest");
     }
 
     private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
-        Sought sought = Sought.of(typed.operand());
+        Sought sought = Sought.of(typed.words());
         if (sought.words().isEmpty()) {
             throw new UsageException("Enter a word to search for. See versewind find --help.");
         }
@@ -82,7 +82,7 @@ final class FindCommand {
         if (!found.isEmpty()) {
             return new Reply(Reply.GOOD, commands.shown(typed, new Found(found)), words.toString());
         }
-        words.append(Reply.line("Nothing matches " + Quoted.text(typed.operand()) + "."));
+        words.append(Reply.line("Nothing matches " + Quoted.text(typed.words()) + "."));
         String none = typed.wantsJson() ? new Found(found).json().text() : "";
         return new Reply(Reply.WANTS_ATTENTION, none, words.toString());
     }

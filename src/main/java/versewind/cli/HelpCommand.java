@@ -32,7 +32,9 @@ final class HelpCommand {
         Optional<Subcommand> subcommand = Subcommand.of(word);
         if (subcommand.isEmpty() && !word.isEmpty()) {
             throw new UsageException("There is no command " + Quoted.text(word) + ". "
-                    + Nearest.sentence(word, Subcommand.words(), "The commands are"));
+                    + Nearest.to(word, Subcommand.words())
+                            .map(near -> "Did you mean \"" + near + "\"?")
+                            .orElse("The commands are " + String.join(", ", Subcommand.words()) + "."));
         }
         return Reply.good(syntax.help(subcommand));
     }

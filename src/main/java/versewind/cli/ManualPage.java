@@ -122,6 +122,7 @@ final class ManualPage {
                 "XDG_DATA_HOME",
                 "Where your own library is made, in versewind/, if nothing else names one; ~/.local/share if it is not"
                         + " set.");
+        term("COLUMNS", "How wide printed reports are, 40 to 200; 80 if it is not set.");
         term("NO_COLOR", "If it is set, the screen has no colours.");
     }
 
@@ -131,6 +132,7 @@ final class ManualPage {
         term("instruments/*.json", "Its instruments.");
         term("bin/*.json", "Plans that were deleted, or replaced by propose --write. Move one back to restore it.");
         term("plans/.NAME.*.journal", "Unsaved work on a plan, offered when the plan is opened.");
+        term("plans/.versions/NAME/", "The last versions of a plan that were saved; Ctrl-V in the library restores one.");
     }
 
     private void example(String example) {

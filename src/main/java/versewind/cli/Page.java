@@ -10,10 +10,10 @@ import versewind.plan.Hymn;
 import versewind.plan.ServiceHeading;
 import versewind.screen.toolkit.Text;
 
-/** Lines of plain text, 80 columns wide at most unless more are wanted, in the letters of one terminal. */
+/** Lines of plain text, 80 columns wide at most unless other widths are wanted, in the letters of one terminal. */
 final class Page {
 
-    private static final int COLUMNS = 80;
+    static final int COLUMNS = 80;
     private static final String CUT = "~";
 
     private final CharsetFallback lettering;
@@ -24,7 +24,7 @@ final class Page {
         this(lettering, COLUMNS);
     }
 
-    private Page(CharsetFallback lettering, int columns) {
+    Page(CharsetFallback lettering, int columns) {
         this.lettering = lettering;
         this.columns = columns;
     }
@@ -34,13 +34,26 @@ final class Page {
         return new Page(lettering, Math.max(COLUMNS, terminal.orElse(Integer.MAX_VALUE)));
     }
 
-    /** A line, cut where it is too long. */
+    /** A line, cut where it is too long; on a narrow page, wrapped. */
     void line(String text) {
+        String whole = lettering.of(text).stripTrailing();
+        if (columns < COLUMNS && Text.columns(whole) > columns) {
+            String start = "";
+            for (String part : Text.wrapped(whole.replaceAll("(?<=\\S) {2,}", " "), columns - 2)) {
+                lines.add((start + part).stripTrailing());
+                start = "  ";
+            }
+            return;
+        }
         lines.add(shortened(text, columns).stripTrailing());
     }
 
     /** A line of a head, which is never cut, and a text, which is cut where the line is too long. */
     void line(String head, String text) {
+        if (columns < COLUMNS) {
+            line(head + text);
+            return;
+        }
         String whole = lettering.of(head);
         lines.add((whole + shortened(text, Math.max(0, columns - Text.columns(whole)))).stripTrailing());
     }

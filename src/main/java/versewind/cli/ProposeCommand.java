@@ -61,7 +61,7 @@ final class ProposeCommand {
                         "Write the best proposals and the pistons into the plan. A copy of the previous version goes"
                                 + " to the bin.")
                 .json()
-                .statuses("A verse has no proposal, or the search was stopped.")
+                .statuses("A verse has no proposal. After Ctrl-C it is 130, and the best so far is printed.")
                 .examples(
                         "versewind propose harvest-festival --hymn 2 --verse V1",
                         "versewind propose harvest-festival --write");

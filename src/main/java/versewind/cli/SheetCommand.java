@@ -22,6 +22,7 @@ final class SheetCommand {
     private static final String CHANGES = "--changes-only";
     private static final String LADDER = "--ladder";
     private static final String DEPUTY = "--deputy";
+    private static final String WIDTH = "--width";
     private static final String ASCII = "--ascii";
 
     private SheetCommand() {}
@@ -38,11 +39,11 @@ final class SheetCommand {
                         "Makes a sheet for the music desk: the service with its levels and verdicts on one page, then"
                                 + " a page for each hymn with what changes in every verse.",
                         SheetCommand::run)
-                .operand("PLAN", Command.PLAN)
+                .operand("PLAN", Command.PLAN + " " + Command.OR_INPUT)
                 .option(
                         FORMAT,
                         "FORMAT",
-                        "text, 80 columns wide, or html, to print or to show. If not given: by the ending of the"
+                        "text, or html, to print or to show. If not given: by the ending of the"
                                 + " file's name, else text.")
                 .option("-o " + OUTPUT, "FILE", "Write to this file. It is replaced only if it is a sheet.")
                 .flag(LARGE, "Use large type (html).")
@@ -52,6 +53,11 @@ final class SheetCommand {
                         DEPUTY,
                         "Begin with a page about the organ, its pistons and what to set, and end with a list for the"
                                 + " registrant.")
+                .option(
+                        WIDTH,
+                        "N",
+                        "Columns of a line, " + SheetText.NARROWEST + " to " + SheetText.WIDEST + ", " + SheetText.COLUMNS
+                                + " if not given (text).")
                 .flag(ASCII, "Use plain ASCII only (text).")
                 .statuses()
                 .examples("versewind sheet harvest-festival -o harvest.html");
@@ -59,7 +65,7 @@ final class SheetCommand {
 
     private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
         Format format = format(typed);
-        OpenPlan open = commands.library().openPlan(typed.operand());
+        OpenPlan open = commands.plan(typed.operand());
         Sheet sheet = Sheet.of(open.plan(), open.organ().sound(), wishes(typed));
         String words = AssessCommand.unsavedWork(open, "on the sheet");
         Optional<String> name = typed.value(OUTPUT);
@@ -69,7 +75,12 @@ final class SheetCommand {
                         : name.isPresent()
                                 ? StandardCharsets.UTF_8
                                 : commands.environment().charset());
-        String text = text(sheet, format, letters);
+        int columns = typed.whole(WIDTH, SheetText.NARROWEST, SheetText.WIDEST).orElse(SheetText.COLUMNS);
+        String text =
+                switch (format) {
+                    case TEXT -> SheetText.of(sheet, letters::of, columns);
+                    case HTML -> SheetHtml.of(sheet);
+                };
         if (name.isEmpty()) {
             return new Reply(Reply.GOOD, text, words);
         }
@@ -100,13 +111,6 @@ final class SheetCommand {
         }
         Names names = new Names("A sheet has no format", "The formats are", List.of("text", "html"));
         return Format.values()[names.find(typed.value(FORMAT).orElse(""))];
-    }
-
-    private static String text(Sheet sheet, Format format, CharsetFallback letters) {
-        return switch (format) {
-            case TEXT -> SheetText.of(sheet, letters::of);
-            case HTML -> SheetHtml.of(sheet);
-        };
     }
 
     /** The mark by which a sheet of this format is recognised. */

@@ -16,6 +16,7 @@ import versewind.store.WhenChanged;
 final class SpreadsheetCommands {
 
     private static final String CSV = "--csv";
+    private static final String REPLACE = "--replace";
 
     private SpreadsheetCommands() {}
 
@@ -34,12 +35,20 @@ final class SpreadsheetCommands {
     static Command importing() {
         return Command.of(
                         Subcommand.IMPORT,
-                        "Makes a new plan from a spreadsheet written by export, and prints the name of its file. If"
-                                + " any row is wrong, all wrong rows are listed and nothing is made.",
+                        "Makes a new plan from a spreadsheet, such as export writes, and prints the name of its file."
+                                + " If any row is wrong, all wrong rows are listed and nothing is made.",
                         SpreadsheetCommands::load)
                 .operand("FILE", "Comma-separated values in UTF-8. " + Command.OR_INPUT)
+                .option(
+                        REPLACE,
+                        "PLAN",
+                        "Put it in the place of this plan, whose present version is kept among its versions.")
+                .footer("The first row names the columns: " + String.join(", ", PlanCsv.needed())
+                        + "; export writes all there are. Each row below is a verse. What belongs to the service or to"
+                        + " the hymn may stand in its first row only.")
                 .statuses()
-                .examples("versewind import harvest.csv");
+                .examples(
+                        "versewind import harvest.csv", "versewind import harvest.csv --replace harvest-festival");
     }
 
     private static Reply export(Typed typed, Commands commands) throws BadFile, NotationException {
@@ -59,10 +68,17 @@ final class SpreadsheetCommands {
             String place = file.equals(Typed.INPUT) ? "standard input" : file;
             return Reply.bad(place + ", ", bad.sentences(), "Nothing was imported.");
         }
+        if (typed.has(REPLACE)) {
+            OpenPlan old = library.openPlan(typed.value(REPLACE).orElse(""));
+            if (old.draft().isPresent()) {
+                throw new UsageException("That plan has unsaved work. Open it to restore or discard that first.");
+            }
+            read = new OpenPlan(read.plan(), read.organ(), old.path(), old.fingerprint(), old.draft());
+        }
         Commands.requireSaved(
                 library.savePlan(read, WhenChanged.REFUSE),
-                "The new plan was not saved to " + read.path() + ": ",
-                "Someone else has just made a plan of that name. Try again.");
+                "The plan was not saved to " + read.path() + ": ",
+                "Someone else has just changed or made that plan. Try again.");
         return Reply.good(read.path() + "\n");
     }
 

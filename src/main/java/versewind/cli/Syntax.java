@@ -74,6 +74,9 @@ final class Syntax {
     private Reply run(List<String> typed, Commands all) throws BadFile, NotationException, NoTerminalException {
         ParseResult whole = read(today(typed));
         if (whole.isUsageHelpRequested() || whole.isVersionHelpRequested()) {
+            if (whole.hasMatchedPositional(0)) {
+                Commands.refuseIfNearSubcommand(new Typed(whole).operand());
+            }
             return about(whole, all);
         }
         if (!whole.hasSubcommand()) {

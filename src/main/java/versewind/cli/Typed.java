@@ -26,6 +26,11 @@ record Typed(ParseResult result) {
         return Optional.ofNullable(result.matchedPositionalValue(index, (String) null));
     }
 
+    /** The words of {@link Command#words}, with blanks between them. */
+    String words() {
+        return String.join(" ", result.matchedPositionalValue(0, List.<String>of()));
+    }
+
     boolean has(String option) {
         return result.hasMatchedOption(option);
     }

@@ -27,16 +27,21 @@ final class CsvColumns {
                 throw BadRows.at(
                         head.line(),
                         "there is no column " + Quoted.text(name) + ". "
-                                + Nearest.sentence(name, known, "The columns are"));
+                                + Nearest.to(name, known)
+                                        .map(near -> "Did you mean " + Quoted.text(near) + "?")
+                                        .orElse("The columns are " + String.join(", ", known)));
             }
             if (places.put(column.get(), i) != null) {
                 throw BadRows.at(head.line(), "the column " + Quoted.text(name) + " stands here twice");
             }
         }
-        for (String column : needed) {
-            if (!places.containsKey(column)) {
-                throw BadRows.at(head.line(), "the column \"" + column + "\" is missing");
-            }
+        List<String> missing =
+                needed.stream().filter(column -> !places.containsKey(column)).toList();
+        if (!missing.isEmpty()) {
+            throw BadRows.at(
+                    head.line(),
+                    (missing.size() == 1 ? "the column " + Quoted.names(missing) + " is" : "the columns "
+                                    + Quoted.names(missing) + " are") + " missing");
         }
     }
 

@@ -6,11 +6,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import versewind.organ.Instrument;
 import versewind.organ.Quoted;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.Verses;
 import versewind.schema.Field;
@@ -40,8 +43,13 @@ public final class PlanCsv {
         return table.fields().stream().map(Field::column);
     }
 
-    private static Stream<String> neededColumns(Table<?> table) {
-        return table.fields().stream().filter(Field::isNeededTyped).map(Field::column);
+    /** The columns that there must be; the others may be left out, and the congregation sings where "mode" is blank. */
+    public static List<String> needed() {
+        Stream<String> needed = Stream.of(ServiceFields.HEAD, HymnFields.HEAD, VerseFields.TABLE)
+                .flatMap(table -> table.fields().stream())
+                .filter(field -> field.isNeededTyped() && field != VerseFields.MODE)
+                .map(Field::column);
+        return Stream.concat(Stream.of(HYMN), needed).toList();
     }
 
     /** Finds an instrument by the name of its file. */
@@ -56,7 +64,7 @@ public final class PlanCsv {
 
     private final List<Csv.Row> rows;
     private final CsvColumns columns;
-    private final List<String> troubles = new ArrayList<>();
+    private final SortedMap<Integer, List<String>> troubles = new TreeMap<>();
 
     private PlanCsv(List<Csv.Row> rows, CsvColumns columns) {
         this.rows = rows;
@@ -106,6 +114,11 @@ public final class PlanCsv {
     public static Read read(String text, Instruments instruments) throws BadRows, BadFile {
         List<Csv.Row> all = new ArrayList<>(Csv.read(text));
         all.removeIf(row -> row.cells().stream().allMatch(String::isBlank));
+        if (all.isEmpty()) {
+            throw BadRows.at(
+                    1, "this is empty. Write the names of the columns here, " + String.join(", ", needed())
+                            + ", and below a row for each verse");
+        }
         if (all.size() < 2) {
             throw BadRows.at(1, "there is no row below the column names");
         }
@@ -113,14 +126,13 @@ public final class PlanCsv {
     }
 
     private static CsvColumns columns(Csv.Row head) throws BadRows {
-        Stream<String> needed = Stream.of(ServiceFields.HEAD, HymnFields.HEAD, VerseFields.TABLE)
-                .flatMap(PlanCsv::neededColumns);
-        return new CsvColumns(
-                head, COLUMNS, Stream.concat(Stream.of(HYMN), needed).toList());
+        return new CsvColumns(head, COLUMNS, needed());
     }
 
     private String cell(Csv.Row row, String column) {
-        return columns.cell(row, column);
+        String cell = columns.cell(row, column);
+        boolean isSungBy = column.equals(VerseFields.MODE.column());
+        return isSungBy && cell.isBlank() ? SungBy.CONGREGATION.word() : cell;
     }
 
     private Read read(Instruments instruments) throws BadRows, BadFile {
@@ -133,7 +145,8 @@ public final class PlanCsv {
             requireSame(first, row, ServiceFields.HEAD);
         }
         if (!troubles.isEmpty() || plan.isEmpty()) {
-            throw new BadRows(troubles);
+            throw new BadRows(
+                    troubles.values().stream().flatMap(List::stream).toList());
         }
         return new Read(plan.get().withHymns(hymns), organ);
     }
@@ -156,7 +169,8 @@ public final class PlanCsv {
     }
 
     private void trouble(Csv.Row row, String column, String problem) {
-        troubles.add(BadRows.sentence(row.line(), column + ": " + problem));
+        troubles.computeIfAbsent(row.line(), line -> new ArrayList<>())
+                .add(BadRows.sentence(row.line(), column + ": " + problem));
     }
 
     /** Cells of a later row may be left blank; otherwise they must be those of the first. */

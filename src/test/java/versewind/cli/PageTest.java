@@ -52,4 +52,13 @@ class PageTest {
         assertThat(page.left("\u8b9a\u7f8e\u8b9a\u7f8e", 6)).isEqualTo("\u8b9a\u7f8e~ ");
         assertThat(page.right("81", 5)).isEqualTo("   81");
     }
+
+    @Test
+    void on_a_narrow_page_a_line_is_wrapped_and_nothing_is_lost() {
+        Page narrow = new Page(new CharsetFallback(StandardCharsets.UTF_8), 40);
+        narrow.line("V1      congregation  ordinary   fff   +3    22%  leads, 8 in 10");
+        narrow.line("x".repeat(40));
+        assertThat(narrow.text())
+                .isEqualTo("V1 congregation ordinary fff +3 22%\n  leads, 8 in 10\n" + "x".repeat(40) + "\n");
+    }
 }

@@ -177,4 +177,18 @@ class SheetCommandTest {
                         "versewind: A sheet is written as .html or as text. Write .html, and print that as .pdf from a"
                                 + " browser.\n");
     }
+
+    @Test
+    void a_narrow_sheet_has_the_same_words_on_shorter_lines() {
+        String usual = typed("sheet", "harvest-festival").results();
+        String narrow = typed("sheet", "harvest-festival", "--width", "40").results();
+
+        assertThat(narrow.lines()).allMatch(line -> Text.columns(line) <= 40);
+        assertThat(words(narrow)).isEqualTo(words(usual));
+        assertThat(typed("sheet", "harvest-festival", "--width", "39").words()).contains("from 40 to 200");
+    }
+
+    private static String words(String sheet) {
+        return sheet.replaceAll("=+|\\s+", " ").replaceAll(" +", " ");
+    }
 }

@@ -109,4 +109,26 @@ class SpreadsheetCommandsTest {
         assertThat(typed("{".getBytes(StandardCharsets.UTF_8), "assess", "-").words())
                 .startsWith("versewind: standard input, line 1");
     }
+
+    @Test
+    void a_corrected_table_replaces_its_plan_and_the_version_before_is_kept() throws IOException {
+        String csv = new String(exported(), StandardCharsets.UTF_8).replace("Harvest Festival", "Harvest Home");
+
+        Reply reply = typed(csv.getBytes(StandardCharsets.UTF_8), "import", "-", "--replace", "odd");
+
+        assertThat(Path.of(reply.results().strip())).isEqualTo(folder.resolve("plans/odd.json"));
+        assertThat(folder.resolve("plans/odd.json")).content().contains("Harvest Home");
+        assertThat(folder.resolve("plans/.versions/odd")).isNotEmptyDirectory();
+    }
+
+    @Test
+    void a_table_written_by_hand_needs_few_columns_and_all_that_are_missing_are_told_at_once() {
+        byte[] few = "hymn,kind\n1,verse\n".getBytes(StandardCharsets.UTF_8);
+        assertThat(typed(few, "import", "-").words())
+                .contains("line 1: the columns \"service\", \"instrument\", \"people\", \"title\", \"stops\" are missing.");
+
+        byte[] enough = "service,instrument,people,hymn,title,kind,stops\nEvensong,st-tethwin,40,1,Dusk,introduction,\n"
+                .getBytes(StandardCharsets.UTF_8);
+        assertThat(typed(enough, "import", "-").results()).endsWith("evensong.json\n");
+    }
 }

@@ -79,7 +79,7 @@ final class SheetForm {
                 state.wants(effects -> effects.writeSheet(file, SheetHtml.of(sheet), SheetHtml.MADE_BY));
             case TEXT ->
                 state.wants(effects ->
-                        effects.writeSheet(file, SheetText.of(sheet, UnaryOperator.identity()), SheetText.MADE_BY));
+                        effects.writeSheet(file, SheetText.of(sheet, UnaryOperator.identity(), SheetText.COLUMNS), SheetText.MADE_BY));
         };
     }
 }

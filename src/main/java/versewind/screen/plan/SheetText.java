@@ -7,31 +7,43 @@ import versewind.screen.toolkit.Text;
 import versewind.sheet.Sheet;
 import versewind.sheet.SheetPage;
 
-/** A sheet as plain text, 80 columns wide, for printers and mail. */
+/** A sheet as plain text, for printers, mail and braille. */
 public final class SheetText {
 
     /** The last line of every sheet, by which a sheet is recognised. */
     public static final String MADE_BY = "Made by Versewind.";
 
-    private static final int COLUMNS = 80;
+    /** Columns of a line: the usual ones, and their limits. */
+    public static final int COLUMNS = 80;
+
+    public static final int NARROWEST = 40;
+    public static final int WIDEST = 200;
+
+    /** On lines shorter than this, what belongs to a head is not indented as far as it. */
+    private static final int NARROW = 60;
+
+    private static final int INDENT = 2;
     private static final int LABEL = 8;
     private static final int HEAD = 10;
     private static final String CUT = "~";
 
     private final UnaryOperator<String> lettering;
+    private final int columns;
     private final List<String> lines = new ArrayList<>();
 
-    private SheetText(UnaryOperator<String> lettering) {
+    private SheetText(UnaryOperator<String> lettering, int columns) {
         this.lettering = lettering;
+        this.columns = columns;
     }
 
     /**
      * The sheet as text.
      *
      * @param lettering writes a line in letters that can be shown
+     * @param columns columns of a line
      */
-    public static String of(Sheet sheet, UnaryOperator<String> lettering) {
-        SheetText text = new SheetText(lettering);
+    public static String of(Sheet sheet, UnaryOperator<String> lettering, int columns) {
+        SheetText text = new SheetText(lettering, columns);
         sheet.pages().forEach(text::page);
         text.lines.add("");
         text.lines.add(MADE_BY);
@@ -43,7 +55,7 @@ public final class SheetText {
             lines.add("");
         }
         hanging("", page.name());
-        lines.add("=".repeat(COLUMNS));
+        lines.add("=".repeat(Math.min(columns, Text.columns(lettering.apply(page.name())))));
         page.blocks().forEach(block -> block("", block));
     }
 
@@ -93,9 +105,11 @@ public final class SheetText {
 
     /** A text after a head, wrapped under its first word. */
     private void hanging(String head, String text) {
-        int indent = Text.columns(head);
-        String start = head;
-        for (String line : Text.wrapped(lettering.apply(text), COLUMNS - indent)) {
+        boolean isNarrow = columns < NARROW;
+        int indent = isNarrow ? INDENT : Text.columns(head);
+        String start = isNarrow ? "" : head;
+        String whole = isNarrow ? (head.strip() + " " + text).strip() : text;
+        for (String line : Text.wrapped(lettering.apply(whole), columns - indent)) {
             lines.add((start + line.replace('\u00a0', ' ')).stripTrailing());
             start = " ".repeat(indent);
         }
