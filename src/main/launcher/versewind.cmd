@@ -10,7 +10,7 @@ set "options=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmx256m -Dversewind.home=
 rem Commands that print. The first word decides, after --library and its folder.
 set "first=%~1"
 if /i "%first%"=="--library" set "first=%~3"
-for %%c in (assess calc calibrate estimate export find help import list propose read-stops reckon room sheet show usual -h --help -V --version) do (
+for %%c in (assess calc calibrate change estimate export find help import list propose read-stops reckon room sheet show usual -h --help -V --version) do (
   if /i "%first%"=="%%c" goto console
 )
 start "" "%javaw%" %options% -cp "%folder%\lib\*" versewind.Main --window %*

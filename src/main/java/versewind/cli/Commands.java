@@ -162,7 +162,8 @@ public final class Commands {
                 .filter(each -> each.matches("[0-9]{2,3}"))
                 .map(Integer::parseInt)
                 .orElse(Page.COLUMNS);
-        return shown(typed, report, new Page(letters, Math.max(SheetText.NARROWEST, Math.min(SheetText.WIDEST, columns))));
+        return shown(
+                typed, report, new Page(letters, Math.max(SheetText.NARROWEST, Math.min(SheetText.WIDEST, columns))));
     }
 
     /** A report as text on a page, or as JSON if that was asked for. */
@@ -177,6 +178,10 @@ public final class Commands {
     /** A page as wide as the terminal. */
     Page widePage() {
         return Page.asWideAs(environment.columns(), letters);
+    }
+
+    CharsetFallback letters() {
+        return letters;
     }
 
     Environment environment() {

@@ -28,7 +28,8 @@ import versewind.store.BadFile;
 /** {@code versewind estimate INSTRUMENT --draw STOPS}: how one registration sounds. */
 final class EstimateCommand {
 
-    private static final String BOX = "--box";
+    static final String BOX = "--box";
+    static final String BOXES = "A swell box: " + PlayingOptions.words(BoxPosition.values(), BoxPosition::word);
     private static final String TREMULANT = "--tremulant";
     private static final String TEMPO = "--tempo";
     private static final Pattern FOLDERS_AND_ENDING = Pattern.compile("^.*[/\\\\]|\\.json$");
@@ -55,11 +56,7 @@ final class EstimateCommand {
                         "STOPS",
                         "The stops drawn: \"Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16; couplers: Great to"
                                 + " Pedal\". Line ends may replace semicolons.")
-                .repeatedOption(
-                        BOX,
-                        "DIVISION=POSITION",
-                        "A swell box: " + PlayingOptions.words(BoxPosition.values(), BoxPosition::word)
-                                + ". Boxes not named are open.")
+                .repeatedOption(BOX, "DIVISION=POSITION", BOXES + ". Boxes not named are open.")
                 .repeatedOption(TREMULANT, "NAME", "A tremulant to draw.")
                 .option(
                         PlayingOptions.PEOPLE,

@@ -132,7 +132,9 @@ final class ManualPage {
         term("instruments/*.json", "Its instruments.");
         term("bin/*.json", "Plans that were deleted, or replaced by propose --write. Move one back to restore it.");
         term("plans/.NAME.*.journal", "Unsaved work on a plan, offered when the plan is opened.");
-        term("plans/.versions/NAME/", "The last versions of a plan that were saved; Ctrl-V in the library restores one.");
+        term(
+                "plans/.versions/NAME/",
+                "The last versions of a plan that were saved; Ctrl-V in the library restores one.");
     }
 
     private void example(String example) {

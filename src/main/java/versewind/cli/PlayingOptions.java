@@ -26,7 +26,7 @@ record PlayingOptions(Typed typed, Instrument organ, RegistrationText text) {
     static final String PEOPLE = "--people";
     private static final String SINGING = "--singing";
     private static final String MODE = "--mode";
-    private static final String HANDS = "--hands";
+    static final String HANDS = "--hands";
     private static final String RIGHT = "--right";
     private static final String LEFT = "--left";
 

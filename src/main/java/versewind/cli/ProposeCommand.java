@@ -3,10 +3,8 @@ package versewind.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import versewind.organ.NotationException;
-import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
@@ -17,15 +15,12 @@ import versewind.proposal.ServiceProposal;
 import versewind.proposal.Usual;
 import versewind.sound.OrganSound;
 import versewind.store.BadFile;
-import versewind.store.Fingerprint;
 import versewind.store.OpenPlan;
 import versewind.store.WhenChanged;
 
 /** {@code versewind propose PLAN}: registrations for a verse, a hymn or the whole service. */
 final class ProposeCommand {
 
-    private static final String HYMN = "--hymn";
-    private static final String VERSE = "--verse";
     private static final String WRITE = "--write";
 
     private final Typed typed;
@@ -43,19 +38,13 @@ final class ProposeCommand {
     }
 
     static Command command() {
-        return Command.of(
-                        Subcommand.PROPOSE,
-                        "Proposes registrations and gives reasons: one for every verse of the service or of a hymn,"
-                                + " with shared pistons, or up to five for one verse.",
-                        (typed, commands) ->
-                                new ProposeCommand(typed, commands, commands.plan(typed.operand())).reply())
-                .operand("PLAN", Command.PLAN + " " + Command.OR_INPUT)
-                .option(HYMN, "N", "Only this hymn: its place in the plan, counted from 1, or its number in the book.")
-                .option(
-                        VERSE,
-                        "V",
-                        "Only this verse of the hymn: its label, like V2 or Last, or its place in the hymn, counted"
-                                + " from 1.")
+        return VerseOptions.addTo(Command.of(
+                                Subcommand.PROPOSE,
+                                "Proposes registrations and gives reasons: one for every verse of the service or of a hymn,"
+                                        + " with shared pistons, or up to five for one verse.",
+                                (typed, commands) ->
+                                        new ProposeCommand(typed, commands, commands.plan(typed.operand())).reply())
+                        .operand("PLAN", Command.PLAN + " " + Command.OR_INPUT))
                 .flag(
                         WRITE,
                         "Write the best proposals and the pistons into the plan. A copy of the previous version goes"
@@ -69,10 +58,11 @@ final class ProposeCommand {
 
     private Reply reply() throws BadFile, NotationException {
         if (typed.has(WRITE)) {
-            refuseWhereUnsafe();
+            VerseOptions.refuseWhereUnsafe(open, "Or leave out " + WRITE + ".");
         }
-        Optional<Integer> hymn = hymn();
-        Optional<VersePlace> place = verse(hymn);
+        VerseOptions options = new VerseOptions(typed, plan);
+        Optional<Integer> hymn = options.hymn();
+        Optional<VersePlace> place = options.verse(hymn);
         OrganSound sound = open.organ().sound();
         RegistrationProposer proposer = RegistrationProposer.of(
                 sound, (verse, people) -> open.organ().experience().rightShare(sound, verse, people));
@@ -89,74 +79,6 @@ final class ProposeCommand {
                 .nearest(verse, verse.people().orElse(plan.heading().people()))
                 .flatMap(usual ->
                         new Usual(usual.name(), usual.registration(), usual.hands()).proposal(sound, plan, place));
-    }
-
-    private void refuseWhereUnsafe() throws UsageException {
-        if (open.fingerprint().equals(Fingerprint.NO_FILE)) {
-            throw new UsageException("The plan has no file to write to. Leave out " + WRITE + ".");
-        }
-        if (open.draft().isPresent()) {
-            throw new UsageException(
-                    "This plan has unsaved work. Open it to restore or discard that first, or leave out " + WRITE
-                            + ".");
-        }
-    }
-
-    private Optional<Integer> hymn() throws UsageException {
-        if (!typed.has(HYMN)) {
-            return Optional.empty();
-        }
-        List<Hymn> hymns = plan.hymns();
-        String wanted = typed.value(HYMN).orElse("").strip();
-        Optional<Integer> found = place(wanted, hymns.size())
-                .or(() -> labelled(wanted, hymns.stream().map(Hymn::number).toList()));
-        if (found.isEmpty()) {
-            throw new UsageException("The plan has no hymn \"" + wanted + "\". It has "
-                    + (hymns.isEmpty() ? "none." : "the hymns " + numbers(hymns) + "."));
-        }
-        return found;
-    }
-
-    /** The names by which hymns can be asked for: the number in the book, or else the place in the plan. */
-    private static String numbers(List<Hymn> hymns) {
-        return IntStream.range(0, hymns.size())
-                .mapToObj(each -> hymns.get(each).number().isBlank()
-                        ? (each + 1) + " (without a number)"
-                        : hymns.get(each).number())
-                .collect(Collectors.joining(", "));
-    }
-
-    private Optional<VersePlace> verse(Optional<Integer> hymn) throws UsageException {
-        if (!typed.has(VERSE)) {
-            return Optional.empty();
-        }
-        if (hymn.isEmpty() && plan.hymns().size() != 1) {
-            throw new UsageException(VERSE + " needs " + HYMN + ", because the plan has "
-                    + plan.hymns().size() + " hymns.");
-        }
-        int of = hymn.orElse(0);
-        List<String> labels =
-                plan.hymns().get(of).verses().stream().map(Verse::label).toList();
-        String wanted = typed.value(VERSE).orElse("").strip();
-        int verse = labelled(wanted, labels)
-                .or(() -> place(wanted, labels.size()))
-                .orElseThrow(() -> new UsageException("The hymn has no verse \"" + wanted + "\". It has "
-                        + (labels.isEmpty() ? "none." : String.join(", ", labels) + ".")));
-        return Optional.of(new VersePlace(of, verse));
-    }
-
-    /** The index of a place that is counted from 1. */
-    private static Optional<Integer> place(String wanted, int size) {
-        return wanted.matches("[0-9]{1,4}")
-                ? Optional.of(Integer.parseInt(wanted) - 1).filter(index -> index >= 0 && index < size)
-                : Optional.empty();
-    }
-
-    private static Optional<Integer> labelled(String wanted, List<String> labels) {
-        return IntStream.range(0, labels.size())
-                .boxed()
-                .filter(each -> !wanted.isEmpty() && labels.get(each).equalsIgnoreCase(wanted))
-                .findFirst();
     }
 
     private Reply forVerse(RegistrationProposer.OfVerse found) throws BadFile, NotationException {

@@ -56,8 +56,8 @@ final class SheetCommand {
                 .option(
                         WIDTH,
                         "N",
-                        "Columns of a line, " + SheetText.NARROWEST + " to " + SheetText.WIDEST + ", " + SheetText.COLUMNS
-                                + " if not given (text).")
+                        "Columns of a line, " + SheetText.NARROWEST + " to " + SheetText.WIDEST + ", "
+                                + SheetText.COLUMNS + " if not given (text).")
                 .flag(ASCII, "Use plain ASCII only (text).")
                 .statuses()
                 .examples("versewind sheet harvest-festival -o harvest.html");

@@ -47,8 +47,7 @@ final class SpreadsheetCommands {
                         + "; export writes all there are. Each row below is a verse. What belongs to the service or to"
                         + " the hymn may stand in its first row only.")
                 .statuses()
-                .examples(
-                        "versewind import harvest.csv", "versewind import harvest.csv --replace harvest-festival");
+                .examples("versewind import harvest.csv", "versewind import harvest.csv --replace harvest-festival");
     }
 
     private static Reply export(Typed typed, Commands commands) throws BadFile, NotationException {

@@ -14,6 +14,7 @@ enum Subcommand {
     DESK,
     ASSESS,
     PROPOSE,
+    CHANGE,
     LIST,
     FIND,
     USUAL,

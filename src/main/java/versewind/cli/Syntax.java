@@ -50,6 +50,7 @@ final class Syntax {
             case DESK -> DeskCommand.command();
             case ASSESS -> AssessCommand.command();
             case PROPOSE -> ProposeCommand.command();
+            case CHANGE -> ChangeCommand.command();
             case LIST -> ListCommand.command();
             case FIND -> FindCommand.command();
             case USUAL -> UsualCommand.command();

@@ -9,6 +9,7 @@ import picocli.CommandLine.ParseResult;
 import versewind.organ.Names;
 import versewind.organ.NotationException;
 import versewind.organ.Quoted;
+import versewind.plan.Keywords;
 
 /** The operands and options given to a command. */
 record Typed(ParseResult result) {
@@ -73,6 +74,6 @@ record Typed(ParseResult result) {
                 "Unknown value for " + option + ":",
                 "Use",
                 Stream.of(values).map(word).toList());
-        return values[names.find(value(option).orElse(""))];
+        return values[names.find(Keywords.today(value(option).orElse("")))];
     }
 }

@@ -32,7 +32,7 @@ public final class RegistrationText {
             + POSITIONS.stream()
                     .map(position -> position.word().replace(" ", "[ -]"))
                     .collect(Collectors.joining("|"))
-            + ")");
+            + "|shut)");
     private static final Pattern ALL = Pattern.compile("(?is)all(?:\\s+but\\s+(.+))?");
     private static final String EXAMPLE =
             "Write a division, a colon and its stops, like \"Great: Open Diapason 8, Principal 4\".";
@@ -181,7 +181,12 @@ public final class RegistrationText {
 
     /** Reads a registration; the exception says what cannot be read and what would be right. */
     public Registration parse(String typed) throws NotationException {
-        Registration drawn = Registration.silent(instrument);
+        return parse(Registration.silent(instrument), typed);
+    }
+
+    /** The same, drawn beside what is drawn already; swell boxes that are not named stay where they are. */
+    public Registration parse(Registration before, String typed) throws NotationException {
+        Registration drawn = before;
         for (String part : NameList.parts(typed, ";\r\n")) {
             drawn = with(drawn, part.strip());
         }
@@ -325,7 +330,9 @@ public final class RegistrationText {
                 POSITIONS.stream().map(BoxPosition::word).toList());
         String position =
                 named.matches() ? named.group(2) : typed.substring(sign + 1).strip();
-        return drawn.withBox(division, POSITIONS.get(positions.find(position)));
+        return drawn.withBox(
+                division,
+                position.equalsIgnoreCase("shut") ? BoxPosition.CLOSED : POSITIONS.get(positions.find(position)));
     }
 
     /** With a tremulant drawn. */

@@ -9,7 +9,7 @@ public enum Mode {
     /** A small choir sings; the organ supports it. */
     SMALL_CHOIR("small choir"),
     /** One voice sings; the organ stays under it. */
-    SOLO_VOICE("solo voice"),
+    SOLO_VOICE("soloist"),
     /** Nobody sings; the melody is played on a stop of its own, for an introduction. */
     MELODY_SOLOED("melody soloed");
 

@@ -10,7 +10,7 @@ package versewind.plan;
 public enum SungBy {
     CONGREGATION("congregation", Mode.CONGREGATION, "all"),
     SMALL_CHOIR("small choir", Mode.SMALL_CHOIR, "choir"),
-    SOLO_VOICE("solo voice", Mode.SOLO_VOICE, "voice"),
+    SOLO_VOICE("soloist", Mode.SOLO_VOICE, "solo"),
     MELODY_SOLOED("melody soloed", Mode.MELODY_SOLOED, "tune"),
     DESCANT("descant", Mode.CONGREGATION, "desc."),
     TREBLES("trebles", Mode.SMALL_CHOIR, "treb."),

@@ -65,10 +65,12 @@ final class VerseChange {
     private String sentence(int count, double neededS) {
         return String.format(
                 Locale.ROOT,
-                "%s%d changes from %s need %.1f s; the breath is %.1f s.",
+                "%s%d %s from %s %s %.1f s; the breath is %.1f s.",
                 leftOut(),
                 count,
+                count == 1 ? "change" : "changes",
                 before.label(),
+                count == 1 ? "needs" : "need",
                 neededS,
                 breathS);
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import versewind.organ.Nearest;
 import versewind.organ.Quoted;
+import versewind.plan.Keywords;
 
 /** One of some words. */
 final class ChoiceKind<E> extends Kind<E> {
@@ -29,7 +30,7 @@ final class ChoiceKind<E> extends Kind<E> {
     E read(Found found, OrganNames names) throws Refused {
         String written = found.text();
         for (E value : values) {
-            if (word.apply(value).equals(written)) {
+            if (word.apply(value).equals(Keywords.today(written))) {
                 return value;
             }
         }
@@ -56,7 +57,7 @@ final class ChoiceKind<E> extends Kind<E> {
 
     /** The value of a word, or of the only word that begins as it was typed. */
     static <E> Optional<E> of(String typed, List<E> values, Function<E, String> word) {
-        String plain = typed.strip();
+        String plain = Keywords.today(typed.strip());
         List<E> begun = new ArrayList<>();
         for (E value : values) {
             if (word.apply(value).equalsIgnoreCase(plain)) {

@@ -40,8 +40,10 @@ final class CsvColumns {
         if (!missing.isEmpty()) {
             throw BadRows.at(
                     head.line(),
-                    (missing.size() == 1 ? "the column " + Quoted.names(missing) + " is" : "the columns "
-                                    + Quoted.names(missing) + " are") + " missing");
+                    (missing.size() == 1
+                                    ? "the column " + Quoted.names(missing) + " is"
+                                    : "the columns " + Quoted.names(missing) + " are")
+                            + " missing");
         }
     }
 

@@ -116,7 +116,8 @@ public final class PlanCsv {
         all.removeIf(row -> row.cells().stream().allMatch(String::isBlank));
         if (all.isEmpty()) {
             throw BadRows.at(
-                    1, "this is empty. Write the names of the columns here, " + String.join(", ", needed())
+                    1,
+                    "this is empty. Write the names of the columns here, " + String.join(", ", needed())
                             + ", and below a row for each verse");
         }
         if (all.size() < 2) {
@@ -145,8 +146,7 @@ public final class PlanCsv {
             requireSame(first, row, ServiceFields.HEAD);
         }
         if (!troubles.isEmpty() || plan.isEmpty()) {
-            throw new BadRows(
-                    troubles.values().stream().flatMap(List::stream).toList());
+            throw new BadRows(troubles.values().stream().flatMap(List::stream).toList());
         }
         return new Read(plan.get().withHymns(hymns), organ);
     }

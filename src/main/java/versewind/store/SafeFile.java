@@ -199,7 +199,8 @@ final class SafeFile {
     /** The trouble as a sentence. */
     static String sentence(IOException trouble) {
         if (trouble instanceof AccessDeniedException) {
-            return "The file or its folder is write-protected. Save under another name.";
+            return "The file or its folder is write-protected. Ask its owner for the permission, or save under another"
+                    + " name or in another library.";
         }
         if (trouble instanceof NotAFileException) {
             return Quoted.plain(trouble.getMessage());

@@ -140,7 +140,7 @@ class AssessmentReportTest {
     private static void checkVerse(JsonNode verse) {
         String margin =
                 switch (verse.get("mode").textValue()) {
-                    case "small choir", "solo voice" -> "voice";
+                    case "small choir", "soloist" -> "voice";
                     case "melody soloed" -> "soloLine";
                     default -> "lead";
                 };

@@ -164,7 +164,7 @@ class RegistrationTextTest {
                 "Great: Principal 4, princ | \"princ\" is drawn twice. Leave out one of them.",
                 "Great closed | Great is not in a swell box. Leave out its position.",
                 "boxes: Swell | \"Swell\" is no position of a box. Write it like \"Swell=closed\".",
-                "boxes: Swell=shut | There is no position \"shut\"."
+                "boxes: Swell=slammed | There is no position \"slammed\"."
                         + " The positions are \"closed\", \"quarter\", \"half\", \"three quarters\", \"open\".",
                 "Flutter drawn | The organ has no tremulant \"Flutter\". The tremulants are \"Tremulant\".",
             })

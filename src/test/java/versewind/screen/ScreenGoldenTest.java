@@ -121,9 +121,9 @@ class ScreenGoldenTest {
                 new Case(
                         "wedding-80x24",
                         Desk.with("wedding", 80, 24).press("]", "n"),
-                        "▸V1     voice",
+                        "▸V1     solo",
                         "soloist, strong ─ manuals only on Récit expressif",
-                        "Récit expr. box shut│"),
+                        "Récit expres. closed│"),
                 new Case(
                         "ash-wednesday-80x24",
                         Desk.with("ash-wednesday", 80, 24),

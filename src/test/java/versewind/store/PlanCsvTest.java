@@ -146,8 +146,10 @@ class PlanCsvTest {
         assertThatThrownBy(() -> read("service,colour\na,b\n"))
                 .hasMessageStartingWith("line 1: there is no column \"colour\".");
         assertThatThrownBy(() -> read("service,hymn\na,b\n"))
-                .hasMessage("line 1: the columns \"instrument\", \"people\", \"title\", \"kind\", \"stops\" are missing.");
-        assertThatThrownBy(() -> read("")).hasMessageStartingWith("line 1: this is empty. Write the names of the columns here, hymn, ");
+                .hasMessage(
+                        "line 1: the columns \"instrument\", \"people\", \"title\", \"kind\", \"stops\" are missing.");
+        assertThatThrownBy(() -> read(""))
+                .hasMessageStartingWith("line 1: this is empty. Write the names of the columns here, hymn, ");
         assertThatThrownBy(() -> read("service,service\na,b\n"))
                 .hasMessage("line 1: the column \"service\" stands here twice.");
     }

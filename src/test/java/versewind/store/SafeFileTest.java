@@ -119,7 +119,9 @@ class SafeFileTest {
 
         assertThat(save(disk, NEW))
                 .isEqualTo(new SaveOutcome.NotSaved(
-                        FILE, "The file or its folder is write-protected. Save under another name."));
+                        FILE,
+                        "The file or its folder is write-protected. Ask its owner for the permission, or save"
+                                + " under another name or in another library."));
         assertThat(disk.seen().get(FILE)).isEqualTo(OLD);
     }
 

@@ -78,8 +78,8 @@ final class SheetForm {
             case PAGE, LARGE, CHANGES_ONLY, WITH_LADDER, DEPUTY ->
                 state.wants(effects -> effects.writeSheet(file, SheetHtml.of(sheet), SheetHtml.MADE_BY));
             case TEXT ->
-                state.wants(effects ->
-                        effects.writeSheet(file, SheetText.of(sheet, UnaryOperator.identity(), SheetText.COLUMNS), SheetText.MADE_BY));
+                state.wants(effects -> effects.writeSheet(
+                        file, SheetText.of(sheet, UnaryOperator.identity(), SheetText.COLUMNS), SheetText.MADE_BY));
         };
     }
 }

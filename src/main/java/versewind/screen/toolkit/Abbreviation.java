@@ -49,7 +49,10 @@ public final class Abbreviation {
             if (Text.columns(label) <= columns) {
                 return label;
             }
-            label = label.replaceAll("\\b" + form.getKey() + "\\b", form.getValue());
+            // in every frame, so most names are spared the pattern
+            if (label.contains(form.getKey())) {
+                label = label.replaceAll("\\b" + form.getKey() + "\\b", form.getValue());
+            }
         }
         List<String> words = new ArrayList<>(List.of(label.split(" ", -1)));
         while (Text.columns(String.join(" ", words)) > columns) {

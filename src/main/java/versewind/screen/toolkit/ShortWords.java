@@ -45,7 +45,7 @@ public final class ShortWords {
     /** How far a box stands open, in eight letters at most. */
     public static String box(BoxPosition position) {
         return switch (position) {
-            case CLOSED -> "box shut";
+            case CLOSED -> "closed";
             case QUARTER -> "box 1/4";
             case HALF -> "box 1/2";
             case THREE_QUARTERS -> "box 3/4";

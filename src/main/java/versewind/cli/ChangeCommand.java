@@ -1,0 +1,131 @@
+package versewind.cli;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import versewind.organ.NotationException;
+import versewind.organ.Registration;
+import versewind.organ.RegistrationText;
+import versewind.plan.Feedback;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.HeardAs;
+import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.sheet.Wording;
+import versewind.store.BadFile;
+import versewind.store.OpenPlan;
+import versewind.store.WhenChanged;
+
+/** {@code versewind change PLAN --hymn N --verse V}: changes one verse, or records feedback on it. */
+final class ChangeCommand {
+
+    private static final String ADD = "--add";
+    private static final String PUSH_IN = "--push-in";
+    private static final String HEARD = "--heard";
+    private static final String PRESENT = "--present";
+
+    private ChangeCommand() {}
+
+    static Command command() {
+        Command command = VerseOptions.addTo(Command.of(
+                                Subcommand.CHANGE,
+                                "Changes one verse of a plan: what is drawn, the swell boxes, who sings; or records"
+                                        + " feedback on it after the service. What is not named stays as it is. The"
+                                        + " version before is kept among the versions of the plan.",
+                                ChangeCommand::run)
+                        .operand("PLAN", Command.PLAN))
+                .option(
+                        PlayingOptions.DRAW,
+                        "STOPS",
+                        "Draw these and nothing else: \"Great: Principal 4; Pedal: Bourdon 16\".")
+                .option(ADD, "STOPS", "Draw these as well; couplers and tremulants too.")
+                .option(PUSH_IN, "STOPS", "Push these in.")
+                .repeatedOption(EstimateCommand.BOX, "DIVISION=POSITION", EstimateCommand.BOXES + ".")
+                .option(PlayingOptions.PEOPLE, "N", "People present in this verse, or singers of a small choir.");
+        return PlayingOptions.addTo(command)
+                .option(
+                        HEARD,
+                        "HOW",
+                        "How the organ was in the service: " + PlayingOptions.words(HeardAs.values(), HeardAs::word)
+                                + ".")
+                .option(PRESENT, "N", "People present then; those expected if not given.")
+                .statuses()
+                .examples(
+                        "versewind change harvest-festival --hymn 211 --verse V2 --push-in \"Great: Mixture III\" --box"
+                                + " Swell=half",
+                        "versewind change harvest-festival --hymn 211 --verse V2 --heard \"too soft\" --present 320");
+    }
+
+    private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
+        OpenPlan open = commands.library().openPlan(typed.operand());
+        VerseOptions.refuseWhereUnsafe(open, "");
+        VerseOptions options = new VerseOptions(typed, open.plan());
+        VersePlace place = options.verse(options.hymn())
+                .orElseThrow(() -> new UsageException("Say which verse, with --hymn and --verse."));
+        Verse before = open.plan().verse(place);
+        Verse after =
+                heard(typed, changed(typed, open, before), open.plan().heading().people());
+        if (after.equals(before)) {
+            throw new UsageException("Nothing is to be changed. See versewind change --help.");
+        }
+        OpenPlan changed = open.with(open.plan().withVerse(place, after));
+        Commands.requireSaved(
+                commands.library().savePlan(changed, WhenChanged.REFUSE),
+                "The plan was not saved to " + open.path() + ": ",
+                "Someone else has just changed the plan. Nothing was written. Try again.");
+        String drawn = new RegistrationText(open.instrument()).format(after.registration());
+        Page page = new Page(commands.letters());
+        page.hanging(
+                after.label() + ": ",
+                (drawn.isEmpty() ? RegistrationText.NOTHING : drawn) + "; "
+                        + Wording.hands(open.instrument(), after.hands()) + "; "
+                        + after.sungBy().word() + ", "
+                        + after.singing().word()
+                        + after.answer()
+                                .map(each -> "; it was " + each.heard().word() + " for " + Page.people(each.present()))
+                                .orElse("")
+                        + ".");
+        return Reply.good(page.text());
+    }
+
+    private static Verse changed(Typed typed, OpenPlan open, Verse before) throws NotationException {
+        PlayingOptions playing = PlayingOptions.of(typed, open.instrument());
+        RegistrationText text = playing.text();
+        Registration drawn = before.registration();
+        Registration none = Registration.silent(open.instrument()).withBoxes(drawn.boxes());
+        if (typed.has(PlayingOptions.DRAW)) {
+            drawn = text.parse(none, typed.value(PlayingOptions.DRAW).orElse(""));
+        }
+        Registration more =
+                text.parse(none.withBoxes(drawn.boxes()), typed.value(ADD).orElse(""));
+        Registration fewer = text.parse(none, typed.value(PUSH_IN).orElse(""));
+        drawn = new Registration(
+                drawn.stops().plus(more.stops()).minus(fewer.stops()),
+                drawn.couplers().plus(more.couplers()).minus(fewer.couplers()),
+                drawn.tremulants().plus(more.tremulants()).minus(fewer.tremulants()),
+                more.boxes());
+        for (String box : typed.values(EstimateCommand.BOX)) {
+            drawn = text.withBoxes(drawn, box);
+        }
+        HandsAndFeet hands = playing.on(before).hands();
+        HandsAndFeet.Layout layout = typed.has(PlayingOptions.HANDS)
+                ? hands.layout()
+                : before.hands().layout();
+        Verse verse = playing.on(before)
+                .withRegistration(drawn)
+                .withHands(new HandsAndFeet(layout, hands.right(), hands.left()));
+        OptionalInt people = playing.people();
+        return people.isPresent() ? verse.withPeople(people) : verse;
+    }
+
+    private static Verse heard(Typed typed, Verse verse, int expected) throws NotationException {
+        OptionalInt present = typed.whole(PRESENT, 1, Verse.MOST_PEOPLE);
+        if (!typed.has(HEARD)) {
+            if (present.isPresent()) {
+                throw new UsageException("Say how the organ was, with " + HEARD + ".");
+            }
+            return verse;
+        }
+        HeardAs heard = typed.choice(HEARD, HeardAs.values(), HeardAs::word, HeardAs.RIGHT);
+        return verse.withAnswer(Optional.of(new Feedback(heard, present.orElse(expected))));
+    }
+}

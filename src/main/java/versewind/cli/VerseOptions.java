@@ -1,0 +1,105 @@
+package versewind.cli;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import versewind.plan.Hymn;
+import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.plan.VersePlace;
+import versewind.store.Fingerprint;
+import versewind.store.OpenPlan;
+
+/**
+ * The options that name a hymn of a plan, and a verse of it.
+ *
+ * @param typed the options typed
+ * @param plan the plan
+ */
+record VerseOptions(Typed typed, Plan plan) {
+
+    private static final String HYMN = "--hymn";
+    private static final String VERSE = "--verse";
+
+    /** A command with these options. */
+    static Command addTo(Command command) {
+        return command.option(
+                        HYMN, "N", "Only this hymn: its place in the plan, counted from 1, or its number in the book.")
+                .option(
+                        VERSE,
+                        "V",
+                        "Only this verse of the hymn: its label, like V2 or Last, or its place in the hymn, counted"
+                                + " from 1.");
+    }
+
+    /** Refuses a plan that was read from elsewhere than a file, or on which there is unsaved work. */
+    static void refuseWhereUnsafe(OpenPlan open, String otherwise) throws UsageException {
+        if (open.fingerprint().equals(Fingerprint.NO_FILE)) {
+            throw new UsageException("The plan has no file to write to. " + otherwise);
+        }
+        if (open.draft().isPresent()) {
+            throw new UsageException(
+                    "This plan has unsaved work. Open it to restore or discard that first. " + otherwise);
+        }
+    }
+
+    /** The index of the hymn, if one was named. */
+    Optional<Integer> hymn() throws UsageException {
+        if (!typed.has(HYMN)) {
+            return Optional.empty();
+        }
+        List<Hymn> hymns = plan.hymns();
+        String wanted = typed.value(HYMN).orElse("").strip();
+        Optional<Integer> found = place(wanted, hymns.size())
+                .or(() -> labelled(wanted, hymns.stream().map(Hymn::number).toList()));
+        if (found.isEmpty()) {
+            throw new UsageException("The plan has no hymn \"" + wanted + "\". It has "
+                    + (hymns.isEmpty() ? "none." : "the hymns " + numbers(hymns) + "."));
+        }
+        return found;
+    }
+
+    /** The names by which hymns can be asked for: the number in the book, or else the place in the plan. */
+    private static String numbers(List<Hymn> hymns) {
+        return IntStream.range(0, hymns.size())
+                .mapToObj(each -> hymns.get(each).number().isBlank()
+                        ? (each + 1) + " (without a number)"
+                        : hymns.get(each).number())
+                .collect(Collectors.joining(", "));
+    }
+
+    /** The verse, if one was named. */
+    Optional<VersePlace> verse(Optional<Integer> hymn) throws UsageException {
+        if (!typed.has(VERSE)) {
+            return Optional.empty();
+        }
+        if (hymn.isEmpty() && plan.hymns().size() != 1) {
+            throw new UsageException(VERSE + " needs " + HYMN + ", because the plan has "
+                    + plan.hymns().size() + " hymns.");
+        }
+        int of = hymn.orElse(0);
+        List<String> labels =
+                plan.hymns().get(of).verses().stream().map(Verse::label).toList();
+        String wanted = typed.value(VERSE).orElse("").strip();
+        int verse = labelled(wanted, labels)
+                .or(() -> place(wanted, labels.size()))
+                .orElseThrow(() -> new UsageException("The hymn has no verse \"" + wanted + "\". It has "
+                        + (labels.isEmpty() ? "none." : String.join(", ", labels) + ".")));
+        return Optional.of(new VersePlace(of, verse));
+    }
+
+    /** The index of a place that is counted from 1. */
+    private static Optional<Integer> place(String wanted, int size) {
+        return wanted.matches("[0-9]{1,4}")
+                ? Optional.of(Integer.parseInt(wanted) - 1).filter(index -> index >= 0 && index < size)
+                : Optional.empty();
+    }
+
+    private static Optional<Integer> labelled(String wanted, List<String> labels) {
+        return IntStream.range(0, labels.size())
+                .boxed()
+                .filter(each -> !wanted.isEmpty() && labels.get(each).equalsIgnoreCase(wanted))
+                .findFirst();
+    }
+}
