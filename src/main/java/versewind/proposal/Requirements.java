@@ -18,7 +18,6 @@ import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
 import versewind.rules.BetweenVerses;
 import versewind.rules.BuildingLine;
-import versewind.rules.ChangeRule;
 import versewind.rules.Company;
 import versewind.rules.OrganFacts;
 import versewind.sound.Balance;
@@ -274,10 +273,7 @@ final class Requirements {
         Succession.Growth growth =
                 kind == Succession.Kind.VERSES ? growth(plan, before, place) : Succession.Growth.FREE;
         return new Succession(
-                kind,
-                growth,
-                ChangeRule.mostStepDb(verse(plan, before), verse(plan, place)),
-                Optional.of(breath(plan, plan.hymns().get(place.hymn()))));
+                kind, growth, Optional.of(breath(plan, plan.hymns().get(place.hymn()))));
     }
 
     private static Succession.Kind kind(Plan plan, VersePlace before, VersePlace place) {

@@ -8,13 +8,12 @@ import java.util.Optional;
  *
  * @param kind of the two verses
  * @param growth where the hymn goes
- * @param mostDb the greatest step between them that is no leap, in dB(A)
  * @param breath the time between them; empty where there is all the time, or nothing before
  */
-record Succession(Kind kind, Growth growth, double mostDb, Optional<ChangeTime> breath) {
+record Succession(Kind kind, Growth growth, Optional<ChangeTime> breath) {
 
     /** Nothing before, or nothing to be compared with. */
-    static final Succession NONE = new Succession(Kind.APART, Growth.FREE, 0, Optional.empty());
+    static final Succession NONE = new Succession(Kind.APART, Growth.FREE, Optional.empty());
 
     private static final double SAME = 0.9;
     private static final double SAME_BUT_FOR_A_BOX = 0.4;
@@ -25,9 +24,7 @@ record Succession(Kind kind, Growth growth, double mostDb, Optional<ChangeTime> 
     /** A piston is not spent on less, in dB. */
     private static final double WORTH_A_PISTON_DB = 1;
 
-    /** A step is taken for a leap by so much less: proposals keep off the edge. */
-    private static final double SHORT_OF_A_LEAP_DB = 1;
-
+    private static final double A_LEAP_DB = 7;
     private static final double A_LEAP = 12;
     private static final double POINTS_A_DB = 0.7;
     private static final double WRONG_WAY = 1;
@@ -125,8 +122,8 @@ record Succession(Kind kind, Growth growth, double mostDb, Optional<ChangeTime> 
         return introduction.sketch().sound().voice() == Voice.NONE ? FAR_SOFTER_DB : SOLOED_FAR_SOFTER_DB;
     }
 
-    private void addLeap(double risesDb, Rows rows) {
-        double beyondDb = Math.abs(risesDb) - mostDb + SHORT_OF_A_LEAP_DB;
+    private static void addLeap(double risesDb, Rows rows) {
+        double beyondDb = Math.abs(risesDb) - A_LEAP_DB;
         if (beyondDb > 0) {
             rows.add(PartKind.HYMN, A_LEAP + POINTS_A_DB * beyondDb, () -> "It leaps from the verse before.");
         }

@@ -16,7 +16,7 @@ import versewind.plan.Verse;
  */
 public enum ChangeRule implements PlanRule {
 
-    /** Between neighbouring verses of the same singers the organ makes no leap, but what their singing asks for. */
+    /** Between neighbouring verses of the same singers the organ makes no leap. */
     STEP("step", 2) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
@@ -29,7 +29,7 @@ public enum ChangeRule implements PlanRule {
                 return Optional.empty();
             }
             double stepDb = hymn.organDba(index) - hymn.organDba(index - 1);
-            return Math.round(Math.abs(stepDb)) <= mostStepDb(hymn.verse(index - 1), hymn.verse(index))
+            return Math.round(Math.abs(stepDb)) <= Practice.STEP_DB
                     ? Optional.empty()
                     : Optional.of(new Breach(
                             List.of(Figure.db("step", stepDb)),
@@ -151,11 +151,5 @@ public enum ChangeRule implements PlanRule {
     @Override
     public RuleHead head() {
         return head;
-    }
-
-    /** The greatest step between verses of the same singers, in dB(A): more where their singing changes. */
-    public static double mostStepDb(Verse one, Verse other) {
-        int grades = Math.abs(one.singing().ordinal() - other.singing().ordinal());
-        return Practice.STEP_DB + grades * Practice.STEP_A_GRADE_DB;
     }
 }

@@ -41,6 +41,9 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
     /** At the desk, where a step is taken from the step before: from a flute to full organ. */
     public static final int AT_DESK = 12;
 
+    /** As many knobs as are moved in one breath. */
+    private static final int KNOBS = 2;
+
     public DynamicSteps {
         stronger = List.copyOf(stronger);
         softer = List.copyOf(softer);
@@ -111,7 +114,7 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
             Estimate before = estimate(from);
             while (steps.size() < most && !before.isSilent()) {
                 Optional<DynamicStep> step = step(from, before);
-                if (step.isEmpty()) {
+                if (step.isEmpty() || (steps.size() >= PRINTED && !isInABreath(from, step.get()))) {
                     break;
                 }
                 steps.add(step.get());
@@ -119,6 +122,17 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
                 before = step.get().estimate();
             }
             return steps;
+        }
+
+        /** Whether a further step is two knobs of manuals and two of the pedal at most, and breaks nothing. */
+        private boolean isInABreath(Registration from, DynamicStep step) {
+            IndexSet moved = step.moves().stopsDrawn().plus(step.moves().stopsPutIn());
+            int ofPedal = organ.pedal() == OrganFacts.NO_PEDAL
+                    ? 0
+                    : moved.and(organ.allOf(organ.pedal())).size();
+            return ofPedal <= KNOBS
+                    && step.moves().knobs() - ofPedal <= KNOBS
+                    && isKept(faults.in(verse.withRegistration(from)), step.registration(), Severity.REMARK);
         }
 
         /** The boxes, else what comes next in the order, joined until it is heard and breaks nothing. */
@@ -146,18 +160,34 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
             return Optional.empty();
         }
 
-        /** Softer, the last addition by which anything is heard; what nobody hears may stay. */
+        /** Softer, the last addition by which anything is heard; what nobody hears may stay on another keyboard. */
         private Optional<DynamicStep> alone(
                 Registration from, Registration boxed, Estimate before, List<ChorusFault> faultsBefore) {
+            List<BuildingLine.Addition> begun = line.begun(boxed);
             return isUp || isSoloed()
                     ? Optional.empty()
-                    : line.begun(boxed).stream()
+                    : IntStream.range(0, begun.size())
+                            .filter(i -> begun.subList(0, i).stream().noneMatch(later -> crowns(later, begun.get(i))))
+                            .mapToObj(begun::get)
                             .map(addition ->
                                     line.without(boxed, addition, verse.locks().always()))
                             .filter(rest -> isKept(faultsBefore, rest, Severity.REMARK))
                             .map(rest -> step(from, before, rest, estimate(rest)))
                             .filter(step -> isHeard(before, step.estimate()))
                             .findFirst();
+        }
+
+        /** Whether reeds over mixtures, or mixtures and reeds over others of their division: none is left alone. */
+        private boolean crowns(BuildingLine.Addition later, BuildingLine.Addition earlier) {
+            boolean isCrown = later.step().compareTo(BuildingStep.MIXTURES) >= 0
+                    && later.step().compareTo(BuildingStep.MAIN_REEDS) <= 0
+                    && earlier.step().compareTo(BuildingStep.MIXTURES) >= 0;
+            boolean isReedsOverMixtures =
+                    earlier.step() == BuildingStep.MIXTURES && later.step() != BuildingStep.MIXTURES;
+            return isCrown
+                    && (isReedsOverMixtures
+                            || later.draws().stream()
+                                    .anyMatch(stop -> earlier.draws().meets(organ.allOf(organ.divisionOf(stop)))));
         }
 
         private DynamicStep step(Registration from, Estimate before, Registration to, Estimate after) {

@@ -38,9 +38,6 @@ final class Practice {
     /** A step between neighbours, in dB(A). */
     static final double STEP_DB = 8;
 
-    /** How much greater that step may be for each grade by which the people sing otherwise, in dB(A). */
-    static final double STEP_A_GRADE_DB = 2;
-
     /** Beats a minute of a hymn that has no tempo. */
     static final int USUAL_TEMPO = 90;
 

@@ -59,7 +59,7 @@ class ServiceOptimizerTest {
             Optional<ChangeTime> breath = verse % 4 == 0 ? Optional.empty() : Optional.of(BREATH);
             Succession.Kind kind = verse % 4 == 0 ? Succession.Kind.INTRODUCED : Succession.Kind.VERSES;
             Succession.Growth growth = Succession.Growth.values()[verse % Succession.Growth.values().length];
-            stages.add(new VerseCandidates(all, new Succession(kind, growth, 8, breath)));
+            stages.add(new VerseCandidates(all, new Succession(kind, growth, breath)));
         }
         return stages;
     }
