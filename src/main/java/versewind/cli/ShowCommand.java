@@ -14,7 +14,7 @@ final class ShowCommand {
                         Subcommand.SHOW,
                         "Prints the stop list of an instrument in the usual printed form, and below it what a list"
                                 + " does not say: the room, trims, breaks. read-stops makes the same instrument from it"
-                                + " again.",
+                                + " again, but for usual registrations, feedback and readings.",
                         ShowCommand::run)
                 .operand("INSTRUMENT", "Its name in the library, or a file: \"instruments/x.json\".")
                 .statuses()

@@ -44,7 +44,7 @@ record CommandScreen(TextLine text, int marked) implements TextEntry {
         for (KeyTable.Command<?> command : KeyTable.commands(state.close())) {
             if (Sought.plain(command.row().does()).startsWith(plain)) {
                 beginning.add(command);
-            } else if (sought.isIn(command.row().does())) {
+            } else if (sought.isIn(command.row().heading() + " " + command.row().does())) {
                 holding.add(command);
             }
         }

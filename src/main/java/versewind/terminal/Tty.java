@@ -63,7 +63,7 @@ final class Tty {
             List<String> answer = lines(shell.getErrorStream().readAllBytes());
             int status = shell.waitFor();
             if (status == NOT_A_TERMINAL) {
-                throw new NoTerminalException("the input or the output is not one");
+                throw new NoTerminalException("its input or its output is something else");
             }
             if (status != 0 || answer.size() < 2) {
                 throw new NoTerminalException("its modes cannot be set (" + String.join(" ", answer) + ")");

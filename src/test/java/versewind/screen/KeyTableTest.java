@@ -227,6 +227,6 @@ class KeyTableTest {
     @Test
     void an_unknown_key_is_answered_with_a_sentence() {
         assertThat(Desk.with("harvest-festival", 80, 24).press("j").said())
-                .isEqualTo("j has no meaning here; ? shows the keys that have.");
+                .isEqualTo("j does nothing here; ? lists the keys that do.");
     }
 }

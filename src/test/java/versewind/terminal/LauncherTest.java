@@ -248,7 +248,7 @@ class LauncherTest {
                 .isEqualTo(new Ended(
                         2,
                         "",
-                        "the full screen needs a terminal: the input or the output is not one;"
+                        "the full screen needs a terminal: its input or its output is something else;"
                                 + " `versewind assess PLAN` works without one.\n"));
     }
 

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.stream.Stream;
+import java.util.Set;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -173,7 +175,12 @@ public interface LibraryEvent extends Event {
     record PlanBegun(String instrument, String name, Player player) implements LibraryEvent {
         @Override
         public State on(State state) {
-            FormBox form = ServiceForm.ofNewPlan(state, instrument, name, player);
+            Set<LocalDate> taken = state.screens().stream()
+                    .flatMap(screen -> screen instanceof LibraryScreen library
+                            ? library.library().plans().stream().flatMap(plan -> plan.date().stream())
+                            : Stream.empty())
+                    .collect(Collectors.toSet());
+            FormBox form = ServiceForm.ofNewPlan(state, instrument, name, player, taken);
             return state.top() instanceof Chooser ? state.show(form) : state.open(form);
         }
     }

@@ -297,7 +297,7 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
         return library.assessed(plan)
                 .map(LibraryEvent.PlanAssessed::trouble)
                 .filter(trouble -> !trouble.isEmpty())
-                .orElseGet(() -> plan.id() + ", for " + plan.organ()
+                .orElseGet(() -> plan.title() + ": file " + plan.id() + ", organ " + plan.organ()
                         + library.foundIn(plan).map(text -> "; has " + text).orElse(""));
     }
 

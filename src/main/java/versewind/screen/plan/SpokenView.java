@@ -77,7 +77,7 @@ final class SpokenView {
     }
 
     /** "Great: Open Diapason 8, drawn". */
-    private static String stop(PlanEdit work) {
+    static String stop(PlanEdit work) {
         Item item = StopGridLayout.items(work.instrument()).get(work.item());
         boolean isDrawn = StopGridView.isDrawn(work.verse(), item);
         boolean waits = isDrawn

@@ -48,7 +48,7 @@ final class StopCommands {
             return state.says("Select a stop to see what it is.");
         }
         var described = work.instrument().stops().get(stop.stop()).stop();
-        return Question.ofStop(state, described.label(), described.name());
+        return Question.ofStop(state, SpokenView.stop(work), described.name());
     }
 
     private static Registration toggled(Registration registration, Item item) {

@@ -97,7 +97,7 @@ public interface Screen {
 
     /** After a key that the table does not have. */
     default State typed(Key key, State state) {
-        return state.says(key.name() + " has no meaning here; ? shows the keys that have.");
+        return state.says(key.name() + " does nothing here; ? lists the keys that do.");
     }
 
     /** After text was pasted as one piece, which is never taken for keys. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.plan.ChurchYear;
@@ -108,10 +109,17 @@ public final class ServiceForm {
         }
     }
 
-    /** A new plan for an instrument, for the next Sunday. */
-    public static FormBox ofNewPlan(State state, String instrument, String name, Player player) {
-        ServiceHeading heading =
-                new ServiceHeading("", Optional.of(nextSunday(state)), USUAL_PEOPLE, "").withPlayer(player);
+    /**
+     * A new plan for an instrument, for the next Sunday that has no service.
+     *
+     * @param taken the days that have one
+     */
+    public static FormBox ofNewPlan(State state, String instrument, String name, Player player, Set<LocalDate> taken) {
+        LocalDate free = Stream.iterate(nextSunday(state), day -> day.plusWeeks(1))
+                .filter(day -> !taken.contains(day))
+                .findFirst()
+                .orElseThrow();
+        ServiceHeading heading = new ServiceHeading("", Optional.of(free), USUAL_PEOPLE, "").withPlayer(player);
         RowForm<Plan> row = row(OF_NEW_PLAN, new Plan(heading, instrument, List.of()));
         return FormBox.of("New service at " + name, fields(state, row), (form, closed) -> {
                     ServiceHeading made = heading(state, form, row);

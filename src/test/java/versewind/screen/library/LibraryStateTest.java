@@ -84,7 +84,7 @@ class LibraryStateTest {
         desk.answer(new LibraryEvent.PlansFound("corvening", Map.of("lent", "CORVENING")));
 
         assertThat(rows()).containsExactly("lent");
-        assertThat(desk.screen()).contains("lent, for st-tethwin; has CORVENING");
+        assertThat(desk.screen()).contains("file lent, organ st-tethwin; has CORVENING");
         assertThat(desk.press("'x'").screen()).doesNotContain("has CORVENING");
     }
 
