@@ -48,7 +48,8 @@ record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Intege
         List<String> rest = new ArrayList<>();
         for (String part : Segments.split(text, PistonLine::isBetween)) {
             List<String> words = Spelling.words(part);
-            int count = WordList.of("other aid").in(words) ? 0 : count(new Line(part));
+            boolean isOther = WordList.of("other aid").in(words) || isOfCoupler(words, language);
+            int count = isOther ? 0 : count(new Line(part));
             boolean few = count > 0 && count <= MOST;
             Optional<DivisionWord> division =
                     division(WordList.of("aid of pistons").without(words), language);
@@ -69,6 +70,14 @@ record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Intege
             }
         }
         return new PistonLine(generals, levels, toEach, divisionals, rest);
+    }
+
+    /** Whether a piston moves a coupler, "2 Great to Pedal pistons"; "4 toe pistons to Pedal" are the pedal's own. */
+    private static boolean isOfCoupler(List<String> words, String language) {
+        int to = words.indexOf("to");
+        return to > 0
+                && division(WordList.of("aid of pistons").without(words.subList(0, to)), language)
+                        .isPresent();
     }
 
     private static boolean isBetween(Line line, int token) {

@@ -61,7 +61,10 @@ record SectionWord(Kind kind, String head, String inline) {
                 return before;
             }
         }
-        return head(new Line(line).outside(), "", line.stripTrailing().endsWith(":"), language);
+        // "8 general pistons" says how many there are, and heads nothing
+        return PistonLine.read(line, language).saysAnything()
+                ? Optional.empty()
+                : head(new Line(line).outside(), "", line.stripTrailing().endsWith(":"), language);
     }
 
     private static Optional<SectionWord> head(String head, String inline, boolean colon, String language) {
