@@ -179,7 +179,8 @@ final class Requirements {
 
     /**
      * The fullest sound that is borne as well: people who sing strongly bear more, in a gentle verse no more than a
-     * plain one has, and on a day that is held back those who sing as usual too; a last verse that is not gentle may be bright. A playover bears what its verse does.
+     * plain one has, and on a day that is held back those who sing as usual too; a last verse that is not gentle may
+     * be bright. A playover bears what its verse does.
      */
     private static Fullness most(Plan plan, VersePlace place, Mood mood) {
         Verse verse = verse(plan, place);

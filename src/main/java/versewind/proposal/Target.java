@@ -26,7 +26,7 @@ record Target(Mode mode, double low, double high) {
     /** Where the lead is lost, all that can still be drawn is wanted; where it hardly holds, each step. */
     private static final double POINTS_OF_LOST = 250;
 
-    private static final double POINTS_OF_HARDLY = 110;
+    private static final double POINTS_OF_HARDLY = 60;
 
     /** Up to about so many half widths from the centre, distance costs little. */
     private static final double SOFT = 1;

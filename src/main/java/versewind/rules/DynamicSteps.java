@@ -39,7 +39,7 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
     public static final int PRINTED = 2;
 
     /** At the desk, where a step is taken from the step before: from a flute to full organ. */
-    public static final int AT_DESK = 12;
+    public static final int AT_DESK = 6;
 
     /** As many knobs as are moved in one breath. */
     private static final int KNOBS = 2;

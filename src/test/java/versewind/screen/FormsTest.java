@@ -254,7 +254,8 @@ class FormsTest {
     @CsvSource({"2026-10-03, 2026-10-04", "2026-10-04, 2026-10-11", "2026-10-05, 2026-10-11", "2026-12-28, 2027-01-10"})
     void the_next_sunday_without_a_service_is_never_today(LocalDate today, String sunday) {
         State state = Update.empty(80, 24, Marks.UNICODE, today);
-        FormBox form = ServiceForm.ofNewPlan(state, "organ", "Organ", Player.WITH_PEDALS, Set.of(LocalDate.of(2027, 1, 3)));
+        FormBox form =
+                ServiceForm.ofNewPlan(state, "organ", "Organ", Player.WITH_PEDALS, Set.of(LocalDate.of(2027, 1, 3)));
         assertThat(form.text(1)).isEqualTo(sunday);
     }
 
