@@ -94,7 +94,7 @@ class PasteScreenTest {
     void enter_on_a_stop_whose_pitch_is_assumed_goes_to_it() {
         Desk desk = box(80, 24);
         String list = "Great\nOpen Diapason 8\nPrincipal\nFlute 4\n";
-        desk.answer(new Event.Paste(list)).press("^S", "<Down>", "<Down>");
+        desk.answer(new Event.Paste(list)).press("^S", "<Down>", "<Down>", "<Down>");
         assertThat(desk.screen()).contains("3 stops, 0 couplers; please check what is marked", "pitch assumed");
         desk.press("<Enter>");
         assertThat(desk.state().top()).isEqualTo(new PasteScreen(new TextBlock(list, list.indexOf("Principal"))));
@@ -105,8 +105,12 @@ class PasteScreenTest {
         Desk desk = box(80, 24);
         String list = "Great\nOpen Diapason 8\nKettlewick\nFlute 4\n";
         desk.answer(new Event.Paste(list)).press("^S");
-        assertThat(desk.screen()).contains("2 stops, 0 couplers; 1 line not understood", "Line 3: Kettlewick");
-        desk.press("<Enter>");
+        assertThat(desk.screen())
+                .contains(
+                        "2 stops, 0 couplers; 1 line not understood",
+                        "\u25b8Go on as it is: name the organ",
+                        "Line 3: Kettlewick");
+        desk.press("<Down>", "<Enter>");
         assertThat(desk.state().top()).isEqualTo(new PasteScreen(new TextBlock(list, list.indexOf("Kettlewick"))));
     }
 

@@ -118,6 +118,8 @@ public record PasteScreen(TextBlock text) implements Covering {
 
     private static List<Chooser.Row> rows(StopList list) {
         List<Chooser.Row> rows = new ArrayList<>();
+        boolean isClear = !list.wantsAttention() && list.doubts().isEmpty();
+        add(rows, isClear ? "Go on: name the organ" : "Go on as it is: name the organ", "");
         list.doubts().forEach(unread -> addUnread(rows, unread, "not understood"));
         for (ReadDivision division : list.divisions()) {
             String manual =

@@ -16,6 +16,7 @@ import versewind.screen.toolkit.Abbreviation;
 import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.ShortWords;
 import versewind.screen.toolkit.Text;
+import versewind.sheet.Wording;
 
 /** What has to be moved since the verse before, in a line or two. */
 final class MovesLine {
@@ -57,12 +58,15 @@ final class MovesLine {
         StopChanges moves = StopChanges.between(before.registration(), verse.registration());
         String step = step(state, work, before, verse);
         String count = count(work.instrument(), verse.piston(), moves);
+        String hands = before.hands().equals(verse.hands()) || !verse.isPlayed()
+                ? ""
+                : "  Then " + Wording.hands(work.instrument(), verse.hands());
         for (Detail detail : Detail.values()) {
             String groups = moves.count() == 0
                     ? ""
                     : ":  " + String.join("  ", groups(state, work.instrument(), moves, detail));
             for (String begun : List.of(start + step, start)) {
-                String all = begun + ", " + count + groups;
+                String all = begun + ", " + count + groups + hands;
                 // what changes on a large organ is long, and most of it is seen at once not to fit; blanks may be lost
                 List<String> lines = all.length() > rows * (columns + 2) ? List.of() : wrapped(all, columns);
                 boolean fits = lines.stream().allMatch(line -> Text.columns(line) <= columns);

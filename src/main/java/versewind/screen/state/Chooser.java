@@ -32,6 +32,14 @@ public record Chooser(
 
     public static final KeyTable<Chooser> KEYS = KeyTable.<Chooser>under("Choosing from a list")
             .list("row", (chooser, by) -> chooser.with(chooser.list.move(by)))
+            .key(
+                    "Page Down",
+                    "a page down",
+                    (chooser, state) -> state.show(chooser.with(chooser.list.move(Chooser.USUAL_ROWS))))
+            .key(
+                    "Page Up",
+                    "a page up",
+                    (chooser, state) -> state.show(chooser.with(chooser.list.move(-Chooser.USUAL_ROWS))))
             .key("Enter", "choose", Chooser::choose)
             .key("Esc", "close the list", (chooser, state) -> chooser.left.apply(state.close()));
 

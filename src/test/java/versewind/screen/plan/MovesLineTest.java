@@ -102,6 +102,11 @@ class MovesLineTest {
     }
 
     @Test
+    void hands_that_go_to_another_manual_are_told() {
+        assertThat(line(atVerse().press("r", "l"))).isEqualTo("From Intro, no changes.  Then four parts on Swell");
+    }
+
+    @Test
     void where_not_even_numbers_fit_the_movements_are_counted() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("n");
         assertThat(lines(desk, 58, 1)).containsExactly("From Intro, piston G4, or 6 by hand");
