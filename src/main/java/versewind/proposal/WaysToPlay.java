@@ -7,7 +7,9 @@ import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Player;
+import versewind.plan.Singing;
 import versewind.plan.Verse;
+import versewind.plan.VerseKind;
 import versewind.rules.OrganFacts;
 
 /** The ways to play a verse that are worth weighing. Common practice, no source. */
@@ -27,7 +29,7 @@ final class WaysToPlay {
     static List<HandsAndFeet> of(OrganFacts organ, Player player, Verse verse, Mode mode, Mood mood) {
         return verse.locks().keepsHands()
                 ? List.of(verse.hands())
-                : of(organ, mode, mood).stream()
+                : of(organ, verse, mode, mood).stream()
                         .map(hands -> player.plays(hands.layout())
                                 ? hands
                                 : hands.withLayout(hands.layout().withoutPedal()))
@@ -35,21 +37,26 @@ final class WaysToPlay {
                         .toList();
     }
 
-    private static List<HandsAndFeet> of(OrganFacts organ, Mode mode, Mood mood) {
+    private static List<HandsAndFeet> of(OrganFacts organ, Verse verse, Mode mode, Mood mood) {
         return switch (mode) {
             case MELODY_SOLOED -> soloed(organ);
-            case CONGREGATION -> leading(organ, mood);
-            case SMALL_CHOIR, SOLO_VOICE -> onEach(organ, organ.keyboards());
+            case CONGREGATION -> leading(organ, verse, mood);
+            case SMALL_CHOIR, SOLO_VOICE -> onEach(organ, organ.keyboards(), true);
         };
     }
 
-    /** The people are led on the main manual; a gentle verse may go to another, or do without the feet. */
-    private static List<HandsAndFeet> leading(OrganFacts organ, Mood mood) {
+    /**
+     * The people are led on the main manual. A gentle verse may go to another and, where it is the verse that is gentle
+     * and not the day, and others follow, do without the feet.
+     */
+    private static List<HandsAndFeet> leading(OrganFacts organ, Verse verse, Mood mood) {
+        boolean restsFeet = verse.kind() != VerseKind.LAST_VERSE
+                && (verse.singing() == Singing.GENTLE || verse.mood() == Mood.GENTLE);
         List<Integer> chorus = organ.keyboards().stream()
                 .filter(division -> !organ.isForSolos(division))
                 .toList();
         return switch (mood) {
-            case GENTLE -> onEach(organ, chorus.isEmpty() ? organ.keyboards() : chorus);
+            case GENTLE -> onEach(organ, chorus.isEmpty() ? organ.keyboards() : chorus, restsFeet);
             case PLAIN, BRIGHT, FESTAL ->
                 chorus.stream()
                         .map(division -> HandsAndFeet.on(usual(organ), division))
@@ -61,11 +68,11 @@ final class WaysToPlay {
         return organ.pedal() == OrganFacts.NO_PEDAL ? Layout.MANUALS_ONLY : Layout.FOUR_PARTS;
     }
 
-    private static List<HandsAndFeet> onEach(OrganFacts organ, List<Integer> divisions) {
+    private static List<HandsAndFeet> onEach(OrganFacts organ, List<Integer> divisions, boolean restsFeet) {
         List<HandsAndFeet> all = new ArrayList<>();
         for (int division : divisions) {
             all.add(HandsAndFeet.on(usual(organ), division));
-            if (organ.pedal() != OrganFacts.NO_PEDAL) {
+            if (restsFeet && organ.pedal() != OrganFacts.NO_PEDAL) {
                 all.add(HandsAndFeet.on(Layout.MANUALS_ONLY, division));
             }
         }
