@@ -16,13 +16,13 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
-import versewind.calibration.Experience;
-import versewind.store.Library;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import versewind.Golden;
+import versewind.calibration.Experience;
+import versewind.store.Library;
 
 class CalibrateCommandTest {
 
