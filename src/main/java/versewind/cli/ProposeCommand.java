@@ -40,8 +40,8 @@ final class ProposeCommand {
     static Command command() {
         return VerseOptions.addTo(Command.of(
                                 Subcommand.PROPOSE,
-                                "Proposes registrations and gives reasons: one for every verse of the service or of a hymn,"
-                                        + " with shared pistons, or up to five for one verse.",
+                                "Proposes registrations and gives reasons: one for every verse of the service or of a"
+                                        + " hymn, with shared pistons, or up to five for one verse.",
                                 (typed, commands) ->
                                         new ProposeCommand(typed, commands, commands.plan(typed.operand())).reply())
                         .operand("PLAN", Command.PLAN + " " + Command.OR_INPUT))

@@ -142,8 +142,8 @@ public enum Church {
             case "small" -> usual.times(0.8);
             case "large" -> usual.times(1.25);
             default ->
-                throw new NotationException(
-                        "Enter small, usual, large, 250 seats, or length x width x height, as 22 x 9 x 8 or 72 x 30 x 26 ft.");
+                throw new NotationException("Enter small, usual, large, 250 seats, or length x width x height,"
+                        + " as 22 x 9 x 8 or 72 x 30 x 26 ft.");
         };
     }
 

@@ -16,9 +16,9 @@ import versewind.sound.Verdict;
  * How to play a verse, and why.
  *
  * <p>The thicker the sound and the longer the room rings against the beat, the more detached the touch. Each of the two
- * counts 0, 1 or 2: the dynamic (up to mp, mf and f, above), the beats that the room rings
- * ({@link Practice#RINGS_BEATS}, {@link Practice#RINGS_LONG_BEATS}). Where more lead is wanted and no more organ is left
- * to draw, 2 are added if it only just leads, and 3 if it is lost. Up to 1 in all is legato, 2 lightly detached, 3 and 4
+ * counts 0, 1 or 2: the dynamic (up to mp, mf and f, above), the beats that the room rings ({@link
+ * Practice#RINGS_BEATS}, {@link Practice#RINGS_LONG_BEATS}). Where more lead is wanted and no more organ is left to
+ * draw, 2 are added if it only just leads, and 3 if it is lost. Up to 1 in all is legato, 2 lightly detached, 3 and 4
  * detached, above well detached. A gentle verse is legato, unless touch is the lead that remains.
  *
  * <p>Source: common practice, no source; the numbers are estimates.

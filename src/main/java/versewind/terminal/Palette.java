@@ -12,8 +12,8 @@ import versewind.screen.toolkit.Style;
  * The attributes and colours of each style.
  *
  * <p>Text has the terminal's own colours, so that it can be read on white as well as on black. A colour says how the
- * organ stands to the singers and nothing else: green, magenta, white on red. None of the eight colours is legible on both
- * grounds, so that green and magenta are of the 256. What is drawn is bold.
+ * organ stands to the singers and nothing else: green, magenta, white on red. None of the eight colours is legible on
+ * both grounds, so that green and magenta are of the 256. What is drawn is bold.
  */
 enum Palette {
     /** Colours of which every pair has a contrast of at least 4.5 to 1, on white and on black. */

@@ -39,8 +39,8 @@ import versewind.screen.toolkit.Letters;
  * terminal's size; closing it is leaving the program.
  *
  * <p>Keys that belong to the window and not to what is shown in it: Ctrl-+ and Ctrl-- for larger and smaller letters,
- * F11 for the whole screen with letters as large as 80 columns and 24 rows allow (120 and 40 for large letters), Ctrl-Shift-V and Shift-Insert to
- * paste.
+ * F11 for the whole screen with letters as large as 80 columns and 24 rows allow (120 and 40 for large letters),
+ * Ctrl-Shift-V and Shift-Insert to paste.
  */
 final class WindowDisplay implements Display {
 

@@ -89,7 +89,7 @@ final class Workshop implements AutoCloseable {
         }
     }
 
-    /** Begins to save the organ and its plans in a thread of its own; until that has ended nothing else is done here. */
+    /** Begins to save the organ and its plans in a thread of its own; until that ends nothing else is done here. */
     Event beginSaving(Instrument next, FormerNames change, List<Effect> then) {
         goesOn.set(true);
         Thread saving = new Thread(

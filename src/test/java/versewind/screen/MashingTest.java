@@ -19,8 +19,8 @@ import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.Text;
 
 /**
- * A cat on the keyboard: whatever is pressed and however the window is pulled, everything still holds, and can be undone
- * to the start. {@code -Dkeys.count=100000} presses so many.
+ * A cat on the keyboard: whatever is pressed and however the window is pulled, everything still holds, and can be
+ * undone to the start. {@code -Dkeys.count=100000} presses so many.
  */
 @Tag("slow")
 class MashingTest {

@@ -15,8 +15,8 @@ class PaletteTest {
     private static final int WHITE = 7;
 
     /**
-     * XTerm's published defaults (XTerm-col.ad, XTerm 379): red3, gray90 and the rest, then the bright ones, which it also
-     * takes for bold ones of the first eight.
+     * XTerm's published defaults (XTerm-col.ad, XTerm 379): red3, gray90 and the rest, then the bright ones, which it
+     * also takes for bold ones of the first eight.
      */
     private static final int[] XTERM = {
         0x000000, 0xCD0000, 0x00CD00, 0xCDCD00, 0x0000EE, 0xCD00CD, 0x00CDCD, 0xE5E5E5,

@@ -34,8 +34,8 @@ public final class Abbreviation {
     private Abbreviation() {}
 
     /**
-     * The name in so many columns: whole if it fits, else without "No.", then in the short forms of a console, then with
-     * its longest words shortened; if even that is too long, cut before its number.
+     * The name in so many columns: whole if it fits, else without "No.", then in the short forms of a console, then
+     * with its longest words shortened; if even that is too long, cut before its number.
      *
      * @param cutMark what stands where a name was cut after all
      */
