@@ -3,7 +3,7 @@ package versewind.screen.toolkit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
+import java.util.Set;
 
 /**
  * Names of stops and couplers shortened as on a console: "Open Diap. 1", "Swell Sub Oct", "Contra Fag.". Source: common
@@ -26,10 +26,7 @@ public final class Abbreviation {
             Map.entry("Choir", "Ch"),
             Map.entry("Pedal", "Ped"));
 
-    private static final Pattern NO = Pattern.compile("\\b(?:No\\.?|Nr\\.?|N°) ?(?=\\d)");
-
-    /** Tells a stop from another of its name: "1", "II". */
-    private static final Pattern NUMBER = Pattern.compile("\\d.*|[IVX]+");
+    private static final Set<String> NO = Set.of("No.", "No", "Nr.", "Nr", "N°");
 
     private Abbreviation() {}
 
@@ -44,17 +41,23 @@ public final class Abbreviation {
         if (Text.columns(clean) <= columns) {
             return clean;
         }
-        String label = NO.matcher(clean).replaceAll("");
-        for (Map.Entry<String, String> form : CONSOLE) {
-            if (Text.columns(label) <= columns) {
-                return label;
-            }
-            // in every frame, so most names are spared the pattern
-            if (label.contains(form.getKey())) {
-                label = label.replaceAll("\\b" + form.getKey() + "\\b", form.getValue());
+        List<String> words = new ArrayList<>(
+                List.of(clean.replace("No.", "No. ").replace("  ", " ").split(" ", -1)));
+        for (int i = words.size() - 2; i >= 0; i--) {
+            if (NO.contains(words.get(i)) && isNumber(words.get(i + 1))) {
+                words.remove(i);
             }
         }
-        List<String> words = new ArrayList<>(List.of(label.split(" ", -1)));
+        for (Map.Entry<String, String> form : CONSOLE) {
+            if (Text.columns(String.join(" ", words)) <= columns) {
+                break;
+            }
+            for (int i = 0; i < words.size(); i++) {
+                if (words.get(i).equals(form.getKey())) {
+                    words.set(i, form.getValue());
+                }
+            }
+        }
         while (Text.columns(String.join(" ", words)) > columns) {
             int longest = longest(words);
             if (longest < 0) {
@@ -68,10 +71,16 @@ public final class Abbreviation {
     private static String cut(List<String> words, int columns, String cutMark) {
         String last = words.get(words.size() - 1);
         int room = columns - Text.columns(last);
-        if (words.size() > 1 && room > 1 && NUMBER.matcher(last).matches()) {
+        if (words.size() > 1 && room > 1 && isNumber(last)) {
             return Text.fit(String.join(" ", words.subList(0, words.size() - 1)), room, cutMark) + last;
         }
         return Text.fit(String.join(" ", words), columns, cutMark);
+    }
+
+    /** Whether a word tells a stop from another of its name: "1", "II"; without a pattern, for the first screen. */
+    private static boolean isNumber(String word) {
+        return !word.isEmpty()
+                && (Character.isDigit(word.charAt(0)) || word.chars().allMatch(letter -> "IVX".indexOf(letter) >= 0));
     }
 
     private static int longest(List<String> words) {
@@ -79,7 +88,7 @@ public final class Abbreviation {
         int most = SHORTEST + 1;
         for (int i = 0; i < words.size(); i++) {
             int letters = words.get(i).codePointCount(0, words.get(i).length());
-            if (letters > most && !NUMBER.matcher(words.get(i)).matches()) {
+            if (letters > most && !isNumber(words.get(i))) {
                 longest = i;
                 most = letters;
             }
