@@ -20,6 +20,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
+import javax.swing.JFrame;
 import versewind.cli.Commands;
 import versewind.cli.Environment;
 import versewind.cli.Reply;
@@ -93,7 +94,16 @@ final class WindowProbe {
     }
 
     private static SwingTerminal terminal() {
-        return (SwingTerminal) ((javax.swing.JFrame) window()).getContentPane();
+        return (SwingTerminal) ((JFrame) window()).getContentPane();
+    }
+
+    /** Whether the window is there and complete; it is listed while it is still being made. */
+    private static boolean isComplete() {
+        return Window.getWindows().length > 0
+                && window() instanceof JFrame frame
+                && frame.getRootPane() != null
+                && frame.getContentPane() instanceof SwingTerminal
+                && frame.isShowing();
     }
 
     /** Whether some row of the window contains a text. */
@@ -101,7 +111,7 @@ final class WindowProbe {
         if (ended.isDone()) {
             throw new IllegalStateException("it ended: " + ended.join().words());
         }
-        if (Window.getWindows().length == 0 || !window().isShowing()) {
+        if (!isComplete()) {
             return false;
         }
         int columns = terminal().getTerminalSize().getColumns();
