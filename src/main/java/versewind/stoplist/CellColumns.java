@@ -2,11 +2,9 @@ package versewind.stoplist;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
 import versewind.organ.Footage;
 
 /**
@@ -25,14 +23,16 @@ final class CellColumns {
 
     private final List<PageText.Numbered> headings;
     private final List<PageText.Numbered> cells;
-    private final List<Optional<ReadStop>> stops;
+    private final Place[] places;
     private int[] best = {};
     private int least = Integer.MAX_VALUE;
 
     private CellColumns(List<PageText.Numbered> headings, List<PageText.Numbered> cells) {
         this.headings = headings;
         this.cells = cells;
-        this.stops = cells.stream().map(cell -> stop(cell.text())).toList();
+        this.places = cells.stream()
+                .map(cell -> Place.of(stop(cell.text()).orElseThrow()))
+                .toArray(Place[]::new);
     }
 
     /** The lines with every cell below the heading of its column; the same lines where there are no such cells. */
@@ -87,17 +87,7 @@ final class CellColumns {
     private void choose(int[] lengths, int column, int left, boolean[] pedal) {
         if (column == lengths.length - 1) {
             lengths[column] = left;
-            List<List<Integer>> columns = columns(lengths);
-            IntSummaryStatistics manuals = IntStream.range(0, lengths.length)
-                    .filter(i -> !pedal[i])
-                    .map(i -> lengths[i])
-                    .summaryStatistics();
-            int disorder = manuals.getMax()
-                    - manuals.getMin()
-                    + ORDER
-                            * IntStream.range(0, lengths.length)
-                                    .map(i -> disorder(columns.get(i), pedal[i]))
-                                    .sum();
+            int disorder = disorder(lengths, pedal);
             if (disorder < least) {
                 least = disorder;
                 best = Arrays.copyOf(lengths, lengths.length);
@@ -127,30 +117,54 @@ final class CellColumns {
         return columns;
     }
 
-    /** How often a stop stands where its pitch and kind would have it stand earlier. */
-    private int disorder(List<Integer> column, boolean isPedal) {
-        int disorder = 0;
-        for (int i = 0; i < column.size(); i++) {
-            ReadStop stop = stops.get(column.get(i)).orElseThrow();
-            boolean low = feet(stop) >= LOW_FT || WordList.of("name of pedal").in(stop.name());
-            disorder += isPedal && i == 0 && !low ? 2 : 0;
-            disorder += !isPedal && low && (i > 0 || feet(stop) < LOW_FT) ? 1 : 0;
-            if (i > 0) {
-                ReadStop before = stops.get(column.get(i - 1)).orElseThrow();
-                int step = group(stop) - group(before);
-                disorder += step < 0 || (step == 0 && feet(stop) > feet(before)) ? 2 : 0;
+    /** How badly the cells suit columns of these lengths. There may be 150,000 ways, so no list is made. */
+    private int disorder(int[] lengths, boolean[] pedal) {
+        int most = 0;
+        int fewest = Integer.MAX_VALUE;
+        for (int i = 0; i < lengths.length; i++) {
+            most = pedal[i] ? most : Math.max(most, lengths[i]);
+            fewest = pedal[i] ? fewest : Math.min(fewest, lengths[i]);
+        }
+        int disorder = most == 0 ? 0 : most - fewest;
+        Place[] before = new Place[lengths.length];
+        int cell = 0;
+        for (int row = 0; cell < places.length && disorder < least; row++) {
+            for (int i = 0; i < lengths.length; i++) {
+                if (row < lengths[i]) {
+                    Place place = places[cell++];
+                    disorder += ORDER * place.disorder(before[i], pedal[i]);
+                    before[i] = place;
+                }
             }
         }
         return disorder;
     }
 
-    private static int group(ReadStop stop) {
-        return stop.family().isReed() ? 2 : stop.family().isCompound() ? 1 : 0;
-    }
+    /**
+     * Where a stop belongs in its division.
+     *
+     * @param group 0 for flues, 1 for compound stops, 2 for reeds
+     * @param feet its pitch, ft; 0 for a compound stop or without one
+     * @param isLow true if it is of 16 ft or lower, or has a name of the pedal
+     */
+    private record Place(int group, double feet, boolean isLow) {
 
-    private static double feet(ReadStop stop) {
-        return stop.family().isCompound()
-                ? 0
-                : stop.footage().map(Footage::feet).orElse(0.0);
+        private static Place of(ReadStop stop) {
+            boolean compound = stop.family().isCompound();
+            double feet = compound ? 0 : stop.footage().map(Footage::feet).orElse(0.0);
+            return new Place(
+                    stop.family().isReed() ? 2 : compound ? 1 : 0,
+                    feet,
+                    feet >= LOW_FT || WordList.of("name of pedal").in(stop.name()));
+        }
+
+        /** How much speaks against this place below another one, or at the head of a column (null). */
+        private int disorder(Place before, boolean isPedal) {
+            int disorder = isPedal && before == null && !isLow ? 2 : 0;
+            disorder += !isPedal && isLow && (before != null || feet < LOW_FT) ? 1 : 0;
+            boolean isEarlier =
+                    before != null && (group < before.group || (group == before.group && feet > before.feet));
+            return disorder + (isEarlier ? 2 : 0);
+        }
     }
 }

@@ -62,9 +62,9 @@ record SectionWord(Kind kind, String head, String inline) {
             }
         }
         // "8 general pistons" says how many there are, and heads nothing
-        return PistonLine.read(line, language).saysAnything()
-                ? Optional.empty()
-                : head(new Line(line).outside(), "", line.stripTrailing().endsWith(":"), language);
+        return head(new Line(line).outside(), "", line.stripTrailing().endsWith(":"), language)
+                .filter(head -> head.kind != Kind.PISTONS
+                        || !PistonLine.read(line, language).saysAnything());
     }
 
     private static Optional<SectionWord> head(String head, String inline, boolean colon, String language) {

@@ -41,6 +41,10 @@ class AnyInputTest {
     private static final long SECOND_NS = TimeUnit.SECONDS.toNanos(1);
     private static final int LONG = 5000;
 
+    /** Four divisions of a table, a hundred cells pasted one a line. */
+    private static final String CELLS = "Great\nSwell\nChoir\nPedal\n"
+            + "Open Diapason 8\nGedackt 8\nDulciana 8\nBourdon 16\nPrincipal 4\n".repeat(20);
+
     private static final List<String> PIECES = List.of(
             "\"",
             ",",
@@ -181,7 +185,9 @@ class AnyInputTest {
     @Test
     void any_stop_list() throws Exception {
         try (Stream<Path> lists = Files.list(Path.of("src/test/resources/stoplists"))) {
-            tryAll(texts(lists.filter(each -> each.toString().endsWith(".txt"))), STOP_LISTS, StopList::read);
+            List<String> texts = new ArrayList<>(texts(lists.filter(each -> each.toString().endsWith(".txt"))));
+            texts.add(CELLS);
+            tryAll(texts, STOP_LISTS, StopList::read);
         }
     }
 
