@@ -161,12 +161,12 @@ class AnyInputTest {
         OrganSound sound =
                 new Library(Path.of("")).openPlan("harvest-festival").organ().sound();
         String table = """
-                draw,box,people,dBA
-                "Swell: Gedackt 8, Flute 4; couplers: Swell to Great",Swell=closed,0,58.5
-                Great: Open Diapason 8,,120,71
-                # a remark
-                Pedal: Bourdon 16,Swell=half,,55.25
-                """;
+            draw,box,people,dBA
+            "Swell: Gedackt 8, Flute 4; couplers: Swell to Great",Swell=closed,0,58.5
+            Great: Open Diapason 8,,120,71
+            # a remark
+            Pedal: Bourdon 16,Swell=half,,55.25
+            """;
         tryAll(List.of(table), OTHERS, text -> ReadingsCsv.read(text, sound));
     }
 
@@ -185,7 +185,8 @@ class AnyInputTest {
     @Test
     void any_stop_list() throws Exception {
         try (Stream<Path> lists = Files.list(Path.of("src/test/resources/stoplists"))) {
-            List<String> texts = new ArrayList<>(texts(lists.filter(each -> each.toString().endsWith(".txt"))));
+            List<String> texts =
+                    new ArrayList<>(texts(lists.filter(each -> each.toString().endsWith(".txt"))));
             texts.add(CELLS);
             tryAll(texts, STOP_LISTS, StopList::read);
         }
