@@ -18,6 +18,8 @@ final class Command {
     static final String WINDOW = "--window";
     static final String LARGE = "--large";
     static final String SPOKEN = "--spoken";
+    /** The options of a full screen, which the editor and the desk have. */
+    static final List<String> FULL_SCREEN = List.of(WINDOW, LARGE, SPOKEN);
     static final String PLAN = "A plan's file, or its name among the plans.";
     static final String INSTRUMENT = "An instrument's file, or its name among the instruments.";
     static final String OR_INPUT = "With - the standard input is read.";
@@ -128,7 +130,7 @@ final class Command {
                 .description(description);
     }
 
-    /** With the options of a full screen: {@code --window} and {@code --large}. */
+    /** With the options of a full screen. */
     Command fullScreen() {
         return flag(WINDOW, "Open in a window, not in the terminal. Without a terminal a window opens by itself.")
                 .flag(

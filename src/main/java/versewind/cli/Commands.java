@@ -49,22 +49,20 @@ public final class Commands {
         try {
             locator = LibraryLocator.of(typed);
             List<String> rest = new ArrayList<>(locator.rest());
-            if (rest.remove(Command.WINDOW)) {
-                place = Place.WINDOW;
-            }
-            boolean isSheet = !rest.isEmpty() && rest.get(0).equals(Subcommand.SHEET.word());
-            if (!isSheet && rest.remove(Command.LARGE)) {
-                size = Letters.LARGE;
-            }
-            if (rest.remove(Command.SPOKEN)
-                    || environment.variable("VERSEWIND_SPOKEN").isPresent()) {
-                size = Letters.SPOKEN;
+            List<String> words = new ArrayList<>(rest);
+            words.removeAll(Command.FULL_SCREEN);
+            Optional<Subcommand> command = words.stream().findFirst().flatMap(Subcommand::of);
+            if (command.isEmpty() || command.get() == Subcommand.DESK) {
+                place = rest.contains(Command.WINDOW) ? Place.WINDOW : place;
+                size = rest.contains(Command.SPOKEN)
+                                || environment.variable("VERSEWIND_SPOKEN").isPresent()
+                        ? Letters.SPOKEN
+                        : rest.contains(Command.LARGE) ? Letters.LARGE : size;
+                rest = words;
             }
             String first = rest.isEmpty() ? "" : rest.get(0);
             // asked before Syntax, whose classes the full screen need not wait for
-            if (rest.size() < 2
-                    && !first.startsWith("-")
-                    && Subcommand.of(first).isEmpty()) {
+            if (rest.size() < 2 && !first.startsWith("-") && command.isEmpty()) {
                 return edit(rest.stream().findFirst());
             }
             if (rest.size() == 2

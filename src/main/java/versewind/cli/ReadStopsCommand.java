@@ -77,7 +77,7 @@ final class ReadStopsCommand {
         return new Reply(
                 !whole && list.wantsAttention() ? Reply.WANTS_ATTENTION : Reply.GOOD,
                 commands.shown(typed, new StopListReport(list, name)),
-                objections + words(list, made, saved) + hint);
+                objections + words(organ, made, saved) + hint);
     }
 
     private static String nameOf(String file) {
@@ -111,12 +111,13 @@ final class ReadStopsCommand {
         return path;
     }
 
-    private static String words(StopList list, Optional<NewInstrument> made, String saved) {
-        StringBuilder words = new StringBuilder();
-        if (!saved.isEmpty()) {
-            words.append(saved);
-            made.ifPresent(instrument -> instrument.remarks().forEach(remark -> words.append(Reply.line(remark))));
-        }
+    private static String words(ReadOrgan organ, Optional<NewInstrument> made, String saved) {
+        StopList list = organ.list();
+        StringBuilder words = new StringBuilder(saved);
+        made.filter(instrument -> !saved.isEmpty())
+                .map(NewInstrument::remarks)
+                .orElseGet(organ::assumed)
+                .forEach(remark -> words.append(Reply.line(remark)));
         if (list.divisions().isEmpty()) {
             words.append(Reply.line("No stop was found. Are there names and pitches in it, like \"Open Diapason 8\"?"));
         }

@@ -43,4 +43,10 @@ public record Sought(List<String> words) {
         }
         return true;
     }
+
+    /** True if every word begins a word of a text. */
+    public boolean beginsWordsOf(String text) {
+        String plainText = " " + plain(text);
+        return words.stream().allMatch(word -> plainText.contains(" " + word));
+    }
 }

@@ -56,11 +56,41 @@ final class BorrowedRanks {
         return says(stop).flatMap(said -> lender(borrower, stop, said));
     }
 
+    /** True if the list does not name the lender, and no stop of the borrower's name was found: another one lends. */
+    boolean isGuessed(At borrower, At lender) {
+        ReadStop stop = at(borrower);
+        return says(stop).filter(said -> named(said).name().isEmpty()).isPresent()
+                && !isCalled(at(lender), Spelling.sounded(stop.name()));
+    }
+
     private ReadStop at(At place) {
         return divisions.get(place.division()).stops().get(place.stop());
     }
 
     private Optional<At> lender(At borrower, ReadStop stop, String said) {
+        Named lent = named(said);
+        boolean isSaid = !lent.name().isEmpty();
+        String wanted = Spelling.sounded(isSaid ? lent.name() : stop.name());
+        int home = lent.division().orElse(isSaid ? -1 : borrower.division());
+        return candidates(borrower, stop, home).stream()
+                .filter(each -> !isSaid || isCalled(at(each), wanted))
+                .min(Comparator.comparingInt((At each) -> isCalled(at(each), wanted) ? 0 : 1)
+                        .thenComparingInt(each -> each.division() == borrower.division() ? 0 : 1)
+                        .thenComparingInt(each -> at(each).family() == stop.family() ? 0 : 1)
+                        .thenComparingInt(each -> says(at(each)).isPresent() ? 1 : 0)
+                        .thenComparingInt(each -> at(each).footage().equals(stop.footage()) ? 0 : 1))
+                .filter(each -> isCalled(at(each), wanted) || at(each).family() == stop.family());
+    }
+
+    /**
+     * What a remark says of the lender.
+     *
+     * @param division the index of its division, if one is named
+     * @param name the words for its name, run together; blank where none is said
+     */
+    private record Named(OptionalInt division, String name) {}
+
+    private Named named(String said) {
         List<String> words = WordList.of("not in names").without(Spelling.words(new Line(said).letters()));
         OptionalInt named = OptionalInt.empty();
         String name = "";
@@ -74,17 +104,7 @@ final class BorrowedRanks {
                 name = name + words.get(from);
             }
         }
-        String wanted = name.isEmpty() ? Spelling.sounded(stop.name()) : Spelling.sounded(name);
-        boolean isSaid = !name.isEmpty();
-        int home = named.orElse(isSaid ? -1 : borrower.division());
-        return candidates(borrower, stop, home).stream()
-                .filter(each -> !isSaid || isCalled(at(each), wanted))
-                .min(Comparator.comparingInt((At each) -> isCalled(at(each), wanted) ? 0 : 1)
-                        .thenComparingInt(each -> each.division() == borrower.division() ? 0 : 1)
-                        .thenComparingInt(each -> at(each).family() == stop.family() ? 0 : 1)
-                        .thenComparingInt(each -> says(at(each)).isPresent() ? 1 : 0)
-                        .thenComparingInt(each -> at(each).footage().equals(stop.footage()) ? 0 : 1))
-                .filter(each -> isCalled(at(each), wanted) || at(each).family() == stop.family());
+        return new Named(named, name);
     }
 
     private static boolean isCalled(ReadStop stop, String sounded) {

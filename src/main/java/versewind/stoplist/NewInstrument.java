@@ -168,8 +168,9 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                 List<Stop> stops = new ArrayList<>();
                 for (int s = 0; s < made.get(d).stops().size(); s++) {
                     Stop stop = made.get(d).stops().get(s);
-                    Optional<StopName> lender = lenders.of(new BorrowedRanks.At(d, s))
-                            .map(at -> new StopName(
+                    BorrowedRanks.At borrower = new BorrowedRanks.At(d, s);
+                    Optional<BorrowedRanks.At> found = lenders.of(borrower);
+                    Optional<StopName> lender = found.map(at -> new StopName(
                                     made.get(at.division()).name(),
                                     made.get(at.division())
                                             .stops()
@@ -180,6 +181,10 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                         remarks.add(made.get(d).name() + " " + stop.label()
                                 + " is borrowed, but the stop that lends its pipes was not found: it counts as"
                                 + " having pipes of its own.");
+                    }
+                    if (found.filter(at -> lenders.isGuessed(borrower, at)).isPresent()) {
+                        remarks.add(made.get(d).name() + " " + stop.label() + " is taken to use the pipes of "
+                                + lender.get() + ", since no stop of its name is there to lend them.");
                     }
                     stops.add(lender.isPresent() ? stop.borrowing(lender.get()) : stop);
                 }

@@ -47,10 +47,14 @@ public record ReadOrgan(StopList list, Optional<TradeList.Read> printed, String 
         OrganDraft named = draft.with(
                 0, draft.lines().get(0).with(InstrumentFields.NAME, name).values());
         Optional<Instrument> organ = printed.get().troubles().isEmpty() ? named.instrument() : Optional.empty();
-        List<String> remarks = printed.get().isPrinted()
+        return organ.map(each -> new NewInstrument(each, assumed()));
+    }
+
+    /** What an organ made of the list takes for granted, but for its action and room: a sentence each. */
+    public List<String> assumed() {
+        return printed.filter(TradeList.Read::isPrinted).isPresent()
                 ? List.of()
                 : published(list).map(NewInstrument::withoutRoom).orElse(List.of());
-        return organ.map(each -> new NewInstrument(each, remarks));
     }
 
     /** What keeps a list that was printed here from being an instrument, a sentence each. */

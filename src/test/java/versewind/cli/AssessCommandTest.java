@@ -25,12 +25,14 @@ class AssessCommandTest {
     /** Nothing drawn under a congregation, a choir under full organ, and texts that are hard to show. */
     private static final String ODD = """
         {"format": 1, "title": "\\u001b[2J\\u8b9a\\u7f8e Vespers", "instrument": "st-tethwin", "people": 1, "hymns": [
-          {"number": "", "title": "Ch\\u0153ur c\\u00e9leste, whose first line is so long that it goes on and on and on over the edge",
+          {"number": "",
+           "title": "Ch\\u0153ur c\\u00e9leste, whose first line is so long that it goes on and on and on over the edge",
            "verses": [
             {"kind": "verse", "label": "\\u8b9a\\u7f8e\\u8b9a\\u7f8e", "mode": "congregation", "singing": "gentle",
              "hands": "four parts", "right": "Great", "left": "Great", "drawn": {}},
             {"kind": "last verse", "label": "Verse the last", "mode": "small choir", "singing": "gentle",
-             "hands": "four parts", "right": "Great", "left": "Great", "drawn": {"Great": ["Trumpet 8", "Mixture III"]}}]},
+             "hands": "four parts", "right": "Great", "left": "Great",
+             "drawn": {"Great": ["Trumpet 8", "Mixture III"]}}]},
           {"number": "7", "title": "Re\\u0301cit\\r\\nwith a line end", "verses": []}]}
         """;
 
@@ -252,7 +254,7 @@ class AssessCommandTest {
                         Reply.BAD,
                         "",
                         "versewind: " + folder.resolve("plans/odd.json")
-                                + ", line 7, hymns[0].verses[1].drawn.Great[0]:"
+                                + ", line 9, hymns[0].verses[1].drawn.Great[0]:"
                                 + " Great has no stop \"Trumpt 8\". Did you mean \"Trumpet 8\"?\n"));
     }
 

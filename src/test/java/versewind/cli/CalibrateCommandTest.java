@@ -167,7 +167,7 @@ class CalibrateCommandTest {
         draw,dBA | line 1: there are no readings.
         draw,dBA,singers,seat~Great: Trumpet 8,70,20,console | line 2: while people sing, the meter stands among them
         draw,dBA,date~Great: Trumpet 8,70,May | line 2: date: "May" is not a date. Enter a date, as 2026-10-04.
-        draw,dBA,people~Great: Trumpet 8,70,-3 | line 2: people: -3 is out of range. Enter a whole number from 0 to 50000.
+        draw,dBA,people~Great: Trumpet 8,70,-3 | line 2: people: -3 is out of range. Enter a whole number
         draw,dBA~"Great: Trumpet 8,70 | readings.csv
         """)
     void what_is_wrong_is_told_with_its_line(String table, String sentence) throws IOException {

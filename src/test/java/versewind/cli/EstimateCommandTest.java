@@ -190,8 +190,8 @@ class EstimateCommandTest {
                         + " Enter a whole number from 1 to 50000 for --people, not \"99999999999999999999\".",
                 "--tempo | 19 | Enter a whole number from 20 to 300 for --tempo, not \"19\".",
                 "--tempo | 88.5 | Enter a whole number from 20 to 300 for --tempo, not \"88.5\".",
-                "--mode | crowd | Unknown value for --mode: \"crowd\". Use \"congregation\", \"small choir\", \"soloist\","
-                        + " \"melody soloed\", \"descant\", \"trebles\", \"alternation\", \"unaccompanied\".",
+                "--mode | crowd | Unknown value for --mode: \"crowd\". Use \"congregation\", \"small choir\","
+                        + " \"soloist\", \"melody soloed\", \"descant\", \"trebles\", \"alternation\", \"unaccompanied\".",
                 "--singing | loud | Unknown value for --singing: \"loud\". Use \"gentle\", \"ordinary\", \"strong\","
                         + " \"full voice\".",
                 "--hands | three | Unknown value for --hands: \"three\". Use \"four parts\", \"manuals only\","

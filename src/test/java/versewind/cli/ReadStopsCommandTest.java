@@ -198,4 +198,25 @@ class ReadStopsCommandTest {
                 .startsWith("1008 m3, 90 seats, ");
         assertThat(typed("room", "osyn", library).results()).startsWith("1008 m3, 90 seats, ");
     }
+
+    @Test
+    void whose_pipes_were_taken_for_a_borrowed_stop_is_said() throws Exception {
+        Path list = Files.writeString(
+                folder.resolve("list.txt"),
+                """
+                Great
+                Open Diapason 8
+                Stopped Diapason 8
+                Pedal
+                Bourdon 16
+                Bass Flute 8 (from Great)
+                Trombone 16 (borrowed)
+                """);
+
+        assertThat(typed("read-stops", list.toString()).words())
+                .isEqualTo("versewind: Pedal Bass Flute 8 is taken to use the pipes of Great: Stopped Diapason 8,"
+                        + " since no stop of its name is there to lend them.\n"
+                        + "versewind: Pedal Trombone 16 is borrowed, but the stop that lends its pipes was not found:"
+                        + " it counts as having pipes of its own.\n");
+    }
 }

@@ -125,8 +125,8 @@ class SpreadsheetCommandsTest {
     void a_table_written_by_hand_needs_few_columns_and_all_that_are_missing_are_told_at_once() {
         byte[] few = "hymn,kind\n1,verse\n".getBytes(StandardCharsets.UTF_8);
         assertThat(typed(few, "import", "-").words())
-                .contains(
-                        "line 1: the columns \"service\", \"instrument\", \"people\", \"title\", \"stops\" are missing.");
+                .contains("line 1: the columns \"service\", \"instrument\", \"people\", \"title\", \"stops\" are"
+                        + " missing.");
 
         byte[] enough = "service,instrument,people,hymn,title,kind,stops\nEvensong,st-tethwin,40,1,Dusk,introduction,\n"
                 .getBytes(StandardCharsets.UTF_8);

@@ -92,7 +92,8 @@ class OrganDraftTest {
                         + " Bordun 16\", which does not exist. Did you mean \"Pedal: Bourdon 16\"?'",
                 "Great: Open Diapason 8 | From | Great: Open Diapason 8 | 'Great: Open Diapason 8 borrows from itself."
                         + " Let one stop of the circle have pipes.'",
-                "Pedal: Bass Flute 8 | Trim | 2 | Bass Flute 8 has no pipes of its own to trim. Trim Pedal: Bourdon 16.",
+                "Pedal: Bass Flute 8 | Trim | 2 | Bass Flute 8 has no pipes of its own to trim."
+                        + " Trim Pedal: Bourdon 16.",
                 "Swell | Name | Great | 'Two divisions are called \"Great\". Give one of them another name.'",
                 "Great | Manual | 8 | 'Manual: \"8\" is not a keyboard. Enter a keyboard, 1 for the lowest manual to 7,"
                         + " or pedal.'",

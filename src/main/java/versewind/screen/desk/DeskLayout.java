@@ -42,7 +42,7 @@ record DeskLayout(
     private static final int TALL = 34;
     private static final int SMALL = 16;
 
-    /** The layout of so many rows, for a service in which what is drawn takes so many at most; none is big if spoken. */
+    /** The layout of so many rows, where what is drawn takes so many of them at most; none is big if spoken. */
     static DeskLayout of(int rows, int drawnWanted, boolean isSpoken) {
         int gap = rows >= TALL ? 1 : 0;
         int letters = isSpoken ? 0 : rows >= TALL ? 2 * BigLetters.DOTS_HIGH : rows >= SMALL ? BigLetters.DOTS_HIGH : 0;

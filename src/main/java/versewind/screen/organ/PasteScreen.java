@@ -14,6 +14,7 @@ import versewind.screen.state.State;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
 import versewind.screen.toolkit.TextBlock;
 import versewind.stoplist.ReadDivision;
 import versewind.stoplist.ReadOrgan;
@@ -42,6 +43,9 @@ public record PasteScreen(TextBlock text) implements Covering {
 
     /** How the id of a row begins that stands for a line of the text. */
     private static final String LINE = "line ";
+
+    /** Columns of a remark on what was assumed: as many as the smallest list has. */
+    private static final int REMARK_COLUMNS = 52;
 
     private static final int TOP = 2;
     private static final int FOOT = 3;
@@ -94,13 +98,16 @@ public record PasteScreen(TextBlock text) implements Covering {
         if (refusal.isPresent()) {
             return state.says(refusal.get());
         }
-        StopList list = ReadOrgan.of(text.text()).list();
+        ReadOrgan organ = ReadOrgan.of(text.text());
+        StopList list = organ.list();
         int doubts = list.doubts().size();
-        String checked = list.wantsAttention() ? "please check what is marked" : "nothing is in doubt";
+        String checked = list.wantsAttention()
+                ? "please check what is marked"
+                : organ.assumed().isEmpty() ? "nothing is in doubt" : "please check what was assumed";
         String title = counted(list.stops().count(), "stop") + ", "
                 + counted(list.couplers().size(), "coupler") + "; "
                 + (doubts == 0 ? checked : counted(doubts, "line") + " not understood");
-        return state.open(Chooser.of(title, rows(list), this::chosen, UnaryOperator.identity()));
+        return state.open(Chooser.of(title, rows(organ), this::chosen, UnaryOperator.identity()));
     }
 
     /** Goes to a line that was not understood, or on to the name of the organ. */
@@ -116,11 +123,14 @@ public record PasteScreen(TextBlock text) implements Covering {
         return count + " " + what + (count == 1 ? "" : "s");
     }
 
-    private static List<Chooser.Row> rows(StopList list) {
+    private static List<Chooser.Row> rows(ReadOrgan organ) {
+        StopList list = organ.list();
         List<Chooser.Row> rows = new ArrayList<>();
-        boolean isClear = !list.wantsAttention() && list.doubts().isEmpty();
+        List<String> assumed = organ.assumed();
+        boolean isClear = !list.wantsAttention() && list.doubts().isEmpty() && assumed.isEmpty();
         add(rows, isClear ? "Go on: name the organ" : "Go on as it is: name the organ", "");
         list.doubts().forEach(unread -> addUnread(rows, unread, "not understood"));
+        assumed.forEach(remark -> Text.wrapped(remark, REMARK_COLUMNS).forEach(line -> add(rows, line, "")));
         for (ReadDivision division : list.divisions()) {
             String manual =
                     division.isPedal() ? "pedal" : "manual " + division.manual().getAsInt();

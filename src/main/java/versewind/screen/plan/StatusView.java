@@ -26,6 +26,7 @@ import versewind.sound.Estimate;
 /** The status bar: who sings and how it is played, the live levels, what has to be moved, what the program says. */
 final class StatusView {
 
+    /** Rows that the moves may take where the notes leave some blank; on a high screen there are more. */
     private static final int MOST_MOVE_ROWS = 4;
 
     private StatusView() {}

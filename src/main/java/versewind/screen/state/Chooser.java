@@ -1,5 +1,6 @@
 package versewind.screen.state;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -90,6 +91,7 @@ public record Chooser(
         Sought sought = Sought.of(typed);
         return rows.stream()
                 .filter(row -> sought.isIn(row.id() + " " + row.first() + " " + row.second()))
+                .sorted(Comparator.comparing(row -> !sought.beginsWordsOf(row.first())))
                 .toList();
     }
 
