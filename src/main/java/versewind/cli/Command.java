@@ -20,6 +20,7 @@ final class Command {
     static final String SPOKEN = "--spoken";
     /** The options of a full screen, which the editor and the desk have. */
     static final List<String> FULL_SCREEN = List.of(WINDOW, LARGE, SPOKEN);
+
     static final String PLAN = "A plan's file, or its name among the plans.";
     static final String INSTRUMENT = "An instrument's file, or its name among the instruments.";
     static final String OR_INPUT = "With - the standard input is read.";

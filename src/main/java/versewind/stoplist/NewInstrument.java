@@ -171,11 +171,8 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                     BorrowedRanks.At borrower = new BorrowedRanks.At(d, s);
                     Optional<BorrowedRanks.At> found = lenders.of(borrower);
                     Optional<StopName> lender = found.map(at -> new StopName(
-                                    made.get(at.division()).name(),
-                                    made.get(at.division())
-                                            .stops()
-                                            .get(at.stop())
-                                            .label()));
+                            made.get(at.division()).name(),
+                            made.get(at.division()).stops().get(at.stop()).label()));
                     if (lender.isEmpty()
                             && BorrowedRanks.says(read.get(d).stops().get(s)).isPresent()) {
                         remarks.add(made.get(d).name() + " " + stop.label()

@@ -201,17 +201,15 @@ class ReadStopsCommandTest {
 
     @Test
     void whose_pipes_were_taken_for_a_borrowed_stop_is_said() throws Exception {
-        Path list = Files.writeString(
-                folder.resolve("list.txt"),
-                """
-                Great
-                Open Diapason 8
-                Stopped Diapason 8
-                Pedal
-                Bourdon 16
-                Bass Flute 8 (from Great)
-                Trombone 16 (borrowed)
-                """);
+        Path list = Files.writeString(folder.resolve("list.txt"), """
+            Great
+            Open Diapason 8
+            Stopped Diapason 8
+            Pedal
+            Bourdon 16
+            Bass Flute 8 (from Great)
+            Trombone 16 (borrowed)
+            """);
 
         assertThat(typed("read-stops", list.toString()).words())
                 .isEqualTo("versewind: Pedal Bass Flute 8 is taken to use the pipes of Great: Stopped Diapason 8,"
