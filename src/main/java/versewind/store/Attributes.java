@@ -1,18 +1,16 @@
 package versewind.store;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFileAttributes;
-import java.nio.file.attribute.UserDefinedFileAttributeView;
 
-/**
- * What a file has beside its contents: mode, owner, group, and the extended attributes of its user. Java knows no POSIX
- * access lists, so these are not kept.
- */
+/** What a file has beside its contents: mode, owner, group, access list and extended attributes. */
 final class Attributes {
 
     private Attributes() {}
@@ -22,41 +20,29 @@ final class Attributes {
         return Files.getFileStore(file).supportsFileAttributeView(PosixFileAttributeView.class);
     }
 
-    /** Gives a file the attributes of another, as far as its writer may; the other may be reached through a link. */
-    static void copy(Path from, Path to) throws IOException {
-        if (!arePosix(to)) {
-            return;
-        }
-        PosixFileAttributes model = Files.readAttributes(from, PosixFileAttributes.class);
-        if (!model.isRegularFile()) {
+    /**
+     * Makes an empty file with the attributes of another, as far as its writer may; the other may be reached through a
+     * link. It is copied whole, since Java has no other way to an access list.
+     */
+    static void createLike(Path model, Path file) throws IOException {
+        PosixFileAttributes wanted = Files.readAttributes(model, PosixFileAttributes.class);
+        if (!wanted.isRegularFile()) {
             throw new NotAFileException("It is no ordinary file. Save under another name.");
         }
+        Files.copy(model, file, StandardCopyOption.COPY_ATTRIBUTES);
         PosixFileAttributeView view =
-                Files.getFileAttributeView(to, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+                Files.getFileAttributeView(file, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
         PosixFileAttributes now = view.readAttributes();
-        if (!now.group().equals(model.group())) {
-            ifAllowed(() -> view.setGroup(model.group()));
+        if (!now.group().equals(wanted.group())) {
+            ifAllowed(() -> view.setGroup(wanted.group()));
         }
-        if (!now.owner().equals(model.owner())) {
-            ifAllowed(() -> view.setOwner(model.owner()));
+        if (!now.owner().equals(wanted.owner())) {
+            ifAllowed(() -> view.setOwner(wanted.owner()));
         }
-        copyExtended(from, to);
-        view.setPermissions(model.permissions());
-    }
-
-    private static void copyExtended(Path from, Path to) throws IOException {
-        UserDefinedFileAttributeView there = Files.getFileAttributeView(from, UserDefinedFileAttributeView.class);
-        UserDefinedFileAttributeView here = Files.getFileAttributeView(to, UserDefinedFileAttributeView.class);
-        if (there == null || here == null) {
-            return;
-        }
-        ifAllowed(() -> {
-            for (String name : there.list()) {
-                ByteBuffer value = ByteBuffer.allocate(there.size(name));
-                there.read(name, value);
-                here.write(name, value.flip());
-            }
-        });
+        view.setPermissions(wanted.permissions());
+        FileChannel.open(
+                        file, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING, LinkOption.NOFOLLOW_LINKS)
+                .close();
     }
 
     private interface Step {

@@ -92,9 +92,10 @@ final class SystemDisk implements Disk {
 
     @Override
     public void create(Path file, Optional<Path> like) throws IOException {
-        FileChannel.open(file, NEW, attributesOf(like)).close();
-        if (like.isPresent()) {
-            Attributes.copy(like.get(), file);
+        if (like.isPresent() && Attributes.arePosix(like.get())) {
+            Attributes.createLike(like.get(), file);
+        } else {
+            FileChannel.open(file, NEW).close();
         }
     }
 

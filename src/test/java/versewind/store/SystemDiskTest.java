@@ -1,8 +1,11 @@
 package versewind.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -44,6 +47,26 @@ class SystemDiskTest {
         assertThat(file).hasContent("two");
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
                 .isEqualTo("rw-rw----");
+    }
+
+    @Test
+    void a_file_keeps_whom_its_access_list_lets_in_and_its_extended_attributes() throws Exception {
+        Path file = Files.writeString(folder.resolve("lent.json"), "a longer one");
+        assumeTrue(Files.isExecutable(Path.of("/usr/bin/setfacl")), "needs setfacl");
+        assumeTrue(said("setfacl", "-m", "u:daemon:rw", file.toString()).isEmpty(), "a disk without access lists");
+        Files.setAttribute(file, "user:hymnal", ByteBuffer.wrap(new byte[] {7}));
+
+        save(file, "two");
+
+        assertThat(file).hasContent("two");
+        assertThat(said("getfacl", "--omit-header", "--absolute-names", file.toString()))
+                .contains("user:daemon:rw-");
+        assertThat(Files.getAttribute(file, "user:hymnal")).isEqualTo(new byte[] {7});
+    }
+
+    private static String said(String... command) throws IOException {
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        return new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     }
 
     @Test
