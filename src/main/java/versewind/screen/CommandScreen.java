@@ -2,6 +2,7 @@ package versewind.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import versewind.plan.Sought;
 import versewind.screen.state.KeyTable;
 import versewind.screen.state.Screen;
@@ -29,6 +30,17 @@ record CommandScreen(TextLine text, int marked) implements TextEntry {
             .key("Enter", "do it", CommandScreen::chosen)
             .key("Esc", "close", (line, state) -> state.close());
 
+    /** Other words that some look for a command by, after what it does. */
+    static final Map<String, String> OTHER_WORDS = Map.of(
+            "leave", "quit exit close",
+            "undo", "take back",
+            "write the sheet for the music desk", "print export",
+            "desk: the verse fills the screen, to play from", "ladder play steps louder softer",
+            "findings: what a colleague would say", "check faults advice",
+            "feedback: too soft, right, too strong", "heard answers",
+            "usual registrations: recall one", "favourites",
+            "edit title, date and people of the service", "rename heading seats");
+
     private static final int MOST_ROWS = 10;
 
     static State open(Screen screen, State state) {
@@ -42,9 +54,10 @@ record CommandScreen(TextLine text, int marked) implements TextEntry {
         List<KeyTable.Command<?>> beginning = new ArrayList<>();
         List<KeyTable.Command<?>> holding = new ArrayList<>();
         for (KeyTable.Command<?> command : KeyTable.commands(state.close())) {
-            if (Sought.plain(command.row().does()).startsWith(plain)) {
+            String does = command.row().does();
+            if (Sought.plain(does).startsWith(plain)) {
                 beginning.add(command);
-            } else if (sought.isIn(command.row().heading() + " " + command.row().does())) {
+            } else if (sought.isIn(command.row().heading() + " " + does + " " + OTHER_WORDS.getOrDefault(does, ""))) {
                 holding.add(command);
             }
         }

@@ -154,6 +154,15 @@ class HelpTest {
     }
 
     @Test
+    void a_command_is_found_by_another_word_for_it() {
+        Desk desk = Desk.with("harvest-festival", 80, 24);
+        assertThat(KeyTable.commands(desk.state()))
+                .extracting(command -> command.row().does())
+                .containsAll(CommandScreen.OTHER_WORDS.keySet());
+        assertThat(desk.press(":", "'quit'").screen()).containsPattern("leave +q, Ctrl-Q");
+    }
+
+    @Test
     void the_next_command_that_fits_is_marked_by_the_tabulator() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press(":", "'undo'", "<Tab>", "<Shift-Tab>", "<Enter>");
         assertThat(desk.said()).isEqualTo("Nothing to undo.");
