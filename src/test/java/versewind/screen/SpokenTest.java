@@ -42,4 +42,11 @@ class SpokenTest {
         assertThat(desk.press("C").screen()).contains("208: Intro ff 7").doesNotContain("\u2584");
         assertThat(desk.press("<Esc>", "K").screen()).doesNotContain("\u2588").contains("Now ");
     }
+
+    @Test
+    void a_high_screen_has_no_picture_either() {
+        Desk high =
+                Desk.with("harvest-festival", 200, 60).lettered(Letters.SPOKEN).press("n");
+        assertThat(high.screen()).contains("Great: Open Diapason 8, drawn").doesNotContain("\u2584", "where it leads");
+    }
 }

@@ -343,7 +343,7 @@ public record PlanScreen() implements Screen {
                     work.verses().stream().map(work::estimate).toList();
             paintPanels(frame, state, work, grid, estimates);
             int statusY = StatusView.paint(frame, state, work, estimates, StopGridView.page(frame, work, grid));
-            if (frame.isWhole() && work.verse().isPresent()) {
+            if (frame.isWhole() && work.verse().isPresent() && !state.isSpoken()) {
                 paintSpare(frame, state, work, statusY);
             }
         } else {

@@ -3,6 +3,7 @@ package versewind.screen.plan;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
@@ -32,13 +33,7 @@ final class SpokenView {
                 : "Verses of " + work.hymn().map(Hymn::title).orElse("no hymn");
         frame.write(1, layout.top(), frame.fit(heading, window.width()), Style.HEADING);
         ListBox<String> rows = isStops
-                ? new ListBox<>(
-                        IntStream.range(
-                                        0,
-                                        StopGridLayout.items(work.instrument()).size())
-                                .mapToObj(item -> stop(work.at(item)))
-                                .toList(),
-                        work.item())
+                ? new ListBox<>(knobs(work), work.item())
                 : new ListBox<>(
                         work.verses().stream().map(verse -> verse(work, verse)).toList(),
                         work.place().verse());
@@ -46,6 +41,13 @@ final class SpokenView {
                 frame,
                 window,
                 (row, index, y) -> frame.write(window.x(), y, frame.fit(row, window.width()), Style.TEXT));
+    }
+
+    private static List<String> knobs(PlanEdit work) {
+        IndexSet sounding = StopGridView.sounding(work);
+        return StopGridLayout.items(work.instrument()).stream()
+                .map(item -> knob(work, sounding, item))
+                .toList();
     }
 
     private static String stopsHeading(PlanEdit work) {
@@ -76,15 +78,19 @@ final class SpokenView {
                 : now.verse().map(verse -> verse(now, verse) + ".").orElse("");
     }
 
-    /** "Great: Open Diapason 8, drawn". */
+    /** The stop chosen: "Great: Open Diapason 8, drawn". */
     static String stop(PlanEdit work) {
         Item item = StopGridLayout.items(work.instrument()).get(work.item());
-        boolean isDrawn = StopGridView.isDrawn(work.verse(), item);
-        boolean waits = isDrawn
-                && item instanceof Item.StopItem stop
-                && !StopGridView.sounding(work).contains(stop.stop());
+        return knob(work, StopGridView.sounding(work), item);
+    }
+
+    private static String knob(PlanEdit work, IndexSet sounding, Item item) {
         return Item.fullName(work.instrument(), item) + ", "
-                + (waits ? "drawn, " + Wording.WAITS : isDrawn ? "drawn" : "in");
+                + switch (StopGridView.mark(work, sounding, item)) {
+                    case DRAWN -> "drawn";
+                    case WAITS -> "drawn, " + Wording.WAITS;
+                    default -> "in";
+                };
     }
 
     /** "V2: congregation of 480, ordinary; fff, leads, 9 in 10". */
@@ -95,7 +101,7 @@ final class SpokenView {
                 + Wording.verdict(estimate.balance());
     }
 
-    /** How a service rises and falls: "208: Intro ff, V1 fff leads". */
+    /** How a service rises and falls, in dynamics and dB(A): "208: Intro f 77, V1 fff 81". */
     static String curve(PlanEdit work) {
         Plan plan = work.plan();
         return IntStream.range(0, plan.hymns().size())

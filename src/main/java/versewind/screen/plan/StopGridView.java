@@ -100,11 +100,10 @@ final class StopGridView {
     }
 
     private static void paintKnob(Frame frame, State state, PlanEdit work, IndexSet sounding, Item item, Cell cell) {
-        boolean drawn = isDrawn(work.verse(), item);
-        boolean waits = drawn && item instanceof Item.StopItem stop && !sounding.contains(stop.stop());
-        Style style = drawn && !waits ? Style.DRAWN : Style.TEXT;
-        String mark = (waits ? Mark.WAITS : drawn ? Mark.DRAWN : Mark.IN).in(state.marks());
-        frame.write(cell.x(), cell.y(), mark, drawn ? Style.DRAWN : Style.FAINT, cell.end());
+        Mark mark = mark(work, sounding, item);
+        Style style = mark == Mark.DRAWN ? Style.DRAWN : Style.TEXT;
+        frame.write(
+                cell.x(), cell.y(), mark.in(state.marks()), mark == Mark.IN ? Style.FAINT : Style.DRAWN, cell.end());
         String pitch = "";
         String name = Item.name(work.instrument(), item);
         if (item instanceof Item.StopItem stopItem) {
@@ -126,7 +125,15 @@ final class StopGridView {
         return locks.never().contains(stop) ? Mark.NEVER.in(state.marks()) : " ";
     }
 
-    static boolean isDrawn(Optional<Verse> verse, Item item) {
+    /** Whether a knob is in, drawn, or drawn without sounding. */
+    static Mark mark(PlanEdit work, IndexSet sounding, Item item) {
+        if (!isDrawn(work.verse(), item)) {
+            return Mark.IN;
+        }
+        return item instanceof Item.StopItem stop && !sounding.contains(stop.stop()) ? Mark.WAITS : Mark.DRAWN;
+    }
+
+    private static boolean isDrawn(Optional<Verse> verse, Item item) {
         if (verse.isEmpty()) {
             return false;
         }
