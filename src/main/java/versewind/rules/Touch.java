@@ -42,6 +42,9 @@ public record Touch(
         OptionalDouble lagMs,
         OptionalDouble lagBeats) {
 
+    /** What is left to do where no more organ is left to draw: a sentence, after a blank. */
+    public static final String LAST_MEANS = " No more organ is left: lead by touch and a steady beat.";
+
     /** How notes are joined. */
     public enum Manner {
         LEGATO("legato", 8),
@@ -177,8 +180,7 @@ public record Touch(
                 : String.join(", ", reasons.subList(0, reasons.size() - 1)) + " and " + reasons.get(reasons.size() - 1);
         String manner = Character.toUpperCase(manner().word().charAt(0))
                 + manner().word().substring(1);
-        return manner + ", each note held " + manner().hold() + ": " + why + "."
-                + (isLastMeans ? " No more organ is left: touch and a steady beat are the lead that remains." : "");
+        return manner + ", each note held " + manner().hold() + ": " + why + "." + (isLastMeans ? LAST_MEANS : "");
     }
 
     /** The breath before the next verse, in one sentence. */

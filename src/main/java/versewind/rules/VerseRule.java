@@ -75,7 +75,7 @@ public enum VerseRule implements PlanRule {
                             index,
                             next,
                             "The introduction is " + Figure.about(louderDb(hymn, index, next)) + " softer than "
-                                    + hymn.verse(next).label() + ": it comes from another world."));
+                                    + hymn.verse(next).label() + ": the verse will come as a shock."));
         }
 
         private static double softestDb(Verse introduction) {

@@ -45,8 +45,7 @@ final class PlayingNotes {
         String held = touch.manner() == Touch.Manner.LEGATO
                 ? ""
                 : ", notes held " + touch.manner().hold();
-        return capital + held + "."
-                + (touch.isLastMeans() ? " There is no more organ in hand: lead by touch and a steady beat." : "");
+        return capital + held + "." + (touch.isLastMeans() ? Touch.LAST_MEANS : "");
     }
 
     private static Stream<String> breathless(Advice advice, Plan plan, VersePlace place) {

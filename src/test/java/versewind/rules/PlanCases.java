@@ -112,7 +112,7 @@ final class PlanCases {
                         FLUTES.withSinging(Singing.GENTLE)),
                 breaks(
                         VerseRule.INTRODUCTION_ELSEWHERE,
-                        "The introduction is about N dB softer than V1: it comes from another world.",
+                        "The introduction is about N dB softer than V1: the verse will come as a shock.",
                         "Play it on what V1 has.",
                         introducing(CATHEDRAL.verse("Choir", "Choir: Dulciana 8", "Choir closed")),
                         WITH_REEDS),

@@ -50,8 +50,8 @@ class TouchTest {
         assertThat(touch.isLastMeans()).isTrue();
         assertThat(touch.sentence())
                 .isEqualTo("Well detached, each note held 5/8 of the beat: the sound is thick, it lasts about 4"
-                        + " beats in the church and the lead only just holds. No more organ is left: touch and a"
-                        + " steady beat are the lead that remains.");
+                        + " beats in the church and the lead only just holds. No more organ is left: lead by"
+                        + " touch and a steady beat.");
     }
 
     @Test
