@@ -3,6 +3,7 @@ package versewind.organ;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.BiPredicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -12,10 +13,13 @@ import java.util.stream.IntStream;
  * "8".
  *
  * <p>Matches, in this order: the exact name; the same words; names whose leading words start with the typed words;
- * names that contain words starting with them, in sequence. Numbers must be typed whole. Where several names match
- * equally well, none is chosen.
+ * names that contain words starting with them, in sequence; names whose words are abbreviated to two or three letters,
+ * as "Gt" for "Great". Numbers must be typed whole. Where several names match equally well, none is chosen.
  */
 public final class Names {
+    /** Letters of an abbreviated word at most: of a longer one, more than its beginning would pass for it by chance. */
+    private static final int MOST_ABBREVIATED = 3;
+
     private static final Pattern FEET = Pattern.compile("(?<=\\d) ?(?:ft\\b\\.?|['\u2019\u2032])");
     private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern NUMBER = Pattern.compile("[\\d/]+|[ivx]+");
@@ -63,13 +67,16 @@ public final class Names {
     private enum Likeness {
         WHOLE,
         BEGUN,
-        SHORTENED;
+        SHORTENED,
+        ABBREVIATED;
 
         boolean holds(List<String> typed, List<String> name) {
             return switch (this) {
                 case WHOLE -> typed.equals(name);
-                case BEGUN -> typed.size() <= name.size() && shortens(typed, name.subList(0, typed.size()));
-                case SHORTENED -> shortens(typed, name);
+                case BEGUN ->
+                    typed.size() <= name.size() && shortens(typed, name.subList(0, typed.size()), Names::isShort);
+                case SHORTENED -> shortens(typed, name, Names::isShort);
+                case ABBREVIATED -> shortens(typed, name, Names::isAbbreviated);
             };
         }
     }
@@ -95,10 +102,27 @@ public final class Names {
         return bare.toLowerCase(Locale.ROOT);
     }
 
-    private static boolean shortens(List<String> typed, List<String> name) {
+    private static boolean isAbbreviated(String typed, String word) {
+        boolean isWord = !NUMBER.matcher(word).matches();
+        return isShort(typed, word) || (isWord && typed.length() <= MOST_ABBREVIATED && abbreviates(typed, word));
+    }
+
+    /** True if the letters of an abbreviation stand in a name in this order, the first at its beginning. */
+    static boolean abbreviates(String abbreviation, String name) {
+        if (abbreviation.isEmpty() || name.charAt(0) != abbreviation.charAt(0)) {
+            return false;
+        }
+        int at = 0;
+        for (int i = 0; i < name.length() && at < abbreviation.length(); i++) {
+            at += name.charAt(i) == abbreviation.charAt(at) ? 1 : 0;
+        }
+        return at == abbreviation.length();
+    }
+
+    private static boolean shortens(List<String> typed, List<String> name, BiPredicate<String, String> isShort) {
         int at = 0;
         for (String word : name) {
-            if (at < typed.size() && isShort(typed.get(at), word)) {
+            if (at < typed.size() && isShort.test(typed.get(at), word)) {
                 at++;
             }
         }

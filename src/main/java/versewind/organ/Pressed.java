@@ -147,24 +147,13 @@ public record Pressed(List<Piston> pistons) {
         int[] like = begun.length > 0
                 ? begun
                 : IntStream.range(0, names.size())
-                        .filter(i -> isShortFor(plain, names.get(i)))
+                        .filter(i -> Names.abbreviates(plain, names.get(i)))
                         .toArray();
         return like.length == 1 ? OptionalInt.of(like[0]) : OptionalInt.empty();
     }
 
     private static String plain(String name) {
         return Names.plain(name).replaceAll("[\\s.]", "").toLowerCase(Locale.ROOT);
-    }
-
-    private static boolean isShortFor(String abbreviation, String name) {
-        if (abbreviation.isEmpty() || name.charAt(0) != abbreviation.charAt(0)) {
-            return false;
-        }
-        int at = 0;
-        for (int i = 0; i < name.length() && at < abbreviation.length(); i++) {
-            at += name.charAt(i) == abbreviation.charAt(at) ? 1 : 0;
-        }
-        return at == abbreviation.length();
     }
 
     /** True if anything is set. */

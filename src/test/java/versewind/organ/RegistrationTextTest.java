@@ -133,6 +133,7 @@ class RegistrationTextTest {
                 "Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16; couplers: Great to Pedal; Swell closed",
                 "gr:open 8,princ ;ped:bour;COUPLERS: gr to ped;swell=closed",
                 "Gr: Open Diap 8\r\nGr: Princ 4\n\nPed: Bourdon\ncouplers: Great to Pedal\nboxes: Swell=cl",
+                "Gt: Open Diapason 8, Principal 4; Ped: Bdn 16; couplers: Gt to Ped; Sw closed",
                 "Great: Open Diapason 8', Principal 4 ft,; Pedal: Bourdon 16; couplers: Great to Pedal; Swell Closed;"
             })
     void names_may_be_shortened_and_separated_in_several_ways(String typed) throws NotationException {
