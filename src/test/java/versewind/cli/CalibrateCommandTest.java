@@ -157,7 +157,7 @@ class CalibrateCommandTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-        draw,dBA~Great: Opn,70 | line 2: draw: Great has no stop "Opn".
+        draw,dBA~Great: Oxn,70 | line 2: draw: Great has no stop "Oxn".
         draw,dBA~Great: Trumpet 8,loud | line 2: dBA: "loud" is not a number. Enter a number from 20 to 130.
         draw,dBA~Great: Trumpet 8,300 | line 2: dBA: 300 is out of range. Enter a number from 20 to 130.
         draw,dBA~Pedal: Trombone 16,70,5 | line 2: there are more cells than columns.

@@ -94,8 +94,12 @@ class PasteScreenTest {
     void enter_on_a_stop_whose_pitch_is_assumed_goes_to_it() {
         Desk desk = box(80, 24);
         String list = "Great\nOpen Diapason 8\nPrincipal\nFlute 4\n";
-        desk.answer(new Event.Paste(list)).press("^S", "<Down>", "<Down>", "<Down>");
-        assertThat(desk.screen()).contains("3 stops, 0 couplers; please check what is marked", "pitch assumed");
+        desk.answer(new Event.Paste(list)).press("^S", "<Down>", "<Down>", "<Down>", "<Down>");
+        assertThat(desk.screen())
+                .contains(
+                        "3 stops, 0 couplers; please check what is marked",
+                        "Pitches assumed from the names: Principal 4.",
+                        "pitch assumed");
         desk.press("<Enter>");
         assertThat(desk.state().top()).isEqualTo(new PasteScreen(new TextBlock(list, list.indexOf("Principal"))));
     }

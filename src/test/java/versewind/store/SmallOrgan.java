@@ -52,8 +52,8 @@ final class SmallOrgan {
               "keys": 30,
               "stops": [
                 {"name": "Bourdon", "feet": "16", "family": "flute", "pipe": "stopped"},
-                {"name": "Bass Flute", "feet": "8", "family": "flute", "pipe": "stopped",\
-        \s"from": "Pedal: Bourdon 16"}
+                {"name": "Bass Flute", "feet": "8", "family": "flute", "pipe": "stopped", \
+        "from": "Pedal: Bourdon 16"}
               ]
             }
           ],
