@@ -64,41 +64,46 @@ record PageFit(Paper paper) {
         double widthEm = paper.widthPt / sizePt;
         double heightEm = lines(page.name(), widthEm, TITLE_EM);
         for (Block block : page.blocks()) {
-            double blockEm = height(block, widthEm);
+            double blockEm = height(page, block, widthEm);
             heightEm += blockEm == 0 ? 0 : blockEm + GAP_EM;
         }
         return heightEm * sizePt;
     }
 
-    private static double height(Block block, double widthEm) {
+    private static double height(SheetPage page, Block block, double widthEm) {
         if (block instanceof SheetPage.Line line) {
             return line.text().isBlank()
                     ? 0
                     : lines(line.text(), widthEm, line.look().em());
         }
         if (block instanceof SheetPage.Rows rows) {
-            return rows(rows, widthEm);
+            return rows(rows, page.headEm(rows.look()), widthEm);
         }
         if (block instanceof SheetPage.Verse verse) {
             double mark = LINE_EM * (LABEL_EM + (verse.piston().isBlank() ? 0 : PISTON_EM));
             double beside = verse.blocks().stream()
-                    .mapToDouble(each -> height(each, widthEm - MARK_EM))
+                    .mapToDouble(each -> height(page, each, widthEm - MARK_EM))
                     .sum();
             return Math.max(mark, beside) + PADDING_EM;
         }
         return widthEm * Chart.HEIGHT / Chart.WIDTH;
     }
 
-    private static double rows(SheetPage.Rows rows, double widthEm) {
+    private static double rows(SheetPage.Rows rows, double headEm, double widthEm) {
         Look look = rows.look();
         double columnEm = look.isInColumns() ? widthEm / 2 - 1 : widthEm;
-        double textEm = columnEm - (look.headEm() + HEAD_GAP_EM) * look.em();
+        double textEm = columnEm - (headEm + HEAD_GAP_EM) * look.em();
         double height = rows.rows().stream()
                 .mapToDouble(row -> Math.max(
-                        lines(row.head(), look.headEm() * look.em(), look.em()),
+                        lines(row.head(), headEm * look.em(), look.em()),
                         lines(row.text(), textEm / width(row.weight()), look.em())))
                 .sum();
         return look.isInColumns() ? height / 2 + LINE_EM : height;
+    }
+
+    /** Width of a text on one line, in em of its letters. */
+    static double widthEm(String text, SheetPage.Weight weight) {
+        return text.length() * LETTER_EM * width(weight);
     }
 
     /** Width of letters against plain ones. */

@@ -74,8 +74,9 @@ public final class SheetHtml {
             String id = "p" + (i + 1);
             List<Object> attributes = new ArrayList<>(
                     List.of("class", "page " + page.kind().name().toLowerCase(Locale.ROOT), "aria-labelledby", id));
-            if (sheet.wishes().type() == SheetOptions.Type.USUAL) {
-                attributes.addAll(List.of("style", sizes(page)));
+            String sizes = (sheet.wishes().type() == SheetOptions.Type.USUAL ? letters(page) : "") + heads(page);
+            if (!sizes.isEmpty()) {
+                attributes.addAll(List.of("style", sizes));
             }
             html.block(
                     "section",
@@ -89,11 +90,19 @@ public final class SheetHtml {
     }
 
     /** The size of its letters on every paper. */
-    private static String sizes(SheetPage page) {
+    private static String letters(SheetPage page) {
         return Arrays.stream(PageFit.Paper.values())
                 .map(paper ->
-                        "--" + paper.name().toLowerCase(Locale.ROOT) + ":" + new PageFit(paper).sizePt(page) + "pt")
-                .collect(Collectors.joining(";"));
+                        "--" + paper.name().toLowerCase(Locale.ROOT) + ":" + new PageFit(paper).sizePt(page) + "pt;")
+                .collect(Collectors.joining());
+    }
+
+    /** The width of heads that need more than is usual. */
+    private static String heads(SheetPage page) {
+        return Arrays.stream(Look.values())
+                .filter(look -> page.headEm(look) > look.headEm())
+                .map(look -> String.format(Locale.ROOT, "--%s:%.1fem;", look.css(), page.headEm(look)))
+                .collect(Collectors.joining());
     }
 
     private void blocks(List<SheetPage.Block> blocks, String id) {
@@ -156,8 +165,8 @@ public final class SheetHtml {
         String sizes = Arrays.stream(Look.values())
                 .map(look -> "." + look.css() + " { font-size: " + look.em() + "em; }\n"
                         + (look.headEm() > 0
-                                ? "." + look.css() + " > li { grid-template-columns: " + look.headEm()
-                                        + "em minmax(0, 1fr); }\n"
+                                ? "." + look.css() + " > li { grid-template-columns: var(--" + look.css() + ", "
+                                        + look.headEm() + "em) minmax(0, 1fr); }\n"
                                 : ""))
                 .collect(Collectors.joining());
         String marks = "header { font-size: " + PageFit.TITLE_EM + "em; }\n" + ".verse { grid-template-columns: "

@@ -2,6 +2,7 @@ package versewind.sheet;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /**
  * One page of a sheet in words, before it is set as HTML or as text.
@@ -23,6 +24,9 @@ public record SheetPage(Kind kind, String number, String title, List<Block> bloc
         REGISTRANT
     }
 
+    /** Heads that are wider are broken into lines. */
+    private static final double MOST_HEAD_EM = 9;
+
     public SheetPage {
         blocks = List.copyOf(blocks);
     }
@@ -30,6 +34,18 @@ public record SheetPage(Kind kind, String number, String title, List<Block> bloc
     /** Number and title, without what is missing. */
     public String name() {
         return (number + "  " + title).strip();
+    }
+
+    /** Width of the heads of rows that look alike, in em of the rows: as much as the longest on the page needs. */
+    double headEm(Look look) {
+        double longest = blocks.stream()
+                .flatMap(block -> block instanceof Verse verse ? verse.blocks().stream() : Stream.of(block))
+                .flatMap(
+                        block -> block instanceof Rows rows && rows.look() == look ? rows.rows().stream() : Stream.of())
+                .mapToDouble(row -> PageFit.widthEm(row.head(), row.weight()))
+                .max()
+                .orElse(0);
+        return Math.max(look.headEm(), Math.min(MOST_HEAD_EM, longest));
     }
 
     /** A part of a page. */
@@ -111,7 +127,7 @@ public record SheetPage(Kind kind, String number, String title, List<Block> bloc
         MOVES(1.5, 4.6),
         /** What changes, where that is more than can be read in a breath. */
         MANY(1.1, 4.6),
-        STOPS(0.9, 5.6),
+        STOPS(1.1, 4.6),
         STEPS(0.9, 5),
         LEVELS(0.95, 4.4),
         SETUP(1, 6.4),

@@ -84,7 +84,8 @@ final class SheetPages {
                         .map(verse -> new Row(
                                 verse.verse().label(),
                                 verse.levelWords() + ", "
-                                        + Wording.verdict(verse.estimate().balance()),
+                                        + Wording.verdict(verse.estimate().balance())
+                                                .replace(" in 10", NO_BREAK + "in" + NO_BREAK + "10"),
                                 verse.wantsAttention() ? Weight.ATTENTION : Weight.PLAIN)));
     }
 

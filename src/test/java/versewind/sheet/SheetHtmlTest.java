@@ -137,7 +137,7 @@ class SheetHtmlTest {
         assertThat(kinds(html).subList(1, kinds(html).size())).containsOnly("hymn");
         assertThat(html)
                 .contains(".page + .page { margin-top: 0; padding-top: 0; border-top: 0; break-before: page; }");
-        assertThat(count(html, "style=\"--a4:[0-9.]+pt;--a5:[0-9.]+pt\""))
+        assertThat(count(html, "style=\"--a4:[0-9.]+pt;--a5:[0-9.]+pt;"))
                 .isEqualTo(kinds(html).size());
     }
 
@@ -164,8 +164,14 @@ class SheetHtmlTest {
     void levels_and_verdicts_stand_on_the_first_page_only() throws BadFile {
         String html = SheetHtml.of(Sheets.shipped("harvest-festival", SheetOptions.USUAL));
         String hymns = html.substring(html.indexOf("</section>"));
-        assertThat(count(html, "in 10")).isGreaterThan(10);
-        assertThat(count(hymns, "in 10|&#177;|<svg")).isZero();
+        assertThat(count(html, "in&#160;10")).isGreaterThan(10);
+        assertThat(count(hymns, "in&#160;10|&#177;|<svg")).isZero();
+    }
+
+    @Test
+    void long_names_of_divisions_have_room_beside_their_stops() throws BadFile {
+        assertThat(count(SheetHtml.of(Sheets.shipped("wedding", SheetOptions.USUAL)), "--stops:[0-9.]+em;"))
+                .isGreaterThan(3);
     }
 
     @Test
