@@ -48,14 +48,14 @@ class LauncherTest {
     }
 
     @Test
-    void the_libraries_are_named_one_by_one_beside_the_program() throws Exception {
+    void the_program_is_named_before_its_libraries_so_that_its_tables_are_found_first() throws Exception {
         String lib = installed.folder() + "/lib/";
         String lanterna = libraries().stream()
                 .filter(file -> file.contains("lanterna"))
                 .findAny()
                 .orElseThrow();
         assertThat(run(javaOf("21"), "assess").out())
-                .contains("-cp\n" + lanterna + ":" + lib + "versewind.jar\n")
+                .contains("-cp\n" + lib + "versewind.jar:" + lanterna + "\n")
                 .contains("-XX:+UseSerialGC\n");
     }
 
@@ -67,7 +67,7 @@ class LauncherTest {
         Files.createSymbolicLink(installed.link(), loft.resolve("bin/versewind"));
 
         assertThat(run(javaOf("17"), "assess").out())
-                .contains(":/proc/self/fd/9/versewind.jar\n")
+                .contains("\n/proc/self/fd/9/versewind.jar:/proc/self/fd/9/")
                 .doesNotContain("loft: west/lib");
     }
 
