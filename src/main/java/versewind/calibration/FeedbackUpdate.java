@@ -5,11 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import versewind.organ.Trims;
-import versewind.plan.HeardAs;
 import versewind.plan.Verse;
 import versewind.sound.ClearShare;
 import versewind.sound.Covariance;
-import versewind.sound.NormalDistribution;
+import versewind.sound.FeltVerses;
 import versewind.sound.Offsets;
 import versewind.sound.OrganSound;
 import versewind.sound.Parameters;
@@ -18,27 +17,26 @@ import versewind.sound.Parameters;
  * The update of an organ by what was heard: usual registrations, and answers after a service.
  *
  * <p>Each is an ordered observation of the share: the level of the organ as felt lay below, in or above the {@link
- * ClearShare.RightBand} of what was played. The felt level is the true level, plus the organist's taste, which is
- * common to everything that one organist hears, plus an error of 3 dB of its own. The level of the organ over the
- * singing, or of the melody over its accompaniment, is linear in the {@link Parameters}; each observation in turn
- * replaces the normal distribution of the felt level by that distribution truncated at the edges of the band, and that
- * by the normal distribution of the same mean and variance.
+ * ClearShare.RightBand} of what was played; see {@link HeardVerse}. The level of the organ over the singing, or of the
+ * melody over its accompaniment, is linear in the {@link Parameters}, and so is the felt level, but for the error of its
+ * own. The factors of {@link JointlyFelt} are brought into the parameters one after the other, as readings are. What was
+ * heard is kept beside the organ too: a verse played just so again is judged by its own answers, see {@link FeltVerses}.
  *
- * <p>Source: ordered probit with assumed-density filtering, as in T. Minka, A family of algorithms for approximate
- * Bayesian inference, MIT (2001), ch. 3; formulas from memory.
+ * <p>Source: ordered probit with expectation propagation, see {@link JointlyFelt}.
  *
  * <p>Checked against: {@code FeedbackUpdateTest}.
  */
 public final class FeedbackUpdate {
 
-    /** Standard deviation in dB of the felt level about the true one, besides taste. An estimate. */
-    private static final double FELT_SD_DB = 3;
-
     /** What all others make less likely than this contradicts them. An estimate. */
     private static final double CONTRADICTING = 0.05;
 
+    /** How often the answers of an organist are as if given at random. An estimate. */
+    private static final double RANDOM = 0.02;
+
     private final OrganSound sound;
-    private final List<Observation> observations = new ArrayList<>();
+    private final List<HeardVerse> verses = new ArrayList<>();
+    private final JointlyFelt felt;
 
     /**
      * Prepares an update.
@@ -48,105 +46,86 @@ public final class FeedbackUpdate {
      */
     public FeedbackUpdate(OrganSound sound, List<HeardRegistration> heard) {
         this.sound = sound;
-        Parameters parameters = sound.parameters();
         for (HeardRegistration each : heard) {
-            Verse verse = each.verse();
-            Optional<ClearShare.RightBand> right = sound.rightBand(verse, each.people());
-            if (right.isPresent()) {
-                double[] gradient = new double[parameters.count()];
-                sound.gradient(verse, each.people(), gradient);
-                gradient[parameters.taste()] = 1;
-                observations.add(new Observation(each, gradient, Band.of(right.get(), each.heard())));
-            }
+            verse(each).ifPresent(verse -> verse.add(each));
         }
+        felt = new JointlyFelt(sound.covariance(), verses);
     }
 
-    /** The levels in dB above the estimate to which a judgement points. */
-    private record Band(double fromDb, double toDb) {
-
-        static Band of(ClearShare.RightBand right, HeardAs heard) {
-            return switch (heard) {
-                case TOO_SOFT -> new Band(Double.NEGATIVE_INFINITY, right.fromDb());
-                case RIGHT -> new Band(right.fromDb(), right.toDb());
-                case TOO_STRONG -> new Band(right.toDb(), Double.POSITIVE_INFINITY);
-            };
+    /** The verse that was heard, alike to one before or another; empty where nothing leads. */
+    private Optional<HeardVerse> verse(HeardRegistration heard) {
+        Optional<HeardVerse> same =
+                verses.stream().filter(verse -> verse.isOf(heard)).findFirst();
+        if (same.isPresent()) {
+            return same;
         }
+        Verse verse = heard.verse();
+        Optional<ClearShare.RightBand> right = sound.rightBand(verse, heard.people());
+        right.ifPresent(band -> {
+            double[] gradient = new double[sound.parameters().count()];
+            sound.gradient(verse, heard.people(), gradient);
+            gradient[sound.parameters().taste()] = 1;
+            verses.add(new HeardVerse(gradient, band));
+        });
+        return right.map(band -> verses.get(verses.size() - 1));
     }
 
-    /** A registration that was heard, the derivative of the felt level by the parameters, and where that lay. */
-    private static final class Observation {
-        private final HeardRegistration heard;
-        private final double[] gradient;
-        private final Band band;
-
-        Observation(HeardRegistration heard, double[] gradient, Band band) {
-            this.heard = heard;
-            this.gradient = gradient;
-            this.band = band;
-        }
-    }
-
-    /** What is believed of the parameters: values in dB and their covariance. */
-    private static final class Belief {
-        private final double[] found;
-        private Covariance covariance;
-
-        Belief(OrganSound sound) {
-            found = new double[sound.parameters().count()];
-            covariance = sound.covariance();
-        }
-
-        double expectedDb(Observation each) {
-            return Covariance.inner(each.gradient, found);
-        }
-
-        double sdDb(Observation each) {
-            return Math.sqrt(covariance.variance(each.gradient) + FELT_SD_DB * FELT_SD_DB);
-        }
-
-        void learn(Observation each) {
-            double expectedDb = expectedDb(each);
-            double sdDb = sdDb(each);
-            NormalDistribution.Moments felt =
-                    NormalDistribution.truncated(expectedDb, sdDb, each.band.fromDb(), each.band.toDb());
-            double variance = sdDb * sdDb;
-            Covariance.addScaled(found, covariance.times(each.gradient), (felt.mean() - expectedDb) / variance);
-            covariance = covariance.afterPart(each.gradient, FELT_SD_DB, 1 - felt.variance() / variance);
-        }
-
-        double probability(Observation each) {
-            return NormalDistribution.between(expectedDb(each), sdDb(each), each.band.fromDb(), each.band.toDb());
-        }
-    }
-
-    /** The organ after what was heard, one registration after the other; the same organ if there is nothing. */
+    /** The organ after what was heard; the same organ if there is nothing. */
     public OrganSound sound() {
-        if (observations.isEmpty()) {
+        if (verses.isEmpty()) {
             return sound;
         }
-        Belief belief = new Belief(sound);
-        observations.forEach(belief::learn);
         Parameters parameters = sound.parameters();
-        Offsets offsets = sound.offsets().plus(parameters.offsets(belief.found));
-        return sound.with(parameters.trims(Trims.of(sound.organ()), belief.found), offsets)
-                .with(belief.covariance);
+        double[] found = new double[parameters.count()];
+        Covariance covariance = sound.covariance();
+        for (int verse = 0; verse < verses.size(); verse++) {
+            double[] gradient = verses.get(verse).gradient();
+            double expectedDb = Covariance.inner(gradient, found);
+            double precision = felt.precision(verse);
+            double variance = covariance.variance(gradient) + HeardVerse.OWN_SD_DB * HeardVerse.OWN_SD_DB;
+            double part = 1 + precision * variance;
+            Covariance.addScaled(
+                    found, covariance.times(gradient), (felt.shift(verse) - precision * expectedDb) / part);
+            covariance = covariance.afterPart(gradient, HeardVerse.OWN_SD_DB, precision * variance / part);
+        }
+        double trusted = trusted();
+        covariance = covariance.mixed(sound.covariance(), trusted, found);
+        for (int index = 0; index < found.length; index++) {
+            found[index] *= trusted;
+        }
+        Offsets offsets = sound.offsets().plus(parameters.offsets(found));
+        return sound.with(parameters.trims(Trims.of(sound.organ()), found), offsets)
+                .with(covariance, felt());
+    }
+
+    private FeltVerses felt() {
+        FeltVerses all = FeltVerses.NONE;
+        for (HeardVerse verse : verses) {
+            List<HeardRegistration> answers = verse.answers();
+            all = all.and(
+                    answers.get(0).verse(),
+                    answers.get(0).people(),
+                    answers.stream().map(HeardRegistration::heard).toList());
+        }
+        return all;
+    }
+
+    /** The odds that the answers tell of the organ, 0 to 1. */
+    private double trusted() {
+        int answers = verses.stream().mapToInt(verse -> verse.answers().size()).sum();
+        double random = Math.log(RANDOM) - answers * Math.log(HeardVerse.CHOICES);
+        return 1 / (1 + Math.exp(random - Math.log(1 - RANDOM) - felt.logProbability()));
     }
 
     /** Those of the registrations heard that contradict all others together. */
     public List<HeardRegistration> contradicting() {
-        return IntStream.range(0, observations.size())
-                .filter(index -> without(index).probability(observations.get(index)) < CONTRADICTING)
-                .mapToObj(index -> observations.get(index).heard)
+        return IntStream.range(0, verses.size())
+                .boxed()
+                .flatMap(verse -> verses.get(verse).answers().stream().filter(answer -> isContradicting(verse, answer)))
                 .toList();
     }
 
-    private Belief without(int one) {
-        Belief belief = new Belief(sound);
-        for (int index = 0; index < observations.size(); index++) {
-            if (index != one) {
-                belief.learn(observations.get(index));
-            }
-        }
-        return belief;
+    private boolean isContradicting(int verse, HeardRegistration answer) {
+        return verses.get(verse).probability(answer, felt.rest(verse)) < CONTRADICTING;
     }
 }

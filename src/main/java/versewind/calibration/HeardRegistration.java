@@ -14,6 +14,7 @@ import versewind.plan.Plan;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
+import versewind.sound.FeltVerses;
 
 /**
  * A registration that the organist has heard with singers, and the judgement of it: one that is usually drawn, or one
@@ -71,13 +72,33 @@ public record HeardRegistration(
         return plan.hymns().stream()
                 .flatMap(hymn -> hymn.verses().stream()
                         .filter(verse -> verse.isSung() || verse.mode() == Mode.MELODY_SOLOED)
-                        .flatMap(verse ->
-                                verse.answer().stream().map(answer -> of(name(service, hymn, verse), verse, answer))))
+                        .flatMap(verse -> verse.answer().stream()
+                                .map(answer -> sungAsUsual(plan, verse, answer))
+                                .map(answer -> of(name(service, hymn, verse), verse, answer))))
                 .toList();
+    }
+
+    /**
+     * The feedback with as many people as sing as usual where there are as many singers: of a verse with a number of
+     * its own so many fewer or more than planned as came to the service, and of a verse that only some sing only those.
+     */
+    private static Feedback sungAsUsual(Plan plan, Verse verse, Feedback answer) {
+        if (verse.mode() != Mode.CONGREGATION) {
+            return answer;
+        }
+        int expected = plan.heading().people();
+        double present = answer.present() * (verse.people().orElse(expected) / (double) expected);
+        int people = verse.sung().asUsual((int) Math.round(present));
+        return new Feedback(answer.heard(), Math.max(1, Math.min(Verse.MOST_PEOPLE, people)), answer.played());
     }
 
     private static String name(String service, Hymn hymn, Verse verse) {
         return service + ", " + (hymn.number().isBlank() ? hymn.title() : hymn.number()) + " " + verse.label();
+    }
+
+    /** True if a verse is played and sung just as it was when this was heard; see {@link FeltVerses#areAlike}. */
+    boolean isAlike(Verse other, int otherPeople) {
+        return FeltVerses.areAlike(verse(), people, other, otherPeople);
     }
 
     /** A verse that is played and judged so. */

@@ -19,6 +19,16 @@ public record Sung(SungBy by, Singing singing, OptionalInt people, Share share) 
         }
     }
 
+    /** The part of those present who sing at one time, 0 to 1: in alternation one side of two. */
+    public double part() {
+        return share.inTen() / 10.0 / (by == SungBy.ALTERNATION ? 2 : 1);
+    }
+
+    /** How many people sing as usual where as many sing at one time as of these. */
+    public int asUsual(int present) {
+        return Math.max(1, (int) Math.round(present * part() * 10 / Share.USUAL_IN_TEN));
+    }
+
     Sung with(SungBy other) {
         return new Sung(other, singing, people, share);
     }

@@ -1,11 +1,14 @@
 package versewind.sound;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.HeardAs;
 import versewind.plan.Mode;
 import versewind.sound.LevelSensitivity.Part;
 
@@ -36,6 +39,7 @@ public final class ClearShare {
 
     private final OrganPower power;
     private final Hearing hearing;
+    private final AsHeard asHeard;
     private Mode mode;
     private Path toNave;
     private Path toOrganSeat;
@@ -49,9 +53,18 @@ public final class ClearShare {
     private final double[] ofWanted;
     private final double[] ofOther;
 
-    ClearShare(OrganPower power, Hearing hearing, int parameters) {
+    /** The share of a registration that was heard just so, as it was felt; empty for one that was never heard. */
+    @FunctionalInterface
+    interface AsHeard {
+        AsHeard NEVER = (drawn, hands) -> OptionalDouble.empty();
+
+        OptionalDouble share(Registration drawn, HandsAndFeet hands);
+    }
+
+    ClearShare(OrganPower power, Hearing hearing, int parameters, AsHeard asHeard) {
         this.power = power;
         this.hearing = hearing;
+        this.asHeard = asHeard;
         ofWanted = new double[parameters];
         ofOther = new double[parameters];
     }
@@ -73,6 +86,10 @@ public final class ClearShare {
      * @param hands how it is played
      */
     public double of(Registration drawn, HandsAndFeet hands) {
+        OptionalDouble heard = asHeard.share(drawn, hands);
+        if (heard.isPresent()) {
+            return heard.getAsDouble();
+        }
         power.compute(drawn, hands);
         return share();
     }
@@ -158,6 +175,36 @@ public final class ClearShare {
         return new Balance(OptionalDouble.of(share), Verdict.of(mode, share), odds.first(), odds);
     }
 
+    /**
+     * The balance of the registration that was computed last, as it was felt when it was heard. The odds are those of
+     * the felt level; the share is that at its median, or as estimated where the verdict is the same.
+     *
+     * @param estimated the share as estimated
+     * @param felt the felt level
+     */
+    Balance balance(double estimated, FeltLevel felt) {
+        double median = shareAt(felt.medianDb());
+        double share = Verdict.of(mode, estimated) == Verdict.of(mode, median) ? estimated : median;
+        List<Verdict> verdicts = Verdict.of(mode);
+        List<Odds.Chance> chances = new ArrayList<>();
+        double below = 0;
+        for (int place = 0; place < verdicts.size(); place++) {
+            double upTo = place + 1 < verdicts.size()
+                    ? below(felt, verdicts.get(place + 1).from(mode))
+                    : 1;
+            chances.add(new Odds.Chance(verdicts.get(place), Math.max(0, upTo - below)));
+            below = upTo;
+        }
+        Odds odds = new Odds(chances);
+        return new Balance(OptionalDouble.of(share), Verdict.of(mode, share), odds.first(), odds);
+    }
+
+    /** Probability of a share below an edge. */
+    private double below(FeltLevel felt, double edge) {
+        double below = felt.below(levelDbAt(edge));
+        return isOfWords() ? 1 - below : below;
+    }
+
     private Optional<Verdict> onSilence() {
         if (!power.isMelodySilent()) {
             return Optional.empty();
@@ -223,7 +270,17 @@ public final class ClearShare {
      * @param fromDb the least, in dB above its present level
      * @param toDb the most, likewise
      */
-    public record RightBand(double fromDb, double toDb) {}
+    public record RightBand(double fromDb, double toDb) {
+
+        /** The levels to which a judgement points: below, in or above this band. */
+        public RightBand where(HeardAs heard) {
+            return switch (heard) {
+                case TOO_SOFT -> new RightBand(Double.NEGATIVE_INFINITY, fromDb);
+                case RIGHT -> this;
+                case TOO_STRONG -> new RightBand(toDb, Double.POSITIVE_INFINITY);
+            };
+        }
+    }
 
     /** The levels between which a registration would be right; empty where nothing leads. */
     public Optional<RightBand> rightBand(Registration drawn, HandsAndFeet hands) {
@@ -232,22 +289,27 @@ public final class ClearShare {
             return Optional.empty();
         }
         listen(wanted, other);
-        double edge = Verdict.right(mode).from(mode);
-        return Optional.of(
-                switch (mode) {
-                    case CONGREGATION ->
-                        new RightBand(
-                                wantedDbAt(edge, db -> shifted(db, 0)),
-                                wantedDbAt(Verdict.TOO_STRONG.from(mode), db -> shifted(db, 0)));
-                    case SMALL_CHOIR, SOLO_VOICE -> {
-                        double mostDb = -wantedDbAt(edge, db -> shifted(0, -db));
-                        yield new RightBand(mostDb - WIDTH_DB, mostDb);
-                    }
-                    case MELODY_SOLOED -> {
-                        double leastDb = wantedDbAt(edge, db -> shifted(db, 0));
-                        yield new RightBand(leastDb, leastDb + WIDTH_DB);
-                    }
-                });
+        return Optional.of(right());
+    }
+
+    /** The levels between which what was listened to last would be right. */
+    RightBand right() {
+        double edgeDb = levelDbAt(Verdict.right(mode).from(mode));
+        return switch (mode) {
+            case CONGREGATION -> new RightBand(edgeDb, levelDbAt(Verdict.TOO_STRONG.from(mode)));
+            case SMALL_CHOIR, SOLO_VOICE -> new RightBand(edgeDb - WIDTH_DB, edgeDb);
+            case MELODY_SOLOED -> new RightBand(edgeDb, edgeDb + WIDTH_DB);
+        };
+    }
+
+    /** The share where the organ, or the melody, is so many dB stronger. */
+    private double shareAt(double moreDb) {
+        return isOfWords() ? shifted(0, moreDb) : shifted(moreDb, 0);
+    }
+
+    /** By how many dB the organ, or the melody, would have to be stronger for a share. */
+    private double levelDbAt(double share) {
+        return isOfWords() ? -wantedDbAt(share, db -> shareAt(-db)) : wantedDbAt(share, this::shareAt);
     }
 
     /** Where a share that grows reaches a value, by halving. */

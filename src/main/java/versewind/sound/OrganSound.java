@@ -1,6 +1,7 @@
 package versewind.sound;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,6 +14,7 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.HeardAs;
 import versewind.plan.Mode;
 import versewind.plan.Singing;
 import versewind.plan.SungBy;
@@ -43,6 +45,7 @@ public final class OrganSound {
     private final Offsets offsets;
     private final Parameters parameters;
     private final Covariance covariance;
+    private final FeltVerses felt;
     private final LevelSensitivity sensitivity;
     private final Singers singers;
     private final RoomSound room;
@@ -62,21 +65,29 @@ public final class OrganSound {
     private final double[] ofSinging;
     private final double[] ofBalance;
 
-    private OrganSound(Instrument organ, OrganPower power, Offsets offsets, Optional<Covariance> known) {
-        this(organ, power, new Singers(offsets.singersDb()), offsets, known);
+    private OrganSound(
+            Instrument organ, OrganPower power, Offsets offsets, Optional<Covariance> known, FeltVerses felt) {
+        this(organ, power, new Singers(offsets.singersDb()), offsets, known, felt);
     }
 
-    OrganSound(Instrument organ, OrganPower power, Singers singers, Offsets offsets, Optional<Covariance> known) {
+    OrganSound(
+            Instrument organ,
+            OrganPower power,
+            Singers singers,
+            Offsets offsets,
+            Optional<Covariance> known,
+            FeltVerses felt) {
         this.organ = organ;
         this.power = power;
         this.singers = singers;
         this.offsets = offsets;
         parameters = new Parameters(organ);
         covariance = known.orElseGet(() -> Covariance.prior(parameters));
+        this.felt = felt;
         sensitivity = new LevelSensitivity(parameters, power);
         room = new RoomSound(organ.room(), offsets.roomDb());
         principals = new PrincipalsLoudness(organ, power, hearing);
-        share = new ClearShare(power, hearing, parameters.count());
+        share = new ClearShare(power, hearing, parameters.count(), ClearShare.AsHeard.NEVER);
         ofOrgan = new double[parameters.count()];
         ofOrganAmong = new double[parameters.count()];
         ofSinging = new double[parameters.count()];
@@ -94,18 +105,23 @@ public final class OrganSound {
 
     /** Opens an instrument with corrections to singers and room; see {@link #open(Instrument)}. */
     public static OrganSound open(Instrument organ, Offsets offsets) {
-        return new OrganSound(organ, new OrganPower(organ), offsets, Optional.empty());
+        return new OrganSound(organ, new OrganPower(organ), offsets, Optional.empty(), FeltVerses.NONE);
     }
 
-    /** A copy with these trims and offsets and the prior covariance. */
+    /** A copy with these trims and offsets, the prior covariance, and nothing heard. */
     public OrganSound with(Trims trims, Offsets others) {
         Instrument trimmed = trims.on(organ);
-        return new OrganSound(trimmed, power.trimmed(trimmed), others, Optional.empty());
+        return new OrganSound(trimmed, power.trimmed(trimmed), others, Optional.empty(), FeltVerses.NONE);
     }
 
     /** A copy with this covariance. */
     public OrganSound with(Covariance other) {
-        return new OrganSound(organ, power.trimmed(organ), offsets, Optional.of(other));
+        return with(other, felt);
+    }
+
+    /** A copy with this covariance, on which these verses were heard. */
+    public OrganSound with(Covariance other, FeltVerses heard) {
+        return new OrganSound(organ, power.trimmed(organ), offsets, Optional.of(other), heard);
     }
 
     /** The instrument. */
@@ -205,8 +221,14 @@ public final class OrganSound {
         if (verse.mode() != Mode.MELODY_SOLOED && !verse.isSung()) {
             return Balance.NONE;
         }
-        return share.prepare(verse.mode(), people, here, voice(verse))
+        Balance balance = share.prepare(verse.mode(), people, here, voice(verse))
                 .balance(sensitivity, ofSinging, covariance, ofBalance);
+        List<HeardAs> answers = felt.sungAs(verse, people).playedAs(verse.registration(), verse.hands());
+        return answers.isEmpty() || balance.odds().isEmpty()
+                ? balance
+                : share.balance(
+                        balance.share().orElseThrow(),
+                        new FeltLevel(share.right(), covariance.sdDb(ofBalance), answers));
     }
 
     /**
@@ -230,7 +252,14 @@ public final class OrganSound {
      */
     public ClearShare clearShare(Verse verse, int servicePeople) {
         PeoplePresent people = PeoplePresent.of(verse, servicePeople);
-        return new ClearShare(power, hearing, parameters.count())
+        FeltVerses sungSo = felt.sungAs(verse, people);
+        ClearShare.AsHeard asHeard =
+                (drawn, hands) -> sungSo.playedAs(drawn, hands).isEmpty()
+                        ? OptionalDouble.empty()
+                        : estimate(verse.withRegistration(drawn).withHands(hands), servicePeople, OptionalInt.empty())
+                                .balance()
+                                .share();
+        return new ClearShare(power, hearing, parameters.count(), asHeard)
                 .prepare(verse.mode(), people, seats(people.present()), voice(verse));
     }
 

@@ -99,10 +99,9 @@ final class Singers {
         return power;
     }
 
-    /** Number of singers in a congregation who sing at one time, 1 or more: in alternation one side of two. */
+    /** Number of singers in a congregation who sing at one time, 1 or more. */
     static int singing(int present, Sung sung) {
-        int sides = sung.by() == SungBy.ALTERNATION ? 2 : 1;
-        return Math.max(1, (int) Math.round(sung.share().inTen() / 10.0 * present / sides));
+        return Math.max(1, (int) Math.round(sung.part() * present));
     }
 
     /** Voices of a small choir, or of the trebles alone, without a number. */

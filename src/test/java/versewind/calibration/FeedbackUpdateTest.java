@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.organ.Instrument;
 import versewind.organ.NotationException;
@@ -19,15 +22,20 @@ import versewind.plan.HeardAs;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Plan;
+import versewind.plan.ServiceOrder;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
+import versewind.plan.VersePlace;
+import versewind.sound.Balance;
 import versewind.sound.ClearShare;
 import versewind.sound.NormalDistribution;
 import versewind.sound.OrganSound;
 import versewind.sound.RandomOrgans;
 import versewind.sound.Verdict;
 import versewind.store.Library;
+import versewind.store.PlanEntry;
 
 class FeedbackUpdateTest {
 
@@ -102,14 +110,19 @@ class FeedbackUpdateTest {
     }
 
     private static double plusMinus(OrganSound organ, Verse verse) {
+        return plusMinus(organ, verse, PEOPLE);
+    }
+
+    private static double plusMinus(OrganSound organ, Verse verse, int people) {
         double[] gradient = new double[organ.parameters().count()];
-        organ.gradient(verse, PEOPLE, gradient);
+        organ.gradient(verse, people, gradient);
         return organ.covariance().sdDb(gradient);
     }
 
     /**
-     * One registration that is judged again and again depends on two unknowns alone: the level of the organ over the
-     * singing, and the taste of the organist. Source: Bayes' rule, summed over a grid of both.
+     * One registration that is judged again and again depends on three unknowns alone: the level of the organ over the
+     * singing, the taste of the organist, and the error of its own; and on whether each answer is a slip, and all are
+     * random. Source: Bayes' rule, summed over a grid.
      */
     @ParameterizedTest
     @ValueSource(
@@ -119,7 +132,10 @@ class FeedbackUpdateTest {
                 "TOO_STRONG",
                 "RIGHT RIGHT",
                 "TOO_SOFT TOO_SOFT",
-                "RIGHT TOO_SOFT RIGHT RIGHT"
+                "TOO_STRONG TOO_STRONG TOO_STRONG",
+                "RIGHT TOO_SOFT RIGHT RIGHT",
+                "TOO_SOFT TOO_STRONG",
+                "TOO_STRONG TOO_SOFT TOO_SOFT"
             })
     void what_is_believed_is_what_the_rule_of_bayes_gives(String judgements) {
         HeardAs[] heard = Stream.of(judgements.split(" ")).map(HeardAs::valueOf).toArray(HeardAs[]::new);
@@ -128,31 +144,155 @@ class FeedbackUpdateTest {
         ClearShare.RightBand now = after.rightBand(led, PEOPLE).orElseThrow();
         NormalDistribution.Moments exact = exact(plusMinus(sound), before, heard);
 
-        assertThat(plusMinus(after)).isCloseTo(Math.sqrt(exact.variance()), within(0.2));
+        assertThat(plusMinus(after)).isCloseTo(Math.sqrt(exact.variance()), within(0.3));
         assertThat(before.fromDb() - now.fromDb()).isCloseTo(exact.mean(), within(0.3));
     }
 
     private static NormalDistribution.Moments exact(double sdDb, ClearShare.RightBand right, HeardAs... heard) {
         double[] sums = new double[3];
-        for (double levelDb = -5 * sdDb; levelDb <= 5 * sdDb; levelDb += 0.1) {
-            for (double tasteDb = -8; tasteDb <= 8; tasteDb += 0.1) {
-                double weight = Math.exp(-levelDb * levelDb / (2 * sdDb * sdDb) - tasteDb * tasteDb / 8);
+        for (double levelDb = -5 * sdDb; levelDb <= 5 * sdDb; levelDb += 0.5) {
+            double all = 0;
+            double weights = 0;
+            // taste of 2 dB and an error of 2.6 dB are felt as one
+            double feltSdDb = Math.hypot(2, 2.6);
+            for (double moreDb = -5 * feltSdDb; moreDb <= 5 * feltSdDb; moreDb += 0.1) {
+                double weight = Math.exp(-moreDb * moreDb / (2 * feltSdDb * feltSdDb));
+                weights += weight;
                 for (HeardAs each : heard) {
-                    double fromDb = each == HeardAs.TOO_SOFT
-                            ? Double.NEGATIVE_INFINITY
-                            : each == HeardAs.RIGHT ? right.fromDb() : right.toDb();
-                    double toDb = each == HeardAs.TOO_SOFT
-                            ? right.fromDb()
-                            : each == HeardAs.RIGHT ? right.toDb() : Double.POSITIVE_INFINITY;
-                    weight *= NormalDistribution.between(levelDb + tasteDb, 3, fromDb, toDb);
+                    weight *= 0.98 * meant(each, levelDb + moreDb, right) + 0.02 / 3;
                 }
-                sums[0] += weight;
-                sums[1] += weight * levelDb;
-                sums[2] += weight * levelDb * levelDb;
+                all += weight;
             }
+            double ofAnswers = 0.98 * all / weights + 0.02 * Math.pow(1.0 / 3, heard.length);
+            double weight = ofAnswers * Math.exp(-levelDb * levelDb / (2 * sdDb * sdDb));
+            sums[0] += weight;
+            sums[1] += weight * levelDb;
+            sums[2] += weight * levelDb * levelDb;
         }
         double mean = sums[1] / sums[0];
         return new NormalDistribution.Moments(mean, sums[2] / sums[0] - mean * mean);
+    }
+
+    private static double meant(HeardAs heard, double feltDb, ClearShare.RightBand right) {
+        double fromDb = heard == HeardAs.TOO_SOFT
+                ? Double.NEGATIVE_INFINITY
+                : heard == HeardAs.RIGHT ? right.fromDb() : right.toDb();
+        double toDb = heard == HeardAs.TOO_SOFT
+                ? right.fromDb()
+                : heard == HeardAs.RIGHT ? right.toDb() : Double.POSITIVE_INFINITY;
+        return NormalDistribution.between(feltDb, 1.5, fromDb, toDb);
+    }
+
+    /**
+     * On every shipped plan, with and without what is usual on its organ: the same verse once too soft and once too
+     * strong, or a verse too soft that leads by more than another that is too strong. The certainty is that of either
+     * answer alone, to the accuracy of the approximation, 0.2 dB.
+     */
+    @Test
+    void answers_that_contradict_each_other_neither_move_the_organ_nor_make_it_more_certain() throws Exception {
+        Library library = new Library(Path.of(""));
+        Random random = new Random(5);
+        for (PlanEntry entry : library.catalogue().read()) {
+            var open = library.openPlan(entry.file().id());
+            int people = open.plan().heading().people();
+            for (Experience known : List.of(Experience.NONE, open.organ().experience())) {
+                OrganSound before = open.organ().with(known).sound();
+                List<Verse> verses = open.plan().hymns().stream()
+                        .flatMap(hymn -> hymn.verses().stream())
+                        .filter(verse -> verse.sungBy() == SungBy.CONGREGATION && verse.isSung())
+                        .toList();
+                for (int i = 0; i < 10; i++) {
+                    Verse one = verses.get(random.nextInt(verses.size()));
+                    Verse other = random.nextBoolean() ? one : verses.get(random.nextInt(verses.size()));
+                    boolean leadsMore = before.rightBand(one, people)
+                                    .orElseThrow()
+                                    .fromDb()
+                            < before.rightBand(other, people).orElseThrow().fromDb();
+                    HeardRegistration soft = HeardRegistration.of(
+                            "soft", leadsMore ? one : other, new Feedback(HeardAs.TOO_SOFT, people));
+                    HeardRegistration strong = HeardRegistration.of(
+                            "strong", leadsMore ? other : one, new Feedback(HeardAs.TOO_STRONG, people));
+                    OrganSound both = new FeedbackUpdate(before, List.of(soft, strong)).sound();
+                    OrganSound backward = new FeedbackUpdate(before, List.of(strong, soft)).sound();
+
+                    assertThat(levelDb(both, one)).isCloseTo(levelDb(before, one), within(2.0));
+                    assertThat(levelDb(backward, one)).isCloseTo(levelDb(both, one), within(0.05));
+                    assertThat(plusMinus(both, one, people))
+                            .isGreaterThan(Math.min(
+                                            plusMinus(after(before, soft), one, people),
+                                            plusMinus(after(before, strong), one, people))
+                                    - 0.2);
+                }
+            }
+        }
+    }
+
+    private static OrganSound after(OrganSound before, HeardRegistration heard) {
+        return new FeedbackUpdate(before, List.of(heard)).sound();
+    }
+
+    private static double levelDb(OrganSound organ, Verse verse) {
+        return organ.levelDba(verse.registration(), verse.hands());
+    }
+
+    /** On every shipped plan, where the organ leads as estimated: the verse, answered as it is not. */
+    @ParameterizedTest
+    @CsvSource({"1, TOO_SOFT", "1, TOO_STRONG", "3, TOO_SOFT", "3, TOO_STRONG"})
+    void a_verse_that_is_played_again_gets_the_verdict_that_was_heard(int times, HeardAs heard) throws Exception {
+        Library library = new Library(Path.of(""));
+        for (PlanEntry entry : library.catalogue().read()) {
+            var open = library.openPlan(entry.file().id());
+            Plan plan = open.plan();
+            int people = plan.heading().people();
+            List<HeardRegistration> usual = open.organ().experience().usual();
+            OrganSound before = open.organ().with(Experience.NONE).sound();
+            for (VersePlace place : ServiceOrder.places(plan)) {
+                Verse verse = ServiceOrder.verse(plan, place);
+                boolean isUsual = usual.stream().anyMatch(each -> each.isAlike(verse, people));
+                if (verse.mode() == Mode.CONGREGATION && verse.isSung() && !isUsual) {
+                    Feedback answer = new Feedback(heard, people);
+                    List<HeardRegistration> last =
+                            HeardRegistration.of(plan.withVerse(place, verse.withAnswer(Optional.of(answer))));
+                    Balance balance = new FeedbackUpdate(
+                                    before,
+                                    Stream.concat(usual.stream(), Collections.nCopies(times, last.get(0)).stream())
+                                            .toList())
+                            .sound()
+                            .estimate(verse, people, OptionalInt.empty())
+                            .balance();
+                    double odds = heard == HeardAs.TOO_STRONG
+                            ? balance.odds().of(Verdict.TOO_STRONG)
+                            : balance.odds().of(Verdict.LOST) + balance.odds().of(Verdict.LEAD_ONLY_JUST);
+
+                    assertThat(odds).isGreaterThan(times == 1 ? 0.65 : 0.85);
+                    assertThat(balance.estimated().way())
+                            .isEqualTo(heard == HeardAs.TOO_STRONG ? Verdict.Way.SOFTER : Verdict.Way.STRONGER);
+                    assertThat(Verdict.of(verse.mode(), balance.share().orElseThrow()))
+                            .isEqualTo(balance.estimated());
+                }
+            }
+        }
+    }
+
+    /** Of 300 of those expected so many as came to the service, of whom three in ten sing in turns. */
+    @Test
+    void an_answer_is_that_of_those_who_sang() {
+        Verse few = led.withPeople(OptionalInt.of(300))
+                .withSungBy(SungBy.ALTERNATION)
+                .withShare(OptionalInt.of(3))
+                .withAnswer(Optional.of(new Feedback(HeardAs.RIGHT, PEOPLE)));
+        int expected = harvest.heading().people();
+        Plan plan = harvest.withHymns(List.of(harvest.hymns().get(0).withVerses(List.of(few))));
+        assertThat(HeardRegistration.of(plan).get(0).people())
+                .isEqualTo((int) Math.round(300.0 * PEOPLE / expected * 0.3 / 2 / 0.8));
+    }
+
+    @Test
+    void a_search_is_told_the_share_that_was_heard() {
+        OrganSound taught = after(led, HeardAs.TOO_STRONG);
+        assertThat(taught.clearShare(led, PEOPLE).of(led.registration(), led.hands()))
+                .isEqualTo(share(taught, led))
+                .isGreaterThan(Verdict.TOO_STRONG.from(led.mode()));
     }
 
     /**
@@ -178,7 +318,7 @@ class FeedbackUpdateTest {
         double before = plusMinus(sound, ordinary);
         assertThat(before).isBetween(4.8, 5.6);
         assertThat(plusMinus(new FeedbackUpdate(sound, List.of(right)).sound(), ordinary))
-                .isBetween(leftByFeltLevels(before, 1), 3.9);
+                .isBetween(leftByFeltLevels(before, 1), 4.0);
         assertThat(plusMinus(new FeedbackUpdate(sound, List.of(right, soft)).sound(), ordinary))
                 .isBetween(leftByFeltLevels(before, 2), 3.5);
     }

@@ -29,7 +29,8 @@ public final class OtherOrgan {
                         .map(box -> tilted(Shutters.closedLossDb(box), boxTiltDb.get(division))))
                 .toList();
         OrganPower power = new OrganPower(organ).behind(organ, shutters);
-        return new OrganSound(organ, power, new Singers(voiceDb), new Offsets(0, roomDb), Optional.empty());
+        return new OrganSound(
+                organ, power, new Singers(voiceDb), new Offsets(0, roomDb), Optional.empty(), FeltVerses.NONE);
     }
 
     private static Shutters tilted(double[] closedLossDb, double tiltDb) {

@@ -1,0 +1,139 @@
+package versewind.calibration;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import versewind.plan.HeardAs;
+import versewind.sound.ClearShare;
+import versewind.sound.NormalDistribution;
+
+/**
+ * A verse that was heard, once or on several days alike, and what its answers tell of its felt level.
+ *
+ * <p>The felt level of a verse is the true one, plus the organist's taste, plus an error of its own of 2.6 dB, which is
+ * the same on every day. An answer tells in which band the level lay on that day, which is off by 1.5 dB more: 3 dB
+ * together, as of a single answer. But one answer in 50 is a slip, of the day or of the key, and then each of the three
+ * is as likely; so that no answer shuts a band out, and answers that deny each other tell little. All of these are
+ * estimates.
+ *
+ * <p>Source: ordered probit with label noise, a uniform share of the likelihood; textbooks of robust statistics.
+ *
+ * <p>Checked against: {@code FeedbackUpdateTest}, Bayes' rule on a grid.
+ */
+final class HeardVerse {
+
+    /** Standard deviation in dB of the felt level of a verse about the true one, besides taste. */
+    static final double OWN_SD_DB = 2.6;
+
+    /** The answers that can be given. */
+    static final int CHOICES = HeardAs.values().length;
+
+    private static final double DAY_SD_DB = 1.5;
+
+    /** Felt levels this far apart are tried, from 48 dB below the estimate to 48 dB above. */
+    private static final double STEP_DB = 0.5;
+
+    private static final int LEVELS = 193;
+
+    private static final double SLIPS = 0.02;
+
+    private final double[] gradient;
+    private final ClearShare.RightBand right;
+    private final List<HeardRegistration> answers = new ArrayList<>();
+    private final double[] likelihood = new double[LEVELS];
+
+    /**
+     * A verse without answers yet.
+     *
+     * @param gradient derivative of the felt level by the parameters
+     * @param right the levels in dB above the estimate at which the verse is right
+     */
+    HeardVerse(double[] gradient, ClearShare.RightBand right) {
+        this.gradient = gradient;
+        this.right = right;
+        Arrays.fill(likelihood, 1);
+    }
+
+    void add(HeardRegistration answer) {
+        answers.add(answer);
+        for (int place = 0; place < likelihood.length; place++) {
+            likelihood[place] *= probability(answer.heard(), levelDb(place), 0);
+        }
+    }
+
+    double[] gradient() {
+        return gradient;
+    }
+
+    List<HeardRegistration> answers() {
+        return answers;
+    }
+
+    /** True if an answer was given on this very verse. */
+    boolean isOf(HeardRegistration answer) {
+        return answers.get(0).isAlike(answer.verse(), answer.people());
+    }
+
+    /**
+     * Probability of an answer.
+     *
+     * @param meanDb the felt level in dB above the estimate
+     * @param sdDb its standard deviation
+     */
+    double probability(HeardAs answer, double meanDb, double sdDb) {
+        ClearShare.RightBand said = right.where(answer);
+        double meant = NormalDistribution.between(meanDb, Math.hypot(sdDb, DAY_SD_DB), said.fromDb(), said.toDb());
+        return (1 - SLIPS) * meant + SLIPS / CHOICES;
+    }
+
+    /** Mean in dB and variance in dB2 of the felt level: by its answers, and a normal distribution made of all else. */
+    NormalDistribution.Moments felt(NormalDistribution.Moments rest) {
+        double[] weights = weights(rest);
+        double sum = 0;
+        double mean = 0;
+        double square = 0;
+        for (int place = 0; place < weights.length; place++) {
+            double offDb = levelDb(place) - rest.mean();
+            sum += weights[place];
+            mean += weights[place] * offDb;
+            square += weights[place] * offDb * offDb;
+        }
+        double off = mean / sum;
+        return new NormalDistribution.Moments(rest.mean() + off, square / sum - off * off);
+    }
+
+    private double[] weights(NormalDistribution.Moments rest) {
+        double[] weights = new double[likelihood.length];
+        for (int place = 0; place < weights.length; place++) {
+            weights[place] = likelihood[place] * normal(place, rest);
+        }
+        return weights;
+    }
+
+    /** Probability of all its answers, given all else. */
+    double probability(NormalDistribution.Moments rest) {
+        return Arrays.stream(weights(rest)).sum();
+    }
+
+    /** Probability of one of its answers, given its others and all else. */
+    double probability(HeardRegistration one, NormalDistribution.Moments rest) {
+        double[] weights = weights(rest);
+        double with = 0;
+        double without = 0;
+        for (int place = 0; place < weights.length; place++) {
+            with += weights[place];
+            without += weights[place] / probability(one.heard(), levelDb(place), 0);
+        }
+        return with / without;
+    }
+
+    /** Probability of a place of the felt level. */
+    private static double normal(int place, NormalDistribution.Moments felt) {
+        double off = levelDb(place) - felt.mean();
+        return STEP_DB * Math.exp(-off * off / (2 * felt.variance())) / Math.sqrt(2 * Math.PI * felt.variance());
+    }
+
+    private static double levelDb(int place) {
+        return STEP_DB * (place - LEVELS / 2);
+    }
+}

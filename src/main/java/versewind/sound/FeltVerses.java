@@ -1,0 +1,86 @@
+package versewind.sound;
+
+import java.util.ArrayList;
+import java.util.List;
+import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.HeardAs;
+import versewind.plan.Mode;
+import versewind.plan.Singing;
+import versewind.plan.Verse;
+
+/** The verses of an organ that were heard, and how: one that is played and sung just so again is judged by that. */
+public final class FeltVerses {
+
+    /** Nothing was heard. */
+    public static final FeltVerses NONE = new FeltVerses(List.of());
+
+    /** Numbers of singers, or of people in the room, by which levels differ no more than this are alike, in dB. */
+    private static final double ALIKE_DB = 1;
+
+    private final List<Felt> all;
+
+    private FeltVerses(List<Felt> all) {
+        this.all = List.copyOf(all);
+    }
+
+    /** How a verse is sung. */
+    private record Singers(Mode mode, Singing singing, PeoplePresent people) {
+
+        static Singers of(Verse verse, PeoplePresent people) {
+            return new Singers(verse.mode(), verse.singing(), people);
+        }
+
+        static Singers of(Verse verse, int servicePeople) {
+            return of(verse, PeoplePresent.of(verse, servicePeople));
+        }
+
+        boolean isAlike(Singers other) {
+            if (mode != other.mode || people.singers() == 0 || other.people.singers() == 0) {
+                return mode == other.mode && isNear(people.present(), other.people.present());
+            }
+            return singing == other.singing && isNear(people.singers(), other.people.singers());
+        }
+
+        private static boolean isNear(int one, int other) {
+            return Math.abs(10 * Math.log10((double) one / other)) <= ALIKE_DB;
+        }
+    }
+
+    /** A verse that was heard: how it was sung and played, and what was said of it. */
+    private record Felt(Singers singers, Registration drawn, HandsAndFeet hands, List<HeardAs> answers) {}
+
+    /** With one more verse, that was played and sung so, and what was said of it, once or on several days. */
+    public FeltVerses and(Verse verse, int servicePeople, List<HeardAs> answers) {
+        List<Felt> more = new ArrayList<>(all);
+        more.add(new Felt(Singers.of(verse, servicePeople), verse.registration(), verse.hands(), List.copyOf(answers)));
+        return new FeltVerses(more);
+    }
+
+    /** Those that were sung as a verse is. */
+    FeltVerses sungAs(Verse verse, PeoplePresent people) {
+        if (all.isEmpty()) {
+            return this;
+        }
+        Singers singers = Singers.of(verse, people);
+        return new FeltVerses(
+                all.stream().filter(each -> each.singers().isAlike(singers)).toList());
+    }
+
+    /** The answers where this is drawn and played; none where it was never heard. */
+    List<HeardAs> playedAs(Registration drawn, HandsAndFeet hands) {
+        for (Felt each : all) {
+            if (each.drawn().equals(drawn) && each.hands().equals(hands)) {
+                return each.answers();
+            }
+        }
+        return List.of();
+    }
+
+    /** True if two verses are sung and played alike, by numbers of people whose levels differ by 1 dB at most. */
+    public static boolean areAlike(Verse one, int people, Verse other, int otherPeople) {
+        return one.registration().equals(other.registration())
+                && one.hands().equals(other.hands())
+                && Singers.of(one, people).isAlike(Singers.of(other, otherPeople));
+    }
+}
