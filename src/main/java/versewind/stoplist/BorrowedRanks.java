@@ -33,6 +33,13 @@ final class BorrowedRanks {
         this.divisions = List.copyOf(divisions);
     }
 
+    /** True if a remark says from which key a stop begins: "from tenor C". */
+    static boolean isFromKey(String remark) {
+        Line line = new Line(remark);
+        int says = SAYS.at(line, 0);
+        return says > 0 && KEY.at(new Line(remark.substring(line.start(says))), 0) > 0;
+    }
+
     /**
      * The words that say where a stop is borrowed from: "Great", "Swell Rohrflute", ""; empty if it is not borrowed.
      */
@@ -42,7 +49,7 @@ final class BorrowedRanks {
             for (int i = line.size() - 1; i >= 0; i--) {
                 int says = i == 0 || line.gap(i) > 0 || line.is(i - 1, Token.Kind.OPEN) ? SAYS.at(line, i) : 0;
                 String rest = says > 0 ? remark.substring(line.start(i + says)).strip() : "";
-                if (says > 0 && !KEY.is(new Line(rest))) {
+                if (says > 0 && KEY.at(new Line(rest), 0) == 0) {
                     return Optional.of(rest);
                 }
             }

@@ -16,11 +16,19 @@ import java.util.stream.Stream;
  *
  * @param name what the division is called
  * @param word what kind of division it is
- * @param enclosed whether it stands in a box, where that is said
+ * @param enclosed how much of it stands in a box, where that is said
  * @param keys its compass, where that is said
  * @param inline what follows on the same line
  */
-record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclosed, OptionalInt keys, String inline) {
+record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed, OptionalInt keys, String inline) {
+
+    /** How much of a division stands in a swell box. */
+    enum Boxed {
+        NOT,
+        /** Some of its stops, which the list may mark. */
+        PARTLY,
+        WHOLLY
+    }
 
     private static final Map<String, String> SHORT = Map.of(
             "gt", "Great", "grt", "Great", "sw", "Swell", "swl", "Swell", "ch", "Choir", "ped", "Pedal", "pd", "Pedal");
@@ -217,12 +225,15 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boolean> enclose
                 : inline;
     }
 
-    private static Optional<Boolean> enclosed(String text, DivisionWord word) {
+    private static Optional<Boxed> enclosed(String text, DivisionWord word) {
         List<String> words = Spelling.words(text);
-        if (WordList.of("unenclosed").in(words)) {
-            return Optional.of(false);
+        if (WordList.of("partly").in(words)) {
+            return Optional.of(Boxed.PARTLY);
         }
-        return WordList.of("enclosed").in(words) || word.box() ? Optional.of(true) : Optional.empty();
+        if (WordList.of("unenclosed").in(words)) {
+            return Optional.of(Boxed.NOT);
+        }
+        return WordList.of("enclosed").in(words) || word.box() ? Optional.of(Boxed.WHOLLY) : Optional.empty();
     }
 
     private static String named(String core, DivisionWord word) {

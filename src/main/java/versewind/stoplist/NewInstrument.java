@@ -129,12 +129,17 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
         private Division division(String name, ReadDivision division, List<ReadStop> stops) {
             List<Stop> made = new ArrayList<>();
             Set<String> labels = new HashSet<>();
+            boolean isBoxed = division.enclosed()
+                    || stops.stream().anyMatch(stop -> stop.isBoxed().orElse(false));
             for (ReadStop stop : stops) {
                 double trimDb = stop.strengthDb() + (isHalf(division, stop) ? HALF_TRIM_DB : 0);
-                Stop first = stop(stop, stop.name(), trimDb);
+                Stop.Enclosure enclosure = isBoxed && !stop.isBoxed().orElse(division.enclosed())
+                        ? Stop.Enclosure.OUTSIDE_THE_BOX
+                        : Stop.Enclosure.AS_ITS_DIVISION;
+                Stop first = stop(stop, stop.name(), trimDb, enclosure);
                 Stop distinct = first;
                 for (int i = 2; !labels.add(distinct.label()); i++) {
-                    distinct = stop(stop, stop.name() + " (" + i + ")", trimDb);
+                    distinct = stop(stop, stop.name() + " (" + i + ")", trimDb, enclosure);
                 }
                 if (isHalf(division, stop)) {
                     halves.add(name + " " + distinct.label());
@@ -147,8 +152,7 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
             }
             int keys = division.keys().orElse(division.isPedal() ? PEDAL_KEYS : MANUAL_KEYS);
             OptionalInt manual = division.manual();
-            return new Division(
-                    name, manual, keys, division.enclosed() ? Optional.of(new SwellBox(0)) : Optional.empty(), made);
+            return new Division(name, manual, keys, isBoxed ? Optional.of(new SwellBox(0)) : Optional.empty(), made);
         }
 
         /** The divisions with the stops that use the pipes of others linked to these. */
@@ -215,7 +219,7 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                             .anyMatch(tail -> WordList.of("half stop").at(tail, 0) == tail.size());
         }
 
-        private static Stop stop(ReadStop stop, String name, double strengthDb) {
+        private static Stop stop(ReadStop stop, String name, double strengthDb, Stop.Enclosure enclosure) {
             Family family = stop.family();
             boolean fits = stop.pipe().isReed() == family.isReed();
             Pipe pipe = fits && !family.isCompound() ? stop.pipe() : family.usualPipe();
@@ -229,7 +233,7 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                     ranks,
                     List.of(),
                     trimDb,
-                    Stop.Enclosure.AS_ITS_DIVISION,
+                    enclosure,
                     Optional.empty());
         }
 

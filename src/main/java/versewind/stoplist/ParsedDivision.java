@@ -52,9 +52,21 @@ final class ParsedDivision {
         return line;
     }
 
-    /** True if its heading says that it stands in a box. */
+    /** True if its stops stand in a box, but for those that say otherwise. */
     boolean isEnclosed() {
-        return heading.enclosed().orElse(false);
+        return is(DivisionHeading.Boxed.WHOLLY)
+                || (is(DivisionHeading.Boxed.PARTLY)
+                        && stops.stream().noneMatch(stop -> stop.isBoxed().orElse(false)));
+    }
+
+    private boolean is(DivisionHeading.Boxed boxed) {
+        return heading.enclosed().filter(boxed::equals).isPresent();
+    }
+
+    /** True if only some of its stops stand in a box, and none says whether it does. */
+    boolean isUnclearWhichAreEnclosed() {
+        return is(DivisionHeading.Boxed.PARTLY)
+                && stops.stream().allMatch(stop -> stop.isBoxed().isEmpty());
     }
 
     OptionalInt keys() {

@@ -18,6 +18,7 @@ final class ParsedLines {
     private final List<PlacedCoupler> couplers = new ArrayList<>();
     private final List<PlacedTremulant> tremulants = new ArrayList<>();
     private final List<Unread> unread = new ArrayList<>();
+    private Optional<Unread> ofCouplers = Optional.empty();
     private int entries;
 
     /**
@@ -86,6 +87,18 @@ final class ParsedLines {
     void leaveOut(int line, String text, String why, Unread.Weight weight) {
         entries++;
         unread.add(new Unread(line, text, why, weight));
+    }
+
+    /** The first heading of a part that should hold couplers. */
+    Optional<Unread> ofCouplers() {
+        return ofCouplers;
+    }
+
+    /** Goes on below the heading of a part that should hold couplers. */
+    Section beginCouplers(Section section, int line, String heading) {
+        ofCouplers = ofCouplers.or(() ->
+                Optional.of(new Unread(line, heading, "couplers, but none of them is named", Unread.Weight.DOUBT)));
+        return begin(section);
     }
 
     /** Goes on in a section that a heading without anything else begins. */

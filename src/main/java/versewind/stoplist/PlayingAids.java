@@ -93,7 +93,7 @@ final class PlayingAids {
         Section part = section.ofOthers(word.kind(), hint);
         String whole = word.head() + ": " + word.inline();
         if (word.inline().isEmpty()) {
-            return lines.begin(part);
+            return word.kind() == Kind.COUPLERS ? lines.beginCouplers(part, line, word.head()) : lines.begin(part);
         }
         if (word.kind() == Kind.TREMULANTS) {
             Segments.split(word.inline(), (each, i) -> each.isSign(i, ",;"))

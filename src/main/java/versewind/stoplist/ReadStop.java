@@ -53,6 +53,15 @@ public record ReadStop(
         return new ReadStop(name, footage.or(() -> feet), supposed, pipes, family, pipe, how, strengthDb, remarks, at);
     }
 
+    /** Whether it stands in a swell box, where a remark says so. */
+    public Optional<Boolean> isBoxed() {
+        return remarks.stream()
+                .filter(remark -> WordList.of("enclosed").in(remark)
+                        || WordList.of("unenclosed").in(remark))
+                .findFirst()
+                .map(remark -> !WordList.of("unenclosed").in(remark));
+    }
+
     /** Its pitch in figures: "2 2/3", or "" for a compound stop without one. */
     public String feet() {
         return footage.map(Footage::toString).orElse("");

@@ -249,7 +249,7 @@ final class StopClassifier {
         boolean counts = StopLine.countsRanks(family);
         boolean plain = counts || said.numeral().isEmpty() || (said.ranks() > 3 && family != Family.FLUTE);
         List<String> remarks = new ArrayList<>(said.remarks());
-        if (WordList.of("borrowed").in(said.said())) {
+        if (remarks.stream().anyMatch(each -> WordList.of("borrowed").in(each) && !BorrowedRanks.isFromKey(each))) {
             remarks.add("borrowed or extended; read as a stop of its own");
         }
         if (found.how() == Confidence.GUESS) {

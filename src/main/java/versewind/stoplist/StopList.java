@@ -49,7 +49,8 @@ public record StopList(
     public static StopList read(String text) {
         Map<Boolean, List<PageText.Numbered>> all =
                 PageText.lines(text).stream().collect(Collectors.partitioningBy(line -> PageText.isRead(line.text())));
-        List<PageText.Numbered> rows = PastedCells.joined(BrokenLines.joined(all.get(true)));
+        List<PageText.Numbered> rows =
+                PastedCells.joined(BrokenLines.joined(NumberedStops.spelledOut(BoxMarks.spelledOut(all.get(true)))));
         LineReader.Readings readings = new LineReader.Readings(
                 ListStyle.of(rows.stream().map(PageText.Numbered::text).toList()));
         List<PageText.Numbered> lines =

@@ -18,6 +18,9 @@ import versewind.organ.Coupler;
 final class StopListBuilder {
 
     private static final String WITHOUT_STOPS = "the heading of a division without stops";
+    private static final String PARTLY_ENCLOSED =
+            "only some of its stops stand in the swell box, and the list does not say which: all are taken to";
+
     private static final int LAST_TITLE_LINE = 5;
     private static final int LONGEST_TITLE = 60;
     private static final int MOST_TWICE = 3;
@@ -51,6 +54,9 @@ final class StopListBuilder {
                         WITHOUT_STOPS,
                         PistonLine.isOfPistons(division.name()) ? Unread.Weight.NOTE : Unread.Weight.DOUBT));
             } else {
+                if (division.isUnclearWhichAreEnclosed()) {
+                    unread.add(new Unread(division.line(), division.name(), PARTLY_ENCLOSED, Unread.Weight.DOUBT));
+                }
                 read.add(new ReadDivision(
                         division.name(),
                         keyboards.number(division),
@@ -61,6 +67,7 @@ final class StopListBuilder {
         }
         permanent();
         List<ReadCoupler> couplers = couplers();
+        gathered.ofCouplers().filter(heading -> couplers.isEmpty()).ifPresent(unread::add);
         List<ReadTremulant> tremulants = tremulants();
         ReadPistons pistons = pistons();
         unread.replaceAll(Unread::weighed);

@@ -16,6 +16,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import versewind.Golden;
 
 class ReadStopsCommandTest {
@@ -216,5 +218,47 @@ class ReadStopsCommandTest {
                         + " since no stop of its name is there to lend them.\n"
                         + "versewind: Pedal Trombone 16 is borrowed, but the stop that lends its pipes was not found:"
                         + " it counts as having pipes of its own.\n");
+    }
+
+    @Test
+    void a_sign_says_which_stops_stand_outside_the_box_and_a_number_which_stop_lends() throws Exception {
+        Path list = Files.writeString(folder.resolve("list.txt"), """
+            CHOIR (partly enclosed; * unenclosed)
+            1. Stopped Diapason 8
+            2. *Nason Flute 4
+            PEDAL
+            3. Open Wood 16
+            4. Bourdon 16
+            5. Bass Flute 8 (from 4)
+            """);
+        Path organ = folder.resolve("organ.json");
+
+        Reply reply = typed("read-stops", list.toString(), "-o", organ.toString());
+
+        assertThat(reply.words()).doesNotContain("is taken to use", "is borrowed, but");
+        assertThat(Files.readString(organ))
+                .contains("\"name\": \"Nason Flute\", \"feet\": \"4\", \"family\": \"flute\"")
+                .containsPattern("Nason Flute.*\"outside the box\": true")
+                .doesNotContainPattern("Stopped Diapason.*\"outside the box\": true")
+                .containsPattern("Bass Flute.*\"from\": \"Pedal: Bourdon 16\"");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "Great~Open Diapason 8~Choir (partly enclosed)~Viola 8~Flute 4"
+                        + " | only some of its stops stand in the swell box",
+                "Great~Open Diapason 8~Pedal~Bourdon 16~Couplers and accessories~Bench"
+                        + " | couplers, but none of them is named",
+            })
+    void what_a_list_only_hints_at_is_in_doubt(String list, String doubt) throws Exception {
+        Path file = Files.writeString(folder.resolve("list.txt"), list.replace('~', '\n'));
+
+        Reply reply = typed("read-stops", file.toString());
+
+        assertThat(reply.status()).isEqualTo(Reply.WANTS_ATTENTION);
+        assertThat(reply.results().replaceAll("\\s+", " ")).contains(doubt);
     }
 }

@@ -140,7 +140,11 @@ public record PasteScreen(TextBlock text) implements Covering {
                 rows.add(new Chooser.Row(
                         (sure ? "" : LINE + stop.line() + ", ") + rows.size(),
                         "  " + stop.name() + " " + pitch(stop),
-                        stop.family().word() + ", " + stop.how().word() + (stop.supposed() ? "; pitch assumed" : "")));
+                        stop.family().word() + ", " + stop.how().word()
+                                + (stop.supposed() ? "; pitch assumed" : "")
+                                + stop.isBoxed()
+                                        .map(boxed -> boxed ? "; in the box" : "; outside the box")
+                                        .orElse("")));
             }
         }
         if (list.pistons().any()) {
