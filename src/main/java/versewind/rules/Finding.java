@@ -12,7 +12,7 @@ import versewind.plan.VersePlace;
  * @param place the verse
  * @param numbers what it rests on
  * @param sentence what is found, in one plain sentence
- * @param mend the smallest change that mends it, if there is one
+ * @param mend the smallest change that mends it, if there is one and it was looked for
  * @param silence why it is not to be said again; empty where it is to be said
  */
 public record Finding(
@@ -26,6 +26,10 @@ public record Finding(
 
     public Finding {
         numbers = List.copyOf(numbers);
+    }
+
+    Finding with(Optional<Mend> other) {
+        return new Finding(severity, rule, place, numbers, sentence, other, silence);
     }
 
     /** Whether it is a caution that was not silenced. */

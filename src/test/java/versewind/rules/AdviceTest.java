@@ -230,4 +230,17 @@ class AdviceTest {
                 .allSatisfy(finding ->
                         assertThat(finding.mend().orElseThrow().on(plan)).isNotEqualTo(plan));
     }
+
+    @Test
+    void a_finding_is_mended_by_itself_as_it_is_among_all() {
+        Plan plan = CATHEDRAL.plan(FEW, FLUTE, FLUTE, WITH_REEDS, CHORUS.withMode(Mode.SOLO_VOICE), FLUTE);
+        List<Finding> all = CATHEDRAL.advice().findings(plan);
+        assertThat(all).anyMatch(finding -> finding.mend().isPresent());
+
+        List<Finding> unmended = CATHEDRAL.advice().unmended(plan);
+        assertThat(unmended).allMatch(finding -> finding.mend().isEmpty());
+        assertThat(unmended)
+                .extracting(finding -> CATHEDRAL.advice().mended(plan, finding))
+                .isEqualTo(all);
+    }
 }

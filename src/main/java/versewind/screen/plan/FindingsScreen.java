@@ -3,6 +3,7 @@ package versewind.screen.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -33,7 +34,7 @@ import versewind.screen.toolkit.Text;
 /**
  * The findings of the plan, over it: a list, the marked one in full with its mend, and how to play its verse.
  *
- * @param list all findings in the order of the plan
+ * @param list all findings, the weightiest first; mends are looked for when they are to be shown or made
  * @param people before how many, where that is not the service's number
  * @param shown beneath what
  */
@@ -108,7 +109,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
 
     /** The weightiest first, marked at the first one of the current verse, or else of its hymn. */
     static FindingsScreen of(PlanEdit work, OptionalInt people, Shown shown) {
-        List<Finding> rows = Advice.on(work.sound()).findings(attended(work.plan(), people)).stream()
+        List<Finding> rows = Advice.on(work.sound()).unmended(attended(work.plan(), people)).stream()
                 .sorted(WEIGHTIEST_FIRST)
                 .toList();
         VersePlace here = work.place();
@@ -127,11 +128,12 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
     /**
      * With the next finding marked that has a fix, from a row on and then from the top; the same row where none has.
      */
-    private FindingsScreen atNextFix(int from) {
+    private FindingsScreen atNextFix(PlanEdit work, int from) {
         List<Finding> rows = list.rows();
         int next = IntStream.concat(IntStream.range(Math.min(from, rows.size()), rows.size()), IntStream.range(0, from))
                 .filter(i -> i < rows.size())
-                .filter(i -> rows.get(i).mend().isPresent() && !rows.get(i).isSilenced())
+                .filter(i ->
+                        !rows.get(i).isSilenced() && mend(work, rows.get(i)).isPresent())
                 .findFirst()
                 .orElse(from);
         return new FindingsScreen(list.mark(next), people, shown);
@@ -153,17 +155,25 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
                         closed.open(of(work, OptionalInt.of(form.number(0, 1, Verse.MOST_PEOPLE)), Shown.PLAN)));
     }
 
+    /** What mends a finding of the list. */
+    private Optional<Mend> mend(PlanEdit work, Finding finding) {
+        return Advice.on(work.sound())
+                .mended(attended(work.plan(), people), finding)
+                .mend();
+    }
+
     private State goThere(State state, PlanEdit work, Finding finding) {
         return state.close().with(work.at(finding.place()));
     }
 
     private State mend(State state, PlanEdit work, Finding finding) {
-        if (finding.mend().isEmpty()) {
-            return state.show(atNextFix(list.marked())).says("There is no single change that fixes it.");
+        Optional<Mend> found = mend(work, finding);
+        if (found.isEmpty()) {
+            return state.show(atNextFix(work, list.marked())).says("There is no single change that fixes it.");
         }
-        Mend mend = finding.mend().get();
+        Mend mend = found.get();
         State after = PlanChanges.edit(state, work, mend.on(work.plan()), finding.place());
-        return after.onWork(fixed -> after.show(of(fixed, people, shown).atNextFix(list.marked()))
+        return after.onWork(fixed -> after.show(of(fixed, people, shown).atNextFix(fixed, list.marked()))
                 .says("Done: " + mend.words() + " u to undo."));
     }
 
@@ -261,7 +271,8 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
             KEYS.hints(frame, box, "Esc");
             return;
         }
-        List<String> full = full(frame, list.current().orElseThrow(), box.width(), fullRows);
+        Finding marked = list.current().orElseThrow();
+        List<String> full = full(frame, marked, mend(work, marked), box.width(), fullRows);
         box.write(frame, box.y() + window.height() + 1, full, Style.TEXT);
         KEYS.hints(frame, box, "F fix", "Enter", "x ignore", "Esc");
     }
@@ -313,13 +324,12 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
     /**
      * The finding and its mend in so many rows at most; where they are longer, both are shortened, the finding first.
      */
-    private static List<String> full(Frame frame, Finding finding, int columns, int rows) {
+    private static List<String> full(Frame frame, Finding finding, Optional<Mend> fix, int columns, int rows) {
         List<String> found = new ArrayList<>(Text.wrapped(finding.sentence(), columns));
         finding.silence()
                 .filter(note -> !note.isBlank())
                 .ifPresent(note -> found.addAll(Text.wrapped("Ignored: " + note, columns)));
-        List<String> mend = finding.mend()
-                .map(Mend::words)
+        List<String> mend = fix.map(Mend::words)
                 .map(words -> Text.wrapped("Fix: " + words, columns))
                 .orElse(List.of());
         int mendRows = Math.min(mend.size(), Math.max(MEND_ROWS, rows - found.size()));
