@@ -20,6 +20,7 @@ import versewind.rules.Touch;
 import versewind.sound.Balance;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
+import versewind.sound.Verdict;
 
 /**
  * The fields that several reports have in common in JSON.
@@ -27,6 +28,8 @@ import versewind.sound.Estimate;
  * <p>Levels in dB and dB(A), loudness in sone and phon, lags in ms, all with one decimal; null where nothing sounds.
  */
 final class ReportFields {
+
+    private static final double HUNDRED = 100;
 
     private ReportFields() {}
 
@@ -114,13 +117,18 @@ final class ReportFields {
                 .put("lagMs", estimate.lagMs(), 1);
     }
 
-    /** The odds of every verdict, 0 to 1, by its word; of one alone where nothing is in doubt. */
+    /**
+     * The odds of every verdict on such a verse, by its word, in hundredths that add up to 1; where nothing is in doubt
+     * one of them is 1, and where the organ plays alone or has no tune it is the only one.
+     */
     private static Json odds(Balance balance) {
         Json odds = new Json();
         if (balance.odds().isEmpty()) {
-            return odds.put(balance.verdict().word(), 1);
+            List<Verdict> all = Verdict.beside(balance.verdict());
+            all.forEach(verdict -> odds.put(verdict.word(), verdict == balance.verdict() ? 1 : 0));
+            return odds;
         }
-        balance.odds().all().forEach(chance -> odds.put(chance.verdict().word(), chance.odds(), 2));
+        balance.odds().hundredths().forEach((verdict, hundredths) -> odds.put(verdict.word(), hundredths / HUNDRED, 2));
         return odds;
     }
 

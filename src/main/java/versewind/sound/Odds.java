@@ -2,7 +2,9 @@ package versewind.sound;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import versewind.plan.Mode;
 
@@ -21,6 +23,7 @@ public record Odds(List<Chance> all) {
 
     private static final double WORTH_A_WORD = 0.15;
     private static final int TENTHS = 10;
+    private static final int HUNDRED = 100;
 
     public Odds {
         all = List.copyOf(all);
@@ -135,6 +138,22 @@ public record Odds(List<Chance> all) {
             }
         }
         return 0;
+    }
+
+    /** The odds of every verdict in hundredths, which add up to 100: the largest remainders are rounded up. */
+    public Map<Verdict, Integer> hundredths() {
+        Map<Verdict, Integer> hundredths = new EnumMap<>(Verdict.class);
+        int left = HUNDRED;
+        for (Chance each : all) {
+            int whole = (int) (HUNDRED * each.odds());
+            hundredths.put(each.verdict(), whole);
+            left -= whole;
+        }
+        all.stream()
+                .sorted(Comparator.comparingDouble(each -> hundredths.get(each.verdict()) - HUNDRED * each.odds()))
+                .limit(Math.max(0, left))
+                .forEach(each -> hundredths.merge(each.verdict(), 1, Integer::sum));
+        return hundredths;
     }
 
     /** The most likely verdict. */

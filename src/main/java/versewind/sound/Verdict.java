@@ -1,6 +1,7 @@
 package versewind.sound;
 
 import java.util.List;
+import java.util.stream.Stream;
 import versewind.plan.Mode;
 
 /**
@@ -83,6 +84,14 @@ public enum Verdict {
             case SMALL_CHOIR, SOLO_VOICE -> OF_WORDS;
             case MELODY_SOLOED -> OF_SOLO_LINE;
         };
+    }
+
+    /** All verdicts on a share among which this one stands; this one alone if no share leads to it. */
+    public static List<Verdict> beside(Verdict one) {
+        return Stream.of(OF_LEAD, OF_WORDS, OF_SOLO_LINE)
+                .filter(all -> all.contains(one))
+                .findFirst()
+                .orElse(List.of(one));
     }
 
     /** The verdict on a share, 0 to 1. */

@@ -3,6 +3,7 @@ package versewind.sound;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -57,6 +58,20 @@ class OddsTest {
         assertThat(odds(0.1, 0.2, 0.6, 0.1).first()).isEqualTo(Verdict.LEADS);
         assertThat(odds(0.1, 0.2, 0.6, 0.1).second()).contains(Verdict.LEAD_ONLY_JUST);
         assertThat(odds(0.02, 0.08, 0.88, 0.02).second()).isEmpty();
+    }
+
+    @Test
+    void hundredths_add_up_to_one_whole() {
+        assertThat(odds(0.015, 0.225, 0.755, 0.005).hundredths().values()).containsExactly(2, 23, 75, 0);
+        Random random = new Random(6);
+        for (int draw = 0; draw < 1000; draw++) {
+            double[] parts = random.doubles(4).map(part -> part * part * part).toArray();
+            double sum = Arrays.stream(parts).sum();
+            assertThat(odds(Arrays.stream(parts).map(part -> part / sum).toArray()).hundredths().values().stream()
+                            .mapToInt(Integer::intValue)
+                            .sum())
+                    .isEqualTo(100);
+        }
     }
 
     @ParameterizedTest
