@@ -1,6 +1,7 @@
 package versewind.calibration;
 
 import java.util.List;
+import java.util.Optional;
 import versewind.sound.OrganSound;
 
 /**
@@ -9,12 +10,47 @@ import versewind.sound.OrganSound;
  * @param sound what estimates are made with
  * @param calibration the readings used
  * @param experience what its organist knows without a meter
- * @param contradicting what of this contradicts all the rest
+ * @param contradictions what of this does not agree with the rest
+ * @param lastHeard what the answers after the last service changed, if there are any
  */
 public record CalibratedOrgan(
-        OrganSound sound, Calibration calibration, Experience experience, List<HeardRegistration> contradicting) {
+        OrganSound sound,
+        Calibration calibration,
+        Experience experience,
+        List<Contradiction> contradictions,
+        Optional<HeardEffect> lastHeard) {
 
     public CalibratedOrgan {
-        contradicting = List.copyOf(contradicting);
+        contradictions = List.copyOf(contradictions);
+    }
+
+    /**
+     * An organ with all that is known of it.
+     *
+     * @param before the organ as its readings leave it
+     */
+    public static CalibratedOrgan of(OrganSound before, Calibration calibration, Experience experience) {
+        FeedbackUpdate heard = new FeedbackUpdate(before, experience.all());
+        OrganSound sound = heard.sound();
+        return new CalibratedOrgan(
+                sound,
+                calibration,
+                experience,
+                heard.contradictions(),
+                experience.lastService().map(service -> effect(service, before, sound, experience)));
+    }
+
+    private static HeardEffect effect(String service, OrganSound before, OrganSound after, Experience experience) {
+        List<HeardRegistration> last = experience.answersOn(service);
+        List<HeardRegistration> others =
+                experience.all().stream().filter(each -> !last.contains(each)).toList();
+        return HeardEffect.of(service, new FeedbackUpdate(before, others).sound(), after, last);
+    }
+
+    /** What a judgement contradicts, if it does. */
+    public Optional<Contradiction> contradiction(HeardRegistration heard) {
+        return contradictions.stream()
+                .filter(each -> each.answer().equals(heard))
+                .findFirst();
     }
 }

@@ -104,6 +104,27 @@ public record Experience(List<HeardRegistration> usual, List<HeardRegistration> 
         return new Experience(more, answers);
     }
 
+    /** The service that was answered last, if any was. */
+    Optional<String> lastService() {
+        return answers.isEmpty()
+                ? Optional.empty()
+                : Optional.of(answers.get(answers.size() - 1).service());
+    }
+
+    /** The answers on a service. */
+    List<HeardRegistration> answersOn(String service) {
+        return answers.stream().filter(each -> each.service().equals(service)).toList();
+    }
+
+    /**
+     * The last answer on a verse that was played and sung just so, in this service or an earlier one.
+     *
+     * @param people present
+     */
+    public Optional<HeardRegistration> lastHeard(Verse verse, int people) {
+        return answers.stream().filter(each -> each.isAlike(verse, people)).reduce((earlier, later) -> later);
+    }
+
     /** The feedback on the verses of a plan that is not among the answers. */
     public List<HeardRegistration> unkept(Plan plan) {
         return HeardRegistration.of(plan).stream()

@@ -3,12 +3,12 @@ package versewind.calibration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import versewind.organ.Trims;
 import versewind.plan.Verse;
 import versewind.sound.ClearShare;
 import versewind.sound.Covariance;
 import versewind.sound.FeltVerses;
+import versewind.sound.NormalDistribution;
 import versewind.sound.Offsets;
 import versewind.sound.OrganSound;
 import versewind.sound.Parameters;
@@ -28,8 +28,8 @@ import versewind.sound.Parameters;
  */
 public final class FeedbackUpdate {
 
-    /** What all others make less likely than this contradicts them. An estimate. */
-    private static final double CONTRADICTING = 0.05;
+    /** What others make less likely than this contradicts them. An estimate. */
+    private static final double UNLIKELY = 0.05;
 
     /** How often the answers of an organist are as if given at random. An estimate. */
     private static final double RANDOM = 0.02;
@@ -117,15 +117,65 @@ public final class FeedbackUpdate {
         return 1 / (1 + Math.exp(random - Math.log(1 - RANDOM) - felt.logProbability()));
     }
 
-    /** Those of the registrations heard that contradict all others together. */
-    public List<HeardRegistration> contradicting() {
-        return IntStream.range(0, verses.size())
-                .boxed()
-                .flatMap(verse -> verses.get(verse).answers().stream().filter(answer -> isContradicting(verse, answer)))
-                .toList();
+    /** A judgement, and of which verse. */
+    private record Said(HeardVerse verse, HeardRegistration answer) {}
+
+    /**
+     * The judgements that all other verses together make unlikely, and less likely by half than the estimate does, each
+     * with those that it denies: that make it unlikely, and that it makes unlikely, where nothing else is known. Where
+     * two deny each other and neither is unlikely beside all the rest, both are named.
+     */
+    public List<Contradiction> contradictions() {
+        List<Said> all = new ArrayList<>();
+        List<HeardRegistration> odd = new ArrayList<>();
+        for (int index = 0; index < verses.size(); index++) {
+            HeardVerse verse = verses.get(index);
+            NormalDistribution.Moments rest = felt.rest(index);
+            for (HeardRegistration answer : verse.answers()) {
+                all.add(new Said(verse, answer));
+                double alone = verse.meant(answer.heard(), before(verse));
+                if (verse.meant(answer.heard(), rest) < Math.min(UNLIKELY, alone / 2)) {
+                    odd.add(answer);
+                }
+            }
+        }
+        List<Contradiction> found = new ArrayList<>();
+        for (Said one : all) {
+            boolean isOdd = odd.contains(one.answer());
+            List<HeardRegistration> denied = all.stream()
+                    .filter(other -> (isOdd || !odd.contains(other.answer())) && denyEachOther(one, other))
+                    .map(Said::answer)
+                    .toList();
+            if (isOdd || !denied.isEmpty()) {
+                found.add(new Contradiction(one.answer(), denied));
+            }
+        }
+        return List.copyOf(found);
     }
 
-    private boolean isContradicting(int verse, HeardRegistration answer) {
-        return verses.get(verse).probability(answer, felt.rest(verse)) < CONTRADICTING;
+    private boolean denyEachOther(Said one, Said other) {
+        if (one.answer().heard() == other.answer().heard()) {
+            return false;
+        }
+        NormalDistribution.Moments before = before(one.verse());
+        NormalDistribution.Moments otherBefore = before(other.verse());
+        double covariance = one.verse() == other.verse()
+                ? before.variance()
+                : sound.covariance().of(one.verse().gradient(), other.verse().gradient());
+        double together = one.verse()
+                .meant(
+                        one.answer().heard(),
+                        other.verse(),
+                        other.answer().heard(),
+                        new HeardVerse.Both(before.variance(), covariance, otherBefore.variance()));
+        double alone = one.verse().meant(one.answer().heard(), before);
+        double otherAlone = other.verse().meant(other.answer().heard(), otherBefore);
+        return together < UNLIKELY * Math.min(alone, otherAlone);
+    }
+
+    /** The felt level of a verse before any answer. */
+    private NormalDistribution.Moments before(HeardVerse verse) {
+        return new NormalDistribution.Moments(
+                0, sound.covariance().variance(verse.gradient()) + HeardVerse.OWN_SD_DB * HeardVerse.OWN_SD_DB);
     }
 }

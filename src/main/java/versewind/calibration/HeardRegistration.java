@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import versewind.organ.Registration;
 import versewind.plan.Feedback;
 import versewind.plan.HandsAndFeet;
@@ -38,6 +39,10 @@ public record HeardRegistration(
         HandsAndFeet hands,
         Registration registration,
         HeardAs heard) {
+
+    private static final String APART = ", ";
+    private static final Pattern DAY = Pattern.compile("\\d{4}-\\d\\d-\\d\\d, ");
+    private static final int DAY_LENGTH = 10;
 
     public HeardRegistration {
         if (name.isBlank()) {
@@ -92,8 +97,15 @@ public record HeardRegistration(
         return new Feedback(answer.heard(), Math.max(1, Math.min(Verse.MOST_PEOPLE, people)), answer.played());
     }
 
+    /** The service of an answer, as its name begins: its day, "2026-11-22", or its title. */
+    public String service() {
+        return DAY.matcher(name).lookingAt()
+                ? name.substring(0, DAY_LENGTH)
+                : name.substring(0, Math.max(0, name.lastIndexOf(APART)));
+    }
+
     private static String name(String service, Hymn hymn, Verse verse) {
-        return service + ", " + (hymn.number().isBlank() ? hymn.title() : hymn.number()) + " " + verse.label();
+        return service + APART + (hymn.number().isBlank() ? hymn.title() : hymn.number()) + " " + verse.label();
     }
 
     /** True if a verse is played and sung just as it was when this was heard; see {@link FeltVerses#areAlike}. */

@@ -57,7 +57,7 @@ final class HeardVerse {
     void add(HeardRegistration answer) {
         answers.add(answer);
         for (int place = 0; place < likelihood.length; place++) {
-            likelihood[place] *= probability(answer.heard(), levelDb(place), 0);
+            likelihood[place] *= probability(answer.heard(), levelDb(place));
         }
     }
 
@@ -74,16 +74,20 @@ final class HeardVerse {
         return answers.get(0).isAlike(answer.verse(), answer.people());
     }
 
+    /** Probability of an answer at a felt level in dB above the estimate. */
+    private double probability(HeardAs answer, double feltDb) {
+        return (1 - SLIPS) * meant(answer, feltDb, 0) + SLIPS / CHOICES;
+    }
+
     /**
-     * Probability of an answer.
+     * Probability of an answer that is no slip.
      *
      * @param meanDb the felt level in dB above the estimate
      * @param sdDb its standard deviation
      */
-    double probability(HeardAs answer, double meanDb, double sdDb) {
+    private double meant(HeardAs answer, double meanDb, double sdDb) {
         ClearShare.RightBand said = right.where(answer);
-        double meant = NormalDistribution.between(meanDb, Math.hypot(sdDb, DAY_SD_DB), said.fromDb(), said.toDb());
-        return (1 - SLIPS) * meant + SLIPS / CHOICES;
+        return NormalDistribution.between(meanDb, Math.hypot(sdDb, DAY_SD_DB), said.fromDb(), said.toDb());
     }
 
     /** Mean in dB and variance in dB2 of the felt level: by its answers, and a normal distribution made of all else. */
@@ -115,16 +119,27 @@ final class HeardVerse {
         return Arrays.stream(weights(rest)).sum();
     }
 
-    /** Probability of one of its answers, given its others and all else. */
-    double probability(HeardRegistration one, NormalDistribution.Moments rest) {
-        double[] weights = weights(rest);
-        double with = 0;
-        double without = 0;
-        for (int place = 0; place < weights.length; place++) {
-            with += weights[place];
-            without += weights[place] / probability(one.heard(), levelDb(place), 0);
+    /** Probability of an answer, unless it is a slip, where the felt level is distributed so. */
+    double meant(HeardAs answer, NormalDistribution.Moments felt) {
+        return meant(answer, felt.mean(), Math.sqrt(felt.variance()));
+    }
+
+    /** Variances in dB2 of the felt levels of two verses before any answer, and their covariance. */
+    record Both(double variance, double covariance, double otherVariance) {}
+
+    /** Probability of an answer on this verse together with one on another, before any, unless they are slips. */
+    double meant(HeardAs answer, HeardVerse other, HeardAs otherAnswer, Both both) {
+        NormalDistribution.Moments before = new NormalDistribution.Moments(0, both.variance());
+        double slope = both.covariance() / both.variance();
+        double restSdDb = Math.sqrt(Math.max(0, both.otherVariance() - slope * both.covariance()));
+        double sum = 0;
+        for (int place = 0; place < LEVELS; place++) {
+            double levelDb = levelDb(place);
+            sum += normal(place, before)
+                    * meant(answer, levelDb, 0)
+                    * other.meant(otherAnswer, slope * levelDb, restSdDb);
         }
-        return with / without;
+        return sum;
     }
 
     /** Probability of a place of the felt level. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 import versewind.organ.NotationException;
 import versewind.plan.Verse;
 import versewind.rules.Attendance;
-import versewind.sound.OrganSound;
+import versewind.schema.KnownOrgan;
 import versewind.store.BadFile;
 import versewind.store.Fingerprint;
 import versewind.store.OpenPlan;
@@ -41,17 +41,16 @@ final class AssessCommand {
 
     private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
         OpenPlan open = commands.plan(typed.operand());
-        OrganSound sound = typed.has(HEARD) ? withFeedback(open) : open.organ().sound();
+        KnownOrgan organ = typed.has(HEARD) ? withFeedback(open) : open.organ();
         String words = unsavedWork(open, "assessed");
         Optional<String> people = typed.value(PEOPLE);
         if (people.isEmpty()) {
-            AssessmentReport report = AssessmentReport.of(
-                    open,
-                    sound,
-                    typed.has(VERBOSE) ? AssessmentReport.Detail.LEVELS : AssessmentReport.Detail.VERDICTS);
+            AssessmentReport report = typed.has(VERBOSE)
+                    ? AssessmentReport.withLevels(open, organ.calibrated())
+                    : AssessmentReport.of(open, organ.sound());
             return new Reply(status(report.wantsAttention()), commands.shown(typed, report), words);
         }
-        Attendance attendance = Attendance.of(open.plan(), sound, numbers(people.get()));
+        Attendance attendance = Attendance.of(open.plan(), organ.sound(), numbers(people.get()));
         return new Reply(
                 status(attendance.wantsAttention()),
                 commands.shown(typed, new AttendanceReport(open, attendance)),
@@ -62,13 +61,11 @@ final class AssessCommand {
         return wantsAttention ? Reply.WANTS_ATTENTION : Reply.GOOD;
     }
 
-    private static OrganSound withFeedback(OpenPlan open) throws UsageException {
+    private static KnownOrgan withFeedback(OpenPlan open) throws UsageException {
         if (open.plan().answered().isEmpty()) {
             throw new UsageException("No feedback is recorded in this plan, so " + HEARD + " has nothing to use.");
         }
-        return open.organ()
-                .with(open.organ().experience().keepingAnswers(open.plan()))
-                .sound();
+        return open.organ().with(open.organ().experience().keepingAnswers(open.plan()));
     }
 
     private static List<Integer> numbers(String typed) throws UsageException {

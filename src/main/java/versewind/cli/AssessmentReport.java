@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import versewind.calibration.CalibratedOrgan;
+import versewind.calibration.HeardEffect;
 import versewind.plan.Feedback;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
@@ -37,15 +39,8 @@ record AssessmentReport(
         NoiseExposure ears,
         Advice advice,
         List<Finding> findings,
-        Detail detail)
+        Optional<CalibratedOrgan> levels)
         implements Report {
-
-    /** How much is said. */
-    enum Detail {
-        VERDICTS,
-        /** The levels in dB(A), sone and phon too, and what they mean for the ears. */
-        LEVELS
-    }
 
     private static final String HEADS = "verse   mode          singing    organ step dB share  verdict";
     private static final int[] COLUMNS = {7, 13, 10, 5, 7, -5, 23};
@@ -56,7 +51,16 @@ record AssessmentReport(
         findings = List.copyOf(findings);
     }
 
-    static AssessmentReport of(OpenPlan open, OrganSound sound, Detail detail) {
+    static AssessmentReport of(OpenPlan open, OrganSound sound) {
+        return of(open, sound, Optional.empty());
+    }
+
+    /** With the levels in dB(A), sone and phon too, what they mean for the ears, and what the last answers changed. */
+    static AssessmentReport withLevels(OpenPlan open, CalibratedOrgan organ) {
+        return of(open, organ.sound(), Optional.of(organ));
+    }
+
+    private static AssessmentReport of(OpenPlan open, OrganSound sound, Optional<CalibratedOrgan> levels) {
         Assessment assessment = Assessment.of(open.plan(), sound);
         Advice advice = Advice.on(sound);
         return new AssessmentReport(
@@ -66,7 +70,7 @@ record AssessmentReport(
                 NoiseExposure.of(open.plan(), assessment, new EarSeats(sound)),
                 advice,
                 advice.findings(open.plan()),
-                detail);
+                levels);
     }
 
     boolean wantsAttention() {
@@ -94,9 +98,10 @@ record AssessmentReport(
         Caution.people(plan().heading().people(), open.instrument().room()).ifPresent(page::paragraph);
         Caution.organ(open.instrument()).forEach(page::paragraph);
         Caution.hearing(assessment.loudestDba()).ifPresent(page::paragraph);
-        if (detail == Detail.LEVELS) {
+        levels.ifPresent(organ -> {
             ears.words().ifPresent(page::paragraph);
-        }
+            organ.lastHeard().flatMap(HeardEffect::sentence).ifPresent(page::paragraph);
+        });
     }
 
     private void hymn(Page page, Assessment.OfHymn of, int hymn) {
@@ -109,11 +114,11 @@ record AssessmentReport(
         said(page, "or", of, verse -> advice.otherwise(
                         verse.verse(), verse.estimate().balance())
                 .map(other -> other.words().replaceFirst("or ", "")));
-        if (detail == Detail.LEVELS) {
+        if (levels.isPresent()) {
             said(page, "levels", of, AssessmentReport::levels);
         }
         said(page, "usual", of, this::fromUsual);
-        said(page, "heard", of, AssessmentReport::heard);
+        said(page, "heard", of, this::heard);
         findings.stream()
                 .filter(finding -> finding.place().hymn() == hymn && !finding.isSilenced())
                 .forEach(finding -> finding(page, finding));
@@ -177,8 +182,14 @@ record AssessmentReport(
                 open.organ().experience(), sound, of.verse(), plan().heading().people(), LevelText::signed);
     }
 
-    private static Optional<String> heard(Assessment.OfVerse of) {
-        return of.verse().answer().map(answer -> answer.heard().word() + " (" + Page.people(answer.present()) + ")");
+    /** The feedback on a verse, or on one that was played and sung just so before. */
+    private Optional<String> heard(Assessment.OfVerse of) {
+        Optional<String> here =
+                of.verse().answer().map(answer -> answer.heard().word() + " (" + Page.people(answer.present()) + ")");
+        return here.or(() -> open.organ()
+                .experience()
+                .lastHeard(of.verse(), plan().heading().people())
+                .map(before -> before.heard().word() + " (" + before.name() + ")"));
     }
 
     private void finding(Page page, Finding finding) {

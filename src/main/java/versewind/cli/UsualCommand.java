@@ -1,10 +1,12 @@
 package versewind.cli;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import versewind.calibration.CalibratedOrgan;
+import versewind.calibration.Contradiction;
 import versewind.calibration.Experience;
+import versewind.calibration.HeardEffect;
 import versewind.calibration.HeardRegistration;
 import versewind.organ.Instrument;
 import versewind.organ.NotationException;
@@ -27,8 +29,6 @@ final class UsualCommand {
     private static final String NAME = "--name";
     private static final String FELT = "--felt";
     private static final String REMOVE = "--remove";
-    private static final String CONTRADICTS =
-            "This contradicts all the rest. Was something else drawn, or were more or" + " fewer people there?";
     private static final String ORDINARY = "ordinary";
 
     private final Typed typed;
@@ -72,7 +72,7 @@ final class UsualCommand {
                 .flag(REMOVE, "Remove the one of this name.")
                 .json()
                 .footer("With the name of one that is kept already, only what is given changes.")
-                .statuses("One of them contradicts all the rest.")
+                .statuses("Some of them contradict each other.")
                 .examples(
                         "versewind usual st-tethwin --draw \"Great: open 8, princ, fif; Swell: open, princ; couplers:"
                                 + " swell to great\" --people 150",
@@ -163,29 +163,36 @@ final class UsualCommand {
     }
 
     private Reply shown(KnownOrgan known) {
-        UsualReport report = new UsualReport(known.instrument(), known.experience(), known.contradicting());
-        int status = report.contradicting().isEmpty() ? Reply.GOOD : Reply.WANTS_ATTENTION;
+        UsualReport report = new UsualReport(known.instrument(), known.calibrated());
+        int status = report.known().contradictions().isEmpty() ? Reply.GOOD : Reply.WANTS_ATTENTION;
         return new Reply(status, commands.shown(typed, report), "");
     }
 
     /** The usual registrations of an organ. */
-    private record UsualReport(Instrument instrument, Experience known, List<HeardRegistration> contradicting)
-            implements Report {
+    private record UsualReport(Instrument instrument, CalibratedOrgan known) implements Report {
 
         @Override
         public void print(Page page) {
             page.line(instrument.toString());
             page.blank();
-            if (known.usual().isEmpty()) {
+            if (known.experience().usual().isEmpty()) {
                 page.paragraph("No usual registrations yet. What do you draw for an ordinary hymn, and for how many?"
                         + " Say it with " + PlayingOptions.DRAW + " and " + PlayingOptions.PEOPLE + ".");
             }
-            known.usual().forEach(each -> print(page, each, each.heard().felt()));
-            if (!known.answers().isEmpty()) {
+            known.experience()
+                    .usual()
+                    .forEach(each -> print(page, each, each.heard().felt()));
+            if (!known.experience().answers().isEmpty()) {
                 page.blank();
                 page.line("Feedback after services:");
-                known.answers().forEach(each -> print(page, each, each.heard().word()));
+                known.experience()
+                        .answers()
+                        .forEach(each -> print(page, each, each.heard().word()));
             }
+            known.lastHeard().flatMap(HeardEffect::sentence).ifPresent(sentence -> {
+                page.blank();
+                page.paragraph(sentence);
+            });
         }
 
         private void print(Page page, HeardRegistration each, String heard) {
@@ -195,9 +202,7 @@ final class UsualCommand {
                     "  ",
                     (drawn.isEmpty() ? RegistrationText.NOTHING : drawn) + "; "
                             + Wording.hands(instrument, each.hands()));
-            if (contradicting.contains(each)) {
-                page.hanging("  ", CONTRADICTS);
-            }
+            known.contradiction(each).ifPresent(clash -> page.hanging("  ", clash.sentence()));
         }
 
         private static String who(HeardRegistration usual) {
@@ -211,9 +216,9 @@ final class UsualCommand {
         public Json json() {
             return new Json()
                     .put("instrument", instrument.name())
-                    .list("usual", known.usual(), each -> json(each)
+                    .list("usual", known.experience().usual(), each -> json(each)
                             .put("felt", each.heard().felt()))
-                    .list("answers", known.answers(), each -> json(each)
+                    .list("answers", known.experience().answers(), each -> json(each)
                             .put("heard", each.heard().word()));
         }
 
@@ -223,7 +228,8 @@ final class UsualCommand {
                     .put("people", each.people())
                     .put("mode", each.mode().word())
                     .put("singing", each.singing().word())
-                    .put("contradicts", contradicting.contains(each))
+                    .put("contradicts", known.contradiction(each).isPresent())
+                    .putIfPresent("contradicted", known.contradiction(each).map(Contradiction::whom))
                     .putIfPresent("voices", each.voices().stream().boxed().findFirst())
                     .with(ReportFields.hands(instrument, each.hands()))
                     .with(ReportFields.drawn(instrument, each.registration()));

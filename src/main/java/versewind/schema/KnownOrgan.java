@@ -8,7 +8,6 @@ import versewind.calibration.Calibration;
 import versewind.calibration.Experience;
 import versewind.calibration.FeedbackUpdate;
 import versewind.calibration.Fit;
-import versewind.calibration.HeardRegistration;
 import versewind.calibration.MeterReading;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
@@ -54,12 +53,7 @@ public record KnownOrgan(Instrument instrument, Calibration calibration, Experie
 
     /** Opened for estimates, together with what is known of it. */
     public CalibratedOrgan calibrated() {
-        FeedbackUpdate heard = heard();
-        return new CalibratedOrgan(heard.sound(), calibration, experience, heard.contradicting());
-    }
-
-    private FeedbackUpdate heard() {
-        return new FeedbackUpdate(calibration.soundOf(instrument), experience.all());
+        return CalibratedOrgan.of(calibration.soundOf(instrument), calibration, experience);
     }
 
     /**
@@ -79,11 +73,6 @@ public record KnownOrgan(Instrument instrument, Calibration calibration, Experie
                 .map(from -> from.words(experience.called(usual), signed)));
     }
 
-    /** What was heard of it that contradicts all the rest, given the readings. */
-    public List<HeardRegistration> contradicting() {
-        return heard().contradicting();
-    }
-
     /**
      * Opens it for estimates.
      *
@@ -91,6 +80,6 @@ public record KnownOrgan(Instrument instrument, Calibration calibration, Experie
      *     not have
      */
     public OrganSound sound() {
-        return heard().sound();
+        return new FeedbackUpdate(calibration.soundOf(instrument), experience.all()).sound();
     }
 }

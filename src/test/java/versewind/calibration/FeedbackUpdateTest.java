@@ -30,6 +30,7 @@ import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
 import versewind.sound.Balance;
 import versewind.sound.ClearShare;
+import versewind.sound.Estimate;
 import versewind.sound.NormalDistribution;
 import versewind.sound.OrganSound;
 import versewind.sound.RandomOrgans;
@@ -334,17 +335,81 @@ class FeedbackUpdateTest {
         return led.withRegistration(new RegistrationText(organ).parse(drawn)).withSinging(Singing.ORDINARY);
     }
 
+    private HeardRegistration heard(String name, Verse verse, HeardAs heard) {
+        return HeardRegistration.of(name, verse, new Feedback(heard, PEOPLE));
+    }
+
     @Test
-    void what_contradicts_all_the_rest_is_found() throws NotationException {
-        Verse flute = soft(sound.organ(), led);
-        HeardRegistration odd = HeardRegistration.of("odd", flute, new Feedback(HeardAs.TOO_STRONG, PEOPLE));
-        List<HeardRegistration> heard = Stream.concat(
-                        Stream.of("a", "b", "c")
-                                .map(name -> HeardRegistration.of(name, led, new Feedback(HeardAs.RIGHT, PEOPLE))),
-                        Stream.of(odd))
+    void what_contradicts_all_the_rest_is_found_with_what_it_contradicts() throws NotationException {
+        HeardRegistration odd = heard("odd", soft(sound.organ(), led), HeardAs.TOO_STRONG);
+        List<HeardRegistration> right = Stream.of("a", "b", "c")
+                .map(name -> heard(name, led, HeardAs.RIGHT))
                 .toList();
-        assertThat(new FeedbackUpdate(sound, heard).contradicting()).containsExactly(odd);
-        assertThat(new FeedbackUpdate(sound, heard.subList(0, 3)).contradicting())
+        List<HeardRegistration> all =
+                Stream.concat(right.stream(), Stream.of(odd)).toList();
+        assertThat(new FeedbackUpdate(sound, all).contradictions()).containsExactly(new Contradiction(odd, right));
+        assertThat(new FeedbackUpdate(sound, right).contradictions()).isEmpty();
+    }
+
+    @Test
+    void of_two_answers_that_deny_each_other_it_is_told_which_and_with_which() {
+        HeardRegistration soft = heard("2026-11-15, 208 V1", led, HeardAs.TOO_SOFT);
+        HeardRegistration strong = heard("2026-11-22, 208 V1", led, HeardAs.TOO_STRONG);
+        HeardRegistration apart = heard("2026-11-22, 214 V2", choir, HeardAs.RIGHT);
+        List<Contradiction> found = new FeedbackUpdate(sound, List.of(soft, strong, apart)).contradictions();
+
+        assertThat(found).isNotEmpty().allSatisfy(each -> assertThat(
+                        Stream.concat(Stream.of(each.answer()), each.others().stream()))
+                .containsExactlyInAnyOrder(soft, strong));
+    }
+
+    /** An answer that a neighbour in strength may well have. */
+    @Test
+    void right_once_and_too_strong_once_is_no_contradiction() {
+        assertThat(new FeedbackUpdate(
+                                sound, List.of(heard("a", led, HeardAs.RIGHT), heard("b", led, HeardAs.TOO_STRONG)))
+                        .contradictions())
+                .isEmpty();
+    }
+
+    @Test
+    void what_the_last_service_changed_is_told_in_a_sentence() {
+        Experience before = new Experience(
+                List.of(heard("ordinary", led, HeardAs.RIGHT)),
+                List.of(heard("2026-11-15, 208 V1", led, HeardAs.RIGHT)));
+        Experience after = new Experience(
+                before.usual(),
+                Stream.concat(
+                                before.answers().stream(),
+                                Stream.of(heard("2026-11-22, Come, ye V1", choir, HeardAs.TOO_STRONG)))
+                        .toList());
+        CalibratedOrgan organ = CalibratedOrgan.of(sound, Calibration.NONE, after);
+        OrganSound then = CalibratedOrgan.of(sound, Calibration.NONE, before).sound();
+
+        double changedDb = organ.lastHeard().orElseThrow().organ().db();
+        assertThat(changedDb)
+                .isCloseTo(
+                        estimate(organ.sound(), choir).organDba().orElseThrow()
+                                - estimate(then, choir).organDba().orElseThrow(),
+                        within(1e-9))
+                .isGreaterThan(0.5);
+        assertThat(organ.lastHeard().orElseThrow().sentence().orElseThrow())
+                .startsWith("Since the answers of 2026-11-22, the organ is taken to be " + Math.round(changedDb)
+                        + " dB stronger, ±");
+    }
+
+    private static Estimate estimate(OrganSound organ, Verse verse) {
+        return organ.estimate(verse, PEOPLE, OptionalInt.empty());
+    }
+
+    @Test
+    void where_nothing_changed_nothing_is_told() {
+        HeardEffect.Change none = new HeardEffect.Change(-0.49, 3);
+
+        assertThat(new HeardEffect("2026-11-22", none, none).sentence()).isEmpty();
+        assertThat(new HeardEffect("2026-11-22", none, new HeardEffect.Change(-0.5, 0.3)).sentence())
+                .contains("Since the answers of 2026-11-22, the singing is taken to be 1 dB softer, ±1.");
+        assertThat(CalibratedOrgan.of(sound, Calibration.NONE, Experience.NONE).lastHeard())
                 .isEmpty();
     }
 

@@ -1,6 +1,7 @@
 package versewind.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static versewind.cli.Typing.typed;
 import static versewind.cli.Typing.typedIn;
 
@@ -8,7 +9,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -122,6 +127,34 @@ class AssessCommandTest {
         }
     }
 
+    /** The odds in every report add up to 1, and hold every verdict on such a verse. */
+    @ParameterizedTest
+    @MethodSource("shippedPlans")
+    void as_json_the_odds_of_all_verdicts_add_up_to_one(String plan) {
+        Pattern balance = Pattern.compile(
+                "\"(lead|voice|soloLine)\": \\{\\s*\"share\": ([^,]+),\\s*\"verdict\": \"([^\"]+)\",\\s*\"odds\":"
+                        + " \\{([^}]+)\\}");
+        Map<String, List<String>> verdicts = Map.of(
+                "lead", List.of("lost", "only just", "leads", "too strong"),
+                "voice", List.of("covered", "only just", "clear"),
+                "soloLine", List.of("buried", "only just", "stands out"));
+        Matcher found = balance.matcher(typed("assess", plan, "--json").results());
+        int balances = 0;
+        while (found.find()) {
+            List<String> words = new ArrayList<>();
+            double sum = 0;
+            for (String odds : found.group(4).split(",")) {
+                words.add(odds.replaceFirst("(?s)\\s*\"(.+)\": .*", "$1"));
+                sum += Double.parseDouble(odds.replaceFirst("(?s).*: (\\S+)\\s*", "$1"));
+            }
+            assertThat(sum).as(found.group()).isCloseTo(1, within(1e-9));
+            assertThat(words)
+                    .isEqualTo(found.group(2).equals("null") ? List.of(found.group(3)) : verdicts.get(found.group(1)));
+            balances++;
+        }
+        assertThat(balances).isGreaterThan(5);
+    }
+
     @Test
     void as_json_a_service_without_a_date_has_no_church_day(@TempDir Path folder) throws IOException {
         Typing.makeLibrary(folder, ODD);
@@ -174,6 +207,10 @@ class AssessCommandTest {
 
         assertThat(plain).contains("heard    V1: too soft (300 people).");
         assertThat(share(heeding)).isLessThan(share(plain) - 3);
+        assertThat(typedIn(folder, StandardCharsets.UTF_8, "assess", "--heard", "-v", "odd")
+                        .results())
+                .containsPattern("Since the answers of 2026-10-04, the organ is taken to be \\d+ dB softer, ±\\d");
+        assertThat(plain).doesNotContain("Since the answers");
         assertThat(typedIn(folder, StandardCharsets.UTF_8, "assess", "odd", "--json")
                         .results())
                 .contains("\"heard\": \"too soft\"", "\"present\": 300");

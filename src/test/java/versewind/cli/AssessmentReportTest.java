@@ -46,9 +46,7 @@ class AssessmentReportTest {
     private static String json(Plan plan, Instrument organ) {
         OpenPlan open =
                 new OpenPlan(plan, KnownOrgan.of(organ), Path.of("x.json"), Fingerprint.NO_FILE, Optional.empty());
-        return AssessmentReport.of(open, OrganSound.open(organ), AssessmentReport.Detail.VERDICTS)
-                .json()
-                .text();
+        return AssessmentReport.of(open, OrganSound.open(organ)).json().text();
     }
 
     private static JsonNode assessed(Verse... verses) throws Exception {

@@ -122,7 +122,7 @@ class UsualCommandTest {
         Reply reply = usual(
                 "--name", "c", "--draw", "Great: Stopped Flute 8", "--people", "150", "--felt", "a little strong");
         assertThat(reply.status()).isEqualTo(Reply.WANTS_ATTENTION);
-        assertThat(reply.results()).contains("This contradicts all the rest.");
+        assertThat(reply.results()).contains("It contradicts \"a\" (too soft), \"b\" (too soft).");
     }
 
     @Test

@@ -141,7 +141,7 @@ public final class Desk {
     }
 
     static CalibratedOrgan organ(Instrument instrument) {
-        return new CalibratedOrgan(sound(instrument), Calibration.NONE, Experience.NONE, List.of());
+        return CalibratedOrgan.of(sound(instrument), Calibration.NONE, Experience.NONE);
     }
 
     static OrganSound sound(Instrument instrument) {

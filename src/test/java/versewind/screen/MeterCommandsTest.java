@@ -36,12 +36,11 @@ class MeterCommandsTest {
         List<MeterReading> readings = wanted();
         if (readings.isEmpty()) {
             return desk.answer(new PlanEvent.Recalibrated(
-                    new CalibratedOrgan(before, Calibration.NONE, Experience.NONE, List.of()), List.of()));
+                    CalibratedOrgan.of(before, Calibration.NONE, Experience.NONE), List.of()));
         }
         Fit fit = Fit.of(before, readings);
         return desk.answer(new PlanEvent.Recalibrated(
-                new CalibratedOrgan(
-                        fit.calibration().soundOf(fit.instrument()), fit.calibration(), Experience.NONE, List.of()),
+                CalibratedOrgan.of(fit.calibration().soundOf(fit.instrument()), fit.calibration(), Experience.NONE),
                 Fit.outliers(before, readings)));
     }
 

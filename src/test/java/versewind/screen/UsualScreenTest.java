@@ -41,7 +41,8 @@ class UsualScreenTest {
         CalibratedOrgan organ = desk.work().organ();
         Optional<Experience> before = Optional.of(organ.experience());
         desk.answer(new PlanEvent.UsualKept(
-                new CalibratedOrgan(organ.sound(), organ.calibration(), experience, List.of()), before));
+                new CalibratedOrgan(organ.sound(), organ.calibration(), experience, List.of(), Optional.empty()),
+                before));
         return experience;
     }
 

@@ -2,13 +2,11 @@ package versewind.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import versewind.calibration.CalibratedOrgan;
 import versewind.calibration.Calibration;
 import versewind.calibration.Experience;
-import versewind.calibration.FeedbackUpdate;
 import versewind.calibration.HeardRegistration;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
@@ -54,11 +52,8 @@ class VerseFeedbackCommandsTest {
                 .findFirst()
                 .orElseThrow();
         Experience experience = wanted.argument(0, Experience.class);
-        CalibratedOrgan organ = new CalibratedOrgan(
-                new FeedbackUpdate(Desk.sound(Desk.shipped("harvest-festival").instrument()), experience.all()).sound(),
-                Calibration.NONE,
-                experience,
-                List.of());
+        CalibratedOrgan organ = CalibratedOrgan.of(
+                Desk.sound(Desk.shipped("harvest-festival").instrument()), Calibration.NONE, experience);
         desk.answer(new PlanEvent.UsualKept(organ, wanted.argument(1, Optional.class)));
         return experience;
     }
@@ -92,6 +87,24 @@ class VerseFeedbackCommandsTest {
                 .singleElement()
                 .extracting(HeardRegistration::heard)
                 .isEqualTo(HeardAs.RIGHT);
+    }
+
+    @Test
+    void a_verse_played_again_is_judged_as_it_was_heard_and_the_change_is_told() {
+        desk.press("y", "y", "y", "Y");
+        kept();
+        assertThat(estimate().balance().verdict()).isEqualTo(Verdict.TOO_STRONG);
+        desk.press("y");
+        assertThat(desk.characters()).contains(" was too strong ");
+        desk.press("R");
+        assertThat(desk.characters()).contains("Since the answers of 2026-10-04, the organ is taken to be");
+    }
+
+    @Test
+    void answers_that_contradict_each_other_are_named_when_they_are_kept() {
+        desk.press("y", "y", "y", "n", "n", "y", "Y");
+        kept();
+        assertThat(desk.said()).contains("contradicts \"2026-10-04, 208 V");
     }
 
     @Test

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import versewind.calibration.HeardRegistration;
+import versewind.plan.Feedback;
+import versewind.plan.HeardAs;
 import versewind.plan.Locks;
 import versewind.plan.Mood;
 import versewind.plan.Verse;
@@ -81,6 +84,7 @@ final class StatusView {
         if (verse.isPlayed()) {
             parts.add(Wording.hands(work.instrument(), verse.hands()));
         }
+        heard(work, verse).map(heard -> "was " + heard.word()).ifPresent(parts::add);
         if (verse.isOptional()) {
             parts.add("may be left out");
         }
@@ -93,7 +97,6 @@ final class StatusView {
         if (verse.mood() != Mood.PLAIN) {
             parts.add("to sound " + verse.mood().word());
         }
-        verse.answer().ifPresent(answer -> parts.add("was " + answer.heard().word()));
         int x = 1;
         for (int i = 0; i < parts.size(); i++) {
             String part = " " + parts.get(i) + " ";
@@ -103,6 +106,14 @@ final class StatusView {
                 x = frame.write(x, y, frame.fit(part, room), i == 0 ? Style.STRONG : Style.TEXT) + 1;
             }
         }
+    }
+
+    /** The feedback on a verse, or on one that was played and sung just so before. */
+    private static Optional<HeardAs> heard(PlanEdit work, Verse verse) {
+        return verse.answer().map(Feedback::heard).or(() -> work.organ()
+                .experience()
+                .lastHeard(verse, work.plan().heading().people())
+                .map(HeardRegistration::heard));
     }
 
     /** The levels in as many words as fit; the verdict always, and beside it the usual registration if it can be. */

@@ -3,8 +3,11 @@ package versewind.screen.plan;
 import java.util.List;
 import java.util.Optional;
 import versewind.calibration.CalibratedOrgan;
+import versewind.calibration.Contradiction;
 import versewind.calibration.Experience;
+import versewind.calibration.HeardEffect;
 import versewind.calibration.HeardRegistration;
+import versewind.organ.Quoted;
 import versewind.organ.RegistrationText;
 import versewind.plan.Verse;
 import versewind.screen.state.Effect;
@@ -16,6 +19,7 @@ import versewind.screen.state.State;
 import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.ListBox;
+import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.Notice;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
@@ -136,9 +140,15 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
             return Notice.says("Removed " + names(gone) + " (u to undo).");
         }
         String kept = "Kept " + names(fresh) + " with the organ (u in the plan to undo). ";
-        return fresh.stream().anyMatch(now.contradicting()::contains)
-                ? Notice.warns(kept + (fresh.size() == 1 ? "It" : "Some of it") + " contradicts all the rest: see R.")
-                : Notice.says(kept + "R lists what is kept.");
+        Optional<Contradiction> clash = now.contradictions().stream()
+                .filter(each ->
+                        fresh.contains(each.answer()) || each.others().stream().anyMatch(fresh::contains))
+                .findFirst();
+        return clash.map(each -> Notice.warns(kept
+                        + (fresh.equals(List.of(each.answer()))
+                                ? "It"
+                                : Quoted.text(each.answer().name())) + " contradicts " + each.whom() + ": see R."))
+                .orElseGet(() -> Notice.says(kept + "R lists what is kept."));
     }
 
     private static List<HeardRegistration> without(List<HeardRegistration> all, List<HeardRegistration> others) {
@@ -161,25 +171,30 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
         List<String> below = list.current()
                 .map(marked -> Text.wrapped(text.format(marked.registration()), columns))
                 .orElse(List.of("None yet."));
-        boolean isOdd = list.current().filter(organ.contradicting()::contains).isPresent();
-        List<String> why = isOdd
-                ? Text.wrapped(
-                        "It contradicts all the rest. Was something else drawn, or were more or fewer people there?",
-                        columns)
-                : List.of();
+        List<String> why = list.current()
+                .flatMap(organ::contradiction)
+                .map(clash -> Text.wrapped(clash.sentence(), columns))
+                .orElse(List.of());
+        List<String> effect = organ.lastHeard()
+                .flatMap(HeardEffect::sentence)
+                .map(said -> Text.wrapped(said.replace("±", Mark.PLUS_MINUS.in(state.marks())), columns))
+                .orElse(List.of());
         String title = "Usual registrations of " + organ.sound().organ().name();
         int shown = Math.min(list.size(), MOST_ROWS);
-        Box box = Box.open(frame, title, WIDTH, shown + 1 + below.size() + why.size() + FIXED_ROWS);
+        Box box = Box.open(frame, title, WIDTH, shown + 1 + below.size() + why.size() + effect.size() + FIXED_ROWS);
         list.paint(frame, box.rows(0, shown), (heard, index, y) -> {
             frame.write(box.x(), y, frame.fit(heard.name(), NAME - 2), Style.TEXT);
             boolean isUsual = index < organ.experience().usual().size();
             String of = (isUsual ? heard.heard().felt() : heard.heard().word()) + ", " + heard.people()
                     + " people, singing " + heard.singing().word();
+            boolean isClash = organ.contradiction(heard).isPresent();
+            frame.write(box.x() + NAME - 2, y, isClash ? "!" : "", Style.BAD);
             frame.write(box.x() + NAME, y, frame.fit(of, box.width() - NAME), Style.FAINT);
         });
         list.paintPosition(frame, box, shown, "registration");
         box.write(frame, box.y() + shown + 1, below, Style.TEXT);
         box.write(frame, box.y() + shown + 1 + below.size(), why, Style.BAD);
+        box.write(frame, box.y() + shown + 1 + below.size() + why.size(), effect, Style.MESSAGE);
         if (owner == Owner.PLAN) {
             KEYS.hints(frame, box, "Enter take it", "i", "e", "x", "Esc");
         } else {

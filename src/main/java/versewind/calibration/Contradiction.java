@@ -1,0 +1,39 @@
+package versewind.calibration;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import versewind.organ.Quoted;
+
+/**
+ * A judgement that does not agree with others.
+ *
+ * @param answer the judgement
+ * @param others those that it hardly can be true beside; empty if it only disagrees with all the rest together
+ */
+public record Contradiction(HeardRegistration answer, List<HeardRegistration> others) {
+
+    private static final int MOST_NAMED = 3;
+
+    public Contradiction {
+        others = List.copyOf(others);
+    }
+
+    /** What it contradicts, and what may be the reason. */
+    public String sentence() {
+        return "It contradicts " + whom() + ". Was something else drawn, or were more or fewer people there? Delete the"
+                + " one that was wrong.";
+    }
+
+    /** What it contradicts: "ordinary" (right) and "2026-11-22, 208 V3" (too strong). */
+    public String whom() {
+        if (others.isEmpty()) {
+            return "all the rest";
+        }
+        String named = others.stream()
+                .limit(MOST_NAMED)
+                .map(other -> Quoted.text(other.name()) + " (" + other.heard().word() + ")")
+                .collect(Collectors.joining(", "));
+        int more = others.size() - MOST_NAMED;
+        return more > 0 ? named + " and " + more + " more" : named;
+    }
+}
