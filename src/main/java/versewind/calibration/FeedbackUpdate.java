@@ -18,8 +18,9 @@ import versewind.sound.Parameters;
  *
  * <p>Each is an ordered observation of the share: the level of the organ as felt lay below, in or above the {@link
  * ClearShare.RightBand} of what was played; see {@link HeardVerse}. The level of the organ over the singing, or of the
- * melody over its accompaniment, is linear in the {@link Parameters}, and so is the felt level, but for the error of its
- * own. The factors of {@link JointlyFelt} are brought into the parameters one after the other, as readings are. What was
+ * melody over its accompaniment, is linear in the {@link Parameters}, and so is the felt level, but for the error of
+ * its own. The factors of {@link JointlyFelt} are brought into the parameters one after the other, as readings are. One
+ * organist in 50 answers as if at random: how likely that is decides how far all answers together are trusted. What was
  * heard is kept beside the organ too: a verse played just so again is judged by its own answers, see {@link FeltVerses}.
  *
  * <p>Source: ordered probit with expectation propagation, see {@link JointlyFelt}.

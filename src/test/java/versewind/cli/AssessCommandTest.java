@@ -143,7 +143,7 @@ class AssessCommandTest {
         while (found.find()) {
             List<String> words = new ArrayList<>();
             double sum = 0;
-            for (String odds : found.group(4).split(",")) {
+            for (String odds : found.group(4).split(",", -1)) {
                 words.add(odds.replaceFirst("(?s)\\s*\"(.+)\": .*", "$1"));
                 sum += Double.parseDouble(odds.replaceFirst("(?s).*: (\\S+)\\s*", "$1"));
             }
