@@ -32,12 +32,10 @@ public record CalibratedOrgan(
     public static CalibratedOrgan of(OrganSound before, Calibration calibration, Experience experience) {
         FeedbackUpdate heard = new FeedbackUpdate(before, experience.all());
         OrganSound sound = heard.sound();
-        return new CalibratedOrgan(
-                sound,
-                calibration,
-                experience,
-                heard.contradictions(),
-                experience.lastService().map(service -> effect(service, before, sound, experience)));
+        Optional<String> last = experience.lastService();
+        Optional<HeardEffect> effect =
+                last.isEmpty() ? Optional.empty() : Optional.of(effect(last.get(), before, sound, experience));
+        return new CalibratedOrgan(sound, calibration, experience, heard.contradictions(), effect);
     }
 
     private static HeardEffect effect(String service, OrganSound before, OrganSound after, Experience experience) {

@@ -122,7 +122,12 @@ public record Experience(List<HeardRegistration> usual, List<HeardRegistration> 
      * @param people present
      */
     public Optional<HeardRegistration> lastHeard(Verse verse, int people) {
-        return answers.stream().filter(each -> each.isAlike(verse, people)).reduce((earlier, later) -> later);
+        for (int place = answers.size() - 1; place >= 0; place--) {
+            if (answers.get(place).isAlike(verse, people)) {
+                return Optional.of(answers.get(place));
+            }
+        }
+        return Optional.empty();
     }
 
     /** The feedback on the verses of a plan that is not among the answers. */

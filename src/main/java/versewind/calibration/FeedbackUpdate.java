@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import versewind.organ.Trims;
+import versewind.plan.HeardAs;
 import versewind.plan.Verse;
 import versewind.sound.ClearShare;
 import versewind.sound.Covariance;
@@ -21,7 +22,8 @@ import versewind.sound.Parameters;
  * melody over its accompaniment, is linear in the {@link Parameters}, and so is the felt level, but for the error of
  * its own. The factors of {@link JointlyFelt} are brought into the parameters one after the other, as readings are. One
  * organist in 50 answers as if at random: how likely that is decides how far all answers together are trusted. What was
- * heard is kept beside the organ too: a verse played just so again is judged by its own answers, see {@link FeltVerses}.
+ * heard is kept beside the organ too: a verse played just so again is judged by its own answers, see {@link
+ * FeltVerses}.
  *
  * <p>Source: ordered probit with expectation propagation, see {@link JointlyFelt}.
  *
@@ -48,27 +50,32 @@ public final class FeedbackUpdate {
     public FeedbackUpdate(OrganSound sound, List<HeardRegistration> heard) {
         this.sound = sound;
         for (HeardRegistration each : heard) {
-            verse(each).ifPresent(verse -> verse.add(each));
+            Optional<HeardVerse> verse = verse(each);
+            if (verse.isPresent()) {
+                verse.get().add(each);
+            }
         }
         felt = new JointlyFelt(sound.covariance(), verses);
     }
 
     /** The verse that was heard, alike to one before or another; empty where nothing leads. */
     private Optional<HeardVerse> verse(HeardRegistration heard) {
-        Optional<HeardVerse> same =
-                verses.stream().filter(verse -> verse.isOf(heard)).findFirst();
-        if (same.isPresent()) {
-            return same;
+        for (HeardVerse each : verses) {
+            if (each.isOf(heard)) {
+                return Optional.of(each);
+            }
         }
         Verse verse = heard.verse();
         Optional<ClearShare.RightBand> right = sound.rightBand(verse, heard.people());
-        right.ifPresent(band -> {
-            double[] gradient = new double[sound.parameters().count()];
-            sound.gradient(verse, heard.people(), gradient);
-            gradient[sound.parameters().taste()] = 1;
-            verses.add(new HeardVerse(gradient, band));
-        });
-        return right.map(band -> verses.get(verses.size() - 1));
+        if (right.isEmpty()) {
+            return Optional.empty();
+        }
+        double[] gradient = new double[sound.parameters().count()];
+        sound.gradient(verse, heard.people(), gradient);
+        gradient[sound.parameters().taste()] = 1;
+        HeardVerse another = new HeardVerse(gradient, right.get());
+        verses.add(another);
+        return Optional.of(another);
     }
 
     /** The organ after what was heard; the same organ if there is nothing. */
@@ -102,18 +109,22 @@ public final class FeedbackUpdate {
     private FeltVerses felt() {
         FeltVerses all = FeltVerses.NONE;
         for (HeardVerse verse : verses) {
-            List<HeardRegistration> answers = verse.answers();
-            all = all.and(
-                    answers.get(0).verse(),
-                    answers.get(0).people(),
-                    answers.stream().map(HeardRegistration::heard).toList());
+            List<HeardAs> said = new ArrayList<>();
+            for (HeardRegistration answer : verse.answers()) {
+                said.add(answer.heard());
+            }
+            HeardRegistration first = verse.answers().get(0);
+            all = all.and(first.verse(), first.people(), said);
         }
         return all;
     }
 
     /** The odds that the answers tell of the organ, 0 to 1. */
     private double trusted() {
-        int answers = verses.stream().mapToInt(verse -> verse.answers().size()).sum();
+        int answers = 0;
+        for (HeardVerse verse : verses) {
+            answers += verse.answers().size();
+        }
         double random = Math.log(RANDOM) - answers * Math.log(HeardVerse.CHOICES);
         return 1 / (1 + Math.exp(random - Math.log(1 - RANDOM) - felt.logProbability()));
     }
@@ -143,10 +154,12 @@ public final class FeedbackUpdate {
         List<Contradiction> found = new ArrayList<>();
         for (Said one : all) {
             boolean isOdd = odd.contains(one.answer());
-            List<HeardRegistration> denied = all.stream()
-                    .filter(other -> (isOdd || !odd.contains(other.answer())) && denyEachOther(one, other))
-                    .map(Said::answer)
-                    .toList();
+            List<HeardRegistration> denied = new ArrayList<>();
+            for (Said other : all) {
+                if ((isOdd || !odd.contains(other.answer())) && denyEachOther(one, other)) {
+                    denied.add(other.answer());
+                }
+            }
             if (isOdd || !denied.isEmpty()) {
                 found.add(new Contradiction(one.answer(), denied));
             }
@@ -166,9 +179,11 @@ public final class FeedbackUpdate {
         double together = one.verse()
                 .meant(
                         one.answer().heard(),
+                        before,
                         other.verse(),
                         other.answer().heard(),
-                        new HeardVerse.Both(before.variance(), covariance, otherBefore.variance()));
+                        otherBefore,
+                        covariance);
         double alone = one.verse().meant(one.answer().heard(), before);
         double otherAlone = other.verse().meant(other.answer().heard(), otherBefore);
         return together < UNLIKELY * Math.min(alone, otherAlone);

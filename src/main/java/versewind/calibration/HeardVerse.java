@@ -116,7 +116,11 @@ final class HeardVerse {
 
     /** Probability of all its answers, given all else. */
     double probability(NormalDistribution.Moments rest) {
-        return Arrays.stream(weights(rest)).sum();
+        double sum = 0;
+        for (double weight : weights(rest)) {
+            sum += weight;
+        }
+        return sum;
     }
 
     /** Probability of an answer, unless it is a slip, where the felt level is distributed so. */
@@ -124,18 +128,26 @@ final class HeardVerse {
         return meant(answer, felt.mean(), Math.sqrt(felt.variance()));
     }
 
-    /** Variances in dB2 of the felt levels of two verses before any answer, and their covariance. */
-    record Both(double variance, double covariance, double otherVariance) {}
-
-    /** Probability of an answer on this verse together with one on another, before any, unless they are slips. */
-    double meant(HeardAs answer, HeardVerse other, HeardAs otherAnswer, Both both) {
-        NormalDistribution.Moments before = new NormalDistribution.Moments(0, both.variance());
-        double slope = both.covariance() / both.variance();
-        double restSdDb = Math.sqrt(Math.max(0, both.otherVariance() - slope * both.covariance()));
+    /**
+     * Probability of an answer on this verse together with one on another, unless they are slips.
+     *
+     * @param felt the felt level, of mean 0
+     * @param otherFelt that of the other, of mean 0
+     * @param covariance of both in dB2
+     */
+    double meant(
+            HeardAs answer,
+            NormalDistribution.Moments felt,
+            HeardVerse other,
+            HeardAs otherAnswer,
+            NormalDistribution.Moments otherFelt,
+            double covariance) {
+        double slope = covariance / felt.variance();
+        double restSdDb = Math.sqrt(Math.max(0, otherFelt.variance() - slope * covariance));
         double sum = 0;
         for (int place = 0; place < LEVELS; place++) {
             double levelDb = levelDb(place);
-            sum += normal(place, before)
+            sum += normal(place, felt)
                     * meant(answer, levelDb, 0)
                     * other.meant(otherAnswer, slope * levelDb, restSdDb);
         }

@@ -1,7 +1,6 @@
 package versewind.calibration;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import versewind.sound.Covariance;
 import versewind.sound.NormalDistribution;
 
@@ -54,9 +53,10 @@ final class JointlyFelt {
             }
             covariance[one][one] += HeardVerse.OWN_SD_DB * HeardVerse.OWN_SD_DB;
         }
-        double all = IntStream.range(0, count)
-                .mapToDouble(verse -> covariance[verse][verse])
-                .sum();
+        double all = 0;
+        for (int verse = 0; verse < count; verse++) {
+            all += covariance[verse][verse];
+        }
         // the largest eigenvalue is no more than the sum of all
         leastPrecision = -1 / (2 * all);
         double movedDb = Double.POSITIVE_INFINITY;

@@ -63,8 +63,13 @@ public final class FeltVerses {
             return this;
         }
         Singers singers = Singers.of(verse, people);
-        return new FeltVerses(
-                all.stream().filter(each -> each.singers().isAlike(singers)).toList());
+        List<Felt> some = new ArrayList<>();
+        for (Felt each : all) {
+            if (each.singers().isAlike(singers)) {
+                some.add(each);
+            }
+        }
+        return new FeltVerses(some);
     }
 
     /** The answers where this is drawn and played; none where it was never heard. */

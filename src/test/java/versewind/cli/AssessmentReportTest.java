@@ -174,7 +174,9 @@ class AssessmentReportTest {
         assertThat(verse.get("organ"))
                 .hasToString("{\"dbA\":null,\"plusMinus\":null,\"sone\":null,\"sonePlusMinus\":null,"
                         + "\"phon\":null,\"phonPlusMinus\":null,\"dynamic\":null}");
-        assertThat(verse.get("lead")).hasToString("{\"share\":0.0,\"verdict\":\"lost\",\"odds\":{\"lost\":1}}");
+        assertThat(verse.get("lead"))
+                .hasToString("{\"share\":0.0,\"verdict\":\"lost\",\"odds\":{\"lost\":1,\"only just\":0,\"leads\":0,"
+                        + "\"too strong\":0}}");
         assertThat(verse.get("singers").get("count").intValue()).isEqualTo(72);
     }
 
@@ -193,7 +195,9 @@ class AssessmentReportTest {
                         blank(VerseKind.VERSE).withMode(Mode.SMALL_CHOIR).withPeople(OptionalInt.of(9)))
                 .at("/hymns/0/verses/0");
 
-        assertThat(verse.get("voice")).hasToString("{\"share\":0.994,\"verdict\":\"clear\",\"odds\":{\"clear\":1}}");
+        assertThat(verse.get("voice"))
+                .hasToString("{\"share\":0.994,\"verdict\":\"clear\",\"odds\":{\"covered\":0,\"only just\":0,"
+                        + "\"clear\":1}}");
         assertThat(verse.get("singers").get("count").intValue()).isEqualTo(9);
     }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import versewind.calibration.HeardRegistration;
-import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.plan.Locks;
 import versewind.plan.Mood;
@@ -84,7 +83,10 @@ final class StatusView {
         if (verse.isPlayed()) {
             parts.add(Wording.hands(work.instrument(), verse.hands()));
         }
-        heard(work, verse).map(heard -> "was " + heard.word()).ifPresent(parts::add);
+        Optional<HeardAs> heard = heard(work, verse);
+        if (heard.isPresent()) {
+            parts.add("was " + heard.get().word());
+        }
         if (verse.isOptional()) {
             parts.add("may be left out");
         }
@@ -110,10 +112,12 @@ final class StatusView {
 
     /** The feedback on a verse, or on one that was played and sung just so before. */
     private static Optional<HeardAs> heard(PlanEdit work, Verse verse) {
-        return verse.answer().map(Feedback::heard).or(() -> work.organ()
-                .experience()
-                .lastHeard(verse, work.plan().heading().people())
-                .map(HeardRegistration::heard));
+        if (verse.answer().isPresent()) {
+            return Optional.of(verse.answer().get().heard());
+        }
+        Optional<HeardRegistration> before =
+                work.organ().experience().lastHeard(verse, work.plan().heading().people());
+        return before.isPresent() ? Optional.of(before.get().heard()) : Optional.empty();
     }
 
     /** The levels in as many words as fit; the verdict always, and beside it the usual registration if it can be. */
