@@ -2,11 +2,12 @@ package versewind.stoplist;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * The sign of stops that stand in a box, or outside one, where a legend gives it that meaning ("* unenclosed", "* =
- * in the swell box"): it is written out as a remark on each of them, and the legend taken off.
+ * in the swell box", "enclosed except *"): it is written out as a remark on each of them, and the legend taken off.
  */
 final class BoxMarks {
 
@@ -17,6 +18,8 @@ final class BoxMarks {
 
     /** Where the name and pitch of one stop end: at a comma, or where after a gap the name of another begins. */
     private static final String ONE_STOP = "([^,;]{1,80}?)(?=[,;]|\\s{3,}\\p{L}|$)";
+
+    private static final Pattern EXCEPTED = Pattern.compile(",?\\s*(?:except(?: for)?|excepting|save|but)\\s*$");
 
     private BoxMarks() {}
 
@@ -74,6 +77,11 @@ final class BoxMarks {
             List<String> words = Spelling.words(text.substring(at + 1, end));
             char sign = text.charAt(at);
             boolean isNew = legends.stream().noneMatch(each -> each.sign == sign);
+            Matcher excepted = EXCEPTED.matcher(text.substring(0, at));
+            if (isNew && words.isEmpty() && excepted.find() && isOfBoxes(Spelling.words(text.substring(0, at)))) {
+                legends.add(new Legend(line, excepted.start(), at + 1, sign, "unenclosed"));
+                return;
+            }
             if (isNew && words.size() <= MOST_WORDS && isOfBoxes(words)) {
                 String meaning = WordList.of("unenclosed").in(words) ? "unenclosed" : "enclosed";
                 legends.add(new Legend(line, at, end, sign, meaning));

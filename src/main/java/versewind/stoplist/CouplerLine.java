@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import versewind.organ.Coupler;
 import versewind.stoplist.UnresolvedCoupler.End;
@@ -27,6 +28,7 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         ELSEWHERE
     }
 
+    private static final Pattern LEADING_QUOTES = Pattern.compile("^[\\s\"']+");
     private static final TokenForm NUMBERED = TokenForm.of("#3|letter [.]|close", "#3|[*\u2022-]");
     private static final TokenForm NUMERAL = TokenForm.of("roman [.]|close?");
     private static final TokenForm PITCH_FIRST = TokenForm.of("#2 ~quote? _word|roman");
@@ -54,6 +56,9 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         private final List<String> rest = new ArrayList<>();
         private Set<Coupler.Kind> hint;
         private boolean tirasses;
+        /** True after what is no coupler: bare divisions behind it go on with nothing. */
+        private boolean isBroken;
+
         private boolean hadTo;
 
         Reader(Where where, Set<Coupler.Kind> hint, String language) {
@@ -77,7 +82,13 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                                 && label.divisions().size() == 1
                                 && label.divisions().get(0).word().isPedal());
             }
-            segments(isLabel ? text.substring(colon + 1) : text).forEach(this::segment);
+            boolean isHead = colon > 1
+                    && colon <= LONGEST_LABEL
+                    && label.divisions().isEmpty()
+                    && label.kinds().isEmpty()
+                    && !label.joins();
+            String said = isLabel || isHead ? text.substring(colon + 1) : text;
+            segments(LEADING_QUOTES.matcher(said).replaceFirst("")).forEach(this::segment);
         }
 
         private List<String> segments(String text) {
@@ -174,6 +185,7 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                 return;
             }
             if (WordList.of("no coupler").in(segment)) {
+                isBroken = true;
                 rest.add(numbered);
                 return;
             }
@@ -182,12 +194,13 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
             if (!couplers.isEmpty() && words.isOnlyPitches() && goesOn(bare)) {
                 UnresolvedCoupler last = last();
                 kindsInOrder(words.kinds()).forEach(kind -> couplers.add(last.with(kind)));
-            } else if ((!couplers.isEmpty() || tirasses) && words.isOnlyDivisions()) {
+            } else if ((!couplers.isEmpty() || tirasses) && !isBroken && words.isOnlyDivisions()) {
                 further(bare, words);
             } else if (isCoupler(bare, words)) {
                 take(bare, words, inside);
             }
-            if (couplers.size() == already) {
+            isBroken = couplers.size() == already;
+            if (isBroken) {
                 rest.add(numbered);
             }
         }
@@ -270,7 +283,10 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         private void take(String text, CouplerWords words, String inside) {
             List<Coupler.Kind> kinds = kinds(words, inside);
             boolean joins = words.joins() && !(words.isToPedal() && areOnlyManuals(words));
-            tirasses = !joins && (words.isToPedal() || tirasses);
+            // "Tirasse II, Octaves graves II": a pitch in words is that of another coupler
+            boolean goesOn =
+                    tirasses && (words.kinds().isEmpty() || text.chars().anyMatch(Character::isDigit));
+            tirasses = !joins && (words.isToPedal() || goesOn);
             hadTo = words.before() < words.divisions().size();
             if (tirasses) {
                 List<Named> sources = words.divisions().stream()

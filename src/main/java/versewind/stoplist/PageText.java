@@ -29,7 +29,7 @@ final class PageText {
     private static final String TEX_ROW = "\\\\";
     private static final Pattern TEX_COMMAND = Pattern.compile("\\\\[a-z]{1,20}\\{([^{}]{0,200})}");
     private static final Pattern WIKI_SIGNS =
-            Pattern.compile("(?<!(?<!\\p{L})[a-h](?:is)?)'''+|(?<!\\p{L}[a-h])''(?=\\p{Lu})");
+            Pattern.compile("(?<!(?<!\\p{L})[a-h](?:is)?)'''+|(?<!\\p{L}[a-h])''(?=\\p{Lu})|(?<=[:.])''(?=\\s)");
     private static final Pattern WIKI_HEAD = Pattern.compile("^={2,6} ?([^=]{1,200}?) ?={2,6}$");
     private static final Pattern ATTRIBUTES =
             Pattern.compile("(?:(?:colspan|rowspan|align|valign|style|width|class|scope|bgcolor)="
@@ -92,6 +92,9 @@ final class PageText {
                 continue;
             }
             if (next == '[' && link()) {
+                continue;
+            }
+            if (next == '{' && template()) {
                 continue;
             }
             at++;
@@ -191,6 +194,29 @@ final class PageText {
         }
         String inside = text.substring(at + 2, end);
         line.append(inside.substring(inside.lastIndexOf('|') + 1));
+        at = end + 2;
+        return true;
+    }
+
+    /** "{{frac|1|1|3}}" gives "1 1/3", "{{lang|de|Hauptwerk}}" its last word; false where there is none. */
+    private boolean template() {
+        int end = text.startsWith("{{", at) ? near("}}", LONGEST_LINK) : -1;
+        if (end < 0 || text.substring(at, end).contains("\n")) {
+            return false;
+        }
+        List<String> parts = List.of(text.substring(at + 2, end).split("\\|", -1));
+        List<String> values = parts.subList(1, parts.size());
+        boolean isFraction = values.size() > 1 && values.stream().allMatch(each -> each.matches("\\d{1,3}"));
+        if (isFraction) {
+            int last = values.size() - 1;
+            line.append(String.join(" ", values.subList(0, last - 1)))
+                    .append(last > 1 ? " " : "")
+                    .append(values.get(last - 1))
+                    .append('/')
+                    .append(values.get(last));
+        } else {
+            line.append(values.isEmpty() ? " " : values.get(values.size() - 1));
+        }
         at = end + 2;
         return true;
     }

@@ -16,13 +16,18 @@ final class Paragraph {
     private static final int LONGEST_HEADING = 7;
     private static final int SHORTEST_SET_OFF = 4;
 
+    /** "Pedal, of 30 notes: ..." */
+    private static final TokenForm COMPASS =
+            TokenForm.of("[,] <lent_of>|=with|=mit|=met|=con|=di|=med ## <keys> [,:;]");
+
     private Paragraph() {}
 
     /** Its parts, each from its heading on; the whole where no heading stands within. */
-    static List<String> parts(String text, LineReader.Readings readings) {
-        if (text.length() < SHORTEST) {
-            return List.of(text);
+    static List<String> parts(String whole, LineReader.Readings readings) {
+        if (whole.length() < SHORTEST) {
+            return List.of(whole);
         }
+        String text = withCompassInBrackets(whole);
         Line line = new Line(text);
         BitSet brackets = line.brackets();
         List<String> parts = new ArrayList<>();
@@ -51,6 +56,25 @@ final class Paragraph {
         return List.copyOf(parts);
     }
 
+    /** What a heading says of its compass between commas stands in brackets, and a colon behind it. */
+    private static String withCompassInBrackets(String text) {
+        Line line = new Line(text);
+        StringBuilder bracketed = new StringBuilder();
+        int from = 0;
+        for (int i = 1; i < line.size(); i++) {
+            int length = line.is(i - 1, Token.Kind.WORD) ? COMPASS.at(line, i) : 0;
+            if (length > 0) {
+                bracketed
+                        .append(text, from, line.at(i).start())
+                        .append(" (")
+                        .append(line.part(i + 2, i + length - 1))
+                        .append("):");
+                from = line.start(i + length - 1) + 1;
+            }
+        }
+        return from == 0 ? text : bracketed.append(text.substring(from)).toString();
+    }
+
     private static boolean hasWord(Line line, int from, int to) {
         return IntStream.range(from, to).anyMatch(i -> line.is(i, Token.Kind.WORD));
     }
@@ -65,6 +89,7 @@ final class Paragraph {
         boolean comma = line.isSign(token - 1, ",") && !line.is(token - 2, Token.Kind.WORD);
         boolean ended = comma
                 || (line.isSign(token - 1, ".;") && !ordinal)
+                || (line.isSign(token - 1, ":") && line.is(token, "heading place"))
                 || (line.isSign(token - 1, "-")
                         && (Segments.isApart(line, token - 1, "-") || line.isSign(token - 2, ":")))
                 || line.is(token - 1, Token.Kind.CLOSE)
@@ -79,7 +104,7 @@ final class Paragraph {
     /** How many tokens a heading has that begins at a token and ends in a colon, a dash or a point; 0 for none. */
     private static int headed(Line line, int token, BitSet brackets, LineReader.Readings readings) {
         boolean to = line.is(token, "coupled to");
-        if (to && token > 0 && !line.isSign(token - 1, ".;")) {
+        if (to && token > 0 && !line.isSign(token - 1, ".;:")) {
             return 0;
         }
         int most = Math.min(line.size() - 1, token + LONGEST_HEADING);

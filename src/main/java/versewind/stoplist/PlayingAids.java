@@ -98,12 +98,25 @@ final class PlayingAids {
         if (word.kind() == Kind.TREMULANTS) {
             Segments.split(word.inline(), (each, i) -> each.isSign(i, ",;"))
                     .forEach(each -> tremulant("Tremulant " + Spelling.unnumbered(each), each, line, section));
-        } else if (part.isElsewhere()) {
+        } else if (part.isElsewhere() && !joins(couplersOf(word))) {
             lines.leaveOut(line, whole, "a playing aid or a note, not a stop", Weight.NOTE);
+        } else if (part.isElsewhere()) {
+            take(couplersOf(word), line, part);
         } else {
-            take(CouplerLine.read(whole, part.where(), hint, language), line, part);
+            String text = word.kind() == Kind.COUPLERS ? whole : word.inline();
+            take(CouplerLine.read(text, part.where(), hint, language), line, part);
         }
         return part;
+    }
+
+    /** The couplers that stand among pistons and pedals of combination. */
+    private CouplerLine couplersOf(SectionWord word) {
+        return CouplerLine.read(word.inline(), CouplerLine.Where.AMONG_ACCESSORIES, Set.of(), language);
+    }
+
+    /** True if any joins two divisions: "Great 4" among pistons counts them. */
+    private static boolean joins(CouplerLine line) {
+        return line.couplers().stream().anyMatch(coupler -> coupler.kind() == Coupler.Kind.UNISON);
     }
 
     /** Among stops a part of a line may still be a coupler: "Trumpet 8, Swell to Great". */

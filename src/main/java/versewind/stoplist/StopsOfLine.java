@@ -12,6 +12,7 @@ final class StopsOfLine {
     private final ParsedLines lines;
     private final int line;
     private ReadStop last;
+    private Section place;
     private Section section;
 
     StopsOfLine(LineReader reader, int line, Section section) {
@@ -50,11 +51,13 @@ final class StopsOfLine {
         }
         boolean isOfPedal = WordList.of("stop of pedal").at(Spelling.words(stop.name()), 0) > 0
                 || stop.remarks().stream().anyMatch(this::isPedal);
-        section = isOfPedal && !lines.isInPedal(section) ? lines.openPedal(line) : lines.opened(section, line);
-        add(
-                section.half().isEmpty()
-                        ? stop
-                        : stop.named(stop.name() + " " + section.half(), "one half of the keyboard"));
+        if (isOfPedal && !lines.isInPedal(section)) {
+            place = lines.openPedal(line);
+        } else {
+            section = lines.opened(section, line);
+            place = section;
+        }
+        add(place.half().isEmpty() ? stop : stop.named(stop.name() + " " + place.half(), "one half of the keyboard"));
     }
 
     /** "(pedal)" behind a stop. */
@@ -68,11 +71,11 @@ final class StopsOfLine {
 
     private void add(ReadStop stop) {
         last = stop;
-        lines.add(stop, section);
+        lines.add(stop, place);
     }
 
     private void change(ReadStop changed) {
-        lines.change(last, changed, section);
+        lines.change(last, changed, place);
         last = changed;
     }
 
@@ -88,7 +91,7 @@ final class StopsOfLine {
             return;
         }
         for (Footage feet : pitches.feet()) {
-            if (last.supposed() && lines.division(section).stops().contains(last)) {
+            if (last.supposed() && lines.division(place).stops().contains(last)) {
                 change(last.pitched(feet, line));
                 return;
             }
