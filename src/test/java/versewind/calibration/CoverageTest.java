@@ -22,6 +22,7 @@ import versewind.organ.Family;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Trims;
+import versewind.plan.Feedback;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HeardAs;
 import versewind.plan.Mode;
@@ -105,6 +106,7 @@ class CoverageTest {
         organ = new Library(Path.of("")).openInstrument("st-tethwin");
         estimated = OrganSound.open(organ);
         Random random = new Random(11);
+        Random slips = new Random(13);
         RandomOrgans drawing = new RandomOrgans(12);
         List<MeterReading> proposed = readings(ReadingDesign.allRound(estimated, 5, 0));
         Plan service = new Library(Path.of("")).openPlan("harvest-festival").plan();
@@ -119,12 +121,14 @@ class CoverageTest {
             }
             learn(taken(truth, forService, COMMON_DB * random.nextGaussian(), random), FOR_SERVICE, asked);
             List<HeardRegistration> answers = answers(truth, drawing, random);
+            List<HeardRegistration> erring =
+                    answers.stream().map(answer -> erring(answer, slips)).toList();
             for (int number : List.of(4, 13)) {
-                OrganSound taught = new FeedbackUpdate(estimated, answers.subList(0, number)).sound();
-                count("after " + number + " answers", taught, asked);
+                count("after " + number + " answers", after(answers.subList(0, number)), asked);
+                count("after " + number + " answers, one in ten wrong", after(erring.subList(0, number)), asked);
             }
         }
-        System.out.println("                             level 68%  95%  error   difference 68%  95%  error");
+        System.out.println("                                     level 68%  95%  error   difference 68%  95%  error");
         COUNTS.keySet().stream().filter(name -> !name.startsWith("difference")).forEach(CoverageTest::print);
     }
 
@@ -148,7 +152,7 @@ class CoverageTest {
         Count difference = COUNTS.get("difference " + name);
         System.out.printf(
                 Locale.ROOT,
-                "%-30s %7.0f %4.0f %6.2f %16.0f %4.0f %6.2f%n",
+                "%-38s %7.0f %4.0f %6.2f %16.0f %4.0f %6.2f%n",
                 name,
                 level.percent68(),
                 level.percent95(),
@@ -243,6 +247,20 @@ class CoverageTest {
             });
         }
         return answers;
+    }
+
+    private static OrganSound after(List<HeardRegistration> answers) {
+        return new FeedbackUpdate(estimated, answers).sound();
+    }
+
+    /** One answer in ten is another, any of the two. */
+    private static HeardRegistration erring(HeardRegistration answer, Random random) {
+        int choices = HeardAs.values().length;
+        int other = (answer.heard().ordinal() + 1 + random.nextInt(choices - 1)) % choices;
+        return random.nextInt(10) == 0
+                ? HeardRegistration.of(
+                        answer.name(), answer.verse(), new Feedback(HeardAs.values()[other], answer.people()))
+                : answer;
     }
 
     private static void count(String name, OrganSound taught, List<Heard> asked) {
