@@ -9,7 +9,8 @@ import java.util.Optional;
  * <p>A caution, not an assessment: that needs measurements by qualified people under local rules.
  *
  * <p>Source: NIOSH publication 98-126 (1998), 1.1; ISO 9612:2009, 9 (the parts of a day), read through a public
- * implementation; Directive 2003/10/EC, Article 3, whose peak values are left out; clause numbers from memory.
+ * implementation; Directive 2003/10/EC, Article 3(1), whose peak values are left out. The clauses of NIOSH and ISO are
+ * from memory; 85 dB(A), 8 hours and 3 dB are those of NIOSH's own page on noise.
  *
  * <p>Differences: levels below 80 dB(A), which NIOSH leaves out, count too: cautious, by less than 0.04 of a dose an
  * hour.

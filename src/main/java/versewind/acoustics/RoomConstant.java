@@ -4,7 +4,8 @@ package versewind.acoustics;
  * The room constant R = S a / (1 - a) in m2, with the area S of all surfaces and their mean absorption coefficient a:
  * the absorption that sound meets after its first reflection.
  *
- * <p>Source: Beranek, Acoustics (1954), 10.14, cited from memory.
+ * <p>Source: Beranek, Acoustics (1954), 10.14, clause from memory; the formula and its reason as in JBL, Sound System
+ * Design Reference Manual, 5-17.
  *
  * <p>Checked against: {@code RoomConstantTest}.
  */

@@ -12,8 +12,8 @@ package versewind.acoustics;
  *
  * <p>Range: levels to 120 dB in the bands to 250 Hz; silence has a loudness level of 3 phon.
  *
- * <p>Source: ISO 532-1:2017, 5 (method for stationary sounds) and Annex A, read through public implementations; clause
- * numbers from memory.
+ * <p>Source: ISO 532-1:2017, 5 (method for stationary sounds) and Annex A, read through public implementations,
+ * one of whose reports names clause 5 too.
  *
  * <p>Differences: N is not rounded. Computed from powers instead of levels, with the same result to 1e-12.
  *

@@ -24,7 +24,8 @@ import versewind.sound.Parameters;
  *
  * <p>Range: trims within 20 dB; wider ones are cut there.
  *
- * <p>Source: Gauss-Newton steps and deleted residuals as in textbooks of least squares; formulas from memory.
+ * <p>Source: Gauss-Newton steps as in textbooks of least squares, from memory; a residual has the variance R (1 - h)
+ * with the leverage h, and divided by 1 - h it is the deleted one, as in the manual of the R package api2lm.
  *
  * <p>Checked against: {@code FitTest}, a dense solution by a library of linear algebra, and {@code CalibrationTest},
  * random organs.

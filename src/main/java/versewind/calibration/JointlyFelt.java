@@ -14,7 +14,7 @@ import versewind.sound.NormalDistribution;
  * level less certain, but not by so much that all together could double its variance.
  *
  * <p>Source: T. Minka, A family of algorithms for approximate Bayesian inference, MIT (2001), ch. 3; C. Rasmussen and
- * C. Williams, Gaussian Processes for Machine Learning, MIT Press (2006), 3.6; both from memory.
+ * C. Williams, Gaussian Processes for Machine Learning, MIT Press (2006), 3.6; formulas from memory.
  *
  * <p>Checked against: {@code FeedbackUpdateTest}, Bayes' rule on a grid and by random draws.
  */

@@ -40,8 +40,8 @@ import versewind.sound.Seat;
  * <p>Range: a local optimum. Registrations expected below 50 dB(A) are left out, since a quiet church has a background
  * of 30 to 40 dB(A) (an estimate).
  *
- * <p>Source: sequential optimal design for linear models, the criterion of least mean variance (I- or V-optimality);
- * formula from memory.
+ * <p>Source: sequential optimal design for linear models, the criterion of least mean variance (I- or V-optimality), as
+ * in the manual of the R package OptimalDesign after Atkinson et al., 10.6.
  *
  * <p>Checked against: {@code CalibrationTest}, beside as many readings of random registrations.
  */

@@ -12,7 +12,8 @@ import java.time.LocalDate;
  * <p>Source: the anonymous algorithm of Nature 13 (1876) 487 and that of J. Meeus, Astronomical Algorithms (1991),
  * chapter 8, both from memory.
  *
- * <p>Checked against: {@code EasterTest}, every row of easter.csv and easter_a060958.csv.
+ * <p>Checked against: {@code EasterTest}, every row of easter.csv and easter_a060958.csv, and the rule in Butcher's
+ * Ecclesiastical Calendar (1876).
  */
 public final class Easter {
 

@@ -92,7 +92,8 @@ public final class Caution {
      * What the highest level may mean for the ears, from the upper action value of the European directive on, which is
      * also the level that NIOSH recommends for 8 hours at most.
      *
-     * <p>Source: NIOSH publication 98-126 (1998), 1.1; Directive 2003/10/EC, Article 3; clause numbers from memory.
+     * <p>Source: NIOSH publication 98-126 (1998), 1.1; its clause from memory; Directive 2003/10/EC, Article
+     * 3(1).
      *
      * @param loudestDba the highest level in dB(A); empty where nothing sounds
      */

@@ -62,7 +62,8 @@ public record Odds(List<Chance> all) {
      * both levels may be off besides, which hardly matters to a share, takes the 3 nodes of Gauss and Hermite, 0 and
      * +-3^0.5 standard deviations with weights 2/3 and 1/6.
      *
-     * <p>Range: within 0.02 (an estimate). Source: Gauss-Hermite quadrature, textbook; nodes from memory.
+     * <p>Range: within 0.02 (an estimate). Source: Gauss-Hermite quadrature; nodes and weights of order 3 from
+     * Beyer, CRC Standard Mathematical Tables, 28th ed. (1987) 464, read through E. Weisstein's table of them.
      *
      * <p>Checked against: {@code OddsTest}, random draws; {@code StdDevsTest}, random organs.
      */

@@ -35,8 +35,8 @@ import versewind.screen.state.Event;
  *
  * <p>Time by the keystroke-level model: 0.28 s a key for an average non-secretary typist, 1.35 s to get ready for each
  * step of the work; nothing for the program, which answers sooner. Source: S. Card, T. Moran, A. Newell, The
- * keystroke-level model for user performance time with interactive systems, Communications of the ACM 23 (1980); values
- * from memory.
+ * keystroke-level model for user performance time with interactive systems, Communications of the ACM 23 (1980) 396;
+ * values as in the University of Hamburg's course on software evaluation, table 1.
  */
 class KeystrokesTest {
 
