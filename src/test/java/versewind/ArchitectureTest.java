@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Which package may know which: the arrows between the rooms of the house. */
 class ArchitectureTest {
 
-    private static final JavaClasses CLASSES = new ClassFileImporter()
+    static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ArchitectureTest::isOfTheProgram)
             .importPackages("versewind");
 

@@ -86,6 +86,7 @@ public final class Commands {
 
     /** Runs the editor. */
     Reply edit(Optional<String> plan) throws BadFile, NotationException, NoTerminalException {
+        Editor.warmUp(environment.today());
         Optional<OpenPlan> open = plan.isPresent() ? Optional.of(named(plan.get())) : Optional.empty();
         return new Reply(Editor.run(library(), open, environment.today(), place, size), "", "");
     }

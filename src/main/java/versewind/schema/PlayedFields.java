@@ -32,9 +32,6 @@ public final class PlayedFields<T> {
     /** The positions of the boxes of all divisions. */
     static final Kind<List<BoxPosition>> POSITIONS = new Boxes();
 
-    /** A registration: an object in a file, and one line in the notation of registrations where it is typed. */
-    static final Kind<Registration> WHOLE = new Whole();
-
     private final Hands<T> hands;
     private final Drawn<T> drawn;
 
@@ -42,6 +39,11 @@ public final class PlayedFields<T> {
     PlayedFields(Table<T> table) {
         hands = Hands.addTo(table);
         drawn = Drawn.addTo(table);
+    }
+
+    /** A registration: an object in a file, and one line in the notation of registrations where it is typed. */
+    static Kind<Registration> whole() {
+        return new Whole();
     }
 
     /** The fields of the registration that a form asks for. */

@@ -112,7 +112,7 @@ public final class VerseFields {
             .laid(Layout.BESIDE);
 
     public static final Field<Verse, Optional<Registration>> PLAYED_THEN =
-            TABLE.ifAny("played", PlayedFields.WHOLE, "what was drawn then, if not as planned");
+            TABLE.ifAny("played", PlayedFields.whole(), "what was drawn then, if not as planned");
 
     private VerseFields() {}
 

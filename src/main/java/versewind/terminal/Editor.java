@@ -41,6 +41,11 @@ public final class Editor {
         this.state = state;
     }
 
+    /** Has another thread make ready what the first screen of a plan needs, while the plan is read. */
+    public static void warmUp(LocalDate today) {
+        Warmup.begin(today);
+    }
+
     /**
      * Runs until it is left.
      *

@@ -136,7 +136,7 @@ class BudgetTest {
             throws IOException, InterruptedException {
         List<String> loaded = loadedBeforeTheFirstFrame(folder);
         assertThat(loaded.stream().filter(name -> name.startsWith("versewind.")).count())
-                .isBetween(200L, 720L);
+                .isBetween(200L, 740L);
         assertThat(loaded)
                 .filteredOn(name -> NOT_YET.stream().anyMatch(name::startsWith))
                 .isEmpty();
