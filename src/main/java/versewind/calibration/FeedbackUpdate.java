@@ -129,8 +129,8 @@ public final class FeedbackUpdate {
         return 1 / (1 + Math.exp(random - Math.log(1 - RANDOM) - felt.logProbability()));
     }
 
-    /** A judgement, and of which verse. */
-    private record Said(HeardVerse verse, HeardRegistration answer) {}
+    /** A judgement, of which verse, and whether all other verses make it unlikely. */
+    private record Said(HeardVerse verse, HeardRegistration answer, boolean isOdd) {}
 
     /**
      * The judgements that all other verses together make unlikely, and less likely by half than the estimate does, each
@@ -139,29 +139,33 @@ public final class FeedbackUpdate {
      */
     public List<Contradiction> contradictions() {
         List<Said> all = new ArrayList<>();
-        List<HeardRegistration> odd = new ArrayList<>();
         for (int index = 0; index < verses.size(); index++) {
             HeardVerse verse = verses.get(index);
             NormalDistribution.Moments rest = felt.rest(index);
             for (HeardRegistration answer : verse.answers()) {
-                all.add(new Said(verse, answer));
                 double alone = verse.meant(answer.heard(), before(verse));
-                if (verse.meant(answer.heard(), rest) < Math.min(UNLIKELY, alone / 2)) {
-                    odd.add(answer);
-                }
+                boolean isOdd = verse.meant(answer.heard(), rest) < Math.min(UNLIKELY, alone / 2);
+                all.add(new Said(verse, answer, isOdd));
+            }
+        }
+        boolean[][] denying = new boolean[all.size()][all.size()];
+        for (int one = 0; one < denying.length; one++) {
+            for (int other = 0; other < one; other++) {
+                denying[one][other] = denyEachOther(all.get(one), all.get(other));
+                denying[other][one] = denying[one][other];
             }
         }
         List<Contradiction> found = new ArrayList<>();
-        for (Said one : all) {
-            boolean isOdd = odd.contains(one.answer());
+        for (int one = 0; one < denying.length; one++) {
+            Said said = all.get(one);
             List<HeardRegistration> denied = new ArrayList<>();
-            for (Said other : all) {
-                if ((isOdd || !odd.contains(other.answer())) && denyEachOther(one, other)) {
-                    denied.add(other.answer());
+            for (int other = 0; other < denying.length; other++) {
+                if (denying[one][other] && (said.isOdd() || !all.get(other).isOdd())) {
+                    denied.add(all.get(other).answer());
                 }
             }
-            if (isOdd || !denied.isEmpty()) {
-                found.add(new Contradiction(one.answer(), denied));
+            if (said.isOdd() || !denied.isEmpty()) {
+                found.add(new Contradiction(said.answer(), denied));
             }
         }
         return List.copyOf(found);

@@ -35,6 +35,10 @@ final class HeardVerse {
 
     private static final int LEVELS = 193;
 
+    /** Of two verses each second level is tried, and none that is less likely than this. */
+    private static final int COARSELY = 2;
+
+    private static final double NEVER = 1e-7;
     private static final double SLIPS = 0.02;
 
     private final double[] gradient;
@@ -87,7 +91,8 @@ final class HeardVerse {
      */
     private double meant(HeardAs answer, double meanDb, double sdDb) {
         ClearShare.RightBand said = right.where(answer);
-        return NormalDistribution.between(meanDb, Math.hypot(sdDb, DAY_SD_DB), said.fromDb(), said.toDb());
+        return NormalDistribution.between(
+                meanDb, Math.sqrt(sdDb * sdDb + DAY_SD_DB * DAY_SD_DB), said.fromDb(), said.toDb());
     }
 
     /** Mean in dB and variance in dB2 of the felt level: by its answers, and a normal distribution made of all else. */
@@ -145,11 +150,12 @@ final class HeardVerse {
         double slope = covariance / felt.variance();
         double restSdDb = Math.sqrt(Math.max(0, otherFelt.variance() - slope * covariance));
         double sum = 0;
-        for (int place = 0; place < LEVELS; place++) {
+        for (int place = 0; place < LEVELS; place += COARSELY) {
             double levelDb = levelDb(place);
-            sum += normal(place, felt)
-                    * meant(answer, levelDb, 0)
-                    * other.meant(otherAnswer, slope * levelDb, restSdDb);
+            double here = COARSELY * normal(place, felt);
+            if (here > NEVER) {
+                sum += here * meant(answer, levelDb, 0) * other.meant(otherAnswer, slope * levelDb, restSdDb);
+            }
         }
         return sum;
     }

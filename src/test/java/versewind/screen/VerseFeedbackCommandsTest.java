@@ -94,6 +94,9 @@ class VerseFeedbackCommandsTest {
         desk.press("y", "y", "y", "Y");
         kept();
         assertThat(estimate().balance().verdict()).isEqualTo(Verdict.TOO_STRONG);
+        assertThat(desk.said())
+                .startsWith("Kept \"2026-10-04, 208 V1\" with the organ (u in the plan to undo). Since the answers of"
+                        + " 2026-10-04, the organ is taken to be");
         desk.press("y");
         assertThat(desk.characters()).contains(" was too strong ");
         desk.press("R");

@@ -20,6 +20,7 @@ import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Mark;
+import versewind.screen.toolkit.Marks;
 import versewind.screen.toolkit.Notice;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
@@ -126,11 +127,15 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
             return written.get().says("Kept in the organ's file.");
         }
         return next.onWork(work -> next.with(work.on(organ, kept.before()))
-                .with(said(work.organ().experience(), organ, kept.before().isEmpty())));
+                .with(said(
+                        state.marks(),
+                        work.organ().experience(),
+                        organ,
+                        kept.before().isEmpty())));
     }
 
     /** By what is there now and was not, or was there and is not. */
-    private static Notice said(Experience before, CalibratedOrgan now, boolean isUndone) {
+    private static Notice said(Marks marks, Experience before, CalibratedOrgan now, boolean isUndone) {
         List<HeardRegistration> fresh = without(now.experience().all(), before.all());
         List<HeardRegistration> gone = without(before.all(), now.experience().all());
         if (isUndone) {
@@ -148,7 +153,18 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
                         + (fresh.equals(List.of(each.answer()))
                                 ? "It"
                                 : Quoted.text(each.answer().name())) + " contradicts " + each.whom() + ": see R."))
-                .orElseGet(() -> Notice.says(kept + "R lists what is kept."));
+                .orElseGet(() -> Notice.says(kept + effect(marks, now, fresh).orElse("R lists what is kept.")));
+    }
+
+    /** What fresh answers changed. */
+    private static Optional<String> effect(Marks marks, CalibratedOrgan now, List<HeardRegistration> fresh) {
+        return now.lastHeard()
+                .filter(last -> fresh.stream().anyMatch(each -> each.service().equals(last.service())))
+                .flatMap(last -> effect(marks, last));
+    }
+
+    private static Optional<String> effect(Marks marks, HeardEffect last) {
+        return last.sentence().map(said -> said.replace("±", Mark.PLUS_MINUS.in(marks)));
     }
 
     private static List<HeardRegistration> without(List<HeardRegistration> all, List<HeardRegistration> others) {
@@ -176,8 +192,8 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
                 .map(clash -> Text.wrapped(clash.sentence(), columns))
                 .orElse(List.of());
         List<String> effect = organ.lastHeard()
-                .flatMap(HeardEffect::sentence)
-                .map(said -> Text.wrapped(said.replace("±", Mark.PLUS_MINUS.in(state.marks())), columns))
+                .flatMap(last -> effect(state.marks(), last))
+                .map(said -> Text.wrapped(said, columns))
                 .orElse(List.of());
         String title = "Usual registrations of " + organ.sound().organ().name();
         int shown = Math.min(list.size(), MOST_ROWS);
