@@ -38,9 +38,17 @@ public record Hymn(
         return "Hymn " + number;
     }
 
-    /** Whether another hymn is the same, or has the same tune. */
+    /**
+     * Whether another hymn is the same, or has the same tune. A number alone tells only of a hymn without a title:
+     * another book has another hymn at it.
+     */
     public boolean isLike(Hymn other) {
-        return isSame(tune, other.tune) || isSame(number, other.number) || isSame(title, other.title);
+        boolean isUntitled = isCalledByNumber() || other.isCalledByNumber();
+        return isSame(tune, other.tune) || isSame(title, other.title) || (isUntitled && isSame(number, other.number));
+    }
+
+    private boolean isCalledByNumber() {
+        return title.isBlank() || title.equals(titleOf(number));
     }
 
     private static boolean isSame(String one, String other) {
@@ -50,10 +58,9 @@ public record Hymn(
 
     /** With the verses of one that is like it, and what was not known of it. */
     public Hymn completedFrom(Hymn earlier) {
-        boolean isCalledByNumber = title.equals(titleOf(number));
         return new Hymn(
                 number.isBlank() && isSame(title, earlier.title) ? earlier.number : number,
-                isCalledByNumber && isSame(number, earlier.number) ? earlier.title : title,
+                isCalledByNumber() && isSame(number, earlier.number) ? earlier.title : title,
                 tune.isBlank() ? earlier.tune : tune,
                 metre.isBlank() ? earlier.metre : metre,
                 key.isBlank() ? earlier.key : key,

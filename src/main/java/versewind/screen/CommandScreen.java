@@ -92,6 +92,15 @@ record CommandScreen(TextLine text, int marked) implements TextEntry {
         return state.show(new CommandScreen(line, line.text().equals(text.text()) ? marked : 0));
     }
 
+    /** The marked command beside what is typed, for who hears the line of the caret alone. */
+    private static void spokenChoice(Frame frame, ListBox<KeyTable.Command<?>> fitting, int x) {
+        fitting.current().ifPresent(command -> {
+            String choice = fitting.position("command") + ": " + command.row().does() + ", "
+                    + command.row().keyNames();
+            frame.write(x, frame.height() - 1, frame.fit(choice, frame.width() - x), Style.FAINT);
+        });
+    }
+
     @Override
     public void paint(Frame frame, State state) {
         ListBox<KeyTable.Command<?>> fitting = fitting(state);
@@ -112,5 +121,8 @@ record CommandScreen(TextLine text, int marked) implements TextEntry {
         });
         int x = frame.write(1, frame.height() - 1, ": ", Style.HEADING);
         text.paint(frame, x, frame.height() - 1, frame.width() - x - 1, true);
+        if (state.isSpoken()) {
+            spokenChoice(frame, fitting, x + Text.columns(text.text()) + 2);
+        }
     }
 }

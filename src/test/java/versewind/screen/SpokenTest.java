@@ -13,18 +13,34 @@ class SpokenTest {
     @Test
     void after_every_key_it_is_said_which_stop_it_is_and_whether_it_is_drawn() {
         assertThat(desk.press("<Down>").said()).isEqualTo("Great: Open Diapason 8, drawn.");
-        assertThat(desk.press(" ").said()).isEqualTo("Great: Open Diapason 8, in.");
+        assertThat(desk.press(" ").said()).isEqualTo("Great: Open Diapason 8, in; f, 75 dB.");
         assertThat(desk.press("n", "/", "'swell to great'", "<Enter>", " ").said())
-                .isEqualTo("Swell to Great, in.");
+                .startsWith("Swell to Great, in; fff, ")
+                .contains(" dB, leads, ");
         assertThat(desk.press("/", "'cornopean'", "<Enter>", "<Up>", "<Down>").said())
                 .isEqualTo("Swell: Cornopean 8, drawn, not heard here.");
     }
 
     @Test
     void another_verse_is_said_with_its_singers_and_the_verdict() {
-        assertThat(desk.press("n").said()).startsWith("V1: congregation of 480, ordinary; fff, leads, ");
+        assertThat(desk.press("n").said()).startsWith("V1: congregation of 480, ordinary; fff, 81 dB, leads, ");
         assertThat(desk.press("3").said()).startsWith("V1: soloist, ordinary; ").contains("words covered");
         assertThat(desk.press("<Tab>", "<Down>").said()).startsWith("V2: congregation of 480");
+    }
+
+    @Test
+    void another_hymn_is_named_and_a_lock_is_said() {
+        assertThat(desk.press("]").said()).startsWith("211 For rain upon the furrow. Intro: the melody soloed; ");
+        assertThat(desk.press("v", "<Down>", "<Up>").said()).endsWith(", in, locked, always drawn.");
+    }
+
+    @Test
+    void the_command_that_is_marked_stands_on_the_line_of_the_caret() {
+        String screen = desk.press(":", "'hymn'", "<Down>").screen();
+        assertThat(screen.lines().filter(line -> line.startsWith(" : hymn")))
+                .singleElement()
+                .asString()
+                .containsPattern("2 of \\d+ commands: .+, .");
     }
 
     @Test
@@ -34,7 +50,7 @@ class SpokenTest {
                 .contains(" Stops of Intro, Swell box open", " \u25b8Great: Open Diapason 8, drawn")
                 .contains("  Great: Principal 4, drawn");
         assertThat(desk.press("<Tab>").screen().lines())
-                .contains("  V3: congregation of 480, gentle; ff, leads, 7 in 10");
+                .contains("  V3: congregation of 480, gentle; ff, 77 dB, leads, 7 in 10");
     }
 
     @Test

@@ -174,6 +174,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
         Mend mend = found.get();
         State after = PlanChanges.edit(state, work, mend.on(work.plan()), finding.place());
         return after.onWork(fixed -> after.show(of(fixed, people, shown).atNextFix(fixed, list.marked()))
+                .with(fixed.at(work.place()))
                 .says("Done: " + mend.words() + " u to undo."));
     }
 

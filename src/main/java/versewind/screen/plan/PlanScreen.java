@@ -328,7 +328,6 @@ public record PlanScreen() implements Screen {
     @Override
     public String spoken(State before, State now) {
         return now.work()
-                .filter(work -> before.top() == this)
                 .map(work -> SpokenView.here(before.work().orElse(work), work))
                 .orElse("");
     }

@@ -3,6 +3,7 @@ package versewind.screen.plan;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
@@ -15,6 +16,7 @@ import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Style;
 import versewind.sheet.Wording;
+import versewind.sound.Balance;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
 
@@ -37,7 +39,7 @@ final class SpokenView {
                 : new ListBox<>(
                         work.verses().stream().map(verse -> verse(work, verse)).toList(),
                         work.place().verse());
-        rows.paint(
+        rows.paintPage(
                 frame,
                 window,
                 (row, index, y) -> frame.write(window.x(), y, frame.fit(row, window.width()), Style.TEXT));
@@ -66,16 +68,29 @@ final class SpokenView {
                         .collect(Collectors.joining());
     }
 
-    /** What is under the keys after one was pressed: the verse where that changed, else the stop or verse chosen. */
+    /**
+     * What is under the keys after one was pressed: the verse where that changed, with the hymn where that is another;
+     * else the stop or verse chosen, and after a stop moved what comes of it.
+     */
     static String here(PlanEdit before, PlanEdit now) {
-        boolean isOtherStop = before.item() != now.item()
-                || !before.verse().map(Verse::registration).equals(now.verse().map(Verse::registration));
+        boolean isMoved = !before.verse().map(Verse::registration).equals(now.verse().map(Verse::registration));
+        boolean isOtherStop = before.item() != now.item() || isMoved;
         boolean isOtherVerse =
                 !before.place().equals(now.place()) || (!before.verse().equals(now.verse()) && !isOtherStop);
-        boolean isStop = now.side() == PlanEdit.Side.STOPS && !isOtherVerse;
-        return isStop
-                ? stop(now) + "."
-                : now.verse().map(verse -> verse(now, verse) + ".").orElse("");
+        boolean isOtherHymn = before.place().hymn() != now.place().hymn()
+                || !before.hymn().map(Hymn::title).equals(now.hymn().map(Hymn::title));
+        String hymn = isOtherHymn ? now.hymn().map(SpokenView::name).orElse("no hymn") + ". " : "";
+        if (now.side() == PlanEdit.Side.STOPS && !isOtherVerse) {
+            String comes = isMoved
+                    ? now.verse().map(verse -> "; " + sound(now.estimate(verse))).orElse("")
+                    : "";
+            return hymn + stop(now) + comes + ".";
+        }
+        return hymn + now.verse().map(verse -> verse(now, verse) + ".").orElse("");
+    }
+
+    private static String name(Hymn hymn) {
+        return (hymn.number() + " " + hymn.title()).strip();
     }
 
     /** The stop chosen: "Great: Open Diapason 8, drawn". */
@@ -90,15 +105,25 @@ final class SpokenView {
                     case DRAWN -> "drawn";
                     case WAITS -> "drawn, " + Wording.WAITS;
                     default -> "in";
-                };
+                }
+                + StopGridView.lock(work, item).map(lock -> ", " + lock).orElse("");
     }
 
-    /** "V2: congregation of 480, ordinary; fff, leads, 9 in 10". */
+    /** "V2: congregation of 480, ordinary; fff, 84 dB, leads, 9 in 10". */
     private static String verse(PlanEdit work, Verse verse) {
         Estimate estimate = work.estimate(verse);
         return verse.label() + ": " + Wording.who(verse, work.plan().heading().people(), estimate) + "; "
-                + estimate.dynamic().map(dynamic -> dynamic.word() + ", ").orElse("")
-                + Wording.verdict(estimate.balance());
+                + sound(estimate);
+    }
+
+    /** "fff, 84 dB, leads, 9 in 10"; where nobody sings to an organ that plays, the level alone. */
+    private static String sound(Estimate estimate) {
+        Stream<String> level = Stream.concat(
+                estimate.dynamic().map(Dynamic::word).stream(),
+                estimate.organDba().stream().mapToObj(dba -> Math.round(dba) + " dB"));
+        boolean isJudged = estimate.organDba().isEmpty() || estimate.balance().kind() != Balance.Kind.ORGAN_ALONE;
+        Stream<String> verdict = isJudged ? Stream.of(Wording.verdict(estimate.balance())) : Stream.empty();
+        return Stream.concat(level, verdict).collect(Collectors.joining(", "));
     }
 
     /** How a service rises and falls, in dynamics and dB(A): "208: Intro f 77, V1 fff 81". */

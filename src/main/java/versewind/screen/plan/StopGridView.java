@@ -118,11 +118,25 @@ final class StopGridView {
     }
 
     private static String lock(State state, PlanEdit work, int stop) {
-        Locks locks = work.verse().map(Verse::locks).orElse(Locks.NONE);
+        Locks locks = locks(work);
         if (locks.always().contains(stop)) {
             return Mark.ALWAYS.in(state.marks());
         }
         return locks.never().contains(stop) ? Mark.NEVER.in(state.marks()) : " ";
+    }
+
+    private static Locks locks(PlanEdit work) {
+        return work.verse().map(Verse::locks).orElse(Locks.NONE);
+    }
+
+    /** How a knob is locked for proposals, in words; empty for one that is free. */
+    static Optional<String> lock(PlanEdit work, Item item) {
+        if (!(item instanceof Item.StopItem stop)) {
+            return Optional.empty();
+        }
+        boolean isAlways = locks(work).always().contains(stop.stop());
+        boolean isLocked = isAlways || locks(work).never().contains(stop.stop());
+        return isLocked ? Optional.of("locked, " + (isAlways ? "always" : "never") + " drawn") : Optional.empty();
     }
 
     /** Whether a knob is in, drawn, or drawn without sounding. */

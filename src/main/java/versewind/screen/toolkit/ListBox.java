@@ -73,7 +73,10 @@ public record ListBox<T>(List<T> rows, int marked) {
 
     /** Draws the rows that a window shows, the first of them in row {@code y}. */
     public void each(int y, int height, RowPainter<T> painter) {
-        int top = top(height);
+        each(y, height, top(height), painter);
+    }
+
+    private void each(int y, int height, int top, RowPainter<T> painter) {
         for (int i = top; i < Math.min(rows.size(), top + height); i++) {
             painter.paint(rows.get(i), i, y + i - top);
         }
@@ -81,9 +84,19 @@ public record ListBox<T>(List<T> rows, int marked) {
 
     /** Draws the rows that a window shows, the marked one as the place where keys act. */
     public void paint(Frame frame, Box window, RowPainter<T> painter) {
-        each(window.y(), window.height(), painter);
+        paint(frame, window, top(window.height()), painter);
+    }
+
+    /** The same, page by page: what is read aloud stays where it is until the marked row leaves the window. */
+    public void paintPage(Frame frame, Box window, RowPainter<T> painter) {
+        int height = Math.max(1, window.height());
+        paint(frame, window, marked / height * height, painter);
+    }
+
+    private void paint(Frame frame, Box window, int top, RowPainter<T> painter) {
+        each(window.y(), window.height(), top, painter);
         if (!rows.isEmpty()) {
-            int y = window.y() + marked - top(window.height());
+            int y = window.y() + marked - top;
             frame.write(window.x() - 1, y, frame.mark(Mark.HERE), Style.STRONG);
             frame.paint(window.x(), y, window.width(), Style.CURSOR);
         }
