@@ -19,6 +19,7 @@ import versewind.screen.organ.OrganEvent;
 import versewind.screen.organ.OrganScreen;
 import versewind.screen.plan.PlanScreen;
 import versewind.screen.state.Event;
+import versewind.screen.toolkit.Letters;
 
 /** An organ is changed by keys alone. */
 class OrganScreenTest {
@@ -254,5 +255,13 @@ class OrganScreenTest {
         assertThat(changed.octaveS().get(1000)).isCloseTo(was.octaveS().get(1000) * factor, within(0.06));
         assertThat(volume(desk.press("u"))).isEqualTo(50000);
         assertThat(volume(desk.press("u"))).isEqualTo(room.volumeM3());
+    }
+
+    @Test
+    void spoken_a_row_holds_all_of_one_part_and_nothing_of_another() {
+        Desk desk = bench("st-tethwin", 80, 24).lettered(Letters.SPOKEN).press("<Down>", "<Down>");
+        assertThat(desk.screen().lines().filter(line -> line.contains("Bourdon")))
+                .contains(" \u25b8Stop Bourdon: Feet 16, Family flute, Pipe stopped");
+        assertThat(desk.screen()).doesNotContain("\u2502");
     }
 }

@@ -94,6 +94,17 @@ final class DraftLineText {
         }
     }
 
+    /** A row in words, with the name of every field in it: "Stop Dulciana: Feet 8, Family string". */
+    static String spoken(DraftLine line) {
+        String fields = line.part().fields().stream()
+                .filter(field -> !line.at(field).isBlank() && !line.at(field).equals(line.name()))
+                .map(field -> field.label() + " " + line.at(field))
+                .collect(Collectors.joining(", "));
+        String kind = line.part().word();
+        String first = first(line);
+        return (first.startsWith(kind) ? first : kind + " " + first) + (fields.isEmpty() ? "" : ": " + fields);
+    }
+
     /**
      * Paints lines, one a row, with a wall to their right.
      *

@@ -73,7 +73,8 @@ final class SpokenView {
      * else the stop or verse chosen, and after a stop moved what comes of it.
      */
     static String here(PlanEdit before, PlanEdit now) {
-        boolean isMoved = !before.verse().map(Verse::registration).equals(now.verse().map(Verse::registration));
+        boolean isMoved =
+                !before.verse().map(Verse::registration).equals(now.verse().map(Verse::registration));
         boolean isOtherStop = before.item() != now.item() || isMoved;
         boolean isOtherVerse =
                 !before.place().equals(now.place()) || (!before.verse().equals(now.verse()) && !isOtherStop);
@@ -82,7 +83,9 @@ final class SpokenView {
         String hymn = isOtherHymn ? now.hymn().map(SpokenView::name).orElse("no hymn") + ". " : "";
         if (now.side() == PlanEdit.Side.STOPS && !isOtherVerse) {
             String comes = isMoved
-                    ? now.verse().map(verse -> "; " + sound(now.estimate(verse))).orElse("")
+                    ? now.verse()
+                            .map(verse -> "; " + sound(now.estimate(verse)))
+                            .orElse("")
                     : "";
             return hymn + stop(now) + comes + ".";
         }
