@@ -42,6 +42,24 @@ record DeskLayout(
     private static final int TALL = 34;
     private static final int SMALL = 16;
 
+    /** With so many rows more for what is moved now, of those that what is drawn leaves blank. */
+    DeskLayout withNow(int more) {
+        return new DeskLayout(
+                dots,
+                lettersRows,
+                who,
+                level,
+                note,
+                now,
+                nowRows + more,
+                drawn + more,
+                drawnRows - more,
+                next,
+                nextRows,
+                ladder,
+                ladderRows);
+    }
+
     /** The layout of so many rows, where what is drawn takes so many of them at most; none is big if spoken. */
     static DeskLayout of(int rows, int drawnWanted, boolean isSpoken) {
         int gap = rows >= TALL ? 1 : 0;

@@ -222,9 +222,8 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
 
     private void paint(Frame frame, State state, PlanEdit work) {
         Marks marks = state.marks();
-        DeskLayout layout = DeskLayout.of(
-                frame.height(), DeskWords.drawnRows(marks, work, notes, blockColumns(frame)), state.isSpoken());
         DeskWords words = new DeskWords(marks, work, notes);
+        DeskLayout layout = layout(frame, state, work, words);
         int whole = frame.width() - 2;
         paintHeader(frame, work);
         int who = paintLetters(frame, marks, work, layout) ? whole : paintPistonInWords(frame, work, layout) - 2;
@@ -239,6 +238,17 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
         block(frame, marks, "Drawn", drawn, layout.drawn(), layout.drawnRows());
         block(frame, marks, "Next", words.next(), layout.next(), layout.nextRows());
         paintLadder(frame, marks, words, layout);
+    }
+
+    /** The same in every verse of the service; but all that is moved now is read, where what is drawn leaves rows. */
+    private DeskLayout layout(Frame frame, State state, PlanEdit work, DeskWords words) {
+        int columns = blockColumns(frame);
+        DeskLayout layout = DeskLayout.of(
+                frame.height(), DeskWords.drawnRows(state.marks(), work, notes, columns), state.isSpoken());
+        int wanted = words.now().rows(columns) - layout.nowRows();
+        int blank =
+                layout.drawnRows() - words.drawn(columns, layout.drawnRows()).rows(columns);
+        return layout.withNow(Math.max(0, Math.min(wanted, blank)));
     }
 
     private static void block(Frame frame, Marks marks, String name, Flow flow, int y, int rows) {
