@@ -8,9 +8,12 @@ import versewind.organ.RegistrationText;
 import versewind.plan.Feedback;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HeardAs;
+import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
+import versewind.sheet.LevelText;
 import versewind.sheet.Wording;
+import versewind.sound.Estimate;
 import versewind.store.BadFile;
 import versewind.store.OpenPlan;
 import versewind.store.WhenChanged;
@@ -84,7 +87,24 @@ final class ChangeCommand {
                                 .map(each -> "; it was " + each.heard().word() + " for " + Page.people(each.present()))
                                 .orElse("")
                         + ".");
+        if (after.isPlayed()) {
+            page.hanging(" ".repeat(after.label().length() + 2), sound(changed, place) + ".");
+        }
         return Reply.good(page.text());
+    }
+
+    /** Level and verdict of a verse: "fff 84±4 dB(A), leads, 9 in 10". */
+    private static String sound(OpenPlan open, VersePlace place) {
+        Plan plan = open.plan();
+        Estimate estimate = open.organ()
+                .sound()
+                .estimate(
+                        plan.verse(place),
+                        plan.heading().people(),
+                        plan.hymns().get(place.hymn()).tempo());
+        return LevelText.words(estimate)
+                + (estimate.organDba().isPresent() ? " dB(A)" : "") + ", "
+                + Wording.verdict(estimate.balance());
     }
 
     private static Verse changed(Typed typed, OpenPlan open, Verse before) throws NotationException {

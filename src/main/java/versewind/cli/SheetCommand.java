@@ -45,7 +45,10 @@ final class SheetCommand {
                         "FORMAT",
                         "text, or html, to print or to show. If not given: by the ending of the"
                                 + " file's name, else text.")
-                .option("-o " + OUTPUT, "FILE", "Write to this file. It is replaced only if it is a sheet.")
+                .option(
+                        "-o " + OUTPUT,
+                        "FILE",
+                        "Write to this file, or with - to the standard output. It is replaced only if it is a sheet.")
                 .flag(LARGE, "Use large type (html).")
                 .flag(CHANGES, "After the first verse of a hymn, list only the changes.")
                 .flag(LADDER, "Add two steps stronger and two softer for every verse.")
@@ -68,7 +71,7 @@ final class SheetCommand {
         OpenPlan open = commands.plan(typed.operand());
         Sheet sheet = Sheet.of(open.plan(), open.organ().sound(), wishes(typed));
         String words = AssessCommand.unsavedWork(open, "on the sheet");
-        Optional<String> name = typed.value(OUTPUT);
+        Optional<String> name = typed.value(OUTPUT).filter(file -> !file.equals(Typed.INPUT));
         CharsetFallback letters = new CharsetFallback(
                 typed.has(ASCII)
                         ? StandardCharsets.US_ASCII

@@ -2,6 +2,7 @@ package versewind.sheet;
 
 import java.util.OptionalDouble;
 import versewind.sound.Balance;
+import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
 
 /** Levels in whole dB, as people read them; a hyphen where there is none. */
@@ -51,6 +52,17 @@ public final class LevelText {
     /** A share, 0 to 1, as "23%". */
     public static String percent(double share) {
         return Balance.percent(share) + "%";
+    }
+
+    /** The organ's dynamic and level: "fff 84±4", or "silent". */
+    public static String words(Estimate estimate) {
+        return estimate.organDba().isEmpty()
+                ? "silent"
+                : (estimate.dynamic().map(Dynamic::word).orElse("") + " "
+                                + whole(
+                                        estimate.organDba(),
+                                        estimate.plusMinus().organDb()))
+                        .strip();
     }
 
     /** The organ in the nave, if it sounds: "78±4 dB(A), 44±9 sone, 94±3 phon". */

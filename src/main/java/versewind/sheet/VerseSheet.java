@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import versewind.plan.Verse;
 import versewind.rules.DynamicStep;
 import versewind.sound.ClearShare;
-import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
 
 /**
@@ -87,11 +86,7 @@ public record VerseSheet(
 
     /** The organ's level in the nave in dB(A): "f 81±3"; "silent". */
     public String levelWords() {
-        if (estimate.organDba().isEmpty()) {
-            return "silent";
-        }
-        String level = LevelText.whole(estimate.organDba(), estimate.plusMinus().organDb());
-        return (estimate.dynamic().map(Dynamic::word).orElse("") + " " + level).strip();
+        return LevelText.words(estimate);
     }
 
     /** With a minus sign for a hyphen, as print has it. */

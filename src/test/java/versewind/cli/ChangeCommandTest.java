@@ -63,9 +63,10 @@ class ChangeCommandTest {
 
         assertThat(reply.words()).isEmpty();
         assertThat(reply.results()).isEqualTo("""
-                        V2: Great: Open Diapason 8; Swell: Oboe 8; Swell closed; four parts on Great;
-                            soloist, ordinary.
-                        """);
+            V2: Great: Open Diapason 8; Swell: Oboe 8; Swell closed; four parts on Great;
+                soloist, ordinary.
+                p 71\u00b14 dB(A), words covered, 7 in 10.
+            """);
         assertThat(second()).isEqualTo(before.withSungBy(SungBy.SOLO_VOICE).withRegistration(second().registration()));
         assertThat(folder.resolve("plans/.versions/odd")).isNotEmptyDirectory();
     }

@@ -193,4 +193,10 @@ class SheetCommandTest {
     private static String words(String sheet) {
         return sheet.replaceAll("=+|\\s+", " ").replaceAll(" +", " ");
     }
+
+    @Test
+    void a_hyphen_for_the_file_is_the_standard_output() {
+        assertThat(typed("sheet", "ash-wednesday", "-o", "-").results())
+                .isEqualTo(typed("sheet", "ash-wednesday").results());
+    }
 }
