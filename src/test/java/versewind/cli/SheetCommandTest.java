@@ -28,7 +28,7 @@ class SheetCommandTest {
         {"format": 1, "title": "\\u001b[2J<b>\\u8b9a\\u7f8e</b> Vespers", "instrument": "st-tethwin", "people": 1,
          "hymns": [
           {"number": "",
-           "title": "Ch\\u0153ur c\\u00e9leste, whose first line is so long that it goes on and on and on over the edge",
+           "title": "Ch\\u0153ur c\\u00e9leste, whose first line is so long that it goes on and on over the edge",
            "verses": [
             {"kind": "verse", "label": "\\u8b9a\\u7f8e\\u8b9a\\u7f8e", "mode": "congregation", "singing": "gentle",
              "hands": "four parts", "right": "Great", "left": "Great", "drawn": {}}]},

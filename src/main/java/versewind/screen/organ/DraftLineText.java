@@ -10,6 +10,7 @@ import versewind.schema.InstrumentFields;
 import versewind.schema.RoomFields;
 import versewind.schema.RowKind;
 import versewind.schema.StopFields;
+import versewind.screen.state.State;
 import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.ListBox;
@@ -74,8 +75,21 @@ final class DraftLineText {
         return line.values().stream().filter(text -> !text.isBlank()).collect(Collectors.joining(" "));
     }
 
+    /** Draws all rows and beside them the marked one in full; in words, all rows alone. */
+    static void paint(Frame frame, State state, ListBox<DraftLine> lines, Set<Integer> wrong, Box box) {
+        if (state.isSpoken()) {
+            paintSpoken(frame, lines, wrong, new Box(2, box.y(), box.width() - 1, box.height()));
+            return;
+        }
+        int width = frame.width() * 11 / 20;
+        paintAll(frame, lines, wrong, new Box(1, box.y(), width - 1, box.height()), state.marks());
+        lines.current()
+                .ifPresent(line ->
+                        paint(frame, line, new Box(width + 2, box.y(), frame.width() - width - 3, box.height())));
+    }
+
     /** Draws a row field by field, and what a stop of its name is. */
-    static void paint(Frame frame, DraftLine line, Box window) {
+    private static void paint(Frame frame, DraftLine line, Box window) {
         int end = window.y() + window.height();
         int y = window.y();
         frame.write(window.x(), y++, line.part().word(), Style.STRONG);
@@ -95,7 +109,7 @@ final class DraftLineText {
     }
 
     /** A row in words, with the name of every field in it: "Stop Dulciana: Feet 8, Family string". */
-    static String spoken(DraftLine line) {
+    private static String spoken(DraftLine line) {
         String fields = line.part().fields().stream()
                 .filter(field -> !line.at(field).isBlank() && !line.at(field).equals(line.name()))
                 .map(field -> field.label() + " " + line.at(field))
@@ -103,6 +117,14 @@ final class DraftLineText {
         String kind = line.part().word();
         String first = first(line);
         return (first.startsWith(kind) ? first : kind + " " + first) + (fields.isEmpty() ? "" : ": " + fields);
+    }
+
+    /** Paints lines in words, a page at a time. */
+    private static void paintSpoken(Frame frame, ListBox<DraftLine> lines, Set<Integer> wrong, Box box) {
+        lines.paintPage(frame, box, (line, index, y) -> {
+            String text = (wrong.contains(index) ? "wrong: " : "") + spoken(line);
+            frame.write(box.x(), y, frame.fit(text, box.width()), Style.TEXT);
+        });
     }
 
     /**

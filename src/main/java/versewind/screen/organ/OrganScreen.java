@@ -360,25 +360,9 @@ public record OrganScreen(
 
     @Override
     public void paint(Frame frame, State state) {
-        int width = frame.width() * 11 / 20;
         paintHead(frame, state.marks());
         Set<Integer> wrong = problems.stream().map(Problem::line).collect(Collectors.toSet());
-        if (state.isSpoken()) {
-            Box rows = new Box(2, TOP, frame.width() - 3, room(state));
-            list.paintPage(
-                    frame,
-                    rows,
-                    (line, index, y) -> frame.write(
-                            rows.x(),
-                            y,
-                            frame.fit(
-                                    (wrong.contains(index) ? "wrong: " : "") + DraftLineText.spoken(line),
-                                    rows.width()),
-                            Style.TEXT));
-        } else {
-            DraftLineText.paintAll(frame, list, wrong, new Box(1, TOP, width - 1, room(state)), state.marks());
-            DraftLineText.paint(frame, line(), new Box(width + 2, TOP, frame.width() - width - 3, room(state)));
-        }
+        DraftLineText.paint(frame, state, list, wrong, new Box(1, TOP, frame.width() - 2, room(state)));
         paintFoot(frame, state);
     }
 
