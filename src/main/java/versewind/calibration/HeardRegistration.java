@@ -13,6 +13,7 @@ import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Plan;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.sound.FeltVerses;
@@ -22,7 +23,7 @@ import versewind.sound.FeltVerses;
  * of a service.
  *
  * @param name what the organist calls it, "ordinary", or the verse it was played for
- * @param mode whom the organ accompanies
+ * @param by who sings: trebles, or the usual singers whom the organ accompanies so
  * @param singing how strongly they sing
  * @param people number of people present, 1 to 50000
  * @param voices the singers of a small choir
@@ -32,7 +33,7 @@ import versewind.sound.FeltVerses;
  */
 public record HeardRegistration(
         String name,
-        Mode mode,
+        SungBy by,
         Singing singing,
         int people,
         OptionalInt voices,
@@ -48,6 +49,12 @@ public record HeardRegistration(
         if (name.isBlank()) {
             throw new IllegalArgumentException("a registration is kept under a name");
         }
+        by = by == SungBy.TREBLES ? by : SungBy.of(by.mode());
+    }
+
+    /** Whom the organ accompanies. */
+    public Mode mode() {
+        return by.mode();
     }
 
     /**
@@ -59,7 +66,7 @@ public record HeardRegistration(
     public static HeardRegistration of(String name, Verse verse, Feedback feedback) {
         return new HeardRegistration(
                 name,
-                verse.mode(),
+                verse.sungBy(),
                 verse.singing(),
                 feedback.present(),
                 verse.mode() == Mode.SMALL_CHOIR ? verse.people() : OptionalInt.empty(),
@@ -115,7 +122,8 @@ public record HeardRegistration(
 
     /** A verse that is played and judged so. */
     public Verse verse() {
-        return new Verse(VerseKind.VERSE, name, mode, singing, voices, hands, registration, "", "")
+        return new Verse(VerseKind.VERSE, name, mode(), singing, voices, hands, registration, "", "")
+                .withSungBy(by)
                 .withAnswer(Optional.of(new Feedback(heard, people)));
     }
 }

@@ -207,7 +207,7 @@ final class UsualCommand {
 
         private static String who(HeardRegistration usual) {
             String whom =
-                    usual.mode() == Mode.CONGREGATION ? "" : ", " + usual.mode().word();
+                    usual.mode() == Mode.CONGREGATION ? "" : ", " + usual.by().word();
             return usual.people() + " people" + whom + ", singing "
                     + usual.singing().word();
         }
@@ -226,7 +226,7 @@ final class UsualCommand {
             return new Json()
                     .put("name", each.name())
                     .put("people", each.people())
-                    .put("mode", each.mode().word())
+                    .put("mode", each.by().word())
                     .put("singing", each.singing().word())
                     .put("contradicts", known.contradiction(each).isPresent())
                     .putIfPresent("contradicted", known.contradiction(each).map(Contradiction::whom))

@@ -6,12 +6,16 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import versewind.calibration.HeardRegistration;
 import versewind.plan.HeardAs;
-import versewind.plan.Mode;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.schema.Field.Layout;
 
 /** The fields of a registration that was heard: of what is usually drawn, and of feedback after a service. */
 public final class HeardFields {
+
+    private static final SungBy[] SINGERS = {
+        SungBy.CONGREGATION, SungBy.SMALL_CHOIR, SungBy.SOLO_VOICE, SungBy.MELODY_SOLOED, SungBy.TREBLES
+    };
 
     public static final HeardFields USUAL = new HeardFields(
             "What is usually drawn for so many people, and how the organ is felt to be then.",
@@ -25,7 +29,7 @@ public final class HeardFields {
     private final Table<HeardRegistration> table;
     private final Field<HeardRegistration, String> name;
     private final Field<HeardRegistration, Integer> people;
-    private final Field<HeardRegistration, Mode> mode;
+    private final Field<HeardRegistration, SungBy> mode;
     private final Field<HeardRegistration, Optional<Integer>> voices;
     private final Field<HeardRegistration, Singing> singing;
     private final Field<HeardRegistration, HeardAs> heard;
@@ -35,8 +39,8 @@ public final class HeardFields {
         table = Table.block(about, "name", this::made, HeardFields::of);
         name = table.add("name", Kinds.NAME, names);
         people = table.add("people", VerseFields.PEOPLE_COUNT, "people present").laid(Layout.BESIDE);
-        mode = table.add("mode", Kinds.choice(Mode.values(), Mode::word), "whom the organ accompanies")
-                .orElse(Mode.CONGREGATION)
+        mode = table.add("mode", Kinds.choice(SINGERS, SungBy::word), "whom the organ accompanies")
+                .orElse(SungBy.CONGREGATION)
                 .laid(Layout.BESIDE);
         voices = table.ifAny("voices", VerseFields.PEOPLE_COUNT, "singers of a small choir")
                 .laid(Layout.BESIDE);
@@ -63,7 +67,7 @@ public final class HeardFields {
         return switch (field) {
             case "name" -> each.name();
             case "people" -> each.people();
-            case "mode" -> each.mode();
+            case "mode" -> each.by();
             case "voices" -> VerseFields.boxed(each.voices());
             case "singing" -> each.singing();
             case "felt", "heard" -> each.heard();

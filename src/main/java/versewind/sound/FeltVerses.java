@@ -5,8 +5,8 @@ import java.util.List;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HeardAs;
-import versewind.plan.Mode;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 
 /** The verses of an organ that were heard, and how: one that is played and sung just so again is judged by that. */
@@ -25,10 +25,10 @@ public final class FeltVerses {
     }
 
     /** How a verse is sung. */
-    private record Singers(Mode mode, Singing singing, PeoplePresent people) {
+    private record Singers(SungBy by, Singing singing, PeoplePresent people) {
 
         static Singers of(Verse verse, PeoplePresent people) {
-            return new Singers(verse.mode(), verse.singing(), people);
+            return new Singers(verse.sungBy(), verse.singing(), people);
         }
 
         static Singers of(Verse verse, int servicePeople) {
@@ -36,10 +36,13 @@ public final class FeltVerses {
         }
 
         boolean isAlike(Singers other) {
-            if (mode != other.mode || people.singers() == 0 || other.people.singers() == 0) {
-                return mode == other.mode && isNear(people.present(), other.people.present());
+            if (by.mode() != other.by.mode() || (by == SungBy.TREBLES) != (other.by == SungBy.TREBLES)) {
+                return false;
             }
-            return singing == other.singing && isNear(people.singers(), other.people.singers());
+            boolean isSung = people.singers() > 0 && other.people.singers() > 0;
+            return !isSung
+                    ? isNear(people.present(), other.people.present())
+                    : singing == other.singing && isNear(people.singers(), other.people.singers());
         }
 
         private static boolean isNear(int one, int other) {

@@ -25,9 +25,9 @@ import versewind.organ.Trims;
 import versewind.plan.Feedback;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HeardAs;
-import versewind.plan.Mode;
 import versewind.plan.Plan;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.sound.OrganSound;
 import versewind.sound.OtherOrgan;
@@ -222,7 +222,7 @@ class CoverageTest {
             Singing singing = Singing.values()[random.nextInt(Singing.values().length)];
             HeardRegistration asked = new HeardRegistration(
                     "answer " + answers.size(),
-                    Mode.CONGREGATION,
+                    SungBy.CONGREGATION,
                     singing,
                     200,
                     OptionalInt.empty(),
@@ -237,7 +237,7 @@ class CoverageTest {
                         : feltDb > band.toDb() ? HeardAs.TOO_STRONG : HeardAs.RIGHT;
                 answers.add(new HeardRegistration(
                         asked.name(),
-                        asked.mode(),
+                        asked.by(),
                         asked.singing(),
                         asked.people(),
                         asked.voices(),

@@ -275,6 +275,20 @@ class FeedbackUpdateTest {
         }
     }
 
+    /** Ten trebles, not a choir of 16 and stronger voices. */
+    @Test
+    void an_answer_on_trebles_is_one_on_trebles() {
+        Verse trebles = choir.withSungBy(SungBy.TREBLES)
+                .withPeople(OptionalInt.empty())
+                .withAnswer(Optional.of(new Feedback(HeardAs.RIGHT, PEOPLE)));
+        Plan plan = harvest.withHymns(List.of(harvest.hymns().get(2).withVerses(List.of(trebles))));
+        HeardRegistration kept = HeardRegistration.of(plan).get(0);
+
+        assertThat(sound.rightBand(kept.verse(), kept.people())).isEqualTo(sound.rightBand(trebles, PEOPLE));
+        assertThat(kept.isAlike(trebles, PEOPLE)).isTrue();
+        assertThat(kept.isAlike(choir, PEOPLE)).isFalse();
+    }
+
     /** Of 300 of those expected so many as came to the service, of whom three in ten sing in turns. */
     @Test
     void an_answer_is_that_of_those_who_sang() {

@@ -14,6 +14,7 @@ import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.plan.Mode;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.proposal.Proposal;
@@ -80,7 +81,7 @@ class UsualScreenTest {
         assertThat(feast)
                 .isEqualTo(new HeardRegistration(
                         "feast",
-                        Mode.CONGREGATION,
+                        SungBy.CONGREGATION,
                         drawn.singing(),
                         480,
                         OptionalInt.empty(),

@@ -20,9 +20,9 @@ import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HeardAs;
-import versewind.plan.Mode;
 import versewind.plan.Plan;
 import versewind.plan.Singing;
+import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.rules.Caution;
 import versewind.schema.DraftChange;
@@ -289,7 +289,7 @@ class ChangingOrganTest {
 
     private static HeardRegistration usual(String name, Registration drawn, HandsAndFeet hands) {
         return new HeardRegistration(
-                name, Mode.CONGREGATION, Singing.ORDINARY, 60, OptionalInt.empty(), hands, drawn, HeardAs.RIGHT);
+                name, SungBy.CONGREGATION, Singing.ORDINARY, 60, OptionalInt.empty(), hands, drawn, HeardAs.RIGHT);
     }
 
     @Test
