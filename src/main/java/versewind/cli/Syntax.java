@@ -37,8 +37,8 @@ final class Syntax {
             .fullScreen();
     private final CommandLine line = new CommandLine(program.spec());
 
-    private Syntax() {
-        for (Subcommand subcommand : Subcommand.values()) {
+    private Syntax(List<Subcommand> known) {
+        for (Subcommand subcommand : known) {
             commands.put(subcommand, command(subcommand));
             line.addSubcommand(subcommand.word(), commands.get(subcommand).spec());
         }
@@ -69,11 +69,22 @@ final class Syntax {
 
     /** Runs the command. */
     static Reply reply(List<String> typed, Commands commands) throws BadFile, NotationException, NoTerminalException {
-        return new Syntax().run(typed, commands);
+        List<String> today = today(typed);
+        return new Syntax(needed(today)).run(today, commands);
+    }
+
+    /** A command that is named needs none of the others, whose declarations would take longer than the command. */
+    private static List<Subcommand> needed(List<String> typed) {
+        return typed.stream()
+                .findFirst()
+                .flatMap(Subcommand::of)
+                .filter(named -> named != Subcommand.HELP)
+                .map(List::of)
+                .orElseGet(() -> List.of(Subcommand.values()));
     }
 
     private Reply run(List<String> typed, Commands all) throws BadFile, NotationException, NoTerminalException {
-        ParseResult whole = read(today(typed));
+        ParseResult whole = read(typed);
         if (whole.isUsageHelpRequested() || whole.isVersionHelpRequested()) {
             if (whole.hasMatchedPositional(0)) {
                 Commands.refuseIfNearSubcommand(new Typed(whole).operand());
