@@ -36,13 +36,15 @@ public final class FeltVerses {
         }
 
         boolean isAlike(Singers other) {
-            if (by.mode() != other.by.mode() || (by == SungBy.TREBLES) != (other.by == SungBy.TREBLES)) {
+            boolean isSung = people.singers() > 0;
+            if (by.mode() != other.by.mode()
+                    || (by == SungBy.TREBLES) != (other.by == SungBy.TREBLES)
+                    || isSung != other.people.singers() > 0) {
                 return false;
             }
-            boolean isSung = people.singers() > 0 && other.people.singers() > 0;
-            return !isSung
-                    ? isNear(people.present(), other.people.present())
-                    : singing == other.singing && isNear(people.singers(), other.people.singers());
+            return isSung
+                    ? singing == other.singing && isNear(people.singers(), other.people.singers())
+                    : isNear(people.present(), other.people.present());
         }
 
         private static boolean isNear(int one, int other) {

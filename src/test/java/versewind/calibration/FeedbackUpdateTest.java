@@ -275,6 +275,20 @@ class FeedbackUpdateTest {
         }
     }
 
+    @Test
+    void alike_are_verses_that_are_sung_by_about_as_many_as_strongly_to_the_same_stops() {
+        HeardRegistration kept = heard("kept", led, HeardAs.RIGHT);
+
+        assertThat(kept.isAlike(led, PEOPLE)).isTrue();
+        assertThat(kept.isAlike(led, 145)).isTrue();
+        assertThat(kept.isAlike(led, 140)).isFalse();
+        assertThat(kept.isAlike(led.withSinging(Singing.STRONG), PEOPLE)).isFalse();
+        assertThat(kept.isAlike(led.withKind(VerseKind.INTRODUCTION), PEOPLE)).isFalse();
+        assertThat(kept.isAlike(led.withMode(Mode.SMALL_CHOIR), PEOPLE)).isFalse();
+        assertThat(kept.isAlike(led.withRegistration(choir.registration()), PEOPLE))
+                .isFalse();
+    }
+
     /** Ten trebles, not a choir of 16 and stronger voices. */
     @Test
     void an_answer_on_trebles_is_one_on_trebles() {
