@@ -45,6 +45,7 @@ final class StopListBuilder {
     }
 
     StopList stopList() {
+        octaveCouplers();
         List<ReadDivision> read = new ArrayList<>();
         for (ParsedDivision division : divisions) {
             if (division.stops().isEmpty()) {
@@ -75,6 +76,37 @@ final class StopListBuilder {
         unread.sort(Comparator.comparingInt(Unread::line));
         String title = title();
         return new StopList(read, couplers, tremulants, pistons, title, unread);
+    }
+
+    /**
+     * "Octave" without a pitch beside the tremulant, "Sub Octave" or "Unison Off" of its division is a coupler: no
+     * stop stands there.
+     */
+    private void octaveCouplers() {
+        for (int i = 0; i < divisions.size(); i++) {
+            int here = i;
+            List<ReadStop> stops = divisions.get(i).stops();
+            List<ReadStop> couplers = stops.stream()
+                    .filter(stop -> stop.supposed()
+                            && WordList.of("bare octave").isAll(Spelling.words(stop.name()))
+                            && isBesideCoupler(here, stop.line()))
+                    .toList();
+            stops.removeAll(couplers);
+            couplers.forEach(stop -> gathered.add(new ParsedLines.PlacedCoupler(
+                    new UnresolvedCoupler(
+                            stop.name(),
+                            UnresolvedCoupler.Implied.HERE,
+                            UnresolvedCoupler.Implied.HERE,
+                            Coupler.Kind.OCTAVE),
+                    here,
+                    stop.line())));
+        }
+    }
+
+    private boolean isBesideCoupler(int division, int line) {
+        return gathered.tremulants().stream().anyMatch(each -> each.here() == division && each.line() == line - 1)
+                || gathered.couplers().stream()
+                        .anyMatch(each -> each.here() == division && Math.abs(each.line() - line) == 1);
     }
 
     /** "Pedal permanently coupled to the Great": a coupler, or a note where the pedal has no stops of its own. */
