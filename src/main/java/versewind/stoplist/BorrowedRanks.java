@@ -60,7 +60,20 @@ final class BorrowedRanks {
     /** The stop whose pipes a stop uses; empty where it has its own. */
     Optional<At> of(At borrower) {
         ReadStop stop = at(borrower);
-        return says(stop).flatMap(said -> lender(borrower, stop, said));
+        return says(stop).isPresent() ? lender(borrower, stop, says(stop).get()) : namesake(borrower, stop);
+    }
+
+    /** "Violone 16 (Gt)": the stop of this name in another division, where a remark is the name of that and no more. */
+    private Optional<At> namesake(At borrower, ReadStop stop) {
+        return stop.remarks().stream()
+                .map(this::named)
+                .filter(lent -> lent.name().isEmpty() && lent.division().isPresent())
+                .map(lent -> lent.division().getAsInt())
+                .filter(division -> division != borrower.division())
+                .flatMap(division -> candidates(borrower, stop, division).stream())
+                .filter(each -> isCalled(at(each), Spelling.sounded(stop.name())))
+                .filter(each -> at(each).footage().equals(stop.footage()))
+                .findFirst();
     }
 
     /** True if the list does not name the lender, and no stop of the borrower's name was found: another one lends. */
