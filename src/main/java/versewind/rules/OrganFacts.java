@@ -31,6 +31,8 @@ public final class OrganFacts {
     /** Stands for an organ without a pedal. */
     public static final int NO_PEDAL = -1;
 
+    private static final int OPEN_WEIGHT = 2;
+
     /** Stands for a stop without a pitch of its own. */
     static final int NO_PITCH = Integer.MIN_VALUE;
 
@@ -264,6 +266,11 @@ public final class OrganFacts {
             case STRING, CELESTE -> 1;
             case PRINCIPAL, MUTATION, MIXTURE, CORNET, CHORUS_REED, SOLO_REED -> 2;
         };
+    }
+
+    /** True for a 16 ft flue of the pedal that is too heavy for light sounds: open, and no string. */
+    boolean isOpenSixteen(int stop) {
+        return layer[stop] == StopClass.PEDAL_16 && weight(stop) >= OPEN_WEIGHT;
     }
 
     private boolean isSameKeys(int one, int other) {

@@ -25,7 +25,6 @@ final class PedalOffenders {
             StopClass.MUTATION,
             StopClass.SOLO_REED);
     private static final int DEEPEST = StopClass.bits(StopClass.PEDAL_32, StopClass.PEDAL_REED_32);
-    private static final int FIRM_PEDAL = 2;
     private static final int FULL_REEDS = 2;
 
     private PedalOffenders() {}
@@ -66,7 +65,7 @@ final class PedalOffenders {
         PlayedRegistration played = chorus.played();
         boolean isLight = !played.right().hasAny(~LIGHT) && !played.left().hasAny(~LIGHT);
         return isLight && hasSixteen(chorus, false)
-                ? brokenBy(chorus.sounding(stop -> isFirm(chorus.organ(), stop)))
+                ? brokenBy(chorus.sounding(stop -> chorus.organ().isOpenSixteen(stop)))
                 : KEPT;
     }
 
@@ -85,17 +84,13 @@ final class PedalOffenders {
 
     /** True where the feet sound an open 16 ft. */
     static boolean isHeavy(Chorus feet) {
-        return feet.sounding().stream().anyMatch(stop -> isFirm(feet.organ(), stop));
-    }
-
-    private static boolean isFirm(OrganFacts organ, int stop) {
-        return organ.layer(stop) == StopClass.PEDAL_16 && organ.weight(stop) >= FIRM_PEDAL;
+        return feet.sounding().stream().anyMatch(stop -> feet.organ().isOpenSixteen(stop));
     }
 
     private static boolean hasSixteen(Chorus chorus, boolean isFirm) {
         IndexSet all = chorus.organ().of(StopClass.PEDAL_16);
         for (int stop = all.next(0); stop != IndexSet.NONE; stop = all.next(stop + 1)) {
-            if (isFirm(chorus.organ(), stop) == isFirm) {
+            if (chorus.organ().isOpenSixteen(stop) == isFirm) {
                 return true;
             }
         }

@@ -97,16 +97,14 @@ record StopChoice(OrganFacts organ, IndexSet never, IndexSet drawn, boolean hasP
                 .mapToInt(stop -> stop));
     }
 
-    /** The flues of 16 ft of the pedal, the lightest first; those with pipes of their own, where there are any. */
+    /** The flues of 16 ft of the pedal, the lightest first; of equals those that have pipes of their own. */
     List<Integer> pedal16() {
-        List<Integer> all = byLevel(organ.pedal(), StopClass.PEDAL_16).stream()
+        return byLevel(organ.pedal(), StopClass.PEDAL_16).stream()
                 .sorted(Comparator.comparingInt(organ::weight)
+                        .thenComparing(organ::isBorrowedFromManual)
                         .thenComparing(stop -> !drawn.contains(stop))
                         .thenComparingDouble(organ::levelDb))
                 .toList();
-        List<Integer> own =
-                all.stream().filter(stop -> !organ.isBorrowedFromManual(stop)).toList();
-        return own.isEmpty() ? all : own;
     }
 
     /** The lightest 16 ft of the pedal. */
@@ -114,10 +112,13 @@ record StopChoice(OrganFacts organ, IndexSet never, IndexSet drawn, boolean hasP
         return IndexSet.of(pedal16().stream().limit(1).mapToInt(stop -> stop));
     }
 
-    /** The 16 ft that carries a chorus: neither the lightest nor the heaviest of several. */
+    /** The 16 ft that carries a chorus of flues: the firmest kind that is not open, or else the lightest. */
     IndexSet firm16() {
-        List<Integer> all = pedal16();
-        return all.isEmpty() ? IndexSet.EMPTY : IndexSet.of(all.get((all.size() - 1) / 2));
+        return pedal16().stream()
+                .filter(stop -> !organ.isOpenSixteen(stop))
+                .reduce((first, other) -> organ.weight(other) > organ.weight(first) ? other : first)
+                .map(IndexSet::of)
+                .orElseGet(this::soft16);
     }
 
     /** The 8 ft of the pedal that carries a chorus: of several neither a stopped one nor the heaviest. */

@@ -4,11 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.organ.Division;
+import versewind.organ.Family;
 import versewind.organ.IndexSet;
+import versewind.organ.Instrument;
+import versewind.organ.Pipe;
 import versewind.organ.Registration;
+import versewind.organ.Stop;
+import versewind.organ.StopName;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mood;
@@ -87,6 +95,41 @@ class BuildingLineTest {
         assertThat(rungs.get(3).words()).isEqualTo("fonds 8 with flute 4");
         assertThat(names(organ, rungs.get(5).stops()))
                 .contains("Grand-Orgue: Montre 8", "Grand-Orgue: Bourdon 8", "Grand-Orgue: Gambe 8");
+    }
+
+    @Test
+    void a_light_sixteen_that_is_borrowed_comes_before_an_open_one_of_its_own() throws BadFile {
+        Instrument parish = new Library(Path.of("")).openInstrument("st-tethwin");
+        Stop bourdon = Stop.of("Bourdon", "16", Family.FLUTE, Pipe.STOPPED);
+        Division pedal = new Division(
+                "Pedal",
+                OptionalInt.empty(),
+                30,
+                Optional.empty(),
+                List.of(
+                        Stop.of("Open Diapason", "16", Family.PRINCIPAL, Pipe.OPEN),
+                        bourdon.borrowing(new StopName("Great", bourdon.label()))));
+        OrganFacts organ = OrganFacts.of(OrganSound.open(new Instrument(
+                parish.name(),
+                parish.place(),
+                parish.action(),
+                0,
+                List.of(parish.divisions().get(0), parish.divisions().get(1), pedal),
+                parish.couplers(),
+                List.of(),
+                parish.pistons(),
+                parish.room())));
+
+        assertThat(main(organ).rungs())
+                .filteredOn(rung -> rung.step().compareTo(BuildingStep.ENCLOSED_REEDS) < 0)
+                .isNotEmpty()
+                .allSatisfy(rung -> assertThat(names(organ, rung.stops()))
+                        .contains("Pedal: Bourdon 16")
+                        .doesNotContain("Pedal: Open Diapason 16"));
+        assertThat(names(
+                        organ,
+                        main(organ).rungs().get(main(organ).rungs().size() - 1).stops()))
+                .contains("Pedal: Open Diapason 16");
     }
 
     @Test
