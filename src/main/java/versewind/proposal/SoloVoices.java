@@ -14,7 +14,6 @@ final class SoloVoices {
 
     private static final Footage NAZARD = new Footage(8, 3);
     private static final Map<StopClass, Voice> VOICES = Map.of(
-            StopClass.SOLO_REED, Voice.SOLO_REED,
             StopClass.PRINCIPAL_8, Voice.PRINCIPAL,
             StopClass.STRING_8, Voice.STRING,
             StopClass.FLUTE_8, Voice.FLUTE);
@@ -54,6 +53,8 @@ final class SoloVoices {
         StopClass layer = organ.layer(stop);
         if (layer == StopClass.REED_8) {
             add(organ.bigReeds().contains(stop) ? Voice.TUBA : Voice.TRUMPET, stop);
+        } else if (layer == StopClass.SOLO_REED) {
+            add(StopClass.isThin(organ.stop(stop)) ? Voice.THIN_REED : Voice.SOLO_REED, stop);
         } else if (layer == StopClass.CORNET) {
             with(Voice.CORNET, stop, first(division, StopClass.FLUTE_8));
         } else if (VOICES.containsKey(layer)) {

@@ -21,7 +21,10 @@ record Target(Mode mode, double low, double high) {
     /** Cost of lying off the centre by all that is heard, far away; a lead is off by far less than words are. */
     private static final double POINTS_OF_LEAD = 110;
 
-    private static final double POINTS = 48;
+    private static final double POINTS_OF_WORDS = 48;
+
+    /** A tune that stands out may do so by little or much: its voice counts for more. */
+    private static final double POINTS_OF_TUNE = 20;
 
     /** Where the lead is lost, all that can still be drawn is wanted; where it hardly holds, each step. */
     private static final double POINTS_OF_LOST = 250;
@@ -123,7 +126,12 @@ record Target(Mode mode, double low, double high) {
     /** Cost of a share: little near the centre, since nothing is known exactly, and in proportion far away. */
     double cost(double share) {
         double off = Math.abs(share - centre());
-        double points = mode == Mode.CONGREGATION ? POINTS_OF_LEAD : POINTS;
+        double points =
+                switch (mode) {
+                    case CONGREGATION -> POINTS_OF_LEAD;
+                    case SMALL_CHOIR, SOLO_VOICE -> POINTS_OF_WORDS;
+                    case MELODY_SOLOED -> POINTS_OF_TUNE;
+                };
         double lost =
                 POINTS_OF_LOST * Math.max(0, lost(mode) - share) + POINTS_OF_HARDLY * Math.max(0, hardly() - share);
         return points * off * off / (off + SOFT * (high - low) / 2) + (mode == Mode.CONGREGATION ? lost : 0);

@@ -44,6 +44,7 @@ public enum StopClass {
     private static final double TWELFTH_FEET = 8.0 / 3;
     private static final Pattern OF_FLUTES = Pattern.compile("(?iu)\\bna[sz]|fl[auûöo]+t|fluit|fleut");
     private static final Pattern VOX_HUMANA = Pattern.compile("(vox|voix|voz|voce) ?hum.*");
+    private static final Pattern REGAL = Pattern.compile("(?i)\\brega+l|\\brank+et");
     private static final Pattern TUBA = Pattern.compile("(?i)\\btuba|chamade|fanfare");
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
     private static final Pattern QUINTADENA = Pattern.compile("(?i)quintad|quintat");
@@ -80,6 +81,12 @@ public enum StopClass {
                 .replaceAll("")
                 .toLowerCase(Locale.ROOT);
         return stop.family() == Family.SOLO_REED && VOX_HUMANA.matcher(plain).matches();
+    }
+
+    /** True for a solo reed of short pipes, a vox humana or a regal: thin by itself. */
+    public static boolean isThin(Stop stop) {
+        return stop.family() == Family.SOLO_REED
+                && (isVoxHumana(stop) || REGAL.matcher(stop.name()).find());
     }
 
     /** True for a reed on high wind that is meant to stand out of full organ. */

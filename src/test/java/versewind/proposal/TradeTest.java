@@ -22,6 +22,7 @@ import versewind.rules.ChorusFault;
 import versewind.rules.ChorusFaults;
 import versewind.rules.Company;
 import versewind.rules.OrganFacts;
+import versewind.rules.StopClass;
 
 /** What organists draw, on every shipped organ. All of it common practice, no source. */
 class TradeTest {
@@ -185,6 +186,27 @@ class TradeTest {
                 .hasSizeBetween(1, 2);
         assertThat(console.draws(proposal, left, Family.FLUTE, 8) || console.draws(proposal, left, Family.STRING, 8))
                 .isTrue();
+    }
+
+    @ParameterizedTest
+    @MethodSource("organs")
+    void a_soloed_tune_is_sung_by_a_reed_a_cornet_or_a_flute_and_not_by_a_principal(String organ) {
+        ProposalTrial console = console(organ);
+        assumeTrue(console.organ().manualDivisions().size() > 1, "one manual has no solo");
+        for (Mood mood : Mood.values()) {
+            Proposal proposal = console.best(
+                    people(console), console.verse(Mode.MELODY_SOLOED, mood).withKind(VerseKind.INTRODUCTION));
+
+            assertThat(proposal.registration().stops().stream()
+                            .mapToObj(console.organ().stops()::get)
+                            .filter(knob -> OrganFacts.of(console.sound())
+                                    .isOneKeyboard(
+                                            knob.division(), proposal.hands().right()))
+                            .map(knob -> knob.stop()))
+                    .isNotEmpty()
+                    .noneMatch(stop -> stop.family() == Family.PRINCIPAL || stop.family() == Family.STRING)
+                    .noneMatch(StopClass::isThin);
+        }
     }
 
     @ParameterizedTest
