@@ -29,6 +29,11 @@ public record Sung(SungBy by, Singing singing, OptionalInt people, Share share) 
         return Math.max(1, (int) Math.round(present * part() * 10 / Share.USUAL_IN_TEN));
     }
 
+    /** Those who sing the tune: under a descant the people. */
+    public Sung ofTune() {
+        return with(by.ofTune());
+    }
+
     Sung with(SungBy other) {
         return new Sung(other, singing, people, share);
     }

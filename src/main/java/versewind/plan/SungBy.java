@@ -37,6 +37,11 @@ public enum SungBy {
         return shortWord;
     }
 
+    /** Who sings the tune: under a descant the people do. */
+    SungBy ofTune() {
+        return this == DESCANT ? CONGREGATION : this;
+    }
+
     /** Whom the organ accompanies then, by which its balance is judged. */
     public Mode mode() {
         return mode;

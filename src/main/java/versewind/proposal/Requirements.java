@@ -158,7 +158,7 @@ final class Requirements {
         return Collections.max(List.of(introduced, Shape.isFestal(plan) ? Mood.FESTAL : Mood.BRIGHT));
     }
 
-    /** The last verse of a feast, sung strongly. */
+    /** The last verse of a feast, sung strongly; what crowns full organ would cover a descant. */
     private static boolean isCrown(Plan plan, VersePlace place) {
         Verse verse = verse(plan, place);
         boolean isFestal = verse.mood() == Mood.FESTAL || verse.singing() == Singing.FULL_VOICE || Shape.isFestal(plan);
@@ -199,13 +199,7 @@ final class Requirements {
                     case STRONG -> Fullness.BRIGHT;
                     case FULL_VOICE -> Fullness.FESTAL;
                 };
-        Fullness fullest = Collections.max(List.of(Fullness.of(mood), ofKind, ofSinging));
-        return verse.sungBy() == SungBy.DESCANT ? underDescant(fullest) : fullest;
-    }
-
-    /** A sound that leaves room for a descant. */
-    private static Fullness underDescant(Fullness fullest) {
-        return Collections.min(List.of(fullest, Fullness.BRIGHT));
+        return Collections.max(List.of(Fullness.of(mood), ofKind, ofSinging));
     }
 
     /** Where the balance should lie, on an organ that has all it could need. */
@@ -250,7 +244,8 @@ final class Requirements {
 
     private boolean isAlike(Plan plan, VersePlace one, VersePlace other) {
         Verse its = weighed(plan, other);
-        return its.isSung() && its.sung().equals(weighed(plan, one).sung());
+        return its.isSung()
+                && its.sung().ofTune().equals(weighed(plan, one).sung().ofTune());
     }
 
     private Registration drawn(BuildingLine.Rung rung, Requirement requirement) {

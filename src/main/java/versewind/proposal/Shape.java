@@ -7,7 +7,6 @@ import versewind.plan.Mood;
 import versewind.plan.Occasion;
 import versewind.plan.Plan;
 import versewind.plan.Singing;
-import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
@@ -15,8 +14,8 @@ import versewind.plan.VersePlace;
 /**
  * The shape of a hymn and of the service: by how much the share of a verse is lifted over what its mood wants. A hymn
  * rises evenly from its first verse to its last, more on a festal day and not at all on a solemn one; a last verse that
- * is not gentle is lifted besides, but not under a descant, whose words are to come through; what only introduces
- * stands a little lower; and the last hymn of the service a little higher. An estimate; common practice, no source.
+ * is not gentle is lifted besides, under a descant too, for the people sing the tune; what only introduces stands a
+ * little lower; and the last hymn of the service a little higher. An estimate; common practice, no source.
  */
 final class Shape {
 
@@ -40,8 +39,7 @@ final class Shape {
         double growth = growth(occasion(plan));
         double lift = growth * (share(hymn, place.verse()) - 0.5);
         boolean isLifted = mood(plan, place) != Mood.GENTLE && growth > 0;
-        boolean isUnderDescant = verse.sungBy() == SungBy.DESCANT;
-        if (isLifted && verse.kind() == VerseKind.LAST_VERSE && !isUnderDescant) {
+        if (isLifted && verse.kind() == VerseKind.LAST_VERSE) {
             lift += LAST_VERSE;
         }
         boolean isLastHymn =

@@ -66,10 +66,10 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
         return Pressed.of(organ(), verse.piston());
     }
 
-    /** True for two verses that the same people sing. */
+    /** True for two verses whose tune the same people sing. */
     boolean isSungAlike(int one, int other) {
-        Sung mine = verse(one).sung();
-        Sung its = verse(other).sung();
+        Sung mine = verse(one).sung().ofTune();
+        Sung its = verse(other).sung().ofTune();
         return company(one).who() == company(other).who()
                 && mine.by() == its.by()
                 && mine.people().equals(its.people())

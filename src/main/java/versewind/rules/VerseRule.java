@@ -124,16 +124,29 @@ public enum VerseRule implements PlanRule {
         }
     },
 
-    /** The words of a descant come through: no reeds where flues surely lead the people under it. */
+    /**
+     * The words of a descant come through: no reeds that the verse before had not, where flues surely lead the people
+     * under it.
+     */
     DESCANT_COVERED("descant covered", 2) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
-            IndexSet reeds = hymn.verse(index).sungBy() == SungBy.DESCANT ? reeds(hymn, index) : IndexSet.EMPTY;
+            boolean isDescant = hymn.verse(index).sungBy() == SungBy.DESCANT;
+            IndexSet reeds = isDescant ? reeds(hymn, index).minus(before(hymn, index)) : IndexSet.EMPTY;
             List<Registration> flues = reeds.isEmpty() ? List.of() : flues(hymn, index, reeds);
             return !flues.isEmpty() && surelyLeads(hymn, index, flues.get(0))
                     ? Optional.of(ofReeds(
                             hymn, index, "{stops} may cover the descant: flues lead without [it|them].", reeds, flues))
                     : Optional.empty();
+        }
+
+        /** What the last verse before has drawn: a descant crowns it. */
+        private static IndexSet before(InHymn hymn, int index) {
+            return hymn.congregationVerses().stream()
+                    .filter(verse -> verse < index)
+                    .reduce((one, other) -> other)
+                    .map(verse -> hymn.verse(verse).registration().stops())
+                    .orElse(IndexSet.EMPTY);
         }
     },
 

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Occasion;
@@ -44,6 +46,10 @@ class OccasionTest {
         return TETHWIN.sound().levelDba(best.registration(), best.hands());
     }
 
+    private static double levelDba(Verse verse) {
+        return TETHWIN.sound().levelDba(verse.registration(), verse.hands());
+    }
+
     @Test
     void a_funeral_is_quieter_than_a_wedding_and_a_wedding_than_a_feast() {
         assertThat(levelDba(on(Occasion.FUNERAL))).isLessThan(levelDba(on(Occasion.WEDDING)) - 1);
@@ -75,6 +81,25 @@ class OccasionTest {
     void under_a_descant_no_more_is_drawn_than_without() {
         Verse last = TETHWIN.verse(Mode.CONGREGATION, Mood.FESTAL);
         assertThat(levelDba(plan(last.withSungBy(SungBy.DESCANT)))).isLessThanOrEqualTo(levelDba(plan(last)));
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Singing.class,
+            names = {"ORDINARY", "STRONG", "FULL_VOICE"})
+    void a_last_verse_with_a_descant_is_no_softer_than_the_verse_before(Singing singing) {
+        Verse verse = TETHWIN.verse(Mode.CONGREGATION, Mood.PLAIN).withSinging(singing);
+        Verse last = verse.withKind(VerseKind.LAST_VERSE).withSungBy(SungBy.DESCANT);
+        Plan plan = plan(verse, verse, last);
+
+        List<Verse> drawn = TETHWIN.proposer()
+                .forService(plan, SearchProgress.PATIENT)
+                .on(plan)
+                .hymns()
+                .get(0)
+                .verses();
+        assertThat(levelDba(drawn.get(2))).isGreaterThanOrEqualTo(levelDba(drawn.get(1)));
+        assertThat(levelDba(drawn.get(2))).isGreaterThan(levelDba(drawn.get(0)));
     }
 
     @Test
