@@ -212,7 +212,8 @@ final class BuildingOrder {
         add(step, full, IndexSet.of(eights.stream().mapToInt(stop -> stop)));
         if (isMain) {
             add(step, "reeds and the pedal’s reed 8", choice.first(feet, StopClass.PEDAL_REED_8));
-            add(step, "reeds and all 16 ft reeds of the pedal", choice.all(feet, StopClass.PEDAL_REED_16));
+            choice.ordered(feet, StopClass.PEDAL_REED_16)
+                    .forEach(reed -> add(step, "reeds and the 16 ft reeds of the pedal", IndexSet.of(reed)));
         }
     }
 
