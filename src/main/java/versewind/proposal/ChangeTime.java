@@ -21,7 +21,7 @@ record ChangeTime(double seconds, double moveS, List<Knobs> pistons) {
     private static final double A_PISTON = 0.2;
 
     /** Least cost of a change that does not fit into the breath. */
-    static final double TOO_LATE = 25;
+    static final double TOO_LATE = 30;
 
     private static final double TOO_LATE_FOR_EACH = 0.15;
 

@@ -3,6 +3,8 @@ package versewind.proposal;
 import java.util.Optional;
 import versewind.plan.Verse;
 import versewind.rules.BalanceRule;
+import versewind.rules.PlayedRegistration;
+import versewind.rules.VerseRule;
 import versewind.sound.ClearShare;
 import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
@@ -39,6 +41,14 @@ final class VerseBalance {
     /** Level of the organ in dB(A). */
     double levelDba(Draft draft) {
         return sound.levelDba(draft.registration(), draft.hands());
+    }
+
+    /** Adds what a tune on the weaker of two manuals costs. */
+    void addCrossed(PlayedRegistration played, double share, Rows rows) {
+        Verdict verdict = Verdict.of(requirement.mode(), share);
+        boolean isCrossed = VerseRule.isCrossed(
+                sound, played, verdict, requirement.company().isSung());
+        rows.add(PartKind.FAULT, isCrossed ? VerseRule.HANDS_CROSSED.points() : 0, () -> VerseRule.ofCrossed(played));
     }
 
     /** Adds what the verdict on a share costs; nothing where the organ plays alone, for then nobody judges by it. */

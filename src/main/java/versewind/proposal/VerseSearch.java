@@ -72,7 +72,9 @@ final class VerseSearch {
         for (Candidate each : ranked) {
             Sound sound = each.sketch().sound();
             long alike = chosen.stream()
-                    .filter(other -> other.sketch().sound().isLike(sound))
+                    .filter(other -> other.sketch().sound().isLike(sound)
+                            && (sound.voice() == Voice.NONE
+                                    || other.draft().hands().equals(each.draft().hands())))
                     .count();
             boolean isNear = each.points() <= ranked.get(0).points() + WITHIN_IN_CHAIN;
             if (isNear && alike < MOST_OF_A_SOUND && chosen.size() < MOST_CANDIDATES) {

@@ -79,14 +79,23 @@ final class WaysToPlay {
         return all;
     }
 
-    /** The tune on one manual and the other parts on another. */
+    /**
+     * The tune on one manual and the other parts on another; where no piston sets the verse that follows, also with the
+     * feet at rest, so that the pedal and its couplers stand ready for it.
+     */
     private static List<HandsAndFeet> soloed(OrganFacts organ) {
         List<HandsAndFeet> all = new ArrayList<>();
-        Layout layout = organ.pedal() == OrganFacts.NO_PEDAL ? Layout.SOLOED_WITHOUT_PEDAL : Layout.MELODY_SOLOED;
+        List<Layout> layouts = organ.pedal() == OrganFacts.NO_PEDAL
+                ? List.of(Layout.SOLOED_WITHOUT_PEDAL)
+                : organ.organ().pistons().any()
+                        ? List.of(Layout.MELODY_SOLOED)
+                        : List.of(Layout.MELODY_SOLOED, Layout.SOLOED_WITHOUT_PEDAL);
         for (int right : organ.keyboards()) {
             for (int left : organ.keyboards()) {
                 if (right != left) {
-                    all.add(new HandsAndFeet(layout, right, left));
+                    for (Layout layout : layouts) {
+                        all.add(new HandsAndFeet(layout, right, left));
+                    }
                 }
             }
         }

@@ -17,6 +17,7 @@ import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.sound.Balance;
+import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
 
 /**
@@ -92,8 +93,7 @@ public enum VerseRule implements PlanRule {
             return isCrossed(hymn, index)
                     ? Optional.of(new Breach(
                             List.of(),
-                            (hymn.played(index).isSoloed() ? "The soloed melody" : "The tune")
-                                    + " is on the weaker of the two manuals.",
+                            ofCrossed(hymn.played(index)),
                             () -> Stream.of(hymn.fixed(index, exchanged(hymn.verse(index))))))
                     : Optional.empty();
         }
@@ -260,21 +260,37 @@ public enum VerseRule implements PlanRule {
 
     /** True for hands on two manuals of which the left, with the other parts, is the stronger. */
     static boolean isCrossed(InHymn hymn, int index) {
-        PlayedRegistration played = hymn.played(index);
-        Verdict verdict = hymn.estimate(index).balance().estimated();
+        return isCrossed(
+                hymn.sound(),
+                hymn.played(index),
+                hymn.estimate(index).balance().estimated(),
+                hymn.verse(index).isSung());
+    }
+
+    /**
+     * The same.
+     *
+     * @param played what sounds
+     * @param verdict on it
+     * @param isSung whether anybody sings to it
+     */
+    public static boolean isCrossed(OrganSound sound, PlayedRegistration played, Verdict verdict, boolean isSung) {
         boolean isSolo = played.hands().layout().isSoloed() && played.right().hasAny(Offenders.SOLO_COLOURS);
         boolean isJudged = played.left() != played.right()
                 && !isSolo
                 && !played.left().isSilent()
                 && !played.right().isSilent()
-                && (verdict.kind() == Balance.Kind.SOLO_LINE
-                        ? verdict.way() != Verdict.Way.NONE
-                        : hymn.verse(index).isSung());
-        return isJudged && levelDb(hymn, played.left()) - levelDb(hymn, played.right()) >= Practice.CROSSED_DB;
+                && (verdict.kind() == Balance.Kind.SOLO_LINE ? verdict.way() != Verdict.Way.NONE : isSung);
+        return isJudged && levelDb(sound, played.left()) - levelDb(sound, played.right()) >= Practice.CROSSED_DB;
     }
 
-    private static double levelDb(InHymn hymn, Chorus chorus) {
-        return hymn.sound().levelDba(chorus.registration(), HandsAndFeet.on(Layout.MANUALS_ONLY, chorus.division()));
+    private static double levelDb(OrganSound sound, Chorus chorus) {
+        return sound.levelDba(chorus.registration(), HandsAndFeet.on(Layout.MANUALS_ONLY, chorus.division()));
+    }
+
+    /** Says of what sounds that {@link #isCrossed}. */
+    public static String ofCrossed(PlayedRegistration played) {
+        return (played.isSoloed() ? "The soloed melody" : "The tune") + " is on the weaker of the two manuals.";
     }
 
     private static Fix exchanged(Verse verse) {
