@@ -8,13 +8,21 @@ import versewind.organ.Knobs;
  * @param sketch the draft and its sound
  * @param points what speaks against it
  * @param isSound whether it breaks no rule that nobody breaks, and is near to what suits the verse
+ * @param isAtEase whether a little more or less would do as well
  * @param balance its balance, in the unit of {@link Target}
  * @param levelDba its level in dB(A)
  * @param kinds bits of the classes of stops that the hands sound
  * @param heard where a change of it is heard
  */
 record Candidate(
-        Sketch sketch, double points, boolean isSound, double balance, double levelDba, long kinds, Heard heard) {
+        Sketch sketch,
+        double points,
+        boolean isSound,
+        boolean isAtEase,
+        double balance,
+        double levelDba,
+        long kinds,
+        Heard heard) {
 
     /** A difference that nobody hears as one, in dB. */
     private static final double UNHEARD_DB = 1;
@@ -31,7 +39,7 @@ record Candidate(
     }
 
     Candidate with(double otherPoints) {
-        return new Candidate(sketch, otherPoints, isSound, balance, levelDba, kinds, heard);
+        return new Candidate(sketch, otherPoints, isSound, isAtEase, balance, levelDba, kinds, heard);
     }
 
     Knobs setting() {

@@ -8,6 +8,7 @@ import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.rules.BuildingStep;
 import versewind.rules.Company;
+import versewind.sound.Verdict;
 
 /**
  * The requirements of a verse for its registration.
@@ -22,6 +23,7 @@ import versewind.rules.Company;
  * @param boxes the positions of the boxes that the plan keeps; none where they are free
  * @param target where the balance should lie
  * @param wantsReeds whether everything that comes before the chorus reeds is not likely to lead the people
+ * @param full the balance with everything of the order drawn, where the people are led
  */
 record Requirement(
         Mode mode,
@@ -33,18 +35,22 @@ record Requirement(
         List<HandsAndFeet> hands,
         List<BoxPosition> boxes,
         Target target,
-        boolean wantsReeds) {
+        boolean wantsReeds,
+        double full) {
 
     /** What remains of the points against reeds where they are wanted. */
     private static final double WANTED = 0.5;
+
+    private static final double A_HAIR = 0.01;
+    private static final double NOTHING = 0.002;
 
     Requirement {
         hands = List.copyOf(hands);
         boxes = List.copyOf(boxes);
     }
 
-    Requirement with(Target other, boolean wantingReeds) {
-        return new Requirement(mode, company, mood, least, most, locks, hands, boxes, other, wantingReeds);
+    Requirement with(Target other, boolean wantingReeds, double atMost) {
+        return new Requirement(mode, company, mood, least, most, locks, hands, boxes, other, wantingReeds, atMost);
     }
 
     /** Points against a step of the order. */
@@ -53,6 +59,12 @@ record Requirement(
         boolean isOfReeds =
                 step.compareTo(BuildingStep.ENCLOSED_REEDS) >= 0 && step.compareTo(BuildingStep.THIRTY_TWO_FEET) < 0;
         return wantsReeds && isOfReeds && mood != Mood.GENTLE ? points * WANTED : points;
+    }
+
+    /** True for a share of people who are hardly led by all there is: nothing can be spared of it, or added. */
+    boolean isAllThereIs(double share) {
+        double hardly = Verdict.LEADS.from(mode) + A_HAIR;
+        return isPeople() && company.isSung() && share < hardly && share > full - NOTHING;
     }
 
     boolean isPeople() {

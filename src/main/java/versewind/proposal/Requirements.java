@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
@@ -27,8 +28,8 @@ import versewind.sound.Verdict;
 /** The requirements of the verses of plans on one instrument. Belongs to one thread, as its sound does. */
 final class Requirements {
 
-    /** Odds of the lead from which no reeds are drawn for it. */
-    private static final double LIKELY = 0.65;
+    /** Odds of the lead from which flues may do. */
+    private static final double LIKELY = 0.55;
 
     private final OrganSound sound;
     private final OrganFacts organ;
@@ -49,30 +50,61 @@ final class Requirements {
         HandsAndFeet hands = alone.hands().get(0);
         List<BuildingLine.Rung> rungs =
                 new BuildingLine(organ, hands, alone.locks().never()).rungs();
-        return rungs.isEmpty()
-                ? alone
-                : alone.with(
-                        withinReach(plan, place, alone, rungs.get(rungs.size() - 1)),
-                        wantsReeds(plan, place, alone, rungs));
-    }
-
-    /** Whether all that comes before the chorus reeds is not likely to lead. */
-    private boolean wantsReeds(Plan plan, VersePlace place, Requirement alone, List<BuildingLine.Rung> rungs) {
-        Verse verse = verse(plan, place);
-        if (!verse.isSung()) {
-            return false;
+        if (rungs.isEmpty()) {
+            return alone;
         }
-        return rungs.stream()
+        Optional<BuildingLine.Rung> flues = rungs.stream()
                 .takeWhile(rung -> !rung.stops().meets(organ.chorusReeds()))
                 .reduce((before, after) -> after)
-                .map(rung -> sound.estimate(
-                                verse.withHands(alone.hands().get(0)).withRegistration(drawn(rung, alone)),
-                                plan.heading().people(),
-                                plan.hymns().get(place.hymn()).tempo())
-                        .balance())
-                .filter(balance ->
-                        balance.verdict() == Verdict.LEADS && balance.odds().of(Verdict.LEADS) >= LIKELY)
-                .isEmpty();
+                .filter(rung -> isLikelyToLead(plan, place, alone, rung));
+        VerseBalance balance = balance(plan, place, alone);
+        ToDoubleFunction<BuildingLine.Rung> share =
+                rung -> balance.of(new Draft(drawn(rung, alone), alone.hands().get(0)));
+        double full = share.applyAsDouble(rungs.get(rungs.size() - 1));
+        double beyond = isCrowned(plan, place) ? Target.A_STEP / 2 : 0;
+        double most = flues.filter(rung -> isOrdinary(plan, place))
+                .filter(rung -> usualShare(plan, place).isEmpty() || isSureToLead(plan, place, alone, rung))
+                .map(rung -> Math.min(full, share.applyAsDouble(rung) + beyond))
+                .orElse(full);
+        boolean wantsReeds = verse(plan, place).isSung() && flues.isEmpty();
+        return alone.with(withinReach(plan, place, alone, most), wantsReeds, full);
+    }
+
+    /** The share that is usual for those who sing, or will sing, in a verse. */
+    private OptionalDouble usualShare(Plan plan, VersePlace place) {
+        return usual.of(weighed(plan, place), plan.heading().people());
+    }
+
+    /** A last verse that is not held back by its own words or singers. */
+    private static boolean isCrowned(Plan plan, VersePlace place) {
+        return verse(plan, place).kind() == VerseKind.LAST_VERSE && Shape.isLifted(plan, place);
+    }
+
+    private boolean isLikelyToLead(Plan plan, VersePlace place, Requirement alone, BuildingLine.Rung rung) {
+        Balance balance = estimated(plan, place, alone, rung);
+        return balance.verdict() == Verdict.LEADS && balance.odds().of(Verdict.LEADS) >= LIKELY;
+    }
+
+    private boolean isSureToLead(Plan plan, VersePlace place, Requirement alone, BuildingLine.Rung rung) {
+        Balance balance = estimated(plan, place, alone, rung);
+        return balance.verdict() == Verdict.LEADS && balance.isSure();
+    }
+
+    private Balance estimated(Plan plan, VersePlace place, Requirement alone, BuildingLine.Rung rung) {
+        return sound.estimate(
+                        weighed(plan, place).withHands(alone.hands().get(0)).withRegistration(drawn(rung, alone)),
+                        plan.heading().people(),
+                        plan.hymns().get(place.hymn()).tempo())
+                .balance();
+    }
+
+    /** A verse for which flues may do, if they lead: neither strongly sung, nor bright, nor the last of a feast. */
+    private boolean isOrdinary(Plan plan, VersePlace place) {
+        Verse weighed = weighed(plan, place);
+        boolean isLastOfFeast = weighed.kind() == VerseKind.LAST_VERSE && Shape.isFestal(plan);
+        return weighed.singing().compareTo(Singing.ORDINARY) <= 0
+                && mood(plan, place).compareTo(Mood.PLAIN) <= 0
+                && !isLastOfFeast;
     }
 
     private Requirement alone(Plan plan, VersePlace place) {
@@ -91,7 +123,8 @@ final class Requirements {
                 WaysToPlay.of(organ, plan.heading().player(), verse, mode, mood),
                 verse.locks().keepsBoxes() ? verse.registration().boxes() : List.of(),
                 aim(plan, place),
-                false);
+                false,
+                1);
     }
 
     /** The balance of a verse, draft after draft. */
@@ -209,7 +242,7 @@ final class Requirements {
         if (mode != Mode.CONGREGATION) {
             return own;
         }
-        OptionalDouble known = usual.of(weighed(plan, place), plan.heading().people());
+        OptionalDouble known = usualShare(plan, place);
         if (known.isPresent()) {
             own = own.asUsual(known.getAsDouble());
         }
@@ -221,8 +254,10 @@ final class Requirements {
     /**
      * The aim as far as the organ has it: where the strongest verse of the hymn would want more than there is, the
      * others keep their distance from it, as long as they lead at all; and the last verse is no weaker than any.
+     *
+     * @param most the share of the most that is drawn: of flues, where they may do; a last verse may go beyond
      */
-    private Target withinReach(Plan plan, VersePlace place, Requirement requirement, BuildingLine.Rung last) {
+    private Target withinReach(Plan plan, VersePlace place, Requirement requirement, double most) {
         Target own = requirement.target();
         double strongest = own.centre();
         for (int index = 0; index < plan.hymns().get(place.hymn()).verses().size(); index++) {
@@ -231,15 +266,13 @@ final class Requirements {
                 strongest = Math.max(strongest, aim(plan, other).centre());
             }
         }
-        if (verse(plan, place).kind() == VerseKind.LAST_VERSE && requirement.mood() != Mood.GENTLE) {
+        if (isCrowned(plan, place)) {
             own = own.lifted(strongest - own.centre());
         }
-        double full = balance(plan, place, requirement)
-                .of(new Draft(drawn(last, requirement), requirement.hands().get(0)));
-        double beyond = Math.max(0, strongest - full);
+        double beyond = Math.max(0, strongest - most);
         return verse(plan, place).isSung()
-                ? own.within(beyond, full)
-                : own.lifted(-beyond).below(full);
+                ? own.within(beyond, most)
+                : own.lifted(-beyond).below(most);
     }
 
     private boolean isAlike(Plan plan, VersePlace one, VersePlace other) {
@@ -292,11 +325,12 @@ final class Requirements {
             return Succession.Growth.FREE;
         }
         Target one = requirement(plan, before).target();
-        Requirement here = requirement(plan, place);
-        Target other = here.target();
-        return other.isHigherThan(one) && here.mood() != Mood.GENTLE
-                ? Succession.Growth.RISES
-                : one.isHigherThan(other) ? Succession.Growth.SINKS : Succession.Growth.STAYS;
+        Target other = requirement(plan, place).target();
+        if (one.isHigherThan(other)) {
+            return Succession.Growth.SINKS;
+        }
+        boolean rises = isCrowned(plan, place) || other.isHigherThan(one) && Shape.isLifted(plan, place);
+        return rises ? Succession.Growth.RISES : Succession.Growth.STAYS;
     }
 
     private static boolean isText(Verse verse) {

@@ -77,8 +77,16 @@ final class ScoreFunction {
         PlayedRegistration played = played(draft);
         add(sketch, played, heard, sum);
         boolean isSound = sum.isSound() && step(sketch) < UNFIT;
+        boolean isAtEase = isSound && !requirement.isAllThereIs(heard);
         return new Candidate(
-                sketch, sum.points(), isSound, heard, balance.levelDba(draft), kinds(played), Heard.of(played));
+                sketch,
+                sum.points(),
+                isSound,
+                isAtEase,
+                heard,
+                balance.levelDba(draft),
+                kinds(played),
+                Heard.of(played));
     }
 
     private long kinds(PlayedRegistration played) {
@@ -117,6 +125,7 @@ final class ScoreFunction {
                 .target()
                 .sentence(heard));
         balance.addVerdict(heard, rows);
+        balance.addCrossed(played, heard, rows);
         for (ChorusFault fault : faults.in(played)) {
             PartKind kind = fault.severity() == Severity.CAUTION ? PartKind.FAULT : PartKind.RULE;
             rows.add(kind, fault.weight(), fault::sentence);
@@ -193,10 +202,10 @@ final class ScoreFunction {
 
     private double withoutPedal(Draft draft) {
         Layout layout = draft.hands().layout();
-        if (!requirement.mayUsePedal() || layout == Layout.FOUR_PARTS || layout.isSoloed()) {
+        if (!requirement.mayUsePedal() || layout == Layout.FOUR_PARTS || layout == Layout.MELODY_SOLOED) {
             return 0;
         }
-        if (requirement.isPeople() && !isGentle()) {
+        if ((requirement.isPeople() || requirement.isOfTune()) && !isGentle()) {
             return WITHOUT_PEDAL;
         }
         return layout == Layout.COUPLED_DOWN ? WITHOUT_SIXTEEN_GENTLY : WITHOUT_PEDAL_GENTLY;

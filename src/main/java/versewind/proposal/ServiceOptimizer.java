@@ -107,8 +107,9 @@ final class ServiceOptimizer {
         List<Draft> drafts = from.stream().map(Candidate::draft).toList();
         same[stage] = new int[to.size()];
         for (int b = 0; b < to.size(); b++) {
-            same[stage][b] =
-                    isCompared && to.get(b).isSound() ? drafts.indexOf(to.get(b).draft()) : NONE;
+            same[stage][b] = isCompared && to.get(b).isAtEase()
+                    ? drafts.indexOf(to.get(b).draft())
+                    : NONE;
             for (int a = 0; a < from.size(); a++) {
                 Succession.Cost cost = stages.get(stage).succession().cost(from.get(a), to.get(b));
                 byHand[stage][b][a] = cost.standing() + cost.byHand();

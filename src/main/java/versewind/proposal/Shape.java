@@ -14,8 +14,9 @@ import versewind.plan.VersePlace;
 /**
  * The shape of a hymn and of the service: by how much the share of a verse is lifted over what its mood wants. A hymn
  * rises evenly from its first verse to its last, more on a festal day and not at all on a solemn one; a last verse that
- * is not gentle is lifted besides, under a descant too, for the people sing the tune; what only introduces stands a
- * little lower; and the last hymn of the service a little higher. An estimate; common practice, no source.
+ * is not gentle itself is lifted besides, under a descant too, for the people sing the tune; what only introduces stands
+ * a little lower; and the service grows from its first hymn to its last. A day of penance is held back and does all this
+ * by half. An estimate; common practice, no source.
  */
 final class Shape {
 
@@ -24,7 +25,10 @@ final class Shape {
     /** How much less a playover has than what it introduces. */
     static final double INTRODUCTION = -0.05;
 
-    private static final double LAST_HYMN = 0.01;
+    private static final double LAST_HYMN = 0.02;
+
+    /** What is left of the growth on a day that is held back. */
+    private static final double HELD_BACK = 0.5;
 
     private Shape() {}
 
@@ -36,15 +40,20 @@ final class Shape {
     private static double exact(Plan plan, VersePlace place) {
         Hymn hymn = plan.hymns().get(place.hymn());
         Verse verse = hymn.verses().get(place.verse());
-        double growth = growth(occasion(plan));
-        double lift = growth * (share(hymn, place.verse()) - 0.5);
-        boolean isLifted = mood(plan, place) != Mood.GENTLE && growth > 0;
-        if (isLifted && verse.kind() == VerseKind.LAST_VERSE) {
-            lift += LAST_VERSE;
+        double lift = growth(occasion(plan)) * (share(hymn, place.verse()) - 0.5);
+        if (!isLifted(plan, place)) {
+            return lift;
         }
-        boolean isLastHymn =
-                place.hymn() == plan.hymns().size() - 1 && plan.hymns().size() > 1;
-        return isLifted && isLastHymn ? lift + LAST_HYMN : lift;
+        int hymns = plan.hymns().size();
+        double ofService = LAST_HYMN * place.hymn() / Math.max(1, hymns - 1);
+        double ofVerse = verse.kind() == VerseKind.LAST_VERSE ? LAST_VERSE : 0;
+        return lift + (ofService + ofVerse) * (occasion(plan).isHeldBack() ? HELD_BACK : 1);
+    }
+
+    /** Whether a verse has its share in the growth of the service: neither its words nor its singers are gentle. */
+    static boolean isLifted(Plan plan, VersePlace place) {
+        Verse verse = plan.hymns().get(place.hymn()).verses().get(place.verse());
+        return verse.mood() != Mood.GENTLE && verse.singing() != Singing.GENTLE && growth(occasion(plan)) > 0;
     }
 
     /**
@@ -75,7 +84,7 @@ final class Shape {
             case JOYFUL, WEDDING -> 0.03;
             case EXPECTANT -> 0.025;
             case ORDINARY -> 0.02;
-            case PENITENTIAL, FUNERAL -> 0.006;
+            case PENITENTIAL, FUNERAL -> 0.015;
             case SOLEMN -> 0;
         };
     }

@@ -96,7 +96,7 @@ record Succession(Kind kind, Growth growth, Optional<ChangeTime> breath) {
                 addGrowth(from, to, rows);
                 rows.add(
                         PartKind.HYMN,
-                        to.isSound() ? sameness(from.draft(), to.draft()) : 0,
+                        to.isAtEase() ? sameness(from.draft(), to.draft()) : 0,
                         () -> "The verse before sounds much the same.");
             }
             case INTRODUCED -> {

@@ -23,7 +23,7 @@ record Target(Mode mode, double low, double high) {
 
     private static final double POINTS_OF_WORDS = 48;
 
-    /** A tune that stands out may do so by little or much: its voice counts for more. */
+    /** A tune that stands out may do so far: its voice counts for more. */
     private static final double POINTS_OF_TUNE = 20;
 
     /** Where the lead is lost, all that can still be drawn is wanted; where it hardly holds, each step. */
@@ -38,7 +38,9 @@ record Target(Mode mode, double low, double high) {
     private static final double WORDS_WIDTH = 0.2;
     private static final double WORTH_A_WORD = 0.015;
     private static final double AT_EASE = 0.03;
-    private static final double A_STEP = 0.03;
+    /** A step of the order, about. */
+    static final double A_STEP = 0.03;
+
     private static final double A_HAIR = 0.01;
 
     /** The target of a verse that is sung, or whose melody is soloed. */
@@ -87,7 +89,7 @@ record Target(Mode mode, double low, double high) {
 
     /**
      * The same, kept below what full organ reaches, as long as the verse is led: at ease where full organ leads well,
-     * and where it hardly does no less than is likely to lead.
+     * and where it hardly does all but a hair, for a lead goes before growth.
      *
      * @param beyond by how much the strongest verse would want more than there is
      * @param full the share of full organ
@@ -95,7 +97,7 @@ record Target(Mode mode, double low, double high) {
     Target within(double beyond, double full) {
         double good = Verdict.LEADS.from(mode);
         double atEase = Math.max(good + A_HAIR, Math.min(good + AT_EASE, full - 2 * A_STEP));
-        double least = full >= good ? atEase : Math.min(full, Math.max(lost(mode) + A_STEP, full - A_STEP));
+        double least = full >= good ? atEase : full - A_HAIR;
         return lifted(-Math.max(0, Math.min(beyond, centre() - least)));
     }
 
@@ -130,7 +132,7 @@ record Target(Mode mode, double low, double high) {
                 switch (mode) {
                     case CONGREGATION -> POINTS_OF_LEAD;
                     case SMALL_CHOIR, SOLO_VOICE -> POINTS_OF_WORDS;
-                    case MELODY_SOLOED -> POINTS_OF_TUNE;
+                    case MELODY_SOLOED -> share > centre() ? POINTS_OF_TUNE : POINTS_OF_WORDS;
                 };
         double lost =
                 POINTS_OF_LOST * Math.max(0, lost(mode) - share) + POINTS_OF_HARDLY * Math.max(0, hardly() - share);

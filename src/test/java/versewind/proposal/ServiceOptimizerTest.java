@@ -33,6 +33,7 @@ class ServiceOptimizerTest {
                 new Sketch(draft, SOUND),
                 points,
                 true,
+                true,
                 0,
                 70 + 7 * points % 5,
                 0,
