@@ -329,7 +329,7 @@ final class Requirements {
         if (one.isHigherThan(other)) {
             return Succession.Growth.SINKS;
         }
-        boolean rises = isCrowned(plan, place) || other.isHigherThan(one) && Shape.isLifted(plan, place);
+        boolean rises = isCrowned(plan, place) || (other.isHigherThan(one) && Shape.isLifted(plan, place));
         return rises ? Succession.Growth.RISES : Succession.Growth.STAYS;
     }
 
