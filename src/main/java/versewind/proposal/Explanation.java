@@ -2,6 +2,9 @@ package versewind.proposal;
 
 import java.util.Comparator;
 import java.util.Set;
+import java.util.stream.Collectors;
+import versewind.organ.BoxPosition;
+import versewind.organ.IndexSet;
 import versewind.rules.BuildingStep;
 import versewind.rules.OrganFacts;
 import versewind.sound.Balance;
@@ -10,6 +13,10 @@ import versewind.sound.Balance;
 final class Explanation {
 
     private static final double RESERVATION = 0.6;
+
+    /** So many stops are named. */
+    private static final int FEW = 2;
+
     private static final Set<PartKind> RESERVED =
             Set.of(PartKind.FAULT, PartKind.RULE, PartKind.CHANGES, PartKind.HYMN);
 
@@ -29,8 +36,8 @@ final class Explanation {
             return "tune on the " + keyboard + " " + sound.words() + ", over " + sound.place() + " on the "
                     + name(sketch.draft().hands().left());
         }
-        boolean isBeyond = sound.step().compareTo(BuildingStep.PRINCIPALS_8_4_2) > 0;
-        String words = isBeyond ? keyboard + " chorus up to " + sound.words() : sound.words() + " on the " + keyboard;
+        String words =
+                isBeyond(sound) ? keyboard + " chorus up to " + sound.words() : sound.words() + " on the " + keyboard;
         return words + (sound.place().isEmpty() ? "" : ", " + sound.place());
     }
 
@@ -50,19 +57,67 @@ final class Explanation {
         };
     }
 
-    /** How another sound differs from the best. */
+    /** True for a sound that is called by the last thing that it adds. */
+    private static boolean isBeyond(Sound sound) {
+        return sound.step().compareTo(BuildingStep.PRINCIPALS_8_4_2) > 0;
+    }
+
+    /** How another sound differs from the best: its manual, its colour, or what it adds or leaves out. */
     String unlike(Candidate best, Candidate other) {
-        String level = level(other.levelDba() - best.levelDba());
         Sound one = best.sketch().sound();
         Sound two = other.sketch().sound();
+        return difference(best, other, one, two) + level(other.levelDba() - best.levelDba());
+    }
+
+    private String difference(Candidate best, Candidate other, Sound one, Sound two) {
+        if (two.voice() != Voice.NONE) {
+            String tune = "tune on the " + name(two.keyboard()) + " " + two.words();
+            boolean isChoice = organ.keyboards().size() > 2;
+            return isChoice ? tune + " over the " + name(other.draft().hands().left()) : tune;
+        }
         if (one.keyboard() != two.keyboard()) {
-            return "on the " + name(two.keyboard()) + " instead of the " + name(one.keyboard()) + level;
+            return "on the " + name(two.keyboard()) + ": " + (isBeyond(two) ? "chorus up to " : "") + two.words();
         }
-        if (one.voice() != two.voice() || !one.colour().equals(two.colour())) {
-            return "another colour: " + two.words() + level;
+        if (!one.colour().equals(two.colour())) {
+            return two.words();
         }
-        int steps = two.step().compareTo(one.step());
-        return (steps > 0 ? "further up the order: " : "further down the order: ") + two.words() + level;
+        boolean isOfStops = best.draft().couplers().equals(other.draft().couplers());
+        IndexSet more = other.draft().stops().minus(best.draft().stops());
+        IndexSet less = best.draft().stops().minus(other.draft().stops());
+        if (isOfStops && less.isEmpty() && isFew(more)) {
+            return "adds " + names(more, two.keyboard()) + box(best, other);
+        }
+        if (isOfStops && more.isEmpty() && isFew(less)) {
+            return "leaves out " + names(less, two.keyboard()) + box(best, other);
+        }
+        return two.step().compareTo(one.step()) > 0
+                ? "goes on to " + two.words()
+                : "only " + (isBeyond(two) ? "up to " : "") + two.words();
+    }
+
+    /** The first box that stands elsewhere and is heard: ", Swell half". */
+    private String box(Candidate best, Candidate other) {
+        return other.heard().boxes().stream()
+                .filter(box -> boxOf(best, box) != boxOf(other, box))
+                .mapToObj(box -> ", " + name(box) + " " + boxOf(other, box).word())
+                .findFirst()
+                .orElse("");
+    }
+
+    private static BoxPosition boxOf(Candidate candidate, int division) {
+        return candidate.draft().registration().boxes().get(division);
+    }
+
+    private static boolean isFew(IndexSet stops) {
+        return !stops.isEmpty() && stops.size() <= FEW;
+    }
+
+    /** Stops, with their division where it is not that of the keyboard. */
+    private String names(IndexSet stops, int keyboard) {
+        return stops.stream()
+                .mapToObj(stop -> (organ.divisionOf(stop) == keyboard ? "" : name(organ.divisionOf(stop)) + " ")
+                        + organ.stop(stop).label())
+                .collect(Collectors.joining(" and "));
     }
 
     private static String level(double db) {

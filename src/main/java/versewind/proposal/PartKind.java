@@ -6,6 +6,8 @@ import java.util.Locale;
 public enum PartKind {
     /** How far the balance lies from where the verse wants it. */
     BALANCE,
+    /** How far it lies from the middle of that, where it is as wanted. */
+    AIM,
     /** The verdict on the balance, where it is not the best. */
     VERDICT,
     /** A rule that nobody breaks. */
@@ -16,9 +18,9 @@ public enum PartKind {
     ORDER,
     /** Where the hands play, and with or without the feet; the boxes. */
     PLAYING,
-    /** Stops and couplers. */
+    /** Stops and couplers, and moves that fit in the breath. */
     ECONOMY,
-    /** The change from the verse before. */
+    /** A change from the verse before that does not fit in the breath. */
     CHANGES,
     /** How it stands to its neighbours. */
     HYMN;

@@ -18,7 +18,7 @@ import versewind.sound.Balance;
  * @param score what speaks against it
  * @param sound the step of the order, or the colour, in words: "principals 8 4 2 on the Great, step 5 of 10"
  * @param why what speaks for it, in one sentence
- * @param unlike how it differs from the best, in words: "softer: step 4 instead of 5"; blank for the best
+ * @param unlike how it differs from the best, in words: "leaves out Great Mixture III, 2 dB softer"; blank for the best
  */
 public record Proposal(
         Registration registration,

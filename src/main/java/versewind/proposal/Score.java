@@ -2,6 +2,7 @@ package versewind.proposal;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The rows against a registration, in points: the lower the better. It is the sum of its parts.
@@ -11,6 +12,7 @@ import java.util.List;
 public record Score(List<ScorePart> parts) {
 
     private static final double WORTH_A_WORD = 0.3;
+    private static final Set<PartKind> UNSAID = Set.of(PartKind.ECONOMY, PartKind.AIM);
 
     public Score {
         parts = List.copyOf(parts);
@@ -22,12 +24,12 @@ public record Score(List<ScorePart> parts) {
     }
 
     /**
-     * The sentences worth a word against it, the weightiest first; the number of stops and a balance near its aim are
-     * not.
+     * The sentences worth a word against it, the weightiest first; the number of stops and moves, and a balance that is as
+     * wanted, are not.
      */
     public List<String> remarks() {
         return parts.stream()
-                .filter(part -> part.kind() != PartKind.ECONOMY && part.points() >= WORTH_A_WORD)
+                .filter(part -> !UNSAID.contains(part.kind()) && part.points() >= WORTH_A_WORD)
                 .sorted(Comparator.comparingDouble(ScorePart::points).reversed())
                 .map(ScorePart::sentence)
                 .toList();

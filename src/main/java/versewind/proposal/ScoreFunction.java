@@ -121,9 +121,12 @@ final class ScoreFunction {
     }
 
     private void add(Sketch sketch, PlayedRegistration played, double heard, Rows rows) {
-        rows.add(PartKind.BALANCE, weight(heard) * requirement.target().cost(heard), () -> requirement
-                .target()
-                .sentence(heard));
+        boolean isAsWanted =
+                !requirement.target().isMissed(heard) && !requirement.target().isPassed(heard);
+        rows.add(
+                isAsWanted ? PartKind.AIM : PartKind.BALANCE,
+                weight(heard) * requirement.target().cost(heard),
+                () -> requirement.target().sentence(heard));
         balance.addVerdict(heard, rows);
         balance.addCrossed(played, heard, rows);
         for (ChorusFault fault : faults.in(played)) {

@@ -79,12 +79,13 @@ record Succession(Kind kind, Growth growth, Optional<ChangeTime> breath) {
         addStanding(from, to, rows);
         Cost cost = cost(from, to);
         double change = hasPiston ? cost.byPiston() : cost.byHand();
+        boolean isLate = change >= ChangeTime.TOO_LATE;
         rows.add(
-                PartKind.CHANGES,
+                isLate ? PartKind.CHANGES : PartKind.ECONOMY,
                 change,
-                () -> change >= ChangeTime.TOO_LATE
+                () -> isLate
                         ? "The change from the verse before does not fit in the breath."
-                        : "The change from the verse before fits in the breath.");
+                        : "Each move from the verse before costs a little.");
     }
 
     private void addStanding(Candidate from, Candidate to, Rows rows) {

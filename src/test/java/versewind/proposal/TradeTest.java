@@ -247,6 +247,29 @@ class TradeTest {
 
     @ParameterizedTest
     @MethodSource("organsAndMoods")
+    void each_other_proposal_says_in_a_few_words_of_its_own_how_it_differs(String organ, Mode mode, Mood mood) {
+        ProposalTrial console = console(organ);
+        List<Proposal> proposals = console.proposals(people(console), console.verse(mode, mood));
+
+        assertThat(proposals.get(0).unlike()).isEmpty();
+        assertThat(proposals.subList(1, proposals.size()).stream().map(Proposal::unlike))
+                .doesNotHaveDuplicates()
+                .allSatisfy(words -> assertThat(words).isNotBlank().hasSizeLessThan(90));
+    }
+
+    @ParameterizedTest
+    @MethodSource("organsAndMoods")
+    void a_balance_that_is_as_wanted_is_no_remark(String organ, Mode mode, Mood mood) {
+        ProposalTrial console = console(organ);
+        for (Proposal proposal : console.proposals(people(console), console.verse(mode, mood))) {
+            assertThat(proposal.score().remarks())
+                    .filteredOn(remark -> remark.contains("target"))
+                    .allMatch(remark -> remark.contains("below the target") || remark.contains("above the target"));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("organsAndMoods")
     void the_best_comes_first_and_every_row_against_it_says_why(String organ, Mode mode, Mood mood) {
         ProposalTrial console = console(organ);
         List<Proposal> proposals = console.proposals(people(console), console.verse(mode, mood));
