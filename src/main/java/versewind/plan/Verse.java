@@ -39,7 +39,8 @@ public record Verse(
 
     public Verse {
         silenced = List.copyOf(silenced);
-        if (silenced.stream().map(Silenced::rule).distinct().count() < silenced.size()) {
+        if (silenced.size() > 1
+                && silenced.stream().map(Silenced::rule).distinct().count() < silenced.size()) {
             throw new IllegalArgumentException("a rule is silenced once");
         }
     }
@@ -156,7 +157,7 @@ public record Verse(
 
     /** Feedback belongs to what was played and sung; when any of that changes, it is dropped. */
     private Verse with(Sung otherSung, Played otherPlayed) {
-        boolean isSame = otherSung.equals(sung) && otherPlayed.equals(played);
+        boolean isKept = answer.isPresent() && otherSung.equals(sung) && otherPlayed.equals(played);
         return new Verse(
                 kind,
                 label,
@@ -168,7 +169,7 @@ public record Verse(
                 mood,
                 locks,
                 silenced,
-                isSame ? answer : Optional.empty());
+                isKept ? answer : Optional.empty());
     }
 
     public Verse withPiston(String other) {
