@@ -16,7 +16,7 @@ import versewind.sound.NormalDistribution;
  * <p>Source: T. Minka, A family of algorithms for approximate Bayesian inference, MIT (2001), ch. 3; C. Rasmussen and
  * C. Williams, Gaussian Processes for Machine Learning, MIT Press (2006), 3.6; formulas from memory.
  *
- * <p>Checked against: {@code FeedbackUpdateTest}, Bayes' rule on a grid and by random draws.
+ * <p>Checked against: {@code JointlyFeltTest}, Bayes' rule by random draws, and {@code FeedbackUpdateTest}, on a grid.
  */
 final class JointlyFelt {
 
