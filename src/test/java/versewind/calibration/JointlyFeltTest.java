@@ -40,7 +40,16 @@ class JointlyFeltTest {
     }
 
     /** A verse that was heard, and how. */
-    private record Heard(HeardAs heard, double[] gradient, ClearShare.RightBand right) {
+    private static final class Heard {
+        private final HeardAs heard;
+        private final double[] gradient;
+        private final ClearShare.RightBand right;
+
+        Heard(HeardAs heard, double[] gradient, ClearShare.RightBand right) {
+            this.heard = heard;
+            this.gradient = gradient;
+            this.right = right;
+        }
 
         /** How likely the answer is at a true level with taste: an error of 3 dB, and a slip once in 50. */
         double weight(double levelDb) {
@@ -96,7 +105,7 @@ class JointlyFeltTest {
             }
             double weight = 0.98;
             for (Heard each : heard) {
-                weight *= each.weight(inner(each.gradient(), parameters));
+                weight *= each.weight(inner(each.gradient, parameters));
             }
             weight += atRandom;
             double levelDb = inner(asked, parameters);
