@@ -24,8 +24,8 @@ public record Score(List<ScorePart> parts) {
     }
 
     /**
-     * The sentences worth a word against it, the weightiest first; the number of stops and moves, and a balance that is as
-     * wanted, are not.
+     * The sentences worth a word against it, the weightiest first; the number of stops and moves, and a balance
+     * that is as wanted, are not.
      */
     public List<String> remarks() {
         return parts.stream()
