@@ -124,7 +124,7 @@ final class SpokenView {
         Stream<String> level = Stream.concat(
                 estimate.dynamic().map(Dynamic::word).stream(),
                 estimate.organDba().stream().mapToObj(dba -> Math.round(dba) + " dB"));
-        boolean isJudged = estimate.organDba().isEmpty() || estimate.balance().kind() != Balance.Kind.ORGAN_ALONE;
+        boolean isJudged = estimate.balance().kind() != Balance.Kind.ORGAN_ALONE;
         Stream<String> verdict = isJudged ? Stream.of(Wording.verdict(estimate.balance())) : Stream.empty();
         return Stream.concat(level, verdict).collect(Collectors.joining(", "));
     }

@@ -63,7 +63,8 @@ public record Chooser(
     public record Row(String id, String first, String second) {
 
         public void paint(Frame frame, Box window, int y) {
-            int seconds = Math.min(Text.columns(second), window.width() / 2);
+            int left = window.width() - Text.columns(first) - 2;
+            int seconds = Math.min(Text.columns(second), Math.max(left, window.width() / 2));
             int firsts = window.width() - seconds - 2;
             frame.write(window.x(), y, frame.fit(first, firsts), Style.TEXT);
             frame.write(window.end() - seconds, y, frame.fit(second, seconds), Style.FAINT);
