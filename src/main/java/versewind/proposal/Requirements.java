@@ -213,7 +213,7 @@ final class Requirements {
     /**
      * The fullest sound that is borne as well: people who sing strongly bear more, in a gentle verse no more than a
      * plain one has, and on a day that is held back those who sing as usual too; a last verse that is not gentle may
-     * be bright. A playover bears what its verse does.
+     * be bright, and what crowns a feast would cover a descant. A playover bears what its verse does.
      */
     private static Fullness most(Plan plan, VersePlace place, Mood mood) {
         Verse verse = verse(plan, place);
@@ -232,7 +232,8 @@ final class Requirements {
                     case STRONG -> Fullness.BRIGHT;
                     case FULL_VOICE -> Fullness.FESTAL;
                 };
-        return Collections.max(List.of(Fullness.of(mood), ofKind, ofSinging));
+        Fullness fullest = Collections.max(List.of(Fullness.of(mood), ofKind, ofSinging));
+        return verse.sungBy() == SungBy.DESCANT ? Collections.min(List.of(fullest, Fullness.BRIGHT)) : fullest;
     }
 
     /** Where the balance should lie, on an organ that has all it could need. */
@@ -272,7 +273,7 @@ final class Requirements {
         double beyond = Math.max(0, strongest - most);
         return verse(plan, place).isSung()
                 ? own.within(beyond, most)
-                : own.lifted(-beyond).below(most);
+                : own.lowered(beyond).below(most);
     }
 
     private boolean isAlike(Plan plan, VersePlace one, VersePlace other) {

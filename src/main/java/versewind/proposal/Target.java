@@ -87,6 +87,11 @@ record Target(Mode mode, double low, double high) {
         return new Target(mode, low + more, high + more);
     }
 
+    /** The same, lower, but not below nothing. */
+    Target lowered(double less) {
+        return lifted(-Math.min(less, low));
+    }
+
     /**
      * The same, kept below what full organ reaches, as long as the verse is led: at ease where full organ leads well,
      * and where it hardly does all but a hair, for a lead goes before growth.
@@ -103,7 +108,7 @@ record Target(Mode mode, double low, double high) {
 
     /** The same, but a step below full organ at most: a playover keeps the loudest for the end. */
     Target below(double full) {
-        return lifted(-Math.max(0, centre() - full + 2 * A_STEP));
+        return lowered(Math.max(0, centre() - full + 2 * A_STEP));
     }
 
     /** True if it lies higher than another by something that is heard. */

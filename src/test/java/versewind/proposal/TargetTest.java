@@ -29,4 +29,12 @@ class TargetTest {
         assertThat(Target.of(Mode.SOLO_VOICE, Mood.PLAIN).centre())
                 .isGreaterThan(Target.of(Mode.SMALL_CHOIR, Mood.PLAIN).centre());
     }
+
+    @Test
+    void an_introduction_never_aims_below_nothing() {
+        Target aim = Target.of(Mode.CONGREGATION, Mood.FESTAL);
+        assertThat(aim.lowered(0.05)).isEqualTo(aim.lifted(-0.05));
+        assertThat(aim.lowered(1).low()).isZero();
+        assertThat(aim.below(0.02).low()).isZero();
+    }
 }
