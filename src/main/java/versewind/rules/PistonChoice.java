@@ -80,40 +80,53 @@ public final class PistonChoice {
     }
 
     /**
-     * The general that sets just what a verse has, or else the first that the plan leaves free, on the lowest memory
-     * level. Where there is none, likewise a divisional for each division that is drawn otherwise than before.
+     * The general that sets just what a verse has, or else the first that the plan leaves free; where there is none,
+     * likewise a divisional for each division that is drawn otherwise than before. First on the memory level that the
+     * verse before is on, or the lowest, since nobody changes it in a breath; then on the others.
      *
      * @param before the verse before, if there is one
      */
     static Optional<String> forVerse(Plan plan, Instrument organ, Optional<Verse> before, Verse verse) {
-        Optional<String> general = chosen(plan, organ, verse, List.of(OptionalInt.empty()));
-        if (general.isPresent()) {
-            return general;
-        }
+        List<OptionalInt> general = List.of(OptionalInt.empty());
         List<OptionalInt> changed = organ.pistons().divisionals().keySet().stream()
                 .map(name -> organ.division(name))
                 .filter(division -> !before.map(
                                 other -> isSetTheSame(Piston.of(1, division.getAsInt(), 1), other, verse, organ))
                         .orElse(false))
                 .toList();
-        return chosen(plan, organ, verse, changed);
+        int here = before.map(other -> Pressed.of(organ, other.piston()).pistons()).stream()
+                .flatMap(List::stream)
+                .mapToInt(Piston::level)
+                .findFirst()
+                .orElse(1);
+        return chosen(plan, organ, verse, general, here, here)
+                .or(() -> chosen(plan, organ, verse, changed, here, here))
+                .or(() -> chosen(plan, organ, verse, general))
+                .or(() -> chosen(plan, organ, verse, changed));
     }
 
     /** Pistons of some divisions, or a general, on the lowest memory level that has all; if there is one. */
     private static Optional<String> chosen(Plan plan, Instrument organ, Verse verse, List<OptionalInt> wanted) {
+        return chosen(plan, organ, verse, wanted, 1, organ.pistons().memoryLevels());
+    }
+
+    /** The same on one of some memory levels. */
+    private static Optional<String> chosen(
+            Plan plan, Instrument organ, Verse verse, List<OptionalInt> wanted, int lowest, int highest) {
         Predicate<Piston> isFree = piston -> !isPressed(plan, organ, piston);
         Predicate<Piston> isSet = piston -> isPressed(plan, organ, piston)
                 && verses(plan)
                         .filter(other ->
                                 Pressed.of(organ, other.piston()).pistons().contains(piston))
                         .allMatch(other -> isSetTheSame(piston, other, verse, organ));
-        return onOneLevel(organ, wanted, List.of(isSet)).or(() -> onOneLevel(organ, wanted, List.of(isSet, isFree)));
+        return onOneLevel(organ, wanted, List.of(isSet), lowest, highest)
+                .or(() -> onOneLevel(organ, wanted, List.of(isSet, isFree), lowest, highest));
     }
 
     /** Pistons of one memory level, each the first that is wanted most. */
     private static Optional<String> onOneLevel(
-            Instrument organ, List<OptionalInt> divisions, List<Predicate<Piston>> wanted) {
-        for (int level = 1; level <= organ.pistons().memoryLevels() && !divisions.isEmpty(); level++) {
+            Instrument organ, List<OptionalInt> divisions, List<Predicate<Piston>> wanted, int lowest, int highest) {
+        for (int level = lowest; level <= highest && !divisions.isEmpty(); level++) {
             List<Piston> chosen = new ArrayList<>();
             for (OptionalInt division : divisions) {
                 List<Piston> inOrder = inOrder(organ, level, division);

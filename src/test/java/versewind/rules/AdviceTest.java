@@ -96,7 +96,7 @@ class AdviceTest {
     }
 
     @Test
-    void where_all_of_the_first_memory_level_are_used_one_of_the_next_is_offered() {
+    void where_all_generals_are_used_a_divisional_is_offered_before_another_memory_level() {
         Verse[] verses = IntStream.rangeClosed(1, 18)
                 .mapToObj(i -> i <= 16 ? CHORUS.withPiston("G" + i) : i == 17 ? FLUTE : WITH_REEDS)
                 .toArray(Verse[]::new);
@@ -105,7 +105,7 @@ class AdviceTest {
                 .findFirst()
                 .orElseThrow();
 
-        assertThat(finding.mend().orElseThrow().words()).isEqualTo("Set it on piston 2/G1.");
+        assertThat(finding.mend().orElseThrow().words()).isEqualTo("Set it on piston Great 1.");
     }
 
     @Test
