@@ -101,7 +101,8 @@ final class Requirements {
     /** A verse for which flues may do, if they lead: neither strongly sung, nor bright, nor the last of a feast. */
     private boolean isOrdinary(Plan plan, VersePlace place) {
         Verse weighed = weighed(plan, place);
-        boolean isLastOfFeast = weighed.kind() == VerseKind.LAST_VERSE && Shape.isFestal(plan);
+        boolean isLastOfFeast =
+                weighed.kind() == VerseKind.LAST_VERSE && weighed.sungBy() != SungBy.DESCANT && Shape.isFestal(plan);
         return weighed.singing().compareTo(Singing.ORDINARY) <= 0
                 && mood(plan, place).compareTo(Mood.PLAIN) <= 0
                 && !isLastOfFeast;
