@@ -2,6 +2,7 @@ package versewind.stoplist;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.Coupler;
 
 /** Builds the result of a whole list: gives couplers and tremulants their divisions, finds pistons and the title. */
@@ -20,6 +22,9 @@ final class StopListBuilder {
     private static final String WITHOUT_STOPS = "the heading of a division without stops";
     private static final String PARTLY_ENCLOSED =
             "only some of its stops stand in the swell box, and the list does not say which: all are taken to";
+
+    private static final String OTHER_WAY =
+            "the two divisions of a coupler above, the other way round: taken for another";
 
     private static final int LAST_TITLE_LINE = 5;
     private static final int LONGEST_TITLE = 60;
@@ -233,6 +238,7 @@ final class StopListBuilder {
     private List<ReadCoupler> couplers() {
         List<ReadCoupler> couplers = new ArrayList<>();
         Set<List<Object>> seen = new HashSet<>();
+        Map<List<Object>, List<String>> asWritten = new HashMap<>();
         for (ParsedLines.PlacedCoupler placed : gathered.couplers()) {
             UnresolvedCoupler rough = placed.coupler();
             boolean turned = isOntoOther(rough, placed.here());
@@ -242,14 +248,42 @@ final class StopListBuilder {
             List<Object> same = whole
                     ? List.of(source, keyboard, rough.kind())
                     : List.of(Spelling.spelled(rough.text()), rough.source(), rough.keyboard(), rough.kind());
+            List<String> written = whole ? asWritten(rough, placed.here()) : List.of();
             if (seen.add(same)) {
+                asWritten.put(same, written);
                 couplers.add(new ReadCoupler(rough.text().strip(), source, keyboard, rough.kind(), placed.line()));
+            } else if (isOtherWay(written, asWritten.getOrDefault(same, List.of()))
+                    && seen.add(List.of(keyboard, source, rough.kind()))) {
+                couplers.add(new ReadCoupler(rough.text().strip(), keyboard, source, rough.kind(), placed.line()));
+                unread.add(new Unread(placed.line(), rough.text(), OTHER_WAY, Unread.Weight.DOUBT));
             } else {
                 unread.add(new Unread(
                         placed.line(), rough.text(), "the same coupler is listed above", Unread.Weight.NOTE));
             }
         }
         return named(couplers);
+    }
+
+    /** The sign of a coupler and the manuals it joins, as written; without the pedal, which is a keyboard only. */
+    private List<String> asWritten(UnresolvedCoupler rough, int here) {
+        Stream<String> manuals = CouplerWords.of(rough.text(), language).divisions().stream()
+                .flatMap(each -> keyboards.meant(each, here).stream())
+                .filter(each -> !each.isPedal())
+                .map(ParsedDivision::name);
+        String sign = rough.text()
+                .codePoints()
+                .filter(letter -> !Character.isLetterOrDigit(letter) && !Character.isWhitespace(letter))
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
+        return Stream.concat(Stream.of(sign), manuals).toList();
+    }
+
+    /** "Sub I-II" below "Sub II-I"; another sign may only be another way to write the same. */
+    private static boolean isOtherWay(List<String> written, List<String> above) {
+        return written.size() == 3
+                && above.size() == 3
+                && !written.equals(above)
+                && written.equals(List.of(above.get(0), above.get(2), above.get(1)));
     }
 
     /** "I-II", where the great is the second manual and would be coupled to the first: it is meant as the keyboard. */

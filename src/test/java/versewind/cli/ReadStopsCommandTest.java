@@ -252,6 +252,10 @@ class ReadStopsCommandTest {
                         + " | only some of its stops stand in the swell box",
                 "Great~Open Diapason 8~Pedal~Bourdon 16~Couplers and accessories~Bench"
                         + " | couplers, but none of them is named",
+                "Hauptwerk I~Principal 8~Octave 4~Schwellwerk II~Bourdon 8~Koppeln: II/I, Sub II-I, Sub I-II, Sub I-II"
+                        + " | Couplers: II/I; Sub II-I; Sub I-II.",
+                "Grand-Orgue~Montre 8~Récit~Flûte 8~Pédale~Soubasse 16~~Accouplement et tirasses"
+                        + " | couplers, but none of them is named",
             })
     void what_a_list_only_hints_at_is_in_doubt(String list, String doubt) throws Exception {
         Path file = Files.writeString(folder.resolve("list.txt"), list.replace('~', '\n'));
