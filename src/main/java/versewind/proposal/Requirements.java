@@ -29,7 +29,7 @@ import versewind.sound.Verdict;
 final class Requirements {
 
     /** Odds of the lead from which flues may do. */
-    private static final double LIKELY = 0.55;
+    private static final double LIKELY = 0.6;
 
     private final OrganSound sound;
     private final OrganFacts organ;
