@@ -2,7 +2,6 @@ package versewind.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import versewind.organ.Family;
 import versewind.stoplist.ReadCoupler;
 import versewind.stoplist.ReadDivision;
@@ -96,7 +95,8 @@ record StopListReport(StopList list, String name) implements Report {
     private static void section(Page page, String head, List<String> entries) {
         if (!entries.isEmpty()) {
             page.blank();
-            page.hanging(head + ": ", entries.stream().collect(Collectors.joining("; ")) + ".");
+            String all = String.join("; ", entries);
+            page.hanging(head + ": ", all + (all.endsWith(".") ? "" : "."));
         }
     }
 
