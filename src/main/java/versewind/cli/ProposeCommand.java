@@ -3,9 +3,11 @@ package versewind.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import versewind.organ.NotationException;
 import versewind.plan.Plan;
+import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.proposal.Proposal;
@@ -134,6 +136,18 @@ final class ProposeCommand {
                         + " not searched.");
     }
 
+    /** The verses that are now set by hand, and were on a piston, which sets something else in others. */
+    private String offTheirPistons(Plan written) {
+        String verses = ServiceOrder.places(written).stream()
+                .filter(place -> written.verse(place).piston().isBlank()
+                        && !open.plan().verse(place).piston().isBlank())
+                .map(place -> (written.hymns().get(place.hymn()).number() + " "
+                                + written.verse(place).label())
+                        .strip())
+                .collect(Collectors.joining(", "));
+        return verses.isEmpty() ? "" : Reply.line("Set by hand now, and no longer by a piston: " + verses + ".");
+    }
+
     private String write(Plan written, int verses) throws BadFile, NotationException {
         Path before = commands.library().keepCopy(open);
         Commands.requireSaved(
@@ -141,6 +155,7 @@ final class ProposeCommand {
                 "The plan was not saved to " + open.path() + ": ",
                 "Someone else has just changed the plan. Nothing was written. Try again.");
         return Reply.line(verses + (verses == 1 ? " verse" : " verses") + " written to " + open.path() + ".")
+                + offTheirPistons(written)
                 + Reply.line("The previous version is " + before + ". To restore it: cp " + before + " " + open.path());
     }
 }

@@ -159,6 +159,27 @@ class ProposeCommandTest {
     }
 
     @Test
+    void a_verse_that_is_no_longer_on_its_piston_is_told() throws IOException {
+        Path harvest = folder.resolve("plans/harvest-festival.json");
+        Files.copy(Path.of("plans/harvest-festival.json"), harvest);
+
+        Reply reply = typed("propose", "harvest-festival", "--hymn", "208", "--write");
+
+        List<String> off = new ArrayList<>();
+        JsonNode was = JSON.readTree(Path.of("plans/harvest-festival.json").toFile());
+        JsonNode is = JSON.readTree(harvest.toFile());
+        for (int i = 0; i < 7; i++) {
+            JsonNode before = was.path("hymns").get(0).path("verses").get(i);
+            JsonNode after = is.path("hymns").get(0).path("verses").get(i);
+            if (before.has("piston") && !after.has("piston")) {
+                off.add("208 " + before.path("label").asText());
+            }
+        }
+        assertThat(off).isNotEmpty();
+        assertThat(reply.words()).contains("no longer by a piston: " + String.join(", ", off) + ".\n");
+    }
+
+    @Test
     void without_write_nothing_is_written() throws IOException {
         String before = Files.readString(plan);
         typed("propose", "ordinary-sunday");
