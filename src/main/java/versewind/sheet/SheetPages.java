@@ -100,15 +100,26 @@ final class SheetPages {
             blocks.add(verse(
                     hymn.verses().subList(0, i),
                     hymn.verses().get(i),
+                    piston(hymn, hymn.verses().get(i)),
                     sheet.wishes().listsStopsOf(i)));
         }
         String title = hymn.hymn().title();
         return new SheetPage(Kind.HYMN, hymn.hymn().number(), title.isBlank() ? "-" : title, blocks);
     }
 
-    private static SheetPage.Verse verse(List<VerseSheet> earlier, VerseSheet verse, boolean listsStops) {
+    /** The piston of a verse, with the memory level that it is to be set on where others have it too. */
+    private String piston(HymnSheet hymn, VerseSheet verse) {
+        String written = verse.verse().piston();
+        List<String> set = sheet.pistons().stream()
+                .filter(each -> each.usedBy().contains(hymn.placed(verse)))
+                .map(PistonSetting::name)
+                .toList();
+        return !written.isBlank() && set.size() == 1 ? set.get(0) : written;
+    }
+
+    private static SheetPage.Verse verse(
+            List<VerseSheet> earlier, VerseSheet verse, String piston, boolean listsStops) {
         String label = verse.verse().label();
-        String piston = verse.verse().piston();
         boolean isSetBefore =
                 verse.before().isEmpty() && piston.isBlank() && verse.verse().isPlayed();
         List<Block> blocks = new ArrayList<>();

@@ -92,11 +92,15 @@ final class BorrowedRanks {
         boolean isSaid = !lent.name().isEmpty();
         String wanted = Spelling.sounded(isSaid ? lent.name() : stop.name());
         int home = lent.division().orElse(isSaid ? -1 : borrower.division());
+        // "(ext.)" alone: of the stop of another pitch above it
+        boolean isBare = !isSaid && lent.division().isEmpty();
         return candidates(borrower, stop, home).stream()
                 .filter(each -> !isSaid || isCalled(at(each), wanted))
                 .min(Comparator.comparingInt((At each) -> isCalled(at(each), wanted) ? 0 : 1)
                         .thenComparingInt(each -> each.division() == borrower.division() ? 0 : 1)
                         .thenComparingInt(each -> at(each).family() == stop.family() ? 0 : 1)
+                        .thenComparingInt(each -> isBare && at(each).footage().equals(stop.footage()) ? 1 : 0)
+                        .thenComparingInt(each -> isBare && each.stop() > borrower.stop() ? 1 : 0)
                         .thenComparingInt(each -> says(at(each)).isPresent() ? 1 : 0)
                         .thenComparingInt(each -> at(each).footage().equals(stop.footage()) ? 0 : 1))
                 .filter(each -> isCalled(at(each), wanted) || at(each).family() == stop.family());

@@ -265,4 +265,14 @@ class ReadStopsCommandTest {
         assertThat(reply.status()).isEqualTo(Reply.WANTS_ATTENTION);
         assertThat(reply.results().replaceAll("\\s+", " ")).contains(doubt);
     }
+
+    @Test
+    void an_extension_without_a_name_is_of_the_stop_of_another_pitch_above_it() throws Exception {
+        Path list = Files.writeString(
+                folder.resolve("list.txt"),
+                "Great\nOpen Diapason 8\nPedal\nBourdon 16\nBass Flute 8 (ext.)\nFlute 8\n");
+
+        assertThat(typed("read-stops", list.toString()).words())
+                .contains("Pedal Bass Flute 8 is taken to use the pipes of Pedal: Bourdon 16");
+    }
 }

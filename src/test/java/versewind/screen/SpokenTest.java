@@ -65,4 +65,17 @@ class SpokenTest {
                 Desk.with("harvest-festival", 200, 60).lettered(Letters.SPOKEN).press("n");
         assertThat(high.screen()).contains("Great: Open Diapason 8, drawn").doesNotContain("\u2584", "where it leads");
     }
+
+    @Test
+    void at_the_desk_every_verse_is_said_with_what_is_moved_on_the_line_of_the_caret() {
+        Desk at = desk.press("K", " ");
+        assertThat(at.said()).startsWith("V1: piston G4. Congregation of 480, ordinary.");
+        assertThat(at.screen().lines().toList().get(23)).startsWith(" V1: piston G4.");
+    }
+
+    @Test
+    void the_key_of_large_letters_does_not_end_what_is_spoken() {
+        assertThat(desk.press("L").said()).isEqualTo("There are no large letters where everything is spoken.");
+        assertThat(desk.state().isSpoken()).isTrue();
+    }
 }

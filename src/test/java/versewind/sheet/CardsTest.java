@@ -50,6 +50,10 @@ class CardsTest {
     void a_piston_that_is_used_for_two_registrations_needs_two_memory_levels() throws BadFile {
         Sheet sheet = Sheets.of(Sheets.hymn("1", Sheets.verse("V1", "G1", soft), Sheets.verse("V2", "g1", loud)));
         assertThat(sheet.pistons()).extracting(PistonSetting::level).containsExactly(1, 2);
+        assertThat(SheetPages.of(sheet).get(1).blocks())
+                .filteredOn(SheetPage.Verse.class::isInstance)
+                .extracting(block -> ((SheetPage.Verse) block).piston())
+                .containsExactly("G1", "2/G1");
     }
 
     @Test

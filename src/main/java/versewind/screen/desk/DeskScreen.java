@@ -51,10 +51,7 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
                     "y",
                     "feedback: how the organ was in every verse",
                     on((desk, state, work) -> FeedbackScreen.open(state, work, desk.notes)))
-            .key(
-                    "L",
-                    "large letters, or the usual ones",
-                    on((desk, state, work) -> state.lettered(state.letters().other())))
+            .key("L", "large letters, or the usual ones", on((desk, state, work) -> state.withOtherLetters()))
             .key(
                     "Esc, q",
                     "back to the plan; after versewind desk, press twice to leave",
@@ -220,6 +217,13 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
         }
     }
 
+    @Override
+    public String spoken(State before, State now) {
+        return now.work()
+                .map(work -> new DeskWords(now.marks(), work, notes).spoken())
+                .orElse("");
+    }
+
     private void paint(Frame frame, State state, PlanEdit work) {
         Marks marks = state.marks();
         DeskWords words = new DeskWords(marks, work, notes);
@@ -233,7 +237,8 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
             frame.write(1, layout.note(), frame.fit(note(work), whole), Style.MESSAGE);
         }
         block(frame, marks, "Now", words.now(), layout.now(), layout.nowRows());
-        frame.caret(1, layout.now());
+        // what is said stands on the line of the caret where it is read aloud
+        frame.caret(1, state.isSpoken() ? frame.height() - 1 : layout.now());
         Flow drawn = words.drawn(blockColumns(frame), layout.drawnRows());
         block(frame, marks, "Drawn", drawn, layout.drawn(), layout.drawnRows());
         block(frame, marks, "Next", words.next(), layout.next(), layout.nextRows());

@@ -2,6 +2,7 @@ package versewind.screen.desk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import versewind.organ.IndexSet;
@@ -78,6 +79,14 @@ final class DeskWords {
         return all.fits(columns, 1)
                 ? all
                 : new Flow().add(verse.label(), Style.STRONG).add(Wording.who(verse, people, estimate), Style.STRONG);
+    }
+
+    /** The verse and what is moved for it, then who sings: "V1: piston G4; box Swell open. Congregation of 480". */
+    String spoken() {
+        Verse verse = verse(here);
+        String who = Wording.who(verse, plan.heading().people(), estimate(here));
+        return verse.label() + ": " + now().text() + ". " + who.substring(0, 1).toUpperCase(Locale.ROOT)
+                + who.substring(1) + ".";
     }
 
     /** Whether it is right for those who sing; if there is room how strong it is, and how to touch the keys. */

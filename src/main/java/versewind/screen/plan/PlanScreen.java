@@ -62,10 +62,7 @@ public record PlanScreen() implements Screen {
             .key("Tab, Shift-Tab", "switch between stops and verses", plan(MoveCommands::toOtherSide))
             .key("t", "levels of the verse in dB(A), sone and phon, and for the ears", verse(StatusView::figures))
             .key(STOPS, "T, Enter", "describe the stop in a sentence", plan(StopCommands::describe))
-            .key(
-                    "L",
-                    "large letters for stops and verses, or the usual ones",
-                    (s, state) -> state.lettered(state.letters().other()))
+            .key("L", "large letters for stops and verses, or the usual ones", (s, state) -> state.withOtherLetters())
             .heading("Stops and swell boxes")
             .key(STOPS, "Space", "draw the stop, or push it in", verse(StopCommands::toggle))
             .key("0", "push everything in", verse(StopCommands::putAllIn))

@@ -138,6 +138,11 @@ public record State(
                                 + LEAST_LARGE.rows() + " rows; here are " + columns + " by " + rows + ".");
     }
 
+    /** With large letters for the usual ones, or the other way about; not where everything is spoken. */
+    public State withOtherLetters() {
+        return isSpoken() ? says("There are no large letters where everything is spoken.") : lettered(letters.other());
+    }
+
     /** Whether stops and verses are written in large letters: that is wanted, and there is room. */
     public boolean isLarge() {
         return letters == Letters.LARGE && marks == Marks.UNICODE && LEAST_LARGE.fits(this);

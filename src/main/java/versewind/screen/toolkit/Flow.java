@@ -2,6 +2,7 @@ package versewind.screen.toolkit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Words in paragraphs that fill a few rows of a frame; a piece, such as a stop's name, is never broken. */
@@ -54,6 +55,11 @@ public final class Flow {
 
     public boolean isEmpty() {
         return needed.isEmpty();
+    }
+
+    /** All that must not be left out, in one line. */
+    public String text() {
+        return joined(needed).get(0).stream().map(Piece::text).collect(Collectors.joining(" "));
     }
 
     /** Rows that it takes with every paragraph on lines of its own. */
