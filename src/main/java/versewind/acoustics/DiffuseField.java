@@ -8,7 +8,8 @@ package versewind.acoustics;
  * 1 pW, so that the power in a band is theirs times 10^(LW/10).
  *
  * <p>Source: Kuttruff, Room Acoustics, 5 (steady-state energy density; the chapter by the publisher's abstract; the
- * formula, with a room constant in the place of A, as in engineeringtoolbox.com); ISO 3741 has the same relation without the direct part.
+ * formula, with a room constant in the place of A, as in engineeringtoolbox.com); ISO 3741 has the same relation
+ * without the direct part.
  *
  * <p>Differences: the characteristic impedance of air is taken as 400 Ns/m3, where it cancels; at 20 C it would add 0.1
  * dB.

@@ -30,7 +30,7 @@ import versewind.screen.toolkit.Marks;
 
 /**
  * Opens and paints a plan of one verse on an organ of two stops, which nobody sees, while the real plan is still being
- * read: afterwards the tables of the sound and the classes of the screen are there, and the first screen waits for less.
+ * read: afterwards the tables of the sound and the classes of the screen are there, and the first screen comes sooner.
  *
  * <p>Classes are made ready in two threads at once here, which is safe as long as none waits for itself in a circle
  * ({@code ClassCirclesTest}).
