@@ -15,9 +15,9 @@ import java.util.Optional;
  * The church year of the western churches: the season and feast of each day of one civil year.
  *
  * <p>Sundays are named as in the Revised Common Lectionary (Consultation on Common Texts, 1992), with the numbers of
- * its propers, of which 29 is the last before Advent and 4 falls on 29 May to 4 June (liturgytools.net and the Liturgy wiki
- * agree; the other names are from memory); after Pentecost they are counted after Trinity, as Anglicans and Lutherans
- * count them. A church that counts after Pentecost adds one; where Sundays "in ordinary time" are counted, the proper
+ * its propers, of which 29 is the last before Advent and 4 falls on 29 May to 4 June (liturgytools.net and the
+ * Liturgy wiki agree; the other names are from memory); after Pentecost they are counted after Trinity, as Anglicans
+ * and Lutherans count them. A church that counts after Pentecost adds one; where Sundays "in ordinary time" are counted, the proper
  * plus five is the number.
  *
  * <p>A feast of a fixed day gives way to the Sundays of Advent, Lent and Easter, to Holy Week and to Easter Week; the

@@ -31,7 +31,7 @@ class AssessCommandTest {
     private static final String ODD = """
         {"format": 1, "title": "\\u001b[2J\\u8b9a\\u7f8e Vespers", "instrument": "st-tethwin", "people": 1, "hymns": [
           {"number": "",
-           "title": "Ch\\u0153ur c\\u00e9leste, whose first line is so long that it goes on and on over the edge",
+           "title": "Ch\\u0153ur c\\u00e9leste, whose first line is so long that it goes on and on and on over the top",
            "verses": [
             {"kind": "verse", "label": "\\u8b9a\\u7f8e\\u8b9a\\u7f8e", "mode": "congregation", "singing": "gentle",
              "hands": "four parts", "right": "Great", "left": "Great", "drawn": {}},
