@@ -66,7 +66,7 @@ final class BoxMarks {
     private static void legend(String text, int line, List<Legend> legends) {
         int signs = 0;
         for (int at = 0; at < text.length() && signs < MOST_SIGNS; at++) {
-            if (SIGNS.indexOf(text.charAt(at)) < 0) {
+            if (SIGNS.indexOf(text.charAt(at)) < 0 || isPaired(text, at)) {
                 continue;
             }
             signs++;
@@ -88,6 +88,12 @@ final class BoxMarks {
                 return;
             }
         }
+    }
+
+    /** True for one of two such signs, which set a word in bold. */
+    private static boolean isPaired(String text, int at) {
+        char sign = text.charAt(at);
+        return (at > 0 && text.charAt(at - 1) == sign) || (at + 1 < text.length() && text.charAt(at + 1) == sign);
     }
 
     private static boolean isOfBoxes(List<String> words) {

@@ -118,7 +118,7 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
         String core = withoutCounts(Compass.without(outside.isBlank() ? text.replaceAll("[()\\[\\]]", " ") : outside));
         List<String> words = Spelling.words(core);
         if (core.contains("/")
-                || core.contains(">")
+                || core.indexOf('>') > 0
                 || PAIR.is(new Line(core))
                 || Pitches.isMarked(withoutCounts(text))
                 || (words.size() == 1
