@@ -69,6 +69,16 @@ final class Pane implements AutoCloseable {
         return tmux("display-message", "-p", "#{" + name + "}").strip();
     }
 
+    /** Looks at what tmux knows until it is as wanted: a shell may tell of a stop before tmux has read all. */
+    void awaitState(String name, String wanted) throws IOException {
+        long start = System.nanoTime();
+        while (!state(name).equals(wanted)) {
+            if (System.nanoTime() - start > PATIENCE.toNanos()) {
+                throw new AssertionError(name + " is " + state(name) + "; the screen is\n" + screen());
+            }
+        }
+    }
+
     void await(String words) throws IOException {
         await(screen -> screen.contains(words));
     }

@@ -169,7 +169,7 @@ class TerminalTest {
         startAndWait();
         signal("TSTP", -launcher());
         pane.await("Stopped");
-        assertThat(pane.state("alternate_on")).isEqualTo("0");
+        pane.awaitState("alternate_on", "0");
         pane.command("fg");
         pane.await("Echo");
         pane.type("x");
