@@ -11,14 +11,14 @@ import versewind.sound.OrganSound;
  * @param calibration the readings used
  * @param experience what its organist knows without a meter
  * @param contradictions what of this does not agree with the rest
- * @param lastHeard what the answers after the last service changed, if there are any
+ * @param last what the answers after the last service changed
  */
 public record CalibratedOrgan(
         OrganSound sound,
         Calibration calibration,
         Experience experience,
         List<Contradiction> contradictions,
-        Optional<HeardEffect> lastHeard) {
+        LastHeard last) {
 
     public CalibratedOrgan {
         contradictions = List.copyOf(contradictions);
@@ -32,10 +32,11 @@ public record CalibratedOrgan(
     public static CalibratedOrgan of(OrganSound before, Calibration calibration, Experience experience) {
         FeedbackUpdate heard = new FeedbackUpdate(before, experience.all());
         OrganSound sound = heard.sound();
-        Optional<String> last = experience.lastService();
-        Optional<HeardEffect> effect =
-                last.isEmpty() ? Optional.empty() : Optional.of(effect(last.get(), before, sound, experience));
-        return new CalibratedOrgan(sound, calibration, experience, heard.contradictions(), effect);
+        LastHeard last = experience
+                .lastService()
+                .map(service -> LastHeard.of(() -> effect(service, before, sound, experience)))
+                .orElseGet(LastHeard::none);
+        return new CalibratedOrgan(sound, calibration, experience, heard.contradictions(), last);
     }
 
     private static HeardEffect effect(String service, OrganSound before, OrganSound after, Experience experience) {
@@ -43,6 +44,11 @@ public record CalibratedOrgan(
         List<HeardRegistration> others =
                 experience.all().stream().filter(each -> !last.contains(each)).toList();
         return HeardEffect.of(service, new FeedbackUpdate(before, others).sound(), after, last);
+    }
+
+    /** What the answers after the last service changed, if there are any. */
+    public Optional<HeardEffect> lastHeard() {
+        return last.effect();
     }
 
     /** What a judgement contradicts, if it does. */

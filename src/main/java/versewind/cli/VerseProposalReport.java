@@ -31,7 +31,7 @@ record VerseProposalReport(OpenPlan open, RegistrationProposer.OfVerse found) im
             page.hanging("   ", "Compared with no. " + best() + ": " + proposal.unlike() + ".");
         }
         ServiceProposalReport.drawn(page, "   ", open.organ().sound(), proposal);
-        proposal.score().remarks().forEach(remark -> page.hanging("   - ", remark));
+        proposal.furtherRemarks().forEach(remark -> page.hanging("   - ", remark));
     }
 
     /** The number of the best proposal: the first, or the second after what is usual. */

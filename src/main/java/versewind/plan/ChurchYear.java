@@ -17,8 +17,8 @@ import java.util.Optional;
  * <p>Sundays are named as in the Revised Common Lectionary (Consultation on Common Texts, 1992), with the numbers of
  * its propers, of which 29 is the last before Advent and 4 falls on 29 May to 4 June (liturgytools.net and the
  * Liturgy wiki agree; the other names are from memory); after Pentecost they are counted after Trinity, as Anglicans
- * and Lutherans count them. A church that counts after Pentecost adds one; where Sundays "in ordinary time" are counted, the proper
- * plus five is the number.
+ * and Lutherans count them. A church that counts after Pentecost adds one; where Sundays "in ordinary time" are
+ * counted, the proper plus five is the number.
  *
  * <p>A feast of a fixed day gives way to the Sundays of Advent, Lent and Easter, to Holy Week and to Easter Week; the
  * Annunciation alone is then moved, to the Monday after, and from Holy Week and Easter Week to the Monday after the

@@ -1,5 +1,6 @@
 package versewind.proposal;
 
+import java.util.List;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
@@ -28,6 +29,13 @@ public record Proposal(
         String sound,
         String why,
         String unlike) {
+
+    /** What speaks against it beside what its sentence has said. */
+    public List<String> furtherRemarks() {
+        return score.remarks().stream()
+                .filter(remark -> !why.contains(remark.substring(1, remark.length() - 1)))
+                .toList();
+    }
 
     /** The verse with it drawn. */
     public Verse on(Verse verse) {

@@ -11,8 +11,8 @@ import versewind.organ.Tremulant;
 
 /**
  * Who breaks a rule of choruses: the stops, or the couplers, that do; none where something is missing; empty where the
- * rule is kept. What concerns the whole registration is asked of the first chorus only, which is the right hand’s. Here
- * the rules on flues and colours of the hands.
+ * rule is kept. What concerns the whole registration is asked of the first chorus only, which is the right hand’s.
+ * Here the rules on flues and colours of the hands.
  */
 final class Offenders {
 

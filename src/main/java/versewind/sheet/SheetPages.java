@@ -196,8 +196,16 @@ final class SheetPages {
             return List.of(new Rows(Look.STOPS, stops(verse.drawn())));
         }
         boolean isStill = verse.changes().isEmpty() && verse.verse().piston().isBlank();
-        String label = alike.get(0).verse().label();
-        return isStill ? List.of() : List.of(new Line(Look.TOUCH, "Stops as in " + label + "."));
+        VerseSheet same = alike.get(0);
+        String boxes = verse.drawn().stream()
+                .filter(line -> same.drawn().stream()
+                        .noneMatch(other -> other.where().equals(line.where())
+                                && other.box().equals(line.box())))
+                .flatMap(line -> line.box().map(box -> "; " + line.where() + " box " + box.word()).stream())
+                .collect(Collectors.joining());
+        return isStill
+                ? List.of()
+                : List.of(new Line(Look.TOUCH, "Stops as in " + same.verse().label() + boxes + "."));
     }
 
     private static List<Row> stops(List<DivisionLine> drawn) {

@@ -40,11 +40,13 @@ public final class OddOrgans {
 
     /** Names with characters that would move the cursor, turn the line around or take two columns. */
     static Instrument withStrangeNames() {
+        Stop rightToLeft = flute("\u05E9\u05D9\u05E8 \u202E8");
+        List<Stop> wide = List.of(flute("赞美诗歌赞美诗歌赞美诗歌赞"), flute("\uD83C\uDFB9 q\u0303"));
         return organ(
                 "St \u202EOsyn\u0007",
                 List.of(
-                        boxed("主\u001B[2J音", 1, List.of(flute("Flo\u0308te\t"), flute("\u05E9\u05D9\u05E8 \u202E8"))),
-                        manual("赞美诗歌赞美诗歌赞美", 2, List.of(flute("赞美诗歌赞美诗歌赞美诗歌赞"), flute("\uD83C\uDFB9 q\u0303"))),
+                        boxed("主\u001B[2J音", 1, List.of(flute("Flo\u0308te\t"), rightToLeft)),
+                        manual("赞美诗歌赞美诗歌赞美", 2, wide),
                         new Division(
                                 "Pedal", OptionalInt.empty(), 30, Optional.empty(), List.of(flute("Sub\u0000bass")))),
                 List.of(new Coupler("主 \u2192 Pedal\n", "主\u001B[2J音", "Pedal", Coupler.Kind.UNISON)),

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import versewind.calibration.CalibratedOrgan;
 import versewind.calibration.Experience;
 import versewind.calibration.HeardRegistration;
+import versewind.calibration.LastHeard;
 import versewind.organ.IndexSet;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
@@ -42,7 +43,7 @@ class UsualScreenTest {
         CalibratedOrgan organ = desk.work().organ();
         Optional<Experience> before = Optional.of(organ.experience());
         desk.answer(new PlanEvent.UsualKept(
-                new CalibratedOrgan(organ.sound(), organ.calibration(), experience, List.of(), Optional.empty()),
+                new CalibratedOrgan(organ.sound(), organ.calibration(), experience, List.of(), LastHeard.none()),
                 before));
         return experience;
     }

@@ -120,7 +120,7 @@ class VerseFeedbackCommandsTest {
     void after_the_service_it_is_asked_once_whether_to_keep_the_feedback() {
         desk.press("K", "y", "3", "<Esc>");
         assertThat(desk.question()).startsWith("Keep the feedback on one verse with St Tethwin?");
-        desk.press("Y");
+        desk.press("<Enter>");
         kept();
         desk.press("y", "<Esc>");
         assertThat(desk.question()).isEmpty();

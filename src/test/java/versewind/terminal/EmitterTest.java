@@ -294,7 +294,7 @@ class EmitterTest {
     /** Another frame with a few runs written anew, as a program's next one is; now and then with nothing kept. */
     private static Frame change(Frame old, Random random) {
         Frame frame = new Frame(old.width(), old.height());
-        String[] words = {"Principal 8", "漢字", "ö→─█", "   ", "x", "Mixture IV        ", "", "水 8' 風", "~~~~"};
+        String[] words = {"Principal 8", "漢字", "ö→─█", "   ", "x", "Ut    ", "", "水 8' 風", "~~~~"};
         boolean keeps = random.nextInt(10) > 0;
         for (int y = 0; keeps && y < frame.height(); y++) {
             for (int x = 0; x < frame.width(); x++) {

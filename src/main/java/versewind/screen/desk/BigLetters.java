@@ -76,8 +76,8 @@ final class BigLetters {
 
     private static final Map<Integer, String[]> LETTERS = letters();
 
-    private static final Map<Integer, String> WRITTEN_AS = Map.of(
-            (int) 'Æ', "AE", (int) 'Œ', "OE", (int) 'Ø', "O", (int) 'Ł', "L", (int) 'Đ', "D", 0x2019, "'", 0x2013, "-");
+    private static final Map<Integer, String> WRITTEN_AS =
+            Map.of(0xC6, "AE", 0x152, "OE", 0xD8, "O", 0x141, "L", 0x110, "D", 0x2019, "'", 0x2013, "-");
 
     private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
 

@@ -156,7 +156,7 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Screen {
         boolean isLow = frame.height() < TALL;
         lines.addAll(isLow ? why.subList(0, Math.min(SHORT_WHY, why.size())) : why);
         if (!isLow) {
-            proposal.score().remarks().forEach(remark -> lines.addAll(Text.wrapped("- " + remark, columns)));
+            proposal.furtherRemarks().forEach(remark -> lines.addAll(Text.wrapped("- " + remark, columns)));
         }
         return lines;
     }

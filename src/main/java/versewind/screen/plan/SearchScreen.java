@@ -1,5 +1,7 @@
 package versewind.screen.plan;
 
+import versewind.plan.Plan;
+import versewind.plan.ServiceOrder;
 import versewind.proposal.ServiceProposal;
 import versewind.screen.state.Effects;
 import versewind.screen.state.KeyTable;
@@ -53,18 +55,27 @@ public record SearchScreen(int verses, int of) implements Screen {
         if (found.verses().isEmpty()) {
             return state.says("Nothing is proposed.");
         }
-        State after = PlanChanges.edit(state, work, found.on(work.plan()), work.place());
+        Plan proposed = found.on(work.plan());
+        if (proposed.equals(work.plan())) {
+            return state.says("Nothing to change: what is drawn is what is proposed.");
+        }
+        State after = PlanChanges.edit(state, work, proposed, work.place());
         boolean isOfService = found.verses().stream()
                         .map(each -> each.place().hymn())
                         .distinct()
                         .count()
                 > 1;
         return after.onWork(now -> isOfService ? FindingsScreen.underCurve(after, now) : after)
-                .says(words(found));
+                .says(words(found, changed(work.plan(), proposed)));
     }
 
-    private static String words(ServiceProposal found) {
-        int verses = found.verses().size();
+    private static long changed(Plan before, Plan after) {
+        return ServiceOrder.places(before).stream()
+                .filter(place -> !before.verse(place).equals(after.verse(place)))
+                .count();
+    }
+
+    private static String words(ServiceProposal found, long verses) {
         String pistons = found.pistons() == 0
                 ? ""
                 : "; " + found.pistons() + (found.pistons() == 1 ? " piston is" : " pistons are") + " used";

@@ -2,6 +2,7 @@ package versewind.screen.state;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
@@ -70,7 +71,8 @@ public record Question(String text, List<Answer> answers) implements Screen {
 
     @Override
     public State typed(Key key, State state) {
-        return state;
+        return state.says("Press "
+                + answers.stream().map(answer -> answer.key().name()).collect(Collectors.joining(" or ")) + ".");
     }
 
     @Override

@@ -55,7 +55,8 @@ public final class VerseFeedbackCommands {
                     "Keep the feedback on " + (news == 1 ? "one verse" : news + " verses") + " with "
                             + work.instrument().name() + "? The next service then begins with it.",
                     List.of(
-                            new Question.Answer("Y", "keep it", closed -> closed.onWork(now -> keep(closed, now))),
+                            new Question.Answer(
+                                    "Enter", "yes, keep it", closed -> closed.onWork(now -> keep(closed, now))),
                             new Question.Answer("Esc", "not now", closed -> closed))));
         });
     }

@@ -30,7 +30,7 @@ class BigLettersTest {
     @Test
     void a_dot_can_be_wider_and_higher() {
         assertThat(painted("T", new BigLetters.Dot(2, 2), Marks.UNICODE).subList(0, 4))
-                .containsExactly("██████████", "██████████", "    ██", "    ██");
+                .containsExactly("█".repeat(10), "█".repeat(10), "    ██", "    ██");
     }
 
     @Test
