@@ -40,6 +40,7 @@ public final class ClearShare {
     private final OrganPower power;
     private final Hearing hearing;
     private final AsHeard asHeard;
+    private final HeardShares heardBeside;
     private Mode mode;
     private Path toNave;
     private Path toOrganSeat;
@@ -61,10 +62,11 @@ public final class ClearShare {
         OptionalDouble share(Registration drawn, HandsAndFeet hands);
     }
 
-    ClearShare(OrganPower power, Hearing hearing, int parameters, AsHeard asHeard) {
+    ClearShare(OrganPower power, Hearing hearing, int parameters, AsHeard asHeard, HeardShares heardBeside) {
         this.power = power;
         this.hearing = hearing;
         this.asHeard = asHeard;
+        this.heardBeside = heardBeside;
         ofWanted = new double[parameters];
         ofOther = new double[parameters];
     }
@@ -91,7 +93,7 @@ public final class ClearShare {
             return heard.getAsDouble();
         }
         power.compute(drawn, hands);
-        return share();
+        return heardBeside.felt(share());
     }
 
     /** The share of the registration that was computed last. */

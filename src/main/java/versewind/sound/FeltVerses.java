@@ -24,8 +24,8 @@ public final class FeltVerses {
         this.all = List.copyOf(all);
     }
 
-    /** How a verse is sung. */
-    private record Singers(SungBy by, Singing singing, PeoplePresent people) {
+    /** How a verse is sung. Its methods are written out, because a record's own are slow until compiled. */
+    record Singers(SungBy by, Singing singing, PeoplePresent people) {
 
         static Singers of(Verse verse, PeoplePresent people) {
             return new Singers(verse.sungBy(), verse.singing(), people);
@@ -33,6 +33,21 @@ public final class FeltVerses {
 
         static Singers of(Verse verse, int servicePeople) {
             return of(verse, PeoplePresent.of(verse, servicePeople));
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * by.ordinal() + singing.ordinal()) + 7 * people.present() + people.singers();
+        }
+
+        @Override
+        public boolean equals(Object object) {
+            return object instanceof Singers other
+                    && by == other.by
+                    && singing == other.singing
+                    && people.present() == other.people.present()
+                    && people.singers() == other.people.singers()
+                    && people.place() == other.people.place();
         }
 
         boolean isAlike(Singers other) {
@@ -47,13 +62,30 @@ public final class FeltVerses {
                     : isNear(people.present(), other.people.present());
         }
 
+        /** True if they are as many, by 1 dB, and sing as strongly, or more. */
+        boolean areAtLeast(Singers other) {
+            return singing.compareTo(other.singing) >= 0
+                    && levelDb(people.singers(), other.people.singers()) >= -ALIKE_DB;
+        }
+
+        private boolean areComparableTo(Singers other) {
+            return by.mode() == other.by.mode()
+                    && (by == SungBy.TREBLES) == (other.by == SungBy.TREBLES)
+                    && people.singers() > 0
+                    && other.people.singers() > 0;
+        }
+
+        private static double levelDb(int one, int other) {
+            return 10 * Math.log10((double) one / other);
+        }
+
         private static boolean isNear(int one, int other) {
-            return Math.abs(10 * Math.log10((double) one / other)) <= ALIKE_DB;
+            return Math.abs(levelDb(one, other)) <= ALIKE_DB;
         }
     }
 
     /** A verse that was heard: how it was sung and played, and what was said of it. */
-    private record Felt(Singers singers, Registration drawn, HandsAndFeet hands, List<HeardAs> answers) {}
+    record Felt(Singers singers, Registration drawn, HandsAndFeet hands, List<HeardAs> answers) {}
 
     /** With one more verse, that was played and sung so, and what was said of it, once or on several days. */
     public FeltVerses and(Verse verse, int servicePeople, List<HeardAs> answers) {
@@ -75,6 +107,17 @@ public final class FeltVerses {
             }
         }
         return new FeltVerses(some);
+    }
+
+    boolean isEmpty() {
+        return all.isEmpty();
+    }
+
+    /** Those whose singers can be compared with others, be they more or fewer. */
+    List<Felt> comparableTo(Singers singers) {
+        return all.stream()
+                .filter(each -> each.singers().areComparableTo(singers))
+                .toList();
     }
 
     /** The answers where this is drawn and played; none where it was never heard. */

@@ -50,6 +50,7 @@ public final class OrganSound {
     private final Singers singers;
     private final RoomSound room;
     private final Map<Integer, Seats> seats = new HashMap<>();
+    private final Map<FeltVerses.Singers, HeardShares> heard = new HashMap<>();
     private final Hearing hearing = new Hearing();
     private final PrincipalsLoudness principals;
     private final ClearShare share;
@@ -87,7 +88,7 @@ public final class OrganSound {
         sensitivity = new LevelSensitivity(parameters, power);
         room = new RoomSound(organ.room(), offsets.roomDb());
         principals = new PrincipalsLoudness(organ, power, hearing);
-        share = new ClearShare(power, hearing, parameters.count(), ClearShare.AsHeard.NEVER);
+        share = new ClearShare(power, hearing, parameters.count(), ClearShare.AsHeard.NEVER, HeardShares.NONE);
         ofOrgan = new double[parameters.count()];
         ofOrganAmong = new double[parameters.count()];
         ofSinging = new double[parameters.count()];
@@ -185,6 +186,7 @@ public final class OrganSound {
         PeoplePresent people = PeoplePresent.of(verse, servicePeople);
         Seats here = seats(people.present());
         PrincipalsLoudness.Scale scale = principals.scale(here);
+        HeardShares heardBeside = heard(verse, people);
         power.compute(sounding(verse), verse.hands());
         here.organInNave().carry(power.all(), inNave);
         here.organAmong(people.place()).carry(power.all(), amongSingers);
@@ -192,7 +194,7 @@ public final class OrganSound {
         sensitivity.ofOrgan(here.organInNave(), inNave, ofOrgan);
         sensitivity.ofOrgan(here.organAmong(people.place()), amongSingers, ofOrganAmong);
         sensitivity.ofSinging(here, people, voice(verse), singing, ofSinging);
-        Balance balance = balance(verse, people, here);
+        Balance balance = balance(verse, people, here, heardBeside);
 
         boolean silent = power.isSilent();
         double sone = silent ? 0 : hearing.sone(inNave);
@@ -214,7 +216,18 @@ public final class OrganSound {
                         covariance.sdDb(ofOrgan), covariance.sdDb(ofOrganAmong), covariance.sdDb(ofSinging)));
     }
 
-    private Balance balance(Verse verse, PeoplePresent people, Seats here) {
+    /** What was heard of verses that are sung as one is, or by more or fewer. */
+    private HeardShares heard(Verse verse, PeoplePresent people) {
+        if (felt.isEmpty() || people.singers() == 0) {
+            return HeardShares.NONE;
+        }
+        return heard.computeIfAbsent(
+                FeltVerses.Singers.of(verse, people),
+                singers -> HeardShares.of(
+                        felt, singers, share.prepare(verse.mode(), people, seats(people.present()), voice(verse))));
+    }
+
+    private Balance balance(Verse verse, PeoplePresent people, Seats here, HeardShares heardBeside) {
         if (!verse.isPlayed()) {
             return Balance.certain(OptionalDouble.empty(), Verdict.UNACCOMPANIED);
         }
@@ -223,12 +236,15 @@ public final class OrganSound {
         }
         Balance balance = share.prepare(verse.mode(), people, here, voice(verse))
                 .balance(sensitivity, ofSinging, covariance, ofBalance);
-        List<HeardAs> answers = felt.sungAs(verse, people).playedAs(verse.registration(), verse.hands());
-        return answers.isEmpty() || balance.odds().isEmpty()
+        if (felt.isEmpty() || balance.odds().isEmpty()) {
+            return balance;
+        }
+        double estimated = balance.share().orElseThrow();
+        List<HeardAs> own = felt.sungAs(verse, people).playedAs(verse.registration(), verse.hands());
+        List<HeardAs> answers = own.isEmpty() ? heardBeside.answers(estimated) : own;
+        return answers.isEmpty()
                 ? balance
-                : share.balance(
-                        balance.share().orElseThrow(),
-                        new FeltLevel(share.right(), covariance.sdDb(ofBalance), answers));
+                : share.balance(estimated, new FeltLevel(share.right(), covariance.sdDb(ofBalance), answers));
     }
 
     /**
@@ -259,7 +275,7 @@ public final class OrganSound {
                         : estimate(verse.withRegistration(drawn).withHands(hands), servicePeople, OptionalInt.empty())
                                 .balance()
                                 .share();
-        return new ClearShare(power, hearing, parameters.count(), asHeard)
+        return new ClearShare(power, hearing, parameters.count(), asHeard, heard(verse, people))
                 .prepare(verse.mode(), people, seats(people.present()), voice(verse));
     }
 
