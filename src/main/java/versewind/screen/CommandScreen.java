@@ -92,12 +92,16 @@ record CommandScreen(TextLine text, int marked) implements TextEntry {
         return state.show(new CommandScreen(line, line.text().equals(text.text()) ? marked : 0));
     }
 
+    private static String words(KeyTable.Command<?> command) {
+        return command.row().does() + ", " + command.row().keyNames();
+    }
+
     /** The marked command beside what is typed, for who hears the line of the caret alone. */
     private static void spokenChoice(Frame frame, ListBox<KeyTable.Command<?>> fitting, int x) {
         fitting.current().ifPresent(command -> {
-            String choice = fitting.position("command") + ": " + command.row().does() + ", "
-                    + command.row().keyNames();
-            frame.write(x, frame.height() - 1, frame.fit(choice, frame.width() - x), Style.FAINT);
+            String end = ", " + command.row().keyNames() + ", " + fitting.place();
+            String does = frame.fit(command.row().does(), frame.width() - x - Text.columns(end));
+            frame.write(x, frame.height() - 1, does + end, Style.FAINT);
         });
     }
 
@@ -113,7 +117,7 @@ record CommandScreen(TextLine text, int marked) implements TextEntry {
             frame.write(1, top + 1, "No command of this screen fits.", Style.FAINT);
         }
         Box window = new Box(1, top + 1, frame.width() - 2, rows);
-        fitting.paint(frame, window, (command, index, y) -> {
+        fitting.paint(frame, window, CommandScreen::words, (command, index, y) -> {
             String keys = command.row().keyNames();
             int keysX = window.end() - Text.columns(keys);
             frame.write(window.x(), y, frame.fit(command.row().does(), keysX - window.x() - 1), Style.TEXT);

@@ -50,6 +50,8 @@ record HelpScreen(TextLine filter, int marked) implements TextEntry, Covering {
     static final KeyTable<HelpScreen> KEYS = KeyTable.<HelpScreen>under("Reading the help")
             .key("Down, Tab", "a line down", (help, state) -> help.read(state, 1))
             .key("Up, Shift-Tab", "a line up", (help, state) -> help.read(state, -1))
+            .key("Home", "the first line", (help, state) -> help.read(state, -ListBox.MOST))
+            .key("End", "the last line", (help, state) -> help.read(state, ListBox.MOST))
             .key("Page Down", "a page down", (help, state) -> help.page(state, 1))
             .key("Page Up", "a page up", (help, state) -> help.page(state, -1))
             .key("Enter", "do it, if it is a command of the screen beneath", HelpScreen::chosen)
@@ -77,6 +79,7 @@ record HelpScreen(TextLine filter, int marked) implements TextEntry, Covering {
             CommandScreen.KEYS,
             KEYS);
 
+    private static final String NOTHING = "Nothing matches the filter.";
     private static final int KEY_COLUMNS = 24;
     private static final int FEWER_KEY_COLUMNS = 18;
     private static final int WIDE = 72;
@@ -106,16 +109,11 @@ record HelpScreen(TextLine filter, int marked) implements TextEntry, Covering {
 
     private static List<Line> marks(Marks marks) {
         Map<String, String> words = new LinkedHashMap<>();
-        words.put(in(marks, Mark.DRAWN, Mark.WAITS, Mark.IN), "drawn; drawn, but not heard in this verse; not drawn");
-        words.put(
-                in(marks, Mark.RIGHT, Mark.ONLY_JUST, Mark.WEAK, Mark.STRONG),
-                "right for the singers, only just, too weak, too strong");
-        words.put(
-                in(marks, Mark.PERHAPS_RIGHT, Mark.PERHAPS_ONLY_JUST, Mark.PERHAPS_WEAK, Mark.PERHAPS_STRONG),
-                "the same with odds of less than 8 in 10");
+        if (marks != Marks.WORDS) {
+            signs(words, marks);
+        }
         words.put("share", "of all that is heard, this much is the organ's own, or the melody's");
         words.put("index", "how well words are understood, by ANSI S3.5");
-        words.put(marks.bar(1) + Mark.EDGE.in(marks) + marks.bar(1), "the share, and from where it is right");
         words.put("pp to fff", "from this organ's softest stop to its full organ");
         words.put("sone", "perceived loudness: twice as many, twice as loud");
         words.put("lag", "how late the sound reaches the farthest singers");
@@ -124,6 +122,17 @@ record HelpScreen(TextLine filter, int marked) implements TextEntry, Covering {
         return words.entrySet().stream()
                 .map(each -> new Line("Marks and words", each.getKey(), each.getValue(), Optional.empty()))
                 .toList();
+    }
+
+    private static void signs(Map<String, String> words, Marks marks) {
+        words.put(in(marks, Mark.DRAWN, Mark.WAITS, Mark.IN), "drawn; drawn, but not heard in this verse; not drawn");
+        words.put(
+                in(marks, Mark.RIGHT, Mark.ONLY_JUST, Mark.WEAK, Mark.STRONG),
+                "right for the singers, only just, too weak, too strong");
+        words.put(
+                in(marks, Mark.PERHAPS_RIGHT, Mark.PERHAPS_ONLY_JUST, Mark.PERHAPS_WEAK, Mark.PERHAPS_STRONG),
+                "the same with odds of less than 8 in 10");
+        words.put(marks.bar(1) + Mark.EDGE.in(marks) + marks.bar(1), "the share, and from where it is right");
     }
 
     private static String in(Marks marks, Mark... which) {
@@ -195,8 +204,11 @@ record HelpScreen(TextLine filter, int marked) implements TextEntry, Covering {
     }
 
     private State read(State state, int further) {
-        return state.show(new HelpScreen(
-                filter, new ListBox<>(fitting(state), marked).move(further).marked()));
+        ListBox<Line> list = new ListBox<>(fitting(state), marked);
+        return list.end(further, "line")
+                .map(state::says)
+                .orElseGet(() ->
+                        state.show(new HelpScreen(filter, list.move(further).marked())));
     }
 
     /** A page is counted in rows; it may end with a blank one and a heading. */
@@ -232,6 +244,15 @@ record HelpScreen(TextLine filter, int marked) implements TextEntry, Covering {
         return state.show(new HelpScreen(line, line.text().equals(filter.text()) ? marked : 0));
     }
 
+    /** The keys of the line and what they do, which may take more than the line of the caret. */
+    @Override
+    public String spoken(State before, State now) {
+        return new ListBox<>(fitting(now), marked)
+                .current()
+                .map(line -> line.keys() + ": " + line.does() + ".")
+                .orElse(NOTHING);
+    }
+
     @Override
     public void paint(Frame frame, State state) {
         List<Row> rows = shown(state);
@@ -249,7 +270,7 @@ record HelpScreen(TextLine filter, int marked) implements TextEntry, Covering {
         });
         filter.paintFilter(frame, field, 0, frame.width() - part.length() - 3, marked == 0);
         if (count == 0) {
-            frame.write(1, TOP, "Nothing matches the filter.", Style.FAINT);
+            frame.write(1, TOP, NOTHING, Style.FAINT);
         }
         state.notice().paint(frame, frame.height() - FOOT);
         KEYS.hints(frame, "Enter do it", "Page Down page", "Esc close");

@@ -28,6 +28,10 @@ public final class View {
             state.ground().paint(frame, state);
         }
         top.paint(frame, state);
+        boolean isTypedInto = top.takesText() && frame.caretY() == frame.height() - 1;
+        if (state.isSpoken() && !isTypedInto && !state.notice().text().isBlank()) {
+            state.notice().paint(frame); // in full, whatever else stands there: it is what is heard
+        }
         return frame;
     }
 

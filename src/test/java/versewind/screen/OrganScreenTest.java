@@ -261,7 +261,8 @@ class OrganScreenTest {
     void spoken_a_row_holds_all_of_one_part_and_nothing_of_another() {
         Desk desk = bench("st-tethwin", 80, 24).lettered(Letters.SPOKEN).press("<Down>", "<Down>");
         assertThat(desk.screen().lines().filter(line -> line.contains("Bourdon")))
-                .contains(" \u25b8Stop Bourdon: Feet 16, Family flute, Pipe stopped");
+                .contains("  Stop Bourdon: Feet 16, Family flute, Pipe stopped");
         assertThat(desk.screen()).doesNotContain("\u2502");
+        assertThat(desk.press("<End>", "<Up>").said()).startsWith("Reverberation: 125 Hz ");
     }
 }

@@ -3,6 +3,9 @@ package versewind.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import versewind.screen.toolkit.Letters;
 
 /** The screens in words, for who hears them. */
@@ -40,14 +43,14 @@ class SpokenTest {
         assertThat(screen.lines().filter(line -> line.startsWith(" : hymn")))
                 .singleElement()
                 .asString()
-                .containsPattern("2 of \\d+ commands: .+, .");
+                .containsPattern("  .+, ., .*2 of \\d+");
     }
 
     @Test
     void a_row_holds_one_stop_or_one_verse_and_the_caret_stands_on_the_one_that_is_chosen() {
         String stops = desk.press("<Down>").screen();
         assertThat(stops.lines())
-                .contains(" Stops of Intro, Swell box open", " \u25b8Great: Open Diapason 8, drawn")
+                .contains(" Stops of Intro, Swell box open", "  Great: Open Diapason 8, drawn")
                 .contains("  Great: Principal 4, drawn");
         assertThat(desk.press("<Tab>").screen().lines())
                 .contains("  V3: congregation of 480, gentle; ff, 77 dB, leads, 7 in 10");
@@ -71,6 +74,86 @@ class SpokenTest {
         Desk at = desk.press("K", " ");
         assertThat(at.said()).startsWith("V1: piston G4. Congregation of 480, ordinary.");
         assertThat(at.screen().lines().toList().get(23)).startsWith(" V1: piston G4.");
+    }
+
+    @Test
+    void a_finding_is_heard_whole_in_the_rows_under_the_caret_and_in_what_is_said() {
+        Desk at = Desk.with("easter-cathedral", 80, 24).lettered(Letters.SPOKEN).press("f", "<Down>");
+        assertThat(at.characters())
+                .contains(
+                        "  remark, 1 V3: All 6 verses have a heavy 16 ft in the pedal; this one could\n  do without.\n")
+                .doesNotContain("...");
+        assertThat(at.said())
+                .isEqualTo("remark, 1 V3: All 6 verses have a heavy 16 ft in the pedal; this one could do without."
+                        + " Fix: Play it with the hands only. 2 of 4.");
+        int caret = at.frame().caretY();
+        assertThat(at.frame().row(caret)).startsWith("  remark, 1 V3: ");
+    }
+
+    @Test
+    void a_list_stays_where_it_is_until_the_mark_leaves_the_page() {
+        Desk at = Desk.with("easter-cathedral", 80, 24).lettered(Letters.SPOKEN).press("f");
+        int first = at.frame().caretY();
+        assertThat(at.press("<Down>").frame().caretY()).isEqualTo(first + 2);
+        assertThat(at.press("<End>", "<Home>").frame().caretY()).isEqualTo(first);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'f,<End>,<Down>', The last finding.",
+        "'f,<Home>,<Up>', The first finding.",
+        "'M,<Down>', There is no reading here."
+    })
+    void at_the_end_of_a_list_a_key_says_that_it_is_the_end(String keys, String said) {
+        assertThat(desk.press(keys.split(",")).said()).isEqualTo(said);
+        Desk seen = Desk.with("harvest-festival", 80, 24).press(keys.split(","));
+        assertThat(seen.frame().row(23)).isEqualTo(" " + said);
+    }
+
+    @Test
+    void the_first_and_the_last_row_of_a_chooser_are_a_key_away() {
+        desk.press("W").press("<End>");
+        assertThat(desk.said()).endsWith(", 6 of 6.");
+        assertThat(desk.press("<Home>").said()).endsWith(", 1 of 6.");
+    }
+
+    @Test
+    void the_library_is_in_words_and_its_ends_are_said() {
+        desk.library(
+                Desk.listed(
+                        "a", "A service with a title that is far too long for the column it stands in", "2026-10-04"),
+                Desk.listed("b", "Another plan", ""));
+        assertThat(desk.press("<Down>", "<Up>").said())
+                .isEqualTo("A service with a title that is far too long for the column it stands in, Sun 4 Oct 2026;"
+                        + " file a, organ st-tethwin, 1 of 2.");
+        assertThat(desk.characters())
+                .contains(
+                        " A service with a title that is far too long for the column it stands in, Sun 4\n Oct 2026\n");
+        assertThat(desk.press("<Down>", "<Down>").said()).isEqualTo("The last plan.");
+    }
+
+    @Test
+    void a_question_and_a_form_are_said_when_they_open() {
+        assertThat(desk.press(" ", "q").said())
+                .startsWith("This plan has unsaved changes. s: save")
+                .endsWith("; Esc: stay here.");
+        assertThat(desk.press("<Esc>", "e").said()).startsWith("Verse. Label: what stands before the verse");
+        assertThat(desk.press("<Tab>").said()).startsWith("People: ");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"n", "f", "P", "R", "M", "W", "C", "K", "K,y", "?", ":", "e", "B", "/", "v"})
+    void no_screen_has_a_sign_where_a_word_should_stand(String keys) {
+        String screen = desk.press("n", "n").press(keys.split(",")).characters();
+        assertThat(screen.codePoints().filter(point -> point >= 0x2190 || point == '\u2212' || point == '\u00b1'))
+                .isEmpty();
+        assertThat(screen).doesNotContain(" # ", " | ", "---");
+    }
+
+    @Test
+    void after_the_service_the_answer_is_said_and_then_the_next_verse() {
+        assertThat(desk.press("K", "y").said()).startsWith("208 V1: no feedback; congregation of 480");
+        assertThat(desk.press("3").said()).startsWith("V1 was too strong. 208 V2: no feedback; ");
     }
 
     @Test

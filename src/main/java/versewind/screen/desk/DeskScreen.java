@@ -357,7 +357,7 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
     /** A character of ASCII does not fill its cell, so the ground of the cell does. */
     private static Style style(Marks marks, Style style) {
         return switch (marks) {
-            case UNICODE -> style;
+            case UNICODE, WORDS -> style;
             case ASCII -> Style.CURSOR;
         };
     }

@@ -326,8 +326,8 @@ final class DeskWords {
             Registration to = DeskNotes.drawn(ladder, planned, at + way);
             for (StopChangesByDivision each : StopChangesByDivision.of(organ, StopChanges.between(from, to))) {
                 String place = place(each);
-                flow.addNames((Mark.MINUS.in(marks) + " " + place).strip(), each.putIn(), Style.TEXT);
-                flow.addNames((Mark.PLUS.in(marks) + " " + place).strip(), each.drawn(), Style.TEXT);
+                flow.addNames((Mark.PUSH_IN.in(marks) + " " + place).strip(), each.putIn(), Style.TEXT);
+                flow.addNames((Mark.DRAW.in(marks) + " " + place).strip(), each.drawn(), Style.TEXT);
                 each.box().ifPresent(box -> flow.add(place + " " + ShortWords.box(box), Style.TEXT));
             }
             boolean isAway = Math.abs(at + way) > Math.abs(at);

@@ -2,6 +2,7 @@ package versewind.screen.desk;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.plan.Hymn;
@@ -9,10 +10,13 @@ import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.screen.state.KeyTable;
+import versewind.screen.state.Listing;
 import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
+import versewind.screen.state.Screen;
 import versewind.screen.state.State;
 import versewind.screen.state.VerseFeedbackCommands;
+import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Mark;
@@ -28,7 +32,7 @@ import versewind.sound.Balance;
  * @param list the verses that are asked about, one of them marked
  * @param notes what is known at the desk
  */
-public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements AtOrgan {
+public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implements AtOrgan, Listing<VersePlace> {
 
     public static final KeyTable<FeedbackScreen> KEYS = KeyTable.<FeedbackScreen>under("After the service")
             .key("1", "too soft", heard(HeardAs.TOO_SOFT))
@@ -38,9 +42,9 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
                     "x, Delete",
                     "delete the feedback",
                     (screen, state) -> state.onWork(work -> screen.answer(state, work, Optional.empty())))
-            .key("Down, Space", "the verse below", (screen, state) -> screen.move(state, 1))
-            .key("Page Down, Enter", "the same", (screen, state) -> screen.move(state, 1))
-            .key("Up, Backspace, Page Up", "the verse above", (screen, state) -> screen.move(state, -1))
+            .key("Down, Space", "the verse below", (screen, state) -> screen.moved(state, 1, "verse"))
+            .key("Page Down, Enter", "the same", (screen, state) -> screen.moved(state, 1, "verse"))
+            .key("Up, Backspace, Page Up", "the verse above", (screen, state) -> screen.moved(state, -1, "verse"))
             .key("Esc, q", "back to the desk", (screen, state) -> VerseFeedbackCommands.askedToKeep(state.close()));
 
     private static final int LABEL = 8;
@@ -85,8 +89,9 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
                 .toList();
     }
 
-    private State move(State state, int by) {
-        return state.show(new FeedbackScreen(list.move(by), notes));
+    @Override
+    public Screen marking(int row) {
+        return new FeedbackScreen(list.mark(row), notes);
     }
 
     /** Writes an answer into the plan's file at once; or, if the plan had unsaved changes, beside it with those. */
@@ -94,7 +99,8 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
         VersePlace place = list.current().orElseThrow();
         Verse verse = ServiceOrder.verse(work.plan(), place);
         PlanEdit after = work.with(work.history().to(work.plan().withVerse(place, verse.withAnswer(answer))));
-        State next = move(state, answer.isPresent() ? 1 : 0).with(after);
+        int step = answer.isPresent() ? 1 : 0;
+        State next = state.show(marking(list.marked() + step)).with(after);
         if (after.plan().equals(work.plan())) {
             return next;
         }
@@ -118,7 +124,12 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
     public void paint(Frame frame, State state) {
         PlanEdit work = state.work().orElseThrow();
         frame.write(1, 0, "How was the organ for the singers?", Style.HEADING);
-        list.each(2, frame.height() - EDGE_ROWS, (place, index, y) -> paintRow(frame, state, work, index, y));
+        Box window = new Box(1, 2, frame.width() - 2, frame.height() - EDGE_ROWS);
+        list.paint(
+                frame,
+                window,
+                place -> words(place, work),
+                (place, index, y) -> paintRow(frame, state, work, index, y));
         KEYS.hints(
                 frame,
                 1,
@@ -141,8 +152,6 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
         Verse verse = ServiceOrder.verse(work.plan(), place);
         Hymn hymn = work.plan().hymns().get(place.hymn());
         Marks marks = state.marks();
-        boolean here = index == list.marked();
-        frame.write(0, y, here ? Mark.HERE.in(marks) : " ", Style.STRONG);
         boolean isFirst = index == 0 || list.rows().get(index - 1).hymn() != place.hymn();
         int number = numberColumns(work);
         frame.write(1, y, frame.fit(isFirst ? hymn.number() : "", number), Style.TEXT);
@@ -152,14 +161,51 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
         String answer = verse.answer().map(each -> each.heard().word()).orElse(Mark.MINUS.in(marks));
         frame.write(x, y, answer, verse.answer().isPresent() ? Style.STRONG : Style.TEXT);
         x += ANSWER + 1;
+        frame.write(x, y, frame.fit(who(place, work), frame.width() - 1 - x), Style.TEXT);
+    }
+
+    /** Who sang, and where that was so that it was not played as planned. */
+    private String who(VersePlace place, PlanEdit work) {
+        Verse verse = ServiceOrder.verse(work.plan(), place);
         int people = notes.people(work);
-        String who = Wording.who(verse, people, work.sound().estimate(verse, people, hymn.tempo()));
+        OptionalInt tempo = work.plan().hymns().get(place.hymn()).tempo();
+        String who = Wording.who(verse, people, work.sound().estimate(verse, people, tempo));
         String stepped = DeskWords.stepped(notes.steps(place));
-        String said = stepped.isEmpty() ? who : "as played, " + stepped + " than planned; " + who;
-        frame.write(x, y, frame.fit(said, frame.width() - 1 - x), Style.TEXT);
-        if (here) {
-            frame.paint(1, y, frame.width() - 2, Style.CURSOR);
-        }
+        return stepped.isEmpty() ? who : "as played, " + stepped + " than planned; " + who;
+    }
+
+    private static String answer(VersePlace place, PlanEdit work) {
+        return ServiceOrder.verse(work.plan(), place)
+                .answer()
+                .map(each -> each.heard().word())
+                .orElse("no feedback");
+    }
+
+    /** "208 V1: too soft; congregation of 480". */
+    private String words(VersePlace place, PlanEdit work) {
+        String number = work.plan().hymns().get(place.hymn()).number();
+        String label = ServiceOrder.verse(work.plan(), place).label();
+        return (number + " " + label).strip() + ": " + answer(place, work) + "; " + who(place, work);
+    }
+
+    @Override
+    public String words(VersePlace place, State state) {
+        return state.work().map(work -> words(place, work)).orElse("");
+    }
+
+    /** The verse marked now, after what became of the one before where that was answered. */
+    @Override
+    public String spoken(State before, State now) {
+        String answered =
+                before.top() instanceof FeedbackScreen screen && !before.work().equals(now.work())
+                        ? now.work()
+                                .flatMap(work -> screen.list
+                                        .current()
+                                        .map(place -> ServiceOrder.verse(work.plan(), place)
+                                                        .label() + " was " + answer(place, work) + ". "))
+                                .orElse("")
+                        : "";
+        return answered + Listing.super.spoken(before, now);
     }
 
     private static int numberColumns(PlanEdit work) {

@@ -18,6 +18,7 @@ import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Mark;
+import versewind.screen.toolkit.Marks;
 import versewind.screen.toolkit.ShortWords;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
@@ -33,6 +34,8 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
     public static final KeyTable<LibraryScreen> KEYS = KeyTable.<LibraryScreen>under("The library")
             .key("Down", "the row below", (screen, state) -> screen.move(state, 1))
             .key("Up", "the row above", (screen, state) -> screen.move(state, -1))
+            .key("Home", "the first row", (screen, state) -> screen.move(state, -ListBox.MOST))
+            .key("End", "the last row", (screen, state) -> screen.move(state, ListBox.MOST))
             .key("Page Down", "a page down", (screen, state) -> screen.move(state, page(state)))
             .key("Page Up", "a page up", (screen, state) -> screen.move(state, -page(state)))
             .key("Enter", "open", LibraryScreen::choose)
@@ -118,9 +121,10 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
     }
 
     private State move(State state, int further) {
-        return library.current()
-                .map(marked -> show(state, library.marking(library.list().move(further))))
-                .orElse(state);
+        return library.list()
+                .end(further, library.side() == LibraryState.Side.PLANS ? "plan" : "organ")
+                .map(state::says)
+                .orElseGet(() -> show(state, library.marking(library.list().move(further))));
     }
 
     private State choose(State state) {
@@ -214,7 +218,8 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
             return show(state, library.with(new LibraryState.Found(typed, Map.of())))
                     .wants(effects -> effects.searchPlans(typed));
         }
-        List<String> ids = library.toBeAsked(room(state));
+        int seen = state.isSpoken() ? 2 * room(state) : room(state); // of a page the marked row may be at either end
+        List<String> ids = library.toBeAsked(seen);
         return ids.isEmpty() ? state : show(state, library.asking(ids)).wants(effects -> effects.assessPlans(ids));
     }
 
@@ -247,10 +252,11 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
         ListBox<LibraryEvent.ListedPlan> list = library.planList();
         String count = library.count(list.size());
         frame.write(frame.width() - Text.columns(count) - 1, 0, count, Style.FAINT);
-        list.paint(frame, window(frame, state), (plan, index, y) -> paintPlan(frame, state, plan, y));
+        list.paint(frame, window(frame, state), this::words, (plan, index, y) -> paintPlan(frame, state, plan, y));
         paintHead(frame, true, list.marked() == 0);
         list.current().ifPresent(plan -> {
-            List<String> lines = Text.wrapped(about(plan), frame.width() - 2);
+            String about = trouble(plan).orElseGet(() -> plan.title() + ": " + file(plan));
+            List<String> lines = state.isSpoken() ? List.of() : Text.wrapped(about, frame.width() - 2);
             int rows = Math.min(lines.size(), 1 + Math.max(0, room(state) - list.size()));
             Box.write(frame, 1, frame.height() - FOOT - rows + 1, lines, rows, Style.FAINT);
         });
@@ -263,7 +269,8 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
                 new ListBox<>(library.fittingOrgans(), library.list().marked());
         String count = list.position("organ");
         frame.write(frame.width() - Text.columns(count) - 1, 0, count, Style.FAINT);
-        list.paint(frame, window(frame, state), (organ, index, y) -> organ.paint(frame, window(frame, state), y));
+        Box window = window(frame, state);
+        list.paint(frame, window, Chooser.Row::words, (organ, index, y) -> organ.paint(frame, window, y));
         paintHead(frame, false, list.marked() == 0);
         if (!list.isEmpty()) {
             String hint = "Enter: new plan for it. Ctrl-E: edit it. Ctrl-N: new organ.";
@@ -277,11 +284,15 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
     }
 
     private void paintHead(Frame frame, boolean plans, boolean isFirstMarked) {
+        library.filter().paintFilter(frame, 1, 1, frame.width() - 1, isFirstMarked);
+        if (frame.marks() == Marks.WORDS) {
+            frame.write(1, 0, plans ? "Plans; Tab for organs" : "Organs; Tab for plans", Style.HEADING);
+            return;
+        }
         String here = frame.mark(Mark.HERE);
         int x = frame.write(1, 0, plans ? here + "Plans" : " Plans", plans ? Style.HEADING : Style.FAINT);
         int end = frame.write(x + GAP, 0, plans ? " Organs" : here + "Organs", plans ? Style.FAINT : Style.HEADING);
         frame.write(end + GAP, 0, "Tab", Style.KEY);
-        library.filter().paintFilter(frame, 1, 1, frame.width() - 1, isFirstMarked);
         if (plans) {
             frame.write(1, 2, "date", Style.FAINT);
             frame.write(1 + DATE + GAP, 2, "service", Style.FAINT);
@@ -292,53 +303,80 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
         }
     }
 
-    /** The file of a plan and its organ, or what is wrong with it. */
-    private String about(LibraryEvent.ListedPlan plan) {
-        return library.assessed(plan)
-                .map(LibraryEvent.PlanAssessed::trouble)
-                .filter(trouble -> !trouble.isEmpty())
-                .orElseGet(() -> plan.title() + ": file " + plan.id() + ", organ " + plan.organ()
-                        + library.foundIn(plan).map(text -> "; has " + text).orElse(""));
+    /** What is wrong with a plan, if anything is. */
+    private Optional<String> trouble(LibraryEvent.ListedPlan plan) {
+        return library.assessed(plan).map(LibraryEvent.PlanAssessed::trouble).filter(trouble -> !trouble.isEmpty());
+    }
+
+    /** The file of a plan and its organ, and what was found in it. */
+    private String file(LibraryEvent.ListedPlan plan) {
+        return "file " + plan.id() + ", organ " + plan.organ()
+                + library.foundIn(plan).map(text -> "; has " + text).orElse("");
     }
 
     private void paintPlan(Frame frame, State state, LibraryEvent.ListedPlan plan, int y) {
-        frame.write(1, y, plan.date().map(ShortWords::day).orElse("no date"), Style.TEXT);
+        frame.write(1, y, date(plan), Style.TEXT);
         int title = 1 + DATE + GAP;
         frame.write(title, y, frame.fit(plan.title(), stateX(frame) - GAP - title), Style.TEXT);
-        paintState(frame, plan, y);
+        frame.write(stateX(frame), y, known(plan).words(), known(plan).style());
         if (isWide(frame)) {
             String edited = edited(state, plan.edited());
             frame.write(frame.width() - 1 - edited.length(), y, edited, Style.FAINT);
         }
     }
 
-    private void paintState(Frame frame, LibraryEvent.ListedPlan plan, int y) {
-        int x = stateX(frame);
-        Optional<LibraryEvent.PlanAssessed> assessed = library.assessed(plan);
+    /** What is known of a plan, in a few words. */
+    private record Known(String words, Style style) {}
+
+    private Known known(LibraryEvent.ListedPlan plan) {
         boolean isBroken = plan.condition() == LibraryEvent.ListedPlan.Condition.UNREADABLE
-                || assessed.filter(each -> !each.trouble().isEmpty()).isPresent();
+                || trouble(plan).isPresent();
         if (isBroken) {
-            frame.write(x, y, "cannot be read", Style.BAD);
-        } else if (plan.condition() == LibraryEvent.ListedPlan.Condition.UNSAVED_WORK) {
-            frame.write(x, y, "unsaved changes", Style.NEAR);
-        } else {
-            assessed.ifPresent(each -> paintState(frame, each, x, y));
+            return new Known("cannot be read", Style.BAD);
         }
+        return plan.condition() == LibraryEvent.ListedPlan.Condition.UNSAVED_WORK
+                ? new Known("unsaved changes", Style.NEAR)
+                : library.assessed(plan).map(LibraryScreen::known).orElse(new Known("", Style.TEXT));
     }
 
-    private static void paintState(Frame frame, LibraryEvent.PlanAssessed assessed, int x, int y) {
+    private static Known known(LibraryEvent.PlanAssessed assessed) {
         int wanting = assessed.wantingAttention();
         int cautions = assessed.cautions();
         if (assessed.verses() == 0) {
-            frame.write(x, y, "no verse yet", Style.FAINT);
-        } else if (wanting > 0) {
-            frame.write(
-                    x, y, wanting + (wanting == 1 ? " verse needs attention" : " verses need attention"), Style.NEAR);
-        } else if (cautions > 0) {
-            frame.write(x, y, cautions + (cautions == 1 ? " caution" : " cautions"), Style.NEAR);
-        } else {
-            frame.write(x, y, "ready", Style.GOOD);
+            return new Known("no verse yet", Style.FAINT);
         }
+        if (wanting > 0) {
+            return new Known(
+                    wanting + (wanting == 1 ? " verse needs attention" : " verses need attention"), Style.NEAR);
+        }
+        return cautions > 0
+                ? new Known(cautions + (cautions == 1 ? " caution" : " cautions"), Style.NEAR)
+                : new Known("ready", Style.GOOD);
+    }
+
+    private static String date(LibraryEvent.ListedPlan plan) {
+        return plan.date().map(ShortWords::day).orElse("no date");
+    }
+
+    /** "Harvest Festival, Sun 4 Oct 2026, ready". */
+    private String words(LibraryEvent.ListedPlan plan) {
+        String known = known(plan).words();
+        return plan.title() + ", " + date(plan) + (known.isEmpty() ? "" : ", " + known);
+    }
+
+    /** The marked row in full. */
+    @Override
+    public String spoken(State before, State now) {
+        String place = ", " + library.list().place() + ".";
+        Optional<String> words = library.side() == LibraryState.Side.PLANS
+                ? library.markedPlan()
+                        .map(plan -> words(plan) + "; " + trouble(plan).orElseGet(() -> file(plan)))
+                : library.fittingOrgans().stream()
+                        .skip(library.list().marked())
+                        .findFirst()
+                        .map(Chooser.Row::words);
+        return words.map(all -> all + place)
+                .orElseGet(() -> library.filter().text().isBlank() ? "" : library.none());
     }
 
     private static boolean isWide(Frame frame) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import versewind.schema.DraftLine;
 import versewind.schema.Field;
 import versewind.schema.InstrumentFields;
@@ -78,7 +79,12 @@ final class DraftLineText {
     /** Draws all rows and beside them the marked one in full; in words, all rows alone. */
     static void paint(Frame frame, State state, ListBox<DraftLine> lines, Set<Integer> wrong, Box box) {
         if (state.isSpoken()) {
-            paintSpoken(frame, lines, wrong, new Box(2, box.y(), box.width() - 1, box.height()));
+            List<String> texts = IntStream.range(0, lines.size())
+                    .mapToObj(index -> (wrong.contains(index) ? "wrong: " : "")
+                            + spoken(lines.rows().get(index)))
+                    .toList();
+            new ListBox<>(texts, lines.marked())
+                    .paintWords(frame, new Box(2, box.y(), box.width() - 1, box.height()), text -> text);
             return;
         }
         int width = frame.width() * 11 / 20;
@@ -109,22 +115,16 @@ final class DraftLineText {
     }
 
     /** A row in words, with the name of every field in it: "Stop Dulciana: Feet 8, Family string". */
-    private static String spoken(DraftLine line) {
+    static String spoken(DraftLine line) {
         String fields = line.part().fields().stream()
-                .filter(field -> !line.at(field).isBlank() && !line.at(field).equals(line.name()))
+                .filter(field -> !line.at(field).isBlank())
+                .filter(field ->
+                        !line.has(InstrumentFields.NAME) || !line.at(field).equals(line.name()))
                 .map(field -> field.label() + " " + line.at(field))
                 .collect(Collectors.joining(", "));
         String kind = line.part().word();
         String first = first(line);
         return (first.startsWith(kind) ? first : kind + " " + first) + (fields.isEmpty() ? "" : ": " + fields);
-    }
-
-    /** Paints lines in words, a page at a time. */
-    private static void paintSpoken(Frame frame, ListBox<DraftLine> lines, Set<Integer> wrong, Box box) {
-        lines.paintPage(frame, box, (line, index, y) -> {
-            String text = (wrong.contains(index) ? "wrong: " : "") + spoken(line);
-            frame.write(box.x(), y, frame.fit(text, box.width()), Style.TEXT);
-        });
     }
 
     /**
@@ -135,7 +135,7 @@ final class DraftLineText {
      */
     static void paintAll(Frame frame, ListBox<DraftLine> lines, Set<Integer> wrong, Box box, Marks marks) {
         int width = box.x() + box.width();
-        lines.paint(frame, box, (line, index, y) -> {
+        lines.paint(frame, box, DraftLineText::spoken, (line, index, y) -> {
             int x = line.part() == RowKind.STOP ? box.x() + 2 : box.x();
             String second = second(line);
             int limit = width - Math.min(Text.columns(second), width * 3 / 5) - 1;

@@ -21,6 +21,7 @@ import versewind.screen.state.Effect;
 import versewind.screen.state.Effects;
 import versewind.screen.state.FormBox;
 import versewind.screen.state.KeyTable;
+import versewind.screen.state.Listing;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.Question;
 import versewind.screen.state.Screen;
@@ -52,14 +53,10 @@ public record OrganScreen(
         ListBox<DraftLine> list,
         List<Problem> problems,
         Freshness freshness)
-        implements Screen {
+        implements Listing<DraftLine> {
 
     public static final KeyTable<OrganScreen> KEYS = KeyTable.<OrganScreen>under("Changing an organ")
-            .list("line", (screen, by) -> screen.mark(screen.at() + by))
-            .key("Page Down", "a page down", (screen, state) -> state.show(screen.mark(screen.at() + room(state))))
-            .key("Page Up", "a page up", (screen, state) -> state.show(screen.mark(screen.at() - room(state))))
-            .key("Home", "the first line", (screen, state) -> state.show(screen.mark(0)))
-            .key("End", "the last line", (screen, state) -> state.show(screen.mark(Integer.MAX_VALUE)))
+            .list("line", OrganScreen::room)
             .key("n", "the next problem", OrganScreen::nextProblem)
             .key("T", "describe the stop", OrganScreen::describe)
             .key("Enter, e", "edit the line", OrganScreen::edit)
@@ -67,8 +64,7 @@ public record OrganScreen(
             .key(
                     "i",
                     "add one like this",
-                    (screen, state) ->
-                            screen.insert(state, NewLine.alike(screen.line().part())))
+                    (s, state) -> s.insert(state, NewLine.alike(s.line().part())))
             .key("I", "add a division, coupler, tremulant or surface", OrganScreen::insertOther)
             .key("d", "duplicate the line", OrganScreen::duplicate)
             .key("x, Delete", "delete the line", OrganScreen::remove)
@@ -113,7 +109,13 @@ public record OrganScreen(
         return List.copyOf(all);
     }
 
-    private OrganScreen mark(int row) {
+    @Override
+    public String words(DraftLine line, State state) {
+        return DraftLineText.spoken(line);
+    }
+
+    @Override
+    public OrganScreen marking(int row) {
         return new OrganScreen(id, organ, draft, list.mark(row), problems, freshness);
     }
 
@@ -166,7 +168,7 @@ public record OrganScreen(
     private State save(State state) {
         if (!problems.isEmpty()) {
             String more = problems.size() == 1 ? "" : " (and " + (problems.size() - 1) + " more)";
-            return state.show(mark(problems.get(0).line()))
+            return state.show(marking(problems.get(0).line()))
                     .warns("Not saved. " + problems.get(0).sentence() + more);
         }
         return draft.isUnsaved() ? state.wants(saving(List.of())) : state.says("Already saved.");
@@ -232,7 +234,7 @@ public record OrganScreen(
 
     /** The state with a changed draft, which is kept beside the file until it is saved. */
     private State keeping(State state, Undo<OrganDraft> next, int row) {
-        return state.show(with(next).mark(row))
+        return state.show(with(next).marking(row))
                 .wants(next.isUnsaved() ? effects -> effects.keepOrganDraft(next.now()) : Effects::dropOrganDraft);
     }
 
@@ -246,7 +248,7 @@ public record OrganScreen(
                 .filter(problem -> problem.line() > at())
                 .findFirst()
                 .or(() -> problems.stream().findFirst())
-                .map(next -> state.show(mark(next.line())))
+                .map(next -> state.show(marking(next.line())))
                 .orElseGet(() -> state.says("No problems."));
     }
 

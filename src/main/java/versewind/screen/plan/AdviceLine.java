@@ -56,7 +56,7 @@ final class AdviceLine {
             return;
         }
         int room = frame.width() - 2 - Text.columns(words(first) + more);
-        String wall = " " + Mark.WALL.in(state.marks()) + " ";
+        String wall = state.marks().between();
         int x = 1;
         for (String before : List.of(held, manner)) {
             if (x == 1 && Text.columns(before + wall) <= room) {

@@ -7,6 +7,7 @@ import versewind.plan.Plan;
 import versewind.plan.PlanMerge;
 import versewind.screen.state.Effect;
 import versewind.screen.state.KeyTable;
+import versewind.screen.state.Listing;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.Screen;
 import versewind.screen.state.State;
@@ -25,10 +26,10 @@ import versewind.screen.toolkit.Text;
  * @param then what is to be done once the plan is written
  */
 public record ConflictScreen(PlanMerge merge, ListBox<PlanMerge.Conflict> list, Set<Integer> theirs, List<Effect> then)
-        implements Screen {
+        implements Listing<PlanMerge.Conflict> {
 
     public static final KeyTable<ConflictScreen> KEYS = KeyTable.<ConflictScreen>under("Two versions of one plan")
-            .list("change", (screen, by) -> screen.at(screen.list.move(by)))
+            .list("change")
             .key("Left", "keep your version of it", (screen, state) -> state.show(screen.choosing(false)))
             .key("Right", "take the other version of it", (screen, state) -> state.show(screen.choosing(true)))
             .key("Enter", "take the versions chosen, and save", ConflictScreen::save)
@@ -45,10 +46,6 @@ public record ConflictScreen(PlanMerge merge, ListBox<PlanMerge.Conflict> list, 
 
     static ConflictScreen of(PlanMerge merge, List<Effect> then) {
         return new ConflictScreen(merge, ListBox.of(merge.conflicts()), Set.of(), then);
-    }
-
-    private ConflictScreen at(ListBox<PlanMerge.Conflict> other) {
-        return new ConflictScreen(merge, other, theirs, then);
     }
 
     private ConflictScreen choosing(boolean isTheirs) {
@@ -76,6 +73,21 @@ public record ConflictScreen(PlanMerge merge, ListBox<PlanMerge.Conflict> list, 
     }
 
     @Override
+    public Screen marking(int row) {
+        return new ConflictScreen(merge, list.mark(row), theirs, then);
+    }
+
+    /** What each version has, and which is chosen. */
+    @Override
+    public String words(PlanMerge.Conflict conflict, State state) {
+        return words(conflict)
+                + state.work()
+                        .map(work -> ". Left, your version: " + changed(conflict.base(), conflict.mine(), work)
+                                + " Right, the other version: " + changed(conflict.base(), conflict.theirs(), work))
+                        .orElse("");
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         state.work().ifPresent(work -> paint(frame, work));
     }
@@ -88,8 +100,8 @@ public record ConflictScreen(PlanMerge merge, ListBox<PlanMerge.Conflict> list, 
         int lines = Math.max(mine.size(), other.size());
         Box box = Box.open(frame, "Changed here and elsewhere", WIDTH, list.size() + lines + 4);
         int rows = Math.max(1, Math.min(list.size(), box.height() - lines - 4));
-        list.paint(frame, box.rows(0, rows), (conflict, index, y) -> {
-            String chosen = theirs.contains(index) ? "the other version" : "your version";
+        list.paint(frame, box.rows(0, rows), this::words, (conflict, index, y) -> {
+            String chosen = chosen(index);
             frame.write(box.x(), y, frame.fit(place(conflict), box.width() - chosen.length() - GAP), Style.TEXT);
             frame.write(box.end() - chosen.length(), y, chosen, Style.FAINT);
         });
@@ -112,6 +124,14 @@ public record ConflictScreen(PlanMerge merge, ListBox<PlanMerge.Conflict> list, 
                 room,
                 isTheirs ? Style.TEXT : Style.FAINT);
         KEYS.hints(frame, box, "Left yours", "Right the other", "Enter take and save", "Esc");
+    }
+
+    private String chosen(int index) {
+        return theirs.contains(index) ? "the other version" : "your version";
+    }
+
+    private String words(PlanMerge.Conflict conflict) {
+        return place(conflict) + ": " + chosen(list.rows().indexOf(conflict));
     }
 
     private static void column(Frame frame, int x, int y, String head, List<String> lines, int room, Style style) {

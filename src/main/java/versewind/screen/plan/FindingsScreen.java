@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.ServiceOrder;
 import versewind.plan.Silenced;
@@ -20,6 +19,7 @@ import versewind.rules.Severity;
 import versewind.rules.Touch;
 import versewind.screen.state.FormBox;
 import versewind.screen.state.KeyTable;
+import versewind.screen.state.Listing;
 import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.Screen;
@@ -28,6 +28,7 @@ import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Mark;
+import versewind.screen.toolkit.Marks;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
 
@@ -38,7 +39,7 @@ import versewind.screen.toolkit.Text;
  * @param people before how many, where that is not the service's number
  * @param shown beneath what
  */
-public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown shown) implements Screen {
+public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown shown) implements Listing<Finding> {
 
     /** What findings are shown beneath. */
     public enum Shown {
@@ -49,7 +50,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
     }
 
     public static final KeyTable<FindingsScreen> KEYS = KeyTable.<FindingsScreen>under("Among the findings")
-            .list("finding", (screen, by) -> new FindingsScreen(screen.list.move(by), screen.people, screen.shown))
+            .list("finding")
             .key("Enter", "go there", marked(FindingsScreen::goThere))
             .key("F", "fix, and go on to the next that has a fix", marked(FindingsScreen::mend))
             .key("x, Delete", "ignore in this verse, or no longer", marked(FindingsScreen::silence))
@@ -218,6 +219,22 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
     }
 
     @Override
+    public Screen marking(int row) {
+        return new FindingsScreen(list.mark(row), people, shown);
+    }
+
+    /** With what fixes it. */
+    @Override
+    public String words(Finding finding, State state) {
+        return state.work()
+                .map(work -> words(finding, work)
+                        + mend(work, finding)
+                                .map(mend -> " Fix: " + mend.words())
+                                .orElse(""))
+                .orElse("");
+    }
+
+    @Override
     public Layer layer() {
         return shown == Shown.PLAN ? Layer.WINDOW : Layer.SHEET;
     }
@@ -253,13 +270,13 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
         int columns = shown == Shown.CURVE ? frame.width() - 2 : Math.min(WIDTH, frame.width() - 4);
         List<String> playing =
                 frame.height() < (shown == Shown.CURVE ? TALLER : TALL) ? List.of() : playing(work, place, columns);
-        int fullRows = Math.max(LEAST_FULL_ROWS, frame.height() / ROWS_A_FULL_ROW);
+        int fullRows = isSpoken ? MEND_ROWS : Math.max(LEAST_FULL_ROWS, frame.height() / ROWS_A_FULL_ROW);
         int under = 1 + (list.isEmpty() ? 0 : 1 + fullRows) + (playing.isEmpty() ? 0 : playing.size() + 1);
         Box box = shown == Shown.CURVE
                 ? underCurve(frame, work, isSpoken)
                 : Box.open(frame, title(), WIDTH, Math.max(1, list.size()) + under + 1);
         Box window = box.rows(0, Math.max(1, box.height() - under - 1));
-        list.paint(frame, window, (row, index, y) -> paintRow(frame, work, row, box, y));
+        list.paint(frame, window, row -> words(row, work), (row, index, y) -> paintRow(frame, work, row, box, y));
         list.paintPosition(frame, box, window.height(), "finding");
         int y = box.y() + box.height() - 2 - playing.size();
         if (!playing.isEmpty()) {
@@ -297,17 +314,29 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
     }
 
     private static void paintRow(Frame frame, PlanEdit work, Finding finding, Box box, int y) {
-        Hymn hymn = work.plan().hymns().get(finding.place().hymn());
-        String number =
-                hymn.number().isBlank() ? Integer.toString(finding.place().hymn() + 1) : hymn.number();
-        String label = hymn.verses().get(finding.place().verse()).label();
         Style style = finding.isSilenced() ? Style.FAINT : Style.TEXT;
-        frame.write(box.x(), y, frame.fit(number, NUMBER - 1), style);
-        frame.write(box.x() + NUMBER, y, frame.fit(label, LABEL - 1), style);
+        frame.write(box.x(), y, frame.fit(hymn(finding, work), NUMBER - 1), style);
+        frame.write(box.x() + NUMBER, y, frame.fit(label(finding, work), LABEL - 1), style);
         int x = box.x() + NUMBER + LABEL;
         frame.write(x, y, word(finding), style(finding));
         x += SEVERITY;
         frame.write(x, y, frame.fit(finding.sentence(), box.end() - x), style);
+    }
+
+    /** The number of the hymn, or which it is. */
+    private static String hymn(Finding finding, PlanEdit work) {
+        int hymn = finding.place().hymn();
+        String number = work.plan().hymns().get(hymn).number();
+        return number.isBlank() ? Integer.toString(hymn + 1) : number;
+    }
+
+    private static String label(Finding finding, PlanEdit work) {
+        return ServiceOrder.verse(work.plan(), finding.place()).label();
+    }
+
+    /** "remark, 214 Amen: The Amen is about 6 dB softer than Last.". */
+    private static String words(Finding finding, PlanEdit work) {
+        return word(finding) + ", " + hymn(finding, work) + " " + label(finding, work) + ": " + finding.sentence();
     }
 
     /** The severity, or that it is silenced. */
@@ -326,7 +355,10 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
      * The finding and its mend in so many rows at most; where they are longer, both are shortened, the finding first.
      */
     private static List<String> full(Frame frame, Finding finding, Optional<Mend> fix, int columns, int rows) {
-        List<String> found = new ArrayList<>(Text.wrapped(finding.sentence(), columns));
+        List<String> found = new ArrayList<>();
+        if (frame.marks() != Marks.WORDS) { // in words the row itself holds all of it
+            found.addAll(Text.wrapped(finding.sentence(), columns));
+        }
         finding.silence()
                 .filter(note -> !note.isBlank())
                 .ifPresent(note -> found.addAll(Text.wrapped("Ignored: " + note, columns)));

@@ -21,8 +21,7 @@ final class HeaderView {
 
     static void paint(Frame frame, State state, PlanEdit work) {
         ServiceHeading heading = work.plan().heading();
-        String mark = state.isSpoken() ? "" : Mark.UNSAVED.in(state.marks()) + " ";
-        String unsaved = state.isUnsaved() ? "  " + mark + "unsaved changes" : "";
+        String unsaved = state.isUnsaved() ? "  " + Mark.UNSAVED.in(state.marks()) + " unsaved changes" : "";
         String when = heading.date().map(date -> ShortWords.day(date) + "  ").orElse("")
                 + people(heading.people())
                 + (heading.player() == Player.MANUALS_ONLY

@@ -164,8 +164,8 @@ final class MovesLine {
         for (StopChangesByDivision each : StopChangesByDivision.of(instrument, moves)) {
             String box = each.box().map(to -> " " + ShortWords.box(to)).orElse("");
             groups.add(detail.division(each.where())
-                    + detail.knobs(Mark.PLUS.in(state.marks()), each.drawn())
-                    + detail.knobs(Mark.MINUS.in(state.marks()), each.putIn())
+                    + detail.knobs(Mark.DRAW.in(state.marks()), each.drawn())
+                    + detail.knobs(Mark.PUSH_IN.in(state.marks()), each.putIn())
                     + box);
         }
         return groups;

@@ -14,6 +14,7 @@ import versewind.proposal.Proposal;
 import versewind.proposal.RegistrationProposer;
 import versewind.proposal.Usual;
 import versewind.screen.state.KeyTable;
+import versewind.screen.state.Listing;
 import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.Question;
@@ -31,10 +32,10 @@ import versewind.screen.toolkit.Text;
  *
  * @param list the best first, one at least
  */
-public record ProposalsScreen(ListBox<Proposal> list) implements Screen {
+public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposal> {
 
     public static final KeyTable<ProposalsScreen> KEYS = KeyTable.<ProposalsScreen>under("Among the proposals")
-            .list("proposal", (screen, by) -> new ProposalsScreen(screen.list.move(by)))
+            .list("proposal")
             .key("Enter", "take it for this verse", ProposalsScreen::take)
             .key(
                     "P",
@@ -119,6 +120,18 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Screen {
     }
 
     @Override
+    public Screen marking(int row) {
+        return new ProposalsScreen(list.mark(row));
+    }
+
+    /** How it sounds, and why that is right. */
+    @Override
+    public String words(Proposal proposal, State state) {
+        String sound = sound(proposal);
+        return proposal.why().startsWith(sound, 1) ? proposal.why() : sound + ". " + proposal.why();
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         state.work().ifPresent(work -> paint(frame, state, work));
     }
@@ -129,15 +142,19 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Screen {
         String title = "Proposed for " + work.verse().orElseThrow().label()
                 + (best > 1 ? ", your usual first" : ", the best first");
         Box box = Box.open(frame, title, WIDTH, list.size() + 1 + full.size() + 2);
-        list.paint(frame, box.rows(0, list.size()), (proposal, index, y) -> {
+        list.paint(frame, box.rows(0, list.size()), ProposalsScreen::sound, (proposal, index, y) -> {
             frame.write(box.x(), y, Integer.toString(index + 1), Style.STRONG);
-            String row = proposal.unlike().isEmpty() ? proposal.sound() : proposal.unlike();
-            frame.write(box.x() + NUMBER, y, frame.fit(row, box.width() - NUMBER), Style.TEXT);
+            frame.write(box.x() + NUMBER, y, frame.fit(sound(proposal), box.width() - NUMBER), Style.TEXT);
         });
         list.paintPosition(frame, box, list.size(), "proposal");
         int room = Math.max(0, box.height() - 2 - list.size());
         box.write(frame, box.y() + list.size() + 1, full.subList(0, Math.min(full.size(), room)), Style.TEXT);
         KEYS.hints(frame, box, "Enter take it", "P more verses", "Esc");
+    }
+
+    /** How it sounds, beside the first of all where that is said. */
+    private static String sound(Proposal proposal) {
+        return proposal.unlike().isEmpty() ? proposal.sound() : proposal.unlike();
     }
 
     /** What to draw, why, and what speaks against it. */

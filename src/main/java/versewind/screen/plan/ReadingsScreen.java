@@ -8,12 +8,14 @@ import versewind.calibration.MeterReading;
 import versewind.calibration.ReadingDesign;
 import versewind.organ.RegistrationText;
 import versewind.screen.state.KeyTable;
+import versewind.screen.state.Listing;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.Screen;
 import versewind.screen.state.State;
 import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.ListBox;
+import versewind.screen.toolkit.Marks;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
 
@@ -23,10 +25,11 @@ import versewind.screen.toolkit.Text;
  * @param list the readings in the order they were taken
  * @param next what to read next
  */
-public record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Proposed> next) implements Screen {
+public record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.Proposed> next)
+        implements Listing<Calibration.Kept> {
 
     public static final KeyTable<ReadingsScreen> KEYS = KeyTable.<ReadingsScreen>under("Feedback and readings")
-            .list("reading", (screen, by) -> new ReadingsScreen(screen.list.move(by), screen.next))
+            .list("reading")
             .key("x, Delete", "delete the reading", ReadingsScreen::drop)
             .key("Esc, q", "close", (screen, state) -> state.close());
 
@@ -86,6 +89,31 @@ public record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.
     }
 
     @Override
+    public Screen marking(int row) {
+        return new ReadingsScreen(list.mark(row), next);
+    }
+
+    @Override
+    public String words(Calibration.Kept kept, State state) {
+        return state.work().map(work -> words(kept, work)).orElse("");
+    }
+
+    /** "77 dB(A) read, 75 expected, 76 now, nave: Great: Principal 8". */
+    private static String words(Calibration.Kept kept, PlanEdit work) {
+        MeterReading reading = kept.reading();
+        return Math.round(reading.dba()) + " dB(A) read, " + Math.round(kept.beforeDba()) + " expected, "
+                + Math.round(kept.afterDba()) + " now, " + reading.seat().word() + ": "
+                + new RegistrationText(work.instrument()).format(reading.registration());
+    }
+
+    @Override
+    public String spoken(State before, State now) {
+        return list.isEmpty()
+                ? "No readings yet. Below stands what to measure next."
+                : Listing.super.spoken(before, now);
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         state.work().ifPresent(work -> paint(frame, work));
     }
@@ -95,10 +123,13 @@ public record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.
         List<String> below = below(work, box.width());
         int space = box.height() - FIXED_ROWS;
         int room = Math.max(Math.min(list.size(), LEAST_LIST_ROWS), space - below.size());
-        frame.write(box.x(), box.y(), "    read  expected   now  where   drawn", Style.FAINT);
+        if (frame.marks() != Marks.WORDS) {
+            frame.write(box.x(), box.y(), "    read  expected   now  where   drawn", Style.FAINT);
+        }
         list.paint(
                 frame,
                 box.rows(1, room),
+                kept -> words(kept, work),
                 (kept, index, y) -> frame.write(box.x(), y, row(frame, work, kept, index, box.width()), Style.TEXT));
         list.paintPosition(frame, box, room, "reading");
         if (list.isEmpty()) {

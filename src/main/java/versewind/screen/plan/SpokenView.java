@@ -39,10 +39,7 @@ final class SpokenView {
                 : new ListBox<>(
                         work.verses().stream().map(verse -> verse(work, verse)).toList(),
                         work.place().verse());
-        rows.paintPage(
-                frame,
-                window,
-                (row, index, y) -> frame.write(window.x(), y, frame.fit(row, window.width()), Style.TEXT));
+        rows.paintWords(frame, window, row -> row);
     }
 
     private static List<String> knobs(PlanEdit work) {

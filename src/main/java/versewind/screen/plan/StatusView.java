@@ -16,6 +16,7 @@ import versewind.screen.state.State;
 import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Mark;
+import versewind.screen.toolkit.Marks;
 import versewind.screen.toolkit.ShortWords;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
@@ -99,6 +100,10 @@ final class StatusView {
         if (verse.mood() != Mood.PLAIN) {
             parts.add("to sound " + verse.mood().word());
         }
+        if (frame.marks() == Marks.WORDS) {
+            frame.write(1, y, frame.fit(String.join("; ", parts), limit - 1), Style.TEXT);
+            return;
+        }
         int x = 1;
         for (int i = 0; i < parts.size(); i++) {
             String part = " " + parts.get(i) + " ";
@@ -139,7 +144,7 @@ final class StatusView {
         int x = 1;
         for (Piece piece : fitting) {
             if (x > 1) {
-                x = frame.write(x, y, " " + Mark.WALL.in(state.marks()) + " ", Style.FAINT);
+                x = frame.write(x, y, state.marks().between(), Style.FAINT);
             }
             x = frame.write(x, y, piece.text(), piece.style());
         }

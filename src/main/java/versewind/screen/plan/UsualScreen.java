@@ -12,6 +12,7 @@ import versewind.organ.RegistrationText;
 import versewind.plan.Verse;
 import versewind.screen.state.Effect;
 import versewind.screen.state.KeyTable;
+import versewind.screen.state.Listing;
 import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.Screen;
@@ -32,10 +33,11 @@ import versewind.screen.toolkit.Text;
  * @param organ the organ
  * @param owner how the organ is open
  */
-public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner owner) implements Screen {
+public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner owner)
+        implements Listing<HeardRegistration> {
 
     public static final KeyTable<UsualScreen> KEYS = KeyTable.<UsualScreen>under("Usual registrations")
-            .list("registration", (screen, by) -> new UsualScreen(screen.list.move(by), screen.organ, screen.owner))
+            .list("registration")
             .key("Enter", "take it for this verse", UsualScreen::recall)
             .key("i", "add one", (screen, state) -> state.open(UsualForm.ofGuess(screen.organ, screen.owner)))
             .key("e", "edit", (screen, state) -> screen.onMarked(state, heard -> screen.edit(state, heard)))
@@ -175,9 +177,35 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
         return heard.size() == 1 ? "\"" + heard.get(0).name() + "\"" : "feedback on " + heard.size() + " verses";
     }
 
+    /** How it was, and for whom: "right, 150 people, singing ordinary". */
+    private String of(HeardRegistration heard) {
+        boolean isUsual = organ.experience().usual().contains(heard);
+        return (isUsual ? heard.heard().felt() : heard.heard().word()) + ", " + heard.people() + " people, singing "
+                + heard.singing().word();
+    }
+
+    private String words(HeardRegistration heard) {
+        return heard.name() + ": " + of(heard);
+    }
+
     @Override
     public KeyTable<?> keys() {
         return KEYS;
+    }
+
+    @Override
+    public Screen marking(int row) {
+        return new UsualScreen(list.mark(row), organ, owner);
+    }
+
+    /** With what is drawn, and what contradicts it. */
+    @Override
+    public String words(HeardRegistration heard, State state) {
+        return words(heard) + ". "
+                + new RegistrationText(organ.sound().organ()).format(heard.registration()) + "."
+                + organ.contradiction(heard)
+                        .map(clash -> " " + clash.sentence())
+                        .orElse("");
     }
 
     @Override
@@ -198,14 +226,11 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
         String title = "Usual registrations of " + organ.sound().organ().name();
         int shown = Math.min(list.size(), MOST_ROWS);
         Box box = Box.open(frame, title, WIDTH, shown + 1 + below.size() + why.size() + effect.size() + FIXED_ROWS);
-        list.paint(frame, box.rows(0, shown), (heard, index, y) -> {
+        list.paint(frame, box.rows(0, shown), this::words, (heard, index, y) -> {
             frame.write(box.x(), y, frame.fit(heard.name(), NAME - 2), Style.TEXT);
-            boolean isUsual = index < organ.experience().usual().size();
-            String of = (isUsual ? heard.heard().felt() : heard.heard().word()) + ", " + heard.people()
-                    + " people, singing " + heard.singing().word();
             boolean isClash = organ.contradiction(heard).isPresent();
             frame.write(box.x() + NAME - 2, y, isClash ? "!" : "", Style.BAD);
-            frame.write(box.x() + NAME, y, frame.fit(of, box.width() - NAME), Style.FAINT);
+            frame.write(box.x() + NAME, y, frame.fit(of(heard), box.width() - NAME), Style.FAINT);
         });
         list.paintPosition(frame, box, shown, "registration");
         box.write(frame, box.y() + shown + 1, below, Style.TEXT);

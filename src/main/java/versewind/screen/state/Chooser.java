@@ -29,18 +29,10 @@ public record Chooser(
         ListBox<Row> list,
         Optional<Choice> chosen,
         UnaryOperator<State> left)
-        implements TextEntry {
+        implements TextEntry, Listing<Chooser.Row> {
 
     public static final KeyTable<Chooser> KEYS = KeyTable.<Chooser>under("Choosing from a list")
-            .list("row", (chooser, by) -> chooser.with(chooser.list.move(by)))
-            .key(
-                    "Page Down",
-                    "a page down",
-                    (chooser, state) -> state.show(chooser.with(chooser.list.move(Chooser.USUAL_ROWS))))
-            .key(
-                    "Page Up",
-                    "a page up",
-                    (chooser, state) -> state.show(chooser.with(chooser.list.move(-Chooser.USUAL_ROWS))))
+            .list("row", state -> Chooser.USUAL_ROWS)
             .key("Enter", "choose", Chooser::choose)
             .key("Esc", "close the list", (chooser, state) -> chooser.left.apply(state.close()));
 
@@ -61,6 +53,11 @@ public record Chooser(
      * @param second what it says in less weight
      */
     public record Row(String id, String first, String second) {
+
+        /** All that it says. */
+        public String words() {
+            return second.isBlank() ? first.strip() : first.strip() + ", " + second;
+        }
 
         public void paint(Frame frame, Box window, int y) {
             int left = window.width() - Text.columns(first) - 2;
@@ -96,10 +93,6 @@ public record Chooser(
                 .toList();
     }
 
-    private Chooser with(ListBox<Row> other) {
-        return new Chooser(title, rows, filter, other, chosen, left);
-    }
-
     /** With something else typed; the caret alone leaves the row that is marked. */
     private Chooser with(TextLine line) {
         ListBox<Row> fitting = line.text().equals(filter.text()) ? list : ListBox.of(fitting(rows, line.text()));
@@ -130,16 +123,36 @@ public record Chooser(
     }
 
     @Override
+    public Screen marking(int row) {
+        return new Chooser(title, rows, filter, list.mark(row), chosen, left);
+    }
+
+    @Override
+    public String words(Row row, State state) {
+        return row.words();
+    }
+
+    private String none() {
+        return rows.isEmpty() ? "None yet." : "Nothing matches the filter.";
+    }
+
+    /** The title too when it opens; and that nothing matches. */
+    @Override
+    public String spoken(State before, State now) {
+        String said = list.isEmpty() ? none() : Listing.super.spoken(before, now);
+        return before.top() instanceof Chooser ? said : title + (title.endsWith("?") ? " " : ": ") + said;
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         int wanted = Math.max(list.size(), Math.min(rows.size(), USUAL_ROWS)) + 4;
         Box box = Box.open(frame, title, WIDTH, wanted);
         Box window = box.rows(1, box.height() - 3);
-        list.paint(frame, window, (row, index, y) -> row.paint(frame, window, y));
+        list.paint(frame, window, Row::words, (row, index, y) -> row.paint(frame, window, y));
         filter.paintFilter(frame, box.x(), box.y(), box.end(), list.marked() == 0);
         list.paintPosition(frame, box, window.height(), "row");
         if (list.isEmpty()) {
-            String none = rows.isEmpty() ? "None yet." : "Nothing matches the filter.";
-            frame.write(box.x(), box.y() + 1, none, Style.FAINT);
+            frame.write(box.x(), box.y() + 1, none(), Style.FAINT);
         }
         if (chosen.isEmpty()) {
             KEYS.hints(frame, box, "Esc");

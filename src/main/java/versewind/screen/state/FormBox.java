@@ -202,6 +202,22 @@ public record FormBox(String title, List<Field> fields, int at, String complaint
                 : state.says("Too long: a field holds at most " + TextLine.LONGEST + " characters.");
     }
 
+    private String hint() {
+        Field here = fields.get(at);
+        return here.name() + ": " + here.hint().of(here.line().text().strip())
+                + (here.line().isMarked() ? "; typing replaces it" : "");
+    }
+
+    /** What is wrong, else what belongs in a field that was gone to, after the heading of a form that was opened. */
+    @Override
+    public String spoken(State before, State now) {
+        if (!complaint.isEmpty()) {
+            return complaint;
+        }
+        boolean isOpen = before.top() instanceof FormBox form && form.title.equals(title);
+        return (isOpen ? "" : title + ". ") + hint();
+    }
+
     @Override
     public void paint(Frame frame, State state) {
         int below = BELOW + (actions.check == Check.NONE ? 0 : 1);
@@ -214,13 +230,10 @@ public record FormBox(String title, List<Field> fields, int at, String complaint
         }
         int last = box.y() + box.height() - 1;
         boolean isWrong = !complaint.isEmpty();
-        Field here = fields.get(at);
-        String hint = here.name() + ": " + here.hint().of(here.line().text().strip())
-                + (here.line().isMarked() ? "; typing replaces it" : "");
         if (isWrong && actions.check != Check.NONE) {
-            frame.write(box.x(), last - 3, frame.fit(hint, box.width()), Style.FAINT);
+            frame.write(box.x(), last - 3, frame.fit(hint(), box.width()), Style.FAINT);
         }
-        List<String> lines = Text.wrapped(isWrong ? complaint : hint, box.width()).stream()
+        List<String> lines = Text.wrapped(isWrong ? complaint : hint(), box.width()).stream()
                 .limit(2)
                 .toList();
         box.write(frame, last - lines.size(), lines, isWrong ? Style.BAD : Style.FAINT);

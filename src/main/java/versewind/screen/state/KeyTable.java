@@ -3,11 +3,13 @@ package versewind.screen.state;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
 
@@ -81,21 +83,25 @@ public final class KeyTable<S extends Screen> {
         return this;
     }
 
-    /** With the arrows and the tabulator that move the mark of a list. */
-    public KeyTable<S> list(String rowName, ListOf<S> list) {
-        return key("Down, Tab", "the " + rowName + " below", (screen, state) -> list.moved(screen, state, 1))
-                .key("Up, Shift-Tab", "the " + rowName + " above", (screen, state) -> list.moved(screen, state, -1));
+    /** With the keys that move the mark of a {@link Listing}. */
+    public KeyTable<S> list(String rowName) {
+        return key("Down, Tab", "the " + rowName + " below", listed(1, rowName))
+                .key("Up, Shift-Tab", "the " + rowName + " above", listed(-1, rowName))
+                .key("Home", "the first " + rowName, listed(-ListBox.MOST, rowName))
+                .key("End", "the last " + rowName, listed(ListBox.MOST, rowName));
     }
 
-    /** The list of a screen. */
-    @FunctionalInterface
-    public interface ListOf<S> {
-        /** The screen with its mark moved. */
-        S moved(S screen, int by);
+    /** The same, and page by page, of so many rows. */
+    public KeyTable<S> list(String rowName, ToIntFunction<State> page) {
+        return list(rowName)
+                .key("Page Down", "a page down", (screen, state) -> listed(page.applyAsInt(state), rowName)
+                        .on(screen, state))
+                .key("Page Up", "a page up", (screen, state) -> listed(-page.applyAsInt(state), rowName)
+                        .on(screen, state));
+    }
 
-        default State moved(S screen, State state, int by) {
-            return state.show((Screen) moved(screen, by));
-        }
+    private static <S extends Screen> Action<S> listed(int by, String rowName) {
+        return (screen, state) -> ((Listing<?>) (Screen) screen).moved(state, by, rowName);
     }
 
     public List<Row<S>> rows() {

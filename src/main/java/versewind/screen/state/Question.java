@@ -70,6 +70,15 @@ public record Question(String text, List<Answer> answers) implements Screen {
     }
 
     @Override
+    public String spoken(State before, State now) {
+        return text + " "
+                + answers.stream()
+                        .map(answer -> answer.key().name() + ": " + answer.words())
+                        .collect(Collectors.joining("; "))
+                + ".";
+    }
+
+    @Override
     public State typed(Key key, State state) {
         return state.says("Press "
                 + answers.stream().map(answer -> answer.key().name()).collect(Collectors.joining(" or ")) + ".");

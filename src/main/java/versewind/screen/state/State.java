@@ -127,7 +127,8 @@ public record State(
 
     /** With letters of a size for stops and verses; says why they are not seen, if they are not. */
     public State lettered(Letters size) {
-        State next = new State(columns, rows, marks, size, today, doors, work, screens, notice, wanted);
+        Marks fitting = size == Letters.SPOKEN ? Marks.WORDS : marks;
+        State next = new State(columns, rows, fitting, size, today, doors, work, screens, notice, wanted);
         if (size != Letters.LARGE || next.isLarge()) {
             return next;
         }

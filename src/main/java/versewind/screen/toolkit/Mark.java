@@ -1,6 +1,6 @@
 package versewind.screen.toolkit;
 
-/** A mark that the screen is drawn with, in Unicode and in ASCII. */
+/** A mark that the screen is drawn with, in Unicode, in ASCII and, where it says what no word beside it does, in words. */
 public enum Mark {
     /** Before a stop that is drawn. */
     DRAWN("●", "#"),
@@ -11,7 +11,7 @@ public enum Mark {
     /** Before the current verse or row. */
     HERE("▸", ">"),
     /** Where text was cut. */
-    CUT("…", "~"),
+    CUT("…", "~", "..."),
     /** A piece of a rule across. */
     RULE("─", "-"),
     /** A piece of a rule down. */
@@ -39,13 +39,17 @@ public enum Mark {
     /** There is more to the right. */
     MORE_RIGHT("▸", ">"),
     /** Before beats a minute. */
-    BEAT("♩", "beat "),
+    BEAT("♩", "beat ", "tempo "),
     /** Before what is drawn. */
-    PLUS("+", "+"),
-    /** Before what is put in. */
-    MINUS("−", "-"),
+    DRAW("+", "+", "draw"),
+    /** Before what is pushed in. */
+    PUSH_IN("−", "-", "push in"),
+    /** Before a number of dB that the organ becomes louder. */
+    PLUS("+", "+", "plus "),
+    /** Before a number of dB that it becomes softer. */
+    MINUS("−", "-", "minus "),
     /** Between a level and its uncertainty. */
-    PLUS_MINUS("±", "+-"),
+    PLUS_MINUS("±", "+-", " plus or minus "),
     /** Where the organ begins to be right, in a bar. */
     EDGE("┃", "!"),
     /** Before a stop that a proposal has to draw. */
@@ -65,13 +69,23 @@ public enum Mark {
 
     private final String unicode;
     private final String ascii;
+    private final String words;
 
     Mark(String unicode, String ascii) {
+        this(unicode, ascii, " ");
+    }
+
+    Mark(String unicode, String ascii, String words) {
         this.unicode = unicode;
         this.ascii = ascii;
+        this.words = words;
     }
 
     public String in(Marks marks) {
-        return marks == Marks.UNICODE ? unicode : ascii;
+        return switch (marks) {
+            case UNICODE -> unicode;
+            case ASCII -> ascii;
+            case WORDS -> words;
+        };
     }
 }

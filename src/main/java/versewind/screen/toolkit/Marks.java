@@ -1,14 +1,20 @@
 package versewind.screen.toolkit;
 
-/** The sets of marks: one for UTF-8, one for terminals that know ASCII only. */
+/** The sets of marks: one for UTF-8, one for terminals that know ASCII only, and words for who hears the screen. */
 public enum Marks {
     UNICODE(" ▏▎▍▌▋▊▉█"),
-    ASCII(" #");
+    ASCII(" #"),
+    WORDS("  ");
 
     private final String bar;
 
     Marks(String bar) {
         this.bar = bar;
+    }
+
+    /** What stands between two things that are said beside each other. */
+    public String between() {
+        return this == WORDS ? "; " : " " + Mark.WALL.in(this) + " ";
     }
 
     /** A cell of a bar filled to a share of 0 to 1. */

@@ -32,8 +32,11 @@ public record Notice(String text, Style style) {
         }
     }
 
-    /** Draws it in a row of its own, as far as it fits. */
+    /** Draws it in a row of its own, as far as it fits; in words it is drawn in full over all else. */
     public void paint(Frame frame, int y) {
+        if (frame.marks() == Marks.WORDS) {
+            return;
+        }
         frame.write(1, y, frame.fit(text, frame.width() - 2), style);
     }
 }
