@@ -1,7 +1,10 @@
 package versewind.cli;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import versewind.organ.NotationException;
 import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
@@ -9,8 +12,10 @@ import versewind.plan.Feedback;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HeardAs;
 import versewind.plan.Plan;
+import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
+import versewind.rules.PistonChoice;
 import versewind.sheet.LevelText;
 import versewind.sheet.Wording;
 import versewind.sound.Estimate;
@@ -87,10 +92,33 @@ final class ChangeCommand {
                                 .map(each -> "; it was " + each.heard().word() + " for " + Page.people(each.present()))
                                 .orElse("")
                         + ".");
+        String under = " ".repeat(after.label().length() + 2);
         if (after.isPlayed()) {
-            page.hanging(" ".repeat(after.label().length() + 2), sound(changed, place) + ".");
+            page.hanging(under, sound(changed, place) + ".");
         }
+        pistons(open.plan(), changed, place).forEach(sentence -> page.hanging(under, sentence));
         return Reply.good(page.text());
+    }
+
+    /** What the change did to pistons: that of the verse, and of verses that it had the same piston for until now. */
+    private static List<String> pistons(Plan before, OpenPlan changed, VersePlace place) {
+        Plan plan = changed.plan();
+        Stream<String> own =
+                PistonChoice.heldElsewhere(plan, changed.instrument(), place).map(held -> held.words() + ".").stream();
+        String others = ServiceOrder.places(plan).stream()
+                .filter(other -> !other.equals(place))
+                .filter(other -> isHeldElsewhere(plan, changed, other) && !isHeldElsewhere(before, changed, other))
+                .map(other -> (plan.hymns().get(other.hymn()).number() + " "
+                                + plan.verse(other).label())
+                        .strip())
+                .collect(Collectors.joining(", "));
+        Stream<String> no =
+                others.isEmpty() ? Stream.empty() : Stream.of("No longer what their piston holds: " + others + ".");
+        return Stream.concat(own, no).toList();
+    }
+
+    private static boolean isHeldElsewhere(Plan plan, OpenPlan open, VersePlace place) {
+        return PistonChoice.heldElsewhere(plan, open.instrument(), place).isPresent();
     }
 
     /** Level and verdict of a verse: "fff 84±4 dB(A), leads, 9 in 10". */

@@ -5,7 +5,6 @@ import java.util.Optional;
 import versewind.organ.NotationException;
 import versewind.organ.Piston;
 import versewind.organ.Pressed;
-import versewind.plan.Hymn;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
 
@@ -56,35 +55,11 @@ public enum ChangeRule implements PlanRule {
     PISTON_TWICE("piston twice", 3) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
-            for (Piston piston : hymn.pressed(hymn.verse(index)).pistons()) {
-                Optional<String> holder = holder(hymn, index, piston);
-                if (holder.isPresent()) {
-                    return Optional.of(new Breach(
+            return PistonChoice.heldElsewhere(hymn.plan(), hymn.organ(), hymn.place(index))
+                    .map(held -> new Breach(
                             List.of(),
-                            "Piston " + piston.name(hymn.organ()) + " holds something else since " + holder.get()
-                                    + ": it would have to be on another memory level here.",
+                            held.words() + ": it would have to be on another memory level here.",
                             () -> PistonChoice.another(hymn, index).stream()));
-                }
-            }
-            return Optional.empty();
-        }
-
-        /** The first verse of the plan that has the piston, if that is set otherwise there. */
-        private static Optional<String> holder(InHymn hymn, int index, Piston piston) {
-            Verse verse = hymn.verse(index);
-            for (int i = 0; i <= hymn.index(); i++) {
-                Hymn other = hymn.plan().hymns().get(i);
-                for (int v = 0; v < (i < hymn.index() ? other.verses().size() : index); v++) {
-                    Verse before = other.verses().get(v);
-                    if (hymn.pressed(before).pistons().contains(piston)) {
-                        String where = i == hymn.index() ? "" : (other.number() + " ").stripLeading();
-                        return PistonChoice.isSetTheSame(piston, before, verse, hymn.organ())
-                                ? Optional.empty()
-                                : Optional.of(where + before.label());
-                    }
-                }
-            }
-            return Optional.empty();
         }
     },
 

@@ -162,6 +162,52 @@ public final class PistonChoice {
                 .anyMatch(verse -> Pressed.of(organ, verse.piston()).pistons().contains(piston));
     }
 
+    /**
+     * A piston that a verse has and that an earlier verse has drawn otherwise, so that it would set something else.
+     *
+     * @param piston "G4"
+     * @param holder the first verse that has it, after the number of its hymn where that is another: "V1", "208 V1"
+     */
+    public record HeldElsewhere(String piston, String holder) {
+
+        /** "Piston G4 holds something else since 208 V1". */
+        public String words() {
+            return "Piston " + piston + " holds something else since " + holder;
+        }
+    }
+
+    /** The first piston of a verse that holds what an earlier verse has drawn, and not what this one has. */
+    public static Optional<HeldElsewhere> heldElsewhere(Plan plan, Instrument organ, VersePlace place) {
+        Verse verse = plan.verse(place);
+        return Pressed.of(organ, verse.piston()).pistons().stream()
+                .flatMap(piston -> holder(plan, organ, place, piston)
+                        .filter(first -> !isSetTheSame(piston, plan.verse(first), verse, organ))
+                        .map(first -> new HeldElsewhere(piston.name(organ), name(plan, first, place)))
+                        .stream())
+                .findFirst();
+    }
+
+    /** The first verse of the plan that has a piston, if it is an earlier one. */
+    private static Optional<VersePlace> holder(Plan plan, Instrument organ, VersePlace place, Piston piston) {
+        for (int hymn = 0; hymn <= place.hymn(); hymn++) {
+            int verses = hymn < place.hymn() ? plan.hymns().get(hymn).verses().size() : place.verse();
+            for (int index = 0; index < verses; index++) {
+                VersePlace earlier = new VersePlace(hymn, index);
+                if (Pressed.of(organ, plan.verse(earlier).piston()).pistons().contains(piston)) {
+                    return Optional.of(earlier);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static String name(Plan plan, VersePlace place, VersePlace from) {
+        String number = place.hymn() == from.hymn()
+                ? ""
+                : plan.hymns().get(place.hymn()).number();
+        return (number + " " + plan.verse(place).label()).strip();
+    }
+
     /** True where a piston sets two verses alike. */
     static boolean isSetTheSame(Piston piston, Verse one, Verse other, Instrument organ) {
         Knobs reach = piston.reach(organ);

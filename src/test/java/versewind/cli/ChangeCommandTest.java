@@ -72,6 +72,20 @@ class ChangeCommandTest {
     }
 
     @Test
+    void a_verse_that_is_no_longer_what_its_piston_holds_is_named() {
+        assertThat(change("--hymn", "211", "--verse", "V1", "--push-in", "Great: Mixture III")
+                        .results())
+                .contains("\n    Piston G4 holds something else since 208 V1.\n");
+        assertThat(change("--hymn", "208", "--verse", "V1", "--push-in", "Great: Mixture III")
+                        .results())
+                .doesNotContain("Piston G4")
+                .contains("\n    No longer what their piston holds: 208 Inter, ");
+        assertThat(change("--hymn", "208", "--verse", "V2", "--push-in", "Great: Mixture III")
+                        .results())
+                .doesNotContain("iston");
+    }
+
+    @Test
     void feedback_is_recorded_for_those_present_or_expected() throws BadFile {
         change("--hymn", "1", "--verse", "V2", "--heard", "too soft", "--present", "60");
         assertThat(second().answer()).contains(new Feedback(HeardAs.TOO_SOFT, 60));

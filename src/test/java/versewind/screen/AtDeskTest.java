@@ -41,6 +41,19 @@ class AtDeskTest {
         assertThat(place(harvest().press("K", key))).isEqualTo(new VersePlace(0, 1));
     }
 
+    @Test
+    void a_piston_that_holds_something_else_by_now_is_not_to_be_pressed() {
+        Desk desk = harvest().press("n", "K");
+        assertThat(screen(desk)).contains("Now        piston G4").doesNotContain("holds something else");
+        desk = harvest().press("/", "'great: mixture'", "<Enter>", " ", "n", "n", "n", "K");
+        assertThat(screen(desk))
+                .contains("Now        Piston G3 holds something else since Intro.")
+                .contains("push in")
+                .doesNotContain("piston G3");
+        desk = harvest().press("/", "'great: mixture'", "<Enter>", " ", "n", "n", "K");
+        assertThat(screen(desk)).contains("Piston G3 holds something else since Intro.");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"<Backspace>", "<PageUp>", "<Up>", "<Left>"})
     void others_go_back(String key) {

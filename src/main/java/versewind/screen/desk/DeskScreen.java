@@ -230,7 +230,9 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
         DeskLayout layout = layout(frame, state, work, words);
         int whole = frame.width() - 2;
         paintHeader(frame, work);
-        int who = paintLetters(frame, marks, work, layout) ? whole : paintPistonInWords(frame, work, layout) - 2;
+        int who = paintLetters(frame, marks, work, words.piston(), layout)
+                ? whole
+                : paintPistonInWords(frame, words.piston(), layout) - 2;
         words.who(who).paint(frame, marks, 1, layout.who(), who, 1);
         words.level(whole).paint(frame, marks, 1, layout.level(), whole, 1);
         if (layout.note() >= 0) {
@@ -310,10 +312,10 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
      * The hymn's number and the verse, then the piston at the right in letters as large; without the number where that
      * is too long. Returns whether there was room for the piston, or there is none.
      */
-    private static boolean paintLetters(Frame frame, Marks marks, PlanEdit work, DeskLayout layout) {
+    private static boolean paintLetters(Frame frame, Marks marks, PlanEdit work, String pistonName, DeskLayout layout) {
         String label = work.verse().orElseThrow().label();
         String number = work.hymn().map(Hymn::number).orElse("");
-        Optional<BigLetters> piston = BigLetters.of(piston(work));
+        Optional<BigLetters> piston = BigLetters.of(pistonName);
         int whole = frame.width() - 2;
         for (String text : List.of(number + " " + label, label)) {
             Optional<BigLetters> letters = BigLetters.of(text);
@@ -330,10 +332,10 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
                         dot.get(),
                         marks,
                         style(marks, Style.HEADING)));
-                return piston.isPresent() || piston(work).isEmpty();
+                return piston.isPresent() || pistonName.isEmpty();
             }
         }
-        return piston(work).isEmpty();
+        return pistonName.isEmpty();
     }
 
     /** Columns of the piston and of what parts it from the verse. */
@@ -341,14 +343,9 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
         return piston.map(letters -> letters.columns(size) + 3 * size.columns()).orElse(0);
     }
 
-    private static String piston(PlanEdit work) {
-        String name = work.verse().map(Verse::piston).orElse("");
-        return work.instrument().pistons().any() ? name.strip() : "";
-    }
-
     /** The piston at the right of those who sing, where it has no big letters; returns the column where it begins. */
-    private static int paintPistonInWords(Frame frame, PlanEdit work, DeskLayout layout) {
-        String piston = " piston " + piston(work) + " ";
+    private static int paintPistonInWords(Frame frame, String name, DeskLayout layout) {
+        String piston = " piston " + name + " ";
         int x = Math.max(1, frame.width() - 1 - Text.columns(piston));
         frame.write(x, layout.who(), piston, Style.DRAWN);
         return x;

@@ -16,6 +16,7 @@ import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.rules.Advice;
 import versewind.rules.DynamicSteps;
+import versewind.rules.PistonChoice;
 import versewind.rules.StopChanges;
 import versewind.rules.StopChangesByDivision;
 import versewind.rules.Touch;
@@ -176,6 +177,17 @@ final class DeskWords {
         return verse(place).registration();
     }
 
+    /** The piston of a verse that would set something else, as the plan has it. */
+    private Optional<PistonChoice.HeldElsewhere> heldElsewhere(VersePlace place) {
+        return PistonChoice.heldElsewhere(work.plan(), organ, place);
+    }
+
+    /** The piston of the verse; blank where it has none, or one that sets something else. */
+    String piston() {
+        String name = organ.pistons().any() ? verse(here).piston().strip() : "";
+        return name.isEmpty() || heldElsewhere(here).isPresent() ? "" : name;
+    }
+
     /** What is moved from verse to verse: the piston, and what it leaves to be moved; or all by hand. */
     private void moves(Flow flow, VersePlace before, VersePlace place) {
         StopChanges moves = StopChanges.between(drawn(before), drawn(place));
@@ -183,6 +195,7 @@ final class DeskWords {
             flow.add("No changes.", Style.STRONG);
             return;
         }
+        heldElsewhere(place).ifPresent(held -> flow.add(held.words() + ".", Style.NEAR));
         Registration set = set(before, place);
         if (!set.equals(drawn(before))) {
             flow.add(pistonWords(place), Style.DRAWN);
@@ -195,8 +208,11 @@ final class DeskWords {
                 .add(each.where() + " " + each.box().get().word(), Style.STRONG));
     }
 
-    /** What is drawn once the piston of a verse is pressed, if it has one. */
+    /** What is drawn once the piston of a verse is pressed, if it has one that sets it. */
     private Registration set(VersePlace before, VersePlace place) {
+        if (heldElsewhere(place).isPresent()) {
+            return drawn(before);
+        }
         Registration planned = ServiceOrder.verse(work.plan(), place).registration();
         return pressed(place).press(organ, drawn(before), planned);
     }

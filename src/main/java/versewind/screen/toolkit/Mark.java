@@ -1,6 +1,6 @@
 package versewind.screen.toolkit;
 
-/** A mark that the screen is drawn with, in Unicode, in ASCII and, where it says what no word beside it does, in words. */
+/** A mark that the screen is drawn with: in Unicode, in ASCII, and in words, blank where words beside it say the same. */
 public enum Mark {
     /** Before a stop that is drawn. */
     DRAWN("●", "#"),
