@@ -1,5 +1,6 @@
 package versewind.proposal;
 
+import java.util.Collections;
 import java.util.List;
 import versewind.organ.BoxPosition;
 import versewind.plan.HandsAndFeet;
@@ -51,6 +52,13 @@ record Requirement(
 
     Requirement with(Target other, boolean wantingReeds, double atMost) {
         return new Requirement(mode, company, mood, least, most, locks, hands, boxes, other, wantingReeds, atMost);
+    }
+
+    /** The same, for singers whom reeds would cover: only as full as a plain verse bears. */
+    Requirement withoutReeds() {
+        Fullness fullest = Collections.min(List.of(most, Fullness.PLAIN));
+        Fullness fullEnough = Collections.min(List.of(least, fullest));
+        return new Requirement(mode, company, mood, fullEnough, fullest, locks, hands, boxes, target, wantsReeds, full);
     }
 
     /** Points against a step of the order. */

@@ -67,7 +67,10 @@ final class Requirements {
                 .map(rung -> Math.min(full, share.applyAsDouble(rung) + beyond))
                 .orElse(full);
         boolean wantsReeds = verse(plan, place).isSung() && flues.isEmpty();
-        return alone.with(withinReach(plan, place, alone, most), wantsReeds, full);
+        Requirement requirement = alone.with(withinReach(plan, place, alone, most), wantsReeds, full);
+        return verse(plan, place).sungBy() == SungBy.DESCANT && flues.isPresent()
+                ? requirement.withoutReeds()
+                : requirement;
     }
 
     /** The share that is usual for those who sing, or will sing, in a verse. */
@@ -121,7 +124,7 @@ final class Requirements {
                 least,
                 Collections.max(List.of(least, most)),
                 verse.locks(),
-                WaysToPlay.of(organ, plan.heading().player(), verse, mode, mood),
+                WaysToPlay.of(organ, plan.heading().player(), verse, Shape.opens(plan, place), mode, mood),
                 verse.locks().keepsBoxes() ? verse.registration().boxes() : List.of(),
                 aim(plan, place),
                 false,
@@ -226,7 +229,9 @@ final class Requirements {
             Singing from = verse.mood() == Mood.GENTLE ? Singing.STRONG : Singing.ORDINARY;
             return verse.singing().compareTo(from) >= 0 ? Fullness.PLAIN : Fullness.GENTLE;
         }
-        Fullness ofKind = verse.kind() == VerseKind.LAST_VERSE ? Fullness.BRIGHT : Fullness.PLAIN;
+        boolean isCrowned = verse.kind() == VerseKind.LAST_VERSE
+                && !Shape.isGentle(plan.hymns().get(place.hymn()));
+        Fullness ofKind = isCrowned ? Fullness.BRIGHT : Fullness.PLAIN;
         Fullness ofSinging =
                 switch (verse.singing()) {
                     case GENTLE, ORDINARY -> Fullness.PLAIN;

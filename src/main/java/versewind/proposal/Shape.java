@@ -14,7 +14,7 @@ import versewind.plan.VersePlace;
 /**
  * The shape of a hymn and of the service: by how much the share of a verse is lifted over what its mood wants. A hymn
  * rises evenly from its first verse to its last, more on a festal day and not at all on a solemn one; a last verse that
- * is not gentle itself is lifted besides, under a descant too, for the people sing the tune; what only introduces
+ * is not gentle itself, of a hymn that is not, is lifted besides, under a descant too, for the people sing the tune; what only introduces
  * stands a little lower; and the service grows from its first hymn to its last. A day of penance is held back and does
  * all this by half. An estimate; common practice, no source.
  */
@@ -46,7 +46,7 @@ final class Shape {
         }
         int hymns = plan.hymns().size();
         double ofService = LAST_HYMN * place.hymn() / Math.max(1, hymns - 1);
-        double ofVerse = verse.kind() == VerseKind.LAST_VERSE ? LAST_VERSE : 0;
+        double ofVerse = verse.kind() == VerseKind.LAST_VERSE && !isGentle(hymn) ? LAST_VERSE : 0;
         return lift + (ofService + ofVerse) * (occasion(plan).isHeldBack() ? HELD_BACK : 1);
     }
 
@@ -54,6 +54,17 @@ final class Shape {
     static boolean isLifted(Plan plan, VersePlace place) {
         Verse verse = plan.hymns().get(place.hymn()).verses().get(place.verse());
         return verse.mood() != Mood.GENTLE && verse.singing() != Singing.GENTLE && growth(occasion(plan)) > 0;
+    }
+
+    /** True for a hymn whose verses are gentle, most of them, by their words or their singers: it ends quietly too. */
+    static boolean isGentle(Hymn hymn) {
+        List<Verse> sung = hymn.verses().stream()
+                .filter(verse -> verse.isSung() && verse.kind() != VerseKind.LAST_VERSE)
+                .toList();
+        long gentle = sung.stream()
+                .filter(verse -> verse.mood() == Mood.GENTLE || verse.singing() == Singing.GENTLE)
+                .count();
+        return 2 * gentle > sung.size();
     }
 
     /**
@@ -89,12 +100,22 @@ final class Shape {
         };
     }
 
-    /** How far into the hymn a verse stands, 0 for the first that is sung, 1 for the last; a half for one alone. */
-    private static double share(Hymn hymn, int verse) {
-        List<Integer> sung = IntStream.range(0, hymn.verses().size())
+    /** True for the first verse that is sung, where others follow. */
+    static boolean opens(Plan plan, VersePlace place) {
+        List<Integer> sung = sung(plan.hymns().get(place.hymn()));
+        return sung.size() > 1 && sung.get(0) == place.verse();
+    }
+
+    private static List<Integer> sung(Hymn hymn) {
+        return IntStream.range(0, hymn.verses().size())
                 .filter(each -> hymn.verses().get(each).isSung())
                 .boxed()
                 .toList();
+    }
+
+    /** How far into the hymn a verse stands, 0 for the first that is sung, 1 for the last; a half for one alone. */
+    private static double share(Hymn hymn, int verse) {
+        List<Integer> sung = sung(hymn);
         int place = sung.indexOf(verse);
         return sung.size() < 2 || place < 0 ? 0.5 : (double) place / (sung.size() - 1);
     }

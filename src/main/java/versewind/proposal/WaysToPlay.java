@@ -23,13 +23,14 @@ final class WaysToPlay {
      * @param organ the instrument
      * @param player who plays
      * @param verse the verse
+     * @param opens whether the people begin the hymn with it, and others follow
      * @param mode whom the organ accompanies there
      * @param mood of the words
      */
-    static List<HandsAndFeet> of(OrganFacts organ, Player player, Verse verse, Mode mode, Mood mood) {
+    static List<HandsAndFeet> of(OrganFacts organ, Player player, Verse verse, boolean opens, Mode mode, Mood mood) {
         return verse.locks().keepsHands()
                 ? List.of(verse.hands())
-                : of(organ, verse, mode, mood).stream()
+                : of(organ, verse, opens, mode, mood).stream()
                         .map(hands -> player.plays(hands.layout())
                                 ? hands
                                 : hands.withLayout(hands.layout().withoutPedal()))
@@ -37,20 +38,21 @@ final class WaysToPlay {
                         .toList();
     }
 
-    private static List<HandsAndFeet> of(OrganFacts organ, Verse verse, Mode mode, Mood mood) {
+    private static List<HandsAndFeet> of(OrganFacts organ, Verse verse, boolean opens, Mode mode, Mood mood) {
         return switch (mode) {
             case MELODY_SOLOED -> soloed(organ);
-            case CONGREGATION -> leading(organ, verse, mood);
+            case CONGREGATION -> leading(organ, verse, opens, mood);
             case SMALL_CHOIR, SOLO_VOICE -> onEach(organ, organ.keyboards(), true);
         };
     }
 
     /**
      * The people are led on the main manual. A gentle verse may go to another and, where it is the verse that is gentle
-     * and not the day, and others follow, do without the feet.
+     * and not the day, and it stands between others, do without the feet.
      */
-    private static List<HandsAndFeet> leading(OrganFacts organ, Verse verse, Mood mood) {
-        boolean restsFeet = verse.kind() != VerseKind.LAST_VERSE
+    private static List<HandsAndFeet> leading(OrganFacts organ, Verse verse, boolean opens, Mood mood) {
+        boolean restsFeet = !opens
+                && verse.kind() != VerseKind.LAST_VERSE
                 && (verse.singing() == Singing.GENTLE || verse.mood() == Mood.GENTLE);
         List<Integer> chorus = organ.keyboards().stream()
                 .filter(division -> !organ.isForSolos(division))
