@@ -45,6 +45,8 @@ public final class Update {
 
     /** The state in which the program goes on at the desk, when a plan has just been opened for that. */
     public static Transition desk(State state) {
-        return transition(DeskScreen.alone(state));
+        State desk = DeskScreen.alone(state);
+        String words = desk.isSpoken() ? desk.top().spoken(state, desk) : "";
+        return transition(words.isEmpty() ? desk : desk.says(words));
     }
 }

@@ -157,6 +157,41 @@ class SpokenTest {
     }
 
     @Test
+    void at_the_desk_of_a_large_organ_all_that_is_drawn_is_heard() {
+        Desk at = Desk.with("easter-cathedral", 80, 24).lettered(Letters.SPOKEN).alone();
+        assertThat(at.said()).isEqualTo("Intro: Set this before the service. piston G9. The melody soloed.");
+        for (int verse = 0; verse < 7; verse++) {
+            at.press(" ").climb();
+        }
+        assertThat(at.characters())
+                .contains("Drawn      Great: Double Diapason 16, Bourdon 16, Diapason I 8, Diapason II 8,\n")
+                .contains("Couplers: Great to Pedal, Swell to Pedal,\n"
+                        + "            Swell to Great, Positive to Gt, Solo to")
+                .contains("Next       2 The stone, the folded cloth");
+        assertThat(at.press("<").climb().characters())
+                .contains("Pedal Violone 16, Fagotto 16\n Drawn      Great: ")
+                .containsPattern("(?s)Great: .*Swell, box open: .*Solo, box open: .*Pedal: .*Couplers: .*Next  ");
+    }
+
+    @Test
+    void where_not_all_that_is_drawn_has_room_a_full_division_is_told_by_what_is_not() {
+        Desk at = Desk.with("easter-cathedral", 80, 19).lettered(Letters.SPOKEN).alone();
+        for (int verse = 0; verse < 7; verse++) {
+            at.press(" ");
+        }
+        assertThat(at.characters())
+                .contains("Drawn ", "Great: all but Harmonic Flute 8,", "Next ")
+                .contains("all but Sub Bourdon 32, ", "Solo to Great\n Next ");
+    }
+
+    @Test
+    void what_is_said_at_the_desk_begins_on_the_line_of_the_caret() {
+        Desk at = Desk.with("easter-cathedral", 80, 24).lettered(Letters.SPOKEN).press("]", "K");
+        assertThat(at.frame().row(at.frame().caretY())).startsWith(" Intro: piston G10; box Swell three quarters;");
+        assertThat(at.frame().caretY()).isEqualTo(22);
+    }
+
+    @Test
     void the_key_of_large_letters_does_not_end_what_is_spoken() {
         assertThat(desk.press("L").said()).isEqualTo("There are no large letters where everything is spoken.");
         assertThat(desk.state().isSpoken()).isTrue();

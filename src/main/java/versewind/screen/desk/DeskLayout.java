@@ -60,10 +60,53 @@ record DeskLayout(
                 ladderRows);
     }
 
-    /** The layout of so many rows, where what is drawn takes so many of them at most; none is big if spoken. */
-    static DeskLayout of(int rows, int drawnWanted, boolean isSpoken) {
-        int gap = rows >= TALL ? 1 : 0;
-        int letters = isSpoken ? 0 : rows >= TALL ? 2 * BigLetters.DOTS_HIGH : rows >= SMALL ? BigLetters.DOTS_HIGH : 0;
+    /**
+     * The layout of so many rows for who hears it: no big letters, no blank rows, and each block has the rows that it
+     * needs, what is moved now before what is drawn, that before what comes next and what makes it stronger and softer.
+     *
+     * @param now rows that what is moved now needs
+     * @param drawn rows that what is drawn needs
+     * @param drawnBriefly rows that it needs at least, where there is no room for all
+     * @param next rows that what comes next needs
+     * @param ladder rows that either of what makes it stronger and softer needs
+     */
+    static DeskLayout spoken(int rows, int now, int drawn, int drawnBriefly, int next, int ladder) {
+        DeskLayout least = of(rows, drawn, List.of(), 0, 0);
+        if (rows < SMALL) {
+            return least;
+        }
+        int free = rows - 1 - least.now;
+        int nowRows = Math.min(now, free - 3);
+        int wanted = now + drawn + next + 2 * ladder <= free ? drawn : Math.min(drawn, drawnBriefly);
+        int drawnRows = Math.min(wanted, free - nowRows - 3);
+        int nextRows = Math.min(next, free - nowRows - drawnRows - 2);
+        int ladderRows = Math.min(ladder, (free - nowRows - drawnRows - nextRows) / 2);
+        int drawnAt = least.now + nowRows;
+        int nextAt = drawnAt + drawnRows;
+        return new DeskLayout(
+                List.of(),
+                0,
+                least.who,
+                least.level,
+                least.note,
+                least.now,
+                nowRows,
+                drawnAt,
+                drawnRows,
+                nextAt,
+                nextRows,
+                nextAt + nextRows,
+                ladderRows);
+    }
+
+    /** The layout of so many rows, where what is drawn takes so many of them at most. */
+    static DeskLayout of(int rows, int drawnWanted) {
+        int letters = rows >= TALL ? 2 * BigLetters.DOTS_HIGH : rows >= SMALL ? BigLetters.DOTS_HIGH : 0;
+        List<BigLetters.Dot> dots = rows >= TALL ? LARGE : rows >= SMALL ? MIDDLING : List.of();
+        return of(rows, drawnWanted, dots, letters, rows >= TALL ? 1 : 0);
+    }
+
+    private static DeskLayout of(int rows, int drawnWanted, List<BigLetters.Dot> dots, int letters, int gap) {
         int noted = rows >= SMALL ? 1 : 0;
         int ladderRows = rows >= TALL ? 2 : 1;
         int ladders = rows >= SMALL ? 2 * ladderRows : 1;
@@ -77,7 +120,7 @@ record DeskLayout(
         int drawn = now + nowRows + gap;
         int next = drawn + drawnRows + (drawnRows > 0 ? gap : 0);
         return new DeskLayout(
-                isSpoken ? List.of() : rows >= TALL ? LARGE : rows >= SMALL ? MIDDLING : List.of(),
+                dots,
                 letters,
                 who,
                 who + 1,

@@ -239,9 +239,9 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
             frame.write(1, layout.note(), frame.fit(note(work), whole), Style.MESSAGE);
         }
         block(frame, marks, "Now", words.now(), layout.now(), layout.nowRows());
-        // what is said stands on the line of the caret where it is read aloud
-        frame.caret(1, state.isSpoken() ? frame.height() - 1 : layout.now());
-        Flow drawn = words.drawn(blockColumns(frame), layout.drawnRows());
+        // what is said begins on the line of the caret where it is read aloud
+        frame.caret(1, state.isSpoken() ? frame.height() - noticeRows(frame, state) : layout.now());
+        Flow drawn = words.drawn().fitting(blockColumns(frame), layout.drawnRows());
         block(frame, marks, "Drawn", drawn, layout.drawn(), layout.drawnRows());
         block(frame, marks, "Next", words.next(), layout.next(), layout.nextRows());
         paintLadder(frame, marks, words, layout);
@@ -250,12 +250,24 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
     /** The same in every verse of the service; but all that is moved now is read, where what is drawn leaves rows. */
     private DeskLayout layout(Frame frame, State state, PlanEdit work, DeskWords words) {
         int columns = blockColumns(frame);
-        DeskLayout layout = DeskLayout.of(
-                frame.height(), DeskWords.drawnRows(state.marks(), work, notes, columns), state.isSpoken());
+        if (state.isSpoken()) {
+            return DeskLayout.spoken(
+                    frame.height() + 1 - noticeRows(frame, state),
+                    words.now().rows(columns),
+                    words.drawn().whole().rows(columns),
+                    words.drawn().byTheRest().rows(columns),
+                    words.next().rows(columns),
+                    Math.max(words.steps(1).rows(columns), words.steps(-1).rows(columns)));
+        }
+        DeskLayout layout = DeskLayout.of(frame.height(), DeskWords.drawnRows(state.marks(), work, notes, columns));
         int wanted = words.now().rows(columns) - layout.nowRows();
-        int blank =
-                layout.drawnRows() - words.drawn(columns, layout.drawnRows()).rows(columns);
+        int blank = layout.drawnRows()
+                - words.drawn().fitting(columns, layout.drawnRows()).rows(columns);
         return layout.withNow(Math.max(0, Math.min(wanted, blank)));
+    }
+
+    private static int noticeRows(Frame frame, State state) {
+        return Text.wrapped(state.notice().text(), frame.width() - 2).size();
     }
 
     private static void block(Frame frame, Marks marks, String name, Flow flow, int y, int rows) {

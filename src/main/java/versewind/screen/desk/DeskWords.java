@@ -21,7 +21,6 @@ import versewind.rules.StopChanges;
 import versewind.rules.StopChangesByDivision;
 import versewind.rules.Touch;
 import versewind.screen.state.PlanEdit;
-import versewind.screen.toolkit.Abbreviation;
 import versewind.screen.toolkit.Flow;
 import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.Marks;
@@ -35,8 +34,6 @@ import versewind.sound.Estimate;
 
 /** What is said on the desk of a verse: what is moved, what is drawn, what comes next, what would help. */
 final class DeskWords {
-
-    private static final int SHORT_NAME = 12;
 
     private final Marks marks;
     private final PlanEdit work;
@@ -251,35 +248,17 @@ final class DeskWords {
     static int drawnRows(Marks marks, PlanEdit work, DeskNotes notes, int columns) {
         return ServiceOrder.places(work.plan()).stream()
                 .mapToInt(place -> new DeskWords(marks, work.at(place), notes)
-                        .drawn(Integer.MAX_VALUE)
+                        .drawn()
+                        .whole()
                         .rows(columns))
                 .max()
                 .orElse(0);
     }
 
-    /** All that is drawn; with names shortened where they do not fit. */
-    Flow drawn(int columns, int rows) {
-        Flow whole = drawn(Integer.MAX_VALUE);
-        return whole.fits(columns, rows) ? whole : drawn(SHORT_NAME);
-    }
-
-    private Flow drawn(int longestName) {
-        Flow flow = new Flow();
+    /** All that is drawn. */
+    DrawnWords drawn() {
         IndexSet sounding = work.sound().sounding(drawn(here), verse(here).hands());
-        for (DivisionLine drawn : DivisionLine.of(organ, drawn(here), sounding)) {
-            String box =
-                    drawn.box().map(position -> ", " + ShortWords.box(position)).orElse("");
-            flow.paragraph()
-                    .add(
-                            Abbreviation.of(drawn.where(), longestName, Mark.CUT.in(marks)) + box
-                                    + (drawn.waits() ? ", " + Wording.WAITS : "") + ":",
-                            Style.HEADING);
-            List<String> names = drawn.knobs().stream()
-                    .map(name -> Abbreviation.of(name, longestName, Mark.CUT.in(marks)))
-                    .toList();
-            flow.addNames("", names, Style.TEXT);
-        }
-        return flow.isEmpty() ? flow.add("Nothing is drawn.", Style.TEXT) : flow;
+        return new DrawnWords(marks, organ, DivisionLine.of(organ, drawn(here), sounding));
     }
 
     /** What comes next, how it differs, and what is moved for it. */
@@ -309,7 +288,7 @@ final class DeskWords {
             return flow;
         }
         if (!verse.hands().equals(verse(here).hands())) {
-            flow.add(Wording.hands(organ, verse.hands()), Style.STRONG);
+            spokenApart(flow).add(Wording.hands(organ, verse.hands()), Style.STRONG);
         }
         flow.paragraph();
         before(there).ifPresent(from -> moves(flow, from, there));
@@ -322,6 +301,20 @@ final class DeskWords {
         }
         long db = Math.round(there.organDba().getAsDouble() - now.organDba().getAsDouble());
         return db == 0 ? "same level" : Math.abs(db) + " dB " + (db > 0 ? "stronger" : "softer");
+    }
+
+    /** Adds names after what is done with them, and returns what parts them from the next: in words an "and". */
+    private String group(Flow flow, String and, String lead, List<String> names) {
+        if (names.isEmpty()) {
+            return and;
+        }
+        flow.add(and, Style.TEXT).addNames(lead, names, Style.TEXT);
+        return marks == Marks.WORDS ? "and" : "";
+    }
+
+    /** In words, what follows is parted from what is before. */
+    private Flow spokenApart(Flow flow) {
+        return marks == Marks.WORDS ? flow.paragraph() : flow;
     }
 
     /** What makes the verse stronger, or softer: the next two steps of the ladder. */
@@ -340,11 +333,16 @@ final class DeskWords {
             }
             Registration from = DeskNotes.drawn(ladder, planned, at);
             Registration to = DeskNotes.drawn(ladder, planned, at + way);
+            String and = "";
             for (StopChangesByDivision each : StopChangesByDivision.of(organ, StopChanges.between(from, to))) {
                 String place = place(each);
-                flow.addNames((Mark.PUSH_IN.in(marks) + " " + place).strip(), each.putIn(), Style.TEXT);
-                flow.addNames((Mark.DRAW.in(marks) + " " + place).strip(), each.drawn(), Style.TEXT);
-                each.box().ifPresent(box -> flow.add(place + " " + ShortWords.box(box), Style.TEXT));
+                and = group(flow, and, (Mark.PUSH_IN.in(marks) + " " + place).strip(), each.putIn());
+                and = group(flow, and, (Mark.DRAW.in(marks) + " " + place).strip(), each.drawn());
+                and = group(
+                        flow,
+                        and,
+                        place,
+                        each.box().map(ShortWords::box).stream().toList());
             }
             boolean isAway = Math.abs(at + way) > Math.abs(at);
             double db = isAway ? DeskNotes.changeDb(ladder, at + way) : -DeskNotes.changeDb(ladder, at);

@@ -1,0 +1,82 @@
+package versewind.screen.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import versewind.organ.Instrument;
+import versewind.rules.StopChangesByDivision;
+import versewind.screen.toolkit.Abbreviation;
+import versewind.screen.toolkit.Flow;
+import versewind.screen.toolkit.Mark;
+import versewind.screen.toolkit.Marks;
+import versewind.screen.toolkit.ShortWords;
+import versewind.screen.toolkit.Style;
+import versewind.sheet.DivisionLine;
+import versewind.sheet.Wording;
+
+/**
+ * All that is drawn for a verse, in as many words as there is room for.
+ *
+ * @param marks with which it is written
+ * @param organ the organ
+ * @param lines what is drawn, division by division
+ */
+record DrawnWords(Marks marks, Instrument organ, List<DivisionLine> lines) {
+
+    private static final int SHORT_NAME = 12;
+
+    /** By full names. */
+    Flow whole() {
+        return shortened(Integer.MAX_VALUE);
+    }
+
+    /** The same; where that does not fit, with names shortened, unless they are heard; else by what is not drawn. */
+    Flow fitting(int columns, int rows) {
+        Flow byTheRest = byTheRest();
+        Flow shorter = marks == Marks.WORDS ? byTheRest : shortened(SHORT_NAME);
+        return Stream.of(whole(), shorter, byTheRest)
+                .filter(flow -> flow.fits(columns, rows))
+                .findFirst()
+                .orElse(shorter);
+    }
+
+    /** Divisions of which more than half is drawn by what is not: "Swell: all but Celeste 8". */
+    Flow byTheRest() {
+        return flow(Integer.MAX_VALUE, this::allBut);
+    }
+
+    private Flow shortened(int longest) {
+        return flow(longest, line -> line.knobs().stream()
+                .map(name -> Abbreviation.of(name, longest, Mark.CUT.in(marks)))
+                .toList());
+    }
+
+    private List<String> allBut(DivisionLine line) {
+        List<String> left = organ.division(line.where()).stream()
+                .boxed()
+                .flatMap(division -> organ.stops().stream().filter(knob -> knob.division() == division))
+                .map(knob -> knob.stop().label())
+                .filter(name -> !line.knobs().contains(name))
+                .toList();
+        boolean isCoupler = line.where().equals(StopChangesByDivision.COUPLERS);
+        if (isCoupler || left.size() >= line.knobs().size()) {
+            return line.knobs();
+        }
+        List<String> names = new ArrayList<>(left.isEmpty() ? List.of("") : left);
+        names.set(0, ("all" + (left.isEmpty() ? "" : " but ") + names.get(0)));
+        return names;
+    }
+
+    private Flow flow(int longestPlace, Function<DivisionLine, List<String>> names) {
+        Flow flow = new Flow();
+        for (DivisionLine line : lines) {
+            String box =
+                    line.box().map(position -> ", " + ShortWords.box(position)).orElse("");
+            String place = Abbreviation.of(line.where(), longestPlace, Mark.CUT.in(marks));
+            flow.paragraph().add(place + box + (line.waits() ? ", " + Wording.WAITS : "") + ":", Style.HEADING);
+            flow.addNames("", names.apply(line), Style.TEXT);
+        }
+        return flow.isEmpty() ? flow.add("Nothing is drawn.", Style.TEXT) : flow;
+    }
+}
