@@ -62,7 +62,27 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
             }
         }
         Optional<DivisionHeading> whole = text.length() <= LONGEST ? head(text, "", language) : Optional.empty();
-        return whole.or(() -> noted(text, language));
+        return whole.or(() -> noted(text, language)).or(() -> measured(text, language));
+    }
+
+    /** "Pedal C-d1, Subbass 16'": what follows the compass and a comma are the stops. */
+    private static Optional<DivisionHeading> measured(String text, String language) {
+        int comma = text.indexOf(',');
+        return comma > 0 && comma <= LONGEST && Pitches.isMarked(text.substring(comma))
+                ? head(text.substring(0, comma), text.substring(comma + 1).strip(), language)
+                        .filter(head ->
+                                !Compass.without(text.substring(0, comma)).equals(text.substring(0, comma)))
+                : Optional.empty();
+    }
+
+    /** With what a note below it says of its compass and its box. */
+    DivisionHeading noted(String note) {
+        return new DivisionHeading(
+                name,
+                word,
+                enclosed.or(() -> enclosed(note, word)),
+                keys.isPresent() ? keys : Compass.keys(note, word.isPedal()),
+                inline);
     }
 
     /** "Pedal Organ, two octaves from CC": what follows a comma is a note on the division, if it names no stop. */
@@ -71,22 +91,15 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
         boolean fits = comma > 0 && text.length() <= LONGEST && !Pitches.isMarked(withoutCounts(text));
         String note = text.substring(comma + 1);
         boolean isNote = fits
-                && DivisionWord.in(Spelling.words(note), language).isEmpty()
+                && DivisionWord.in(WordList.of("box of division").without(Spelling.words(note)), language)
+                        .isEmpty()
                 && Lexicon.get()
                         .find(new Line(note).letters(), NameContext.NONE)
                         .isEmpty()
                 && Lexicon.get()
                         .known(new Line(text).outside(), NameContext.NONE)
                         .isEmpty();
-        return isNote
-                ? head(text.substring(0, comma), "", language)
-                        .map(head -> new DivisionHeading(
-                                head.name,
-                                head.word,
-                                head.enclosed.or(() -> enclosed(note, head.word)),
-                                head.keys.isPresent() ? head.keys : Compass.keys(note, head.word.isPedal()),
-                                ""))
-                : Optional.empty();
+        return isNote ? head(text.substring(0, comma), "", language).map(head -> head.noted(note)) : Optional.empty();
     }
 
     /** "I Manual: Hauptwerk" is one heading. */
@@ -116,8 +129,10 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
     private static Optional<DivisionHeading> head(String text, String inline, String language) {
         String outside = new Line(text).outside();
         String core = withoutCounts(Compass.without(outside.isBlank() ? text.replaceAll("[()\\[\\]]", " ") : outside));
-        List<String> words = Spelling.words(core);
-        if (core.contains("/")
+        List<String> words = WordList.of("heading verb").without(Spelling.words(core));
+        boolean isVerbal = words.size() < Spelling.words(core).size();
+        if (words.isEmpty()
+                || core.contains("/")
                 || core.indexOf('>') > 0
                 || PAIR.is(new Line(core))
                 || Pitches.isMarked(withoutCounts(text))
@@ -147,7 +162,9 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
         if (couples || (!only && !loud)) {
             return Optional.empty();
         }
-        DivisionWord first = named || twice ? parts.divisions().get(0) : DivisionWord.numbered("", 0);
+        DivisionWord first = named || twice
+                ? parts.divisions().get(0).boxed(parts.divisions().stream().anyMatch(DivisionWord::box))
+                : DivisionWord.numbered("", 0);
         Line aside = new Line(text);
         BitSet outer = aside.brackets();
         outer.flip(0, aside.size());
@@ -159,7 +176,8 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
         boolean isName = told.isPresent()
                 && Character.isUpperCase(inside.charAt(0))
                 && spotted(inside, language).length() > LONGEST_SHORT;
-        boolean begins = isOrdinal(words.get(0))
+        boolean begins = isVerbal
+                || isOrdinal(words.get(0))
                 || (named && WordList.of("manual").has(words.get(0)))
                 || WordList.of("heading place").has(words.get(0));
         String name = only && !begins ? core : spotted(core, language);

@@ -55,6 +55,11 @@ record DivisionWord(String role, OptionalInt number, boolean box, String words) 
         return new DivisionWord(role, other, box, words);
     }
 
+    /** The same, where another word beside it may mean a swell box. */
+    DivisionWord boxed(boolean isBoxed) {
+        return new DivisionWord(role, number, isBoxed, words);
+    }
+
     boolean isPedal() {
         return role.equals(PEDAL);
     }

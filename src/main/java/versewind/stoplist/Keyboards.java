@@ -156,6 +156,7 @@ final class Keyboards {
     }
 
     private Optional<ParsedDivision> pedal() {
-        return divisions.stream().filter(ParsedDivision::isPedal).findFirst();
+        return divisions.stream().filter(ParsedDivision::isPedal).min(Comparator.comparing(each -> each.stops()
+                .isEmpty()));
     }
 }

@@ -70,6 +70,11 @@ enum LineKind {
         @Override
         Section take(Candidate text) {
             DivisionHeading heading = text.heading().orElseThrow();
+            String head = text.text()
+                    .substring(0, text.text().length() - heading.inline().length());
+            if (heading.word().isPedal() && WordList.of("permanent").in(head)) {
+                text.lines().leaveOut(text.line(), head.strip(), "how the pedal is coupled", Unread.Weight.NOTE);
+            }
             return text.goOn(heading.inline(), text.lines().open(heading, text.line()));
         }
     },

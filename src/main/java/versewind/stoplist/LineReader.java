@@ -104,7 +104,11 @@ final class LineReader {
     Section text(String text, int line, Section section) {
         LineKind.Candidate candidate = new LineKind.Candidate(this, text, line, section);
         int before = lines.entries();
-        Section next = candidate.kind().take(candidate);
+        LineKind kind = candidate.kind();
+        Section next = kind.take(candidate);
+        if (kind == LineKind.STOPS && !section.isBeforeDivisions()) {
+            lines.division(section).noted(text);
+        }
         if (lines.entries() == before) {
             lines.leaveOut(line, text, "no name found", Unread.Weight.NOTE);
         }

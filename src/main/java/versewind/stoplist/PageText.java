@@ -56,7 +56,7 @@ final class PageText {
     static List<Numbered> lines(String text) {
         PageText page = new PageText(text);
         page.read();
-        List<Numbered> rows = Wiki.rows(page.lines);
+        List<Numbered> rows = StopTable.spelledOut(Wiki.rows(page.lines));
         return isCsv(rows) ? rows.stream().map(PageText::cells).toList() : rows;
     }
 

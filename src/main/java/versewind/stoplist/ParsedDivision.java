@@ -21,6 +21,11 @@ final class ParsedDivision {
         heading = heading.and(later);
     }
 
+    /** Learns from a note between its heading and its first stop. */
+    void noted(String note) {
+        heading = stops.isEmpty() ? heading.noted(note) : heading;
+    }
+
     /** True if nothing but a number was said so far, and a heading says whose. */
     boolean isNumberOf(DivisionHeading below) {
         boolean numbered = word().role().isEmpty() && word().number().isPresent();

@@ -69,7 +69,10 @@ record SectionWord(Kind kind, String head, String inline) {
 
     private static Optional<SectionWord> head(String head, String inline, boolean colon, String language) {
         List<String> words = Spelling.words(new Line(head).outside());
-        if (words.isEmpty() || words.size() > MOST_WORDS) {
+        // "54 notes:" ends the heading of a division
+        if (words.isEmpty()
+                || words.size() > MOST_WORDS
+                || Compass.keys(head, false).isPresent()) {
             return Optional.empty();
         }
         boolean one = WordList.of("one coupler").in(words)
