@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param trimDb level above (positive) or below the usual level of its family, in dB, -20 to 20
  * @param enclosure inside or outside the box of its division
  * @param borrowed the stop whose rank it plays, if it is an extension or a transmission
+ * @param note what else there is to know of it: "from tenor C", "pitch assumed"; mostly blank
  */
 public record Stop(
         String name,
@@ -28,7 +29,8 @@ public record Stop(
         List<MixtureBreak> composition,
         double trimDb,
         Enclosure enclosure,
-        Optional<StopName> borrowed) {
+        Optional<StopName> borrowed,
+        String note) {
 
     /** Where a stop of an enclosed division stands. */
     public enum Enclosure {
@@ -74,6 +76,20 @@ public record Stop(
         }
     }
 
+    /** A stop without a note. */
+    public Stop(
+            String name,
+            Optional<Footage> footage,
+            Family family,
+            Pipe pipe,
+            int ranks,
+            List<MixtureBreak> composition,
+            double trimDb,
+            Enclosure enclosure,
+            Optional<StopName> borrowed) {
+        this(name, footage, family, pipe, ranks, composition, trimDb, enclosure, borrowed, "");
+    }
+
     /** A stop of one rank with no trim, standing with its division. */
     public static Stop of(String name, String footage, Family family, Pipe pipe) {
         return new Stop(
@@ -90,12 +106,12 @@ public record Stop(
 
     /** With another trim. */
     public Stop withTrimDb(double otherDb) {
-        return new Stop(name, footage, family, pipe, ranks, composition, otherDb, enclosure, borrowed);
+        return new Stop(name, footage, family, pipe, ranks, composition, otherDb, enclosure, borrowed, note);
     }
 
     /** Playing the pipes of another stop, whose trim counts from then on. */
     public Stop borrowing(StopName lender) {
-        return new Stop(name, footage, family, pipe, ranks, composition, 0, enclosure, Optional.of(lender));
+        return new Stop(name, footage, family, pipe, ranks, composition, 0, enclosure, Optional.of(lender), note);
     }
 
     /** True for a trim that has no effect: that of borrowed pipes is the trim of the stop that lends them. */

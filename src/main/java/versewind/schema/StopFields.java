@@ -99,6 +99,9 @@ public final class StopFields {
             .label("Breaks")
             .laid(Layout.FIT);
 
+    public static final Field<Stop, String> NOTE =
+            TABLE.text("note", "what else there is to know of it, as from tenor C");
+
     private StopFields() {}
 
     private static Object of(MixtureBreak part, String field) {
@@ -120,6 +123,7 @@ public final class StopFields {
             case "trim" -> stop.trimDb();
             case "outside the box" -> stop.enclosure() == Stop.Enclosure.OUTSIDE_THE_BOX;
             case "composition" -> stop.composition();
+            case "note" -> stop.note();
             default -> throw Table.without(field);
         };
     }
@@ -135,7 +139,8 @@ public final class StopFields {
                 values.get(COMPOSITION),
                 values.get(TRIM),
                 values.get(OUTSIDE) ? Stop.Enclosure.OUTSIDE_THE_BOX : Stop.Enclosure.AS_ITS_DIVISION,
-                values.get(FROM));
+                values.get(FROM),
+                values.get(NOTE));
     }
 
     private static Optional<StopName> stopName(String text) {

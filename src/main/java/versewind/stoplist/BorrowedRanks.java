@@ -33,11 +33,13 @@ final class BorrowedRanks {
         this.divisions = List.copyOf(divisions);
     }
 
-    /** True if a remark says from which key a stop begins: "from tenor C". */
+    /** True if a remark says from which key a stop begins, "from tenor C", or whose basses it has. */
     static boolean isFromKey(String remark) {
         Line line = new Line(remark);
         int says = SAYS.at(line, 0);
-        return says > 0 && KEY.at(new Line(remark.substring(line.start(says))), 0) > 0;
+        boolean isPart =
+                IntStream.range(0, line.size()).anyMatch(i -> SAYS.at(line, i) > 0 && isPartOfCompass(line, i));
+        return isPart || (says > 0 && KEY.at(new Line(remark.substring(line.start(says))), 0) > 0);
     }
 
     /**
@@ -48,6 +50,7 @@ final class BorrowedRanks {
             Line line = new Line(remark);
             for (int i = line.size() - 1; i >= 0; i--) {
                 int says = i == 0 || line.gap(i) > 0 || line.is(i - 1, Token.Kind.OPEN) ? SAYS.at(line, i) : 0;
+                says = isPartOfCompass(line, i) ? 0 : says;
                 String rest = says > 0 ? remark.substring(line.start(i + says)).strip() : "";
                 if (says > 0 && KEY.at(new Line(rest), 0) == 0) {
                     return Optional.of(rest);
@@ -57,29 +60,54 @@ final class BorrowedRanks {
         return Optional.empty();
     }
 
+    /** "Bass from Stopped Diapason", "1-12 from Bourdon": only some of its pipes are those of another. */
+    private static boolean isPartOfCompass(Line line, int says) {
+        return says > 0
+                && (line.is(says - 1, Token.Kind.NUMBER)
+                        || WordList.of("part of compass").in(line.part(0, says)));
+    }
+
     /** The stop whose pipes a stop uses; empty where it has its own. */
     Optional<At> of(At borrower) {
         ReadStop stop = at(borrower);
         return says(stop).isPresent() ? lender(borrower, stop, says(stop).get()) : namesake(borrower, stop);
     }
 
-    /** "Violone 16 (Gt)": the stop of this name in another division, where a remark is the name of that and no more. */
-    private Optional<At> namesake(At borrower, ReadStop stop) {
-        return stop.remarks().stream()
+    /** True if the list says that a stop uses the pipes of another, or names another division beside it. */
+    boolean isBorrowed(At borrower) {
+        return says(at(borrower)).isPresent() || otherDivision(borrower).isPresent();
+    }
+
+    /** The division beside the name of a stop of the pedal, "Trombone 16 (Great)", where nothing else stands there. */
+    private OptionalInt otherDivision(At borrower) {
+        return at(borrower).remarks().stream()
                 .map(this::named)
                 .filter(lent -> lent.name().isEmpty() && lent.division().isPresent())
-                .map(lent -> lent.division().getAsInt())
+                .mapToInt(lent -> lent.division().getAsInt())
                 .filter(division -> division != borrower.division())
-                .flatMap(division -> candidates(borrower, stop, division).stream())
-                .filter(each -> isCalled(at(each), Spelling.sounded(stop.name())))
-                .filter(each -> at(each).footage().equals(stop.footage()))
                 .findFirst();
+    }
+
+    /** "Violone 16 (Gt)": the stop of this name in another division, or in a pedal one of its family. */
+    private Optional<At> namesake(At borrower, ReadStop stop) {
+        OptionalInt other = otherDivision(borrower);
+        if (other.isEmpty()) {
+            return Optional.empty();
+        }
+        String wanted = Spelling.sounded(stop.name());
+        boolean isPedal = divisions.get(borrower.division()).isPedal();
+        return candidates(borrower, stop, other.getAsInt()).stream()
+                .filter(each -> isCalled(at(each), wanted)
+                        ? isPedal || at(each).footage().equals(stop.footage())
+                        : isPedal && at(each).family() == stop.family())
+                .min(Comparator.comparingInt((At each) -> isCalled(at(each), wanted) ? 0 : 1)
+                        .thenComparingInt(each -> at(each).footage().equals(stop.footage()) ? 0 : 1));
     }
 
     /** True if the list does not name the lender, and no stop of the borrower's name was found: another one lends. */
     boolean isGuessed(At borrower, At lender) {
         ReadStop stop = at(borrower);
-        return says(stop).filter(said -> named(said).name().isEmpty()).isPresent()
+        return says(stop).map(said -> named(said).name().isEmpty()).orElse(true)
                 && !isCalled(at(lender), Spelling.sounded(stop.name()));
     }
 

@@ -18,6 +18,7 @@ final class Compass {
             "<begins> [.]? =the? <middle>? <key_of_stop> ~[#]? octave*",
             "<middle> <key_of_stop>",
             "<low_key_of_stop> ~[#]? ~octave* [-] <key_of_stop> ~[#]? ~octave ~octave*");
+    private static final TokenForm BOTTOM = TokenForm.of("<bottom>", "=t ~[.] ~=c ~[.]?");
     private static final TokenForm GROOVED = TokenForm.of("<grooved>");
     private static final String STEPS = "c d ef g a h";
     private static final int OCTAVE = 12;
@@ -80,7 +81,21 @@ final class Compass {
         if (GROOVED.at(line, token) > 0) {
             return line.size() - token;
         }
-        int length = OF_STOP.at(line, token);
+        int length = Math.max(OF_STOP.at(line, token), BOTTOM.at(line, token));
         return length > 0 && Character.isLetter(line.after(token + length - 1)) ? 0 : length;
+    }
+
+    /** True if a text says from which key a stop begins or whose basses it has, and no more: "grooved to Gedackt". */
+    static boolean isOfStop(String text) {
+        Line line = new Line(text.replaceAll("[()\\[\\]]", " ").strip());
+        return line.size() > 0 && ofStop(line, 0) == line.size();
+    }
+
+    /** True if a remark says from which key a stop begins, or whose basses it has. */
+    static boolean isSaid(String remark) {
+        Line line = new Line(remark);
+        return WordList.of("part of compass").in(remark)
+                || line.tokens().stream().anyMatch(each -> each.is("middle"))
+                || !line.all(i -> ofStop(line, i)).isEmpty();
     }
 }

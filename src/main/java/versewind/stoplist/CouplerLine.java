@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 import versewind.organ.Coupler;
 import versewind.stoplist.UnresolvedCoupler.End;
 import versewind.stoplist.UnresolvedCoupler.Implied;
@@ -49,6 +49,11 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         return CouplerWords.of(label, language).kinds();
     }
 
+    /** True if a text says that the couplers are the usual ones, "usual unison couplers". */
+    static boolean isUsual(String text) {
+        return WordList.of("usual").in(text) && WordList.of("collective").in(text);
+    }
+
     private static final class Reader {
         private final Where where;
         private final String language;
@@ -70,6 +75,14 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         void line(String text) {
             int colon = text.indexOf(':');
             CouplerWords label = CouplerWords.of(text.substring(0, Math.max(0, colon)), language);
+            if (isOwn(text.substring(colon + 1)) && (colon < 0 || isOneDivision(label))) {
+                End end = colon < 0 ? Implied.HERE : label.divisions().get(0);
+                Set<Coupler.Kind> kinds = new HashSet<>(
+                        CouplerWords.of(text.substring(colon + 1), language).kinds());
+                kinds.remove(Coupler.Kind.UNISON);
+                add(text, end, end, kindsInOrder(kinds));
+                return;
+            }
             boolean isLabel = colon > 1
                     && colon <= LONGEST_LABEL
                     && label.unknown() <= 1
@@ -88,81 +101,22 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                     && label.kinds().isEmpty()
                     && !label.joins();
             String said = isLabel || isHead ? text.substring(colon + 1) : text;
-            segments(LEADING_QUOTES.matcher(said).replaceFirst("")).forEach(this::segment);
+            CouplerSegments.of(LEADING_QUOTES.matcher(said).replaceFirst(""), language)
+                    .forEach(this::segment);
         }
 
-        private List<String> segments(String text) {
-            return Segments.split(text, Reader::isBetween).stream()
-                    .flatMap(part -> dashed(part).stream())
-                    .flatMap(part -> halves(part).stream())
-                    .flatMap(part -> pairs(part).stream())
-                    .toList();
+        /** "16, UO, 4": couplers of one division to itself, where the unison off stands among them. */
+        private boolean isOwn(String text) {
+            CouplerWords pitches = CouplerWords.of(text.length() > LONGEST_LABEL ? "" : text, language);
+            return pitches.isOnlyPitches()
+                    && pitches.kinds().size() > 1
+                    && pitches.kinds().contains(Coupler.Kind.UNISON_OFF);
         }
 
-        /** True if a token parts two couplers: a sign, or a point before a new sentence. */
-        private static boolean isBetween(Line line, int token) {
-            boolean sentence = line.isSign(token, ".")
-                    && !(line.is(token - 1, Token.Kind.NUMBER) && (token == 1 || line.isSign(token - 2, ".,;")))
-                    && line.is(token + 1, Token.Kind.WORD)
-                    && line.gap(token + 1) > 0
-                    && line.at(token + 1).text().length() > 3
-                    && Character.isUpperCase(line.at(token + 1).text().charAt(0))
-                    && Character.isLowerCase(line.at(token + 1).text().charAt(1))
-                    && !line.is(token + 1, "pitch of coupler");
-            boolean numbered = line.isSign(token, ".")
-                    && line.is(token - 1, Token.Kind.WORD)
-                    && line.is(token + 1, Token.Kind.NUMBER)
-                    && line.isSign(token + 2, ".");
-            boolean roman = line.isSign(token, ".")
-                    && line.is(token - 1, Token.Kind.WORD)
-                    && line.is(token + 1, Token.Kind.ROMAN)
-                    && line.is(token + 2, Token.Kind.WORD);
-            return sentence || numbered || roman || line.isSign(token, ",;\u2022\u00b7|");
-        }
-
-        /** "II to I - III to I". */
-        private static List<String> dashed(String part) {
-            boolean joins = part.contains("/")
-                    || part.contains("+")
-                    || WordList.of("coupled to").in(part);
-            boolean worded = WordList.of("coupled to").in(part)
-                    && !WordList.of("coupler").in(part);
-            return joins
-                    ? Segments.split(part, (line, i) -> Segments.isApart(line, i, worded ? "-/" : "-"))
-                    : List.of(part);
-        }
-
-        /** "II/P and I/P". */
-        private List<String> halves(String part) {
-            List<String> halves = Segments.split(part, Segments::isAnd);
-            boolean all = halves.stream()
-                    .allMatch(half -> CouplerWords.of(half, language).joins());
-            return all ? halves : List.of(part);
-        }
-
-        /** "II/I III/I" without anything between. */
-        private static List<String> pairs(String part) {
-            Line line = new Line(part);
-            List<Integer> signs = IntStream.range(1, line.size() - 1)
-                    .filter(i -> line.isSign(i, "/+"))
-                    .boxed()
-                    .toList();
-            List<String> pairs = new ArrayList<>();
-            int from = 0;
-            for (int sign : signs) {
-                int start = line.at(sign - 1).is(Token.Kind.SIGN) ? sign - 2 : sign - 1;
-                boolean apart = signs.size() > 1
-                        && start > 0
-                        && line.gap(start) > 0
-                        && !line.is(start - 1, "to pedal")
-                        && !line.isSign(start - 1, "/+");
-                if (apart) {
-                    pairs.add(part.substring(from, line.at(start).start()).strip());
-                    from = line.at(start).start();
-                }
-            }
-            pairs.add(part.substring(from));
-            return pairs;
+        private static boolean isOneDivision(CouplerWords label) {
+            return label.divisions().size() == 1
+                    && label.unknown() == 0
+                    && label.kinds().isEmpty();
         }
 
         private void segment(String numbered) {
@@ -190,6 +144,15 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                 return;
             }
             CouplerWords words = CouplerWords.of(bare, language);
+            if (words.saysCoupler() && words.divisions().isEmpty() && isUsual(bare)) {
+                List<Coupler.Kind> unison = List.of(Coupler.Kind.UNISON);
+                add(bare, Implied.SECOND, Implied.MAIN, unison);
+                add(bare, Implied.MAIN, Implied.PEDAL, unison);
+                add(bare, Implied.SECOND, Implied.PEDAL, unison);
+                isBroken = true;
+                rest.add(numbered);
+                return;
+            }
             int already = couplers.size();
             if (!couplers.isEmpty() && words.isOnlyPitches() && goesOn(bare)) {
                 UnresolvedCoupler last = last();
@@ -262,7 +225,9 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
             boolean among = where != Where.ELSEWHERE;
             boolean feet = Pitches.isMarked(text);
             boolean joined = words.joins() && words.unknown() <= (among ? 1 : 0);
+            boolean all = words.divisions().isEmpty() && words.unknown() > 0 && isCollective(text);
             boolean said = words.saysCoupler()
+                    && !all
                     && words.unknown() <= (among ? 2 : 1)
                     && (among || !feet || words.divisions().size() > 0);
             boolean own = words.divisions().size() == 1
@@ -278,6 +243,11 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                     && ((among && !words.kinds().isEmpty() && !feet)
                             || WordList.of("alone").isAll(Spelling.words(text)));
             return joined || said || own || alone;
+        }
+
+        /** "Usual unison couplers": several, and which they are is not said. */
+        private static boolean isCollective(String text) {
+            return WordList.of("collective").in(text);
         }
 
         private void take(String text, CouplerWords words, String inside) {

@@ -30,6 +30,9 @@ record CouplerWords(
     private static final int LONGEST_INITIALS = 2;
     private static final int MOST_MANUALS = 6;
 
+    /** A longer ordinal is a word, "segundo", and names a manual by its number. */
+    private static final int LONGEST_FIGURES = 4;
+
     /** Sorts the words of a text. */
     static CouplerWords of(String text, String language) {
         return new Sorter(text, language).sorted();
@@ -157,13 +160,19 @@ record CouplerWords(
                 signs += divisions.isEmpty() || token.equals("&") ? 0 : 1;
                 return 1;
             }
-            if (WordList.of("coupler").at(words, at) > 1) {
+            if (WordList.of("coupler").at(words, at) > 1
+                    || WordList.of("octave").at(words, at) > 1) {
                 return known(at);
             }
             Optional<DivisionWord.Spotted> spotted = spotted(at);
             if (spotted.isPresent()) {
                 divisions.add(new Named(spotted.get().word()));
                 return spotted.get().length();
+            }
+            int ordinal = word.length() > LONGEST_FIGURES ? DivisionWord.ordinal(word) : 0;
+            if (ordinal > 0) {
+                divisions.add(new Named(DivisionWord.numbered(word, ordinal)));
+                return 1;
             }
             if (isTheManual(at)) {
                 divisions.add(new Named(new DivisionWord(DivisionWord.MAIN, OptionalInt.empty(), false, word)));

@@ -217,7 +217,10 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
     private static boolean joins(String core) {
         return (core.contains("-") && !core.contains(" - "))
                 || core.contains("+")
-                || WordList.of("coupled to").in(core);
+                || WordList.of("coupled to")
+                        .in(Spelling.words(core).stream()
+                                .dropWhile(WordList.of("heading place")::has)
+                                .toList());
     }
 
     private static boolean isLoud(String core, String text, String inline) {
@@ -339,7 +342,10 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
                     number = DivisionWord.ordinal(word);
                 } else if (WordList.of("manual").has(word)) {
                     manual = true;
-                } else if (spotted.isPresent() && !(word.equals("swell") && !divisions.isEmpty())) {
+                } else if (spotted.isPresent()
+                        && !(word.equals("swell")
+                                && !divisions.isEmpty()
+                                && !words.get(at - 1).equals("or"))) {
                     begins |= divisions.isEmpty() && unknown == 0;
                     divisions.add(spotted.get().word());
                     at += spotted.get().length() - 1;

@@ -114,7 +114,16 @@ final class Keyboards {
                 .or(() -> LIKE.getOrDefault(word.role(), List.of(word.role())).stream()
                         .flatMap(role -> manuals.stream()
                                 .filter(each -> each.word().role().equals(role)))
+                        .findFirst())
+                .or(() -> manuals.stream()
+                        .filter(each -> word.role().equals("great") && isCalledManual(each))
                         .findFirst());
+    }
+
+    /** "Werck": the main division of old organs, which had no other name. */
+    private static boolean isCalledManual(ParsedDivision division) {
+        return division.word().role().isEmpty()
+                && WordList.of("manual").has(Spelling.words(division.name()).get(0));
     }
 
     /**

@@ -1,6 +1,7 @@
 package versewind.stoplist;
 
 import java.util.Optional;
+import versewind.organ.Coupler;
 
 /**
  * The kinds of line in a stop list. Each kind scores the text by what speaks for and against it; the kind with the
@@ -84,7 +85,8 @@ enum LineKind {
         @Override
         int score(Candidate text) {
             boolean pistons = WordList.of("general piston").at(Spelling.words(text.text()), 0) > 0;
-            return text.couplers().couplers().isEmpty() || pistons ? 0 : text.isPair() ? 80 : 60;
+            boolean own = text.couplers().couplers().stream().anyMatch(each -> each.kind() == Coupler.Kind.UNISON_OFF);
+            return text.couplers().couplers().isEmpty() || pistons ? 0 : text.isPair() || own ? 80 : 60;
         }
 
         @Override

@@ -8,13 +8,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.Action;
 import versewind.organ.Coupler;
 import versewind.organ.Division;
 import versewind.organ.Family;
 import versewind.organ.Footage;
 import versewind.organ.Instrument;
+import versewind.organ.MixtureBreak;
 import versewind.organ.Pipe;
 import versewind.organ.Pistons;
 import versewind.organ.Room;
@@ -131,15 +134,17 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
             Set<String> labels = new HashSet<>();
             boolean isBoxed = division.enclosed()
                     || stops.stream().anyMatch(stop -> stop.isBoxed().orElse(false));
+            int keys = division.keys().orElse(division.isPedal() ? PEDAL_KEYS : MANUAL_KEYS);
             for (ReadStop stop : stops) {
+                List<MixtureBreak> breaks = Composition.of(stop, keys, division.isPedal());
                 double trimDb = stop.strengthDb() + (isHalf(division, stop) ? HALF_TRIM_DB : 0);
                 Stop.Enclosure enclosure = isBoxed && !stop.isBoxed().orElse(division.enclosed())
                         ? Stop.Enclosure.OUTSIDE_THE_BOX
                         : Stop.Enclosure.AS_ITS_DIVISION;
-                Stop first = stop(stop, stop.name(), trimDb, enclosure);
+                Stop first = stop(stop, stop.name(), trimDb, enclosure, breaks);
                 Stop distinct = first;
                 for (int i = 2; !labels.add(distinct.label()); i++) {
-                    distinct = stop(stop, stop.name() + " (" + i + ")", trimDb, enclosure);
+                    distinct = stop(stop, stop.name() + " (" + i + ")", trimDb, enclosure, breaks);
                 }
                 if (isHalf(division, stop)) {
                     halves.add(name + " " + distinct.label());
@@ -150,7 +155,6 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                 }
                 made.add(distinct);
             }
-            int keys = division.keys().orElse(division.isPedal() ? PEDAL_KEYS : MANUAL_KEYS);
             OptionalInt manual = division.manual();
             return new Division(name, manual, keys, isBoxed ? Optional.of(new SwellBox(0)) : Optional.empty(), made);
         }
@@ -177,8 +181,7 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                     Optional<StopName> lender = found.map(at -> new StopName(
                             made.get(at.division()).name(),
                             made.get(at.division()).stops().get(at.stop()).label()));
-                    if (lender.isEmpty()
-                            && BorrowedRanks.says(read.get(d).stops().get(s)).isPresent()) {
+                    if (lender.isEmpty() && lenders.isBorrowed(borrower)) {
                         remarks.add(made.get(d).name() + " " + stop.label()
                                 + " is borrowed, but the stop that lends its pipes was not found: it counts as"
                                 + " having pipes of its own.");
@@ -219,7 +222,8 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                             .anyMatch(tail -> WordList.of("half stop").at(tail, 0) == tail.size());
         }
 
-        private static Stop stop(ReadStop stop, String name, double strengthDb, Stop.Enclosure enclosure) {
+        private static Stop stop(
+                ReadStop stop, String name, double strengthDb, Stop.Enclosure enclosure, List<MixtureBreak> breaks) {
             Family family = stop.family();
             boolean fits = stop.pipe().isReed() == family.isReed();
             Pipe pipe = fits && !family.isCompound() ? stop.pipe() : family.usualPipe();
@@ -231,10 +235,21 @@ public record NewInstrument(Instrument instrument, List<String> remarks) {
                     family,
                     pipe,
                     ranks,
-                    List.of(),
+                    breaks,
                     trimDb,
                     enclosure,
-                    Optional.empty());
+                    Optional.empty(),
+                    note(stop, breaks));
+        }
+
+        /** What an instrument keeps of the remarks: the compass, the composition, and what was assumed. */
+        private static String note(ReadStop stop, List<MixtureBreak> breaks) {
+            boolean isAssumed = breaks.size() > 1 && stop.remarks().stream().noneMatch(Composition::isBreak);
+            return Stream.concat(stop.remarks().stream(), isAssumed ? Stream.of("breaks assumed") : Stream.empty())
+                    .filter(each -> Compass.isSaid(each)
+                            || ((breaks.isEmpty() || isAssumed) && Composition.isOne(each))
+                            || WordList.of("assumed").in(each))
+                    .collect(Collectors.joining("; "));
         }
 
         /** Old builders wrote 3 ft for 2 2/3, 6 for 5 1/3 and 1 1/2 for 1 1/3. */

@@ -94,7 +94,7 @@ final class Paragraph {
                         && (Segments.isApart(line, token - 1, "-") || line.isSign(token - 2, ":")))
                 || line.is(token - 1, Token.Kind.CLOSE)
                 || line.is(token - 1, Token.Kind.QUOTE)
-                || line.is(token - 1, Token.Kind.NUMBER)
+                || (line.is(token - 1, Token.Kind.NUMBER) && !line.is(token, "keys"))
                 || line.is(token - 1, Token.Kind.ROMAN)
                 || line.is(token - 1, "feet")
                 || line.is(token - 1, "ranks");
@@ -116,7 +116,12 @@ final class Paragraph {
             boolean dash = Segments.isApart(line, i, "-")
                     || (line.isSign(i, ".") && line.gap(i + 1) > 0 && line.is(i - 1, Token.Kind.WORD));
             boolean couplers = line.is(i - 1, "part couplers") && line.is(i + 1, Token.Kind.ROMAN);
-            boolean stops = dash && !to && (isName(line, i + 1) || couplers) && !isHeading(next(line, i + 1), readings);
+            boolean coupler = line.is(i + 1, Token.Kind.WORD) && line.is(i + 1, "coupler");
+            boolean stops = dash
+                    && !to
+                    && !coupler
+                    && (isName(line, i + 1) || couplers)
+                    && !isHeading(next(line, i + 1), readings);
             String head = line.part(token, i);
             if ((line.isSign(i, ":") && (token > 0 || stops)) || stops) {
                 boolean apart = line.isSign(i, ":")

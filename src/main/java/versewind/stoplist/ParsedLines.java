@@ -83,6 +83,26 @@ final class ParsedLines {
         stops.set(stops.lastIndexOf(stop), changed);
     }
 
+    /** Adds a remark to the last stop of a section; false where it has none. */
+    boolean remark(String remark, Section section) {
+        boolean any = !section.isBeforeDivisions()
+                && section.kind().isEmpty()
+                && !division(section).stops().isEmpty();
+        if (any) {
+            List<ReadStop> stops = division(section).stops();
+            change(stops.get(stops.size() - 1), stops.get(stops.size() - 1).remarked(remark), section);
+        }
+        return any;
+    }
+
+    /** The last stop of a section. */
+    Optional<ReadStop> last(Section section) {
+        return section.isBeforeDivisions() || division(section).stops().isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        division(section).stops().get(division(section).stops().size() - 1));
+    }
+
     /** Keeps what is no part of the organ, or was not understood. */
     void leaveOut(int line, String text, String why, Unread.Weight weight) {
         entries++;

@@ -116,4 +116,16 @@ final class Pitches {
                         && line.is(token + 2, Token.Kind.NUMBER)
                         && line.gap(token + 1) + line.gap(token + 2) == 0);
     }
+
+    /** "Flauto in XII", "No. 2": whether a number belongs to the name. */
+    static boolean isInName(Line line, int number) {
+        boolean sign = line.isSign(number - 1, ".\u00b0");
+        int word = number - (sign ? 2 : 1);
+        if (!line.is(word, "pitch in name")) {
+            return false;
+        }
+        return sign
+                ? line.at(word).plain().startsWith("n")
+                : line.at(word).text().length() > 1;
+    }
 }

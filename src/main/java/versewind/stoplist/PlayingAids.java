@@ -11,6 +11,8 @@ import versewind.stoplist.Unread.Weight;
 final class PlayingAids {
 
     private static final TokenForm PEDAL_PITCH = TokenForm.of("=al =pedale|=pedaliera|=pedal");
+    private static final String USUAL =
+            "not said which: taken to join two manuals and to couple both to the pedal; please check";
     private static final CouplerLine NONE = new CouplerLine(List.of(), List.of());
 
     private final ParsedLines lines;
@@ -34,7 +36,9 @@ final class PlayingAids {
     void take(CouplerLine read, int line, Section section) {
         read.couplers().forEach(each -> lines.add(new ParsedLines.PlacedCoupler(each, section.division(), line)));
         for (String rest : read.rest()) {
-            if (Tremulants.isOne(rest)) {
+            if (CouplerLine.isUsual(rest)) {
+                lines.leaveOut(line, rest, USUAL, Weight.DOUBT);
+            } else if (Tremulants.isOne(rest)) {
                 tremulant(Spelling.unnumbered(rest), rest, line, section);
             } else if (isAidOrNote(rest) || section.is(Kind.ACCESSORIES)) {
                 lines.leaveOut(line, rest, "a playing aid, not a coupler", Weight.NOTE);

@@ -38,9 +38,15 @@ public record ReadStop(
     }
 
     ReadStop named(String other, String remark) {
+        ReadStop more = remarked(remark);
+        return new ReadStop(other, footage, supposed, ranks, family, pipe, how, strengthDb, more.remarks, line);
+    }
+
+    /** With something more that the list says of it. */
+    ReadStop remarked(String remark) {
         List<String> more = new ArrayList<>(remarks);
         more.add(remark);
-        return new ReadStop(other, footage, supposed, ranks, family, pipe, how, strengthDb, more, line);
+        return new ReadStop(name, footage, supposed, ranks, family, pipe, how, strengthDb, more, line);
     }
 
     /** With the pitch that a later line gives it. */

@@ -3,6 +3,7 @@ package versewind.stoplist;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.organ.Family;
@@ -240,7 +241,19 @@ final class StopClassifier {
         if (single && several && (family == Family.MUTATION || high)) {
             return Family.MIXTURE;
         }
+        if (family == Family.PRINCIPAL && isSaidStopped()) {
+            return Family.FLUTE;
+        }
         return single && said.pitch().filter(StopClassifier::isFifthOrThird).isPresent() ? Family.MUTATION : family;
+    }
+
+    /** "Principal (stopped) 16": stopped pipes have the tone of a flute, whatever stands on the knob. */
+    private boolean isSaidStopped() {
+        return said.remarks().stream()
+                .flatMap(remark -> Stream.of(remark.split("[,;]", -1)))
+                .map(Spelling::words)
+                .anyMatch(words -> WordList.of("stopped").in(words)
+                        && WordList.of("stopped").without(words).stream().allMatch(WordList.of("stopped pipes")::has));
     }
 
     private Result stop(Lexicon.Found found) {
@@ -256,13 +269,17 @@ final class StopClassifier {
             remarks.add("unknown name, treated as a " + family.word() + "; please check");
         }
         int ranks = counts ? ranks(kind, family, remarks) : 1;
+        if (family.isCompound() && said.feet().size() > 1) {
+            remarks.add(said.feet().stream().map(Footage::toString).collect(Collectors.joining(" + ")));
+        }
         Optional<Footage> feet = said.pitch();
         boolean supposed = feet.isEmpty() && !family.isCompound();
         if (supposed) {
             feet = Optional.of(kind.usualFootage(setting.inPedal()));
             remarks.add("pitch not given; " + feet.get() + " ft assumed");
         }
-        Pipe pipe = family != kind.family() && kind.pipe().isReed() ? family.usualPipe() : kind.pipe();
+        Pipe own = family != kind.family() && kind.pipe().isReed() ? family.usualPipe() : kind.pipe();
+        Pipe pipe = family == Family.FLUTE && isSaidStopped() ? Pipe.STOPPED : own;
         String name = plain ? said.name() : said.name() + " " + said.numeral();
         if (RUN_ON.in(new Line(name)) >= 0 && Lexicon.get().exact(name, setting).isEmpty()) {
             return new None("several pitches: it may be several stops", Weight.DOUBT);

@@ -31,23 +31,18 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         NONE
     }
 
-    private static final String BULLETS =
-            "[*\u2022\u00b7\u25cf\u25cb\u25aa\u25e6\u2023\u25a0\u25b6>+=~|\u2020\u2021#-]";
-    private static final TokenForm BULLET = TokenForm.of(BULLETS + " " + BULLETS + "*");
-    private static final TokenForm ORDINAL =
-            TokenForm.of("<bullet>? [.]? #3 [.:\u00b0]|close", "open #3 close", "letter close");
     /** A larger numeral without a name is that of an Italian rank, "VIII". */
     private static final int MOST_RANKS_ALONE = 7;
 
     private static final int MOST_DIGITS = 4;
-    private static final TokenForm PIPES = TokenForm.of("#4 <pipes>", "<bottom>");
-    private static final TokenForm ASIDE = TokenForm.of("#3 [%] <material>?", "#4 <pipes>", "<bottom>", "<metal>");
+    private static final TokenForm PIPES = TokenForm.of("#4 <pipes>");
+    private static final TokenForm ASIDE = TokenForm.of("#3 [%] <material>?", "#4 <pipes>", "<metal>");
     private static final TokenForm LEADING = TokenForm.of("#3 _[-] word|roman", "#3 _word|roman");
     private static final String EDGES = ".,;:*\u2022\u2020\u2021=~|/#+>-";
 
     /** Takes the text of one stop apart. */
     static StopLine of(String text, ListStyle style) {
-        return new Taker(unnumbered(text), style).taken();
+        return new Taker(EntryNumber.without(text), style).taken();
     }
 
     /** True if a text names a known stop with its pitch. */
@@ -77,17 +72,6 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         return family.isCompound() || family == Family.CELESTE;
     }
 
-    /** Without bullets and the number in the list before it: "3. ", "No. 3: ", "[3]", "a) ". */
-    private static String unnumbered(String text) {
-        Line line = new Line(text);
-        int at = BULLET.at(line, 0);
-        at += ORDINAL.at(line, at);
-        at += BULLET.at(line, at);
-        return at == 0
-                ? text
-                : at == line.size() ? "" : text.substring(line.at(at).start());
-    }
-
     /** The text of one stop while it is taken apart: what is understood is cut out, and what is left is its name. */
     private static final class Taker {
         private final ListStyle style;
@@ -115,6 +99,9 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             cut(line.all(this::markedFeet));
             numeral(compound);
             pipes();
+            if (feet.isEmpty()) {
+                palms();
+            }
             if (feet.isEmpty()) {
                 bare(compound);
             }
@@ -203,9 +190,13 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                             || (size == 1 && inside.text().matches("32|16|8|4|2|\\d \\d/\\d")));
         }
 
+        /** What is no part of a name; from which key its pipes begin is kept as a remark. */
         private int aside(int token) {
-            int aside = ASIDE.at(line, token);
-            return aside > 0 ? aside : Compass.ofStop(line, token);
+            int compass = Compass.ofStop(line, token);
+            if (compass > 0) {
+                remarks.add(line.part(token, token + compass));
+            }
+            return Math.max(compass, ASIDE.at(line, token));
         }
 
         /** The family of its words, if they are known. */
@@ -263,7 +254,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                     && (Pitches.usual(line.at(last)).isEmpty()
                             || (line.is(last - 1, Kind.NUMBER)
                                     && Pitches.usual(line.at(last - 1)).isPresent()))
-                    && !isInName(line, last);
+                    && !Pitches.isInName(line, last);
             if (counts) {
                 cut(last, 1);
             }
@@ -278,20 +269,8 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                     : 0;
             return rest.is(last, Kind.NUMBER)
                     && Pitches.isBare(rest, last)
-                    && !isInName(rest, last)
+                    && !Pitches.isInName(rest, last)
                     && Pitches.usual(rest.at(last)).isPresent();
-        }
-
-        /** "Flauto in XII", "No. 2": whether a number belongs to the name. */
-        private static boolean isInName(Line line, int number) {
-            boolean sign = line.isSign(number - 1, ".\u00b0");
-            int word = number - (sign ? 2 : 1);
-            if (!line.is(word, "pitch in name")) {
-                return false;
-            }
-            return sign
-                    ? line.at(word).plain().startsWith("n")
-                    : line.at(word).text().length() > 1;
         }
 
         private void markedRanks(boolean compound) {
@@ -334,7 +313,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         private void numeral(boolean compound) {
             for (int i = 0; i < line.size(); i++) {
                 RankCount found = RankCount.numeral(line, i);
-                if (found.length() > 0 && !isInName(line, i) && !(compound && found.count() == 1)) {
+                if (found.length() > 0 && !Pitches.isInName(line, i) && !(compound && found.count() == 1)) {
                     numeral = line.part(i, i + found.length());
                     ranks = ranks == 0 ? found.count() : ranks;
                     cut(i, found.length() + (line.isSign(i + found.length(), ".") ? 1 : 0));
@@ -343,10 +322,24 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             }
         }
 
+        /** "Flautado de 6" in a Portuguese list: palms, of which 12 are eight feet. */
+        private void palms() {
+            int last = line.size() - 1;
+            boolean isPalms = style.language().equals("pt")
+                    && last > 1
+                    && line.at(last - 1).plain().equals("de")
+                    && line.at(last).text().matches("3|6|12|24");
+            if (isPalms) {
+                feet.add(Pitches.ofPalms(line.at(last).text()).orElseThrow());
+                mark = Mark.BARE;
+                cut(last, 1);
+            }
+        }
+
         private void bare(boolean compound) {
             List<Integer> places = new ArrayList<>();
             for (int i = 0; i < line.size(); i++) {
-                boolean named = isInName(line, i)
+                boolean named = Pitches.isInName(line, i)
                         && !(line.is(i - 1, Kind.WORD) && line.at(i - 1).plain().equals("de"));
                 boolean palms = line.at(i).text().matches("13|26|52")
                         && !style.language().equals("es");

@@ -29,6 +29,7 @@ final class StopListBuilder {
     private static final int LAST_TITLE_LINE = 5;
     private static final int LONGEST_TITLE = 60;
     private static final int MOST_TWICE = 3;
+    private static final int LONGEST_SHORTENED = 4;
 
     /** Additions to the name in a title: years, numbers of stops, the builder. */
     private static final TokenForm MORE = TokenForm.of("[.] _number", "_[-] _word|number|roman|open", "_open");
@@ -251,10 +252,10 @@ final class StopListBuilder {
             List<String> written = whole ? asWritten(rough, placed.here()) : List.of();
             if (seen.add(same)) {
                 asWritten.put(same, written);
-                couplers.add(new ReadCoupler(rough.text().strip(), source, keyboard, rough.kind(), placed.line()));
+                couplers.add(new ReadCoupler(named(rough), source, keyboard, rough.kind(), placed.line()));
             } else if (isOtherWay(written, asWritten.getOrDefault(same, List.of()))
                     && seen.add(List.of(keyboard, source, rough.kind()))) {
-                couplers.add(new ReadCoupler(rough.text().strip(), keyboard, source, rough.kind(), placed.line()));
+                couplers.add(new ReadCoupler(named(rough), keyboard, source, rough.kind(), placed.line()));
                 unread.add(new Unread(placed.line(), rough.text(), OTHER_WAY, Unread.Weight.DOUBT));
             } else {
                 unread.add(new Unread(
@@ -301,6 +302,17 @@ final class StopListBuilder {
 
     private static boolean isGreat(ParsedDivision division) {
         return division.word().role().equals("great");
+    }
+
+    /** Its text without the sign at its end; the point of a short word belongs to that. */
+    private static String named(UnresolvedCoupler rough) {
+        String text = Spelling.trimmed(rough.text(), ",;");
+        Line line = new Line(text);
+        int last = line.size() - 1;
+        boolean isEnd = line.isSign(last, ".")
+                && line.is(last - 1, Token.Kind.WORD)
+                && line.at(last - 1).text().length() > LONGEST_SHORTENED;
+        return isEnd ? text.substring(0, line.at(last).start()) : text;
     }
 
     /** Couplers of one text get names of their own. */

@@ -112,7 +112,8 @@ record StopTable(char sign, List<StopTable.Column> columns) {
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();
         boolean quoted = false;
-        for (char each : line.toCharArray()) {
+        for (int i = 0; i < line.length(); i++) {
+            char each = line.charAt(i);
             boolean parts = each == sign && !quoted;
             quoted ^= each == '"' && (quoted || cell.toString().isBlank());
             if (parts) {

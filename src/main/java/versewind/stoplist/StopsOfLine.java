@@ -24,13 +24,19 @@ final class StopsOfLine {
 
     /** Reads the line, and says in which division whatever follows stands. */
     Section read(String text) {
+        boolean isOfMixture =
+                lines.last(section).filter(stop -> stop.family().isCompound()).isPresent() && Composition.isBreak(text);
+        if (isOfMixture && lines.remark(text.strip(), section)) {
+            return section;
+        }
         for (String segment : Segments.ofStops(text, reader.style())) {
             StopClassifier.Result result = classified(segment);
             if (result instanceof StopClassifier.OneStop one) {
                 take(one.stop(), segment);
             } else if (result instanceof StopClassifier.Further further) {
                 further(further.line(), segment);
-            } else if (result instanceof StopClassifier.None none) {
+            } else if (result instanceof StopClassifier.None none
+                    && !(Compass.isOfStop(segment) && lines.remark(segment, section))) {
                 reader.aids().amongStops(segment, none, line, section);
             }
         }

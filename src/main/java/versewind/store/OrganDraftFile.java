@@ -2,6 +2,7 @@ package versewind.store;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,6 +63,8 @@ final class OrganDraftFile {
             for (Found value : each.at("values").items("")) {
                 values.add(value.text());
             }
+            // fields that were added at the end of a row since the draft was kept are blank
+            values.addAll(Collections.nCopies(Math.max(0, part.fields().size() - values.size()), ""));
             lines.add(each.make(() -> new DraftLine(part, place, values)));
         }
         for (RowKind part : RowKind.values()) {

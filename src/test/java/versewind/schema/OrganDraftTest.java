@@ -135,10 +135,10 @@ class OrganDraftTest {
     void a_mixture_added_without_ranks_is_told_until_it_has_them() {
         int at = DRAFT.placeFor(RowKind.STOP, row(DRAFT, "Swell"));
         OrganDraft draft = DRAFT.inserted(at, DraftLine.blank(RowKind.STOP));
-        draft = draft.with(at, List.of("Cymbal", "1/2", "mix", "", "", "", "", "", ""));
+        draft = draft.with(at, List.of("Cymbal", "1/2", "mix", "", "", "", "", "", "", ""));
         assertThat(sentences(draft)).containsExactly("A mixture needs its number of ranks.");
 
-        draft = draft.with(at, List.of("Cymbal", "1/2", "mix", "", "iii", "", "", "", ""));
+        draft = draft.with(at, List.of("Cymbal", "1/2", "mix", "", "iii", "", "", "", "", ""));
         assertThat(draft.fullName(at)).isEqualTo("Swell: Cymbal III");
         assertThat(draft.instrument().orElseThrow().stops())
                 .anySatisfy(knob -> assertThat(knob.name()).hasToString("Swell: Cymbal III"));

@@ -202,7 +202,8 @@ public final class RandomWorks {
                 family.isCompound() && chance(70) ? composition(ranks) : List.of(),
                 borrows ? 0 : trimDb(),
                 oneOf(List.of(Stop.Enclosure.values())),
-                borrows ? Optional.of(oneOf(lenders)) : Optional.empty());
+                borrows ? Optional.of(oneOf(lenders)) : Optional.empty(),
+                chance(80) ? "" : text());
     }
 
     private List<MixtureBreak> composition(int ranks) {
