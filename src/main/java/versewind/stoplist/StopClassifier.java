@@ -92,7 +92,7 @@ final class StopClassifier {
                     ? new Further(said)
                     : new None("no name found", Weight.NOTE);
         }
-        Optional<Lexicon.Found> whole = Lexicon.get().known(said.name(), setting);
+        Optional<Lexicon.Found> whole = numbered().or(() -> Lexicon.get().known(said.name(), setting));
         boolean pitched = said.mark() != Mark.NONE;
         boolean toy = WordList.of("toy").in(said.name())
                 && !(pitched && Lexicon.get().exact(said.name(), setting).isPresent());
@@ -104,6 +104,16 @@ final class StopClassifier {
         }
         Optional<Lexicon.Found> found = whole.or(() -> pitched || said.ranks() > 0 ? withPitch() : withoutPitch());
         return found.map(this::stop).orElseGet(() -> isNoteHere(pitched || said.ranks() > 0) ? note() : doubt());
+    }
+
+    /** "Open Diapason II": the second of its name, and not of two ranks. */
+    private Optional<Lexicon.Found> numbered() {
+        return said.numeral().isEmpty()
+                ? Optional.empty()
+                : Lexicon.get()
+                        .exact(said.name() + " " + said.numeral(), setting)
+                        .filter(kind -> !StopLine.countsRanks(kind.family()))
+                        .map(kind -> new Lexicon.Found(kind, Confidence.NAME));
     }
 
     private boolean isNoteHere(boolean pitched) {

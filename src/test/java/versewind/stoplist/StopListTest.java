@@ -44,6 +44,24 @@ class StopListTest {
         return stops.get(0);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "Open Diapason I 8, 2",
+        "Open Diapason No. 1 8, 2",
+        "Open Diapason 8, 0",
+        "Open Diapason II 8, -2",
+        "Open Diapason No. 2 8, -2",
+        "Open Diapason III 8, -4"
+    })
+    void of_several_open_diapasons_the_first_is_the_broadest(String text, double strengthDb) {
+        ReadStop stop = StopList.read("Great\n" + text + "\nPrincipal 4\nFifteenth 2")
+                .stops()
+                .findFirst()
+                .orElseThrow();
+        assertThat(stop.strengthDb()).isEqualTo(strengthDb);
+        assertThat(stop.ranks()).isEqualTo(1);
+    }
+
     /** "french.txt", after which the lists of one country or kind are called. */
     static List<String> countries() throws IOException {
         return lists().stream()
@@ -382,10 +400,10 @@ class StopListTest {
     @Test
     void columns_go_on_when_the_division_of_one_turns_out_to_be_that_of_another() {
         String list = """
-                Mano izquierda      Great            Mano derecha
-                Lleno (IV)        Great)
-                                                Trompeta magna
-                """;
+            Mano izquierda      Great            Mano derecha
+            Lleno (IV)        Great)
+                                            Trompeta magna
+            """;
         assertThat(StopList.read(list).stops().map(ReadStop::name))
                 .containsExactly("Lleno Mano izquierda", "Trompeta magna Mano derecha");
     }
