@@ -103,7 +103,7 @@ public final class Advice {
 
     /** The other outcome of a verse that is worth a word; empty where its verdict is sure. */
     public Optional<Otherwise> otherwise(Verse verse, Balance balance) {
-        return Otherwise.of(faults.organ(), verse, balance);
+        return Otherwise.of(faults, verse, balance);
     }
 
     private InHymn hymn(Plan plan, int hymn) {

@@ -24,15 +24,16 @@ import versewind.sound.Verdict;
  */
 public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
 
-    static Optional<Otherwise> of(OrganFacts organ, Verse verse, Balance balance) {
+    static Optional<Otherwise> of(ChorusFaults faults, Verse verse, Balance balance) {
         return balance.isSure()
                 ? Optional.empty()
                 : balance.odds()
                         .second()
-                        .map(other -> new Otherwise(other, balance.odds().of(other), ready(organ, verse, other)));
+                        .map(other -> new Otherwise(other, balance.odds().of(other), ready(faults, verse, other)));
     }
 
-    private static Optional<String> ready(OrganFacts organ, Verse verse, Verdict other) {
+    private static Optional<String> ready(ChorusFaults faults, Verse verse, Verdict other) {
+        OrganFacts organ = faults.organ();
         if (verse.mode() == Mode.MELODY_SOLOED) {
             return Optional.empty();
         }
@@ -41,21 +42,22 @@ public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
                 verse.hands(),
                 verse.locks().never(),
                 verse.registration().stops());
+        // stops that are drawn and not heard are no part of what is built up so far
+        Registration heard = verse.registration().withStops(faults.played(verse).sounding());
         return switch (other.way()) {
-            case STRONGER ->
-                next(organ, line, verse.registration()).map(next -> "have " + name(organ, next) + " ready");
-            case SOFTER -> box(organ.organ(), verse.registration()).or(() -> last(organ, line, verse.registration()));
+            case STRONGER -> next(organ, line, heard).map(next -> "have " + name(organ, next) + " ready");
+            case SOFTER -> box(organ.organ(), heard).or(() -> last(organ, line, heard));
             case NONE -> Optional.empty();
         };
     }
 
     /** The first addition of something beyond the farthest that is begun; where there is none, one left out before. */
-    private static Optional<BuildingLine.Addition> next(OrganFacts organ, BuildingLine line, Registration drawn) {
-        List<BuildingLine.Addition> begun = line.begun(drawn);
+    private static Optional<BuildingLine.Addition> next(OrganFacts organ, BuildingLine line, Registration heard) {
+        List<BuildingLine.Addition> begun = line.begun(heard);
         int from = begun.isEmpty() ? 0 : line.additions().indexOf(begun.get(0)) + 1;
         List<BuildingLine.Addition> missing = line.additions().stream()
-                .filter(each -> !each.draws().minus(drawn.stops()).isEmpty()
-                        || !each.couplers().minus(drawn.couplers()).isEmpty())
+                .filter(each -> !each.draws().minus(heard.stops()).isEmpty()
+                        || !each.couplers().minus(heard.couplers()).isEmpty())
                 .filter(each -> each.draws().stream()
                         .noneMatch(
                                 stop -> organ.organ().stops().get(stop).stop().family() == Family.SOLO_REED))

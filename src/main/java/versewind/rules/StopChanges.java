@@ -84,6 +84,24 @@ public record StopChanges(
                 .filter(coupler -> played.isPlayed(played.organ().keyboardOf(coupler))));
     }
 
+    /** Without the stops drawn that do not sound then: of what is drawn, what is heard. */
+    public StopChanges sounding(IndexSet sounding) {
+        return new StopChanges(
+                stopsDrawn.and(sounding),
+                stopsPutIn,
+                couplersDrawn,
+                couplersPutIn,
+                tremulantsDrawn,
+                tremulantsPutIn,
+                boxes);
+    }
+
+    /** The stops drawn that do not sound then, and nothing else: they are drawn for a later verse. */
+    public StopChanges waiting(IndexSet sounding) {
+        IndexSet none = IndexSet.EMPTY;
+        return new StopChanges(stopsDrawn.minus(sounding), none, none, none, none, none, List.of());
+    }
+
     /** Those that some knobs are not among; boxes always. */
     public StopChanges beyond(Knobs reach) {
         return new StopChanges(

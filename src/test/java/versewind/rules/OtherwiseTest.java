@@ -26,6 +26,10 @@ class OtherwiseTest {
             value = {
                 "CONGREGATION | 150 | Great: Open Diapason 8, Principal 4, Fifteenth 2"
                         + " | or lost, 3 in 10: have Twelfth 2 2/3 ready",
+                "CONGREGATION | 150 | Great: Open Diapason 8, Principal 4, Fifteenth 2; Swell: Cornopean 8; Pedal:"
+                        + " Trombone 16 | or lost, 3 in 10: have Twelfth 2 2/3 ready",
+                "CONGREGATION | 40 | Great: Open Diapason 8, Principal 4, Fifteenth 2, Mixture III, Trumpet 8; Swell:"
+                        + " Cornopean 8 | or too strong, 2 in 10: push in Trumpet 8",
                 "CONGREGATION | 40 | Great: Open Diapason 8, Principal 4, Fifteenth 2, Mixture III, Trumpet 8"
                         + " | or too strong, 2 in 10: push in Trumpet 8",
                 "CONGREGATION | 400 | Great: Stopped Flute 8 | ''",

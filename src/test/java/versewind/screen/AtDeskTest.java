@@ -42,6 +42,18 @@ class AtDeskTest {
     }
 
     @Test
+    void what_is_drawn_and_not_heard_in_a_verse_is_said_apart() {
+        Desk desk = harvest()
+                .press("n", "h", "/", "'swell to great'", "<Enter>", " ", "e", "<Tab>", "<Tab>", "<Tab>")
+                .press("<Backspace>", "<Enter>");
+        assertThat(screen(desk)).contains("Coup. \u22121  not heard here: Swell +2\n Pedal +2");
+        assertThat(screen(desk.press("K")))
+                .contains("draw Great Twelfth 2 2/3, Mixture III\n")
+                .contains("draw, not heard here: Swell Mixture III, Cornopean 8;")
+                .contains("Swell, box open, not heard here: ");
+    }
+
+    @Test
     void a_piston_that_holds_something_else_by_now_is_not_to_be_pressed() {
         Desk desk = harvest().press("n", "K");
         assertThat(screen(desk)).contains("Now        piston G4").doesNotContain("holds something else");

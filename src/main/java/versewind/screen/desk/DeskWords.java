@@ -141,10 +141,9 @@ final class DeskWords {
             return flow;
         }
         moves(flow, before.get(), here);
-        List<StopChangesByDivision> byHand =
-                StopChangesByDivision.of(organ, StopChanges.between(drawn(before.get()), drawn(here)));
-        if (!byHand.isEmpty() && !set(before.get(), here).equals(drawn(before.get()))) {
-            knobs(flow.ifRoom().add("or by hand,", Style.HEADING), byHand, Style.TEXT);
+        StopChanges byHand = StopChanges.between(drawn(before.get()), drawn(here));
+        if (byHand.count() > 0 && !set(before.get(), here).equals(drawn(before.get()))) {
+            knobs(flow.ifRoom().add("or by hand,", Style.HEADING), byHand, here, Style.TEXT);
         }
         plan.before(here).stream().skip(1).forEach(other -> {
             flow.ifRoom().paragraph().add("or from " + verse(other).label() + ":", Style.HEADING);
@@ -199,7 +198,7 @@ final class DeskWords {
             moves = StopChanges.between(set, drawn(place));
         }
         List<StopChangesByDivision> movements = StopChangesByDivision.of(organ, moves);
-        knobs(flow, movements, Style.STRONG);
+        knobs(flow, moves, place, Style.STRONG);
         movements.stream().filter(each -> each.box().isPresent()).forEach(each -> flow.paragraph()
                 .add("box", Style.HEADING)
                 .add(each.where() + " " + each.box().get().word(), Style.STRONG));
@@ -214,9 +213,14 @@ final class DeskWords {
         return pressed(place).press(organ, drawn(before), planned);
     }
 
-    private static void knobs(Flow flow, List<StopChangesByDivision> movements, Style style) {
-        knobs(flow, movements, "push in", StopChangesByDivision::putIn, Style.TEXT);
-        knobs(flow, movements, "draw", StopChangesByDivision::drawn, style);
+    /** What is moved for a verse; what is drawn and not heard in it is said apart, and last. */
+    private void knobs(Flow flow, StopChanges moves, VersePlace place, Style style) {
+        IndexSet sounding = work.sound().sounding(drawn(place), verse(place).hands());
+        List<StopChangesByDivision> heard = StopChangesByDivision.of(organ, moves.sounding(sounding));
+        knobs(flow, heard, "push in", StopChangesByDivision::putIn, Style.TEXT);
+        knobs(flow, heard, "draw", StopChangesByDivision::drawn, style);
+        List<StopChangesByDivision> waiting = StopChangesByDivision.of(organ, moves.waiting(sounding));
+        knobs(flow, waiting, "draw, " + Wording.WAITS + ":", StopChangesByDivision::drawn, Style.TEXT);
     }
 
     private static void knobs(

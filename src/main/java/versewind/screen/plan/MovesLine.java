@@ -3,6 +3,7 @@ package versewind.screen.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Pressed;
 import versewind.organ.Registration;
@@ -62,9 +63,8 @@ final class MovesLine {
                 ? ""
                 : "  Then " + Wording.hands(work.instrument(), verse.hands());
         for (Detail detail : Detail.values()) {
-            String groups = moves.count() == 0
-                    ? ""
-                    : ":  " + String.join("  ", groups(state, work.instrument(), moves, detail));
+            String groups =
+                    moves.count() == 0 ? "" : ":  " + String.join("  ", groups(state, work, verse, moves, detail));
             for (String begun : List.of(start + step, start)) {
                 String all = begun + ", " + count + groups + hands;
                 // what changes on a large organ is long, and most of it is seen at once not to fit; blanks may be lost
@@ -158,6 +158,17 @@ final class MovesLine {
     }
 
     private static final int SHORT_NAME = 5;
+
+    /** What is drawn and not heard in the verse is said apart, and last. */
+    private static List<String> groups(State state, PlanEdit work, Verse verse, StopChanges moves, Detail detail) {
+        IndexSet sounding = work.sound().sounding(verse.registration(), verse.hands());
+        List<String> groups = new ArrayList<>(groups(state, work.instrument(), moves.sounding(sounding), detail));
+        List<String> waiting = groups(state, work.instrument(), moves.waiting(sounding), detail);
+        for (int i = 0; i < waiting.size(); i++) {
+            groups.add((i == 0 ? Wording.WAITS + ": " : "") + waiting.get(i));
+        }
+        return groups;
+    }
 
     private static List<String> groups(State state, Instrument instrument, StopChanges moves, Detail detail) {
         List<String> groups = new ArrayList<>();
