@@ -40,6 +40,16 @@ class ProposalCommandsTest {
     }
 
     @Test
+    void what_is_taken_is_said_with_its_level_its_verdict_and_its_piston_where_that_changed() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("n", "P");
+        assertThat(desk.press("<Down>", "<Enter>").said())
+                .matches("Taken for V1: f+, leads, \\d in 10 \\(u to undo\\)\\. Now on piston (\\d/)?G\\d\\.");
+        desk.press("e", "<Tab>", "<Tab>", "<Tab>", "<Backspace>", "<Enter>", "P", "<Enter>");
+        assertThat(desk.said()).startsWith("Taken for V1: ").endsWith(" (u to undo).");
+        assertThat(desk.press("P", "<Enter>").said()).isEqualTo("No change: it is the same already.");
+    }
+
+    @Test
     void a_hymn_is_searched_outside_and_comes_back_as_one_edit() {
         Plan before = desk.plan();
         desk.press("n", "P", "P", "<Enter>");

@@ -20,6 +20,16 @@ class UnsavedWorkTest {
     private final Clerk clerk = Clerk.at(desk);
 
     @Test
+    void the_question_of_leaving_says_what_is_done() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press(" ", "q");
+        assertThat(desk.characters())
+                .contains("save and leave Versewind", "discard the changes and leave Versewind")
+                .doesNotContain("continue");
+        desk.press("<Esc>").library(Desk.listed("b", "Another plan", "")).press("<Enter>");
+        assertThat(desk.characters()).contains("save and open the other plan");
+    }
+
+    @Test
     void saving_before_leaving_writes_the_plan_as_it_is() {
         clerk.press(" ", "q", "s");
         assertThat(clerk.written()).contains(desk.plan());

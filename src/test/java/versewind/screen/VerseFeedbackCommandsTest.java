@@ -32,7 +32,8 @@ class VerseFeedbackCommandsTest {
     @Test
     void one_key_goes_through_the_answers() {
         assertThat(desk.press("y").verse().answer()).contains(new Feedback(HeardAs.TOO_SOFT, 480));
-        assertThat(desk.said()).isEqualTo("V1 was too soft, with 480 present. Press Y to keep it with the organ.");
+        assertThat(desk.said())
+                .isEqualTo("Recorded: V1 was too soft, 480 present. y again: right; u: undo; Y: keep it.");
         assertThat(desk.press("y").verse().answer().map(Feedback::heard)).contains(HeardAs.RIGHT);
         assertThat(desk.press("y").verse().answer().map(Feedback::heard)).contains(HeardAs.TOO_STRONG);
         assertThat(desk.press("y").verse().answer()).isEmpty();

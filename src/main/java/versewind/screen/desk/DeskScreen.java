@@ -167,7 +167,7 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
             return state.closed();
         }
         if (state.isUnsaved() || notes.leaving() == DeskNotes.Leaving.ASKED) {
-            State left = Leaving.afterAsking(state, Effects::quit);
+            State left = Leaving.afterAsking(state, Leaving.LEAVE, Effects::quit);
             return left.wanted().isEmpty() ? left : state.wants(Effects::quit);
         }
         return state.show(new DeskScreen(notes.with(DeskNotes.Leaving.ASKED)))

@@ -108,8 +108,8 @@ public interface LibraryEvent extends Event {
             return plan.map(moved -> state.open(Chooser.of(
                             "Play \"" + moved.title() + "\" on which organ?",
                             others,
-                            (id, choosing) ->
-                                    Leaving.afterAsking(choosing, effects -> effects.movePlan(moved.id(), id)),
+                            (id, choosing) -> Leaving.afterAsking(
+                                    choosing, "transfer the service", effects -> effects.movePlan(moved.id(), id)),
                             State::left)))
                     .orElse(state);
         }

@@ -54,7 +54,7 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
                     (screen, state) -> state.wants(Effects::bringBack))
             .key("Tab, Shift-Tab", "switch between plans and organs", LibraryScreen::turn)
             .key("Esc", "clear the filter; back to the plan", LibraryScreen::leave)
-            .key("Ctrl-Q", "leave", (screen, state) -> Leaving.afterAsking(state, Effects::quit))
+            .key("Ctrl-Q", "leave", (screen, state) -> Leaving.afterAsking(state, Leaving.LEAVE, Effects::quit))
             .key("Ctrl-E", "edit the marked organ", LibraryScreen::editOrgan);
 
     private static final int TOP = 3;
@@ -135,7 +135,7 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
         return switch (library.side()) {
             case PLANS ->
                 switch (library.aim()) {
-                    case OPEN -> Leaving.afterAsking(state, effects -> effects.openPlan(id));
+                    case OPEN -> Leaving.afterAsking(state, "open the other plan", effects -> effects.openPlan(id));
                     case MOVE -> show(state, library.aimedAt(LibraryState.Aim.OPEN));
                     case BRING -> state.wants(effects -> effects.readHymns(id));
                 };
@@ -162,7 +162,7 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
             return state.says("Mark an organ first. Tab shows the organs.");
         }
         String id = library.current().get();
-        return Leaving.afterAsking(state, effects -> effects.openOrgan(id));
+        return Leaving.afterAsking(state, "edit the organ", effects -> effects.openOrgan(id));
     }
 
     private static boolean isOpen(State state, LibraryEvent.ListedPlan plan) {
@@ -176,7 +176,7 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
     }
 
     private State versions(State state, LibraryEvent.ListedPlan plan) {
-        return Leaving.afterAsking(state, effects -> effects.listVersions(plan.id()));
+        return Leaving.afterAsking(state, "list the earlier versions", effects -> effects.listVersions(plan.id()));
     }
 
     private State transfer(State state, LibraryEvent.ListedPlan plan) {

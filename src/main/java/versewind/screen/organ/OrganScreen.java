@@ -201,7 +201,7 @@ public record OrganScreen(
     }
 
     private State close(State state) {
-        return draft.isUnsaved() ? asked(state, effects -> List.of(OrganScreen::closed)) : closed(state);
+        return draft.isUnsaved() ? asked(state, "close", effects -> List.of(OrganScreen::closed)) : closed(state);
     }
 
     /** Back to the plan, read again if its organ was written; where none is open, to the organs. */
@@ -219,16 +219,16 @@ public record OrganScreen(
 
     /** Asks what is to become of what was changed, before something that leaves the organ. */
     @Override
-    public State asked(State state, Effect then) {
-        Question.Answer drop = new Question.Answer(
-                "x", "discard the changes", closed -> dropped(closed).wants(then));
+    public State asked(State state, String doing, Effect then) {
+        Question.Answer drop = new Question.Answer("x", "discard the changes and " + doing, closed -> dropped(closed)
+                .wants(then));
         if (!problems.isEmpty()) {
             String why = " They cannot be saved yet: " + problems.get(0).sentence();
             return state.open(
                     new Question("This organ has unsaved changes." + why, List.of(drop, Question.Answer.STAY)));
         }
         Question.Answer save =
-                new Question.Answer("s", "save and continue", closed -> closed.wants(saving(List.of(then))));
+                new Question.Answer("s", "save and " + doing, closed -> closed.wants(saving(List.of(then))));
         return state.open(new Question("This organ has unsaved changes.", List.of(save, drop, Question.Answer.STAY)));
     }
 

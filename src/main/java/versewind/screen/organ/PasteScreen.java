@@ -206,7 +206,8 @@ public record PasteScreen(TextBlock text) implements Covering {
             throw new FormBox.Wrong(0, "Enter a name.");
         }
         return read.made(form.text(0))
-                .map(organ -> Leaving.afterAsking(closed.open(form), effects -> effects.makeOrgan(organ.instrument())))
+                .map(organ -> Leaving.afterAsking(
+                        closed.open(form), "make the organ", effects -> effects.makeOrgan(organ.instrument())))
                 .orElse(closed);
     }
 

@@ -161,7 +161,7 @@ public record PlanScreen() implements Screen {
                     plan(FindingsScreen::underCurve))
             .key(DESK, "desk: the verse fills the screen, to play from", plan((s, work) -> s.doors()
                     .desk(s, work)))
-            .key("q, Ctrl-Q", "leave", (screen, state) -> Leaving.afterAsking(state, Effects::quit));
+            .key("q, Ctrl-Q", "leave", (screen, state) -> Leaving.afterAsking(state, Leaving.LEAVE, Effects::quit));
 
     private static final int NEXT_ROWS = 2;
     private static final int CURVE_ROWS = 14;

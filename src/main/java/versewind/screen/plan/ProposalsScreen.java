@@ -26,6 +26,10 @@ import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
+import versewind.sheet.Wording;
+import versewind.sound.Balance;
+import versewind.sound.Dynamic;
+import versewind.sound.Estimate;
 
 /**
  * What is proposed for the current verse, over the plan: a list, and the one that is marked in full.
@@ -110,8 +114,27 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
     }
 
     private State take(State state) {
-        return state.onWork(work -> PlanChanges.change(
-                state.close(), work, list.current().orElseThrow().on(work.plan(), work.place(), work.instrument())));
+        return state.onWork(work -> {
+            Verse verse = list.current().orElseThrow().on(work.plan(), work.place(), work.instrument());
+            State after = PlanChanges.change(state.close(), work, verse);
+            return after.work()
+                    .filter(now -> !now.plan().equals(work.plan()))
+                    .map(now -> after.says(taken(now, work.plan().verse(work.place()), verse)))
+                    .orElse(after);
+        });
+    }
+
+    /** "Taken for V1: fff, leads, 9 in 10 (u to undo). Now on piston G6.". */
+    private static String taken(PlanEdit now, Verse before, Verse verse) {
+        Estimate estimate = now.estimate(verse);
+        String level = estimate.dynamic().map(Dynamic::word).orElse("silent");
+        boolean isJudged = estimate.balance().kind() != Balance.Kind.ORGAN_ALONE;
+        String piston = verse.piston().isBlank()
+                ? " No longer on piston " + before.piston() + ": set it by hand."
+                : " Now on piston " + verse.piston() + ".";
+        return "Taken for " + verse.label() + ": " + level
+                + (isJudged ? ", " + Wording.verdict(estimate.balance()) : "") + " (u to undo)."
+                + (verse.piston().equals(before.piston()) ? "" : piston);
     }
 
     @Override

@@ -9,15 +9,22 @@ public final class Leaving {
 
     public static final String INTERRUPT = "Ctrl-C";
 
+    /** What is done then where the program is left. */
+    public static final String LEAVE = "leave Versewind";
+
     private Leaving() {}
 
-    /** Does something that closes the plan, after asking what is to become of unsaved work. */
-    public static State afterAsking(State state, Effect then) {
+    /**
+     * Does something that closes the plan, after asking what is to become of unsaved work.
+     *
+     * @param doing what is done then, in words that follow "save and": "leave"
+     */
+    public static State afterAsking(State state, String doing, Effect then) {
         State asking = state.top() instanceof Question ? state.close() : state;
         Optional<Screen> unsaved =
                 state.screens().stream().filter(Screen::isUnsaved).findFirst();
         if (unsaved.isPresent()) {
-            return unsaved.get().asked(asking, then);
+            return unsaved.get().asked(asking, doing, then);
         }
         if (!state.isUnsaved() || state.work().isEmpty()) {
             return state.closed().wants(then);
@@ -28,10 +35,10 @@ public final class Leaving {
                 List.of(
                         new Question.Answer(
                                 "s",
-                                "save and continue",
+                                "save and " + doing,
                                 closed -> closed.wants(effects -> effects.save(plan, List.of(then)))),
                         new Question.Answer(
-                                "x", "discard the changes and continue", closed -> closed.wants(Effects::dropDraft)
+                                "x", "discard the changes and " + doing, closed -> closed.wants(Effects::dropDraft)
                                         .wants(then)),
                         Question.Answer.STAY)));
     }
@@ -43,7 +50,7 @@ public final class Leaving {
                     new Question.Answer("x", "discard it and leave", closed -> closed.wants(Effects::quit));
             return state.open(new Question("What you typed is not saved yet.", List.of(leave, Question.Answer.STAY)));
         }
-        return afterAsking(state, Effects::quit);
+        return afterAsking(state, LEAVE, Effects::quit);
     }
 
     static State hangup(State state) {

@@ -76,7 +76,7 @@ public interface Screen {
     }
 
     /** Asks what is to become of that work, before something that closes the screen. */
-    default State asked(State state, Effect then) {
+    default State asked(State state, String doing, Effect then) {
         return state.closed().wants(then);
     }
 

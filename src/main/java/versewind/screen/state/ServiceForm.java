@@ -123,7 +123,8 @@ public final class ServiceForm {
         RowForm<Plan> row = row(OF_NEW_PLAN, new Plan(heading, instrument, List.of()));
         return FormBox.of("New service at " + name, fields(state, row), (form, closed) -> {
                     ServiceHeading made = heading(state, form, row);
-                    return Leaving.afterAsking(closed.open(form), effects -> effects.createPlan(made, instrument));
+                    return Leaving.afterAsking(
+                            closed.open(form), "make the new plan", effects -> effects.createPlan(made, instrument));
                 })
                 .leaving((form, closed) -> closed.left());
     }
@@ -140,6 +141,7 @@ public final class ServiceForm {
                     OptionalInt people = form.numberIfAny(OF_COPY.size(), 1, Verse.MOST_PEOPLE);
                     return Leaving.afterAsking(
                             closed.open(form),
+                            "make the copy",
                             effects -> effects.copyPlan(old, made.title(), made.date(), people, made.notes()));
                 })
                 .leaving((form, closed) -> closed.left());

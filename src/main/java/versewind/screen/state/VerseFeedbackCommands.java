@@ -19,11 +19,16 @@ public final class VerseFeedbackCommands {
         }
         Optional<Feedback> next = next(verse, work.plan().heading().people());
         State step = PlanChanges.change(state, work, verse.withAnswer(next));
-        String said = next.map(
-                        answer -> verse.label() + " was " + answer.heard().word() + ", with " + answer.present()
-                                + " present." + " Press Y to keep it with the organ.")
-                .orElse("No feedback on " + verse.label() + ".");
-        return step.says(said);
+        return step.says(next.map(answer -> recorded(verse, answer)).orElse("No feedback on " + verse.label() + "."));
+    }
+
+    /** What was recorded at once, what the key records next, and how it is undone or kept. */
+    private static String recorded(Verse verse, Feedback answer) {
+        String again = next(verse.withAnswer(Optional.of(answer)), answer.present())
+                .map(then -> then.heard().word())
+                .orElse("none");
+        return "Recorded: " + verse.label() + " was " + answer.heard().word() + ", " + answer.present()
+                + " present. y again: " + again + "; u: undo; Y: keep it.";
     }
 
     private static Optional<Feedback> next(Verse verse, int present) {
