@@ -22,11 +22,11 @@ final class AssessCommand {
     private AssessCommand() {}
 
     static Command command() {
-        return Command.of(
-                        Subcommand.ASSESS,
-                        "Estimates every verse of a plan: the organ, the singing, and whether the organ leads.",
-                        AssessCommand::run)
-                .operand("PLAN", Command.PLAN + " " + Command.OR_INPUT)
+        return VerseOptions.addTo(Command.of(
+                                Subcommand.ASSESS,
+                                "Estimates every verse of a plan: the organ, the singing, and whether the organ leads.",
+                                AssessCommand::run)
+                        .operand("PLAN", Command.PLAN + " " + Command.OR_INPUT))
                 .option(
                         PEOPLE,
                         "N,N,...",
@@ -36,25 +36,26 @@ final class AssessCommand {
                 .flag(VERBOSE, "Shows the levels in dB(A), sone and phon too, and what they mean for the ears.")
                 .json()
                 .statuses("A verse needs attention.")
-                .examples("versewind assess harvest-festival", "versewind assess harvest-festival --people 40,180,500");
+                .examples(
+                        "versewind assess harvest-festival",
+                        "versewind assess harvest-festival --verse 211/V2 --people 40,180,500");
     }
 
     private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
         OpenPlan open = commands.plan(typed.operand());
         KnownOrgan organ = typed.has(HEARD) ? withFeedback(open) : open.organ();
         String words = unsavedWork(open, "assessed");
+        PartOfPlan part = new VerseOptions(typed, open.plan()).part();
         Optional<String> people = typed.value(PEOPLE);
         if (people.isEmpty()) {
             AssessmentReport report = typed.has(VERBOSE)
-                    ? AssessmentReport.withLevels(open, organ.calibrated())
-                    : AssessmentReport.of(open, organ.sound());
+                    ? AssessmentReport.withLevels(open, part, organ.calibrated())
+                    : AssessmentReport.of(open, part, organ.sound());
             return new Reply(status(report.wantsAttention()), commands.shown(typed, report), words);
         }
         Attendance attendance = Attendance.of(open.plan(), organ.sound(), numbers(people.get()));
-        return new Reply(
-                status(attendance.wantsAttention()),
-                commands.shown(typed, new AttendanceReport(open, attendance)),
-                words);
+        AttendanceReport report = new AttendanceReport(open, part, attendance);
+        return new Reply(status(report.wantsAttention()), commands.shown(typed, report), words);
     }
 
     private static int status(boolean wantsAttention) {

@@ -34,6 +34,7 @@ import versewind.store.OpenPlan;
 /** The assessment of a plan: a table for every hymn with what was found and how to play it, a summary, cautions. */
 record AssessmentReport(
         OpenPlan open,
+        PartOfPlan part,
         OrganSound sound,
         Assessment assessment,
         NoiseExposure ears,
@@ -51,30 +52,38 @@ record AssessmentReport(
         findings = List.copyOf(findings);
     }
 
-    static AssessmentReport of(OpenPlan open, OrganSound sound) {
-        return of(open, sound, Optional.empty());
+    static AssessmentReport of(OpenPlan open, PartOfPlan part, OrganSound sound) {
+        return of(open, part, sound, Optional.empty());
     }
 
     /** With the levels in dB(A), sone and phon too, what they mean for the ears, and what the last answers changed. */
-    static AssessmentReport withLevels(OpenPlan open, CalibratedOrgan organ) {
-        return of(open, organ.sound(), Optional.of(organ));
+    static AssessmentReport withLevels(OpenPlan open, PartOfPlan part, CalibratedOrgan organ) {
+        return of(open, part, organ.sound(), Optional.of(organ));
     }
 
-    private static AssessmentReport of(OpenPlan open, OrganSound sound, Optional<CalibratedOrgan> levels) {
+    private static AssessmentReport of(
+            OpenPlan open, PartOfPlan part, OrganSound sound, Optional<CalibratedOrgan> levels) {
         Assessment assessment = Assessment.of(open.plan(), sound);
         Advice advice = Advice.on(sound);
         return new AssessmentReport(
                 open,
+                part,
                 sound,
                 assessment,
                 NoiseExposure.of(open.plan(), assessment, new EarSeats(sound)),
                 advice,
-                advice.findings(open.plan()),
+                advice.findings(open.plan()).stream()
+                        .filter(finding -> part.has(finding.place()))
+                        .toList(),
                 levels);
     }
 
     boolean wantsAttention() {
-        return !assessment.wantingAttention().isEmpty();
+        return !wantingAttention().isEmpty();
+    }
+
+    private List<VersePlace> wantingAttention() {
+        return assessment.wantingAttention().stream().filter(part::has).toList();
     }
 
     private Plan plan() {
@@ -85,8 +94,10 @@ record AssessmentReport(
     public void print(Page page) {
         page.heading(plan().heading(), open.instrument());
         page.line(Page.people(plan().heading().people()) + " expected");
-        for (int hymn = 0; hymn < assessment.hymns().size(); hymn++) {
-            hymn(page, assessment.hymns().get(hymn), hymn);
+        for (int hymn : part.hymns(plan())) {
+            List<Assessment.OfVerse> verses =
+                    part.places(plan(), hymn).stream().map(assessment::at).toList();
+            hymn(page, new Assessment.OfHymn(assessment.hymns().get(hymn).hymn(), verses), hymn);
         }
         page.blank();
         page.paragraph(summary(page));
@@ -203,7 +214,7 @@ record AssessmentReport(
     private void playing(Page page, int hymn) {
         Map<String, List<String>> touches = new LinkedHashMap<>();
         Map<String, List<String>> times = new LinkedHashMap<>();
-        for (VersePlace place : ReportFields.places(plan(), hymn)) {
+        for (VersePlace place : part.places(plan(), hymn)) {
             Touch touch = advice.touch(plan(), place);
             String label = assessment.at(place).verse().label();
             gather(touches, touch.sentence(), label);
@@ -228,7 +239,7 @@ record AssessmentReport(
     }
 
     private String summary(Page page) {
-        List<VersePlace> places = assessment.wantingAttention();
+        List<VersePlace> places = wantingAttention();
         if (assessment.hymns().stream().allMatch(hymn -> hymn.verses().isEmpty())) {
             return "There are no verses yet.";
         }
@@ -269,7 +280,7 @@ record AssessmentReport(
     @Override
     public Json json() {
         return ReportFields.heading(plan())
-                .with(ReportFields.hymns(plan(), this::verse))
+                .with(ReportFields.hymns(plan(), part, this::verse))
                 .put(
                         "ears",
                         new Json()

@@ -16,7 +16,7 @@ import versewind.sound.Verdict;
 import versewind.store.OpenPlan;
 
 /** A plan with different numbers of people: a table for every hymn, three numbers side by side. */
-record AttendanceReport(OpenPlan open, Attendance attendance) implements Report {
+record AttendanceReport(OpenPlan open, PartOfPlan part, Attendance attendance) implements Report {
 
     private static final int ABREAST = 3;
     private static final int REMEDY = 14;
@@ -30,9 +30,7 @@ record AttendanceReport(OpenPlan open, Attendance attendance) implements Report 
         page.heading(open.plan().heading(), open.instrument());
         page.line("organ " + offBy(estimate -> estimate.plusMinus().organDb()) + " and singing "
                 + offBy(estimate -> estimate.plusMinus().singersDb()) + " in dB(A) at most");
-        for (int hymn = 0; hymn < open.plan().hymns().size(); hymn++) {
-            hymn(page, hymn);
-        }
+        part.hymns(open.plan()).forEach(hymn -> hymn(page, hymn));
         page.blank();
         summaries(page, open.instrument().room().seats());
         if (open.plan().hymns().stream().flatMap(hymn -> hymn.verses().stream()).anyMatch(Attendance::hasOwnNumber)) {
@@ -67,8 +65,8 @@ record AttendanceReport(OpenPlan open, Attendance attendance) implements Report 
                             .map(number -> page.left(" " + Page.people(number), COLUMN))
                             .collect(Collectors.joining()));
             page.line(page.left("verse", LABEL) + HEADS.repeat(to - from));
-            for (int index = 0; index < first.verses().size(); index++) {
-                int verse = index;
+            for (VersePlace place : part.places(open.plan(), hymn)) {
+                int verse = place.verse();
                 page.line(page.left(first.verses().get(verse).verse().label(), LABEL)
                         + abreast.stream()
                                 .map(each -> cells(page, each.verses().get(verse)))
@@ -95,7 +93,7 @@ record AttendanceReport(OpenPlan open, Attendance attendance) implements Report 
     private void summaries(Page page, int seats) {
         for (int i = 0; i < attendance.people().size(); i++) {
             int number = attendance.people().get(i);
-            int wanting = attendance.assessments().get(i).wantingAttention().size();
+            int wanting = wantingAttention(i).size();
             String verses = wanting == 0 ? "no verse needs" : wanting == 1 ? "1 verse needs" : wanting + " verses need";
             String more = seats > 0 && number > seats ? " There are " + seats + " seats." : "";
             page.paragraph("With " + Page.people(number) + " " + verses + " attention." + more);
@@ -106,13 +104,25 @@ record AttendanceReport(OpenPlan open, Attendance attendance) implements Report 
     /** The fix for each verse that fails with a number of people. */
     private void remedies(Page page, int number) {
         Assessment assessment = attendance.assessments().get(number);
-        for (VersePlace place : assessment.wantingAttention()) {
+        for (VersePlace place : wantingAttention(number)) {
             String hymn = open.plan().hymns().get(place.hymn()).number();
             String called = hymn.isBlank() ? Integer.toString(place.hymn() + 1) : hymn;
             page.hanging(
                     page.left("  " + called + " " + assessment.at(place).verse().label(), REMEDY) + " ",
                     mend(number, place).orElse("No change of stops on this organ is enough."));
         }
+    }
+
+    private List<VersePlace> wantingAttention(int number) {
+        return attendance.assessments().get(number).wantingAttention().stream()
+                .filter(part::has)
+                .toList();
+    }
+
+    /** Whether a verse that is shown needs attention with one of the numbers. */
+    boolean wantsAttention() {
+        return IntStream.range(0, attendance.people().size())
+                .anyMatch(number -> !wantingAttention(number).isEmpty());
     }
 
     private Optional<String> mend(int number, VersePlace place) {
@@ -125,7 +135,7 @@ record AttendanceReport(OpenPlan open, Attendance attendance) implements Report 
      */
     @Override
     public Json json() {
-        return ReportFields.heading(open.plan()).with(ReportFields.hymns(open.plan(), place -> ReportFields.verse(
+        return ReportFields.heading(open.plan()).with(ReportFields.hymns(open.plan(), part, place -> ReportFields.verse(
                         open.plan().hymns().get(place.hymn()).verses().get(place.verse()))
                 .list(
                         "people",

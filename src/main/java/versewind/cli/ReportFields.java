@@ -60,11 +60,15 @@ final class ReportFields {
 
     /** The hymns of a plan, each with its verses ("hymns"). */
     static Json hymns(Plan plan, Function<VersePlace, Json> verse) {
-        return new Json()
-                .list("hymns", IntStream.range(0, plan.hymns().size()).boxed().toList(), hymn -> new Json()
-                        .put("number", plan.hymns().get(hymn).number())
-                        .put("title", plan.hymns().get(hymn).title())
-                        .list("verses", places(plan, hymn), verse));
+        return hymns(plan, PartOfPlan.ALL, verse);
+    }
+
+    /** The same of a part of the plan. */
+    static Json hymns(Plan plan, PartOfPlan part, Function<VersePlace, Json> verse) {
+        return new Json().list("hymns", part.hymns(plan), hymn -> new Json()
+                .put("number", plan.hymns().get(hymn).number())
+                .put("title", plan.hymns().get(hymn).title())
+                .list("verses", part.places(plan, hymn), verse));
     }
 
     /** The places of the verses of a hymn. */

@@ -30,7 +30,7 @@ record VerseOptions(Typed typed, Plan plan) {
                         VERSE,
                         "V",
                         "Only this verse of the hymn: its label, like V2 or Last, or its place in the hymn, counted"
-                                + " from 1.");
+                                + " from 1. With the hymn before it, as in 211/V2, " + HYMN + " is not needed.");
     }
 
     /** Refuses a plan that was read from elsewhere than a file, or on which there is unsaved work. */
@@ -46,18 +46,24 @@ record VerseOptions(Typed typed, Plan plan) {
 
     /** The index of the hymn, if one was named. */
     Optional<Integer> hymn() throws UsageException {
-        if (!typed.has(HYMN)) {
-            return Optional.empty();
-        }
+        return typed.has(HYMN) ? Optional.of(hymn(typed.value(HYMN).orElse("").strip())) : Optional.empty();
+    }
+
+    private int hymn(String wanted) throws UsageException {
         List<Hymn> hymns = plan.hymns();
-        String wanted = typed.value(HYMN).orElse("").strip();
         Optional<Integer> found = place(wanted, hymns.size())
                 .or(() -> labelled(wanted, hymns.stream().map(Hymn::number).toList()));
         if (found.isEmpty()) {
             throw new UsageException("The plan has no hymn \"" + wanted + "\". It has "
                     + (hymns.isEmpty() ? "none." : "the hymns " + numbers(hymns) + "."));
         }
-        return found;
+        return found.get();
+    }
+
+    /** The hymn or the verse that was named, or all. */
+    PartOfPlan part() throws UsageException {
+        Optional<Integer> hymn = hymn();
+        return new PartOfPlan(hymn, verse(hymn));
     }
 
     /** The names by which hymns can be asked for: the number in the book, or else the place in the plan. */
@@ -74,19 +80,28 @@ record VerseOptions(Typed typed, Plan plan) {
         if (!typed.has(VERSE)) {
             return Optional.empty();
         }
+        String text = typed.value(VERSE).orElse("").strip();
+        int slash = text.indexOf('/');
+        if (hymn.isEmpty() && slash > 0) {
+            return Optional.of(verse(
+                    hymn(text.substring(0, slash).strip()),
+                    text.substring(slash + 1).strip()));
+        }
         if (hymn.isEmpty() && plan.hymns().size() != 1) {
             throw new UsageException(VERSE + " needs " + HYMN + ", because the plan has "
                     + plan.hymns().size() + " hymns.");
         }
-        int of = hymn.orElse(0);
+        return Optional.of(verse(hymn.orElse(0), text));
+    }
+
+    private VersePlace verse(int of, String wanted) throws UsageException {
         List<String> labels =
                 plan.hymns().get(of).verses().stream().map(Verse::label).toList();
-        String wanted = typed.value(VERSE).orElse("").strip();
         int verse = labelled(wanted, labels)
                 .or(() -> place(wanted, labels.size()))
                 .orElseThrow(() -> new UsageException("The hymn has no verse \"" + wanted + "\". It has "
                         + (labels.isEmpty() ? "none." : String.join(", ", labels) + ".")));
-        return Optional.of(new VersePlace(of, verse));
+        return new VersePlace(of, verse);
     }
 
     /** The index of a place that is counted from 1. */

@@ -52,12 +52,6 @@ public record Attendance(List<Integer> people, List<Assessment> assessments, Lis
         return new Attendance(ascending, assessments, remedies);
     }
 
-    /** Whether a verse wants attention before any of the numbers. */
-    public boolean wantsAttention() {
-        return assessments.stream()
-                .anyMatch(assessment -> !assessment.wantingAttention().isEmpty());
-    }
-
     /** Whether the number of people of a verse is its own, so that the service's does not move its singing. */
     public static boolean hasOwnNumber(Verse verse) {
         return verse.people().isPresent() && verse.mode() != Mode.SMALL_CHOIR;

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -54,6 +55,40 @@ class AssessCommandTest {
         Golden.check(
                 "assess-people/harvest-festival.txt",
                 typed("assess", "harvest-festival", "--people", "40,180,500").results());
+    }
+
+    @Test
+    void a_verse_or_a_hymn_alone_reads_as_it_does_among_all() {
+        Reply last = typed("assess", "harvest-festival", "--verse", "208/Last");
+        String row =
+                last.results().lines().filter(line -> line.startsWith("Last ")).collect(Collectors.joining("\n"));
+        assertThat(typed("assess", "harvest-festival").results()).contains("\n" + row + "\n");
+        assertThat(last.results()).doesNotContain("V1", "211  ");
+        assertThat(typed("assess", "harvest-festival", "--hymn", "208", "--verse", "Last")
+                        .results())
+                .isEqualTo(last.results());
+        assertThat(typed("assess", "harvest-festival", "--hymn", "211").results())
+                .contains("211  ", "\nV3 ")
+                .doesNotContain("208  ");
+        assertThat(typed("assess", "harvest-festival", "--verse", "208/Last", "--people", "40,1000")
+                        .results())
+                .contains("\nLast ")
+                .doesNotContain("\nV1 ", "211  ");
+        assertThat(typed("assess", "harvest-festival", "--verse", "208/Last", "--json")
+                        .results())
+                .contains("\"label\": \"Last\"")
+                .doesNotContain("\"label\": \"V1\"", "\"number\": \"211\"");
+    }
+
+    @Test
+    void only_a_verse_that_is_shown_decides_the_exit_status() {
+        assertThat(typed("assess", "harvest-festival", "--people", "5000").status())
+                .isEqualTo(Reply.WANTS_ATTENTION);
+        assertThat(typed("assess", "harvest-festival", "--verse", "208/Intro", "--people", "5000")
+                        .status())
+                .isEqualTo(Reply.GOOD);
+        assertThat(typed("assess", "harvest-festival", "--verse", "9/V1").words())
+                .contains("The plan has no hymn \"9\".");
     }
 
     @ParameterizedTest

@@ -46,7 +46,9 @@ class AssessmentReportTest {
     private static String json(Plan plan, Instrument organ) {
         OpenPlan open =
                 new OpenPlan(plan, KnownOrgan.of(organ), Path.of("x.json"), Fingerprint.NO_FILE, Optional.empty());
-        return AssessmentReport.of(open, OrganSound.open(organ)).json().text();
+        return AssessmentReport.of(open, PartOfPlan.ALL, OrganSound.open(organ))
+                .json()
+                .text();
     }
 
     private static JsonNode assessed(Verse... verses) throws Exception {
@@ -119,7 +121,8 @@ class AssessmentReportTest {
         OpenPlan open = SHIPPED.openPlan("harvest-festival");
         OrganSound sound = OrganSound.open(open.instrument());
         Attendance attendance = Attendance.of(open.plan(), sound, List.of(500, 40, 180));
-        JsonNode json = tree(new AttendanceReport(open, attendance).json().text());
+        JsonNode json = tree(
+                new AttendanceReport(open, PartOfPlan.ALL, attendance).json().text());
 
         JsonNode verse = json.get("hymns").get(0).get("verses").get(1);
         assertThat(fields(verse)).containsExactly("label", "kind", "optional", "mode", "people");
