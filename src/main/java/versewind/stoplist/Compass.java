@@ -1,5 +1,6 @@
 package versewind.stoplist;
 
+import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import versewind.organ.Division;
@@ -49,6 +50,40 @@ final class Compass {
                 .mapToObj(i -> sensible(top(line, i + span(line, i)) - Division.BOTTOM_KEY + 1, isPedal))
                 .findFirst()
                 .orElse(OptionalInt.empty());
+    }
+
+    /**
+     * What is said of all keyboards above the first division: "Compass: manuals 58 notes, pedals 30 notes".
+     *
+     * @param isPedal whether of the pedal or of the manuals
+     */
+    static OptionalInt ofAll(List<Unread> notes, boolean isPedal, String language) {
+        boolean isOfPedal = false;
+        boolean isKnown = false;
+        int last = 0;
+        for (Unread note : notes) {
+            if (!note.why().equals(Unread.BEFORE)) {
+                continue;
+            }
+            isKnown &= note.line() == last;
+            last = note.line();
+            Line line = new Line(note.text());
+            for (int i = 0; i < line.size(); i++) {
+                boolean pedal = DivisionWord.at(List.of(line.at(i).plain()), 0, language)
+                        .filter(each ->
+                                each.word().isPedal() && each.word().words().length() > 2)
+                        .isPresent();
+                isOfPedal = pedal || (isOfPedal && !line.is(i, "all keyboards"));
+                isKnown |= pedal || line.is(i, "all keyboards");
+                OptionalInt keys = isKnown && isOfPedal == isPedal && NOTES.at(line, i) > 0
+                        ? sensible(Integer.parseInt(line.at(i).text()), isPedal)
+                        : OptionalInt.empty();
+                if (keys.isPresent()) {
+                    return keys;
+                }
+            }
+        }
+        return OptionalInt.empty();
     }
 
     /** The key that a span ends with; 0 where it does not say the octave. */

@@ -27,7 +27,8 @@ final class CouplerSegments {
                 && !(line.is(token - 1, Token.Kind.NUMBER) && (token == 1 || line.isSign(token - 2, ".,;")))
                 && line.is(token + 1, Token.Kind.WORD)
                 && line.gap(token + 1) > 0
-                && line.at(token + 1).text().length() > 3
+                && (line.at(token + 1).text().length() > 3 || line.is(token + 1, "heading place"))
+                && line.at(token + 1).text().length() > 1
                 && Character.isUpperCase(line.at(token + 1).text().charAt(0))
                 && Character.isLowerCase(line.at(token + 1).text().charAt(1))
                 && !line.is(token + 1, "pitch of coupler");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -26,6 +27,7 @@ final class PageText {
     private static final int LONGEST_NAME = 12;
     private static final int LONGEST_LINK = 300;
     private static final String CELL = " | ";
+    private static final Pattern CHAPTER = Pattern.compile("^\\s*(\\d{1,2}(?:\\.\\d{1,2}){2,4})\\.?\\s+(?=\\p{L})");
     private static final String TEX_ROW = "\\\\";
     private static final Pattern TEX_COMMAND = Pattern.compile("\\\\[a-z]{1,20}\\{([^{}]{0,200})}");
     private static final Pattern WIKI_SIGNS =
@@ -114,9 +116,17 @@ final class PageText {
             line.append(' ');
             return;
         }
-        lines.add(new Numbered(begun, isRead(line) ? Typography.plain(line.toString()) : line.toString()));
+        lines.add(new Numbered(begun, isRead(line) ? unnumbered(Typography.plain(line.toString())) : line.toString()));
         line.setLength(0);
         begun = number;
+    }
+
+    /** Without the number of a chapter, "3.2.1 Hauptwerk"; scale numbers of a mixture stay. */
+    private static String unnumbered(String plain) {
+        Matcher chapter = CHAPTER.matcher(plain);
+        return chapter.find() && RankCount.scale(new Line(chapter.group(1)), 0) == 0
+                ? plain.substring(chapter.end())
+                : plain;
     }
 
     /** A mark in angle brackets; false where there is none. */
@@ -272,7 +282,7 @@ final class PageText {
             String plain =
                     WIKI_SIGNS.matcher(ATTRIBUTES.matcher(text).replaceAll("")).replaceAll("");
             return Optional.of(WIKI_HEAD.matcher(plain.strip()))
-                    .filter(java.util.regex.Matcher::matches)
+                    .filter(Matcher::matches)
                     .map(head -> head.group(1))
                     .orElse(plain);
         }

@@ -27,7 +27,7 @@ final class Paragraph {
         if (whole.length() < SHORTEST) {
             return List.of(whole);
         }
-        String text = withCompassInBrackets(whole);
+        String text = withColons(withCompassInBrackets(whole));
         Line line = new Line(text);
         BitSet brackets = line.brackets();
         List<String> parts = new ArrayList<>();
@@ -75,6 +75,31 @@ final class Paragraph {
         return from == 0 ? text : bracketed.append(text.substring(from)).toString();
     }
 
+    /** "On the Great (C-g3) stand Principal 8 ...": a colon in the place of the verb behind a division. */
+    private static String withColons(String text) {
+        Line line = new Line(text);
+        BitSet brackets = line.brackets();
+        StringBuilder colons = new StringBuilder();
+        int from = 0;
+        for (int i = 1; i + 1 < line.size(); i++) {
+            int before = i - 1;
+            while (before > 0 && brackets.get(before)) {
+                before--;
+            }
+            boolean isVerb = line.is(i, "prose verb")
+                    && isName(line, i + 1)
+                    && line.at(before).text().length() >= SHORTEST_SET_OFF
+                    && line.is(before, Token.Kind.WORD)
+                    && !DivisionWord.entries(line.at(before).plain()).isEmpty();
+            if (isVerb) {
+                colons.append(text.substring(from, line.at(i).start()).stripTrailing())
+                        .append(':');
+                from = line.at(i).end();
+            }
+        }
+        return from == 0 ? text : colons.append(text.substring(from)).toString();
+    }
+
     private static boolean hasWord(Line line, int from, int to) {
         return IntStream.range(from, to).anyMatch(i -> line.is(i, Token.Kind.WORD));
     }
@@ -86,9 +111,10 @@ final class Paragraph {
                 && line.is(token - 2)
                 && line.at(token - 2).count() > 0
                 && (!line.is(token - 3, Token.Kind.WORD) || line.is(token - 3, "manual"));
+        boolean ranks = line.is(token - 3, Token.Kind.NUMBER) && line.gap(token - 2) == 0;
         boolean comma = line.isSign(token - 1, ",") && !line.is(token - 2, Token.Kind.WORD);
         boolean ended = comma
-                || (line.isSign(token - 1, ".;") && !ordinal)
+                || (line.isSign(token - 1, ".;") && (!ordinal || ranks))
                 || (line.isSign(token - 1, ":") && line.is(token, "heading place"))
                 || (line.isSign(token - 1, "-")
                         && (Segments.isApart(line, token - 1, "-") || line.isSign(token - 2, ":")))
@@ -115,6 +141,10 @@ final class Paragraph {
             }
             boolean dash = Segments.isApart(line, i, "-")
                     || (line.isSign(i, ".") && line.gap(i + 1) > 0 && line.is(i - 1, Token.Kind.WORD));
+            boolean isOver = i > token + 1 && line.isSign(i - 1, ":") && readings.isHeading(line.part(token, i - 1));
+            if (isOver) {
+                return 0;
+            }
             boolean couplers = line.is(i - 1, "part couplers") && line.is(i + 1, Token.Kind.ROMAN);
             boolean coupler = line.is(i + 1, Token.Kind.WORD) && line.is(i + 1, "coupler");
             boolean stops = dash
@@ -143,7 +173,10 @@ final class Paragraph {
 
     /** True if a point ends a sentence whose last word is a number: "trompette de 8. Au r\u00e9cit". */
     private static boolean isAfterPitch(Line line, int from, int token) {
-        return line.isSign(token, ".") && token > from + 1 && line.is(token - 1, Token.Kind.NUMBER);
+        boolean unit = token > from + 2
+                && line.is(token - 2, Token.Kind.NUMBER)
+                && (line.is(token - 1, "ranks") || line.is(token - 1, "feet"));
+        return line.isSign(token, ".") && token > from + 1 && (unit || line.is(token - 1, Token.Kind.NUMBER));
     }
 
     /** True if a word in capitals or with a capital stands at a token. */

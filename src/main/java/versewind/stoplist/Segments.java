@@ -122,7 +122,7 @@ final class Segments {
         return ways.stream()
                 .map(way -> split(part, way))
                 .filter(parts -> parts.size() > 1
-                        && (parts.stream().allMatch(each -> isStop(each, style))
+                        && (parts.stream().allMatch(each -> isStop(each, style) || Tremulants.isOne(each))
                                 || (parts.size() > 2 && parts.stream().allMatch(each -> isNamed(each, style)))))
                 .findFirst()
                 .map(List::stream)
@@ -163,8 +163,9 @@ final class Segments {
         Line line = new Line(part);
         List<Integer> starts = new ArrayList<>();
         List<Integer> ends = new ArrayList<>();
+        BitSet brackets = line.brackets();
         for (int i = 0; i < line.size(); i++) {
-            int length = figures(line, i);
+            int length = brackets.get(i) ? 0 : figures(line, i);
             if (length > 0) {
                 starts.add(line.at(i).start());
                 ends.add(line.at(i + length - 1).end());

@@ -95,7 +95,10 @@ final class StopClassifier {
         Optional<Lexicon.Found> whole = numbered().or(() -> Lexicon.get().known(said.name(), setting));
         boolean pitched = said.mark() != Mark.NONE;
         boolean toy = WordList.of("toy").in(said.name())
-                && !(pitched && Lexicon.get().exact(said.name(), setting).isPresent());
+                && Lexicon.get()
+                        .exact(said.name(), setting)
+                        .filter(kind -> pitched || kind.family().isReed())
+                        .isEmpty();
         if (toy || isCarillonOfBells()) {
             return new None("a bell, bird, drum, valve or the like: no rank of pipes to draw", Weight.NOTE);
         }

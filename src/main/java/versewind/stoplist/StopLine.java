@@ -313,7 +313,10 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         private void numeral(boolean compound) {
             for (int i = 0; i < line.size(); i++) {
                 RankCount found = RankCount.numeral(line, i);
-                if (found.length() > 0 && !Pitches.isInName(line, i) && !(compound && found.count() == 1)) {
+                // "V. Cel.": Vox or Voix
+                boolean isShort =
+                        i == 0 && line.at(0).text().equals("V") && line.isSign(1, ".") && line.is(2, Kind.WORD);
+                if (found.length() > 0 && !isShort && !Pitches.isInName(line, i) && !(compound && found.count() == 1)) {
                     numeral = line.part(i, i + found.length());
                     ranks = ranks == 0 ? found.count() : ranks;
                     cut(i, found.length() + (line.isSign(i + found.length(), ".") ? 1 : 0));

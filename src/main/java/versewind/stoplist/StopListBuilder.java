@@ -68,7 +68,9 @@ final class StopListBuilder {
                         division.name(),
                         keyboards.number(division),
                         division.isEnclosed(),
-                        division.keys(),
+                        division.keys().isPresent()
+                                ? division.keys()
+                                : Compass.ofAll(gathered.unread(), division.isPedal(), language),
                         division.stops()));
             }
         }

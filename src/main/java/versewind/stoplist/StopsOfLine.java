@@ -1,12 +1,15 @@
 package versewind.stoplist;
 
 import java.util.List;
+import java.util.stream.Stream;
 import versewind.organ.Footage;
 import versewind.organ.Stop;
 import versewind.stoplist.Unread.Weight;
 
 /** Gathers the stops of one line, and gives what its other parts are to whom it concerns. */
 final class StopsOfLine {
+
+    private static final int SHORTEST_NAME = 4;
 
     private final LineReader reader;
     private final ParsedLines lines;
@@ -33,6 +36,7 @@ final class StopsOfLine {
             StopClassifier.Result result = classified(segment);
             if (result instanceof StopClassifier.OneStop one) {
                 take(one.stop(), segment);
+                several(one.stop(), segment);
             } else if (result instanceof StopClassifier.Further further) {
                 further(further.line(), segment);
             } else if (result instanceof StopClassifier.None none
@@ -66,6 +70,19 @@ final class StopsOfLine {
         add(place.half().isEmpty() ? stop : stop.named(stop.name() + " " + place.half(), "one half of the keyboard"));
     }
 
+    /** A doubt about a stop in whose remarks the name of another stands, with a pitch of its own. */
+    private void several(ReadStop stop, String segment) {
+        boolean isPitched = !stop.family().isCompound()
+                && StopLine.of(segment, reader.style()).feet().size() > 1;
+        boolean isNamed = stop.remarks().stream()
+                .flatMap(each -> Stream.of(each.split(" ", -1)))
+                .anyMatch(word -> word.length() >= SHORTEST_NAME
+                        && Lexicon.get().exact(word, reader.style().setting()).isPresent());
+        if (isPitched && isNamed) {
+            lines.leaveOut(line, segment, "several pitches: it may be several stops", Weight.DOUBT);
+        }
+    }
+
     /** "(pedal)" behind a stop. */
     private boolean isPedal(String remark) {
         List<String> words = Spelling.words(remark);
@@ -92,7 +109,10 @@ final class StopsOfLine {
             return;
         }
         if (last.family().isCompound()) {
-            int ranks = pitches.ranks() > 0 ? Math.min(pitches.ranks(), Stop.MOST_RANKS) : last.ranks();
+            // "Mixtur 2 2/3', 4f.": behind a compound stop f means ranks
+            StopLine whole = StopLine.of(last.name() + " " + text, reader.style());
+            int said = Math.max(pitches.ranks(), whole.ranks());
+            int ranks = said > 0 ? Math.min(said, Stop.MOST_RANKS) : last.ranks();
             change(last.ranked(ranks, pitches.pitch(), line));
             return;
         }

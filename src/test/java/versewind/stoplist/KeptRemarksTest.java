@@ -97,6 +97,23 @@ class KeptRemarksTest {
         assertThat(list.divisions().get(0).keys()).hasValue(keys);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "'Compass: manuals 58 notes, pedals 30 notes.', 58, 30",
+        "'An organ with two manuals of 61 keys and a pedal of 32 keys.', 61, 32",
+        "'Built 1958 for 56 guilders.', 0, 0"
+    })
+    void a_note_above_the_first_heading_gives_the_compass_of_all_keyboards(String note, int manual, int pedal) {
+        StopList list = StopList.read(note + "\nGreat\nOpen Diapason 8\nSwell\nOboe 8\nPedal\nBourdon 16");
+        assertThat(list.divisions()).extracting(each -> each.keys().orElse(0)).containsExactly(manual, manual, pedal);
+    }
+
+    @Test
+    void stops_of_one_line_that_cannot_be_told_apart_are_in_doubt() {
+        StopList list = StopList.read("Great\nOpen Diapason 8\nViola 8' - Qwz 8' - Oboe 8' - Xyz");
+        assertThat(list.doubts()).isNotEmpty();
+    }
+
     @Test
     void a_gemshorn_is_of_one_family_at_every_pitch() {
         StopList list = StopList.read("Great\nGemshorn 8\nGemshorn 4\nGemshorn 2");

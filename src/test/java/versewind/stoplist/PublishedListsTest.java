@@ -18,7 +18,8 @@ import versewind.organ.Coupler;
 
 /**
  * Lists after the manner of published ones, places and people replaced; the kind of source stands in the first line of
- * each, and below it what is meant, by the knowledge of organs alone; "boxed" names the divisions in a box. Figures: {@code target/published-lists.txt}.
+ * each, and below it what is meant, by the knowledge of organs alone; "boxed" names the divisions in a box. Figures:
+ * {@code target/published-lists.txt}.
  */
 class PublishedListsTest {
 
