@@ -192,6 +192,15 @@ class SpokenTest {
     }
 
     @Test
+    void what_is_advised_and_moved_is_heard_whole_under_the_stops() {
+        Desk at = Desk.with("easter-cathedral", 80, 24).lettered(Letters.SPOKEN).press("n", "n");
+        assertThat(at.characters())
+                .containsPattern("\\n remark: [^.]+\\n [^.]+\\.\\n From V1 ")
+                .contains("Pedal draw Fagotto 16, push in Trombone 16,\n Posaune 8\n")
+                .doesNotContain("...");
+    }
+
+    @Test
     void the_key_of_large_letters_does_not_end_what_is_spoken() {
         assertThat(desk.press("L").said()).isEqualTo("There are no large letters where everything is spoken.");
         assertThat(desk.state().isSpoken()).isTrue();

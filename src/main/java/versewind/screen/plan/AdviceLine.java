@@ -21,13 +21,16 @@ final class AdviceLine {
     /** Columns for how many more findings there are. */
     private static final int MORE = 4;
 
+    /** The same in words. */
+    private static final int SPOKEN_MORE = 16;
+
     private AdviceLine() {}
 
     /** Rows in which the weightiest finding is said to its end. */
-    static int rows(PlanEdit work, int columns) {
+    static int rows(State state, PlanEdit work, int columns) {
         return Advice.on(work.sound()).mentions(work.plan(), work.place()).stream()
                 .findFirst()
-                .map(first -> Text.wrapped(words(first), columns - MORE).size())
+                .map(first -> Text.wrapped(words(first), room(state, columns)).size())
                 .orElse(1);
     }
 
@@ -46,9 +49,9 @@ final class AdviceLine {
             return;
         }
         Finding first = findings.get(0);
-        String more = findings.size() == 1 ? "" : " " + Mark.PLUS.in(state.marks()) + (findings.size() - 1);
+        String more = findings.size() == 1 ? "" : more(state, findings.size() - 1);
         if (rows > 1) {
-            List<String> lines = Text.wrapped(words(first), frame.width() - 2 - MORE);
+            List<String> lines = Text.wrapped(words(first), room(state, frame.width() - 2));
             Box.write(frame, 1, y, lines, rows, Style.TEXT);
             frame.write(1, y, FindingsScreen.word(first) + ": ", FindingsScreen.style(first));
             int last = Math.min(rows, lines.size()) - 1;
@@ -68,6 +71,15 @@ final class AdviceLine {
         int left = frame.width() - 1 - x - Text.columns(more);
         x = frame.write(x, y, shortened(first.sentence(), left, Mark.CUT.in(state.marks())), Style.TEXT);
         frame.write(x, y, more, Style.FAINT);
+    }
+
+    /** Columns of the finding. */
+    private static int room(State state, int columns) {
+        return columns - (state.isSpoken() ? SPOKEN_MORE : MORE);
+    }
+
+    private static String more(State state, int others) {
+        return state.isSpoken() ? " And " + others + " more: f." : " " + Mark.PLUS.in(state.marks()) + others;
     }
 
     /** The sentence as far as there is room, cut after a word. */

@@ -63,8 +63,9 @@ final class MovesLine {
                 ? ""
                 : "  Then " + Wording.hands(work.instrument(), verse.hands());
         for (Detail detail : Detail.values()) {
-            String groups =
-                    moves.count() == 0 ? "" : ":  " + String.join("  ", groups(state, work, verse, moves, detail));
+            String groups = moves.count() == 0
+                    ? ""
+                    : ":  " + String.join(between(state), groups(state, work, verse, moves, detail));
             for (String begun : List.of(start + step, start)) {
                 String all = begun + ", " + count + groups + hands;
                 // what changes on a large organ is long, and most of it is seen at once not to fit; blanks may be lost
@@ -121,10 +122,14 @@ final class MovesLine {
         return lines;
     }
 
-    /** After a comma, or after the two blanks between divisions. In every frame, so without a pattern. */
+    private static String between(State state) {
+        return state.isSpoken() ? "; " : "  ";
+    }
+
+    /** After a comma or semicolon, or after the two blanks between divisions. In every frame, so without a pattern. */
     private static int endOfPiece(String text, int from) {
         for (int i = from + 1; i < text.length(); i++) {
-            if (text.charAt(i) == ' ' && (text.charAt(i - 1) == ',' || text.charAt(i - 1) == ' ')) {
+            if (text.charAt(i) == ' ' && ",; ".indexOf(text.charAt(i - 1)) >= 0) {
                 return i + 1;
             }
         }
@@ -147,14 +152,14 @@ final class MovesLine {
             }
             return switch (this) {
                 case NAMES, SHORT_NAMES -> " " + mark + " " + String.join(", ", names);
-                case NUMBERS -> " " + mark + names.size();
+                case NUMBERS -> " " + mark + (mark.length() > 1 ? " " : "") + names.size();
             };
         }
     }
 
     /** What is moved between two registrations, by full names: "Great + Trumpet 8 - Fifteenth 2  Swell box 1/2". */
     static String between(State state, Instrument instrument, Registration from, Registration to) {
-        return String.join("  ", groups(state, instrument, StopChanges.between(from, to), Detail.NAMES));
+        return String.join(between(state), groups(state, instrument, StopChanges.between(from, to), Detail.NAMES));
     }
 
     private static final int SHORT_NAME = 5;
@@ -176,6 +181,11 @@ final class MovesLine {
             String box = each.box().map(to -> " " + ShortWords.box(to)).orElse("");
             groups.add(detail.division(each.where())
                     + detail.knobs(Mark.DRAW.in(state.marks()), each.drawn())
+                    + (state.isSpoken()
+                                    && !each.drawn().isEmpty()
+                                    && !each.putIn().isEmpty()
+                            ? ","
+                            : "")
                     + detail.knobs(Mark.PUSH_IN.in(state.marks()), each.putIn())
                     + box);
         }

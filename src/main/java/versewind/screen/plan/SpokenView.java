@@ -28,18 +28,19 @@ final class SpokenView {
     /** Draws the side that has the keys: all stops, or the verses of the hymn. */
     static void paint(Frame frame, State state, PlanEdit work) {
         Layout layout = Layout.of(state);
-        Box window = new Box(2, layout.top() + 1, frame.width() - 3, layout.height() - 1);
+        int rows = Math.max(1, layout.height() - 1 - StatusView.furtherRows(frame, state, work));
+        Box window = new Box(2, layout.top() + 1, frame.width() - 3, rows);
         boolean isStops = work.side() == PlanEdit.Side.STOPS;
         String heading = isStops
                 ? stopsHeading(work)
                 : "Verses of " + work.hymn().map(Hymn::title).orElse("no hymn");
         frame.write(1, layout.top(), frame.fit(heading, window.width()), Style.HEADING);
-        ListBox<String> rows = isStops
+        ListBox<String> list = isStops
                 ? new ListBox<>(knobs(work), work.item())
                 : new ListBox<>(
                         work.verses().stream().map(verse -> verse(work, verse)).toList(),
                         work.place().verse());
-        rows.paintWords(frame, window, row -> row);
+        list.paintWords(frame, window, row -> row);
     }
 
     private static List<String> knobs(PlanEdit work) {

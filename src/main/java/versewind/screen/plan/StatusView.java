@@ -32,6 +32,9 @@ final class StatusView {
     /** Rows that the moves may take where the notes leave some blank; on a high screen there are more. */
     private static final int MOST_MOVE_ROWS = 4;
 
+    /** The same where they are heard, and must not be shortened. */
+    private static final int MOST_SPOKEN_ROWS = 8;
+
     private StatusView() {}
 
     /**
@@ -40,12 +43,13 @@ final class StatusView {
      */
     static int paint(Frame frame, State state, PlanEdit work, List<Estimate> estimates, String page) {
         int least = Layout.adviceRows(frame.height());
-        int wanted = work.verse().isPresent() && frame.isWhole() ? AdviceLine.rows(work, frame.width() - 2) : least;
+        int wanted =
+                work.verse().isPresent() && frame.isWhole() ? AdviceLine.rows(state, work, frame.width() - 2) : least;
         int blank = Layout.blankRows(frame, state);
         int more = Math.max(0, Math.min(wanted - least, blank));
         int moveRows = Layout.moveRows(frame.height());
         List<String> moves = frame.isWhole()
-                ? MovesLine.of(state, work, frame.width() - 2, Math.min(MOST_MOVE_ROWS, moveRows + blank - more))
+                ? MovesLine.of(state, work, frame.width() - 2, Math.min(mostMoveRows(state), moveRows + blank - more))
                 : List.of();
         int further = Math.max(0, moves.size() - moveRows);
         int y = Layout.of(state).statusTop() - more - further;
@@ -67,6 +71,21 @@ final class StatusView {
             paintMoves(frame, state, work, moves, y + 2 + adviceRows);
         }
         return y;
+    }
+
+    private static int mostMoveRows(State state) {
+        return state.isSpoken() ? MOST_SPOKEN_ROWS : MOST_MOVE_ROWS;
+    }
+
+    /** Rows that it needs over its own to say in full what is advised and moved. */
+    static int furtherRows(Frame frame, State state, PlanEdit work) {
+        if (work.verse().isEmpty() || !frame.isWhole()) {
+            return 0;
+        }
+        int columns = frame.width() - 2;
+        int advice = AdviceLine.rows(state, work, columns) - Layout.adviceRows(frame.height());
+        int moves = MovesLine.of(state, work, columns, mostMoveRows(state)).size() - Layout.moveRows(frame.height());
+        return Math.max(0, advice) + Math.max(0, moves);
     }
 
     private static void paintRule(Frame frame, int y, String page) {
