@@ -1,6 +1,7 @@
 package versewind.terminal;
 
 import java.util.Map;
+import java.util.Set;
 
 /** The kinds of terminal, by TERM, with the sequences that begin and end a full screen on each. */
 enum TerminalType {
@@ -12,6 +13,10 @@ enum TerminalType {
 
     /** The VT100 and its successors: one screen, no colours. */
     VIDEO_TERMINAL("\033[?7l\033[?25l", "\033[m\033[?7h\033[?25h\033[H\033[2J");
+
+    /** Terminals of eight colours, to which the number of another colour would mean blinking. */
+    private static final Set<String> OF_EIGHT_COLOURS =
+            Set.of("ansi", "pcansi", "cygwin", "sun", "sun-color", "cons25", "hurd", "rxvt", "Eterm");
 
     private final String enter;
     private final String leave;
@@ -49,9 +54,10 @@ enum TerminalType {
         return term.equals("linux") || term.startsWith("linux-") ? CONSOLE : WINDOW;
     }
 
-    /** Colour, unless the terminal has none or NO_COLOR is set and not empty (no-color.org). */
+    /** Colour, unless the terminal has none or few, or NO_COLOR is set and not empty (no-color.org). */
     Palette palette(Map<String, String> environment) {
         boolean unwanted = !environment.getOrDefault("NO_COLOR", "").isEmpty();
-        return unwanted || this == VIDEO_TERMINAL ? Palette.MONOCHROME : Palette.COLOUR;
+        boolean hasFew = OF_EIGHT_COLOURS.contains(environment.getOrDefault("TERM", ""));
+        return unwanted || hasFew || this == VIDEO_TERMINAL ? Palette.MONOCHROME : Palette.COLOUR;
     }
 }

@@ -23,6 +23,9 @@ class TerminalTypeTest {
         "rxvt-unicode, WINDOW, COLOUR",
         "linux, CONSOLE, COLOUR",
         "linux-16color, CONSOLE, COLOUR",
+        "ansi, WINDOW, MONOCHROME",
+        "rxvt, WINDOW, MONOCHROME",
+        "rxvt-unicode-256color, WINDOW, COLOUR",
         "vt100, VIDEO_TERMINAL, MONOCHROME",
         "vt220, VIDEO_TERMINAL, MONOCHROME"
     })

@@ -2,6 +2,7 @@ package versewind.screen.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import versewind.organ.Instrument;
 import versewind.organ.Stop;
@@ -60,8 +61,9 @@ public record StopGridLayout(List<Column> columns, List<Integer> pages, List<Ite
                 columns = sized(instrument, items, split);
             }
         }
-        columns = squeezed(columns, width);
-        return new StopGridLayout(columns, pages(columns, width), List.copyOf(items));
+        List<Column> narrow = squeezed(columns, width);
+        List<Integer> pages = pages(narrow, width);
+        return new StopGridLayout(widened(narrow, columns, pages, width), pages, List.copyOf(items));
     }
 
     /** The knobs of an instrument in the order in which the arrows go through them. */
@@ -213,6 +215,28 @@ public record StopGridLayout(List<Column> columns, List<Integer> pages, List<Ite
             }
         }
         return best;
+    }
+
+    /** Gives what is left of each page's width to its columns that are narrower than their names, the narrowest first. */
+    private static List<Column> widened(List<Column> narrow, List<Column> natural, List<Integer> pages, int width) {
+        List<Column> wide = new ArrayList<>(narrow);
+        for (int page = 0; page < pages.size(); page++) {
+            int first = pages.get(page);
+            int end = page + 1 < pages.size() ? pages.get(page + 1) : wide.size();
+            OptionalInt next = narrowest(wide, natural, first, end);
+            while (next.isPresent() && totalWidth(wide.subList(first, end)) < width - GAP) {
+                Column column = wide.get(next.getAsInt());
+                wide.set(next.getAsInt(), new Column(column.width() + 1, column.lines()));
+                next = narrowest(wide, natural, first, end);
+            }
+        }
+        return List.copyOf(wide);
+    }
+
+    private static OptionalInt narrowest(List<Column> wide, List<Column> natural, int first, int end) {
+        return IntStream.range(first, end)
+                .filter(column -> wide.get(column).width() < natural.get(column).width())
+                .reduce((one, other) -> wide.get(other).width() < wide.get(one).width() ? other : one);
     }
 
     private static List<Column> capped(List<Column> columns, int widest) {
