@@ -16,6 +16,7 @@ import versewind.screen.state.Event;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
+import versewind.screen.toolkit.Letters;
 import versewind.screen.toolkit.Text;
 
 /**
@@ -25,7 +26,7 @@ import versewind.screen.toolkit.Text;
 @Tag("slow")
 class MashingTest {
 
-    private static final int KEYS = Integer.getInteger("keys.count", 20_000) / 5;
+    private static final int KEYS = Integer.getInteger("keys.count", 20_000) / 7;
     private static final List<String> PASTES = List.of(
             "",
             "one\ntwo\r\n",
@@ -47,14 +48,17 @@ class MashingTest {
 
     @ParameterizedTest
     @CsvSource({
-        "harvest-festival,80,24",
-        "easter-cathedral,60,18",
-        "wedding,200,60",
-        "ash-wednesday,120,40",
-        "advent-candlelight,80,24"
+        "harvest-festival,80,24,USUAL",
+        "easter-cathedral,60,18,USUAL",
+        "easter-cathedral,60,18,SPOKEN",
+        "wedding,200,60,USUAL",
+        "ash-wednesday,120,40,USUAL",
+        "advent-candlelight,80,24,USUAL",
+        "advent-candlelight,80,24,SPOKEN"
     })
-    void twenty_thousand_keys_in_all_break_nothing_and_are_undone_to_the_start(String plan, int columns, int rows) {
-        Desk desk = Desk.with(plan, columns, rows);
+    void twenty_thousand_keys_in_all_break_nothing_and_are_undone_to_the_start(
+            String plan, int columns, int rows, Letters letters) {
+        Desk desk = Desk.with(plan, columns, rows).lettered(letters);
         Clerk clerk = Clerk.at(desk);
         Plan start = desk.plan();
         for (int i = 0; i < KEYS; i++) {
