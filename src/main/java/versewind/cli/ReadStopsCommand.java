@@ -26,7 +26,8 @@ final class ReadStopsCommand {
         return Command.of(
                         Subcommand.READ_STOPS,
                         "Reads a published stop list in English, German, French, Dutch, Italian, Spanish, Portuguese,"
-                                + " Catalan, Polish, Czech or a Scandinavian language, and makes an instrument from"
+                                + " Catalan, Polish, Czech, Hungarian, Finnish or a Scandinavian language, and makes an"
+                                + " instrument from"
                                 + " it.",
                         ReadStopsCommand::run)
                 .operand("FILE", "A text file with the stop list, or - for the standard input.")

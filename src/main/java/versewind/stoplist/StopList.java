@@ -44,7 +44,7 @@ public record StopList(
      * <p>Checked against: {@code StopListTest}, the lists of {@code src/test/resources/stoplists}.
      *
      * @param text free text as it is published, in English, German, French, Dutch, Italian, Spanish, Portuguese,
-     *     Catalan, Polish, Czech, a Scandinavian language or a mixture of them
+     *     Catalan, Polish, Czech, Hungarian, Finnish, a Scandinavian language or a mixture of them
      */
     public static StopList read(String text) {
         Map<Boolean, List<PageText.Numbered>> all =

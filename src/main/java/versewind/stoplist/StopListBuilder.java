@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -52,6 +53,8 @@ final class StopListBuilder {
 
     StopList stopList() {
         octaveCouplers();
+        OptionalInt manualKeys = Compass.ofAll(gathered.unread(), false, language);
+        OptionalInt pedalKeys = Compass.ofAll(gathered.unread(), true, language);
         List<ReadDivision> read = new ArrayList<>();
         for (ParsedDivision division : divisions) {
             if (division.stops().isEmpty()) {
@@ -68,9 +71,7 @@ final class StopListBuilder {
                         division.name(),
                         keyboards.number(division),
                         division.isEnclosed(),
-                        division.keys().isPresent()
-                                ? division.keys()
-                                : Compass.ofAll(gathered.unread(), division.isPedal(), language),
+                        division.keys().isPresent() ? division.keys() : division.isPedal() ? pedalKeys : manualKeys,
                         division.stops()));
             }
         }
