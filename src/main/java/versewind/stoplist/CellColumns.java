@@ -40,7 +40,8 @@ final class CellColumns {
         List<PageText.Numbered> filled =
                 lines.stream().filter(each -> !each.text().isBlank()).toList();
         Predicate<PageText.Numbered> heads = each -> DivisionHeading.read(each.text(), language)
-                .filter(head -> head.inline().isEmpty())
+                .filter(head ->
+                        head.inline().isEmpty() && Compass.without(each.text()).equals(each.text()))
                 .isPresent();
         int first = (int) filled.stream().takeWhile(heads.negate()).count();
         int end = first + (int) filled.stream().skip(first).takeWhile(heads).count();

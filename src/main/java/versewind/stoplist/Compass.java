@@ -86,6 +86,15 @@ final class Compass {
         return OptionalInt.empty();
     }
 
+    /** True if a text gives the compass of several keyboards: "manuals 58 notes, pedals 30 notes". */
+    static boolean isOfSeveral(String text) {
+        Line line = new Line(text);
+        return IntStream.range(0, line.size())
+                        .filter(i -> NOTES.at(line, i) > 0)
+                        .count()
+                > 1;
+    }
+
     /** The key that a span ends with; 0 where it does not say the octave. */
     private static int top(Line line, int end) {
         int key = end - 1;

@@ -32,6 +32,12 @@ final class CouplerSegments {
                 && Character.isUpperCase(line.at(token + 1).text().charAt(0))
                 && Character.isLowerCase(line.at(token + 1).text().charAt(1))
                 && !line.is(token + 1, "pitch of coupler");
+        boolean counted = line.isSign(token, ".")
+                && line.is(token - 1, Token.Kind.WORD)
+                && line.at(token - 1).text().length() > LONGEST_SHORTENED
+                && line.is(token + 1, Token.Kind.NUMBER)
+                && line.gap(token + 1) > 0
+                && line.is(token + 2, Token.Kind.WORD);
         boolean numbered = line.isSign(token, ".")
                 && line.is(token - 1, Token.Kind.WORD)
                 && line.is(token + 1, Token.Kind.NUMBER)
@@ -40,7 +46,7 @@ final class CouplerSegments {
                 && line.is(token - 1, Token.Kind.WORD)
                 && line.is(token + 1, Token.Kind.ROMAN)
                 && line.is(token + 2, Token.Kind.WORD);
-        return sentence || numbered || roman || line.isSign(token, ",;\u2022\u00b7|");
+        return sentence || counted || numbered || roman || line.isSign(token, ",;\u2022\u00b7|");
     }
 
     /** "Sw. Octave": a division shortened in English. */

@@ -50,7 +50,7 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
     /** Reads a heading, if a line is one. */
     static Optional<DivisionHeading> read(String line, String language) {
         String text = Spelling.trimmed(line, EDGES);
-        if (text.isEmpty() || text.length() > 4 * LONGEST) {
+        if (text.isEmpty() || text.length() > 4 * LONGEST || Compass.isOfSeveral(text)) {
             return Optional.empty();
         }
         int colon = line.indexOf(':');

@@ -40,6 +40,11 @@ final class Paragraph {
                     && line.is(i, "part couplers")
                     && line.is(i + 1)
                     && line.at(i + 1).isWord();
+            couplers |= begins
+                    && line.is(i, "coupler")
+                    && line.isSign(i - 1, ".")
+                    && line.is(i - 2, Token.Kind.NUMBER)
+                    && Character.isUpperCase(line.at(i).text().charAt(0));
             boolean sentence = begins && i > 0 && Segments.isSentenceEnd(line, i - 1);
             if ((heading > 0 || couplers || sentence) && i > 0) {
                 int dash = Segments.isApart(line, i - 1, "-") ? i - 1 : i;
@@ -88,9 +93,8 @@ final class Paragraph {
             }
             boolean isVerb = line.is(i, "prose verb")
                     && isName(line, i + 1)
-                    && line.at(before).text().length() >= SHORTEST_SET_OFF
                     && line.is(before, Token.Kind.WORD)
-                    && !DivisionWord.entries(line.at(before).plain()).isEmpty();
+                    && endsInDivision(line, before);
             if (isVerb) {
                 colons.append(text.substring(from, line.at(i).start()).stripTrailing())
                         .append(':');
@@ -98,6 +102,19 @@ final class Paragraph {
             }
         }
         return from == 0 ? text : colons.append(text.substring(from)).toString();
+    }
+
+    /** "Grand-Orgue", "r\u00e9cit expressif": the words that end at a token name a division. */
+    private static boolean endsInDivision(Line line, int last) {
+        String words = "";
+        for (int i = last; i >= 0 && i > last - SHORTEST_SET_OFF && (line.is(i) || line.isSign(i, "-")); i--) {
+            words = line.at(i).plain() + words;
+            if (words.length() >= SHORTEST_SET_OFF
+                    && !DivisionWord.entries(words).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean hasWord(Line line, int from, int to) {
