@@ -1,11 +1,13 @@
 package versewind.rules;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
+import versewind.acoustics.ThirdOctaves;
 import versewind.organ.BoxPosition;
-import versewind.organ.Family;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.Mode;
@@ -23,6 +25,14 @@ import versewind.sound.Verdict;
  * @param ready what to have ready; empty where it calls for nothing, or the organ has no more
  */
 public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
+
+    private static final String COUPLED = " coupled";
+
+    private static final Set<StopClass> NO_LEAD =
+            EnumSet.of(StopClass.TWELFTH, StopClass.DOUBLE, StopClass.REED_16, StopClass.SOLO_REED);
+
+    /** A box is worth opening where so much of the sound comes out of it. An estimate. */
+    private static final double GOOD_PART = 0.4;
 
     static Optional<Otherwise> of(ChorusFaults faults, Verse verse, Balance balance) {
         return balance.isSure()
@@ -45,27 +55,56 @@ public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
         // stops that are drawn and not heard are no part of what is built up so far
         Registration heard = verse.registration().withStops(faults.played(verse).sounding());
         return switch (other.way()) {
-            case STRONGER -> next(organ, line, heard).map(next -> "have " + name(organ, next) + " ready");
+            case STRONGER ->
+                opened(organ, heard).or(() -> next(organ, line, heard).map(next -> ready(organ, next)));
             case SOFTER -> box(organ.organ(), heard).or(() -> last(organ, line, heard));
             case NONE -> Optional.empty();
         };
     }
 
-    /** The first addition of something beyond the farthest that is begun; where there is none, one left out before. */
-    private static Optional<BuildingLine.Addition> next(OrganFacts organ, BuildingLine line, Registration heard) {
-        List<BuildingLine.Addition> begun = line.begun(heard);
-        int from = begun.isEmpty() ? 0 : line.additions().indexOf(begun.get(0)) + 1;
-        List<BuildingLine.Addition> missing = line.additions().stream()
-                .filter(each -> !each.draws().minus(heard.stops()).isEmpty()
-                        || !each.couplers().minus(heard.couplers()).isEmpty())
-                .filter(each -> each.draws().stream()
-                        .noneMatch(
-                                stop -> organ.organ().stops().get(stop).stop().family() == Family.SOLO_REED))
-                .toList();
-        return Stream.concat(
-                        missing.stream().filter(each -> line.additions().indexOf(each) >= from),
-                        missing.stream().filter(each -> each.step().compareTo(BuildingStep.PRINCIPALS_8_4) > 0))
+    /** A box that is not open, where what stands in it is a good part of what is heard. */
+    private static Optional<String> opened(OrganFacts organ, Registration heard) {
+        double all = power(organ, heard.stops());
+        return IntStream.range(0, heard.boxes().size())
+                .filter(division -> organ.isEnclosed(division) && heard.boxes().get(division) != BoxPosition.OPEN)
+                .filter(division -> power(organ, behind(organ, heard, division)) >= GOOD_PART * all)
+                .mapToObj(division ->
+                        "open the " + organ.organ().divisions().get(division).name() + " box")
                 .findFirst();
+    }
+
+    /**
+     * The first addition that is left out, but flutes, which principals cover, and what adds weight or colour and no
+     * lead.
+     */
+    private static Optional<BuildingLine.Addition> next(OrganFacts organ, BuildingLine line, Registration heard) {
+        return line.additions().stream()
+                .filter(each -> each.step().compareTo(BuildingStep.PRINCIPAL_8) >= 0)
+                .filter(each -> each.draws().minus(heard.stops()).stream().anyMatch(stop -> isLead(organ, stop))
+                        || !each.couplers().minus(heard.couplers()).isEmpty())
+                .findFirst();
+    }
+
+    private static boolean isLead(OrganFacts organ, int stop) {
+        return organ.divisionOf(stop) != organ.pedal() && !NO_LEAD.contains(organ.layer(stop));
+    }
+
+    private static IndexSet behind(OrganFacts organ, Registration heard, int division) {
+        return IndexSet.of(heard.stops().stream().filter(stop -> organ.homeOfPipes(stop) == division));
+    }
+
+    /** What stops come to beside each other, as a power. */
+    private static double power(OrganFacts organ, IndexSet stops) {
+        return stops.stream()
+                .mapToDouble(stop -> ThirdOctaves.dbToPower(organ.levelDb(stop)))
+                .sum();
+    }
+
+    private static String ready(OrganFacts organ, BuildingLine.Addition next) {
+        String name = name(organ, next);
+        return name.endsWith(COUPLED)
+                ? "have the " + name.substring(0, name.length() - COUPLED.length()) + " ready to couple"
+                : "have " + name + " ready";
     }
 
     /** The stop that an addition draws, or else its name. */

@@ -25,9 +25,11 @@ class OtherwiseTest {
             delimiter = '|',
             value = {
                 "CONGREGATION | 150 | Great: Open Diapason 8, Principal 4, Fifteenth 2"
-                        + " | or lost, 3 in 10: have Twelfth 2 2/3 ready",
+                        + " | or lost, 3 in 10: have the Swell 8 4 ready to couple",
                 "CONGREGATION | 150 | Great: Open Diapason 8, Principal 4, Fifteenth 2; Swell: Cornopean 8; Pedal:"
-                        + " Trombone 16 | or lost, 3 in 10: have Twelfth 2 2/3 ready",
+                        + " Trombone 16 | or lost, 3 in 10: have the Swell 8 4 ready to couple",
+                "CONGREGATION | 40 | Great: Principal 4 | or leads, 3 in 10",
+                "CONGREGATION | 20 | Great: Principal 4 | or lost, 4 in 10: have Open Diapason 8 ready",
                 "CONGREGATION | 40 | Great: Open Diapason 8, Principal 4, Fifteenth 2, Mixture III, Trumpet 8; Swell:"
                         + " Cornopean 8 | or too strong, 2 in 10: push in Trumpet 8",
                 "CONGREGATION | 40 | Great: Open Diapason 8, Principal 4, Fifteenth 2, Mixture III, Trumpet 8"
