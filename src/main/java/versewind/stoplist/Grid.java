@@ -99,10 +99,11 @@ final class Grid {
      */
     private static List<Group> packed(
             List<Group> whole, String text, int columns, String next, LineReader.Readings readings) {
-        List<String> headings = Segments.runOn(next, readings.style()).size() > 1
-                        || RUN.matcher(next.strip()).find()
-                ? headings(text, readings)
-                : List.of();
+        List<String> found = headings(text, readings);
+        boolean several = found.size() > 1
+                && (Segments.runOn(next, readings.style()).size() > 1
+                        || RUN.matcher(next.strip()).find());
+        List<String> headings = several ? found : List.of();
         List<String> stops = columns < 2 ? List.of(text) : Segments.runOn(text, readings.style());
         List<String> parts = headings.size() > 1 ? headings : stops.size() <= columns ? stops : List.of(text);
         return columns < 2 && parts.size() == 1

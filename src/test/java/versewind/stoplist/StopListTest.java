@@ -373,7 +373,8 @@ class StopListTest {
                 "Not known here\n",
                 "from tenor C\n",
                 "Division,Stop,Pitch\nGreat,Flute,8\n",
-                "Great I\nFlute 8\n"
+                "Great I\nFlute 8\n",
+                "Great: Flute 8, Great: Flute 8, Great: Flute 8\n"
             })
     void the_longest_text_that_is_read_is_read_within_seconds(String piece) {
         String text = "Great\nOpen Diapason 8\n" + piece.repeat(490_000 / piece.length());
