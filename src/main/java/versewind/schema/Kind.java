@@ -67,6 +67,11 @@ public abstract class Kind<V> {
         return false;
     }
 
+    /** True if a value names parts of an organ. */
+    boolean isOfOrgan() {
+        return false;
+    }
+
     /** The words to choose from, for kinds that have them. */
     public List<String> words() {
         return List.of();

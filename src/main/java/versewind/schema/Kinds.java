@@ -286,6 +286,11 @@ public final class Kinds {
         }
 
         @Override
+        boolean isOfOrgan() {
+            return kind.isOfOrgan();
+        }
+
+        @Override
         Object plain(Optional<V> value, OrganNames names) {
             return value.isPresent() ? kind.plain(value.get(), names) : "";
         }

@@ -69,6 +69,11 @@ public final class OrganNames {
         return new OrganNames(Optional.empty(), FormerNames.NONE, divisions);
     }
 
+    /** Whether the organ is known. */
+    boolean hasOrgan() {
+        return organ.isPresent();
+    }
+
     /** The organ; there must be one. */
     Instrument organ() {
         return organ.orElseThrow();

@@ -163,6 +163,11 @@ public final class PlayedFields<T> {
         }
 
         @Override
+        boolean isOfOrgan() {
+            return true;
+        }
+
+        @Override
         Registration read(Found found, OrganNames names) throws Refused {
             return found.isTyped() ? names.typed(found, RegistrationText::parse) : super.read(found, names);
         }
@@ -177,6 +182,11 @@ public final class PlayedFields<T> {
     private static final class Manual extends Kind<Optional<Integer>> {
         Manual() {
             super("Enter ", "the name of a manual division");
+        }
+
+        @Override
+        boolean isOfOrgan() {
+            return true;
         }
 
         @Override
@@ -202,6 +212,11 @@ public final class PlayedFields<T> {
     private static final class Stops extends Kind<IndexSet> {
         Stops() {
             super("Write ", "as \"Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16\"");
+        }
+
+        @Override
+        boolean isOfOrgan() {
+            return true;
         }
 
         @Override
@@ -239,6 +254,11 @@ public final class PlayedFields<T> {
         }
 
         @Override
+        boolean isOfOrgan() {
+            return true;
+        }
+
+        @Override
         IndexSet read(Found found, OrganNames names) throws Refused {
             return found.isTyped()
                     ? names.typed(found, RegistrationText::readCouplers)
@@ -263,6 +283,11 @@ public final class PlayedFields<T> {
         }
 
         @Override
+        boolean isOfOrgan() {
+            return true;
+        }
+
+        @Override
         IndexSet read(Found found, OrganNames names) throws Refused {
             return found.isTyped()
                     ? names.typed(found, RegistrationText::readTremulants)
@@ -284,6 +309,11 @@ public final class PlayedFields<T> {
     private static final class Boxes extends Kind<List<BoxPosition>> {
         Boxes() {
             super("Write ", "as \"Swell: half; Choir: closed\"");
+        }
+
+        @Override
+        boolean isOfOrgan() {
+            return true;
         }
 
         @Override

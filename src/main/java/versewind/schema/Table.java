@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import versewind.organ.Nearest;
 import versewind.organ.Quoted;
@@ -155,13 +156,38 @@ public final class Table<T> {
         return false;
     }
 
-    /** The value of a row of cells. */
-    public T read(Function<Field<T, ?>, String> cells, OrganNames names) throws Refused {
+    /**
+     * The value of a row of cells.
+     *
+     * @param names names of the organ's parts; without an organ only the cells are tried that name none of them
+     * @param wrong is given what is wrong with each cell
+     * @return empty where a cell is wrong or was not tried
+     */
+    public Optional<T> read(Function<Field<T, ?>, String> cells, OrganNames names, Consumer<Refused> wrong) {
         Found row = Found.root(0, Map.of());
         for (Field<T, ?> field : fields) {
             field.shaped(cells.apply(field)).ifPresent(plain -> row.addTyped(field.name(), field.column(), plain));
         }
-        return read(row, names);
+        Values values = new Values(row, names);
+        boolean isWhole = true;
+        for (Field<T, ?> field : fields) {
+            try {
+                if (names.hasOrgan() || !field.kind().isOfOrgan()) {
+                    values.get(field);
+                } else {
+                    isWhole = false;
+                }
+            } catch (Refused refusal) {
+                wrong.accept(refusal);
+                isWhole = false;
+            }
+        }
+        try {
+            return isWhole ? Optional.of(read(row, names)) : Optional.empty();
+        } catch (Refused refusal) {
+            wrong.accept(refusal);
+            return Optional.empty();
+        }
     }
 
     /**

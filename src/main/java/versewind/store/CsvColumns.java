@@ -53,8 +53,12 @@ final class CsvColumns {
         return place == null || place >= row.cells().size() ? "" : row.cells().get(place);
     }
 
-    /** How many there are. */
-    int size() {
-        return places.size();
+    /** What is wrong with a row that has cells beyond its columns, so that none of them is surely in its place. */
+    Optional<String> excess(Csv.Row row) {
+        boolean isExcess = row.cells().stream().skip(places.size()).anyMatch(cell -> !cell.isBlank());
+        return isExcess
+                ? Optional.of("there are more cells than columns. Put what contains commas, such as a registration,"
+                        + " in quotation marks.")
+                : Optional.empty();
     }
 }

@@ -109,9 +109,8 @@ public final class PlanCsv {
      * Reads a plan.
      *
      * @throws BadRows with every row that is wrong
-     * @throws BadFile if its instrument cannot be read
      */
-    public static Read read(String text, Instruments instruments) throws BadRows, BadFile {
+    public static Read read(String text, Instruments instruments) throws BadRows {
         List<Csv.Row> all = new ArrayList<>(Csv.read(text));
         all.removeIf(row -> row.cells().stream().allMatch(String::isBlank));
         if (all.isEmpty()) {
@@ -136,36 +135,49 @@ public final class PlanCsv {
         return isSungBy && cell.isBlank() ? SungBy.CONGREGATION.word() : cell;
     }
 
-    private Read read(Instruments instruments) throws BadRows, BadFile {
+    private Read read(Instruments instruments) throws BadRows {
         Csv.Row first = rows.get(0);
-        KnownOrgan organ = instruments.find(instrument(first));
-        OrganNames names = OrganNames.of(organ.instrument(), organ.former());
+        for (Csv.Row row : rows) {
+            columns.excess(row)
+                    .ifPresent(problem -> troubles.put(row.line(), List.of(BadRows.sentence(row.line(), problem))));
+        }
+        requireNoTroubles();
+        Optional<KnownOrgan> organ = organ(first, instruments);
+        OrganNames names = organ.map(known -> OrganNames.of(known.instrument(), known.former()))
+                .orElse(OrganNames.NONE);
         Optional<Plan> plan = read(first, ServiceFields.HEAD, names);
         List<Hymn> hymns = hymns(names);
         for (Csv.Row row : rows) {
             requireSame(first, row, ServiceFields.HEAD);
         }
-        if (!troubles.isEmpty() || plan.isEmpty()) {
-            throw new BadRows(troubles.values().stream().flatMap(List::stream).toList());
-        }
-        return new Read(plan.get().withHymns(hymns), organ);
+        requireNoTroubles();
+        return new Read(plan.orElseThrow().withHymns(hymns), organ.orElseThrow());
     }
 
-    private String instrument(Csv.Row first) throws BadRows {
-        try {
-            return ServiceFields.INSTRUMENT.parse(cell(first, ServiceFields.INSTRUMENT.column()));
-        } catch (Refused wrong) {
-            throw BadRows.at(first.line(), ServiceFields.INSTRUMENT.column() + ": " + wrong.problemAndRemedy());
+    private void requireNoTroubles() throws BadRows {
+        if (!troubles.isEmpty()) {
+            throw new BadRows(troubles.values().stream().flatMap(List::stream).toList());
         }
+    }
+
+    /** The organ that the first row names; where it names none, the row is read without it and says so itself. */
+    private Optional<KnownOrgan> organ(Csv.Row first, Instruments instruments) {
+        String column = ServiceFields.INSTRUMENT.column();
+        try {
+            return Optional.of(instruments.find(ServiceFields.INSTRUMENT.parse(cell(first, column))));
+        } catch (BadFile wrong) {
+            trouble(first, column, wrong.getMessage());
+        } catch (Refused saidWithTheRow) {
+            return Optional.empty();
+        }
+        return Optional.empty();
     }
 
     private <T> Optional<T> read(Csv.Row row, Table<T> table, OrganNames names) {
-        try {
-            return Optional.of(table.read(field -> cell(row, field.column()), names));
-        } catch (Refused wrong) {
-            trouble(row, wrong.place(), wrong.problemAndRemedy());
-            return Optional.empty();
-        }
+        return table.read(
+                field -> cell(row, field.column()),
+                names,
+                wrong -> trouble(row, wrong.place(), wrong.problemAndRemedy()));
     }
 
     private void trouble(Csv.Row row, String column, String problem) {

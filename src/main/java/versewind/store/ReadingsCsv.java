@@ -2,6 +2,8 @@ package versewind.store;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import versewind.calibration.MeterReading;
 import versewind.schema.CalibrationFields;
@@ -42,12 +44,18 @@ public final class ReadingsCsv {
         List<String> troubles = new ArrayList<>();
         OrganNames names = OrganNames.of(sound.organ());
         for (Csv.Row row : rows.subList(1, rows.size())) {
-            try {
-                readings.add(reading(row, columns, names, sound));
-            } catch (Refused wrong) {
-                String column = wrong.place().isEmpty() ? "" : wrong.place() + ": ";
-                troubles.add(BadRows.sentence(row.line(), column + wrong.problemAndRemedy()));
+            Consumer<Refused> wrong = refusal -> troubles.add(sentence(row, refusal));
+            Optional<String> excess = columns.excess(row);
+            if (excess.isPresent()) {
+                troubles.add(BadRows.sentence(row.line(), excess.get()));
+                continue;
             }
+            Optional<MeterReading> reading = CalibrationFields.TYPED.read(
+                    field -> columns.cell(row, field.column()).strip(), names, wrong);
+            if (reading.isPresent() && reading.get().expectedDba(sound).isEmpty()) {
+                troubles.add(BadRows.sentence(row.line(), "nothing sounds. Draw a stop where the hands play."));
+            }
+            reading.ifPresent(readings::add);
         }
         if (!troubles.isEmpty()) {
             throw new BadRows(troubles);
@@ -61,20 +69,8 @@ public final class ReadingsCsv {
         return plain.lines().map(line -> line.startsWith("#") ? "" : line).collect(Collectors.joining("\n"));
     }
 
-    private static MeterReading reading(Csv.Row row, CsvColumns columns, OrganNames names, OrganSound sound)
-            throws Refused {
-        if (row.cells().size() > columns.size()) {
-            throw refused("there are more cells than columns", "Put the registration in quotation marks.");
-        }
-        MeterReading reading = CalibrationFields.TYPED.read(
-                field -> columns.cell(row, field.column()).strip(), names);
-        if (reading.expectedDba(sound).isEmpty()) {
-            throw refused("nothing sounds", "Draw a stop where the hands play.");
-        }
-        return reading;
-    }
-
-    private static Refused refused(String problem, String remedy) {
-        return new Refused(0, "", problem, remedy);
+    private static String sentence(Csv.Row row, Refused wrong) {
+        String column = wrong.place().isEmpty() ? "" : wrong.place() + ": ";
+        return BadRows.sentence(row.line(), column + wrong.problemAndRemedy());
     }
 }

@@ -161,6 +161,8 @@ class CalibrateCommandTest {
         draw,dBA~Great: Trumpet 8,loud | line 2: dBA: "loud" is not a number. Enter a number from 20 to 130.
         draw,dBA~Great: Trumpet 8,300 | line 2: dBA: 300 is out of range. Enter a number from 20 to 130.
         draw,dBA~Pedal: Trombone 16,70,5 | line 2: there are more cells than columns.
+        draw,dBA~Great: Foo 8,loud | line 2: dBA: "loud" is not a number.
+        draw,dBA~Great: Trumpet 8,loud~Great: Foo 8,70 | line 3: draw: Great has no stop "Foo 8".
         draw,dBA,hands~Pedal: Trombone 16,70,manuals only | line 2: nothing sounds.
         draw,loud~Great: Trumpet 8,70 | line 1: there is no column "loud".
         draw~Great: Trumpet 8 | line 1: the column "dBA" is missing.

@@ -33,7 +33,7 @@ class PlanCsvTest {
                 .toList();
     }
 
-    private static PlanCsv.Read read(String csv) throws BadRows, BadFile {
+    private static PlanCsv.Read read(String csv) throws BadRows {
         return PlanCsv.read(csv, id -> SHIPPED.openOrgan(id).organ());
     }
 
@@ -128,6 +128,48 @@ class PlanCsvTest {
                 () -> read(harvest().replace("Trumpet 8", "Trumpit 8").replace(",last verse", ",lost")));
 
         assertThat(bad.sentences()).hasSizeGreaterThan(4).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void every_wrong_cell_of_a_row_is_told() {
+        BadRows bad = catchThrowableOfType(BadRows.class, () -> read("""
+            service,date,instrument,people,hymn,title,tempo,kind,mode,right,stops
+            Matins,May,st-tethwin,many,1,A,fast,verse,angels,Grate,Great: Foo 8
+            """));
+
+        assertThat(bad.sentences())
+                .extracting(sentence -> sentence.split(": ", 3)[1])
+                .containsExactlyInAnyOrder("date", "people", "tempo", "mode", "right", "stops");
+    }
+
+    @Test
+    void a_wrong_organ_is_told_beside_all_that_is_wrong_without_it() {
+        BadRows bad = catchThrowableOfType(BadRows.class, () -> read("""
+            service,instrument,people,hymn,title,kind,stops
+            Matins,st-tethwyn,many,1,A,psalm,Great: Foo 8
+            """));
+
+        assertThat(bad.sentences())
+                .containsExactly(
+                        "line 2: instrument: instruments: there is no \"st-tethwyn\" here."
+                                + " Did you mean \"st-tethwin\"?",
+                        "line 2: people: \"many\" is not a number. Enter a whole number from 1 to 50000.",
+                        "line 2: kind: unknown value \"psalm\"."
+                                + " Use introduction, verse, refrain, interlude, last verse or Amen.");
+    }
+
+    @Test
+    void rows_with_more_cells_than_columns_are_told_and_empty_ones_at_the_end_do_no_harm() throws BadRows {
+        String head = "hymn,service,instrument,people,title,kind,label,stops\n";
+        String row = "1,S5,st-tethwin,40,\"Come, carry in\",verse,V1,";
+        BadRows bad = catchThrowableOfType(
+                BadRows.class,
+                () -> read(head + row + "Great: Principal 4\n" + row + "Great: Principal 4, Open Diapason 8\n"));
+
+        assertThat(bad.sentences())
+                .containsExactly("line 3: there are more cells than columns."
+                        + " Put what contains commas, such as a registration, in quotation marks.");
+        assertThat(read(head + row + "Great: Principal 4,,\n").plan().hymns()).hasSize(1);
     }
 
     @Test

@@ -1,6 +1,8 @@
 package versewind.screen.state;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import versewind.schema.Field;
 import versewind.schema.OrganNames;
@@ -30,16 +32,19 @@ public record RowForm<T>(Table<T> table, List<Field<T, ?>> asked, T value, Organ
 
     /** The value with what was typed into the first fields of a form. */
     public T typed(FormBox form) {
-        try {
-            return table.read(
-                    field -> asked.contains(field) ? form.text(asked.indexOf(field)) : field.typed(value, names),
-                    names);
-        } catch (Refused wrong) {
+        List<Refused> refusals = new ArrayList<>();
+        Optional<T> read = table.read(
+                field -> asked.contains(field) ? form.text(asked.indexOf(field)) : field.typed(value, names),
+                names,
+                refusals::add);
+        if (!refusals.isEmpty()) {
+            Refused wrong = refusals.get(0);
             int at = IntStream.range(0, asked.size())
                     .filter(i -> asked.get(i).column().equals(wrong.place()))
                     .findFirst()
                     .orElse(0);
             throw new FormBox.Wrong(at, asked.get(at).label() + ": " + wrong.problemAndRemedy());
         }
+        return read.orElseThrow();
     }
 }
