@@ -64,7 +64,7 @@ final class ChangeCommand {
     }
 
     private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
-        OpenPlan open = commands.library().openPlan(typed.operand());
+        OpenPlan open = commands.plan(typed.operand());
         VerseOptions.refuseWhereUnsafe(open, "");
         VerseOptions options = new VerseOptions(typed, open.plan());
         VersePlace place = options.verse(options.hymn())
@@ -97,7 +97,7 @@ final class ChangeCommand {
             page.hanging(under, sound(changed, place) + ".");
         }
         pistons(open.plan(), changed, place).forEach(sentence -> page.hanging(under, sentence));
-        return Reply.good(page.text());
+        return new Reply(Reply.GOOD, page.text(), WrittenOver.plan(open, commands));
     }
 
     /** What the change did to pistons: that of the verse, and of verses that it had the same piston for until now. */

@@ -60,7 +60,7 @@ final class ProposeCommand {
 
     private Reply reply() throws BadFile, NotationException {
         if (typed.has(WRITE)) {
-            VerseOptions.refuseWhereUnsafe(open, "Or leave out " + WRITE + ".");
+            VerseOptions.refuseWhereUnsafe(open, ", or leave out " + WRITE);
         }
         VerseOptions options = new VerseOptions(typed, plan);
         Optional<Integer> hymn = options.hymn();
@@ -156,6 +156,7 @@ final class ProposeCommand {
                 "Someone else has just changed the plan. Nothing was written. Try again.");
         return Reply.line(verses + (verses == 1 ? " verse" : " verses") + " written to " + open.path() + ".")
                 + offTheirPistons(written)
-                + Reply.line("The previous version is " + before + ". To restore it: cp " + before + " " + open.path());
+                + WrittenOver.restore(before, open.path())
+                + WrittenOver.openElsewhere(open, commands);
     }
 }

@@ -42,13 +42,14 @@ final class RoomCommand {
                 .withRoom(room)
                 .instrument()
                 .orElseThrow(() -> new UsageException("No organ can stand in this room."));
+        commands.library().keepVersion(open);
         Commands.requireSaved(
                 commands.library()
                         .saveChangedOrgan(open, next, FormerNames.NONE, (done, of) -> true)
                         .saved(),
                 "The room was not saved to " + open.path() + ": ",
                 "Someone else has just changed " + open.path() + ". Nothing was written; try again.");
-        return Reply.good(words(room) + "\n");
+        return new Reply(Reply.GOOD, words(room) + "\n", WrittenOver.organ(open, commands));
     }
 
     /** "4000 m3, 300 seats, rings 2.2 s at 1000 Hz". */

@@ -2,8 +2,16 @@ package versewind.cli;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import versewind.organ.NotationException;
 import versewind.organ.Quoted;
+import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
+import versewind.plan.Verse;
+import versewind.plan.VerseKind;
 import versewind.store.BadFile;
 import versewind.store.BadRows;
 import versewind.store.Library;
@@ -67,18 +75,44 @@ final class SpreadsheetCommands {
             String place = file.equals(Typed.INPUT) ? "standard input" : file;
             return Reply.bad(place + ", ", bad.sentences(), "Nothing was imported.");
         }
+        Optional<OpenPlan> old = Optional.empty();
         if (typed.has(REPLACE)) {
-            OpenPlan old = library.openPlan(typed.value(REPLACE).orElse(""));
-            if (old.draft().isPresent()) {
-                throw new UsageException("That plan has unsaved work. Open it to restore or discard that first.");
-            }
-            read = new OpenPlan(read.plan(), read.organ(), old.path(), old.fingerprint(), old.draft());
+            OpenPlan there = commands.plan(typed.value(REPLACE).orElse(""));
+            VerseOptions.refuseWhereUnsafe(there, "");
+            read = new OpenPlan(read.plan(), read.organ(), there.path(), there.fingerprint(), there.draft());
+            old = Optional.of(there);
         }
         Commands.requireSaved(
                 library.savePlan(read, WhenChanged.REFUSE),
                 "The plan was not saved to " + read.path() + ": ",
                 "Someone else has just changed or made that plan. Try again.");
-        return Reply.good(read.path() + "\n");
+        String words = old.isEmpty()
+                ? ""
+                : Reply.line("Replaced " + heading(old.get()) + " by " + heading(read) + ".")
+                        + WrittenOver.plan(old.get(), commands);
+        return new Reply(Reply.GOOD, read.path() + "\n", words + sameLabels(read.plan()));
+    }
+
+    /** "Harvest Festival" (st-tethwin, 2026-10-04). */
+    private static String heading(OpenPlan open) {
+        ServiceHeading heading = open.plan().heading();
+        return Quoted.text(heading.title()) + " (" + open.plan().instrument()
+                + heading.date().map(date -> ", " + date).orElse("") + ")";
+    }
+
+    /** The verses of a hymn with one number, which may be a slip; refrains and interludes have the same label often. */
+    private static String sameLabels(Plan plan) {
+        return IntStream.range(0, plan.hymns().size())
+                .mapToObj(hymn -> plan.hymns().get(hymn).verses().stream()
+                        .filter(verse -> verse.kind() == VerseKind.VERSE)
+                        .collect(Collectors.groupingBy(Verse::label, TreeMap::new, Collectors.counting()))
+                        .entrySet()
+                        .stream()
+                        .filter(label -> label.getValue() > 1)
+                        .map(label -> Reply.line("Hymn " + (hymn + 1) + " has " + label.getValue() + " verses labelled "
+                                + Quoted.text(label.getKey()) + ".")))
+                .flatMap(lines -> lines)
+                .collect(Collectors.joining());
     }
 
     private static Path path(String file) throws UsageException {

@@ -85,7 +85,7 @@ final class UsualCommand {
         if (typed.has(REMOVE)) {
             return command.remove();
         }
-        return command.keepsOne() ? command.keep() : command.shown(command.open.organ());
+        return command.keepsOne() ? command.keep() : command.shown(command.open.organ(), "");
     }
 
     private Experience experience() {
@@ -130,7 +130,12 @@ final class UsualCommand {
             throw new UsageException("There are " + Experience.MOST_USUAL + " usual registrations already. Remove one"
                     + " first, with " + REMOVE + ".");
         }
-        return saved(experience().keeping(asTyped(name, kept)));
+        HeardRegistration usual = asTyped(name, kept);
+        if (usual.registration().stops().isEmpty()) {
+            throw new UsageException("A usual registration needs a stop. Name the stops with " + PlayingOptions.DRAW
+                    + ", or remove the registration with " + REMOVE + ".");
+        }
+        return saved(experience().keeping(usual));
     }
 
     private HeardRegistration asTyped(String name, Optional<HeardRegistration> kept) throws NotationException {
@@ -155,17 +160,18 @@ final class UsualCommand {
 
     private Reply saved(Experience next) throws BadFile, NotationException {
         KnownOrgan known = open.organ().with(next);
+        commands.library().keepVersion(open);
         Commands.requireSaved(
                 commands.library().saveOrgan(open.with(known)),
                 "Not saved to " + open.path() + ": ",
                 "Someone else has just changed " + open.path() + ". Nothing was written; try again.");
-        return shown(known);
+        return shown(known, WrittenOver.organ(open, commands));
     }
 
-    private Reply shown(KnownOrgan known) {
+    private Reply shown(KnownOrgan known, String words) {
         UsualReport report = new UsualReport(known.instrument(), known.calibrated());
         int status = report.known().contradictions().isEmpty() ? Reply.GOOD : Reply.WANTS_ATTENTION;
-        return new Reply(status, commands.shown(typed, report), "");
+        return new Reply(status, commands.shown(typed, report), words);
     }
 
     /** The usual registrations of an organ. */

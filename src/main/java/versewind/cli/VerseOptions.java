@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import versewind.organ.Quoted;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
@@ -33,14 +34,19 @@ record VerseOptions(Typed typed, Plan plan) {
                                 + " from 1. With the hymn before it, as in 211/V2, " + HYMN + " is not needed.");
     }
 
-    /** Refuses a plan that was read from elsewhere than a file, or on which there is unsaved work. */
+    /**
+     * Refuses to write to a plan that was read from elsewhere than a file, or on which there is unsaved work.
+     *
+     * @param otherwise what else can be done: ", or leave out --write", or nothing
+     */
     static void refuseWhereUnsafe(OpenPlan open, String otherwise) throws UsageException {
-        if (open.fingerprint().equals(Fingerprint.NO_FILE)) {
-            throw new UsageException("The plan has no file to write to. " + otherwise);
-        }
         if (open.draft().isPresent()) {
+            throw new UsageException(open.path() + " has unsaved work. Restore or discard it first, with versewind "
+                    + WrittenOver.word(open.path()) + otherwise + ".");
+        }
+        if (open.fingerprint().equals(Fingerprint.NO_FILE)) {
             throw new UsageException(
-                    "This plan has unsaved work. Open it to restore or discard that first. " + otherwise);
+                    "A plan from the standard input has no file to write to. Name a plan's file" + otherwise + ".");
         }
     }
 
@@ -51,8 +57,10 @@ record VerseOptions(Typed typed, Plan plan) {
 
     private int hymn(String wanted) throws UsageException {
         List<Hymn> hymns = plan.hymns();
-        Optional<Integer> found = place(wanted, hymns.size())
-                .or(() -> labelled(wanted, hymns.stream().map(Hymn::number).toList()));
+        Optional<Integer> place = place(wanted, hymns.size());
+        Optional<Integer> found = place.isPresent()
+                ? place
+                : only(wanted, hymns.stream().map(Hymn::number).toList(), HYMN, "The plan");
         if (found.isEmpty()) {
             throw new UsageException("The plan has no hymn \"" + wanted + "\". It has "
                     + (hymns.isEmpty() ? "none." : "the hymns " + numbers(hymns) + "."));
@@ -97,8 +105,8 @@ record VerseOptions(Typed typed, Plan plan) {
     private VersePlace verse(int of, String wanted) throws UsageException {
         List<String> labels =
                 plan.hymns().get(of).verses().stream().map(Verse::label).toList();
-        int verse = labelled(wanted, labels)
-                .or(() -> place(wanted, labels.size()))
+        Optional<Integer> labelled = only(wanted, labels, VERSE, "The hymn");
+        int verse = labelled.or(() -> place(wanted, labels.size()))
                 .orElseThrow(() -> new UsageException("The hymn has no verse \"" + wanted + "\". It has "
                         + (labels.isEmpty() ? "none." : String.join(", ", labels) + ".")));
         return new VersePlace(of, verse);
@@ -111,10 +119,19 @@ record VerseOptions(Typed typed, Plan plan) {
                 : Optional.empty();
     }
 
-    private static Optional<Integer> labelled(String wanted, List<String> labels) {
-        return IntStream.range(0, labels.size())
+    /** The index of a label; refused where several have it, since none of them is surely wanted. */
+    private static Optional<Integer> only(String wanted, List<String> labels, String option, String whole)
+            throws UsageException {
+        List<Integer> all = IntStream.range(0, labels.size())
                 .boxed()
                 .filter(each -> !wanted.isEmpty() && labels.get(each).equalsIgnoreCase(wanted))
-                .findFirst();
+                .toList();
+        if (all.size() > 1) {
+            List<String> places =
+                    all.stream().map(each -> option + " " + (each + 1)).toList();
+            throw new UsageException(whole + " has " + Quoted.text(labels.get(all.get(0))) + " " + all.size()
+                    + " times. Name the place instead: " + String.join(" or ", places) + ".");
+        }
+        return all.stream().findFirst();
     }
 }

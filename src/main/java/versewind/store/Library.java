@@ -208,6 +208,28 @@ public final class Library {
         return versions.of(plans.path(id));
     }
 
+    /** Where the version of a plan or an organ is kept that its file held; empty where it could not be kept. */
+    public Optional<Path> keptVersion(Path file, Fingerprint held) {
+        try {
+            return versions.kept(file, held);
+        } catch (IOException unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    /** Keeps an organ's file among its versions, for when it is written over. */
+    public void keepVersion(OpenOrgan open) throws BadFile {
+        Optional<String> trouble = versions.keep(open.path());
+        if (trouble.isPresent()) {
+            throw BadFile.whole(open.path(), "the organ as it was could not be kept", trouble.get());
+        }
+    }
+
+    /** Who else has a plan open now. */
+    public List<Presence> others(OpenPlan open) {
+        return journals.others(open.path(), Optional.empty());
+    }
+
     /** Reads an earlier version of a plan. */
     public Plan readVersion(String id, Version version) throws BadFile {
         try {

@@ -82,6 +82,16 @@ final class Versions {
         }
     }
 
+    /** Where it is kept what a file held. */
+    Optional<Path> kept(Path plan, Fingerprint held) throws IOException {
+        for (Version each : of(plan)) {
+            if (held.equals(Fingerprint.of(disk.readOwn(each.file(), JsonTree.LARGEST_FILE + 1)))) {
+                return Optional.of(each.file());
+            }
+        }
+        return Optional.empty();
+    }
+
     private boolean isSame(Version version, byte[] now) throws IOException {
         return Fingerprint.of(disk.readOwn(version.file(), JsonTree.LARGEST_FILE + 1))
                 .equals(Fingerprint.of(now));

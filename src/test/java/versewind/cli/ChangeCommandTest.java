@@ -17,6 +17,7 @@ import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.store.BadFile;
+import versewind.store.Journal;
 import versewind.store.Library;
 
 class ChangeCommandTest {
@@ -61,7 +62,8 @@ class ChangeCommandTest {
                 "--mode",
                 "soloist");
 
-        assertThat(reply.words()).isEmpty();
+        assertThat(reply.words())
+                .matches("versewind: The previous version is (\\S+)\\. To restore it: cp \\1 \\S+odd\\.json\n");
         assertThat(reply.results()).isEqualTo("""
             V2: Great: Open Diapason 8; Swell: Oboe 8; Swell closed; four parts on Great;
                 soloist, ordinary.
@@ -83,6 +85,60 @@ class ChangeCommandTest {
         assertThat(change("--hymn", "208", "--verse", "V2", "--push-in", "Great: Mixture III")
                         .results())
                 .doesNotContain("iston");
+    }
+
+    @Test
+    void the_version_that_is_named_is_the_one_from_before() throws IOException {
+        Path plan = folder.resolve("plans/odd.json");
+        byte[] before = Files.readAllBytes(plan);
+        String[] words = change("--hymn", "208", "--verse", "V2", "--mode", "soloist")
+                .words()
+                .strip()
+                .split(" ", -1);
+
+        assertThat(Path.of(words[words.length - 2])).hasBinaryContent(before);
+        assertThat(Path.of(words[words.length - 1])).isEqualTo(plan);
+    }
+
+    @Test
+    void a_label_that_two_verses_have_is_refused_with_their_places() throws IOException {
+        Path plan = folder.resolve("plans/odd.json");
+        Files.writeString(plan, Files.readString(plan).replace("\"V3\"", "\"V2\""));
+        byte[] before = Files.readAllBytes(plan);
+
+        assertThat(change("--hymn", "208", "--verse", "v2", "--mode", "soloist").words())
+                .isEqualTo("versewind: The hymn has \"V2\" 2 times. Name the place instead:"
+                        + " --verse 3 or --verse 4.\n");
+        assertThat(plan).hasBinaryContent(before);
+        assertThat(change("--hymn", "208", "--verse", "4", "--singing", "gentle", "--mode", "soloist")
+                        .status())
+                .isEqualTo(Reply.GOOD);
+    }
+
+    @Test
+    void who_has_the_plan_open_is_told() throws BadFile {
+        Library library = new Library(folder);
+        Journal journal = library.journal(library.openPlan("odd"));
+        String words =
+                change("--hymn", "208", "--verse", "V2", "--mode", "soloist").words();
+        journal.close();
+
+        assertThat(words).contains(" has it open on ").endsWith(". There it is merged when the plan is saved next.\n");
+        assertThat(change("--hymn", "208", "--verse", "V2", "--mode", "descant").words())
+                .doesNotContain("has it open");
+    }
+
+    @Test
+    void a_plan_with_unsaved_work_or_without_a_file_is_not_written_to() throws IOException {
+        Path plan = folder.resolve("plans/odd.json");
+        Files.writeString(
+                folder.resolve("plans/.odd.unsaved.json"),
+                Files.readString(plan).replace("\"label\": \"V2\"", "\"label\": \"second\""));
+
+        assertThat(change("--hymn", "208", "--verse", "V2", "--mode", "soloist").words())
+                .isEqualTo("versewind: " + plan + " has unsaved work. Restore or discard it first, with" + " versewind "
+                        + plan + ".\n");
+        assertThat(Typing.typed("change", "-", "--hymn", "208").words()).contains("standard input");
     }
 
     @Test

@@ -122,6 +122,31 @@ class SpreadsheetCommandsTest {
     }
 
     @Test
+    void what_a_table_replaces_is_named_with_the_way_back_to_it() throws IOException {
+        byte[] before = Files.readAllBytes(folder.resolve("plans/odd.json"));
+        String csv = new String(exported(), StandardCharsets.UTF_8).replace("Harvest Festival", "Harvest Home");
+
+        String words = typed(csv.getBytes(StandardCharsets.UTF_8), "import", "-", "--replace", "odd")
+                .words();
+
+        assertThat(words)
+                .startsWith("versewind: Replaced \"Harvest Festival\" (st-tethwin, 2026-10-04) by \"Harvest Home\""
+                        + " (st-tethwin, 2026-10-04).\nversewind: The previous version is ");
+        String copy = words.replaceAll("(?s).* cp (\\S+) .*", "$1");
+        assertThat(Path.of(copy)).hasBinaryContent(before);
+    }
+
+    @Test
+    void verses_of_one_number_in_a_hymn_are_told_and_refrains_are_not() {
+        String head = "service,instrument,people,hymn,title,kind,label,stops\nEvensong,st-tethwin,40,1,Dusk,";
+        byte[] twice = (head + "verse,V1,\n,,,1,,verse,V1,\n").getBytes(StandardCharsets.UTF_8);
+        byte[] refrains = (head + "refrain,Refr,\n,,,1,,refrain,Refr,\n").getBytes(StandardCharsets.UTF_8);
+
+        assertThat(typed(twice, "import", "-").words()).isEqualTo("versewind: Hymn 1 has 2 verses labelled \"V1\".\n");
+        assertThat(typed(refrains, "import", "-").words()).isEmpty();
+    }
+
+    @Test
     void a_table_written_by_hand_needs_few_columns_and_all_that_are_missing_are_told_at_once() {
         byte[] few = "hymn,kind\n1,verse\n".getBytes(StandardCharsets.UTF_8);
         assertThat(typed(few, "import", "-").words())

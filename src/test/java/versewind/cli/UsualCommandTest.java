@@ -53,6 +53,28 @@ class UsualCommandTest {
     }
 
     @Test
+    void one_without_a_stop_is_refused() throws IOException {
+        byte[] before = Files.readAllBytes(file);
+
+        assertThat(usual("--name", "a b", "--draw", "").words()).contains("A usual registration needs a stop.");
+        assertThat(usual("--name", "a b", "--draw", "couplers: Swell to Great").status())
+                .isEqualTo(Reply.BAD);
+        assertThat(file).hasBinaryContent(before);
+    }
+
+    @Test
+    void what_is_written_over_is_kept_and_named() throws IOException {
+        byte[] before = Files.readAllBytes(file);
+        String kept = usual("--draw", DRAW).words();
+        assertThat(Path.of(kept.replaceAll("(?s).* cp (\\S+) .*", "$1"))).hasBinaryContent(before);
+
+        byte[] now = Files.readAllBytes(file);
+        String room = Typing.typedIn(folder, StandardCharsets.UTF_8, "room", "st-tethwin", "dry hall, 300 seats")
+                .words();
+        assertThat(Path.of(room.replaceAll("(?s).* cp (\\S+) .*", "$1"))).hasBinaryContent(now);
+    }
+
+    @Test
     void only_what_is_given_changes_in_one_that_is_kept() throws IOException {
         usual("--draw", DRAW, "--people", "150", "--right", "Swell");
         JsonNode before = json();

@@ -68,7 +68,9 @@ class FieldTest {
                     Verse verse = written.silenced().stream()
                             .map(each -> new Silenced(each.rule(), each.note().strip()))
                             .reduce(written, Verse::silencing, (one, other) -> other);
-                    Verse typed = VerseFields.TABLE.read(field -> field.typed(verse, names), names, FieldTest::fail).orElseThrow();
+                    Verse typed = VerseFields.TABLE
+                            .read(field -> field.typed(verse, names), names, FieldTest::fail)
+                            .orElseThrow();
                     assertThat(plan.withHymns(List.of(hymn.withVerses(List.of(typed))))
                                     .verse(new VersePlace(0, 0)))
                             .as("seed %d", seed)
