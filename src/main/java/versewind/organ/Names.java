@@ -9,8 +9,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * Finds a typed name in a list of names. Capitals, accents and hyphens make no difference, nor does "8 ft" or "8'" for
- * "8".
+ * Finds a typed name in a list of names. Capitals, accents, hyphens and the shape of apostrophes make no difference, nor
+ * does "8 ft" or "8'" for "8".
  *
  * <p>Matches, in this order: the exact name; the same words; names whose leading words start with the typed words;
  * names that contain words starting with them, in sequence; names whose words are abbreviated to two or three letters,
@@ -92,14 +92,28 @@ public final class Names {
         return BLANKS.splitAsStream(plain).filter(word -> !word.isEmpty()).toList();
     }
 
-    /** A text without accents and capitals. */
+    /** A text without accents and capitals, with the apostrophes, quotation marks and hyphens of a keyboard. */
     public static String plain(String text) {
         boolean isAscii = text.chars().allMatch(c -> c <= 0x7E);
-        String bare = isAscii
-                ? text
-                : ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFD))
-                        .replaceAll("");
-        return bare.toLowerCase(Locale.ROOT);
+        return (isAscii ? text : typable(text)).toLowerCase(Locale.ROOT);
+    }
+
+    private static String typable(String text) {
+        String bare =
+                ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFD)).replaceAll("");
+        StringBuilder typable = new StringBuilder(bare.length());
+        for (int i = 0; i < bare.length(); i++) {
+            char c = bare.charAt(i);
+            typable.append(
+                    switch (c) {
+                        case '\u2018', '\u2019', '\u201A', '\u201B', '\u02BC', '\u2032' -> '\'';
+                        case '\u201C', '\u201D', '\u201E', '\u00AB', '\u00BB', '\u2033' -> '"';
+                        case '\u2010', '\u2011', '\u2012', '\u2013', '\u2014', '\u2212' -> '-';
+                        case '\u00A0', '\u202F' -> ' ';
+                        default -> c;
+                    });
+        }
+        return typable.toString();
     }
 
     private static boolean isAbbreviated(String typed, String word) {

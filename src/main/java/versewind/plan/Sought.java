@@ -5,13 +5,14 @@ import java.util.regex.Pattern;
 import versewind.organ.Names;
 
 /**
- * A search: words that must all occur, in any order, ignoring case and accents.
+ * A search: words that must all occur, in any order, ignoring case, accents, the shape of apostrophes, quotation marks
+ * and dashes, and what parts the words of a registration.
  *
  * @param words as {@link #plain} writes them, none of them empty
  */
 public record Sought(List<String> words) {
 
-    private static final Pattern BLANKS = Pattern.compile("\\s+");
+    private static final Pattern BLANKS = Pattern.compile("[,;:]*(?:\\s+|$)");
 
     public Sought {
         words = List.copyOf(words);

@@ -41,6 +41,9 @@ final class SafeFile {
     private static final Pattern CANNOT =
             Pattern.compile("(?i)invalid argument|not supported|is a directory|permission|denied");
 
+    /** What Linux and others say of a disk that is mounted so: EROFS. */
+    private static final String READ_ONLY = "Read-only file system";
+
     private final Disk disk;
     private final Path library;
 
@@ -83,6 +86,11 @@ final class SafeFile {
 
     /** Saves a text, unless what is there is neither empty nor holds the mark of texts that are made this way. */
     SaveOutcome saveMade(Path path, String text, String mark, Path model) {
+        Path folder = path.toAbsolutePath().getParent();
+        if (folder != null && !disk.exists(folder)) {
+            return new SaveOutcome.NotSaved(
+                    path, "There is no folder " + folder + ". Create it first, or choose another name.");
+        }
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         Fingerprint there = Fingerprint.NO_FILE;
         if (disk.exists(path)) {
@@ -211,6 +219,8 @@ final class SafeFile {
         String reason = trouble instanceof FileSystemException system && system.getReason() != null
                 ? system.getReason()
                 : String.valueOf(trouble.getMessage());
-        return "The disk reports: " + Quoted.plain(reason) + ". Make room, or save in another place.";
+        return reason.contains(READ_ONLY)
+                ? "Nothing can be written on this disk: it is read-only. Use a folder on another one."
+                : "The disk reports: " + Quoted.plain(reason) + ". Make room, or save in another place.";
     }
 }

@@ -46,6 +46,28 @@ class FileCommandsTest {
     }
 
     @Test
+    void the_list_of_versions_lies_over_the_library_and_goes_back_to_it() {
+        Desk library = Desk.empty(80, 24).library(Desk.listed("wedding", "Wedding", "2027-05-22"));
+        library.press("^V");
+        assertThat(library.effects()).contains(Wanted.of("listVersions", "wedding"));
+
+        library.answer(new LibraryEvent.VersionsListed("wedding", List.of()));
+        assertThat(library.said()).isEqualTo("No earlier version of this plan is kept.");
+        library.answer(new LibraryEvent.VersionsListed("wedding", List.of(new LibraryEvent.Listed("0", "then", ""))));
+        assertThat(library.screen()).contains("Which version of wedding?");
+        assertThat(library.press("<Esc>").screen()).contains("date             service");
+    }
+
+    @Test
+    void from_a_plan_that_others_have_open_one_can_step_back() {
+        desk.answer(new FileEvent.OpenElsewhere(List.of("anna has it open")));
+        desk.press("<Esc>");
+
+        assertThat(desk.effects()).contains(Wanted.of("onlyLook"), Wanted.of("listPlans"));
+        assertThat(desk.screen()).contains("Plans");
+    }
+
+    @Test
     void saving_writes_the_plan_and_says_so() {
         desk.press(" ").effects();
         desk.press("s");

@@ -2,6 +2,7 @@ package versewind.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -99,6 +100,12 @@ class SafeFileTest {
                 assertThat(disk.seen().get(FILE)).isEqualTo(isWritten ? NEW : OLD);
             }
         }
+    }
+
+    @Test
+    void on_a_disk_that_is_read_only_making_room_is_no_advice() {
+        assertThat(SafeFile.sentence(new FileSystemException("bin", null, "Read-only file system")))
+                .isEqualTo("Nothing can be written on this disk: it is read-only. Use a folder on another one.");
     }
 
     @Test

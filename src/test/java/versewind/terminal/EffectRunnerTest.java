@@ -51,6 +51,10 @@ class EffectRunnerTest {
     private Path folder;
 
     private List<Event> written(String html) throws IOException, BadFile {
+        return written("wedding.html", html);
+    }
+
+    private List<Event> written(String name, String html) throws IOException, BadFile {
         for (Path file : List.of(Path.of("plans/wedding.json"), Path.of("instruments/ambrelow.json"))) {
             Files.createDirectories(folder.resolve(file).getParent());
             Files.write(folder.resolve(file), Files.readAllBytes(file));
@@ -63,7 +67,7 @@ class EffectRunnerTest {
             OpenPlan wedding = library.openPlan("wedding");
             outside.read(wedding);
             outside.begun(wedding);
-            return outside.writeSheet("wedding.html", html, SheetHtml.MADE_BY);
+            return outside.writeSheet(name, html, SheetHtml.MADE_BY);
         }
     }
 
@@ -74,6 +78,16 @@ class EffectRunnerTest {
         assertThat(sheet).hasContent(SHEET);
         assertThat(written(SHEET + "again")).hasSize(1);
         assertThat(sheet).hasContent(SHEET + "again");
+    }
+
+    @Test
+    void no_folder_is_made_for_a_sheet() throws IOException, BadFile {
+        Path there = folder.resolve("nosuch/wedding.html");
+
+        assertThat(written(there.toString(), SHEET))
+                .containsExactly(new Event.Failed("The sheet is not written to " + there + ": There is no folder "
+                        + there.getParent() + ". Create it first, or choose another name."));
+        assertThat(there.getParent()).doesNotExist();
     }
 
     @Test

@@ -215,10 +215,13 @@ public interface LibraryEvent extends Event {
                 return state.says("No earlier version of this plan is kept.");
             }
             return state.open(Chooser.of(
-                    "Which version? The plan opens with it as an edit.",
+                    "Which version of " + plan + "? The plan opens with it as an edit.",
                     Listed.rows(versions),
-                    (id, choosing) -> choosing.wants(effects -> effects.openVersion(plan, Integer.parseInt(id))),
-                    State::close));
+                    (id, choosing) -> Leaving.afterAsking(
+                            choosing,
+                            "open the earlier version",
+                            effects -> effects.openVersion(plan, Integer.parseInt(id))),
+                    UnaryOperator.identity()));
         }
     }
 

@@ -176,7 +176,7 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
     }
 
     private State versions(State state, LibraryEvent.ListedPlan plan) {
-        return Leaving.afterAsking(state, "list the earlier versions", effects -> effects.listVersions(plan.id()));
+        return state.wants(effects -> effects.listVersions(plan.id()));
     }
 
     private State transfer(State state, LibraryEvent.ListedPlan plan) {

@@ -145,7 +145,9 @@ public interface FileEvent extends Event {
                             .wants(Effects::onlyLook));
             Question.Answer edit =
                     new Question.Answer("e", "edit it too; saving merges both versions", asking -> asking);
-            return state.open(new Question(String.join(". ", others) + ".", List.of(look, edit)));
+            Question.Answer back = new Question.Answer("Esc", "back to the library", asking -> state.doors()
+                    .library(look.then().apply(asking)));
+            return state.open(new Question(String.join(". ", others) + ".", List.of(look, edit, back)));
         }
     }
 

@@ -24,19 +24,22 @@ public record Notice(String text, Style style) {
 
     /** Draws it upward from the last row; it may cover what stands there. */
     public void paint(Frame frame) {
-        List<String> lines = Text.wrapped(text, frame.width() - 2);
-        int top = Math.max(0, frame.height() - lines.size());
-        frame.clear(0, top, frame.width(), frame.height() - top);
-        for (int i = 0; i < lines.size(); i++) {
-            frame.write(1, top + i, lines.get(i), style);
+        upward(frame, frame.height() - 1);
+    }
+
+    /** Draws it upward from a row of its own; it may cover what stands there. In words it is drawn over all else. */
+    public void paint(Frame frame, int y) {
+        if (frame.marks() != Marks.WORDS && !text.isBlank()) {
+            upward(frame, y);
         }
     }
 
-    /** Draws it in a row of its own, as far as it fits; in words it is drawn in full over all else. */
-    public void paint(Frame frame, int y) {
-        if (frame.marks() == Marks.WORDS) {
-            return;
+    private void upward(Frame frame, int last) {
+        List<String> lines = Text.wrapped(text, frame.width() - 2);
+        int top = Math.max(0, last + 1 - lines.size());
+        frame.clear(0, top, frame.width(), last + 1 - top);
+        for (int i = 0; i < lines.size(); i++) {
+            frame.write(1, top + i, lines.get(i), style);
         }
-        frame.write(1, y, frame.fit(text, frame.width() - 2), style);
     }
 }
