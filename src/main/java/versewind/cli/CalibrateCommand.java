@@ -111,7 +111,9 @@ final class CalibrateCommand {
         return new Reply(
                 isOdd ? Reply.WANTS_ATTENTION : Reply.GOOD,
                 commands.shown(
-                        typed, new CalibrationReport(before.organ(), organ.experience(), fit, next, typed.value(PLAN))),
+                        typed,
+                        new CalibrationReport(
+                                before.organ(), organ.experience(), fit, next, asked(), typed.value(PLAN))),
                 words);
     }
 
@@ -156,8 +158,12 @@ final class CalibrateCommand {
                 .toList();
     }
 
+    private int asked() throws UsageException {
+        return typed.whole(NEXT, 1, MOST_NEXT).orElse(USUAL_NEXT);
+    }
+
     private List<ReadingDesign.Proposed> next(OrganSound sound) throws BadFile, NotationException {
-        int number = typed.whole(NEXT, 1, MOST_NEXT).orElse(USUAL_NEXT);
+        int number = asked();
         Optional<String> named = typed.value(PLAN);
         if (named.isEmpty()) {
             return ReadingDesign.allRound(sound, number);

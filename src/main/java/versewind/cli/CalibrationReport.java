@@ -24,6 +24,7 @@ import versewind.sound.Offsets;
  * @param known what its organist knows without a meter
  * @param fit what the readings tell, if there are any
  * @param next the readings to take next
+ * @param asked how many of these were asked for
  * @param plan the plan for which they are proposed, if it is one
  */
 record CalibrationReport(
@@ -31,6 +32,7 @@ record CalibrationReport(
         Experience known,
         Optional<Fit> fit,
         List<ReadingDesign.Proposed> next,
+        int asked,
         Optional<String> plan)
         implements Report {
 
@@ -56,7 +58,8 @@ record CalibrationReport(
         }
         if (!next.isEmpty()) {
             next(page);
-        } else {
+        }
+        if (next.size() < asked) {
             page.blank();
             page.paragraph(ReadingDesign.NONE_IS_WORTH_IT);
         }

@@ -28,6 +28,7 @@ final class ChangeCommand {
 
     private static final String ADD = "--add";
     private static final String PUSH_IN = "--push-in";
+    private static final String PISTON = "--piston";
     private static final String HEARD = "--heard";
     private static final String PRESENT = "--present";
 
@@ -48,6 +49,7 @@ final class ChangeCommand {
                 .option(ADD, "STOPS", "Draw these as well; couplers and tremulants too.")
                 .option(PUSH_IN, "STOPS", "Push these in.")
                 .repeatedOption(EstimateCommand.BOX, "DIVISION=POSITION", EstimateCommand.BOXES + ".")
+                .option(PISTON, "PISTON", "The piston that sets it, as G3 or 2/G3; \"\" for none.")
                 .option(PlayingOptions.PEOPLE, "N", "People present in this verse, or singers of a small choir.");
         return PlayingOptions.addTo(command)
                 .option(
@@ -103,8 +105,9 @@ final class ChangeCommand {
     /** What the change did to pistons: that of the verse, and of verses that it had the same piston for until now. */
     private static List<String> pistons(Plan before, OpenPlan changed, VersePlace place) {
         Plan plan = changed.plan();
-        Stream<String> own =
-                PistonChoice.heldElsewhere(plan, changed.instrument(), place).map(held -> held.words() + ".").stream();
+        Stream<String> own = PistonChoice.heldElsewhere(plan, changed.instrument(), place)
+                .map(held -> held.words() + ". " + another(before, changed, place))
+                .stream();
         String others = ServiceOrder.places(plan).stream()
                 .filter(other -> !other.equals(place))
                 .filter(other -> isHeldElsewhere(plan, changed, other) && !isHeldElsewhere(before, changed, other))
@@ -115,6 +118,16 @@ final class ChangeCommand {
         Stream<String> no =
                 others.isEmpty() ? Stream.empty() : Stream.of("No longer what their piston holds: " + others + ".");
         return Stream.concat(own, no).toList();
+    }
+
+    /** What may be done about a piston that holds something else. */
+    private static String another(Plan before, OpenPlan changed, VersePlace place) {
+        Verse drawn = changed.plan().verse(place);
+        String free =
+                PistonChoice.redrawn(before, place, drawn, changed.instrument()).piston();
+        return free.isEmpty() || free.equals(drawn.piston())
+                ? "No other is free. To set it by hand: " + PISTON + " \"\"."
+                : "Free for it: " + PISTON + " \"" + free + "\".";
     }
 
     private static boolean isHeldElsewhere(Plan plan, OpenPlan open, VersePlace place) {
@@ -161,6 +174,9 @@ final class ChangeCommand {
         Verse verse = playing.on(before)
                 .withRegistration(drawn)
                 .withHands(new HandsAndFeet(layout, hands.right(), hands.left()));
+        if (typed.has(PISTON)) {
+            verse = verse.withPiston(typed.value(PISTON).orElse("").strip());
+        }
         OptionalInt people = playing.people();
         return people.isPresent() ? verse.withPeople(people) : verse;
     }

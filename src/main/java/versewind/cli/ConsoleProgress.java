@@ -19,6 +19,7 @@ public final class ConsoleProgress implements Progress {
     private final AtomicBoolean isInterrupted = new AtomicBoolean();
     private final CountDownLatch written = new CountDownLatch(1);
     private boolean isBegun;
+    private boolean isTold;
 
     /**
      * Shows progress.
@@ -31,13 +32,18 @@ public final class ConsoleProgress implements Progress {
         this.standardError = standardError;
     }
 
-    /** From the first call on, Ctrl-C ends the command and not the process. */
     @Override
-    public void tell(String progress) {
+    public void begin() {
         if (!isBegun) {
             isBegun = true;
             Runtime.getRuntime().addShutdownHook(new Thread(this::interrupt));
         }
+    }
+
+    @Override
+    public void tell(String progress) {
+        begin();
+        isTold = true;
         progressLine.accept(TO_THE_START + progress);
     }
 
@@ -59,7 +65,7 @@ public final class ConsoleProgress implements Progress {
 
     /** Ends the progress line, if there is one, before other output. */
     public void endLine() {
-        if (isBegun) {
+        if (isTold) {
             progressLine.accept("\n");
         }
     }

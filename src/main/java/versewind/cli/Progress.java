@@ -14,7 +14,10 @@ public interface Progress {
         }
     };
 
-    /** Shows progress in place of what was shown before. */
+    /** From the first call on, Ctrl-C ends the command and not the process. */
+    default void begin() {}
+
+    /** Begins, and shows progress in place of what was shown before. */
     void tell(String progress);
 
     /** Returns true after Ctrl-C: the command should end with what it has found so far. */

@@ -24,6 +24,7 @@ import versewind.store.WhenChanged;
 final class ProposeCommand {
 
     private static final String WRITE = "--write";
+    private static final String STOPPED_AT_ONCE = "The search was stopped before anything was found.";
 
     private final Typed typed;
     private final Commands commands;
@@ -44,18 +45,23 @@ final class ProposeCommand {
                                 Subcommand.PROPOSE,
                                 "Proposes registrations and gives reasons: one for every verse of the service or of a"
                                         + " hymn, with shared pistons, or up to five for one verse.",
-                                (typed, commands) ->
-                                        new ProposeCommand(typed, commands, commands.plan(typed.operand())).reply())
+                                ProposeCommand::run)
                         .operand("PLAN", Command.PLAN + " " + Command.OR_INPUT))
                 .flag(
                         WRITE,
                         "Write the best proposals and the pistons into the plan. A copy of the previous version goes"
                                 + " to the bin.")
                 .json()
-                .statuses("A verse has no proposal. After Ctrl-C it is 130, and the best so far is printed.")
+                .statuses("A verse has no proposal. After Ctrl-C it is 130, and the best so far is printed, if there is"
+                        + " any.")
                 .examples(
                         "versewind propose harvest-festival --hymn 2 --verse V1",
                         "versewind propose harvest-festival --write");
+    }
+
+    private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
+        commands.environment().progress().begin();
+        return new ProposeCommand(typed, commands, commands.plan(typed.operand())).reply();
     }
 
     private Reply reply() throws BadFile, NotationException {
@@ -94,13 +100,22 @@ final class ProposeCommand {
         return new Reply(
                 isStopped || found.proposals().isEmpty() ? Reply.WANTS_ATTENTION : Reply.GOOD,
                 commands.shown(typed, new VerseProposalReport(open, found)),
-                words + Reply.line(isStopped ? "The search was stopped; these are the best so far." : ""));
+                words
+                        + Reply.line(
+                                !isStopped
+                                        ? ""
+                                        : found.proposals().isEmpty()
+                                                ? STOPPED_AT_ONCE
+                                                : "The search was stopped; these are the best so far."));
     }
 
     private Reply together(Optional<Integer> hymn, RegistrationProposer proposer) throws BadFile, NotationException {
         ServiceProposal found =
                 hymn.isPresent() ? proposer.forHymn(plan, hymn.get(), watcher()) : proposer.forService(plan, watcher());
-        String words = AssessCommand.unsavedWork(open, "used") + stopped(found.unsearched());
+        String words = AssessCommand.unsavedWork(open, "used")
+                + (progress.isInterrupted() && found.verses().isEmpty()
+                        ? Reply.line(STOPPED_AT_ONCE)
+                        : stopped(found.unsearched()));
         if (typed.has(WRITE) && !found.verses().isEmpty()) {
             words += write(found.on(plan), found.verses().size());
         }

@@ -127,11 +127,11 @@ final class Syntax {
             return line.parseArgs(typed.toArray(String[]::new));
         } catch (ParameterException wrong) {
             String command = wrong.getCommandLine().getCommandSpec().qualifiedName();
-            throw new UsageException(sentence(wrong) + " See " + command + " --help.");
+            throw new UsageException(sentence(wrong, typed) + " See " + command + " --help.");
         }
     }
 
-    private static String sentence(ParameterException wrong) throws UsageException {
+    private static String sentence(ParameterException wrong, List<String> typed) throws UsageException {
         if (wrong instanceof UnmatchedArgumentException unmatched) {
             CommandLine at = wrong.getCommandLine();
             String word = unmatched.getUnmatched().get(0);
@@ -152,7 +152,22 @@ final class Syntax {
         if (wrong instanceof OverwrittenOptionException twice) {
             return name(twice.getOverwritten()) + " can be given only once.";
         }
+        Optional<OptionSpec> flag = valued(wrong, typed);
+        if (flag.isPresent()) {
+            return flag.get().longestName() + " takes no value. Leave out what follows the equals sign.";
+        }
         return Quoted.plain(wrong.getMessage()) + ".";
+    }
+
+    /** An option without a value to which one was typed all the same, as "--json=yes". */
+    private static Optional<OptionSpec> valued(ParameterException wrong, List<String> typed) {
+        return typed.stream()
+                .filter(word -> word.indexOf('=') > 0)
+                .flatMap(word -> Optional.ofNullable(
+                        wrong.getCommandLine().getCommandSpec().findOption(word.substring(0, word.indexOf('='))))
+                        .stream())
+                .filter(option -> option.arity().max() == 0)
+                .findFirst();
     }
 
     private static List<String> options(CommandLine at) {

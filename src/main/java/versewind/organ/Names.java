@@ -3,14 +3,16 @@ package versewind.organ;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.function.BiPredicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * Finds a typed name in a list of names. Capitals, accents, hyphens and the shape of apostrophes make no difference, nor
- * does "8 ft" or "8'" for "8".
+ * Finds a typed name in a list of names. Capitals, accents, hyphens and the shape of apostrophes make no difference,
+ * nor does "8 ft" or "8'" for "8".
  *
  * <p>Matches, in this order: the exact name; the same words; names whose leading words start with the typed words;
  * names that contain words starting with them, in sequence; names whose words are abbreviated to two or three letters,
@@ -61,6 +63,22 @@ public final class Names {
             }
         }
         throw new NotationException(none + " " + Quoted.text(typed) + ". " + Nearest.sentence(typed, names, someAre));
+    }
+
+    /** Index of the only name with the same words, if there is one. */
+    OptionalInt whole(String typed) {
+        List<String> words = words(typed);
+        int[] same = IntStream.range(0, names.size())
+                .filter(i -> words(names.get(i)).equals(words))
+                .toArray();
+        return same.length == 1 ? OptionalInt.of(same[0]) : OptionalInt.empty();
+    }
+
+    /** Whether a typed name may mean any of these. */
+    boolean has(String typed) {
+        List<String> words = words(typed);
+        return names.stream().map(Names::words).anyMatch(name -> Stream.of(Likeness.values())
+                .anyMatch(likeness -> likeness.holds(words, name)));
     }
 
     /** How a typed name may match, the closest first. */

@@ -2,6 +2,9 @@ package versewind.organ;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -15,7 +18,8 @@ import java.util.stream.Stream;
  *
  * <p>Line ends may replace semicolons. Names may be shortened as {@link Names} allows; a comma, semicolon or colon in a
  * name has a backslash before it, see {@link NameList}. Also read: {@code tremulants: Tremulant}, {@code boxes: Swell
- * closed} and {@code Swell=closed}. Swell boxes that are not mentioned are open.
+ * closed}, {@code Swell=closed} and {@code Swell: closed}; these heads in the singular; and the whole name of a coupler
+ * or a tremulant by itself. Swell boxes that are not mentioned are open.
  */
 public final class RegistrationText {
 
@@ -25,6 +29,10 @@ public final class RegistrationText {
     private static final String COUPLERS = "couplers";
     private static final String TREMULANTS = "tremulants";
     private static final String BOXES = "boxes";
+    /** The same heads in the singular, which are read and never written. */
+    private static final Map<String, String> PLURALS =
+            Map.of("coupler", COUPLERS, "tremulant", TREMULANTS, "tremolo", TREMULANTS, "box", BOXES);
+
     private static final String DRAWN = " drawn";
     private static final int FEWEST_FOR_ALL = 4;
     private static final List<BoxPosition> POSITIONS = List.of(BoxPosition.values());
@@ -145,7 +153,8 @@ public final class RegistrationText {
     /** A division's name before a colon; one that could be read as another head has a backslash before it. */
     private String head(int division) {
         String name = NameList.escaped(instrument.divisionNames().get(division));
-        return List.of(COUPLERS, TREMULANTS, BOXES).contains(Names.plain(name)) ? "\\" + name : name;
+        String plain = Names.plain(name);
+        return PLURALS.containsKey(plain) || PLURALS.containsValue(plain) ? "\\" + name : name;
     }
 
     private String shortest(IndexSet drawn, int division) {
@@ -199,12 +208,25 @@ public final class RegistrationText {
             return withoutColon(drawn, part);
         }
         String names = names(part, head);
-        return switch (Names.plain(head.strip())) {
+        String plain = Names.plain(head.strip());
+        return switch (PLURALS.getOrDefault(plain, plain)) {
             case COUPLERS -> drawn.withCouplers(with(drawn.couplers(), couplers, names, 0));
             case TREMULANTS -> drawn.withTremulants(with(drawn.tremulants(), tremulants, names, 0));
             case BOXES -> withBoxes(drawn, names);
-            default -> drawn.withStops(with(drawn.stops(), head, names));
+            default ->
+                isPosition(NameList.name(head), names)
+                        ? withBox(drawn, part)
+                        : drawn.withStops(with(drawn.stops(), head, names));
         };
+    }
+
+    /** Whether what follows a division is the position of its box, and no stop's name: "Swell: closed". */
+    private boolean isPosition(String head, String names) throws NotationException {
+        int division = division(head);
+        boolean isWord = BOX.matcher("- " + names.strip()).matches();
+        return isWord
+                && instrument.divisions().get(division).isEnclosed()
+                && !stops(division).has(names.strip());
     }
 
     private Registration withoutColon(Registration drawn, String part) throws NotationException {
@@ -218,7 +240,32 @@ public final class RegistrationText {
         if (BOX.matcher(part).matches()) {
             return withBox(drawn, part);
         }
-        throw new NotationException(Quoted.text(part) + " has no colon. " + EXAMPLE);
+        Optional<Registration> more = withNamed(drawn, part);
+        return more.orElseThrow(() -> new NotationException(Quoted.text(part) + " has no colon. " + EXAMPLE));
+    }
+
+    /** With couplers and tremulants drawn that a list names in whole; empty where it names anything else. */
+    private Optional<Registration> withNamed(Registration drawn, String list) {
+        Registration more = drawn;
+        for (String each : NameList.parts(list, ",")) {
+            String name = NameList.name(each);
+            OptionalInt coupler = couplers.whole(name);
+            OptionalInt tremulant = tremulant(name);
+            if (coupler.isPresent() == tremulant.isPresent()) {
+                return Optional.empty();
+            }
+            more = coupler.isPresent()
+                    ? more.withCouplers(more.couplers().with(coupler.getAsInt()))
+                    : more.withTremulants(more.tremulants().with(tremulant.getAsInt()));
+        }
+        return Optional.of(more);
+    }
+
+    /** Index of the tremulant of a name; where there is only one, also of that word. */
+    private OptionalInt tremulant(String name) {
+        boolean isOnly =
+                instrument.tremulants().size() == 1 && TREMULANTS.equals(PLURALS.get(Names.plain(name.strip())));
+        return isOnly ? OptionalInt.of(0) : tremulants.whole(name);
     }
 
     /** What stands after the head and its colon. */

@@ -193,6 +193,17 @@ class CalibrateCommandTest {
     }
 
     @Test
+    void it_says_so_where_fewer_are_worth_it_than_were_asked_for() {
+        String one = typed("calibrate", "st-tethwin", "--next", "1").results();
+        String twenty = typed("calibrate", "st-tethwin", "--next", "20").results();
+
+        assertThat(one).doesNotContain("would gain less than a tenth");
+        assertThat(twenty)
+                .contains("Another reading would gain less than a tenth.")
+                .doesNotContain(" 20  ");
+    }
+
+    @Test
     void it_says_so_where_no_reading_is_worth_it() throws Exception {
         Page page = new Page(new CharsetFallback(StandardCharsets.UTF_8));
         new CalibrationReport(
@@ -200,6 +211,7 @@ class CalibrateCommandTest {
                         Experience.NONE,
                         Optional.empty(),
                         List.of(),
+                        3,
                         Optional.empty())
                 .print(page);
         assertThat(page.text()).contains("Another reading would gain less than a tenth.");

@@ -77,7 +77,7 @@ class ChangeCommandTest {
     void a_verse_that_is_no_longer_what_its_piston_holds_is_named() {
         assertThat(change("--hymn", "211", "--verse", "V1", "--push-in", "Great: Mixture III")
                         .results())
-                .contains("\n    Piston G4 holds something else since 208 V1.\n");
+                .contains("\n    Piston G4 holds something else since 208 V1. Free for it: --piston \"");
         assertThat(change("--hymn", "208", "--verse", "V1", "--push-in", "Great: Mixture III")
                         .results())
                 .doesNotContain("Piston G4")

@@ -64,7 +64,7 @@ class CommandsTest {
                 "--frobnicate | There is no option \"--frobnicate\"."
                         + " The options are \"--window\", \"--large\", \"--spoken\", \"--library\", \"--help\","
                         + " \"--version\". See versewind --help.",
-                "assess --json=yes wedding | option '--json' should be specified without 'yes' parameter."
+                "assess --json=yes wedding | --json takes no value. Leave out what follows the equals sign."
                         + " See versewind assess --help.",
                 "assess weding | plans: there is no \"weding\" here. Did you mean \"wedding\"?",
                 "asess | There is no command \"asess\". Did you mean \"assess\"? See versewind --help.",

@@ -26,6 +26,7 @@ class ConsoleProgressTest {
     @Test
     void where_nothing_was_told_no_line_is_ended() {
         ConsoleProgress waiting = new ConsoleProgress(line::add, error::add);
+        waiting.begin();
         waiting.endLine();
         waiting.end();
 

@@ -197,6 +197,14 @@ class ProposeCommandTest {
     }
 
     @Test
+    void a_search_that_is_stopped_before_it_has_anything_says_so() {
+        Reply reply = typed(new Impatient(AT_ONCE), "propose", "ordinary-sunday");
+
+        assertThat(reply.status()).isEqualTo(Reply.WANTS_ATTENTION);
+        assertThat(reply.words()).isEqualTo("versewind: The search was stopped before anything was found.\n");
+    }
+
+    @Test
     void progress_is_told_and_a_search_that_is_stopped_keeps_what_it_has() throws IOException {
         Impatient impatient = new Impatient(ENOUGH);
         Reply reply = typed(impatient, "propose", "ordinary-sunday", "--write");

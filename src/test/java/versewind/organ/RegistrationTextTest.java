@@ -143,6 +143,27 @@ class RegistrationTextTest {
     }
 
     @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "great to pedal | couplers: Great to Pedal",
+                "Great to Pedal, tremulant | couplers: Great to Pedal; Tremulant drawn",
+                "tremulant: trem; coupler: gr to ped | couplers: Great to Pedal; Tremulant drawn",
+                "Swell: closed | Swell closed",
+                "box: Swell half | Swell half",
+                "Swell: open | Swell: Open Diapason 8",
+            })
+    void what_is_plain_by_itself_needs_no_head(String typed, String written) throws NotationException {
+        assertThat(text.format(text.parse(typed))).isEqualTo(written);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Great", "Swell to", "great to pedal, princ", "Great: closed", "tremulant: foo"})
+    void what_is_not_plain_by_itself_is_refused(String typed) {
+        assertThatThrownBy(() -> text.parse(typed)).isInstanceOf(NotationException.class);
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"", " ;\n", "nothing drawn", "Swell open"})
     void nothing_drawn_is_read_as_such(String typed) throws NotationException {
         assertThat(text.parse(typed)).isEqualTo(Registration.silent(organ));
@@ -167,6 +188,7 @@ class RegistrationTextTest {
                 "boxes: Swell | \"Swell\" is no position of a box. Write it like \"Swell=closed\".",
                 "boxes: Swell=slammed | There is no position \"slammed\"."
                         + " The positions are \"closed\", \"quarter\", \"half\", \"three quarters\", \"open\".",
+                "tremulant: foo | The organ has no tremulant \"foo\". The tremulants are \"Tremulant\".",
                 "Flutter drawn | The organ has no tremulant \"Flutter\". The tremulants are \"Tremulant\".",
             })
     void what_cannot_be_read_is_answered_with_a_sentence(String typed, String sentence) {
