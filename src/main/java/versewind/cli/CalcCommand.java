@@ -24,7 +24,7 @@ final class CalcCommand {
     static final String PARTS = "--parts";
     static final String FEET = "--feet";
 
-    private static final List<String> WHAT = List.of("loudness", "audibility", "room", "dose", "pitch");
+    static final List<String> WHAT = List.of("loudness", "audibility", "room", "dose", "pitch");
 
     private CalcCommand() {}
 

@@ -6,24 +6,50 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
+import versewind.organ.BoxPosition;
+import versewind.plan.HandsAndFeet;
+import versewind.plan.HeardAs;
+import versewind.plan.Singing;
+import versewind.plan.SungBy;
 
 /**
- * The shell completion for bash and zsh: subcommands, options, and the names of plans and instruments in the library.
+ * The shell completion for bash and zsh: subcommands, options and the words that may follow them, and the names of plans
+ * and instruments in the library.
  */
 final class Completion {
 
     private static final String COMMANDS = "@COMMANDS@";
     private static final String CASES = "@CASES@";
+    private static final String WORDS = "@WORDS@";
+    private static final String FORMER = "@FORMER@";
+    private static final String CALC = Subcommand.CALC.word() + " | " + Subcommand.RECKON;
 
     private Completion() {}
 
     static String of(Syntax syntax) {
         String cases = syntax.subcommands().entrySet().stream()
-                .map(each -> line(each.getKey().word(), each.getValue().spec()))
+                .map(each -> line(
+                        each.getKey() == Subcommand.CALC ? CALC : each.getKey().word(),
+                        each.getValue().spec()))
                 .collect(Collectors.joining());
-        return script().replace(COMMANDS, String.join(" ", Subcommand.words()))
+        String words = words("--mode", Stream.of(SungBy.values()).map(SungBy::word))
+                + words("--singing", Stream.of(Singing.values()).map(Singing::word))
+                + words("--hands", Stream.of(HandsAndFeet.Layout.values()).map(HandsAndFeet.Layout::word))
+                + words("--heard", Stream.of(HeardAs.values()).map(HeardAs::word))
+                + words("--felt", Stream.of(HeardAs.values()).map(HeardAs::felt))
+                + words("position", Stream.of(BoxPosition.values()).map(BoxPosition::word))
+                + words("--format", SheetCommand.FORMATS.stream())
+                + words(CALC, CalcCommand.WHAT.stream());
+        return script().replace(WORDS, words)
+                .replace(FORMER, Subcommand.RECKON)
+                .replace(COMMANDS, String.join(" ", Subcommand.words()))
                 .replace(CASES, cases + line("*", syntax.program().spec()));
+    }
+
+    private static String words(String before, Stream<String> words) {
+        return "    " + before + ") printf '%s\\n' '" + words.collect(Collectors.joining("' '")) + "' ;;\n";
     }
 
     /** Options of a command, and the folder of the library in which names for its first operand lie. */
@@ -43,6 +69,7 @@ final class Completion {
             case "PLAN" -> "plans";
             case "INSTRUMENT" -> "instruments";
             case "COMMAND" -> "commands";
+            case "WHAT" -> "words";
             default -> "files";
         };
     }

@@ -16,6 +16,8 @@ import versewind.store.OpenPlan;
 /** {@code versewind sheet PLAN}: the sheet for the music desk. */
 final class SheetCommand {
 
+    static final List<String> FORMATS = List.of("text", "html");
+
     private static final String FORMAT = "--format";
     private static final String OUTPUT = "--output";
     private static final String LARGE = "--large";
@@ -112,7 +114,7 @@ final class SheetCommand {
             }
             return file.matches("(?i).*\\.html?") ? Format.HTML : Format.TEXT;
         }
-        Names names = new Names("A sheet has no format", "The formats are", List.of("text", "html"));
+        Names names = new Names("A sheet has no format", "The formats are", FORMATS);
         return Format.values()[names.find(typed.value(FORMAT).orElse(""))];
     }
 

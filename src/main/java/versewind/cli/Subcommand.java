@@ -30,7 +30,7 @@ enum Subcommand {
     HELP;
 
     /** An earlier word for {@link #CALC}, still accepted. */
-    private static final String RECKON = "reckon";
+    static final String RECKON = "reckon";
 
     /** The word on the command line. */
     String word() {

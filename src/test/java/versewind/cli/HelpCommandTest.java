@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever lists the subcommands lists those of the table. */
 class HelpCommandTest {
@@ -91,24 +92,50 @@ class HelpCommandTest {
                 "estimate st-            | st-tethwin",
                 "assess --peo            | --people",
                 "sheet wedding --format h| html",
-                "help cal                | calibrate calc",
+                "help cal                | calibrate/calc",
                 "harv                    | harvest-festival",
+                "sheet wedding --format = h      | html",
+                "change wedding --mode s         | small choir/soloist",
+                "change wedding --singing fu     | full voice",
+                "change wedding --hands co       | coupled down",
+                "change wedding --verse Re       | Refrain",
+                "change wedding --box R          | Récit\\ expressif=",
+                "change wedding --box Sw = h     | half",
+                "estimate st-tethwin --box Sw    | Swell=",
+                "import list.csv --replace wed   | wedding",
+                "calc l                          | loudness",
+                "reckon do                       | dose",
             })
     void the_shell_completes_subcommands_options_and_names(String typed, String completed) throws Exception {
+        assertThat(completed(typed)).isEqualTo(completed);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--library %s desk Zo", "--library = %s desk Zo", "--library %s desk '\"Zo'"})
+    void a_name_with_blanks_in_a_library_that_is_named_is_one_word(String typed) throws Exception {
+        Path plans = Files.createDirectories(folder.resolve("two words/plans"));
+        Files.writeString(plans.resolve("Zoe et fete.json"), "{}");
+
+        assertThat(completed(String.format(typed, "'" + folder.resolve("two words") + "'")))
+                .isEqualTo("Zoe et fete");
+    }
+
+    /** The words between which the shell leaves a choice, with strokes between them. */
+    private String completed(String typed) throws Exception {
         Path script = Files.writeString(
                 folder.resolve("completion"), typed("help", "--completion").results());
         String words = "versewind " + typed.strip();
-        int last = words.split(" ", -1).length - 1;
         Process bash = new ProcessBuilder(List.of(
                         "bash",
                         "-c",
-                        ". " + script + "; COMP_WORDS=(" + words + "); COMP_CWORD=" + last
-                                + "; _versewind; echo \"${COMPREPLY[@]}\""))
+                        ". " + script + "; COMP_WORDS=(" + words
+                                + "); COMP_CWORD=$((${#COMP_WORDS[@]} - 1)); _versewind; IFS=/; echo"
+                                + " \"${COMPREPLY[*]}\""))
                 .redirectErrorStream(true)
                 .start();
 
-        assertThat(new String(bash.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip())
-                .isEqualTo(completed);
+        String completed = new String(bash.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
         assertThat(bash.waitFor()).isZero();
+        return completed;
     }
 }
